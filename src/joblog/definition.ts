@@ -1,0 +1,166 @@
+/**
+ * The vocabulary in which the job log is described. A log is data: sheets, tables, columns, named
+ * cells and charts. `layOut` turns the description into a `WorkbookPlan`; both writers copy that.
+ */
+import type { UnitSystem } from "../core/units/unit-system.ts";
+
+/** What a column or field holds; decides cell format, validation and how a form reads it. */
+export type ContentType =
+  | "text"
+  | "number"
+  | "whole number"
+  | "date"
+  | "date and time"
+  | "money"
+  | "share"
+  | "choice"
+  | "yes or no";
+
+/** A unit word per system, so that a header says what its numbers mean. `null`: no unit. */
+export type UnitOf = Readonly<Record<UnitSystem, string>>;
+
+/** Where the allowed values of a choice come from. */
+export type ChoiceSource =
+  | { readonly kind: "fixed"; readonly choices: readonly string[] }
+  | { readonly kind: "column"; readonly table: TableId; readonly column: string };
+
+/** Limits that data validation holds a typed number to, in the header's unit. */
+export interface NumberLimits {
+  readonly low: number;
+  readonly high: number;
+}
+
+interface ColumnBase {
+  /** Stable for ever; code and stored logs know a column by it. */
+  readonly id: string;
+  /** Plain words without the unit; the lay-out appends the unit of the log's system. */
+  readonly label: string;
+  readonly type: ContentType;
+  readonly unit?: UnitOf;
+  /** Excel number format; without it the content type's usual one. */
+  readonly format?: string;
+  /** Column width in characters. */
+  readonly width: number;
+  /** One sentence for a person who meets the column for the first time. */
+  readonly help: string;
+}
+
+export interface InputColumn extends ColumnBase {
+  readonly role: "input";
+  readonly required: boolean;
+  readonly choices?: ChoiceSource;
+  readonly limits?: NumberLimits;
+}
+
+export interface ComputedColumn extends ColumnBase {
+  readonly role: "computed";
+  /** Formula as Excel shows it (leading "=", US separators, full-form structured references), given the headers. */
+  readonly formula: (reference: References) => string;
+  /** Helper columns stand at the right edge in quiet type: they feed charts and conditional formats. */
+  readonly helper?: boolean;
+}
+
+export type ColumnDefinition = InputColumn | ComputedColumn;
+
+/** How a formula names things without knowing header texts or addresses. */
+export interface References {
+  /** This row's cell of a column of the same table: `Readings[[#This Row],[pH as read]]`. */
+  readonly here: (column: string) => string;
+  /** A whole data column of any table: `Readings[[#Data],[pH as read]]`. */
+  readonly all: (table: TableId, column: string) => string;
+  /** The header row of a table: `Shares[[#Headers],[Claim]]`. */
+  readonly header: (table: TableId, column: string) => string;
+  /** A named cell of the log. */
+  readonly named: (field: string) => string;
+}
+
+export type TableId =
+  | "claims"
+  | "tanks"
+  | "waters"
+  | "concentrates"
+  | "baths"
+  | "benchTests"
+  | "readings"
+  | "additions"
+  | "costLines"
+  | "shares";
+
+/** Words in colour on a condition; `formula` refers to the rule's first row relatively. */
+export interface RowSignal {
+  /** Column whose text is compared. */
+  readonly column: string;
+  readonly equals: string;
+  readonly look: SignalLook;
+}
+
+export type SignalLook = "act" | "watch" | "good" | "quiet";
+
+export interface TableDefinition {
+  readonly id: TableId;
+  /** Excel table name; stable once released. */
+  readonly name: string;
+  readonly caption: string;
+  readonly columns: readonly ColumnDefinition[];
+  /** Empty rows a new log starts with (at least 1: an Excel table cannot have none). */
+  readonly emptyRows: number;
+  readonly signals?: readonly RowSignal[];
+}
+
+/** One labelled cell with a defined name. */
+export interface FieldDefinition {
+  readonly id: string;
+  /** Excel defined name; stable once released. */
+  readonly name: string;
+  readonly label: string;
+  readonly type: ContentType;
+  readonly unit?: UnitOf;
+  readonly format?: string;
+  readonly help: string;
+  readonly choices?: ChoiceSource;
+  readonly limits?: NumberLimits;
+  readonly initial?: string | number;
+  /** A computed field carries a formula instead of a value. */
+  readonly formula?: (reference: References) => string;
+}
+
+export interface ChartDefinition {
+  readonly id: string;
+  readonly title: string;
+  readonly table: TableId;
+  readonly x: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  readonly series: readonly { readonly column: string; readonly label: string; readonly color: string; readonly mark: "points" | "line" | "dashes" }[];
+}
+
+export interface SheetDefinition {
+  readonly id: string;
+  readonly name: string;
+  /** One sentence under the title: what the sheet is for. */
+  readonly purpose: string;
+  /** Caution shown once, where the step is. */
+  readonly caution?: string;
+  readonly fields: readonly FieldDefinition[];
+  readonly tables: readonly TableDefinition[];
+  readonly chart?: ChartDefinition;
+  readonly orientation: "portrait" | "landscape";
+}
+
+export interface LogDefinition {
+  /** Stored in the workbook; a later version of Bathsheet upgrades by it. */
+  readonly version: number;
+  readonly sheets: readonly SheetDefinition[];
+}
+
+/** What a cell of a row may hold; a date is an Excel serial number, an absent value a blank cell. */
+export type RowValue = string | number | boolean;
+
+/** One table row by column id; computed columns never appear. */
+export type LogRow = Readonly<Record<string, RowValue | undefined>>;
+
+/** What a log is filled with when it is laid out. */
+export interface LogContent {
+  readonly fields: Readonly<Record<string, RowValue | undefined>>;
+  readonly rows: Readonly<Partial<Record<TableId, readonly LogRow[]>>>;
+}

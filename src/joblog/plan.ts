@@ -1,0 +1,138 @@
+/**
+ * A workbook laid out to the cell: what `layOut` makes of the log's description and what the two
+ * writers (Office.js, .xlsx) copy without thinking. Rows and columns count from 0. Formulas are in
+ * Excel's US spelling with a leading "=", `BATH.` functions by their display name.
+ */
+import type { SignalLook } from "./definition.ts";
+
+export type StyleId =
+  | "title"
+  | "purpose"
+  | "caution"
+  | "caption"
+  | "fieldLabel"
+  | "fieldInput"
+  | "fieldComputed"
+  | "fieldHelp"
+  | "headerInput"
+  | "headerComputed"
+  | "headerHelper"
+  | "input"
+  | "computed"
+  | "helper";
+
+/** The look of a style or signal; colours are #RRGGBB. */
+export interface Look {
+  readonly fill?: string;
+  readonly color?: string;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly size?: number;
+  readonly wrap?: boolean;
+  readonly border?: string;
+}
+
+export type CellPlan = {
+  readonly row: number;
+  readonly column: number;
+  readonly style: StyleId;
+  readonly numberFormat?: string;
+} & (
+  | { readonly kind: "blank" }
+  | { readonly kind: "value"; readonly value: string | number | boolean }
+  | { readonly kind: "formula"; readonly formula: string }
+);
+
+export interface AreaPlan {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export interface TableColumnPlan {
+  readonly id: string;
+  readonly header: string;
+  readonly style: StyleId;
+  readonly numberFormat?: string;
+  /** The calculated column's formula, the same text in every row. */
+  readonly formula?: string;
+}
+
+/** The area includes the header row. */
+export interface TablePlan {
+  readonly id: string;
+  readonly name: string;
+  readonly area: AreaPlan;
+  readonly columns: readonly TableColumnPlan[];
+}
+
+export type ValidationRule =
+  | { readonly kind: "list"; readonly choices: readonly string[] }
+  | { readonly kind: "list of area"; readonly sheet: string; readonly area: AreaPlan }
+  | { readonly kind: "number between"; readonly low: number; readonly high: number }
+  | { readonly kind: "date from"; readonly serial: number };
+
+export interface ValidationPlan {
+  readonly area: AreaPlan;
+  readonly rule: ValidationRule;
+  readonly errorTitle: string;
+  readonly errorMessage: string;
+}
+
+/** `formula` is relative to the area's first cell and names no BATH function. */
+export interface ConditionalFormatPlan {
+  readonly area: AreaPlan;
+  readonly formula: string;
+  readonly look: SignalLook;
+}
+
+export interface ChartSeriesPlan {
+  readonly label: string;
+  readonly x: AreaPlan;
+  readonly y: AreaPlan;
+  readonly color: string;
+  readonly mark: "points" | "line" | "dashes";
+}
+
+/** Series areas lie on `dataSheet`; `area` is where the chart stands on its own sheet. */
+export interface ChartPlan {
+  readonly id: string;
+  readonly title: string;
+  readonly dataSheet: string;
+  readonly area: AreaPlan;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  readonly series: readonly ChartSeriesPlan[];
+}
+
+export interface SheetPlan {
+  readonly id: string;
+  readonly name: string;
+  readonly tabColor: string;
+  /** Characters, one per column. */
+  readonly columnWidths: readonly number[];
+  readonly cells: readonly CellPlan[];
+  readonly tables: readonly TablePlan[];
+  readonly validations: readonly ValidationPlan[];
+  readonly conditionalFormats: readonly ConditionalFormatPlan[];
+  readonly charts: readonly ChartPlan[];
+  readonly frozenRows: number;
+  readonly orientation: "portrait" | "landscape";
+  readonly footer: string;
+  /** Rows that repeat on every printed page, or none. */
+  readonly titleRows?: { readonly first: number; readonly last: number };
+}
+
+export interface NamePlan {
+  readonly name: string;
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface WorkbookPlan {
+  readonly version: number;
+  readonly sheets: readonly SheetPlan[];
+  readonly names: readonly NamePlan[];
+}
