@@ -1,0 +1,55 @@
+import { execFileSync } from "node:child_process";
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { manifestFaults, manifestFor, manifestImages } from "../../scripts/manifest.ts";
+import { projectFolder } from "../../scripts/project.ts";
+
+const development = "https://localhost:3000";
+const manifest = manifestFor(development);
+
+describe("the manifest", () => {
+  it("has no fault that Office's XML schema would let through", () => {
+    expect(manifestFaults(manifest)).toEqual([]);
+  });
+
+  it("names only images that exist, each as many pixels wide and high as its name says", () => {
+    const images = manifestImages(manifest, development);
+    expect(images.length).toBeGreaterThanOrEqual(4);
+    for (const image of images) {
+      const bytes = readFileSync(path.join(projectFolder, image));
+      const size = Number(/icon-(\d+)/.exec(image)?.[1]);
+      expect([image, bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([image, size, size]);
+    }
+  });
+
+  it("moves every address when it is built for another place", () => {
+    const moved = manifestFor("https://bath.example.com/add-in");
+    expect(moved).not.toContain("localhost");
+    expect(manifestFaults(moved)).toEqual([]);
+    expect(moved).toContain("https://bath.example.com/add-in/taskpane.html");
+  });
+
+  it("gives the functions the namespace BATH and one shared long-lived runtime", () => {
+    expect(manifest).toMatch(/<bt:String id="Functions.Namespace" DefaultValue="BATH"\/>/);
+    expect(manifest.match(/<Runtime /g)).toHaveLength(1);
+    expect(manifest).toMatch(/<Runtime resid="Pane.Url" lifetime="long"\/>/);
+  });
+
+  it.each([
+    ["a plain-http address", (xml: string) => xml.replace(`${development}/taskpane.html`, "http://localhost/taskpane.html"), /plain-http/],
+    ["a missing 80 px icon", (xml: string) => xml.replace(/<bt:Image size="80"[^>]*>/, ""), /80 px/],
+    ["a dangling resid", (xml: string) => xml.replace('resid="Group.Label"', 'resid="Gone.Label"'), /Gone.Label names no resource/],
+    ["an upper-case id", (xml: string) => xml.replace("38749ad2", "38749AD2"), /GUID/],
+  ])("is refused with %s", (_, spoil, message) => {
+    expect(manifestFaults(spoil(manifest)).join("; ")).toMatch(message);
+  });
+
+  const schemas = process.env["OFFICE_SCHEMAS"];
+  if (schemas !== undefined && existsSync(schemas)) {
+    it("is valid by Office's XML schema", () => {
+      const schema = path.join(schemas, "OfficeAppManifestV1_1.xsd");
+      execFileSync("xmllint", ["--noout", "--schema", schema, path.join(projectFolder, "manifest.xml")], { stdio: "pipe" });
+    });
+  }
+});
