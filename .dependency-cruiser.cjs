@@ -1,0 +1,41 @@
+const layer = (name, from, allowed) => ({
+  name,
+  severity: "error",
+  comment: `${from} may import only from ${allowed.join(", ")}`,
+  from: { path: `^${from}/` },
+  to: { path: "^(src|functions|scripts|tests)/", pathNot: allowed.map((folder) => `^${folder}`) },
+});
+
+/** Imports run one way; a folder is a permission. */
+module.exports = {
+  forbidden: [
+    { name: "no-circles", severity: "error", from: {}, to: { circular: true } },
+    { name: "no-unresolved", severity: "error", from: {}, to: { couldNotResolve: true } },
+    layer("core-stands-alone", "src/core", ["src/core/"]),
+    layer("functions-see-core", "functions", ["functions/", "src/core/"]),
+    layer("joblog-sees-core", "src/joblog", ["src/joblog/", "src/core/"]),
+    layer("files-see-joblog", "src/files", ["src/files/", "src/joblog/", "src/core/"]),
+    layer("excel-sees-functions-and-joblog", "src/excel", ["src/excel/", "functions/", "src/joblog/", "src/core/"]),
+    layer("pane-sees-everything-but-the-hosts", "src/pane", ["src/pane/", "functions/", "src/joblog/", "src/core/", "src/excel/"]),
+    layer("workbench-loads-bundles-only", "src/workbench", ["src/workbench/"]),
+    {
+      name: "pure-folders-use-no-package",
+      severity: "error",
+      from: { path: "^(src/core|src/joblog|functions)/" },
+      to: { dependencyTypes: ["npm", "npm-dev", "core"] },
+    },
+    {
+      name: "functions-bundle-stays-lean",
+      severity: "error",
+      comment: "The functions bundle must load in a runtime with no DOM and no Office.js",
+      from: { path: "^src/excel/(functions-entry|cell-boundary)" },
+      to: { path: "^src/(pane|joblog)/" },
+    },
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: "tsconfig.json" },
+    enhancedResolveOptions: { extensions: [".ts", ".tsx", ".js", ".json"], exportsFields: ["exports"], conditionNames: ["import", "node", "types"] },
+  },
+};

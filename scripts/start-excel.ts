@@ -1,0 +1,25 @@
+import { getHttpsServerOptions } from "office-addin-dev-certs";
+import { build } from "./build.ts";
+import { portFromEnvironment, serve } from "./serve.ts";
+
+const sideLoading = `
+Side-load dist/manifest.xml into Excel:
+  Windows  Put a copy of dist/manifest.xml in a shared folder. In Excel: File > Options > Trust Center >
+           Trust Center Settings > Trusted Add-in Catalogs, add the folder's network path, tick "Show in Menu",
+           restart Excel, then Home > Add-ins > More Add-ins > Shared Folder > Bathsheet.
+  Mac      Copy dist/manifest.xml to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef/ and restart
+           Excel, then Insert > My Add-ins > Bathsheet.
+  Web      Home > Add-ins > More Add-ins > Upload My Add-in, and choose dist/manifest.xml.
+The browser or Excel must trust the certificate that was just made for localhost.
+`;
+
+try {
+  const port = portFromEnvironment();
+  process.env["BASE_URL"] ??= `https://localhost:${port}`;
+  await build();
+  const { address } = await serve(port, await getHttpsServerOptions());
+  console.log(`\nThe add-in is served from ${address}  (stop it with Ctrl+C)${sideLoading}`);
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
+}
