@@ -1,0 +1,21 @@
+import path from "node:path";
+import { mkdir } from "node:fs/promises";
+import { chromium } from "playwright-core";
+import { build } from "./build.ts";
+import { ensureBrowser, headlessFlags } from "./find-browser.ts";
+import { projectFolder } from "./project.ts";
+import { serve } from "./serve.ts";
+
+/** Takes the README's picture of the workbench as it opens. */
+await build();
+const { address, close } = await serve(0);
+const browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
+const page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
+await page.goto(address);
+await page.frameLocator("iframe").getByRole("heading").first().waitFor();
+await page.waitForTimeout(1500);
+const folder = path.join(projectFolder, "docs");
+await mkdir(folder, { recursive: true });
+await page.screenshot({ path: path.join(folder, "workbench.png") });
+await browser.close();
+await close();
