@@ -1,0 +1,150 @@
+import type { ColumnDefinition, LogDefinition, LogRow, RowValue, TableDefinition, TableId } from "../joblog/definition.ts";
+import { columnFormula } from "../joblog/lay-out.ts";
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import { cellValue } from "./cell-text.ts";
+import { LogProblem } from "./office-problems.ts";
+import { columnPositions, logTables, systemOf } from "./table-columns.ts";
+
+/** A row for one of the log's tables. */
+export interface NewRow {
+  readonly table: TableId;
+  readonly row: LogRow;
+}
+
+interface Ground {
+  readonly definition: TableDefinition;
+  readonly sheet: string;
+  readonly worksheet: Excel.Worksheet;
+  readonly table: Excel.Table;
+  readonly headers: Excel.Range;
+  readonly body: Excel.Range;
+  readonly below: Excel.Range;
+  readonly rows: readonly LogRow[];
+}
+
+/** `null` leaves a cell as it is. */
+type Line = (RowValue | null)[];
+
+function loadGround(context: Excel.RequestContext, log: LogDefinition, table: TableId, rows: readonly LogRow[]): Ground {
+  const found = logTables(log).find((one) => one.table.id === table);
+  if (found === undefined) throw new RangeError(`The log has no table ${table}.`);
+  const excelTable = context.workbook.tables.getItem(found.table.name);
+  const { worksheet } = excelTable;
+  worksheet.load("name");
+  worksheet.protection.load("protected");
+  const body = excelTable.getDataBodyRange();
+  body.load("values,rowIndex,columnIndex,rowCount,columnCount");
+  return {
+    definition: found.table,
+    sheet: found.sheet.name,
+    worksheet,
+    table: excelTable,
+    headers: excelTable.getHeaderRowRange().load("values"),
+    body,
+    below: body.getRowsBelow(rows.length).load("values"),
+    rows,
+  };
+}
+
+function refuseIfLocked(ground: Ground): void {
+  if (!ground.worksheet.protection.protected) return;
+  throw new LogProblem({
+    what: `The sheet ${ground.worksheet.name} is protected, so nothing was written.`,
+    remedy: "Unprotect it (Review, Unprotect Sheet), then try again. Your entry stays here.",
+  });
+}
+
+function lineOf(
+  ground: Ground,
+  row: LogRow,
+  positions: ReadonlyMap<ColumnDefinition, number>,
+  log: LogDefinition,
+  system: UnitSystem,
+): Line {
+  const line: Line = Array.from({ length: ground.body.columnCount }, () => null);
+  for (const [column, at] of positions) {
+    if (column.role === "computed") line[at] = columnFormula(log, ground.definition.id, column.id, system);
+    else {
+      const value = row[column.id];
+      if (value !== undefined) line[at] = cellValue(value);
+    }
+  }
+  return line;
+}
+
+/** Data rows, counted from 0, that hold nothing a person has typed. */
+function freeRows(ground: Ground, positions: ReadonlyMap<ColumnDefinition, number>): number[] {
+  const inputs = [...positions].filter(([column]) => column.role === "input").map(([, at]) => at);
+  return ground.body.values.flatMap((line, index) => (inputs.every((at) => line[at] === "") ? [index] : []));
+}
+
+function grow(ground: Ground, extra: number): void {
+  const { body, worksheet, below } = ground;
+  if (below.values.slice(0, extra).some((line) => line.some((value) => value !== ""))) {
+    throw new LogProblem({
+      what: `The table ${ground.definition.name} is full, and the cells under it on sheet ${worksheet.name} are not blank.`,
+      remedy: "Move what stands under the table, or add rows to the table, then try again. Your entry stays here.",
+    });
+  }
+  const { rowIndex, columnIndex, rowCount, columnCount } = body;
+  ground.table.resize(worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, rowCount + 1 + extra, columnCount));
+  worksheet
+    .getRangeByIndexes(rowIndex + rowCount, columnIndex, extra, columnCount)
+    .copyFrom(worksheet.getRangeByIndexes(rowIndex + rowCount - 1, columnIndex, 1, columnCount), "Formats");
+}
+
+interface PlannedTable {
+  readonly ground: Ground;
+  readonly extra: number;
+  readonly lines: readonly { readonly index: number; readonly line: Line }[];
+}
+
+function planTable(ground: Ground, log: LogDefinition, system: UnitSystem): PlannedTable {
+  refuseIfLocked(ground);
+  const positions = columnPositions(ground.definition, ground.sheet, ground.headers.values[0] ?? [], system);
+  const free = freeRows(ground, positions);
+  const extra = Math.max(0, ground.rows.length - free.length);
+  const added = Array.from({ length: extra }, (_, index) => ground.body.rowCount + index);
+  const places = [...free, ...added];
+  const lines = ground.rows.flatMap((row, index) => {
+    const place = places[index];
+    return place === undefined ? [] : [{ index: place, line: lineOf(ground, row, positions, log, system) }];
+  });
+  return { ground, extra, lines };
+}
+
+/**
+ * Writes rows to one or more tables: one read trip, one write trip, one look that Excel grew the tables.
+ * Everything that can be checked is checked before the first cell is written. A row goes to the first
+ * line without input, else beneath the table; calculated columns get their formulas.
+ */
+export async function writeRows(context: Excel.RequestContext, log: LogDefinition, rows: readonly NewRow[]): Promise<void> {
+  const unitField = log.sheets.flatMap((sheet) => sheet.fields).find((field) => field.id === "unitSystem");
+  if (unitField === undefined) throw new RangeError("The log has no unit system.");
+  const unitCell = context.workbook.names.getItem(unitField.name).getRange().load("values");
+  context.workbook.load("readOnly");
+  const grounds = [...new Set(rows.map(({ table }) => table))].map((table) =>
+    loadGround(context, log, table, rows.filter((one) => one.table === table).map(({ row }) => row)),
+  );
+  await context.sync();
+  if (context.workbook.readOnly) {
+    throw new LogProblem({ what: "This workbook is open for reading only.", remedy: "Save a copy (File, Save a Copy) and record there. Your entry stays here." });
+  }
+  const system = systemOf(unitCell.values[0]?.[0]);
+  const planned = grounds.map((ground) => planTable(ground, log, system));
+  for (const { ground, extra } of planned) if (extra > 0) grow(ground, extra);
+  for (const { ground, lines } of planned) {
+    const { rowIndex, columnIndex, columnCount } = ground.body;
+    for (const { index, line } of lines) {
+      ground.worksheet.getRangeByIndexes(rowIndex + index, columnIndex, 1, columnCount).formulas = [line];
+    }
+  }
+  const counts = planned.map(({ ground, extra }) => ({ wanted: ground.body.rowCount + extra, count: ground.table.rows.getCount(), ground }));
+  await context.sync();
+  for (const { wanted, count, ground } of counts) {
+    if (count.value >= wanted) continue;
+    const { rowIndex, columnIndex, columnCount } = ground.body;
+    ground.table.resize(ground.worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, wanted + 1, columnCount));
+    await context.sync();
+  }
+}

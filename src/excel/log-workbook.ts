@@ -1,0 +1,64 @@
+/** The open workbook as the store of the job log. Every failure is a LogProblem that a person can act on. */
+import { jobLog } from "../joblog/job-log.ts";
+import type { LogSnapshot } from "../joblog/log-snapshot.ts";
+import type { WorkbookPlan } from "../joblog/plan.ts";
+import { writeRows, type NewRow } from "./append-rows.ts";
+import { LogProblem, problemFrom } from "./office-problems.ts";
+import { readTables } from "./read-log.ts";
+import { writePlan, type BuildReport } from "./write-plan.ts";
+
+async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
+  try {
+    return await Excel.run(work);
+  } catch (error) {
+    throw problemFrom(error);
+  }
+}
+
+/** Builds the log in the open workbook, or adds what a log there lacks; rows that hold data are left alone. */
+export function buildLog(plan: WorkbookPlan): Promise<BuildReport> {
+  return inExcel((context) => writePlan(context, plan));
+}
+
+/** The log's rows and fields; undefined where the workbook holds none. Rejects with a LogProblem for a damaged log. */
+export function readLog(): Promise<LogSnapshot | undefined> {
+  return inExcel((context) => readTables(context, jobLog));
+}
+
+/** Adds rows to one or more tables in one batch. */
+export function appendRows(rows: readonly NewRow[]): Promise<void> {
+  return inExcel((context) => writeRows(context, jobLog, rows));
+}
+
+/** Puts a formula in the selected cell and gives the cell's address; a cell that holds something is refused. */
+export function insertFormula(formula: string): Promise<string> {
+  return inExcel(async (context) => {
+    const cell = context.workbook.getActiveCell().load("address,formulas");
+    await context.sync();
+    if (cell.formulas[0]?.[0] !== "") {
+      throw new LogProblem({ what: `Cell ${cell.address} already holds something.`, remedy: "Select a blank cell, then try again." });
+    }
+    cell.formulas = [[formula]];
+    cell.select();
+    await context.sync();
+    return cell.address;
+  });
+}
+
+/** Calls back after any change to any sheet, by anyone. Resolves to a function that stops it. */
+export async function onLogChanged(handler: () => void): Promise<() => Promise<void>> {
+  const registration = await inExcel(async (context) => {
+    const added = context.workbook.worksheets.onChanged.add(() => {
+      handler();
+      return Promise.resolve();
+    });
+    await context.sync();
+    return added;
+  });
+  return async () => {
+    await Excel.run(registration.context, async (context) => {
+      registration.remove();
+      await context.sync();
+    });
+  };
+}

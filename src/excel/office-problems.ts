@@ -1,0 +1,119 @@
+/** What went wrong with the workbook, in words for the person at the tank, and what they can do. */
+export interface LogProblemText {
+  readonly what: string;
+  readonly remedy: string;
+}
+
+/** A write or read of the log that did not happen. `message` is both sentences together. */
+export class LogProblem extends Error implements LogProblemText {
+  readonly what: string;
+  readonly remedy: string;
+
+  constructor(text: LogProblemText, cause?: unknown) {
+    super(`${text.what} ${text.remedy}`, { cause });
+    this.name = "LogProblem";
+    this.what = text.what;
+    this.remedy = text.remedy;
+  }
+}
+
+const tryAgain = "Nothing was changed. Wait a moment, then try again.";
+
+const cellBeingEdited: LogProblemText = {
+  what: "A cell is being edited, so Excel accepts no entry from the pane.",
+  remedy: "Press Enter or Esc in the sheet, then try again.",
+};
+
+const protectedSheet: LogProblemText = {
+  what: "Excel refused the entry: a sheet of the log is protected or the workbook may not be changed.",
+  remedy: "Unprotect the sheet (Review, Unprotect Sheet) or open a copy that you may edit, then try again.",
+};
+
+const someoneElse: LogProblemText = {
+  what: "Another person is changing the same part of the workbook.",
+  remedy: tryAgain,
+};
+
+const somethingMissing: LogProblemText = {
+  what: "A sheet, table or named cell of the log is missing or has been renamed.",
+  remedy: "Undo the renaming (Ctrl+Z), or choose Build log: it adds what is missing and leaves your rows alone.",
+};
+
+const busy: LogProblemText = { what: "Excel is busy.", remedy: tryAgain };
+
+const offline: LogProblemText = {
+  what: "Excel lost its connection.",
+  remedy: "Check the network; your entry stays here. Then try again.",
+};
+
+const tooLarge: LogProblemText = {
+  what: "The log is larger than Excel hands over in one piece.",
+  remedy: "Start a new workbook for the next job week.",
+};
+
+const tooOld: LogProblemText = {
+  what: "This version of Excel lacks something Bathsheet needs.",
+  remedy: "Bathsheet needs Excel 2024, Microsoft 365 or Excel on the web.",
+};
+
+/** Codes from the Office.js reference, "Error handling with the application-specific JavaScript APIs". */
+const byCode: Readonly<Record<string, LogProblemText>> = {
+  AccessDenied: protectedSheet,
+  AccessDeniedProtected: protectedSheet,
+  UnsupportedSheet: protectedSheet,
+  InvalidOperationInCellEditMode: cellBeingEdited,
+  InsertDeleteConflict: someoneElse,
+  MergeConflict: someoneElse,
+  EditModeConflict: someoneElse,
+  Conflict: someoneElse,
+  ItemNotFound: somethingMissing,
+  InvalidReference: somethingMissing,
+  InvalidBinding: somethingMissing,
+  Busy: busy,
+  ActivityLimitReached: busy,
+  RequestAborted: busy,
+  GeneralException: busy,
+  ServerBusy: busy,
+  HostRestartNeeded: busy,
+  ConnectionFailure: offline,
+  ServiceNotAvailable: offline,
+  ResponsePayloadSizeLimitExceeded: tooLarge,
+  RequestPayloadSizeLimitExceeded: tooLarge,
+  ApiNotFound: tooOld,
+  ApiNotAvailable: tooOld,
+  NotImplemented: tooOld,
+  UnsupportedOperation: tooOld,
+};
+
+/** Excel answers this general code while a cell is in edit mode; only its message tells. */
+const editModeWords = /edit(?:ing)? (?:mode|a cell)|cell[- ]edit/i;
+
+const protectedWords = /protect|read-?only/i;
+
+function officeError(error: unknown): { readonly code: string; readonly message: string } | undefined {
+  if (!(error instanceof Error) || !("code" in error) || typeof error.code !== "string") return undefined;
+  return { code: error.code, message: error.message };
+}
+
+/** The code that Office.js reported, or undefined where the error did not come from Office. */
+export function officeCode(error: unknown): string | undefined {
+  return officeError(error)?.code;
+}
+
+/** Any thrown thing as a LogProblem; one that already is passes through. */
+export function problemFrom(error: unknown): LogProblem {
+  if (error instanceof LogProblem) return error;
+  const office = officeError(error);
+  if (office === undefined) {
+    const reason = error instanceof Error ? error.message : String(error);
+    return new LogProblem({ what: "Bathsheet ran into a fault of its own.", remedy: `Please report it: ${reason}` }, error);
+  }
+  if (editModeWords.test(office.message)) return new LogProblem(cellBeingEdited, error);
+  if (protectedWords.test(office.message)) return new LogProblem(protectedSheet, error);
+  const known = byCode[office.code];
+  if (known !== undefined) return new LogProblem(known, error);
+  return new LogProblem(
+    { what: `Excel refused (${office.code}).`, remedy: `Check that no cell is being edited and no sheet is protected, then try again. Excel says: ${office.message}` },
+    error,
+  );
+}

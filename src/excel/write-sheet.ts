@@ -1,0 +1,73 @@
+import type { CellPlan, SheetPlan, TablePlan } from "../joblog/plan.ts";
+import { areaAddress } from "./a1.ts";
+import { cellValue } from "./cell-text.ts";
+
+function contains(table: TablePlan, cell: CellPlan): boolean {
+  const { row, column, rows, columns } = table.area;
+  return cell.row >= row && cell.row < row + rows && cell.column >= column && cell.column < column + columns;
+}
+
+export function insideTable(table: TablePlan): (cell: CellPlan) => boolean {
+  return (cell) => contains(table, cell);
+}
+
+/**
+ * The planned values as one block; formulas come later, when every table they name exists. Only for
+ * ground that is blank: cells between the values are written as blanks.
+ */
+export function writeValues(worksheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
+  const values = cells.filter((cell) => cell.kind === "value");
+  if (values.length === 0) return;
+  const top = Math.min(...values.map((cell) => cell.row));
+  const left = Math.min(...values.map((cell) => cell.column));
+  const rows = Math.max(...values.map((cell) => cell.row)) - top + 1;
+  const columns = Math.max(...values.map((cell) => cell.column)) - left + 1;
+  const block: (string | number | boolean)[][] = Array.from({ length: rows }, () => Array.from({ length: columns }, () => ""));
+  for (const cell of values) {
+    const line = block[cell.row - top];
+    if (line !== undefined) line[cell.column - left] = cellValue(cell.value);
+  }
+  worksheet.getRangeByIndexes(top, left, rows, columns).values = block;
+}
+
+/** Turns the written block of a table into an Excel table. */
+export function addTable(worksheet: Excel.Worksheet, plan: TablePlan): void {
+  const table = worksheet.tables.add(areaAddress(plan.area), true);
+  table.name = plan.name;
+  table.style = "TableStyleLight1";
+  table.showBandedRows = false;
+  table.showFilterButton = false;
+}
+
+/** Calculated columns in one piece each; single formula cells (fields) one by one. */
+export function writeFormulas(worksheet: Excel.Worksheet, cells: readonly CellPlan[], tables: readonly TablePlan[]): void {
+  for (const table of tables) {
+    table.columns.forEach((column, index) => {
+      const { formula } = column;
+      if (formula === undefined) return;
+      const bodyRows = table.area.rows - 1;
+      worksheet.getRangeByIndexes(table.area.row + 1, table.area.column + index, bodyRows, 1).formulas = Array.from(
+        { length: bodyRows },
+        () => [formula],
+      );
+    });
+  }
+  for (const cell of cells) {
+    if (cell.kind !== "formula" || tables.some((table) => contains(table, cell))) continue;
+    worksheet.getRangeByIndexes(cell.row, cell.column, 1, 1).formulas = [[cell.formula]];
+  }
+}
+
+/** How the sheet scrolls and prints. */
+export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): void {
+  worksheet.tabColor = plan.tabColor;
+  worksheet.showGridlines = false;
+  if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);
+  const layout = worksheet.pageLayout;
+  layout.orientation = plan.orientation === "portrait" ? "Portrait" : "Landscape";
+  layout.zoom = { horizontalFitToPages: 1 };
+  layout.headersFooters.defaultForAllPages.centerFooter = plan.footer;
+  if (plan.titleRows !== undefined) {
+    layout.setPrintTitleRows(`$${String(plan.titleRows.first + 1)}:$${String(plan.titleRows.last + 1)}`);
+  }
+}
