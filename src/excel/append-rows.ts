@@ -1,5 +1,5 @@
 import type { ColumnDefinition, LogDefinition, LogRow, RowValue, TableDefinition, TableId } from "../joblog/definition.ts";
-import { columnFormula } from "../joblog/lay-out.ts";
+import { referencesFor } from "../joblog/references.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
 import { cellValue } from "./cell-text.ts";
 import { LogProblem } from "./office-problems.ts";
@@ -61,9 +61,10 @@ function lineOf(
   log: LogDefinition,
   system: UnitSystem,
 ): Line {
+  const references = referencesFor(log, ground.definition, system);
   const line: Line = Array.from({ length: ground.body.columnCount }, () => null);
   for (const [column, at] of positions) {
-    if (column.role === "computed") line[at] = columnFormula(log, ground.definition.id, column.id, system);
+    if (column.role === "computed") line[at] = column.formula(references);
     else {
       const value = row[column.id];
       if (value !== undefined) line[at] = cellValue(value);
@@ -141,10 +142,10 @@ export async function writeRows(context: Excel.RequestContext, log: LogDefinitio
   }
   const counts = planned.map(({ ground, extra }) => ({ wanted: ground.body.rowCount + extra, count: ground.table.rows.getCount(), ground }));
   await context.sync();
-  for (const { wanted, count, ground } of counts) {
-    if (count.value >= wanted) continue;
+  const short = counts.filter(({ wanted, count }) => count.value < wanted);
+  for (const { wanted, ground } of short) {
     const { rowIndex, columnIndex, columnCount } = ground.body;
     ground.table.resize(ground.worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, wanted + 1, columnCount));
-    await context.sync();
   }
+  if (short.length > 0) await context.sync();
 }

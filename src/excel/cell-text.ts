@@ -7,7 +7,9 @@ const startsLikeFormula = /^[=+\-@\t\r\n']/;
 /** Digits first or last with separators between: numbers, percents, money, times, dates, fractions, 3E5. */
 const looksLikeNumberOrDate = /^\s*[$€£¥(]?\s*[.,]?\d[\d\s.,:/\-+%eE]*\s*(?:am?|pm?)?\)?\s*[%€£¥]?\s*$/i;
 
-const monthNames = /^\s*(?:\d{1,4}[\s\-/.,]*)?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?[\s\-/.,]*\d{0,4}(?:[\s\-/.,]+\d{1,4})?\s*$/i;
+/** 1 Mar, Mar-27, March 1, 2027: a month's name with digits beside it and nothing else. */
+const looksLikeMonth =
+  /^(?=.*\d)[\d\s\-/.,:]*(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec|january|february|march|april|august|(?:sept|nov|dec)ember|october)\.?[\d\s\-/.,:]*$/i;
 
 const looksLikeBoolean = /^\s*(?:true|false)\s*$/i;
 
@@ -24,7 +26,7 @@ export function cellText(text: string): string {
   const needsQuote =
     startsLikeFormula.test(kept) ||
     looksLikeNumberOrDate.test(kept) ||
-    monthNames.test(kept) ||
+    looksLikeMonth.test(kept) ||
     looksLikeBoolean.test(kept) ||
     looksLikeError.test(kept);
   return needsQuote ? `'${kept}` : kept;

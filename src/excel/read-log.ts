@@ -4,8 +4,8 @@ import { LogProblem, officeCode } from "./office-problems.ts";
 import { columnPositions, logTables, systemOf } from "./table-columns.ts";
 
 function cellContent(value: unknown): RowValue | undefined {
-  if (value === "" || value === null) return undefined;
-  return typeof value === "number" || typeof value === "boolean" ? value : String(value);
+  if (value === "") return undefined;
+  return typeof value === "number" || typeof value === "boolean" || typeof value === "string" ? value : undefined;
 }
 
 function rowsOf(
