@@ -30,6 +30,9 @@ export interface NumberLimits {
   readonly high: number;
 }
 
+/** Where the header's unit differs between systems, so do the limits. */
+export type LimitsOf = Readonly<Record<UnitSystem, NumberLimits>>;
+
 interface ColumnBase {
   /** Stable for ever; code and stored logs know a column by it. */
   readonly id: string;
@@ -49,7 +52,7 @@ export interface InputColumn extends ColumnBase {
   readonly role: "input";
   readonly required: boolean;
   readonly choices?: ChoiceSource;
-  readonly limits?: NumberLimits;
+  readonly limits?: LimitsOf;
 }
 
 export interface ComputedColumn extends ColumnBase {
@@ -86,11 +89,15 @@ export type TableId =
   | "costLines"
   | "shares";
 
-/** Words in colour on a condition; `formula` refers to the rule's first row relatively. */
+/** Words that ask for attention get a colour as well; the words alone already say it. */
 export interface RowSignal {
-  /** Column whose text is compared. */
+  /** Column whose cell is looked at and coloured. */
   readonly column: string;
-  readonly equals: string;
+  readonly when:
+    | { readonly is: string }
+    | { readonly startsWith: string }
+    | { readonly isNot: number }
+    | "not available";
   readonly look: SignalLook;
 }
 
@@ -107,6 +114,9 @@ export interface TableDefinition {
   readonly signals?: readonly RowSignal[];
 }
 
+/** A field is looked at as a whole; `column` of a signal has no meaning here. */
+export type FieldSignal = Omit<RowSignal, "column">;
+
 /** One labelled cell with a defined name. */
 export interface FieldDefinition {
   readonly id: string;
@@ -118,10 +128,14 @@ export interface FieldDefinition {
   readonly format?: string;
   readonly help: string;
   readonly choices?: ChoiceSource;
-  readonly limits?: NumberLimits;
-  readonly initial?: string | number;
+  readonly limits?: LimitsOf;
+  /** What a new log starts with, where the content says nothing. */
+  readonly initial?: Readonly<Record<UnitSystem, string | number>>;
   /** A computed field carries a formula instead of a value. */
   readonly formula?: (reference: References) => string;
+  readonly signals?: readonly FieldSignal[];
+  /** Set when the log is built and not to be changed by hand. */
+  readonly fixed?: boolean;
 }
 
 export interface ChartDefinition {
@@ -137,6 +151,7 @@ export interface ChartDefinition {
 export interface SheetDefinition {
   readonly id: string;
   readonly name: string;
+  readonly title: string;
   /** One sentence under the title: what the sheet is for. */
   readonly purpose: string;
   /** Caution shown once, where the step is. */
@@ -144,6 +159,11 @@ export interface SheetDefinition {
   readonly fields: readonly FieldDefinition[];
   readonly tables: readonly TableDefinition[];
   readonly chart?: ChartDefinition;
+  /** Side by side, every table can grow downward without end; stacked tables keep spare rows. */
+  readonly arrangement: "stacked" | "side by side";
+  readonly tabColor: string;
+  /** Printed pages next to each other; a wide sheet on one page would be too small to read. */
+  readonly pagesWide: number;
   readonly orientation: "portrait" | "landscape";
 }
 

@@ -112,6 +112,8 @@ export interface SheetPlan {
   readonly tabColor: string;
   /** Characters, one per column. */
   readonly columnWidths: readonly number[];
+  /** Points, for rows whose text wraps; every other row keeps the usual height. */
+  readonly rowHeights: readonly { readonly row: number; readonly points: number }[];
   readonly cells: readonly CellPlan[];
   readonly tables: readonly TablePlan[];
   readonly validations: readonly ValidationPlan[];
@@ -122,6 +124,9 @@ export interface SheetPlan {
   readonly footer: string;
   /** Rows that repeat on every printed page, or none. */
   readonly titleRows?: { readonly first: number; readonly last: number };
+  /** Columns from the first to this one are printed; helper columns to the right are not. */
+  readonly lastPrintedColumn: number;
+  readonly pagesWide: number;
 }
 
 export interface NamePlan {

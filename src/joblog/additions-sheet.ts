@@ -1,0 +1,79 @@
+import { computed, helper, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
+import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
+import { at, atOrBlank, blankIf, positionOf, upTo, where } from "./formulas.ts";
+import { between, minutes, phLimits, volume, volumeLimits } from "./units-of.ts";
+import { accounts, additionKinds, additionPurposes } from "./words.ts";
+
+const inputs: readonly ColumnDefinition[] = [
+  textInput({ id: "id", label: "Addition", width: 8, required: true, help: "Running number." }),
+  keyInput({ id: "bath", label: "Bath", width: 13, required: true, from: ["baths", "bath"], help: "The bath it went into." }),
+  momentInput({ id: "when", label: "When", width: 16, required: true, help: "Date and time." }),
+  wordInput({ id: "kind", label: "Kind", words: additionKinds, width: 11, required: true, help: "Concentrate or water." }),
+  wordInput({ id: "purpose", label: "Purpose", words: additionPurposes, width: 11, required: true, help: "Opening, top-up, level make-up or corrective." }),
+  numberInput({ id: "amount", label: "Amount", unit: volume, limits: volumeLimits, format: "0.000", width: 9, required: true, help: "What really went in." }),
+  keyInput({ id: "water", label: "Water", width: 8, from: ["waters", "water"], help: "Which water, for water; blank means the water of the fill." }),
+  wordInput({ id: "account", label: "Account", words: accounts, width: 9, help: "The shop's own mistakes go to the shop, never to a claim." }),
+  numberInput({ id: "phBefore", label: "pH before", limits: phLimits, format: "0.00", width: 8, help: "As read before the addition." }),
+  numberInput({ id: "phAfter", label: "pH after", limits: phLimits, format: "0.00", width: 8, help: "As read after mixing, at the baseline's temperature." }),
+  numberInput({ id: "minutesMixed", label: "Mixed", unit: minutes, limits: between(0, 600), format: "0", width: 8, help: "Mixing time before the reading after." }),
+  textInput({ id: "initials", label: "Initials", width: 8, help: "Who added it." }),
+  textInput({ id: "note", label: "Note", width: 28, help: "Why, and anything odd." }),
+];
+
+const results: readonly ColumnDefinition[] = [
+  computed({ id: "cost", label: "Cost", type: "money", format: "#,##0.00", width: 10, help: "Amount by price, to the cent; blank where no price is known." },
+    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`, `${r.here("price")}=""`], `ROUND(${r.here("amount")}*${r.here("price")},2)`)),
+  computed({ id: "runningTotal", label: "Total of this kind so far", type: "number", unit: volume, format: "0.000", width: 12, help: "All of this kind that the bath has had by then." },
+    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`, `${r.here("kind")}=""`],
+      `SUMIFS(${r.all("additions", "amount")},${where([
+        [r.all("additions", "bath"), r.here("bath")],
+        [r.all("additions", "kind"), r.here("kind")],
+        [r.all("additions", "when"), upTo(r.here("when"))],
+      ])})`)),
+  computed({ id: "recovery", label: "Recovery", type: "text", width: 11, help: "Whether the reading after came back to the baseline." },
+    (r) => {
+      const baseline = at(r, "baths", "baseline", r.here("bathRow"));
+      return blankIf([`${r.here("bathRow")}=""`, `${r.here("kind")}<>"concentrate"`, `${r.here("purpose")}="opening"`, `NOT(ISNUMBER(${r.here("phAfter")}))`],
+        `IF(${baseline}="","",BATH.RECOVERED(${r.here("phAfter")},${baseline},${r.named("tolerance")}))`);
+    }),
+];
+
+const helpers: readonly ColumnDefinition[] = [
+  helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
+    (r) => positionOf(r, r.here("bath"), "baths", "bath")),
+  helper({ id: "waterRow", label: "Water row", type: "whole number", format: "0", width: 8, help: "Position in Waters of the water added." },
+    (r) => `IF(${r.here("water")}="",IF(${r.here("bathRow")}="","",${at(r, "baths", "waterRow", r.here("bathRow"))}),${positionOf(r, r.here("water"), "waters", "water")})`),
+  helper({ id: "price", label: "Price used", type: "number", format: "0.000#", width: 9, help: "Of the concentrate or the water, by unit of volume." },
+    (r) => {
+      const concentrate = at(r, "baths", "concentrateRow", r.here("bathRow"));
+      return blankIf([`${r.here("bathRow")}=""`],
+        `IF(${r.here("kind")}="concentrate",${atOrBlank(r, "concentrates", "unitPrice", concentrate)},IF(${r.here("kind")}="water",${atOrBlank(r, "waters", "price", r.here("waterRow"))},""))`);
+    }),
+];
+
+export const additionsSheet: SheetDefinition = {
+  id: "additions",
+  name: "Additions",
+  title: "Additions",
+  purpose: "Everything that goes into a bath: concentrate and water, opening and later. Blank account counts for nobody, so say who pays.",
+  caution: "Goggles, face shield, alkali-proof gloves, apron. Concentrate into the bath, slowly, with the tank not running; mix, then read. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas.",
+  fields: [],
+  tables: [
+    {
+      id: "additions",
+      name: "Additions",
+      caption: "Additions",
+      emptyRows: 1,
+      columns: [...inputs, ...results, ...helpers],
+      signals: [
+        { column: "recovery", when: { is: "short" }, look: "act" },
+        { column: "recovery", when: { is: "over" }, look: "watch" },
+        { column: "recovery", when: { is: "recovered" }, look: "good" },
+      ],
+    },
+  ],
+  arrangement: "side by side",
+  tabColor: "#7B5EA7",
+  pagesWide: 1,
+  orientation: "landscape",
+};

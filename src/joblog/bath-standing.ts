@@ -1,0 +1,38 @@
+import { bathBaseline } from "./bath-baseline.ts";
+import { computed } from "./columns.ts";
+import type { ComputedColumn } from "./definition.ts";
+import { at, blankIf, halfMinute, quoted } from "./formulas.ts";
+import { days, volume } from "./units-of.ts";
+import { bench } from "./words.ts";
+
+/** Where the bath stands: bench tests, baseline, last reading, top-ups, cost, what comes next. */
+export const bathStanding: readonly ComputedColumn[] = [
+  ...bathBaseline,
+  computed({ id: "lastReading", label: "Last pH", type: "number", format: "0.00", width: 8, help: "Latest reading that is not of a rinse." },
+    (r) => blankIf([`${r.here("lastReadingRow")}=""`], at(r, "readings", "ph", r.here("lastReadingRow")))),
+  computed({ id: "lastReadingAt", label: "Last read", type: "date and time", width: 16, help: "When that was." },
+    (r) => blankIf([`${r.here("lastReadingRow")}=""`], at(r, "readings", "when", r.here("lastReadingRow")))),
+  computed({ id: "lastVerdict", label: "Last verdict", type: "text", width: 18, help: "What the latest reading says." },
+    (r) => blankIf([`${r.here("lastReadingRow")}=""`], at(r, "readings", "verdict", r.here("lastReadingRow")))),
+  computed({ id: "topUpTotal", label: "Topped up in all", type: "number", unit: volume, format: "0.000", width: 10, help: "Concentrate added after the opening dose." },
+    (r) => blankIf([`${r.here("openingDose")}=""`],
+      `SUMIFS(${r.all("additions", "amount")},${r.all("additions", "bath")},${r.here("bath")},${r.all("additions", "kind")},${quoted("concentrate")},${r.all("additions", "purpose")},${quoted("<>opening")})`)),
+  computed({ id: "topUpShare", label: "Topped up, of opening dose", type: "share", format: "0%", width: 12, help: "Over 100 to 150 % a change-out is due (common practice, no source)." },
+    (r) => blankIf([`${r.here("openingDose")}=""`], `${r.here("topUpTotal")}/${r.here("openingDose")}`)),
+  computed({ id: "cost", label: "Additions charged to claims", type: "money", format: "#,##0.00", width: 12, help: "Concentrate and water of this bath; the shop's own account is left out." },
+    (r) => blankIf([`${r.here("bath")}=""`],
+      `SUMIFS(${r.all("additions", "cost")},${r.all("additions", "bath")},${r.here("bath")},${r.all("additions", "account")},${quoted("claims")})`)),
+  computed({ id: "daysOpen", label: "Open", type: "number", unit: days, format: "0.0", width: 8, help: "To the change-out or, before that, to the latest entry." },
+    (r) => {
+      const lastEntry = `MAX(${r.here("lastReadingAt")},${r.here("lastAddition")},${r.here("opened")})`;
+      return blankIf([`NOT(ISNUMBER(${r.here("opened")}))`], `IF(ISNUMBER(${r.here("closed")}),${r.here("closed")},${lastEntry})-${r.here("opened")}`);
+    }),
+  computed({ id: "state", label: "State", type: "text", width: 11, help: "What comes next: charge, bench test, baseline, in use, top up, re-read, closed." },
+    (r) => {
+      const readSinceConcentrate = `${r.here("lastConcentrate")}>${r.here("lastReadingAt")}+${halfMinute}`;
+      const judged = `IF(${readSinceConcentrate},"re-read",IF(LEFT(${r.here("lastVerdict")},7)="re-read","re-read",IF(${r.here("lastVerdict")}="top up","top up","in use")))`;
+      const before = `IF(${r.here("benchState")}=${quoted(bench.accepted)},"baseline","bench test")`;
+      return blankIf([`${r.here("bath")}=""`],
+        `IF(ISNUMBER(${r.here("closed")}),"closed",IF(${r.here("openingDose")}="","charge",IF(${r.here("baseline")}="",${before},${judged})))`);
+    }),
+];

@@ -1,0 +1,50 @@
+import { bathInputs } from "./bath-inputs.ts";
+import { bathDose } from "./bath-dose.ts";
+import { bathHelpers } from "./bath-helpers.ts";
+import { bathStanding } from "./bath-standing.ts";
+import type { SheetDefinition } from "./definition.ts";
+import { phChart } from "./ph-chart.ts";
+
+export const bathsSheet: SheetDefinition = {
+  id: "baths",
+  name: "Baths",
+  title: "Baths",
+  purpose: "One row for every fill, from the charge to the change-out.",
+  caution: "Cold water first, then concentrate, never the other way round; mix, then heat. Goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) within seconds.",
+  fields: [
+    {
+      id: "chartBath",
+      name: "Chart.Bath",
+      label: "Bath in the chart below",
+      type: "choice",
+      choices: { kind: "column", table: "baths", column: "bath" },
+      help: "The chart shows this bath's readings, baseline and trigger.",
+    },
+  ],
+  tables: [
+    {
+      id: "baths",
+      name: "Baths",
+      caption: "Baths",
+      emptyRows: 1,
+      columns: [...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers],
+      signals: [
+        { column: "state", when: { is: "top up" }, look: "act" },
+        { column: "state", when: { is: "re-read" }, look: "watch" },
+        { column: "state", when: { is: "in use" }, look: "good" },
+        { column: "state", when: { is: "closed" }, look: "quiet" },
+        { column: "benchState", when: { is: "not accepted" }, look: "act" },
+        { column: "benchState", when: { is: "accepted" }, look: "good" },
+        { column: "lastVerdict", when: { is: "top up" }, look: "act" },
+        { column: "lastVerdict", when: { is: "near" }, look: "watch" },
+        { column: "lastVerdict", when: { startsWith: "re-read" }, look: "watch" },
+        { column: "baselineState", when: { is: "temperatures differ" }, look: "act" },
+      ],
+    },
+  ],
+  chart: phChart,
+  arrangement: "side by side",
+  tabColor: "#3C7A6B",
+  pagesWide: 2,
+  orientation: "landscape",
+};

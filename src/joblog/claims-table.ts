@@ -1,0 +1,17 @@
+import { dateInput, textInput } from "./columns.ts";
+import type { TableDefinition } from "./definition.ts";
+
+export const claimsTable: TableDefinition = {
+  id: "claims",
+  name: "Claims",
+  caption: "Claims",
+  emptyRows: 6,
+  columns: [
+    textInput({ id: "claim", label: "Claim", width: 16, required: true, help: "The insurer's reference, once for each claim." }),
+    textInput({ id: "loss", label: "Loss", width: 26, help: "What happened, in a few words." }),
+    textInput({ id: "insurer", label: "Insurer", width: 18, help: "Who pays." }),
+    textInput({ id: "adjuster", label: "Adjuster", width: 12, help: "Whom the statement goes to." }),
+    dateInput({ id: "arrived", label: "Arrived", width: 12, help: "Day the contents came in." }),
+    textInput({ id: "note", label: "Note", width: 16, help: "Anything the file should say, such as old paint or lead suspected." }),
+  ],
+};

@@ -1,0 +1,26 @@
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import { cellFormat } from "./cell-formats.ts";
+import type { LogDefinition, RowValue } from "./definition.ts";
+import { headerOf } from "./headers.ts";
+import type { PlacedField } from "./placement.ts";
+import type { CellPlan } from "./plan.ts";
+import { referencesFor } from "./references.ts";
+
+function valueCell(placed: PlacedField, log: LogDefinition, system: UnitSystem, given: RowValue | undefined): CellPlan {
+  const { field, row, valueColumn } = placed;
+  const isInput = field.formula === undefined && field.fixed !== true;
+  const look = { row, column: valueColumn, style: isInput ? "fieldInput" : "fieldComputed", numberFormat: cellFormat(field, isInput ? "input" : "computed") } as const;
+  if (field.formula !== undefined) return { ...look, kind: "formula", formula: field.formula(referencesFor(log, undefined, system)) };
+  const value = given ?? field.initial?.[system];
+  return value === undefined ? { ...look, kind: "blank" } : { ...look, kind: "value", value };
+}
+
+/** Label, value and help of a named cell. */
+export function fieldCells(placed: PlacedField, log: LogDefinition, system: UnitSystem, given: RowValue | undefined): readonly CellPlan[] {
+  const { field, row, valueColumn } = placed;
+  return [
+    { row, column: 0, style: "fieldLabel", kind: "value", value: headerOf(field, system) },
+    valueCell(placed, log, system, given),
+    { row, column: valueColumn + 1, style: "fieldHelp", kind: "value", value: field.help },
+  ];
+}

@@ -1,0 +1,13 @@
+import { additionsSheet } from "./additions-sheet.ts";
+import { bathsSheet } from "./baths-sheet.ts";
+import { benchTestsSheet } from "./bench-tests-sheet.ts";
+import { costsSheet } from "./costs-sheet.ts";
+import type { LogDefinition } from "./definition.ts";
+import { jobSheet } from "./job-sheet.ts";
+import { readingsSheet } from "./readings-sheet.ts";
+
+/** The job chemistry log: one workbook for a job week. */
+export const jobLog: LogDefinition = {
+  version: 1,
+  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, costsSheet],
+};

@@ -1,0 +1,69 @@
+import { claimsTable } from "./claims-table.ts";
+import { concentratesTable } from "./concentrates-table.ts";
+import type { FieldDefinition, SheetDefinition } from "./definition.ts";
+import { tanksTable } from "./tanks-table.ts";
+import { between, temperature } from "./units-of.ts";
+import { watersTable } from "./waters-table.ts";
+import { unitSystems } from "../core/units/unit-system.ts";
+
+const fields: readonly FieldDefinition[] = [
+  { id: "shop", name: "Shop.Name", label: "Shop", type: "text", help: "The name that stands on every printed page." },
+  { id: "jobNumber", name: "Job.Number", label: "Job number", type: "text", help: "Your own number for this job week." },
+  { id: "started", name: "Job.Started", label: "Started", type: "date", help: "First day of the job week." },
+  {
+    id: "unitSystem",
+    name: "Unit.System",
+    label: "Units",
+    type: "choice",
+    choices: { kind: "fixed", choices: unitSystems },
+    fixed: true,
+    help: "Set when the log is built. Headers and numbers follow it, so do not change it here; build a new log instead.",
+  },
+  {
+    id: "tolerance",
+    name: "Recovery.Tolerance",
+    label: "Recovered within, pH",
+    type: "number",
+    format: "0.00",
+    limits: between(0.01, 1),
+    initial: { US: 0.1, metric: 0.1, imperial: 0.1 },
+    help: "A top-up counts as recovered this close to the baseline.",
+  },
+  {
+    id: "temperatureGap",
+    name: "Temperature.Gap",
+    label: "Temperature gap allowed",
+    type: "number",
+    unit: temperature,
+    format: "0.0",
+    limits: between(0.1, 20),
+    // 2 °C is 3.6 °F: a difference, so without the offset of the scale.
+    initial: { US: 3.6, metric: 2, imperial: 2 },
+    help: "Top-up amounts are worked out only for samples this close to the baseline's temperature.",
+  },
+  {
+    id: "houseShare",
+    name: "House.Share",
+    label: "First addition at most",
+    type: "share",
+    format: "0.0%",
+    limits: between(0.01, 1),
+    initial: { US: 1 / 3, metric: 1 / 3, imperial: 1 / 3 },
+    help: "Share of the opening dose that goes in before the bath is mixed and read again.",
+  },
+  { id: "logVersion", name: "Log.Version", label: "Log version", type: "whole number", format: "0", fixed: true, help: "Bathsheet reads it when it upgrades a log." },
+];
+
+export const jobSheet: SheetDefinition = {
+  id: "job",
+  name: "Job",
+  title: "Job chemistry log",
+  purpose: "Who, which claims, and the tanks, waters and concentrates that the other sheets look up. Type in the framed, tinted cells; the plain ones are worked out.",
+  caution: "Keep aluminum, zinc, galvanized, tin and lead pieces out of the alkaline bath: alkali attacks them and hydrogen forms. Pre-1978 paint, old toys and fire dust may hold lead, asbestos or arsenic: isolate and test. Swollen or heat-marked batteries, aerosols, paint and fuel never go into a tank.",
+  fields,
+  tables: [claimsTable, tanksTable, watersTable, concentratesTable],
+  arrangement: "stacked",
+  tabColor: "#1F4E57",
+  pagesWide: 1,
+  orientation: "landscape",
+};

@@ -1,0 +1,87 @@
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import type { LogContent, LogDefinition } from "./definition.ts";
+import { fieldCells } from "./field-cells.ts";
+import { linesOf } from "./line-breaks.ts";
+import type { Placement, PlacedSheet } from "./placement.ts";
+import type { CellPlan, ChartPlan, SheetPlan, TablePlan } from "./plan.ts";
+import { fieldSignals, tableSignals } from "./signal-plans.ts";
+import { tableCells } from "./table-cells.ts";
+import { tableColumns } from "./table-columns.ts";
+import { columnArea, fieldValidation, tableValidations } from "./validation-plans.ts";
+
+const footer = "Arithmetic aid. The label, SDS and permit win.";
+
+/** Rows frozen at the top must leave room to scroll on a small screen. */
+const mostFrozenRows = 10;
+
+const linePoints = 15;
+
+function headCells({ sheet, cautionLines }: PlacedSheet): readonly CellPlan[] {
+  return [
+    { row: 0, column: 0, style: "title", kind: "value", value: sheet.title },
+    { row: 1, column: 0, style: "purpose", kind: "value", value: sheet.purpose },
+    ...cautionLines.map((line, index): CellPlan => ({ row: 2 + index, column: 0, style: "caution", kind: "value", value: line })),
+  ];
+}
+
+function chartPlans(placed: PlacedSheet, placement: Placement): readonly ChartPlan[] {
+  const { chart } = placed.sheet;
+  if (chart === undefined || placed.chartArea === undefined) return [];
+  const data = placement.tables.get(chart.table);
+  if (data === undefined) throw new RangeError(`The log has no table "${chart.table}".`);
+  const x = columnArea(data, chart.x);
+  const series = chart.series.map(({ column, label, color, mark }) => ({ label, color, mark, x, y: columnArea(data, column) }));
+  return [{ id: chart.id, title: chart.title, dataSheet: data.sheet.name, area: placed.chartArea, xTitle: chart.xTitle, yTitle: chart.yTitle, series }];
+}
+
+function headerHeight(table: TablePlan, widths: readonly number[]): { readonly row: number; readonly points: number } {
+  // Bold letters are wider than the digits that a column's width counts.
+  const lines = table.columns.map((column, index) => linesOf(column.header, Math.floor((widths[table.area.column + index] ?? 10) * 0.85)).length);
+  return { row: table.area.row, points: Math.max(...lines) * linePoints + 3 };
+}
+
+function frozenRows(tables: readonly TablePlan[]): number {
+  const [only] = tables;
+  if (only === undefined || tables.length > 1) return 0;
+  const rows = only.area.row + 1;
+  return rows <= mostFrozenRows ? rows : 0;
+}
+
+function lastPrintedColumn({ sheet, columnWidths }: PlacedSheet): number {
+  const [only] = sheet.tables;
+  if (only === undefined || sheet.tables.length > 1) return columnWidths.length - 1;
+  return only.columns.filter((column) => column.role === "input" || column.helper !== true).length - 1;
+}
+
+/** One sheet of the log, to the cell. */
+export function laidOutSheet(placed: PlacedSheet, log: LogDefinition, system: UnitSystem, content: LogContent, placement: Placement): SheetPlan {
+  const { sheet, columnWidths } = placed;
+  const tables = placed.tables.map((one): TablePlan => ({ id: one.table.id, name: one.table.name, area: one.area, columns: tableColumns(log, one.table, system) }));
+  const cells = [
+    ...headCells(placed),
+    ...placed.fields.flatMap((one) => fieldCells(one, log, system, content.fields[one.field.id])),
+    ...placed.tables.flatMap((one, index) => tableCells(one, tables[index]?.columns ?? [], content.rows[one.table.id] ?? [])),
+  ];
+  const frozen = frozenRows(tables);
+  return {
+    id: sheet.id,
+    name: sheet.name,
+    tabColor: sheet.tabColor,
+    columnWidths,
+    rowHeights: tables.map((table) => headerHeight(table, columnWidths)),
+    cells,
+    tables,
+    validations: [
+      ...placed.fields.flatMap((one) => fieldValidation(one, placement, system) ?? []),
+      ...placed.tables.flatMap((one) => tableValidations(one, placement, system)),
+    ],
+    conditionalFormats: [...placed.fields.flatMap(fieldSignals), ...placed.tables.flatMap(tableSignals)],
+    charts: chartPlans(placed, placement),
+    frozenRows: frozen,
+    orientation: sheet.orientation,
+    footer,
+    ...(frozen > 0 ? { titleRows: { first: frozen - 1, last: frozen - 1 } } : {}),
+    lastPrintedColumn: lastPrintedColumn(placed),
+    pagesWide: sheet.pagesWide,
+  };
+}

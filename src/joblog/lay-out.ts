@@ -1,0 +1,22 @@
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import type { LogContent, LogDefinition } from "./definition.ts";
+import { laidOutSheet } from "./lay-out-sheet.ts";
+import { place } from "./placement.ts";
+import type { WorkbookPlan } from "./plan.ts";
+
+/**
+ * Lays the log out to the cell: sheets, tables with their formulas, checks, colours, charts, names.
+ * The content's rows fill the tables from the top. Throws a RangeError where the description refers
+ * to a table, column or field that it does not have.
+ */
+export function layOut(log: LogDefinition, settings: { readonly system: UnitSystem }, content: LogContent): WorkbookPlan {
+  const { system } = settings;
+  const filled: LogContent = { ...content, fields: { ...content.fields, unitSystem: system, logVersion: log.version } };
+  const placement = place(log, system, filled);
+  return {
+    version: log.version,
+    sheets: placement.sheets.map((placed) => laidOutSheet(placed, log, system, filled, placement)),
+    names: placement.sheets.flatMap((placed) =>
+      placed.fields.map(({ field, row, valueColumn }) => ({ name: field.name, sheet: placed.sheet.name, row, column: valueColumn }))),
+  };
+}

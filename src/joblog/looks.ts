@@ -1,0 +1,42 @@
+import type { SignalLook } from "./definition.ts";
+import type { Look, StyleId } from "./plan.ts";
+
+const ink = "#1F2D33";
+const quietInk = "#5F6B71";
+const white = "#FFFFFF";
+const deepTeal = "#1F4E57";
+const paleTeal = "#E3EDEE";
+const inputFill = "#FFFBEA";
+const inputEdge = "#C8B887";
+const computedEdge = "#D3DCDE";
+
+/** The font of every cell; a program that lacks it falls back to one of the same widths. */
+export const fontName = "Calibri";
+
+export const fontSize = 11;
+
+/** What each kind of cell looks like. A cell to type in is warm and framed, a computed one is plain. */
+export const styleLooks: Readonly<Record<StyleId, Look>> = {
+  title: { color: deepTeal, bold: true, size: 16 },
+  purpose: { color: quietInk },
+  caution: { color: "#7A3B00", bold: true },
+  caption: { color: deepTeal, bold: true, size: 12 },
+  fieldLabel: { color: ink },
+  fieldInput: { fill: inputFill, color: ink, border: inputEdge },
+  fieldComputed: { color: ink, border: computedEdge },
+  fieldHelp: { color: quietInk, italic: true },
+  headerInput: { fill: deepTeal, color: white, bold: true, wrap: true, border: deepTeal },
+  headerComputed: { fill: paleTeal, color: deepTeal, bold: true, wrap: true, border: computedEdge },
+  headerHelper: { color: quietInk, italic: true, wrap: true },
+  input: { fill: inputFill, color: ink, border: inputEdge },
+  computed: { color: ink, border: computedEdge },
+  helper: { color: quietInk },
+};
+
+/** Colours that repeat what a cell's words already say. */
+export const signalLooks: Readonly<Record<SignalLook, Look>> = {
+  act: { fill: "#FADFDA", color: "#8A1F11", bold: true },
+  watch: { fill: "#FFEFC7", color: "#6B4500", bold: true },
+  good: { fill: "#E0F0E4", color: "#1D5632" },
+  quiet: { color: "#6A767C" },
+};

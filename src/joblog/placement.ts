@@ -1,0 +1,108 @@
+import type { FieldDefinition, LogContent, LogDefinition, SheetDefinition, TableDefinition, TableId } from "./definition.ts";
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import { headerOf } from "./headers.ts";
+import { linesOf } from "./line-breaks.ts";
+import type { AreaPlan } from "./plan.ts";
+
+/** Characters of a caution's line: what a printed page holds at a readable size. */
+const cautionWidth = 125;
+
+/** Empty sheet rows under a stacked table, so that it can grow past its spare rows. */
+const roomBelowStacked = 6;
+
+/** Rows of baths above the chart. */
+const roomAboveChart = 14;
+
+const chartRows = 20;
+const chartCharacters = 110;
+
+export interface PlacedTable {
+  readonly table: TableDefinition;
+  readonly sheet: SheetDefinition;
+  /** Where the caption stands, if it is shown. */
+  readonly captionRow: number | undefined;
+  /** Header row and data rows. */
+  readonly area: AreaPlan;
+}
+
+export interface PlacedField {
+  readonly field: FieldDefinition;
+  readonly sheet: SheetDefinition;
+  readonly row: number;
+  readonly valueColumn: number;
+}
+
+export interface PlacedSheet {
+  readonly sheet: SheetDefinition;
+  readonly cautionLines: readonly string[];
+  readonly columnWidths: readonly number[];
+  readonly fields: readonly PlacedField[];
+  readonly tables: readonly PlacedTable[];
+  readonly chartArea: AreaPlan | undefined;
+}
+
+export interface Placement {
+  readonly sheets: readonly PlacedSheet[];
+  readonly tables: ReadonlyMap<TableId, PlacedTable>;
+}
+
+function widthsOf(sheet: SheetDefinition): number[] {
+  if (sheet.arrangement === "side by side") {
+    return sheet.tables.flatMap((table, index) => [...(index === 0 ? [] : [3]), ...table.columns.map((column) => column.width)]);
+  }
+  const longest = Math.max(...sheet.tables.map((table) => table.columns.length));
+  return Array.from({ length: longest }, (_, index) => Math.max(...sheet.tables.map((table) => table.columns[index]?.width ?? 0)));
+}
+
+/** First column that leaves the labels room to its left. */
+function valueColumnOf(sheet: SheetDefinition, widths: readonly number[], system: UnitSystem): number {
+  const needed = Math.max(0, ...sheet.fields.map((field) => headerOf(field, system).length + 2));
+  let column = 0;
+  let room = 0;
+  while (room < needed) room += widths[column++] ?? needed;
+  return column;
+}
+
+function placeTables(sheet: SheetDefinition, top: number, content: LogContent): readonly PlacedTable[] {
+  const captioned = sheet.tables.length > 1;
+  let row = top;
+  let column = 0;
+  return sheet.tables.map((table) => {
+    const dataRows = Math.max(table.emptyRows, content.rows[table.id]?.length ?? 0);
+    const headerRow = captioned ? row + 1 : row;
+    const area: AreaPlan = { row: headerRow, column, rows: dataRows + 1, columns: table.columns.length };
+    const placed: PlacedTable = { table, sheet, captionRow: captioned ? row : undefined, area };
+    if (sheet.arrangement === "stacked") row = headerRow + area.rows + roomBelowStacked;
+    else column += area.columns + 1;
+    return placed;
+  });
+}
+
+function chartAreaOf(sheet: SheetDefinition, tables: readonly PlacedTable[], widths: readonly number[]): AreaPlan | undefined {
+  const [above] = tables;
+  if (sheet.chart === undefined || above === undefined) return undefined;
+  let columns = 0;
+  for (let room = 0; room < chartCharacters && columns < widths.length; columns += 1) room += widths[columns] ?? 0;
+  return { row: above.area.row + 1 + Math.max(roomAboveChart, above.area.rows - 1) + 1, column: 0, rows: chartRows, columns };
+}
+
+function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogContent): PlacedSheet {
+  const widths = widthsOf(sheet);
+  const cautionLines = sheet.caution === undefined ? [] : linesOf(sheet.caution, cautionWidth);
+  const firstField = 2 + cautionLines.length + 1;
+  const valueColumn = valueColumnOf(sheet, widths, system);
+  const fields = sheet.fields.map((field, index): PlacedField => ({ field, sheet, row: firstField + index, valueColumn }));
+  if (fields.length > 0) {
+    const needed = sheet.fields.some((field) => field.type === "text") ? 27 : 14;
+    widths[valueColumn] = Math.max(widths[valueColumn] ?? 0, needed);
+  }
+  const top = fields.length === 0 ? firstField : firstField + fields.length + 1;
+  const tables = placeTables(sheet, top, content);
+  return { sheet, cautionLines, columnWidths: widths, fields, tables, chartArea: chartAreaOf(sheet, tables, widths) };
+}
+
+/** Decides where everything stands; no cell is written yet. */
+export function place(log: LogDefinition, system: UnitSystem, content: LogContent): Placement {
+  const sheets = log.sheets.map((sheet) => placeSheet(sheet, system, content));
+  return { sheets, tables: new Map(sheets.flatMap((sheet) => sheet.tables.map((placed) => [placed.table.id, placed] as const))) };
+}

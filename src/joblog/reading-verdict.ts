@@ -1,0 +1,51 @@
+import { computed } from "./columns.ts";
+import type { ComputedColumn, References } from "./definition.ts";
+import { after, at, blankIf, quoted, upTo, where } from "./formulas.ts";
+import { volume } from "./units-of.ts";
+import { bench } from "./words.ts";
+
+function ofBath(r: References, column: string): string {
+  return at(r, "baths", column, r.here("bathRow"));
+}
+
+/** Top-up figures only where the verdict asks for one and the sample was near the baseline's temperature. */
+function topUp(id: string, label: string, place: number, help: string, tooWarm: string): ComputedColumn {
+  return computed({ id, label, type: "number", unit: volume, format: "0.000", width: 9, help }, (r) => {
+    const range = `BATH.TOPUPRANGE(${ofBath(r, "openingDose")},${ofBath(r, "baseline")},${r.here("ph")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinity")},${r.named("houseShare")},${r.named("unitSystem")})`;
+    const gap = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})`;
+    return blankIf([`${r.here("verdict")}<>"top up"`, `${r.here("bathRow")}=""`],
+      `IF(${ofBath(r, "openingDose")}="","",IF(${gap}>${r.named("temperatureGap")},${quoted(tooWarm)},INDEX(${range},1,${String(place)})))`);
+  });
+}
+
+const judgement = (r: References): string =>
+  `BATH.VERDICT(${r.here("ph")},${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")})`;
+
+/** What a reading says about its bath. */
+export const readingVerdict: readonly ComputedColumn[] = [
+  computed({ id: "benchAtTime", label: "Bench tests then", type: "text", width: 13, help: "How the bath's bench tests stood when this was read." },
+    (r) => {
+      const since = where([
+        [r.all("benchTests", "bath"), r.here("bath")],
+        [r.all("benchTests", "when"), after(r.here("lastConcentrate"))],
+        [r.all("benchTests", "when"), upTo(r.here("when"))],
+      ]);
+      const inForce = `COUNTIFS(${since},${r.all("benchTests", "supersededAt")},${after(r.here("when"))},${r.all("benchTests", "result")},"<>pass")`;
+      return blankIf([`${r.here("lastConcentrate")}=""`],
+        `IF(${r.here("lastConcentrate")}=0,${quoted(bench.noCharge)},IF(COUNTIFS(${since})=0,${quoted(bench.untested)},IF(${inForce}>0,${quoted(bench.refused)},${quoted(bench.accepted)})))`);
+    }),
+  computed({ id: "trigger", label: "Trigger here", type: "number", format: "0.00", width: 8, help: "The trigger as this bath would read it at this sample's temperature." },
+    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
+      `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")}))`)),
+  computed({ id: "verdict", label: "Verdict", type: "text", width: 16, help: "Hold, near, top up, or re-read where the temperature leaves it open." },
+    (r) => {
+      const uncounted = `"not counted: "&IF(${r.here("temperature")}="","temperature missing",IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},${r.here("benchAtTime")},"older than the opening dose"))`;
+      return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}=""`, `${r.here("purpose")}="rinse"`],
+        `IF(${r.here("purpose")}="baseline",IF(${r.here("counted")}=1,"baseline",${uncounted}),` +
+        `IF(${ofBath(r, "baseline")}="","no baseline yet",IF(NOT(ISNUMBER(${r.here("temperature")})),"temperature missing",${judgement(r)})))`);
+    }),
+  topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),
+  topUp("topUpBest", "Top-up, best", 2, "Best estimate back to the baseline.", ""),
+  topUp("topUpHigh", "Top-up, high", 3, "Highest likely top-up back to the baseline.", ""),
+  topUp("firstAddition", "First addition", 4, "Add this, mix, read again before adding more.", "re-read cooled"),
+];

@@ -1,0 +1,37 @@
+import type { SheetDefinition } from "./definition.ts";
+import { readingHelpers } from "./reading-helpers.ts";
+import { readingInputs } from "./reading-inputs.ts";
+import { readingVerdict } from "./reading-verdict.ts";
+
+export const readingsSheet: SheetDefinition = {
+  id: "readings",
+  name: "Readings",
+  title: "pH readings",
+  purpose: "Every reading as the meter showed it, with the sample's temperature. Never overwrite one: add a row.",
+  caution: "A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature. Hands and tools out of a running tank. Splash goggles and gloves for sampling.",
+  fields: [],
+  tables: [
+    {
+      id: "readings",
+      name: "Readings",
+      caption: "Readings",
+      emptyRows: 1,
+      columns: [...readingInputs, ...readingVerdict, ...readingHelpers],
+      signals: [
+        { column: "verdict", when: { is: "top up" }, look: "act" },
+        { column: "verdict", when: { is: "near" }, look: "watch" },
+        { column: "verdict", when: { startsWith: "re-read" }, look: "watch" },
+        { column: "verdict", when: { startsWith: "not counted" }, look: "watch" },
+        { column: "verdict", when: { is: "temperature missing" }, look: "watch" },
+        { column: "verdict", when: { is: "hold" }, look: "good" },
+        { column: "chartPh", when: "not available", look: "quiet" },
+        { column: "chartBaseline", when: "not available", look: "quiet" },
+        { column: "chartTrigger", when: "not available", look: "quiet" },
+      ],
+    },
+  ],
+  arrangement: "side by side",
+  tabColor: "#35698C",
+  pagesWide: 1,
+  orientation: "landscape",
+};

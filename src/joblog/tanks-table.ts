@@ -1,0 +1,30 @@
+import { computed, numberInput, textInput } from "./columns.ts";
+import type { TableDefinition } from "./definition.ts";
+import { blankIf } from "./formulas.ts";
+import { between, depth, depthLimits, power, volume, volumeByDepth, volumeLimits } from "./units-of.ts";
+
+export const tanksTable: TableDefinition = {
+  id: "tanks",
+  name: "Tanks",
+  caption: "Tanks: measure inside, to the fill line",
+  emptyRows: 3,
+  columns: [
+    textInput({ id: "tank", label: "Tank", width: 16, required: true, help: "Short name, as painted on the tank." }),
+    numberInput({ id: "length", label: "Inside length", unit: depth, limits: depthLimits, format: "0.0#", width: 12, required: true, help: "Inside, not outside." }),
+    numberInput({ id: "width", label: "Inside width", unit: depth, limits: depthLimits, format: "0.0#", width: 12, required: true, help: "Inside, not outside." }),
+    numberInput({ id: "fillDepth", label: "Fill depth", unit: depth, limits: depthLimits, format: "0.0#", width: 12, required: true, help: "From the floor to the fill line, not to the rim." }),
+    numberInput({ id: "displacement", label: "Displacement", unit: volume, limits: volumeLimits, format: "0.0##", width: 13, help: "Volume that racks and transducers take up." }),
+    numberInput({ id: "heater", label: "Heater", unit: power, limits: between(0, 500), format: "0.0#", width: 12, help: "Rated heating power." }),
+    textInput({ id: "note", label: "Note", width: 16, help: "Lid, set temperature, date measured." }),
+    computed(
+      { id: "workingVolume", label: "Working volume", type: "number", unit: volume, format: "0.000", width: 12, help: "Liquid at the fill line, less the displacement." },
+      (r) => blankIf([`${r.here("length")}=""`, `${r.here("width")}=""`, `${r.here("fillDepth")}=""`],
+        `BATH.TANKVOLUME(${r.here("length")},${r.here("width")},${r.here("fillDepth")},${r.here("displacement")},${r.named("unitSystem")})`),
+    ),
+    computed(
+      { id: "volumePerDepth", label: "Volume by level", type: "number", unit: volumeByDepth, format: "0.000", width: 12, help: "What one unit of level holds: for make-up from the drop of the level." },
+      (r) => blankIf([`${r.here("length")}=""`, `${r.here("width")}=""`],
+        `BATH.TANKVOLUME(${r.here("length")},${r.here("width")},1,0,${r.named("unitSystem")})`),
+    ),
+  ],
+};

@@ -1,0 +1,51 @@
+import type { LimitsOf, UnitOf } from "./definition.ts";
+
+/** The same unit word in every system. */
+function always(unit: string): UnitOf {
+  return { US: unit, metric: unit, imperial: unit };
+}
+
+/** The same limits in every system. */
+export function between(low: number, high: number): LimitsOf {
+  return { US: { low, high }, metric: { low, high }, imperial: { low, high } };
+}
+
+export const volume: UnitOf = { US: "gal", metric: "L", imperial: "imperial gal" };
+export const depth: UnitOf = { US: "in", metric: "cm", imperial: "in" };
+export const volumeByDepth: UnitOf = { US: "gal/in", metric: "L/cm", imperial: "imperial gal/in" };
+export const temperature: UnitOf = { US: "°F", metric: "°C", imperial: "°C" };
+export const priceByVolume: UnitOf = { US: "per gal", metric: "per L", imperial: "per imperial gal" };
+export const hardness: UnitOf = always("mg/L as CaCO3");
+export const dissolvedSolids: UnitOf = always("mg/L");
+export const density: UnitOf = always("kg/L");
+export const sequestering: UnitOf = always("mg CaCO3/mL");
+export const equivalents: UnitOf = always("eq/L");
+export const conductivity: UnitOf = always("mS/cm");
+export const titrant: UnitOf = always("mL");
+export const minutes: UnitOf = always("min");
+export const seconds: UnitOf = always("s");
+export const days: UnitOf = always("days");
+export const power: UnitOf = always("kW");
+
+/** A wash tank is taken to hold no more than a small swimming pool. */
+export const volumeLimits: LimitsOf = {
+  US: { low: 0, high: 5000 },
+  metric: { low: 0, high: 20000 },
+  imperial: { low: 0, high: 5000 },
+};
+
+export const depthLimits: LimitsOf = {
+  US: { low: 0, high: 400 },
+  metric: { low: 0, high: 1000 },
+  imperial: { low: 0, high: 400 },
+};
+
+/** From freezing to boiling water. */
+export const temperatureLimits: LimitsOf = {
+  US: { low: 32, high: 212 },
+  metric: { low: 0, high: 100 },
+  imperial: { low: 0, high: 100 },
+};
+
+export const phLimits: LimitsOf = between(0, 14.5);
+export const moneyLimits: LimitsOf = between(0, 1_000_000);

@@ -1,0 +1,27 @@
+import { computed, dateInput, moneyInput, numberInput, textInput } from "./columns.ts";
+import type { TableDefinition } from "./definition.ts";
+import { blankIf } from "./formulas.ts";
+import { between, dissolvedSolids, hardness, moneyLimits, phLimits, priceByVolume } from "./units-of.ts";
+
+const labLimits = between(0, 5000);
+
+export const watersTable: TableDefinition = {
+  id: "waters",
+  name: "Waters",
+  caption: "Waters: softening takes the hardness and leaves the alkalinity, so test both",
+  emptyRows: 4,
+  columns: [
+    textInput({ id: "water", label: "Water", width: 16, required: true, help: "Short code that every fill and make-up names." }),
+    textInput({ id: "name", label: "Description", width: 26, help: "Where it comes from." }),
+    numberInput({ id: "hardness", label: "Hardness", unit: hardness, limits: labLimits, format: "0", width: 13, help: "Total hardness. A test in grains per gallon must be converted first." }),
+    numberInput({ id: "alkalinity", label: "Alkalinity", unit: hardness, limits: labLimits, format: "0", width: 13, help: "Total alkalinity. It uses up concentrate one for one." }),
+    numberInput({ id: "tds", label: "Dissolved solids", unit: dissolvedSolids, limits: between(0, 50_000), format: "0", width: 12, help: "TDS, if measured." }),
+    numberInput({ id: "ph", label: "pH", limits: phLimits, format: "0.0#", width: 12, help: "pH of the water itself." }),
+    dateInput({ id: "tested", label: "Tested", width: 12, help: "Day of the test." }),
+    { ...moneyInput({ id: "price", label: "Price", width: 12, limits: moneyLimits, help: "Cost of the water, if it is charged to claims." }), unit: priceByVolume, format: "0.000#" },
+    computed(
+      { id: "hardnessClass", label: "Hardness class", type: "text", width: 13, help: "In words, by the US Geological Survey's classes." },
+      (r) => blankIf([`${r.here("hardness")}=""`], `BATH.HARDNESSCLASS(${r.here("hardness")})`),
+    ),
+  ],
+};

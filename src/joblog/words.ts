@@ -1,0 +1,30 @@
+/** Words that cells hold and formulas compare; each list is the whole of a choice column. */
+export const readingPurposes = ["baseline", "check", "after top-up", "rinse"] as const;
+export const additionKinds = ["concentrate", "water"] as const;
+export const additionPurposes = ["opening", "top-up", "make-up", "corrective"] as const;
+export const accounts = ["claims", "shop"] as const;
+export const benchResults = ["pass", "partial", "fail"] as const;
+export const builders = ["unknown", "hydroxide", "silicate", "carbonate", "phosphate"] as const;
+export const surfaces = ["hard glazed", "rough or painted", "coated glass", "metal", "plastic", "finished wood", "other"] as const;
+export const benchMethods = ["spray", "spray and rub", "short trial cycle"] as const;
+export const closeReasons = [
+  "bench test fails at the baseline",
+  "top-ups over the shop's limit",
+  "age",
+  "odor",
+  "oil or solids",
+  "end of a flagged claim",
+  "job done",
+] as const;
+export const shareBases = ["baskets", "soil-weighted baskets", "basket-minutes"] as const;
+
+/** How far the bench tests of a bath stand. */
+export const bench = {
+  noCharge: "no charge yet",
+  untested: "no test since the last concentrate",
+  refused: "not accepted",
+  accepted: "accepted",
+} as const;
+
+/** What a bath needs next. */
+export const bathStates = ["charge", "bench test", "baseline", "in use", "top up", "re-read", "closed"] as const;
