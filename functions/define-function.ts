@@ -1,8 +1,13 @@
+import type { UnitSystem } from "../src/core/units/unit-system.ts";
+
 /** What a cell can hand to a function, or a function to a cell. */
 export type CellValue = number | string | boolean | null;
 
 /** A range arrives and a spill leaves row by row. */
 export type CellMatrix = CellValue[][];
+
+/** An argument as it arrives: one cell, a range, or nothing. */
+export type CellInput = CellValue | CellMatrix | undefined;
 
 export type FunctionCategory =
   | "Units and strength"
@@ -17,6 +22,11 @@ export type FunctionCategory =
   | "Money and stock"
   | "What-if";
 
+/** What holds for one call as a whole. */
+export interface CallContext {
+  readonly system: UnitSystem;
+}
+
 /** One argument: how it stands in functions.json and how its cell becomes a checked value. */
 export interface Argument<Value> {
   readonly name: string;
@@ -26,6 +36,67 @@ export interface Argument<Value> {
   readonly excelType: "any" | "number" | "string" | "boolean";
   readonly dimensionality: "scalar" | "matrix";
   readonly optional: boolean;
+  /** The words that may be typed, where there are few; a pane offers them as a list. */
+  readonly choices?: readonly string[];
   /** Throws a DomainError that names the argument, what was given and what is allowed. */
-  readonly read: (cell: CellValue | CellMatrix | undefined, call: CallContext) => Value;
+  readonly read: (cell: CellInput, call: CallContext) => Value;
+}
+
+export interface FunctionResult {
+  readonly excelType: "any" | "number" | "string" | "boolean";
+  readonly dimensionality: "scalar" | "matrix";
+  readonly unit?: string;
+  readonly help: string;
+}
+
+/** A worked example: shown to the user and run by the tests. */
+export interface FunctionExample {
+  /** As typed in a cell: `=BATH.DOSE(121.175,"1+28")`. */
+  readonly formula: string;
+  /** The same arguments as cells. */
+  readonly cells: readonly CellInput[];
+  readonly result: CellValue | CellMatrix;
+  /** Largest allowed difference of a number; 0 when absent. */
+  readonly tolerance?: number;
+  /** Who says that the result is right. */
+  readonly source: string;
+}
+
+interface FunctionDescription {
+  /** Name after `BATH.`; never changes once released. */
+  readonly id: string;
+  readonly category: FunctionCategory;
+  /** One line, at most 255 characters. */
+  readonly summary: string;
+  readonly result: FunctionResult;
+  readonly examples: readonly FunctionExample[];
+  /** What the function does not know or take into account. */
+  readonly notes: readonly string[];
+  /** The formula in words, or where it comes from. */
+  readonly source: string;
+}
+
+export interface WorksheetFunction extends FunctionDescription {
+  readonly arguments: readonly Argument<unknown>[];
+  /** `values` are what the arguments' `read` returned, in order. Callers use `evaluate`. */
+  readonly compute: (values: readonly unknown[], call: CallContext) => CellValue | CellMatrix;
+}
+
+type ValuesOf<Arguments extends readonly Argument<unknown>[]> = {
+  readonly [Index in keyof Arguments]: Arguments[Index] extends Argument<infer Value> ? Value : never;
+};
+
+interface TypedFunction<Arguments extends readonly Argument<unknown>[]> extends FunctionDescription {
+  readonly arguments: Arguments;
+  readonly compute: (values: ValuesOf<Arguments>, call: CallContext) => CellValue | CellMatrix;
+}
+
+/** Lets a definition's `compute` know the types that its arguments read; the catalogue forgets them again. */
+export function defineFunction<const Arguments extends readonly Argument<unknown>[]>(
+  definition: TypedFunction<Arguments>,
+): WorksheetFunction {
+  return {
+    ...definition,
+    compute: (values, call) => definition.compute(values as unknown as ValuesOf<Arguments>, call),
+  };
 }

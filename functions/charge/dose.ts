@@ -1,0 +1,46 @@
+import { defineFunction } from "../define-function.ts";
+import { dose as concentrateFor } from "../../src/core/bath/dose.ts";
+import { inSystem } from "../in-system.ts";
+import { quantity } from "../quantity-argument.ts";
+import { rate } from "../strength-argument.ts";
+import { system } from "../arguments.ts";
+
+export const dose = defineFunction({
+  id: "DOSE",
+  category: "Charge",
+  summary: "Concentrate to measure out for a finished bath of a given volume and strength.",
+  arguments: [
+    quantity("volume", { kind: "volume", help: "volume of the finished bath, concentrate included" }),
+    rate,
+    system,
+  ],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "US gal (US), L (metric), imperial gal (imperial)",
+    help: "concentrate, in the volume unit of the system",
+  },
+  examples: [
+    {
+      formula: '=BATH.DOSE(29,"1+28")',
+      cells: [29, "1+28"],
+      result: 1,
+      tolerance: 1e-12,
+      source: "by definition: 1 part of concentrate in 29 parts of finished bath",
+    },
+    {
+      formula: '=BATH.DOSE("1 gal","1 in 40")',
+      cells: ["1 gal", "1 in 40"],
+      result: 0.025,
+      tolerance: 1e-12,
+      source: "by definition: 1/40 of a gallon (2.5 % by volume)",
+    },
+  ],
+  notes: [
+    "Does not know the label, the water or the soil: the label's highest rate wins.",
+    "A ratio typed into a cell without quotes, such as 1:40, is turned into a time of day by Excel; type 1+40 as text.",
+    "Volumes are added as if nothing shrank on mixing.",
+  ],
+  source: "Volume × strength. 1+N is 1/(N + 1) of the finished bath; 1 in N is 1/N.",
+  compute: ([volume, strength], call) => inSystem("volume", concentrateFor(volume, strength), call),
+});

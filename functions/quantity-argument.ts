@@ -1,0 +1,107 @@
+import { defaultUnit } from "../src/core/units/default-unit.ts";
+import { parseQuantity } from "../src/core/units/parse-quantity.ts";
+import { toSi } from "../src/core/units/convert.ts";
+import { unitBySymbol } from "../src/core/units/find-unit.ts";
+import { unitTable } from "../src/core/units/unit-table.ts";
+import { unitSystems } from "../src/core/units/unit-system.ts";
+import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
+import { quoted } from "./wording.ts";
+import type { Argument, CallContext, CellValue } from "./define-function.ts";
+import type { Quantity, QuantityKind } from "../src/core/units/quantity.ts";
+import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
+
+interface QuantityHelp<Kind extends QuantityKind> {
+  readonly kind: Kind;
+  readonly help: string;
+  /** Symbol of the unit of a bare number, where it is not the system's usual one. */
+  readonly bareUnit?: string;
+}
+
+function bareUnitOf(about: QuantityHelp<QuantityKind>, call: CallContext): UnitDefinition {
+  return about.bareUnit === undefined ? defaultUnit(about.kind, call.system) : unitBySymbol(about.bareUnit, about.kind);
+}
+
+/** "US gal (US), L (metric), imperial gal (imperial)", or one unit where the systems agree. */
+function unitWords(about: QuantityHelp<QuantityKind>): string {
+  const perSystem = unitSystems.map((system) => ({ system, symbol: bareUnitOf(about, { system }).symbol }));
+  const symbols = new Set(perSystem.map(({ symbol }) => symbol));
+  return symbols.size === 1
+    ? [...symbols].join("")
+    : perSystem.map(({ system, symbol }) => `${symbol} (${system})`).join(", ");
+}
+
+function quantityFrom(name: string, cell: CellValue, about: QuantityHelp<QuantityKind>, call: CallContext): number {
+  const bareUnit = bareUnitOf(about, call);
+  if (typeof cell === "number" && Number.isFinite(cell)) return toSi(cell, bareUnit);
+  if (typeof cell !== "string") refuse(name, `must be a number or text with a unit of ${about.kind}.`);
+  const reading = parseQuantity(cell, about.kind, call.system, bareUnit);
+  switch (reading.read) {
+    case "quantity":
+      return reading.si;
+    case "ambiguous":
+      return refuse(name, ambiguityMessage(cell, reading.readings, reading.rest));
+    case "undecided":
+      return refuse(name, `is ${quoted(cell)}; write ${reading.choices.map(quoted).join(" or ")}.`);
+    case "other kind":
+      return refuse(name, `is ${quoted(cell)}: ${reading.unit.symbol} is a unit of ${reading.unit.kind}, not of ${about.kind}.`);
+    case "unknown unit":
+    case "nothing":
+      return refuse(name, `is ${quoted(cell)}; write a number, or a number with one of ${knownUnits(about.kind)}.`);
+  }
+}
+
+function knownUnits(kind: QuantityKind): string {
+  return unitTable
+    .filter((unit) => unit.kind === kind)
+    .map((unit) => unit.symbol)
+    .join(", ");
+}
+
+/** A required quantity for which 0 makes no sense: blank and 0 are refused alike. */
+export function quantity<Kind extends QuantityKind>(name: string, about: QuantityHelp<Kind>): Argument<Quantity<Kind>> {
+  return {
+    name,
+    help: about.help,
+    unit: unitWords(about),
+    excelType: "any",
+    dimensionality: "scalar",
+    optional: false,
+    read: (input, call) => {
+      const cell = singleCell(name, input);
+      if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
+      return quantityFrom(name, cell, about, call) as Quantity<Kind>;
+    },
+  };
+}
+
+/**
+ * A required quantity that can truly be 0, such as the hardness of a pure water. A bare 0 may be a
+ * blank cell, so a true 0 is written with its unit.
+ */
+export function quantityOrWrittenZero<Kind extends QuantityKind>(name: string, about: QuantityHelp<Kind>): Argument<Quantity<Kind>> {
+  const argument = quantity(name, about);
+  return {
+    ...argument,
+    read: (input, call) => {
+      if (isBlankOrZero(singleCell(name, input))) {
+        refuse(name, `is blank or 0. If it is truly none, write “0 ${bareUnitOf(about, call).symbol}”.`);
+      }
+      return argument.read(input, call);
+    },
+  };
+}
+
+/** An optional quantity; blank, 0 and left out all mean "not given". */
+export function optionalQuantity<Kind extends QuantityKind>(
+  name: string,
+  about: QuantityHelp<Kind>,
+): Argument<Quantity<Kind> | undefined> {
+  return {
+    ...quantity(name, about),
+    optional: true,
+    read: (input, call) => {
+      const cell = singleCell(name, input);
+      return isBlankOrZero(cell) ? undefined : (quantityFrom(name, cell, about, call) as Quantity<Kind>);
+    },
+  };
+}

@@ -1,0 +1,46 @@
+import { DomainError } from "../src/core/domain-error.ts";
+import { parseNumber } from "../src/core/units/parse-number.ts";
+import { inWords, plainNumber, quoted } from "./wording.ts";
+import type { CellInput, CellValue } from "./define-function.ts";
+
+/** Refuses an argument; the message starts with the argument's name. */
+export function refuse(name: string, rest: string): never {
+  throw new DomainError("invalid", `${inWords(name)} ${rest}`);
+}
+
+/** One cell of a scalar argument; some hosts hand a single cell over as a range of one. */
+export function singleCell(name: string, cell: CellInput): CellValue {
+  if (!Array.isArray(cell)) return cell ?? null;
+  const [row] = cell;
+  if (cell.length > 1 || (row !== undefined && row.length > 1)) refuse(name, "must be one cell, not a range.");
+  return row?.[0] ?? null;
+}
+
+/** Blank cells reach a function as 0, null or "", depending on the build of Excel. */
+export function isBlankOrZero(cell: CellValue): boolean {
+  return isBlank(cell) || cell === 0;
+}
+
+/** Blank for certain: not even 0. */
+export function isBlank(cell: CellValue): boolean {
+  return cell === null || (typeof cell === "string" && cell.trim() === "");
+}
+
+/** "1,500" with both its readings. */
+export function ambiguityMessage(given: string, readings: readonly [number, number], rest = ""): string {
+  const unit = rest === "" ? "" : ` ${rest}`;
+  const [decimal, thousands] = readings.map(plainNumber);
+  return `is ${quoted(given)}, which could be ${String(decimal)}${unit} or ${String(thousands)}${unit}; write one of these.`;
+}
+
+/** A plain number from a number or a text number; refuses anything else. */
+export function numberFrom(name: string, cell: CellValue): number {
+  if (typeof cell === "number" && Number.isFinite(cell)) return cell;
+  if (typeof cell === "string") {
+    const reading = parseNumber(cell);
+    if (reading.read === "number") return reading.value;
+    if (reading.read === "ambiguous") refuse(name, ambiguityMessage(cell, reading.readings));
+    refuse(name, `is ${quoted(cell)}, not a number.`);
+  }
+  refuse(name, "must be a number.");
+}

@@ -1,0 +1,54 @@
+import { parseStrength } from "../src/core/units/parse-strength.ts";
+import { volumeFraction } from "../src/core/units/quantity.ts";
+import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
+import { plainNumber, quoted } from "./wording.ts";
+import type { Argument, CellValue } from "./define-function.ts";
+import type { UnitSystem } from "../src/core/units/unit-system.ts";
+import type { VolumeFraction } from "../src/core/units/quantity.ts";
+
+const advice = "write 1+40, 1 in 40 or 2.5%";
+
+function fractionFrom(name: string, value: number): VolumeFraction {
+  if (value >= 1) refuse(name, `is ${plainNumber(value)}; a bare number is the share of the finished bath and lies below 1: ${advice}.`);
+  return volumeFraction(value);
+}
+
+function strengthFrom(name: string, cell: CellValue, system: UnitSystem): VolumeFraction {
+  if (typeof cell === "number" && Number.isFinite(cell)) return fractionFrom(name, cell);
+  if (typeof cell !== "string") refuse(name, `must be a strength: ${advice}.`);
+  const reading = parseStrength(cell, system);
+  switch (reading.read) {
+    case "strength":
+      return reading.fraction;
+    case "number":
+      return fractionFrom(name, reading.value);
+    case "ambiguous":
+      return refuse(name, ambiguityMessage(cell, reading.readings));
+    case "reversed":
+      return refuse(
+        name,
+        `is ${quoted(cell)}, more concentrate than water; the concentrate stands first: write 1+${plainNumber(reading.parts / reading.water)}.`,
+      );
+    case "undecided":
+      return refuse(name, `is ${quoted(cell)}; write US or imperial before the measure.`);
+    case "weight":
+      return refuse(name, `is ${quoted(cell)}; oz alone is a weight: write fl oz, or another measure of volume.`);
+    case "nothing":
+      return refuse(name, `is ${quoted(cell)}; ${advice}, or 3 fl oz/gal, 25 mL/L.`);
+  }
+}
+
+/** The strength of a bath in any of the ways that labels use. */
+export const rate: Argument<VolumeFraction> = {
+  name: "rate",
+  help: 'strength: "1+40" (1 part and 40 parts water; "1:40" is read the same), "1 in 40", "2.5%", "3 fl oz/gal" (of finished bath), "3 fl oz to 1 gal" (added to water), "25 mL/L", or a share such as 0.025',
+  unit: "share of the finished bath",
+  excelType: "any",
+  dimensionality: "scalar",
+  optional: false,
+  read: (input, call) => {
+    const cell = singleCell("rate", input);
+    if (isBlankOrZero(cell)) refuse("rate", "is blank or 0.");
+    return strengthFrom("rate", cell, call.system);
+  },
+};

@@ -1,0 +1,38 @@
+import { defineFunction } from "../define-function.ts";
+import { bathStrength } from "../../src/core/domains.ts";
+import { checkWithin } from "../../src/core/domain.ts";
+import { rate } from "../strength-argument.ts";
+
+export const strength = defineFunction({
+  id: "STRENGTH",
+  category: "Units and strength",
+  summary: "Turns any way of writing a strength into the share of concentrate in the finished bath.",
+  arguments: [rate],
+  result: { excelType: "number", dimensionality: "scalar", unit: "share of the finished bath", help: "volume fraction, 0 to 1" },
+  examples: [
+    {
+      formula: '=BATH.STRENGTH("1+40")',
+      cells: ["1+40"],
+      result: 0.02439,
+      tolerance: 5e-6,
+      source: "by definition: 1/41",
+    },
+    {
+      formula: '=BATH.STRENGTH("1 in 40")',
+      cells: ["1 in 40"],
+      result: 0.025,
+      tolerance: 1e-12,
+      source: "by definition: 1/40",
+    },
+  ],
+  notes: [
+    "Labels disagree on what 1:40 means; it is read as 1+40 here. The two readings of 1:8 differ by 12.5 %.",
+    "A ratio typed into a cell without quotes, such as 1:40, is turned into a time of day by Excel; type 1+40 as text.",
+    "A bare gallon or fluid ounce is a US one.",
+  ],
+  source: "Ratios of volumes in the finished bath, by definition.",
+  compute: ([fraction]) => {
+    checkWithin("rate", fraction, bathStrength);
+    return fraction;
+  },
+});

@@ -1,0 +1,49 @@
+import { defaultUnit } from "../src/core/units/default-unit.ts";
+import { fromSi } from "../src/core/units/convert.ts";
+import type { Domain } from "../src/core/domain.ts";
+import type { OutOfRange } from "../src/core/domain.ts";
+import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
+import type { UnitSystem } from "../src/core/units/unit-system.ts";
+
+/** A number for reading in a message: at most six figures, no exponent where one can be avoided. */
+export function plainNumber(value: number): string {
+  const rounded = Number(value.toPrecision(6));
+  return Object.is(rounded, -0) ? "0" : String(rounded);
+}
+
+/** An argument's name as a person says it: `opening_dose` becomes "Opening dose". */
+export function inWords(name: string): string {
+  const words = name.replaceAll("_", " ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** Quotes what was given, cut where someone put a whole page into a cell. */
+export function quoted(text: string): string {
+  return text.length > 40 ? `“${text.slice(0, 40)}…”` : `“${text}”`;
+}
+
+interface Scaled {
+  readonly value: (si: number) => number;
+  readonly unit: string;
+}
+
+function scaleOf(domain: Domain, system: UnitSystem, unit: UnitDefinition | undefined): Scaled {
+  if (domain.measure === "number" || domain.measure === "pH") return { value: (si) => si, unit: "" };
+  const shown = unit?.kind === domain.measure ? unit : defaultUnit(domain.measure, system);
+  return { value: (si) => fromSi(si, shown), unit: ` ${shown.symbol}` };
+}
+
+/** The allowed range in the user's unit: "more than 0 and at most 3937 in". */
+export function allowedRange(domain: Domain, system: UnitSystem, unit?: UnitDefinition): string {
+  const scaled = scaleOf(domain, system, unit);
+  const low = plainNumber(scaled.value(domain.low));
+  const high = plainNumber(scaled.value(domain.high));
+  return domain.openLow === true ? `more than ${low} and at most ${high}${scaled.unit}` : `${low} to ${high}${scaled.unit}`;
+}
+
+/** The message for an input outside its range. `unit`: the unit the user gave, where it is known. */
+export function outOfRangeMessage(refusal: OutOfRange, system: UnitSystem, unit?: UnitDefinition): string {
+  const scaled = scaleOf(refusal.domain, system, unit);
+  const given = Number.isFinite(refusal.given) ? `${plainNumber(scaled.value(refusal.given))}${scaled.unit}` : "too large";
+  return `${inWords(refusal.subject)} is ${given}; allowed: ${allowedRange(refusal.domain, system, unit)}.`;
+}

@@ -1,0 +1,17 @@
+import { checkWithin } from "../domain.ts";
+import { concentrateAlkalinity, liquidVolume, waterAlkalinity } from "../domains.ts";
+import { cubicMeters } from "../units/quantity.ts";
+import type { Alkalinity, CubicMeters } from "../units/quantity.ts";
+
+/**
+ * Concentrate that the water's bicarbonate eats: each equivalent of bicarbonate takes one of
+ * hydroxide (HCO3⁻ + OH⁻ → CO3²⁻ + H2O), so volume × alkalinity / strength of the concentrate.
+ *
+ * @throws OutOfRange for a value outside its domain
+ */
+export function alkalinityDose(volume: CubicMeters, water: Alkalinity, concentrate: Alkalinity): CubicMeters {
+  checkWithin("volume", volume, liquidVolume);
+  checkWithin("alkalinity", water, waterAlkalinity);
+  checkWithin("strength", concentrate, concentrateAlkalinity);
+  return cubicMeters((volume * water) / concentrate);
+}

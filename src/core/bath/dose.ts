@@ -1,0 +1,15 @@
+import { checkWithin } from "../domain.ts";
+import { bathStrength, liquidVolume } from "../domains.ts";
+import { cubicMeters } from "../units/quantity.ts";
+import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
+
+/**
+ * Concentrate for a finished bath: volume × strength.
+ *
+ * @throws OutOfRange for a volume or strength outside its domain
+ */
+export function dose(volume: CubicMeters, strength: VolumeFraction): CubicMeters {
+  checkWithin("volume", volume, liquidVolume);
+  checkWithin("rate", strength, bathStrength);
+  return cubicMeters(volume * strength);
+}

@@ -1,0 +1,29 @@
+import { checkWithin } from "../domain.ts";
+import { liquidVolume, sequesteringCapacity, waterHardness } from "../domains.ts";
+import { molarMassCalciumCarbonate } from "../units/exact-constants.ts";
+import { cubicMeters } from "../units/quantity.ts";
+import type { CubicMeters, Hardness, KilogramsPerCubicMeter } from "../units/quantity.ts";
+
+export interface HardnessLoad {
+  readonly volume: CubicMeters;
+  readonly hardness: Hardness;
+  /** Hardness that the label's rate already allows for. */
+  readonly labelHardness: Hardness;
+  /** Calcium carbonate that a volume of concentrate holds in solution. */
+  readonly capacity: KilogramsPerCubicMeter;
+}
+
+/**
+ * Extra concentrate that holds the hardness above the label's in solution: load / capacity, never
+ * below zero.
+ *
+ * @throws OutOfRange for a value outside its domain
+ */
+export function hardnessDose(load: HardnessLoad): CubicMeters {
+  checkWithin("volume", load.volume, liquidVolume);
+  checkWithin("hardness", load.hardness, waterHardness);
+  checkWithin("label hardness", load.labelHardness, waterHardness);
+  checkWithin("capacity", load.capacity, sequesteringCapacity);
+  const excess = Math.max(0, load.hardness - load.labelHardness);
+  return cubicMeters((load.volume * excess * molarMassCalciumCarbonate) / load.capacity);
+}

@@ -1,0 +1,25 @@
+import type { UnitDefinition } from "./unit-definition.ts";
+
+/** The SI value of a number in a unit. */
+export function toSi(value: number, unit: UnitDefinition): number {
+  switch (unit.scale.type) {
+    case "proportional":
+      return value * unit.scale.factor;
+    case "shifted":
+      return (value + unit.scale.offset) * unit.scale.factor;
+    case "parts":
+      return 1 / (1 + value);
+  }
+}
+
+/** The number in a unit of an SI value; the inverse of `toSi`. */
+export function fromSi(si: number, unit: UnitDefinition): number {
+  switch (unit.scale.type) {
+    case "proportional":
+      return si / unit.scale.factor;
+    case "shifted":
+      return si / unit.scale.factor - unit.scale.offset;
+    case "parts":
+      return 1 / si - 1;
+  }
+}

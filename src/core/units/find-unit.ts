@@ -1,0 +1,72 @@
+import { unitTable } from "./unit-table.ts";
+import type { QuantityKind } from "./quantity.ts";
+import type { UnitDefinition } from "./unit-definition.ts";
+import type { UnitSystem } from "./unit-system.ts";
+
+/** What a unit word turned out to be. */
+export type UnitSearch =
+  | { readonly found: "unit"; readonly unit: UnitDefinition }
+  /** A gallon, quart, pint or fluid ounce without a country where the system does not decide. */
+  | { readonly found: "undecided"; readonly choices: readonly string[] }
+  | { readonly found: "other kind"; readonly unit: UnitDefinition }
+  | { readonly found: "nothing" };
+
+const countryWords: Readonly<Record<UnitSystem, string | undefined>> = { US: "US", imperial: "imperial", metric: undefined };
+
+/** Measures that differ between the US and the imperial system, by the words people use. */
+const undecidedMeasure = /(^|[\s/]|per )(gallons?|gal|quarts?|qt|pints?|pt|fluid ounces?|fl\.? ?oz)\.?(?=$|[\s/])/gi;
+
+const measureSymbols: readonly (readonly [RegExp, string])[] = [
+  [/^gal/i, "gal"],
+  [/^q/i, "qt"],
+  [/^p/i, "pt"],
+  [/^fl/i, "fl oz"],
+];
+
+function key(word: string): string {
+  return word.replace(/\s*\bper\b\s*/gi, "/").replace(/[\s().]/g, "").replace(/₃/g, "3").toLowerCase();
+}
+
+/** Words of a unit, with "per" read as a stroke; a price such as "$/gal" keeps its leading stroke. */
+const index = new Map<string, UnitDefinition[]>();
+for (const unit of unitTable) {
+  for (const word of new Set([unit.symbol, unit.name, ...unit.spellings].map(key))) {
+    index.set(word, [...(index.get(word) ?? []), unit]);
+  }
+}
+
+function withCountry(word: string, country: string): string {
+  return word.replace(undecidedMeasure, (_whole, before: string, measure: string) => {
+    const symbol = measureSymbols.find(([pattern]) => pattern.test(measure))?.[1] ?? measure;
+    return `${before}${country} ${symbol}`;
+  });
+}
+
+function candidates(word: string): readonly UnitDefinition[] {
+  return index.get(key(word)) ?? index.get(key(word).replace(/^[$€£]\//, "/")) ?? [];
+}
+
+/** All units that a word may mean, whatever their kind; a bare gallon follows the system. */
+export function unitsNamed(word: string, system: UnitSystem): readonly UnitDefinition[] {
+  const direct = candidates(word);
+  const country = countryWords[system];
+  return direct.length > 0 || country === undefined ? direct : candidates(withCountry(word, country));
+}
+
+/** The unit of one kind that a word means. */
+export function findUnit(word: string, kind: QuantityKind, system: UnitSystem): UnitSearch {
+  const named = unitsNamed(word, system);
+  const unit = named.find((candidate) => candidate.kind === kind);
+  if (unit !== undefined) return { found: "unit", unit };
+  const [other] = named;
+  if (other !== undefined) return { found: "other kind", unit: other };
+  const choices = ["US", "imperial"].map((country) => withCountry(word, country));
+  return choices.some((choice) => candidates(choice).length > 0) ? { found: "undecided", choices } : { found: "nothing" };
+}
+
+/** The unit with exactly this symbol and kind. */
+export function unitBySymbol(symbol: string, kind: QuantityKind): UnitDefinition {
+  const unit = unitTable.find((candidate) => candidate.symbol === symbol && candidate.kind === kind);
+  if (unit === undefined) throw new RangeError(`The unit table holds no ${symbol} of kind ${kind}`);
+  return unit;
+}

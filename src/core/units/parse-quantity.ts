@@ -1,0 +1,43 @@
+import { findUnit } from "./find-unit.ts";
+import { parseNumber } from "./parse-number.ts";
+import { toSi } from "./convert.ts";
+import type { QuantityKind } from "./quantity.ts";
+import type { UnitDefinition } from "./unit-definition.ts";
+import type { UnitSystem } from "./unit-system.ts";
+
+/** What a text turned out to be as a quantity of one kind. */
+export type QuantityReading =
+  | { readonly read: "quantity"; readonly si: number; readonly unit: UnitDefinition }
+  | { readonly read: "ambiguous"; readonly readings: readonly [number, number]; readonly rest: string }
+  | { readonly read: "undecided"; readonly choices: readonly string[] }
+  | { readonly read: "other kind"; readonly unit: UnitDefinition }
+  | { readonly read: "unknown unit"; readonly word: string }
+  | { readonly read: "nothing" };
+
+/** Number first, unit after it; the number ends with a digit, a point or a fraction sign. */
+const numberThenWord = /^([+\-−–]?[\d.,\s/\u00a0\u2009\u202f½¼¾⅓⅔⅛⅜⅝⅞]*[\d.½¼¾⅓⅔⅛⅜⅝⅞](?:e[+-]?\d+(?![a-z]))?)\s*(.*)$/isu;
+
+/**
+ * Reads "60 gal", "1 1/2 gal", "131 °F". A number without a unit is in `bareUnit`; a bare gallon
+ * follows the system.
+ */
+export function parseQuantity(text: string, kind: QuantityKind, system: UnitSystem, bareUnit: UnitDefinition): QuantityReading {
+  const parts = numberThenWord.exec(text.trim());
+  if (parts === null) return { read: "nothing" };
+  const word = (parts[2] ?? "").trim();
+  const number = parseNumber(parts[1] ?? "");
+  if (number.read === "nothing") return { read: "nothing" };
+  if (number.read === "ambiguous") return { read: "ambiguous", readings: number.readings, rest: word };
+  if (word === "") return { read: "quantity", si: toSi(number.value, bareUnit), unit: bareUnit };
+  const search = findUnit(word, kind, system);
+  switch (search.found) {
+    case "unit":
+      return { read: "quantity", si: toSi(number.value, search.unit), unit: search.unit };
+    case "undecided":
+      return { read: "undecided", choices: search.choices };
+    case "other kind":
+      return { read: "other kind", unit: search.unit };
+    case "nothing":
+      return { read: "unknown unit", word };
+  }
+}

@@ -1,0 +1,100 @@
+import { findUnit, unitBySymbol } from "./find-unit.ts";
+import { parseNumber } from "./parse-number.ts";
+import { parseQuantity } from "./parse-quantity.ts";
+import { volumeFraction } from "./quantity.ts";
+import type { UnitSystem } from "./unit-system.ts";
+import type { VolumeFraction } from "./quantity.ts";
+
+/** What a text turned out to be as the strength of a bath. */
+export type StrengthReading =
+  | { readonly read: "strength"; readonly fraction: VolumeFraction }
+  | { readonly read: "ambiguous"; readonly readings: readonly [number, number] }
+  /** More concentrate than water in a ratio: most likely the two numbers are the wrong way round. */
+  | { readonly read: "reversed"; readonly parts: number; readonly water: number }
+  | { readonly read: "undecided"; readonly choices: readonly string[] }
+  /** Ounces by weight: a strength is volume in volume. */
+  | { readonly read: "weight" }
+  /** A bare number, left to the caller's rule. */
+  | { readonly read: "number"; readonly value: number }
+  | { readonly read: "nothing" };
+
+const ratio = /^(.+?)\s*(?:\+|:|\bto\b)\s*(.+)$/i;
+const share = /^(.+?)\s*\bin\b\s*(.+)$/i;
+const percent = /^(.+?)\s*(?:%|percent)\s*(?:v\/v)?$/i;
+const perVolume = /^(.+?)\s*(?:\/|\bper\b)\s*([a-z][a-z.\s]*)$/i;
+
+type NumberOrVolume =
+  | { readonly is: "number"; readonly value: number }
+  | { readonly is: "volume"; readonly value: number }
+  | { readonly is: "problem"; readonly problem: StrengthReading };
+
+function numberOrVolume(text: string, system: UnitSystem): NumberOrVolume {
+  const number = parseNumber(text);
+  if (number.read === "ambiguous") return { is: "problem", problem: number };
+  if (number.read === "number") return { is: "number", value: number.value };
+  const cubicMeter = unitBySymbol("m³", "volume");
+  const one = /^\p{L}/u.test(text) ? `1 ${text}` : text;
+  const reading = parseQuantity(one, "volume", system, cubicMeter);
+  switch (reading.read) {
+    case "quantity":
+      return { is: "volume", value: reading.si };
+    case "ambiguous":
+      return { is: "problem", problem: { read: "ambiguous", readings: reading.readings } };
+    case "undecided":
+      return { is: "problem", problem: reading };
+    case "other kind":
+      return { is: "problem", problem: reading.unit.kind === "mass" ? { read: "weight" } : { read: "nothing" } };
+    default:
+      return { is: "problem", problem: { read: "nothing" } };
+  }
+}
+
+function pair(left: string, right: string, system: UnitSystem, combine: (a: number, b: number) => StrengthReading): StrengthReading {
+  const a = numberOrVolume(left, system);
+  if (a.is === "problem") return a.problem;
+  const b = numberOrVolume(right, system);
+  if (b.is === "problem") return b.problem;
+  if (a.is !== b.is || a.value <= 0 || b.value <= 0) return { read: "nothing" };
+  return combine(a.value, b.value);
+}
+
+function strength(fraction: number): StrengthReading {
+  return { read: "strength", fraction: volumeFraction(fraction) };
+}
+
+/** Concentrate and water side by side; read as one part plus N parts of water. */
+function partsPlusWater(concentrate: number, water: number): StrengthReading {
+  return concentrate > water && concentrate !== 1
+    ? { read: "reversed", parts: concentrate, water }
+    : strength(concentrate / (concentrate + water));
+}
+
+/**
+ * Reads every way a label writes a strength: 1+40 and 1:40 (one part plus 40 parts of water),
+ * 1 in 40 (one part in 40 parts of finished bath), a percentage, a volume per volume of finished
+ * bath, or a volume added to a volume of water.
+ */
+export function parseStrength(text: string, system: UnitSystem): StrengthReading {
+  const tidy = text.trim();
+  const bare = parseNumber(tidy);
+  if (bare.read === "ambiguous") return bare;
+  if (bare.read === "number" && !tidy.includes("/")) return { read: "number", value: bare.value };
+
+  const ofHundred = percent.exec(tidy);
+  if (ofHundred !== null) {
+    const number = parseNumber(ofHundred[1] ?? "");
+    return number.read === "number" ? strength(number.value / 100) : number;
+  }
+  const inBath = share.exec(tidy);
+  if (inBath !== null) {
+    return pair(inBath[1] ?? "", inBath[2] ?? "", system, (part, bath) => strength(part / bath));
+  }
+  const toWater = ratio.exec(tidy);
+  if (toWater !== null) return pair(toWater[1] ?? "", toWater[2] ?? "", system, partsPlusWater);
+
+  const ofBath = perVolume.exec(tidy);
+  if (ofBath !== null && findUnit((ofBath[2] ?? "").trim(), "volume", system).found !== "nothing") {
+    return pair(ofBath[1] ?? "", ofBath[2] ?? "", system, (part, bath) => strength(part / bath));
+  }
+  return { read: "nothing" };
+}
