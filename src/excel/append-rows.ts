@@ -11,6 +11,13 @@ export interface NewRow {
   readonly row: LogRow;
 }
 
+/** Cells of an earlier row, found by its key in the table's first column, that are filled in if they are blank. */
+export interface BlankFill {
+  readonly table: TableId;
+  readonly key: string;
+  readonly cells: LogRow;
+}
+
 interface Ground {
   readonly definition: TableDefinition;
   readonly sheet: string;
@@ -20,12 +27,13 @@ interface Ground {
   readonly body: Excel.Range;
   readonly below: Excel.Range;
   readonly rows: readonly LogRow[];
+  readonly fills: readonly BlankFill[];
 }
 
 /** `null` leaves a cell as it is. */
 type Line = (RowValue | null)[];
 
-function loadGround(context: Excel.RequestContext, log: LogDefinition, table: TableId, rows: readonly LogRow[]): Ground {
+function loadGround(context: Excel.RequestContext, log: LogDefinition, table: TableId, rows: readonly LogRow[], fills: readonly BlankFill[]): Ground {
   const found = logTables(log).find((one) => one.table.id === table);
   if (found === undefined) throw new RangeError(`The log has no table ${table}.`);
   const excelTable = context.workbook.tables.getItem(found.table.name);
@@ -41,8 +49,9 @@ function loadGround(context: Excel.RequestContext, log: LogDefinition, table: Ta
     table: excelTable,
     headers: excelTable.getHeaderRowRange().load("values"),
     body,
-    below: body.getRowsBelow(rows.length).load("values"),
+    below: body.getRowsBelow(Math.max(1, rows.length)).load("values"),
     rows,
+    fills,
   };
 }
 
@@ -94,10 +103,29 @@ function grow(ground: Ground, extra: number): void {
     .copyFrom(worksheet.getRangeByIndexes(rowIndex + rowCount - 1, columnIndex, 1, columnCount), "Formats");
 }
 
+interface CellFill {
+  readonly index: number;
+  readonly at: number;
+  readonly value: RowValue;
+}
+
+function planFills(ground: Ground, positions: ReadonlyMap<ColumnDefinition, number>): readonly CellFill[] {
+  const [key] = [...positions.values()];
+  return ground.fills.flatMap((fill) => {
+    const index = ground.body.values.findIndex((line) => key !== undefined && String(line[key]) === fill.key);
+    return [...positions].flatMap(([column, at]) => {
+      const value = fill.cells[column.id];
+      const blank = ground.body.values[index]?.[at] === "";
+      return value !== undefined && blank ? [{ index, at, value: cellValue(value) }] : [];
+    });
+  });
+}
+
 interface PlannedTable {
   readonly ground: Ground;
   readonly extra: number;
   readonly lines: readonly { readonly index: number; readonly line: Line }[];
+  readonly fills: readonly CellFill[];
 }
 
 function planTable(ground: Ground, log: LogDefinition, system: UnitSystem): PlannedTable {
@@ -111,21 +139,28 @@ function planTable(ground: Ground, log: LogDefinition, system: UnitSystem): Plan
     const place = places[index];
     return place === undefined ? [] : [{ index: place, line: lineOf(ground, row, positions, log, system) }];
   });
-  return { ground, extra, lines };
+  return { ground, extra, lines, fills: planFills(ground, positions) };
 }
 
 /**
  * Writes rows to one or more tables: one read trip, one write trip, one look that Excel grew the tables.
  * Everything that can be checked is checked before the first cell is written. A row goes to the first
- * line without input, else beneath the table; calculated columns get their formulas.
+ * line without input, else beneath the table; calculated columns get their formulas. Nothing that is
+ * written already is overwritten.
  */
-export async function writeRows(context: Excel.RequestContext, log: LogDefinition, rows: readonly NewRow[]): Promise<void> {
+export async function writeRows(context: Excel.RequestContext, log: LogDefinition, rows: readonly NewRow[], fills: readonly BlankFill[]): Promise<void> {
   const unitField = log.sheets.flatMap((sheet) => sheet.fields).find((field) => field.id === "unitSystem");
   if (unitField === undefined) throw new RangeError("The log has no unit system.");
   const unitCell = context.workbook.names.getItem(unitField.name).getRange().load("values");
   context.workbook.load("readOnly");
-  const grounds = [...new Set(rows.map(({ table }) => table))].map((table) =>
-    loadGround(context, log, table, rows.filter((one) => one.table === table).map(({ row }) => row)),
+  const grounds = [...new Set([...rows, ...fills].map(({ table }) => table))].map((table) =>
+    loadGround(
+      context,
+      log,
+      table,
+      rows.filter((one) => one.table === table).map(({ row }) => row),
+      fills.filter((one) => one.table === table),
+    ),
   );
   await context.sync();
   if (context.workbook.readOnly) {
@@ -134,8 +169,11 @@ export async function writeRows(context: Excel.RequestContext, log: LogDefinitio
   const system = systemOf(unitCell.values[0]?.[0]);
   const planned = grounds.map((ground) => planTable(ground, log, system));
   for (const { ground, extra } of planned) if (extra > 0) grow(ground, extra);
-  for (const { ground, lines } of planned) {
+  for (const { ground, lines, fills: blanks } of planned) {
     const { rowIndex, columnIndex, columnCount } = ground.body;
+    for (const { index, at, value } of blanks) {
+      ground.worksheet.getRangeByIndexes(rowIndex + index, columnIndex + at, 1, 1).values = [[value]];
+    }
     for (const { index, line } of lines) {
       ground.worksheet.getRangeByIndexes(rowIndex + index, columnIndex, 1, columnCount).formulas = [line];
     }

@@ -2,7 +2,7 @@
 import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/log-snapshot.ts";
 import type { WorkbookPlan } from "../joblog/plan.ts";
-import { writeRows, type NewRow } from "./append-rows.ts";
+import { writeRows, type BlankFill, type NewRow } from "./append-rows.ts";
 import { LogProblem, problemFrom } from "./office-problems.ts";
 import { readTables } from "./read-log.ts";
 import { writePlan, type BuildReport } from "./write-plan.ts";
@@ -25,9 +25,9 @@ export function readLog(): Promise<LogSnapshot | undefined> {
   return inExcel((context) => readTables(context, jobLog));
 }
 
-/** Adds rows to one or more tables in one batch. */
-export function appendRows(rows: readonly NewRow[]): Promise<void> {
-  return inExcel((context) => writeRows(context, jobLog, rows));
+/** Adds rows to one or more tables, and fills in blank cells of earlier ones, in one batch. */
+export function appendRows(rows: readonly NewRow[], fills: readonly BlankFill[] = []): Promise<void> {
+  return inExcel((context) => writeRows(context, jobLog, rows, fills));
 }
 
 /** Puts a formula in the selected cell and gives the cell's address; a cell that holds something is refused. */

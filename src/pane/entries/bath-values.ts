@@ -1,0 +1,21 @@
+import { findRow, rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+
+/** The row of the bath that the form speaks of. */
+export function bathFacts(log: LogSnapshot, bath: string | undefined): RowFacts | undefined {
+  const row = bath === undefined ? undefined : findRow(log, "baths", "bath", bath);
+  return row === undefined ? undefined : rowFacts(row);
+}
+
+/** Ids of the baths, newest last as in the sheet. */
+export function bathIds(log: LogSnapshot): readonly string[] {
+  return log.rows.baths.map((row) => String(row.cells["bath"] ?? "")).filter((id) => id !== "");
+}
+
+/** The bath to show first: the last one that is not closed, else the last. */
+export function usualBath(log: LogSnapshot): string | undefined {
+  const open = log.rows.baths.filter((row) => row.cells["closed"] === undefined && row.cells["bath"] !== undefined);
+  const row = open.at(-1) ?? log.rows.baths.at(-1);
+  const id = row?.cells["bath"];
+  return id === undefined ? undefined : String(id);
+}

@@ -1,0 +1,129 @@
+import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
+import type { NewRow } from "../../excel/append-rows.ts";
+import { figure } from "../fields/figures.ts";
+import { chargeCaution } from "./cautions.ts";
+import { chargeDose, doseFindings } from "./charge-dose.ts";
+import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
+import { field } from "./fields-of.ts";
+import { nextIds, proposedBathId } from "./next-id.ts";
+
+function onlyKey(context: EntryContext, table: "tanks" | "waters" | "concentrates", column: string): string {
+  const keys = context.log.rows[table].map((row) => row.cells[column]);
+  return keys.length === 1 && keys[0] !== undefined ? String(keys[0]) : "";
+}
+
+function basics(typed: Draft, context: EntryContext): Draft {
+  const tank = typed["tank"] ?? onlyKey(context, "tanks", "tank");
+  const opened = typed["opened"] ?? context.now;
+  return {
+    tank,
+    opened,
+    water: typed["water"] ?? onlyKey(context, "waters", "water"),
+    concentrate: typed["concentrate"] ?? onlyKey(context, "concentrates", "concentrate"),
+    bath: tank === "" ? "" : proposedBathId(context.log, tank, opened),
+    concentrateAt: opened,
+  };
+}
+
+/** The proposals are the plan's own amounts: water to the line less the dose, then the whole dose. */
+function amounts(typed: Draft, context: EntryContext, start: Draft): Draft {
+  const values = { ...start, ...typed };
+  const chosen = (key: string): string | undefined => (values[key]?.trim() === "" ? undefined : values[key]?.trim());
+  const dose = chargeDose({ number: () => undefined, text: chosen }, context);
+  if (dose.volume === undefined || dose.planned === undefined) return {};
+  return { waterAmount: figure(dose.volume - dose.planned, 2), concentrateAmount: figure(dose.planned, 3) };
+}
+
+function rowsOf(filled: FilledFields, context: EntryContext): readonly NewRow[] {
+  const bath = filled.text("bath");
+  const water = filled.number("waterAmount");
+  const concentrate = filled.number("concentrateAmount");
+  const poured = [
+    ...(water === undefined ? [] : [{ kind: "water", amount: water, water: filled.text("water"), when: filled.number("opened") }]),
+    ...(concentrate === undefined ? [] : [{ kind: "concentrate", amount: concentrate, when: filled.number("concentrateAt") ?? filled.number("opened") }]),
+  ];
+  const ids = nextIds(context.log, "additions", poured.length);
+  return [
+    {
+      table: "baths",
+      row: {
+        bath,
+        tank: filled.text("tank"),
+        water: filled.text("water"),
+        concentrate: filled.text("concentrate"),
+        opened: filled.number("opened"),
+        strength: filled.text("strength"),
+        builder: filled.text("builder"),
+        dropAllowed: filled.number("dropAllowed"),
+        note: filled.text("note"),
+      },
+    },
+    ...poured.map((one, index): NewRow => ({
+      table: "additions",
+      row: { id: ids[index], bath, purpose: "opening", account: "claims", initials: filled.text("initials"), ...one },
+    })),
+  ];
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const bath = filled.text("bath");
+  const taken = bath !== undefined && findRow(context.log, "baths", "bath", bath) !== undefined;
+  const missing = (["tanks", "waters", "concentrates"] as const).filter((table) => context.log.rows[table].length === 0);
+  const tank = filled.text("tank");
+  const row = tank === undefined ? undefined : findRow(context.log, "tanks", "tank", tank);
+  const noVolume = row !== undefined && rowFacts(row).number("workingVolume") === undefined;
+  return {
+    findings: doseFindings(filled, context),
+    problems: [
+      ...(taken ? [{ key: "bath", message: `Bath: "${bath}" is in the log already. Give every fill a name of its own.` }] : []),
+      ...missing.map((table) => ({ key: table.slice(0, -1), message: `The Job sheet has no ${table} yet: fill in that table first.` })),
+      ...(noVolume ? [{ key: "tank", message: `Tank: "${tank ?? ""}" has no working volume. Give its inside length, width and fill depth on the Job sheet.` }] : []),
+    ],
+    rows: rowsOf(filled, context),
+    recorded: `Charge of bath ${bath ?? ""}`,
+  };
+}
+
+/** A new bath with its first water and concentrate. */
+export const chargeEntry: EntryForm = {
+  id: "charge",
+  title: "Charge",
+  purpose: "A fresh fill: its dose, and what went in first.",
+  submit: "Record charge",
+  caution: chargeCaution,
+  groups: (_values, { log }) => [
+    {
+      fields: [
+        field(log, "baths", "tank"),
+        field(log, "baths", "water"),
+        field(log, "baths", "concentrate"),
+        field(log, "baths", "strength"),
+        field(log, "baths", "opened"),
+        field(log, "baths", "bath"),
+      ],
+    },
+    {
+      legend: "What goes in now",
+      fields: [
+        field(log, "additions", "amount", { key: "waterAmount", label: "Water", required: false }),
+        field(log, "additions", "amount", { key: "concentrateAmount", label: "Concentrate amount", required: false }),
+        field(log, "additions", "when", { key: "concentrateAt", label: "Concentrate added", required: false }),
+      ],
+    },
+    {
+      legend: "More",
+      folded: true,
+      fields: [
+        field(log, "baths", "dropAllowed"),
+        field(log, "baths", "builder"),
+        field(log, "additions", "initials", { required: false }),
+        field(log, "baths", "note"),
+      ],
+    },
+  ],
+  proposals: (typed, context) => {
+    const start = basics(typed, context);
+    return { ...start, ...amounts(typed, context, start) };
+  },
+  meaning,
+};

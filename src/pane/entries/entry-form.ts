@@ -1,0 +1,83 @@
+/** What a form of the pane is: fields as data, and what they mean as a pure function of what was typed. */
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { InputColumn } from "../../joblog/definition.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { BlankFill, NewRow } from "../../excel/append-rows.ts";
+
+export type EntryId = "charge" | "bench test" | "baseline" | "reading" | "addition";
+
+/** Typed text by field key; an absent key has not been touched. */
+export type Draft = Readonly<Partial<Record<string, string>>>;
+
+export interface EntryField {
+  readonly key: string;
+  /** Column of the log that the value goes to: label, unit, limits and help come from it. */
+  readonly column: InputColumn;
+  readonly required: boolean;
+  /** Words that replace the column's label where the form has several fields of one column. */
+  readonly label?: string;
+  readonly choices?: readonly string[];
+}
+
+export interface FieldGroup {
+  readonly legend?: string;
+  /** Folded away until asked for; nothing in it is required. */
+  readonly folded?: boolean;
+  readonly fields: readonly EntryField[];
+}
+
+export interface EntryContext {
+  readonly log: LogSnapshot;
+  readonly system: UnitSystem;
+  /** The bath chosen in the pane, if the log has any. */
+  readonly bath: string | undefined;
+  /** The present moment as a date-time field writes it. */
+  readonly now: string;
+}
+
+export type Tone = "plain" | "good" | "watch" | "act";
+
+/** One thing that the entry means, said while it is typed. */
+export interface Finding {
+  readonly tone: Tone;
+  readonly text: string;
+}
+
+export interface FieldProblem {
+  readonly key: string;
+  readonly message: string;
+}
+
+/** Values that could be read; a blank or unreadable field is undefined. */
+export interface FilledFields {
+  readonly number: (key: string) => number | undefined;
+  readonly text: (key: string) => string | undefined;
+}
+
+export interface Meaning {
+  readonly findings: readonly Finding[];
+  /** What is wrong beyond single fields. */
+  readonly problems: readonly FieldProblem[];
+  /** Empty as long as there are problems or fields that cannot be read. */
+  readonly rows: readonly NewRow[];
+  /** Blank cells of earlier rows that this entry completes. */
+  readonly fills?: readonly BlankFill[];
+  /** What will have been recorded, for the confirmation. */
+  readonly recorded: string;
+  /** The form must not be used yet; another comes first. */
+  readonly blocked?: { readonly why: string; readonly first: EntryId };
+}
+
+export interface EntryForm {
+  readonly id: EntryId;
+  readonly title: string;
+  readonly purpose: string;
+  readonly submit: string;
+  readonly caution?: string;
+  readonly groups: (values: Draft, context: EntryContext) => readonly FieldGroup[];
+  /** What untouched fields start with; follows what was typed elsewhere in the form. */
+  readonly proposals: (typed: Draft, context: EntryContext) => Draft;
+  readonly meaning: (filled: FilledFields, context: EntryContext, values: Draft) => Meaning;
+  /** Where a form has repeated fields: how many sets there are, kept in the draft under this key. */
+  readonly repeats?: { readonly key: string; readonly label: string; readonly least: number; readonly most: number };
+}

@@ -1,0 +1,37 @@
+import type { InputColumn, TableId } from "../../joblog/definition.ts";
+import { jobLog } from "../../joblog/job-log.ts";
+import { findTable } from "../../joblog/references.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { EntryField } from "./entry-form.ts";
+
+export function inputColumn(table: TableId, id: string): InputColumn {
+  const column = findTable(jobLog, table).columns.find((one) => one.id === id);
+  if (column?.role !== "input") throw new RangeError(`Table ${table} has no input column ${id}.`);
+  return column;
+}
+
+function choicesOf(column: InputColumn, log: LogSnapshot | undefined): readonly string[] | undefined {
+  const { choices } = column;
+  if (choices === undefined) return undefined;
+  if (choices.kind === "fixed") return choices.choices;
+  const keys = log?.rows[choices.table].map((row) => row.cells[choices.column]) ?? [];
+  return keys.filter((key) => key !== undefined).map(String);
+}
+
+/** A form field that writes to a column of the log, with the choices that the log holds now. */
+export function field(
+  log: LogSnapshot | undefined,
+  table: TableId,
+  id: string,
+  change: Partial<Pick<EntryField, "key" | "required" | "label" | "choices">> = {},
+): EntryField {
+  const column = inputColumn(table, id);
+  const choices = change.choices ?? choicesOf(column, log);
+  return {
+    key: change.key ?? id,
+    column,
+    required: change.required ?? column.required,
+    ...(change.label === undefined ? {} : { label: change.label }),
+    ...(choices === undefined ? {} : { choices }),
+  };
+}

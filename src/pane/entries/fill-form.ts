@@ -1,0 +1,70 @@
+import type { RowValue } from "../../joblog/definition.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { readInput } from "../fields/read-input.ts";
+import type { Draft, EntryContext, EntryField, EntryForm, FieldGroup, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+
+/** A form with everything that was typed, proposed and worked out. */
+export interface FilledForm {
+  readonly values: Draft;
+  readonly groups: readonly FieldGroup[];
+  /** What a typed unit was turned into, by field key. */
+  readonly converted: Readonly<Partial<Record<string, string>>>;
+  readonly problems: readonly FieldProblem[];
+  readonly meaning: Meaning;
+}
+
+interface FieldReadings {
+  readonly values: ReadonlyMap<string, RowValue>;
+  readonly converted: Readonly<Partial<Record<string, string>>>;
+  readonly problems: readonly FieldProblem[];
+}
+
+function withLabel(field: EntryField): EntryField["column"] {
+  return field.label === undefined ? field.column : { ...field.column, label: field.label };
+}
+
+/** Reads every field; a blank required one and a word that is no choice are problems. */
+export function readFields(fields: readonly EntryField[], typed: Draft, system: UnitSystem): FieldReadings {
+  const values = new Map<string, RowValue>();
+  const converted: Partial<Record<string, string>> = {};
+  const problems: FieldProblem[] = [];
+  for (const field of fields) {
+    const column = withLabel(field);
+    const reading = readInput(column, system, typed[field.key] ?? "");
+    if (reading.read === "problem") problems.push({ key: field.key, message: reading.message });
+    else if (reading.read === "blank") {
+      if (field.required) problems.push({ key: field.key, message: `${column.label} is blank. ${field.column.help}` });
+    } else if (field.choices !== undefined && !field.choices.includes(String(reading.value))) {
+      problems.push({ key: field.key, message: `${column.label}: "${String(reading.value)}" is not in the log. Allowed: ${field.choices.join(", ")}.` });
+    } else {
+      values.set(field.key, reading.value);
+      if (reading.converted !== undefined) converted[field.key] = reading.converted;
+    }
+  }
+  return { values, converted, problems };
+}
+
+/** The values that could be read, by field key. */
+export function filledFields(values: ReadonlyMap<string, RowValue>): FilledFields {
+  return {
+    number: (key) => {
+      const value = values.get(key);
+      return typeof value === "number" ? value : undefined;
+    },
+    text: (key) => {
+      const value = values.get(key);
+      return value === undefined ? undefined : String(value);
+    },
+  };
+}
+
+/** Reads a form's draft: proposals where nothing was typed, each field's value or problem, and what it all means. */
+export function fillForm(form: EntryForm, typed: Draft, context: EntryContext): FilledForm {
+  const values = { ...form.proposals(typed, context), ...typed };
+  const groups = form.groups(values, context);
+  const readings = readFields(groups.flatMap((group) => group.fields), values, context.system);
+  const meaning = form.meaning(filledFields(readings.values), context, values);
+  const problems = [...readings.problems, ...meaning.problems];
+  const allowed = problems.length === 0 && meaning.blocked === undefined;
+  return { values, groups, converted: readings.converted, problems, meaning: allowed ? meaning : { ...meaning, rows: [] } };
+}

@@ -1,0 +1,87 @@
+/** What a reading says about its bath, by the same functions with the same arguments as the Readings sheet. */
+import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
+import type { RowFacts } from "../../joblog/bath-facts.ts";
+import { amount, degrees, figure, ph as phFigure } from "../fields/figures.ts";
+import { askNumber, askRow, askText } from "../store/ask.ts";
+import type { EntryContext, Finding, Tone } from "./entry-form.ts";
+
+const toneOfVerdict = (verdict: string): Tone => {
+  if (verdict === "hold") return "good";
+  return verdict === "top up" ? "act" : "watch";
+};
+
+const wordsOfVerdict: Readonly<Record<string, string>> = {
+  hold: "Hold: no top-up needed.",
+  near: "Near the trigger: read again soon.",
+  "top up": "Top up: at or under the trigger.",
+};
+
+function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
+  const { log, system } = context;
+  const unit = volumeUnit[system];
+  const opening = bath.number("openingDose");
+  const baselineTemperature = bath.number("baselineTemperature");
+  const gap = log.fields["temperatureGap"];
+  if (opening === undefined || baselineTemperature === undefined || typeof gap !== "number") return [];
+  if (Math.abs(temperature - baselineTemperature) > gap) {
+    return [{ tone: "watch", text: `To size the top-up, cool a sample to ${degrees(baselineTemperature)} ${temperatureUnit[system]} and read again.` }];
+  }
+  const houseShare = log.fields["houseShare"] ?? null;
+  const range = askRow("TOPUPRANGE", opening, baseline, ph, bath.text("builderUsed") ?? null, temperature, bath.number("alkalinity") ?? null, houseShare, system);
+  if (!range.known) return [{ tone: "act", text: range.why }];
+  const [low = 0, best = 0, high = 0, first = 0] = range.value;
+  return [
+    { tone: "act", text: `First addition: ${amount(first)} ${unit}, mix, read again.` },
+    { tone: "plain", text: `Likely range ${figure(low, 1, 1)} to ${figure(high, 1, 1)} ${unit}, best ${figure(best, 1, 1)}.` },
+  ];
+}
+
+/** Trigger at the sample's temperature, verdict, and what to add; empty before there is a baseline. */
+export function judgeReading(bath: RowFacts, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
+  const { system } = context;
+  const baseline = bath.number("baseline");
+  if (baseline === undefined) return [{ tone: "plain", text: "No baseline yet, so there is nothing to compare with." }];
+  const rest = [
+    bath.number("dropAllowed") ?? null,
+    bath.number("baselineTemperature") ?? null,
+    temperature,
+    bath.text("builderUsed") ?? null,
+    bath.number("alkalinity") ?? null,
+    system,
+  ] as const;
+  const trigger = askNumber("TRIGGER", baseline, ...rest);
+  const verdict = askText("VERDICT", ph, baseline, ...rest);
+  const unit = temperatureUnit[system];
+  const findings: Finding[] = [];
+  if (verdict.known) {
+    const text = wordsOfVerdict[verdict.value] ?? `${verdict.value.charAt(0).toUpperCase()}${verdict.value.slice(1)}: too far from the baseline's temperature to judge.`;
+    findings.push({ tone: toneOfVerdict(verdict.value), text });
+  } else findings.push({ tone: "act", text: verdict.why });
+  if (trigger.known) findings.push({ tone: "plain", text: `Trigger at ${degrees(temperature)} ${unit}: ${phFigure(trigger.value)}. Baseline ${phFigure(baseline)}.` });
+  if (verdict.known && verdict.value === "top up") findings.push(...topUpFindings(bath, baseline, ph, temperature, context));
+  return findings;
+}
+
+/** An addition whose effect is read. */
+export interface Addition {
+  readonly added: number;
+  readonly before: number | undefined;
+}
+
+/** Whether the bath came back to its baseline after an addition and, if not, what to add next. */
+export function judgeRecovery(bath: RowFacts, after: number, temperature: number | undefined, addition: Addition | undefined, context: EntryContext): readonly Finding[] {
+  const { log, system } = context;
+  const baseline = bath.number("baseline");
+  if (baseline === undefined) return [];
+  const recovered = askText("RECOVERED", after, baseline, log.fields["tolerance"] ?? null);
+  if (!recovered.known) return [{ tone: "act", text: recovered.why }];
+  if (recovered.value === "recovered") return [{ tone: "good", text: `Recovered: back within reach of the baseline ${phFigure(baseline)}.` }];
+  if (recovered.value === "over") return [{ tone: "watch", text: `Over the baseline ${phFigure(baseline)}: add nothing more.` }];
+  if (addition?.before === undefined) return [{ tone: "watch", text: `Short of the baseline ${phFigure(baseline)}.` }];
+  const next = askNumber("NEXTADD", addition.added, addition.before, after, baseline, bath.text("builderUsed") ?? null, temperature ?? null, bath.number("alkalinity") ?? null, system);
+  return [
+    next.known
+      ? { tone: "act", text: `Short of the baseline ${phFigure(baseline)}. From what the last addition did: add ${amount(next.value)} ${volumeUnit[system]} more, mix, read again.` }
+      : { tone: "act", text: `Short of the baseline ${phFigure(baseline)}. ${next.why}` },
+  ];
+}

@@ -1,0 +1,109 @@
+import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
+import type { SnapshotRow, LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { readingPurposes } from "../../joblog/words.ts";
+import { bathFacts } from "./bath-values.ts";
+import { hotSampleCaution } from "./cautions.ts";
+import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
+import { field } from "./fields-of.ts";
+import { judgeReading, judgeRecovery } from "./judge-reading.ts";
+import { nextIds } from "./next-id.ts";
+
+/** Baselines have a form of their own that takes three at once. */
+const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
+
+/** The last concentrate that went in after the opening and since the last reading. */
+export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undefined {
+  const top = rowsOfBath(log, "additions", bath)
+    .filter((row) => row.cells["kind"] === "concentrate" && row.cells["purpose"] !== "opening")
+    .at(-1);
+  const readAt = lastReadingOf(log, bath)?.cells["when"];
+  const addedAt = top?.cells["when"];
+  return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
+}
+
+function findingsOf(filled: FilledFields, facts: RowFacts, topUp: SnapshotRow | undefined, context: EntryContext): readonly Finding[] {
+  const purpose = filled.text("purpose");
+  const ph = filled.number("ph");
+  const temperature = filled.number("temperature");
+  if (purpose === "rinse") return [{ tone: "plain", text: "A rinse is not judged against the baseline." }];
+  if (ph === undefined) return [];
+  if (temperature === undefined) return [{ tone: "watch", text: "Without the sample's temperature the reading cannot be judged: the same bath reads lower when hot." }];
+  const added = topUp === undefined ? undefined : rowFacts(topUp);
+  const amount = added?.number("amount");
+  const addition = amount === undefined ? undefined : { added: amount, before: added?.number("phBefore") };
+  const recovery = purpose === "after top-up" ? judgeRecovery(facts, ph, temperature, addition, context) : [];
+  return [...recovery, ...judgeReading(facts, ph, temperature, context)];
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const bath = filled.text("bath");
+  const facts = bathFacts(context.log, bath);
+  const purpose = filled.text("purpose");
+  const ph = filled.number("ph");
+  const topUp = bath === undefined || purpose !== "after top-up" ? undefined : unreadTopUp(context.log, bath);
+  const completes = topUp !== undefined && topUp.cells["phAfter"] === undefined && ph !== undefined;
+  const key = topUp?.cells["id"];
+  return {
+    findings: facts === undefined ? [] : findingsOf(filled, facts, topUp, context),
+    problems: [],
+    rows: [
+      {
+        table: "readings",
+        row: {
+          id: nextIds(context.log, "readings", 1)[0],
+          bath,
+          when: filled.number("when"),
+          purpose,
+          ph,
+          temperature: filled.number("temperature"),
+          meter: filled.text("meter"),
+          level: filled.number("level"),
+          conductivity: filled.number("conductivity"),
+          pTitre: filled.number("pTitre"),
+          tTitre: filled.number("tTitre"),
+          initials: filled.text("initials"),
+          note: filled.text("note"),
+        },
+      },
+    ],
+    ...(completes && key !== undefined ? { fills: [{ table: "additions", key: String(key), cells: { phAfter: ph } }] } : {}),
+    recorded: `Reading of bath ${bath ?? ""}`,
+  };
+}
+
+/** One reading, judged while it is typed. */
+export const readingEntry: EntryForm = {
+  id: "reading",
+  title: "Reading",
+  purpose: "pH as the meter shows it, with the temperature of the sample.",
+  submit: "Record reading",
+  caution: hotSampleCaution,
+  groups: (values, { log }) => [
+    {
+      fields: [
+        field(log, "readings", "ph", { required: true }),
+        field(log, "readings", "temperature", { required: values["purpose"] !== "rinse" }),
+        field(log, "readings", "purpose", { choices: purposes }),
+        field(log, "readings", "when"),
+        field(log, "readings", "bath"),
+      ],
+    },
+    {
+      legend: "More",
+      folded: true,
+      fields: ["level", "conductivity", "meter", "pTitre", "tTitre", "initials", "note"].map((id) => field(log, "readings", id)),
+    },
+  ],
+  proposals: (typed, context) => {
+    const bath = typed["bath"] ?? context.bath ?? "";
+    const last = bath === "" ? undefined : lastReadingOf(context.log, bath);
+    const afterTopUp = bath !== "" && unreadTopUp(context.log, bath) !== undefined;
+    return {
+      bath,
+      when: context.now,
+      purpose: afterTopUp ? "after top-up" : "check",
+      meter: String(last?.cells["meter"] ?? ""),
+    };
+  },
+  meaning,
+};

@@ -1,0 +1,100 @@
+import { fromSi } from "../../core/units/convert.ts";
+import { parseNumber } from "../../core/units/parse-number.ts";
+import { parseQuantity } from "../../core/units/parse-quantity.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { InputColumn, NumberLimits, RowValue } from "../../joblog/definition.ts";
+import { headerOf } from "../../joblog/headers.ts";
+import { figure } from "./figures.ts";
+import { serialOf } from "./moments.ts";
+import { columnUnit } from "./unit-kinds.ts";
+
+/** What the text of a field turned out to be for the log. */
+export type InputReading =
+  | { readonly read: "blank" }
+  | { readonly read: "value"; readonly value: RowValue; /** What a typed unit was turned into: "127.6 °F". */ readonly converted?: string }
+  | { readonly read: "problem"; readonly message: string };
+
+type AnyInput = Pick<InputColumn, "label" | "type" | "unit" | "limits">;
+
+function problem(column: AnyInput, given: string, allowed: string): InputReading {
+  return { read: "problem", message: `${column.label}: "${given}" ${allowed}` };
+}
+
+function allowedRange(limits: NumberLimits | undefined, unit: string): string {
+  return limits === undefined ? "Write a number." : `Allowed: ${figure(limits.low, 3)} to ${figure(limits.high, 3)}${unit}.`;
+}
+
+/** Rounds off what unit conversion leaves beyond any instrument, such as 127.57999999999998. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(10));
+}
+
+function checked(column: AnyInput, system: UnitSystem, text: string, value: number, converted: string | undefined): InputReading {
+  const unit = column.unit === undefined ? "" : ` ${column.unit[system]}`;
+  const limits = column.limits?.[system];
+  if (limits !== undefined && (value < limits.low || value > limits.high)) {
+    const meant = converted === undefined ? "" : ` (${converted})`;
+    return { read: "problem", message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(limits, unit)}` };
+  }
+  if (column.type === "whole number" && !Number.isInteger(value)) return problem(column, text, "is not a whole number.");
+  return converted === undefined ? { read: "value", value } : { read: "value", value, converted };
+}
+
+function readNumber(column: AnyInput, system: UnitSystem, text: string): InputReading {
+  const unit = column.unit === undefined ? "" : ` ${column.unit[system]}`;
+  const allowed = allowedRange(column.limits?.[system], unit);
+  const quantity = columnUnit(column.unit, system);
+  const ambiguous = (readings: readonly [number, number]): InputReading =>
+    problem(column, text, `can be ${figure(readings[0], 3)} or ${figure(readings[1], 3)}. Write it without the comma.`);
+  if (quantity === undefined) {
+    const reading = parseNumber(text);
+    if (reading.read === "ambiguous") return ambiguous(reading.readings);
+    if (reading.read === "nothing") return problem(column, text, `is not a number. ${allowed}`);
+    return checked(column, system, text, reading.value, undefined);
+  }
+  const reading = parseQuantity(text, quantity.kind, system, quantity.unit);
+  switch (reading.read) {
+    case "quantity": {
+      const value = tidy(fromSi(reading.si, quantity.unit));
+      return checked(column, system, text, value, reading.unit === quantity.unit ? undefined : `${figure(value, 2)}${unit}`);
+    }
+    case "ambiguous":
+      return ambiguous(reading.readings);
+    case "undecided":
+      return problem(column, text, `needs a country: ${reading.choices.join(" or ")}.`);
+    case "other kind":
+      return problem(column, text, `is a ${reading.unit.kind}, not a ${quantity.kind}. ${allowed}`);
+    case "unknown unit":
+      return problem(column, text, `has a unit that is not known: ${reading.word}. Write a plain number for${unit}.`);
+    case "nothing":
+      return problem(column, text, `is not a number. ${allowed}`);
+  }
+}
+
+/**
+ * Reads what a person typed for a column of the log: numbers as people write them, quantities in any
+ * unit of their kind ("53.1 C"), date-times as a date-time field gives them. A problem names the
+ * field, what was given and what is allowed.
+ */
+export function readInput(column: AnyInput, system: UnitSystem, typed: string): InputReading {
+  const text = typed.trim();
+  if (text === "") return { read: "blank" };
+  switch (column.type) {
+    case "text":
+    case "choice":
+    case "yes or no":
+      return { read: "value", value: text };
+    case "date":
+    case "date and time": {
+      const serial = serialOf(text);
+      return serial === undefined ? problem(column, text, "is not a date. Write it as 2027-03-01 09:45.") : { read: "value", value: serial };
+    }
+    default:
+      return readNumber(column, system, text);
+  }
+}
+
+/** The name that a field bears in a form: the log's own header. */
+export function fieldName(column: Pick<InputColumn, "label" | "unit">, system: UnitSystem): string {
+  return headerOf(column, system);
+}
