@@ -1,0 +1,46 @@
+import type { Border, Style } from "@cj-tech-master/excelts";
+import { fontName, fontSize, signalLooks, styleLooks } from "../joblog/looks.ts";
+import type { SignalLook } from "../joblog/definition.ts";
+import type { CellPlan, Look } from "../joblog/plan.ts";
+
+function argb(color: string): { readonly argb: string } {
+  return { argb: `FF${color.slice(1)}` };
+}
+
+function borders(color: string): NonNullable<Style["border"]> {
+  const edge: Border = { style: "thin", color: argb(color) };
+  return { top: edge, bottom: edge, left: edge, right: edge };
+}
+
+function shared(look: Look): Partial<Style> {
+  return {
+    font: {
+      ...(look.color === undefined ? {} : { color: argb(look.color) }),
+      ...(look.bold === true ? { bold: true } : {}),
+      ...(look.italic === true ? { italic: true } : {}),
+    },
+    ...(look.border === undefined ? {} : { border: borders(look.border) }),
+  };
+}
+
+/** Look, font and number format of a cell. */
+export function fileStyle(cell: CellPlan): Partial<Style> {
+  const look = styleLooks[cell.style];
+  const base = shared(look);
+  return {
+    ...base,
+    font: { name: fontName, size: look.size ?? fontSize, family: 2, ...base.font },
+    alignment: { vertical: "top", ...(look.wrap === true ? { wrapText: true } : {}) },
+    ...(look.fill === undefined ? {} : { fill: { type: "pattern", pattern: "solid", fgColor: argb(look.fill) } }),
+    ...(cell.numberFormat === undefined || cell.numberFormat === "General" ? {} : { numFmt: cell.numberFormat }),
+  };
+}
+
+/** Colours of a conditional format; a differential fill keeps its colour in the background. */
+export function signalStyle(signal: SignalLook): Partial<Style> {
+  const look = signalLooks[signal];
+  return {
+    ...shared(look),
+    ...(look.fill === undefined ? {} : { fill: { type: "pattern", pattern: "solid", bgColor: argb(look.fill) } }),
+  };
+}

@@ -1,0 +1,49 @@
+import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
+import { columnLetters } from "../joblog/addresses.ts";
+import type { SheetPlan, WorkbookPlan } from "../joblog/plan.ts";
+
+/**
+ * Number of the calculation engine that files of Excel 2019 to 365 carry (from memory of such files).
+ * An older number makes Excel work everything out at opening.
+ */
+const calculationEngine = "191029";
+
+/** A file carries dates; a fixed one makes the same file of the same plan. */
+export const fileDate = new Date("2027-03-01T00:00:00");
+
+function printArea(plan: SheetPlan, index: number): string {
+  const name = plan.name.replaceAll("'", "''");
+  const area = `'${name}'!$A:$${columnLetters(plan.lastPrintedColumn)}`;
+  return `<definedName name="_xlnm.Print_Area" localSheetId="${String(index)}">${area}</definedName>`;
+}
+
+/** The library has no setting for the engine's number and takes no print area of whole columns. */
+function finishWorkbook(xml: string, plan: WorkbookPlan): string {
+  const areas = plan.sheets.map(printArea).join("");
+  return xml
+    .replace(/<calcPr[^>]*\/>/, `<calcPr calcId="${calculationEngine}"/>`)
+    .replace("</definedNames>", `${areas}</definedNames>`);
+}
+
+/** Without its filter a table shows no buttons over wrapped headers; hidden buttons make Excel drop the table. */
+function finishTable(xml: string): string {
+  return xml
+    .replace(/<autoFilter[^>]*>.*?<\/autoFilter>|<autoFilter[^>]*\/>/s, "")
+    .replace(' totalsRowLabel="Total"', "")
+    .replace(/ ref="([^"]*)">/, ' ref="$1" totalsRowShown="0">');
+}
+
+function finishPart(name: string, xml: string, plan: WorkbookPlan): string {
+  if (name === "xl/workbook.xml") return finishWorkbook(xml, plan);
+  return name.startsWith("xl/tables/") ? finishTable(xml) : xml;
+}
+
+/** Corrects in the written parts what the file library cannot be told. */
+export function finishParts(file: Uint8Array, plan: WorkbookPlan): Uint8Array {
+  const parts: Zippable = {};
+  for (const [name, bytes] of Object.entries(unzipSync(file))) {
+    const isText = name.endsWith(".xml");
+    parts[name] = [isText ? strToU8(finishPart(name, strFromU8(bytes), plan)) : bytes, { mtime: fileDate }];
+  }
+  return zipSync(parts);
+}

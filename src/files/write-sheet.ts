@@ -1,0 +1,81 @@
+import type { CellValue, DataValidation, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { SheetPlan, TablePlan, ValidationPlan } from "../joblog/plan.ts";
+import { absoluteArea, areaAddress, cellAddress } from "./addresses.ts";
+import { fileStyle, signalStyle } from "./cell-style.ts";
+import { fileValue, type ValueOf } from "./cell-value.ts";
+import { storedFormula } from "./stored-formula.ts";
+
+/** Margins in inches: small ones leave room for wide tables, the footer stays clear of the edge. */
+const margins = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 };
+
+/** A stored width counts five pixels beside the characters, of seven pixels each (ECMA-376, 18.3.1.13). */
+const cellPadding = 5 / 7;
+
+/** US Letter. */
+const paperSize = 1;
+
+function writeTable(worksheet: Worksheet, plan: TablePlan, values: ReadonlyMap<string, CellValue>): void {
+  const { row, column, rows } = plan.area;
+  worksheet.addTable({
+    name: plan.name,
+    displayName: plan.name,
+    ref: cellAddress(row, column),
+    headerRow: true,
+    totalsRow: false,
+    style: { theme: "TableStyleLight1", showRowStripes: false },
+    columns: plan.columns.map(({ header, formula }) => ({
+      name: header,
+      filterButton: false,
+      ...(formula === undefined ? {} : { calculatedColumnFormula: storedFormula(formula) }),
+    })),
+    rows: Array.from({ length: rows - 1 }, (_, line) =>
+      plan.columns.map((_column, index) => values.get(cellAddress(row + 1 + line, column + index)) ?? null)),
+  });
+}
+
+function fileValidation({ rule, errorTitle, errorMessage }: ValidationPlan): DataValidation {
+  const common = { allowBlank: true, showErrorMessage: true, errorStyle: "stop", errorTitle, error: errorMessage };
+  switch (rule.kind) {
+    case "list":
+      return { ...common, type: "list", formulae: [`"${rule.choices.join(",")}"`] };
+    case "list of area":
+      return { ...common, type: "list", formulae: [absoluteArea(rule.sheet, rule.area)] };
+    case "number between":
+      return { ...common, type: "decimal", operator: "between", formulae: [rule.low, rule.high] };
+    case "date from":
+      return { ...common, type: "decimal", operator: "greaterThanOrEqual", formulae: [rule.serial] };
+  }
+}
+
+function writePageSetUp(worksheet: Worksheet, plan: SheetPlan): void {
+  Object.assign(worksheet.pageSetup, { orientation: plan.orientation, paperSize, margins, fitToPage: true, fitToWidth: plan.pagesWide, fitToHeight: 0 });
+  if (plan.titleRows !== undefined) worksheet.pageSetup.printTitlesRow = `${String(plan.titleRows.first + 1)}:${String(plan.titleRows.last + 1)}`;
+  if (plan.pagesWide > 1) worksheet.pageSetup.printTitlesColumn = "A:A";
+  worksheet.headerFooter.oddFooter = `&L&A&C${plan.footer}&RPage &P of &N`;
+}
+
+/** Writes one sheet of the plan into the workbook, formulas with their known values; charts come when every sheet is there. */
+export function writeSheet(workbook: Workbook, plan: SheetPlan, valueOf: ValueOf): Worksheet {
+  const worksheet = workbook.addWorksheet(plan.name, {
+    properties: { tabColor: { argb: `FF${plan.tabColor.slice(1)}` } },
+    views: plan.frozenRows > 0
+      ? [{ state: "frozen", ySplit: plan.frozenRows, topLeftCell: cellAddress(plan.frozenRows, 0), activeCell: cellAddress(plan.frozenRows, 0), showGridLines: false }]
+      : [{ showGridLines: false }],
+  });
+  worksheet.columns = plan.columnWidths.map((characters) => ({ width: characters + cellPadding }));
+  const values = new Map(plan.cells.map((cell) => [cellAddress(cell.row, cell.column), fileValue(cell, plan.name, valueOf)] as const));
+  for (const table of plan.tables) writeTable(worksheet, table, values);
+  for (const cell of plan.cells) {
+    const address = cellAddress(cell.row, cell.column);
+    const target = worksheet.getCell(address);
+    target.value = values.get(address) ?? null;
+    target.style = fileStyle(cell);
+  }
+  for (const { row, points } of plan.rowHeights) worksheet.getRow(row + 1).height = points;
+  for (const validation of plan.validations) worksheet.dataValidations.add(areaAddress(validation.area), fileValidation(validation));
+  plan.conditionalFormats.forEach(({ area, formula, look }, index) => {
+    worksheet.addConditionalFormatting({ ref: areaAddress(area), rules: [{ type: "expression", priority: index + 1, formulae: [formula.replace(/^=/, "")], style: signalStyle(look) }] });
+  });
+  writePageSetUp(worksheet, plan);
+  return worksheet;
+}
