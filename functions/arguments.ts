@@ -76,13 +76,12 @@ function choiceFrom<Choice extends string>(name: string, cell: CellValue, choice
   return found ?? refuse(name, `is ${quoted(String(cell))}; write ${choices.map((choice) => `“${choice}”`).join(", ")}.`);
 }
 
-/** An optional word out of a few; blank and left out mean the fallback. */
-export function choice<Choice extends string, Fallback>(
+/** An optional word out of a few; blank and left out mean "not given". */
+export function optionalChoice<Choice extends string>(
   name: string,
   help: string,
   choices: readonly Choice[],
-  fallback: Fallback,
-): Argument<Choice | Fallback> {
+): Argument<Choice | undefined> {
   return {
     ...scalar,
     name,
@@ -91,9 +90,20 @@ export function choice<Choice extends string, Fallback>(
     choices,
     read: (input) => {
       const cell = singleCell(name, input);
-      return isBlankOrZero(cell) ? fallback : choiceFrom(name, cell, choices);
+      return isBlankOrZero(cell) ? undefined : choiceFrom(name, cell, choices);
     },
   };
+}
+
+/** An optional word out of a few; blank and left out mean the fallback. */
+export function choice<Choice extends string>(
+  name: string,
+  help: string,
+  choices: readonly Choice[],
+  fallback: NoInfer<Choice>,
+): Argument<Choice> {
+  const given = optionalChoice(name, help, choices);
+  return { ...given, read: (input, call) => given.read(input, call) ?? fallback };
 }
 
 /** A required text. */

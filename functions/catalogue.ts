@@ -1,10 +1,42 @@
+import { alkalinityDose } from "./charge/alkalinity-dose.ts";
 import { dose } from "./charge/dose.ts";
+import { hardness } from "./water/hardness.ts";
+import { hardnessClass } from "./water/hardness-class.ts";
+import { hardnessDose } from "./charge/hardness-dose.ts";
+import { recovered } from "./top-up/recovered.ts";
+import { share } from "./money/share.ts";
 import { strength } from "./units/strength.ts";
+import { strengthOf } from "./charge/strength-of.ts";
 import { tankVolume } from "./tank/tank-volume.ts";
+import { topUp } from "./top-up/top-up.ts";
+import { topUpRange } from "./top-up/top-up-range.ts";
+import { trigger } from "./top-up/trigger.ts";
+import { unitConvert } from "./units/unit-convert.ts";
+import { unitPrice } from "./money/unit-price.ts";
+import { units } from "./units/units.ts";
+import { verdict } from "./top-up/verdict.ts";
 import type { WorksheetFunction } from "./define-function.ts";
 
 /** Every worksheet function, in the order of the help. */
-export const catalogue: readonly WorksheetFunction[] = [strength, tankVolume, dose];
+export const catalogue: readonly WorksheetFunction[] = [
+  unitConvert,
+  units,
+  strength,
+  tankVolume,
+  hardness,
+  hardnessClass,
+  dose,
+  strengthOf,
+  hardnessDose,
+  alkalinityDose,
+  trigger,
+  verdict,
+  topUp,
+  topUpRange,
+  recovered,
+  unitPrice,
+  share,
+];
 
 /** The function with this id, without its `BATH.`; case does not matter. */
 export function findFunction(id: string): WorksheetFunction | undefined {

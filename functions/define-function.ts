@@ -1,3 +1,4 @@
+import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
 
 /** What a cell can hand to a function, or a function to a cell. */
@@ -25,6 +26,8 @@ export type FunctionCategory =
 /** What holds for one call as a whole. */
 export interface CallContext {
   readonly system: UnitSystem;
+  /** The unit that each quantity was given in, by argument name, so that a message can answer in it. */
+  readonly given: Map<string, UnitDefinition>;
 }
 
 /** One argument: how it stands in functions.json and how its cell becomes a checked value. */

@@ -2,15 +2,24 @@ import { DomainError } from "../src/core/domain-error.ts";
 import { OutOfRange } from "../src/core/domain.ts";
 import { system as systemArgument } from "./arguments.ts";
 import { outOfRangeMessage } from "./wording.ts";
+import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { CallContext, CellInput, CellMatrix, CellValue, WorksheetFunction } from "./define-function.ts";
 
 function contextOf(fn: WorksheetFunction, cells: readonly CellInput[]): CallContext {
   const index = fn.arguments.findIndex((argument) => argument.name === systemArgument.name);
-  return { system: index < 0 ? "US" : systemArgument.read(cells[index], { system: "US" }) };
+  const given = new Map<string, UnitDefinition>();
+  return { given, system: index < 0 ? "US" : systemArgument.read(cells[index], { system: "US", given }) };
 }
 
-function isSound(value: CellValue): boolean {
-  return typeof value !== "number" || Number.isFinite(value);
+/** Thirteen figures: the last two or three of a double are rounding noise, and 0 °C is 32 °F, not 31.99999999999994. */
+function tidy(value: CellValue): CellValue {
+  if (typeof value !== "number") return value;
+  if (!Number.isFinite(value)) throw new DomainError("invalid", "The numbers given are too large or too small to calculate with.");
+  return Number(value.toPrecision(13));
+}
+
+function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {
+  return call.given.get(refusal.subject.replaceAll(" ", "_"));
 }
 
 /**
@@ -24,11 +33,9 @@ export function evaluate(fn: WorksheetFunction, cells: readonly CellInput[]): Ce
   try {
     const values = fn.arguments.map((argument, index) => argument.read(cells[index], call));
     const result = fn.compute(values, call);
-    const sound = Array.isArray(result) ? result.every((row) => row.every(isSound)) : isSound(result);
-    if (!sound) throw new DomainError("invalid", "The numbers given are too large or too small to calculate with.");
-    return result;
+    return Array.isArray(result) ? result.map((row) => row.map(tidy)) : tidy(result);
   } catch (refusal) {
-    if (refusal instanceof OutOfRange) throw new DomainError("invalid", outOfRangeMessage(refusal, call.system));
+    if (refusal instanceof OutOfRange) throw new DomainError("invalid", outOfRangeMessage(refusal, call.system, unitGiven(refusal, call)));
     throw refusal;
   }
 }

@@ -17,7 +17,7 @@ interface QuantityHelp<Kind extends QuantityKind> {
   readonly bareUnit?: string;
 }
 
-function bareUnitOf(about: QuantityHelp<QuantityKind>, call: CallContext): UnitDefinition {
+function bareUnitOf(about: QuantityHelp<QuantityKind>, call: Pick<CallContext, "system">): UnitDefinition {
   return about.bareUnit === undefined ? defaultUnit(about.kind, call.system) : unitBySymbol(about.bareUnit, about.kind);
 }
 
@@ -32,11 +32,13 @@ function unitWords(about: QuantityHelp<QuantityKind>): string {
 
 function quantityFrom(name: string, cell: CellValue, about: QuantityHelp<QuantityKind>, call: CallContext): number {
   const bareUnit = bareUnitOf(about, call);
+  call.given.set(name, bareUnit);
   if (typeof cell === "number" && Number.isFinite(cell)) return toSi(cell, bareUnit);
   if (typeof cell !== "string") refuse(name, `must be a number or text with a unit of ${about.kind}.`);
   const reading = parseQuantity(cell, about.kind, call.system, bareUnit);
   switch (reading.read) {
     case "quantity":
+      call.given.set(name, reading.unit);
       return reading.si;
     case "ambiguous":
       return refuse(name, ambiguityMessage(cell, reading.readings, reading.rest));

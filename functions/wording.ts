@@ -37,8 +37,11 @@ function scaleOf(domain: Domain, system: UnitSystem, unit: UnitDefinition | unde
 export function allowedRange(domain: Domain, system: UnitSystem, unit?: UnitDefinition): string {
   const scaled = scaleOf(domain, system, unit);
   const low = plainNumber(scaled.value(domain.low));
+  const from = domain.openLow === true ? `more than ${low}` : `at least ${low}`;
+  if (domain.high === Infinity) return `${from}${scaled.unit}`;
   const high = plainNumber(scaled.value(domain.high));
-  return domain.openLow === true ? `more than ${low} and at most ${high}${scaled.unit}` : `${low} to ${high}${scaled.unit}`;
+  if (domain.openHigh === true) return `${from} and less than ${high}${scaled.unit}`;
+  return domain.openLow === true ? `${from} and at most ${high}${scaled.unit}` : `${low} to ${high}${scaled.unit}`;
 }
 
 /** The message for an input outside its range. `unit`: the unit the user gave, where it is known. */

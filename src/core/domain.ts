@@ -11,6 +11,8 @@ export interface Domain {
   readonly high: number;
   /** The low end itself is not allowed. */
   readonly openLow?: boolean;
+  /** The high end itself is not allowed. */
+  readonly openHigh?: boolean;
 }
 
 /** An input outside its domain; whoever knows the user's unit words the message from these facts. */
@@ -31,5 +33,6 @@ export class OutOfRange extends DomainError {
 /** @throws OutOfRange when the value is not a number within the domain */
 export function checkWithin(subject: string, value: number, domain: Domain): void {
   const aboveLow = domain.openLow === true ? value > domain.low : value >= domain.low;
-  if (!(aboveLow && value <= domain.high)) throw new OutOfRange(subject, value, domain);
+  const belowHigh = domain.openHigh === true ? value < domain.high : value <= domain.high;
+  if (!(aboveLow && belowHigh)) throw new OutOfRange(subject, value, domain);
 }

@@ -1,4 +1,3 @@
-import { DomainError } from "../domain-error.ts";
 import { checkWithin } from "../domain.ts";
 import { displacedVolume, tankLength } from "../domains.ts";
 import { cubicMeters } from "../units/quantity.ts";
@@ -16,15 +15,13 @@ export interface RectangularTank {
 /**
  * Volume of liquid in an upright rectangular tank: length × width × depth − displacement.
  *
- * @throws OutOfRange for a length outside its domain
- * @throws DomainError when the displacement leaves no liquid
+ * @throws OutOfRange for a length outside its domain, or a displacement that leaves no liquid
  */
 export function rectangularTankVolume(tank: RectangularTank): CubicMeters {
   checkWithin("length", tank.length, tankLength);
   checkWithin("width", tank.width, tankLength);
   checkWithin("depth", tank.depth, tankLength);
-  checkWithin("displacement", tank.displacement, displacedVolume);
-  const volume = tank.length * tank.width * tank.depth - tank.displacement;
-  if (volume <= 0) throw new DomainError("invalid", "The displacement is as large as the whole tank or larger");
-  return cubicMeters(volume);
+  const whole = tank.length * tank.width * tank.depth;
+  checkWithin("displacement", tank.displacement, { ...displacedVolume, high: whole, openHigh: true });
+  return cubicMeters(whole - tank.displacement);
 }

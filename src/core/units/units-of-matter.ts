@@ -22,7 +22,7 @@ export const unitsOfMass: readonly UnitDefinition[] = [
   unit("mass", "mg", "milligram", 1e-6, si, ["milligram", "milligrams"]),
   unit("mass", "lb", "pound", pound, fromPound, ["lbs", "pound", "pounds"]),
   unit("mass", "oz", "ounce (weight)", pound / 16, fromPound, ["oz av", "ounce", "ounces", "oz wt"]),
-  unit("mass", "gr", "grain", grain, fromPound, ["grain", "grains"]),
+  unit("mass", "grain", "grain", grain, fromPound, ["grains", "gr"]),
 ];
 
 /** Units of calcium-carbonate equivalents; one mole of calcium carbonate is `valence` of the kind's SI amount. */
@@ -42,7 +42,7 @@ function calciumCarbonateUnits(kind: QuantityKind, valence: number): readonly Un
     unit(kind, "°dH", "German degree", (10 * gram * valence) / molarMassCalciumOxide, "10 mg CaO per liter, CaO 56.077 g/mol", [
       "dH", "°d", "deg dH", "dGH", "dKH", "°dKH",
     ]),
-    unit(kind, "°fH", "French degree", 10 * gram * perKilogram, "10 mg CaCO3 per liter", ["fH", "°f", "deg fH"]),
+    unit(kind, "°fH", "French degree", 10 * gram * perKilogram, "10 mg CaCO3 per liter", ["fH", "deg fH"]),
     unit(kind, "meq/L", "milliequivalent per liter", valence / 2, "half a mole of calcium carbonate", ["mval/L", "mEq/L", "mN"]),
   ];
 }
@@ -59,8 +59,9 @@ export const unitsOfAlkalinity: readonly UnitDefinition[] = [
 
 export const unitsOfMassPerVolume: readonly UnitDefinition[] = [
   unit("mass per volume", "kg/m³", "kilogram per cubic meter", 1, si, ["kg/m3"]),
-  unit("mass per volume", "g/L", "gram per liter", 1, si, ["mg/mL", "g/l", "grams per liter"]),
-  unit("mass per volume", "mg/L", "milligram per liter", gram, si, ["ppm", "mg/l", "g/m3"]),
+  unit("mass per volume", "g/L", "gram per liter", 1, si, ["grams per liter"]),
+  unit("mass per volume", "mg/mL", "milligram per milliliter", 1, si),
+  unit("mass per volume", "mg/L", "milligram per liter", gram, si, ["ppm", "g/m3"]),
   unit("mass per volume", "g/mL", "gram per milliliter", 1000, si, ["kg/L", "g/cm3", "g/cm³"]),
   unit("mass per volume", "oz/US gal", "ounce (weight) per US gallon", pound / 16 / usGallon, `${fromPound}; US gallon, 231 cubic inches`),
   unit("mass per volume", "lb/US gal", "pound per US gallon", pound / usGallon, `${fromPound}; US gallon, 231 cubic inches`),
@@ -71,7 +72,7 @@ export const unitsOfMassPerVolume: readonly UnitDefinition[] = [
 export const unitsOfStrength: readonly UnitDefinition[] = [
   unit("strength", "fraction", "volume fraction of the finished bath", 1, "ratio of volumes", ["v/v", "L/L"]),
   unit("strength", "%", "percent by volume of the finished bath", 0.01, "1/100", ["percent", "% v/v", "vol%"]),
-  unit("strength", "mL/L", "milliliter per liter of finished bath", 0.001, "1/1000", ["ml/l", "L/m3"]),
+  unit("strength", "mL/L", "milliliter per liter of finished bath", 0.001, "1/1000", ["L/m3"]),
   unit("strength", "US fl oz/US gal", "US fluid ounce per US gallon of finished bath", 1 / 128, "128 US fluid ounces to the US gallon"),
   unit("strength", "imperial fl oz/imperial gal", "imperial fluid ounce per imperial gallon of finished bath", 1 / 160, "160 imperial fluid ounces to the imperial gallon"),
   {

@@ -1,0 +1,41 @@
+import { defineFunction } from "../define-function.ts";
+import { hardness as noHardness } from "../../src/core/units/quantity.ts";
+import { hardnessDose as doseFor } from "../../src/core/bath/hardness-dose.ts";
+import { inSystem } from "../in-system.ts";
+import { optionalQuantity, quantity, quantityOrWrittenZero } from "../quantity-argument.ts";
+import { system } from "../arguments.ts";
+
+export const hardnessDose = defineFunction({
+  id: "HARDNESSDOSE",
+  category: "Charge",
+  summary: "Extra concentrate that keeps hardness above the label's in solution.",
+  arguments: [
+    quantity("volume", { kind: "volume", help: "volume of water, or of the bath" }),
+    quantityOrWrittenZero("hardness", { kind: "hardness", help: 'hardness of the water, or text such as "18 gpg"' }),
+    quantity("capacity", { kind: "mass per volume", help: "CaCO3 that the concentrate holds in solution, from the data sheet or a jar test", bareUnit: "mg/mL" }),
+    optionalQuantity("label_hardness", { kind: "hardness", help: "hardness that the label's rate already allows for; none if left out" }),
+    system,
+  ],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "US gal (US), L (metric), imperial gal (imperial)",
+    help: "extra concentrate; 0 where the label allows for all the hardness",
+  },
+  examples: [
+    {
+      formula: "=BATH.HARDNESSDOSE(8.05,325,2.4)",
+      cells: [8.05, 325, 2.4],
+      result: 1.09,
+      tolerance: 0.002,
+      source: "8.05 US gal at 325 mg/L carries 9.9 g of CaCO3; divided by 2.4 mg/mL",
+    },
+  ],
+  notes: [
+    "Capacity falls with temperature and differs by product: take it from the data sheet or a jar test. 1 mg/mL is 1 g/L.",
+    "Does not know the label's highest strength; the label wins.",
+  ],
+  source: "Volume × (hardness − label hardness) / capacity.",
+  compute: ([volume, hardness, capacity, labelHardness], call) =>
+    inSystem("volume", doseFor({ volume, hardness, capacity, labelHardness: labelHardness ?? noHardness(0) }), call),
+});

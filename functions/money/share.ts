@@ -1,0 +1,26 @@
+import { defineFunction } from "../define-function.ts";
+import { positiveNumber } from "../arguments.ts";
+import { shareOut } from "../../src/core/ledger/share.ts";
+import { weights } from "../weights-argument.ts";
+
+export const share = defineFunction({
+  id: "SHARE",
+  category: "Money and stock",
+  summary: "Spills shares of a total that add up to it to the cent.",
+  arguments: [
+    positiveNumber("total", "amount to share out; rounded to the cent first", "any currency with cents"),
+    weights("weights", "one column or row of weights, such as baskets per claim; blanks and headers are skipped"),
+  ],
+  result: { excelType: "any", dimensionality: "matrix", unit: "currency of the total", help: "one share per weight, in the shape of the weights" },
+  examples: [
+    {
+      formula: "=BATH.SHARE(100,{1;1;1})",
+      cells: [100, [[1], [1], [1]]],
+      result: [[33.34], [33.33], [33.33]],
+      source: "largest remainder: three shares that add up to 100.00, the first takes the odd cent",
+    },
+  ],
+  notes: ["Does not know what a fair basis is. A blank weight gets a share of 0; refused where every weight is blank or 0."],
+  source: "Whole cents by largest remainder; ties to the first.",
+  compute: ([total, basis]) => basis.arrange(shareOut(total, basis.values)),
+});

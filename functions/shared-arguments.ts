@@ -1,0 +1,23 @@
+/** Arguments that several functions take under one name and meaning. */
+import { optionalNumber, phReading } from "./arguments.ts";
+import { optionalQuantity } from "./quantity-argument.ts";
+import { usualDrop } from "../src/core/bath/trigger.ts";
+
+export const baseline = phReading("baseline", "the bath's baseline pH, 0 to 14.5");
+
+export const drop = optionalNumber("drop", "fall in pH at which a top-up is due; 0.5 if left out (common practice, no source)", "pH", usualDrop);
+
+export const waterAlkalinity = optionalQuantity("alkalinity", {
+  kind: "alkalinity",
+  help: 'alkalinity of the water, or text such as "4.8 meq/L"; left out: not known, anything up to 200 mg/L',
+});
+
+export const baselineTemperature = optionalQuantity("baseline_temperature", {
+  kind: "temperature",
+  help: "temperature at which the baseline was read",
+});
+
+export const readingTemperature = optionalQuantity("reading_temperature", {
+  kind: "temperature",
+  help: "temperature of the reading; give both temperatures or neither",
+});

@@ -1,0 +1,23 @@
+import { baseline } from "../shared-arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { optionalNumber, phReading } from "../arguments.ts";
+import { recovery, usualTolerance } from "../../src/core/bath/recovery.ts";
+
+export const recovered = defineFunction({
+  id: "RECOVERED",
+  category: "Threshold and top-up",
+  summary: "Says whether a bath came back to its baseline after an addition: recovered, short or over.",
+  arguments: [
+    phReading("after", "pH after the addition was mixed in, at the baseline's temperature"),
+    baseline,
+    optionalNumber("tolerance", "largest difference that counts as recovered; 0.1 if left out (common practice, no source)", "pH", usualTolerance),
+  ],
+  result: { excelType: "string", dimensionality: "scalar", help: '"recovered", "short" or "over"' },
+  examples: [
+    { formula: "=BATH.RECOVERED(11.2,11.3)", cells: [11.2, 11.3], result: "recovered", source: "within 0.1; common practice, no source" },
+    { formula: "=BATH.RECOVERED(11,11.3)", cells: [11, 11.3], result: "short", source: "0.3 below; common practice, no source" },
+  ],
+  notes: ["Does not know temperature, mixing or meter drift: read at the baseline's temperature."],
+  source: "Difference of the two readings against the tolerance.",
+  compute: ([after, baselinePh, tolerance]) => recovery(after, baselinePh, tolerance),
+});

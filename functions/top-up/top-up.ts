@@ -1,0 +1,57 @@
+import { bandNotes } from "./band-notes.ts";
+import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { bathTemperature, openingDose, roomTemperature, topUpReading } from "./top-up-arguments.ts";
+import { builder } from "../builder-argument.ts";
+import { optionalChoice, system } from "../arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { inSystem } from "../in-system.ts";
+import { losses } from "../../src/core/bath/bath-model.ts";
+import { topUp as topUpOf } from "../../src/core/bath/top-up.ts";
+
+export const topUp = defineFunction({
+  id: "TOPUP",
+  category: "Threshold and top-up",
+  summary: "Best estimate of the concentrate that brings a bath back to its baseline.",
+  arguments: [
+    openingDose,
+    baseline,
+    topUpReading,
+    builder,
+    bathTemperature,
+    waterAlkalinity,
+    optionalChoice("loss", "how the bath fell: acid (soil used up alkali) or dilution (bath replaced by water); left out: middle of the two", losses),
+    system,
+  ],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "US gal (US), L (metric), imperial gal (imperial)",
+    help: "concentrate, in the volume unit of the system; 0 at or above the baseline",
+  },
+  examples: [
+    {
+      formula: '=BATH.TOPUP(1,11.3,10.8,"hydroxide")',
+      cells: [1, 11.3, 10.8, "hydroxide"],
+      result: 0.684,
+      tolerance: 0.0005,
+      source: "1 − 10^−0.5 of the opening dose: half a point is 68.4 % of the hydroxide",
+    },
+    {
+      formula: '=BATH.TOPUP(1,11.3,10.8,"unknown","45 C","200 mg/L","acid")',
+      cells: [1, 11.3, 10.8, "unknown", "45 C", "200 mg/L", "acid"],
+      result: 0.65,
+      tolerance: 0.08,
+      source: "three recipes in softened and hard water need 0.57 to 0.73 of the opening dose after acid (PHREEQC, published database)",
+    },
+  ],
+  notes: [
+    ...bandNotes,
+    "Add a part first, mix and read again: the bath's answer is better than any estimate. pH cannot tell acid from dilution; a titration can.",
+    "Does not know the label's highest strength; the label wins. Reading and baseline must be at the same temperature.",
+  ],
+  source: "Hydroxide: share of hydroxide lost, 1 − 10^−(baseline − reading). Other builders: middle of a band around published baths.",
+  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, loss], call) => {
+    const bath = { baseline: baselinePh, reading, builder: madeOf, temperature: temperature ?? roomTemperature, alkalinity, loss };
+    return inSystem("volume", topUpOf(dose, bath).best, call);
+  },
+});

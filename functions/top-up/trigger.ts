@@ -1,0 +1,35 @@
+import { bandNotes } from "./band-notes.ts";
+import { baseline, baselineTemperature, drop, readingTemperature, waterAlkalinity } from "../shared-arguments.ts";
+import { builder } from "../builder-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { system } from "../arguments.ts";
+import { temperaturePair } from "../temperature-pair.ts";
+import { trigger as triggerOf } from "../../src/core/bath/trigger.ts";
+
+export const trigger = defineFunction({
+  id: "TRIGGER",
+  category: "Threshold and top-up",
+  summary: "pH at which a top-up is due; with both temperatures, as it reads at the temperature of the reading.",
+  arguments: [baseline, drop, baselineTemperature, readingTemperature, builder, waterAlkalinity, system],
+  result: { excelType: "number", dimensionality: "scalar", unit: "pH", help: "best estimate of the trigger" },
+  examples: [
+    {
+      formula: "=BATH.TRIGGER(11.3)",
+      cells: [11.3],
+      result: 10.8,
+      tolerance: 1e-9,
+      source: "baseline less half a point; common practice, no source",
+    },
+    {
+      formula: '=BATH.TRIGGER(11.3,0.5,"25 C","60 C","hydroxide")',
+      cells: [11.3, 0.5, "25 C", "60 C", "hydroxide"],
+      result: 9.839,
+      tolerance: 0.015,
+      source: "10.8 + 13.034 − 13.995, pKw of the CRC Handbook table at 60 and 25 °C",
+    },
+  ],
+  notes: [...bandNotes, "Does not know the meter: temperature compensation corrects the electrode, not the bath."],
+  source: "Baseline − drop; moved between temperatures by pKw of water (IAPWS R11-07), in full for plain hydroxide and in part for buffered baths.",
+  compute: ([baselinePh, fall, from, to, madeOf, alkalinity]) =>
+    triggerOf({ baseline: baselinePh, drop: fall, temperatures: temperaturePair(from, to), builder: madeOf, alkalinity }).best,
+});

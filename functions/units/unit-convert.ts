@@ -1,0 +1,47 @@
+import { DomainError } from "../../src/core/domain-error.ts";
+import { anyNumber, word } from "../arguments.ts";
+import { convert } from "../../src/core/units/unit-conversion.ts";
+import { defineFunction } from "../define-function.ts";
+import { quoted } from "../wording.ts";
+import { unitsNamed } from "../../src/core/units/find-unit.ts";
+
+export const unitConvert = defineFunction({
+  id: "UNITCONVERT",
+  category: "Units and strength",
+  summary: "Converts a number from one unit to another of the same kind.",
+  arguments: [
+    anyNumber("value", "the number to convert"),
+    word("from", 'its unit, such as "gpg", "US gal", "°F", "%"; BATH.UNITS lists all'),
+    word("to", "the unit wanted, of the same kind"),
+  ],
+  result: { excelType: "number", dimensionality: "scalar", unit: "the unit in “to”", help: "the converted number" },
+  examples: [
+    {
+      formula: '=BATH.UNITCONVERT(1,"gpg","mg/L CaCO3")',
+      cells: [1, "gpg", "mg/L CaCO3"],
+      result: 17.118,
+      tolerance: 0.0005,
+      source: "1 grain of 64.79891 mg per US gallon of 3.785411784 L, both by definition",
+    },
+    { formula: '=BATH.UNITCONVERT(131,"°F","°C")', cells: [131, "°F", "°C"], result: 55, tolerance: 1e-9, source: "(131 − 32) × 5/9, by definition" },
+  ],
+  notes: [
+    "A bare gallon, quart, pint or fluid ounce is a US one; write “imperial gal” for the other.",
+    "g/L of a substance and eq/L are not converted into one another: that needs the substance.",
+    "Sizes of temperature differences have their own units, Δ°C and Δ°F.",
+  ],
+  source: "Factors from exact definitions; molar mass of CaCO3 100.0869 g/mol.",
+  compute: ([value, from, to], call) => {
+    const [unit] = unitsNamed(from, "US");
+    if (unit !== undefined) call.given.set("value", unit);
+    const conversion = convert(value, from, to);
+    switch (conversion.converted) {
+      case "value":
+        return conversion.value;
+      case "unknown":
+        throw new DomainError("invalid", `No unit ${quoted(conversion.word)} is known; BATH.UNITS() lists all.`);
+      case "different kinds":
+        throw new DomainError("invalid", `${quoted(from)} is a unit of ${conversion.from} and ${quoted(to)} one of ${conversion.to}; they do not convert.`);
+    }
+  },
+});

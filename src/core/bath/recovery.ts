@@ -1,0 +1,24 @@
+import { checkWithin } from "../domain.ts";
+import { phTolerance, readablePh } from "../domains.ts";
+import type { PH } from "../units/quantity.ts";
+
+/** Common practice, no source. */
+export const usualTolerance = 0.1;
+
+/** Two-decimal readings must not miss a limit by the rounding of a double. */
+const roundingError = 1e-9;
+
+export type Recovery = "recovered" | "short" | "over";
+
+/**
+ * Whether a bath came back to its baseline after an addition.
+ *
+ * @throws OutOfRange for a value outside its domain
+ */
+export function recovery(after: PH, baseline: PH, tolerance: number): Recovery {
+  checkWithin("after", after, readablePh);
+  checkWithin("baseline", baseline, readablePh);
+  checkWithin("tolerance", tolerance, phTolerance);
+  if (Math.abs(after - baseline) <= tolerance + roundingError) return "recovered";
+  return after < baseline ? "short" : "over";
+}

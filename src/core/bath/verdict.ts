@@ -1,0 +1,27 @@
+import { checkWithin } from "../domain.ts";
+import { readablePh } from "../domains.ts";
+import { trigger } from "./trigger.ts";
+import type { PH } from "../units/quantity.ts";
+import type { TriggerQuestion } from "./trigger.ts";
+
+/** Common practice, no source. */
+const nearness = 0.1;
+
+/** Two-decimal readings must not miss a limit by the rounding of a double. */
+const roundingError = 1e-9;
+
+export type Verdict = "hold" | "near" | "top up" | "re-read";
+
+/**
+ * Judges a reading. "top up" and "hold" are given only where every bath within the model's band would
+ * give them; a reading inside the band has to be taken again at the baseline's temperature.
+ *
+ * @throws OutOfRange for a value outside its domain
+ */
+export function verdict(reading: PH, question: TriggerQuestion): Verdict {
+  checkWithin("reading", reading, readablePh);
+  const due = trigger(question);
+  if (reading <= due.low + roundingError) return "top up";
+  if (reading <= due.high + roundingError) return "re-read";
+  return reading <= due.high + nearness + roundingError ? "near" : "hold";
+}

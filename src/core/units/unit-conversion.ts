@@ -1,0 +1,43 @@
+import { checkWithin } from "../domain.ts";
+import { fromSi, toSi } from "./convert.ts";
+import { quantityKinds } from "./quantity.ts";
+import { unitsNamed } from "./find-unit.ts";
+import type { Domain } from "../domain.ts";
+import type { QuantityKind } from "./quantity.ts";
+import type { UnitDefinition } from "./unit-definition.ts";
+
+/** Nothing is colder than absolute zero. */
+const anyTemperature: Domain = { measure: "temperature", low: 0, high: Infinity };
+
+/** The converted value, or why the two words cannot be converted into one another. */
+export type Conversion =
+  | { readonly converted: "value"; readonly value: number }
+  | { readonly converted: "unknown"; readonly word: string }
+  | { readonly converted: "different kinds"; readonly from: QuantityKind; readonly to: QuantityKind };
+
+function ofKind(units: readonly UnitDefinition[], kind: QuantityKind): UnitDefinition | undefined {
+  return units.find((unit) => unit.kind === kind);
+}
+
+/**
+ * Converts within one kind; a word that several kinds share takes the kind of its partner. A bare
+ * gallon is a US one.
+ *
+ * @throws OutOfRange for a temperature below absolute zero
+ */
+export function convert(value: number, from: string, to: string): Conversion {
+  const sources = unitsNamed(from, "US");
+  const targets = unitsNamed(to, "US");
+  const [source] = sources;
+  const [target] = targets;
+  if (source === undefined) return { converted: "unknown", word: from };
+  if (target === undefined) return { converted: "unknown", word: to };
+  for (const kind of quantityKinds) {
+    const [a, b] = [ofKind(sources, kind), ofKind(targets, kind)];
+    if (a === undefined || b === undefined) continue;
+    const si = toSi(value, a);
+    if (kind === "temperature") checkWithin("value", si, anyTemperature);
+    return { converted: "value", value: a === b ? value : fromSi(si, b) };
+  }
+  return { converted: "different kinds", from: source.kind, to: target.kind };
+}
