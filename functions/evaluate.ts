@@ -19,7 +19,8 @@ function tidy(value: CellValue): CellValue {
 }
 
 function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {
-  return call.given.get(refusal.subject.replaceAll(" ", "_"));
+  const name = refusal.subject.replaceAll(" ", "_");
+  return [...call.given].find(([argument]) => argument === name || argument === `${name}_eq_L`)?.[1];
 }
 
 /**

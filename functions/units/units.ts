@@ -20,7 +20,7 @@ export const units = defineFunction({
   result: { excelType: "any", dimensionality: "matrix", help: "one header row, then one row per unit" },
   examples: [
     {
-      formula: '=INDEX(BATH.UNITS("temperature difference"),3,5)',
+      formula: '=BATH.UNITS("temperature difference")',
       cells: ["temperature difference"],
       result: [
         headers,
