@@ -31,7 +31,7 @@ export function writeChart(worksheet: Worksheet, plan: ChartPlan): void {
     {
       type: "scatter",
       scatterStyle: "lineMarker",
-      title: plan.title,
+      title: { paragraphs: [{ runs: [{ text: plan.title, properties: { size: 1200, bold: true } }] }] },
       showLegend: true,
       legendPosition: "b",
       displayBlanksAs: "gap",

@@ -3,6 +3,7 @@ import type { SheetPlan, TablePlan, ValidationPlan } from "../joblog/plan.ts";
 import { absoluteArea, areaAddress, cellAddress } from "./addresses.ts";
 import { fileStyle, signalStyle } from "./cell-style.ts";
 import { fileValue, type ValueOf } from "./cell-value.ts";
+import { rowHeights } from "./row-heights.ts";
 import { storedFormula } from "./stored-formula.ts";
 
 /** Margins in inches: small ones leave room for wide tables, the footer stays clear of the edge. */
@@ -71,7 +72,7 @@ export function writeSheet(workbook: Workbook, plan: SheetPlan, valueOf: ValueOf
     target.value = values.get(address) ?? null;
     target.style = fileStyle(cell);
   }
-  for (const { row, points } of plan.rowHeights) worksheet.getRow(row + 1).height = points;
+  for (const [row, points] of rowHeights(plan, valueOf)) worksheet.getRow(row + 1).height = points;
   for (const validation of plan.validations) worksheet.dataValidations.add(areaAddress(validation.area), fileValidation(validation));
   plan.conditionalFormats.forEach(({ area, formula, look }, index) => {
     worksheet.addConditionalFormatting({ ref: areaAddress(area), rules: [{ type: "expression", priority: index + 1, formulae: [formula.replace(/^=/, "")], style: signalStyle(look) }] });

@@ -7,11 +7,11 @@ export const claimsTable: TableDefinition = {
   caption: "Claims",
   emptyRows: 6,
   columns: [
-    textInput({ id: "claim", label: "Claim", width: 16, required: true, help: "The insurer's reference, once for each claim." }),
-    textInput({ id: "loss", label: "Loss", width: 26, help: "What happened, in a few words." }),
-    textInput({ id: "insurer", label: "Insurer", width: 18, help: "Who pays." }),
-    textInput({ id: "adjuster", label: "Adjuster", width: 12, help: "Whom the statement goes to." }),
-    dateInput({ id: "arrived", label: "Arrived", width: 12, help: "Day the contents came in." }),
-    textInput({ id: "note", label: "Note", width: 16, help: "Anything the file should say, such as old paint or lead suspected." }),
+    textInput({ id: "claim", label: "Claim", width: 13, required: true, help: "The insurer's reference, once for each claim." }),
+    textInput({ id: "loss", label: "Loss", width: 22, help: "What happened, in a few words." }),
+    textInput({ id: "insurer", label: "Insurer", width: 26, help: "Who pays." }),
+    textInput({ id: "adjuster", label: "Adjuster", width: 11, help: "Whom the statement goes to." }),
+    dateInput({ id: "arrived", label: "Arrived", width: 11, help: "Day the contents came in." }),
+    textInput({ id: "note", label: "Note", width: 12, help: "Anything the file should say, such as old paint or lead suspected." }),
   ],
 };

@@ -51,6 +51,6 @@ const shares: readonly LogRow[] = [
 
 /** Monday 1 and Tuesday 2 March 2027, in US units. */
 export const firstTwoDays: LogContent = {
-  fields: { shop: "Quillhaven Contents Works (invented)", jobNumber: "QH-2027-09", started: day(0), chartBath: demoBath, shareBath: demoBath, shareBasis: "baskets" },
+  fields: { shop: "Quillhaven Contents Works", jobNumber: "QH-2027-09, invented data", started: day(0), chartBath: demoBath, shareBath: demoBath, shareBasis: "baskets" },
   rows: { claims, tanks, waters, concentrates, baths, benchTests: demoBenchTests, readings: demoReadings, additions: demoAdditions, costLines, shares },
 };

@@ -14,7 +14,9 @@ const footer = "Arithmetic aid. The label, SDS and permit win.";
 /** Rows frozen at the top must leave room to scroll on a small screen. */
 const mostFrozenRows = 10;
 
-const linePoints = 15;
+const linePoints = 13;
+
+const titlePoints = 22;
 
 function headCells({ sheet, cautionLines }: PlacedSheet): readonly CellPlan[] {
   return [
@@ -36,7 +38,7 @@ function chartPlans(placed: PlacedSheet, placement: Placement): readonly ChartPl
 
 function headerHeight(table: TablePlan, widths: readonly number[]): { readonly row: number; readonly points: number } {
   // Bold letters are wider than the digits that a column's width counts.
-  const lines = table.columns.map((column, index) => linesOf(column.header, Math.floor((widths[table.area.column + index] ?? 10) * 0.85)).length);
+  const lines = table.columns.map((column, index) => linesOf(column.header, Math.floor((widths[table.area.column + index] ?? 10) * 0.9)).length);
   return { row: table.area.row, points: Math.max(...lines) * linePoints + 3 };
 }
 
@@ -68,7 +70,7 @@ export function laidOutSheet(placed: PlacedSheet, log: LogDefinition, system: Un
     name: sheet.name,
     tabColor: sheet.tabColor,
     columnWidths,
-    rowHeights: tables.map((table) => headerHeight(table, columnWidths)),
+    rowHeights: [{ row: 0, points: titlePoints }, ...tables.map((table) => headerHeight(table, columnWidths))],
     cells,
     tables,
     validations: [

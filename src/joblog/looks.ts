@@ -10,17 +10,17 @@ const inputFill = "#FFFBEA";
 const inputEdge = "#C8B887";
 const computedEdge = "#D3DCDE";
 
-/** The font of every cell; a program that lacks it falls back to one of the same widths. */
-export const fontName = "Calibri";
+/** The font of every cell: Excel has it everywhere, other programs have one of the same widths. */
+export const fontName = "Arial";
 
-export const fontSize = 11;
+export const fontSize = 10;
 
 /** What each kind of cell looks like. A cell to type in is warm and framed, a computed one is plain. */
 export const styleLooks: Readonly<Record<StyleId, Look>> = {
-  title: { color: deepTeal, bold: true, size: 16 },
+  title: { color: deepTeal, bold: true, size: 15 },
   purpose: { color: quietInk },
   caution: { color: "#7A3B00", bold: true },
-  caption: { color: deepTeal, bold: true, size: 12 },
+  caption: { color: deepTeal, bold: true, size: 11 },
   fieldLabel: { color: ink },
   fieldInput: { fill: inputFill, color: ink, border: inputEdge },
   fieldComputed: { color: ink, border: computedEdge },
@@ -28,8 +28,8 @@ export const styleLooks: Readonly<Record<StyleId, Look>> = {
   headerInput: { fill: deepTeal, color: white, bold: true, wrap: true, border: deepTeal },
   headerComputed: { fill: paleTeal, color: deepTeal, bold: true, wrap: true, border: computedEdge },
   headerHelper: { color: quietInk, italic: true, wrap: true },
-  input: { fill: inputFill, color: ink, border: inputEdge },
-  computed: { color: ink, border: computedEdge },
+  input: { fill: inputFill, color: ink, wrap: true, border: inputEdge },
+  computed: { color: ink, wrap: true, border: computedEdge },
   helper: { color: quietInk },
 };
 

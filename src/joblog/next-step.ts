@@ -9,7 +9,7 @@ import { days, temperature, volume } from "./units-of.ts";
 import { bench } from "./words.ts";
 
 /** What a person would do: the pane offers the form that belongs to it. */
-export type StepKind = "charge" | "bench test" | "baseline" | "reading" | "top-up" | "closed" | "wait";
+export type StepKind = "opening dose" | "bench test" | "baseline" | "reading" | "top-up" | "closed" | "wait";
 
 export interface NextStep {
   readonly kind: StepKind;
@@ -52,14 +52,14 @@ function chargeStep({ facts, system }: Bath): Step {
   const concentrate = facts.text("concentrate") ?? "concentrate";
   if (dose === undefined) {
     return {
-      kind: "charge",
+      kind: "opening dose",
       sentence: "Charge the bath: the planned dose is not worked out yet.",
       reason: "The log needs the tank's inside size, and a strength such as 1+28.",
       urgent: false,
     };
   }
   return {
-    kind: "charge",
+    kind: "opening dose",
     sentence: `Charge: cold water first, then ${volumeWords(dose, system)} of ${concentrate}, mix, then heat.`,
     reason: `For ${facts.text("strength") ?? "the strength wanted"} in ${volumeWords(facts.number("workingVolume") ?? 0, system)}.`,
     urgent: false,
@@ -85,7 +85,7 @@ function benchStep(bath: Bath): Step {
   if (facts.text("benchState") === bench.refused) {
     const more = missing > 0.005 ? `${volumeWords(missing, system)} more reaches ${facts.text("strength") ?? "the strength wanted"}` : "raise the strength a step";
     return {
-      kind: "bench test",
+      kind: "opening dose",
       sentence: `Bench test not passed on ${failedSurfaces(bath).join(", ")}: ${more}, mix, then test again.`,
       ...(reached === undefined ? {} : { reason: `Strength now: ${reached}.` }),
       urgent: true,

@@ -93,7 +93,7 @@ function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogCont
   const valueColumn = valueColumnOf(sheet, widths, system);
   const fields = sheet.fields.map((field, index): PlacedField => ({ field, sheet, row: firstField + index, valueColumn }));
   if (fields.length > 0) {
-    const needed = sheet.fields.some((field) => field.type === "text") ? 27 : 14;
+    const needed = sheet.fields.some((field) => field.type === "text") ? 26 : 14;
     widths[valueColumn] = Math.max(widths[valueColumn] ?? 0, needed);
   }
   const top = fields.length === 0 ? firstField : firstField + fields.length + 1;
