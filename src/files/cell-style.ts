@@ -23,6 +23,11 @@ function shared(look: Look): Partial<Style> {
   };
 }
 
+/** Words stand clear of a number that ends at their left edge; every number of the log has a format of its own. */
+function isWords(cell: CellPlan): boolean {
+  return cell.style.startsWith("header") || cell.numberFormat === "@" || cell.numberFormat === "General";
+}
+
 /** Look, font and number format of a cell. */
 export function fileStyle(cell: CellPlan): Partial<Style> {
   const look = styleLooks[cell.style];
@@ -30,7 +35,11 @@ export function fileStyle(cell: CellPlan): Partial<Style> {
   return {
     ...base,
     font: { name: fontName, size: look.size ?? fontSize, family: 2, ...base.font },
-    alignment: { vertical: "top", ...(look.wrap === true ? { wrapText: true } : {}) },
+    alignment: {
+      vertical: "top",
+      ...(isWords(cell) ? { horizontal: "left", indent: 1 } : {}),
+      ...(look.wrap === true ? { wrapText: true } : {}),
+    },
     ...(look.fill === undefined ? {} : { fill: { type: "pattern", pattern: "solid", fgColor: argb(look.fill) } }),
     ...(cell.numberFormat === undefined || cell.numberFormat === "General" ? {} : { numFmt: cell.numberFormat }),
   };

@@ -5,6 +5,9 @@ import type { ValueOf } from "./cell-value.ts";
 
 const linePoints = 13;
 
+/** A width counts digits; letters of running text are narrower on average. */
+const lettersByDigit = 1.12;
+
 function shownText(cell: CellPlan, sheet: string, valueOf: ValueOf): string {
   if (cell.kind === "value" && typeof cell.value === "string") return cell.value;
   const known = cell.kind === "formula" ? valueOf(sheet, cell.row, cell.column) : undefined;
@@ -19,7 +22,7 @@ export function rowHeights(plan: SheetPlan, valueOf: ValueOf): ReadonlyMap<numbe
   const heights = new Map<number, number>();
   for (const cell of plan.cells) {
     if (styleLooks[cell.style].wrap !== true) continue;
-    const lines = linesOf(shownText(cell, plan.name, valueOf), plan.columnWidths[cell.column] ?? 10).length;
+    const lines = linesOf(shownText(cell, plan.name, valueOf), Math.floor((plan.columnWidths[cell.column] ?? 10) * lettersByDigit)).length;
     if (lines > 1) heights.set(cell.row, Math.max(heights.get(cell.row) ?? 0, lines * linePoints + 2));
   }
   for (const { row, points } of plan.rowHeights) heights.set(row, points);

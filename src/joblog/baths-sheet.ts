@@ -45,6 +45,6 @@ export const bathsSheet: SheetDefinition = {
   chart: phChart,
   arrangement: "side by side",
   tabColor: "#3C7A6B",
-  pagesWide: 2,
+  pagesWide: 3,
   orientation: "landscape",
 };

@@ -16,13 +16,16 @@ const mostFrozenRows = 10;
 
 const linePoints = 13;
 
+/** A width counts digits; bold letters of running text are narrower on average. */
+const lettersByDigit = 1.15;
+
 const titlePoints = 22;
 
-function headCells({ sheet, cautionLines }: PlacedSheet): readonly CellPlan[] {
+function headCells({ sheet, cautionLines, headColumn: column }: PlacedSheet): readonly CellPlan[] {
   return [
-    { row: 0, column: 0, style: "title", kind: "value", value: sheet.title },
-    { row: 1, column: 0, style: "purpose", kind: "value", value: sheet.purpose },
-    ...cautionLines.map((line, index): CellPlan => ({ row: 2 + index, column: 0, style: "caution", kind: "value", value: line })),
+    { row: 0, column, style: "title", kind: "value", value: sheet.title },
+    { row: 1, column, style: "purpose", kind: "value", value: sheet.purpose },
+    ...cautionLines.map((line, index): CellPlan => ({ row: 2 + index, column, style: "caution", kind: "value", value: line })),
   ];
 }
 
@@ -37,8 +40,7 @@ function chartPlans(placed: PlacedSheet, placement: Placement): readonly ChartPl
 }
 
 function headerHeight(table: TablePlan, widths: readonly number[]): { readonly row: number; readonly points: number } {
-  // Bold letters are wider than the digits that a column's width counts.
-  const lines = table.columns.map((column, index) => linesOf(column.header, Math.floor((widths[table.area.column + index] ?? 10) * 0.9)).length);
+  const lines = table.columns.map((column, index) => linesOf(column.header, Math.floor((widths[table.area.column + index] ?? 10) * lettersByDigit)).length);
   return { row: table.area.row, points: Math.max(...lines) * linePoints + 3 };
 }
 

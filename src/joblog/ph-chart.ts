@@ -2,11 +2,11 @@ import type { ChartDefinition } from "./definition.ts";
 
 export const phChart: ChartDefinition = {
   id: "Bathsheet.pH",
-  title: "pH of the bath over time, with its baseline and trigger",
+  title: "pH of the bath with its baseline and trigger; samples read hot are left out",
   table: "readings",
   x: "when",
   xTitle: "Date and time",
-  yTitle: "pH as read, samples near the baseline's temperature",
+  yTitle: "pH as read",
   series: [
     { column: "chartPh", label: "pH as read", color: "#1F4E57", mark: "points" },
     { column: "chartBaseline", label: "Baseline", color: "#5B8C5A", mark: "line" },

@@ -8,7 +8,7 @@ import type { AreaPlan } from "./plan.ts";
 const cautionWidth = 125;
 
 /** Empty sheet rows under a stacked table, so that it can grow past its spare rows. */
-const roomBelowStacked = 6;
+const roomBelowStacked = 3;
 
 /** Rows of baths above the chart. */
 const roomAboveChart = 14;
@@ -29,11 +29,14 @@ export interface PlacedField {
   readonly field: FieldDefinition;
   readonly sheet: SheetDefinition;
   readonly row: number;
+  readonly labelColumn: number;
   readonly valueColumn: number;
 }
 
 export interface PlacedSheet {
   readonly sheet: SheetDefinition;
+  /** Where title, cautions, field labels and chart begin. */
+  readonly headColumn: number;
   readonly cautionLines: readonly string[];
   readonly columnWidths: readonly number[];
   readonly fields: readonly PlacedField[];
@@ -54,10 +57,15 @@ function widthsOf(sheet: SheetDefinition): number[] {
   return Array.from({ length: longest }, (_, index) => Math.max(...sheet.tables.map((table) => table.columns[index]?.width ?? 0)));
 }
 
+/** On a sheet of several pages the first column is repeated on each; a title in it would be as well, cut off. */
+function headColumnOf(sheet: SheetDefinition): number {
+  return sheet.pagesWide > 1 ? 1 : 0;
+}
+
 /** First column that leaves the labels room to its left. */
 function valueColumnOf(sheet: SheetDefinition, widths: readonly number[], system: UnitSystem): number {
   const needed = Math.max(0, ...sheet.fields.map((field) => headerOf(field, system).length + 2));
-  let column = 0;
+  let column = headColumnOf(sheet);
   let room = 0;
   while (room < needed) room += widths[column++] ?? needed;
   return column;
@@ -81,9 +89,10 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
 function chartAreaOf(sheet: SheetDefinition, tables: readonly PlacedTable[], widths: readonly number[]): AreaPlan | undefined {
   const [above] = tables;
   if (sheet.chart === undefined || above === undefined) return undefined;
+  const column = headColumnOf(sheet);
   let columns = 0;
-  for (let room = 0; room < chartCharacters && columns < widths.length; columns += 1) room += widths[columns] ?? 0;
-  return { row: above.area.row + 1 + Math.max(roomAboveChart, above.area.rows - 1) + 1, column: 0, rows: chartRows, columns };
+  for (let room = 0; room < chartCharacters && column + columns < widths.length; columns += 1) room += widths[column + columns] ?? 0;
+  return { row: above.area.row + 1 + Math.max(roomAboveChart, above.area.rows - 1) + 1, column, rows: chartRows, columns };
 }
 
 function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogContent): PlacedSheet {
@@ -91,14 +100,14 @@ function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogCont
   const cautionLines = sheet.caution === undefined ? [] : linesOf(sheet.caution, cautionWidth);
   const firstField = 2 + cautionLines.length + 1;
   const valueColumn = valueColumnOf(sheet, widths, system);
-  const fields = sheet.fields.map((field, index): PlacedField => ({ field, sheet, row: firstField + index, valueColumn }));
+  const fields = sheet.fields.map((field, index): PlacedField => ({ field, sheet, row: firstField + index, labelColumn: headColumnOf(sheet), valueColumn }));
   if (fields.length > 0) {
     const needed = sheet.fields.some((field) => field.type === "text") ? 26 : 14;
     widths[valueColumn] = Math.max(widths[valueColumn] ?? 0, needed);
   }
   const top = fields.length === 0 ? firstField : firstField + fields.length + 1;
   const tables = placeTables(sheet, top, content);
-  return { sheet, cautionLines, columnWidths: widths, fields, tables, chartArea: chartAreaOf(sheet, tables, widths) };
+  return { sheet, headColumn: headColumnOf(sheet), cautionLines, columnWidths: widths, fields, tables, chartArea: chartAreaOf(sheet, tables, widths) };
 }
 
 /** Decides where everything stands; no cell is written yet. */

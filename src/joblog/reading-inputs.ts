@@ -5,7 +5,7 @@ import { readingPurposes } from "./words.ts";
 
 export const readingInputs: readonly InputColumn[] = [
   textInput({ id: "id", label: "Reading", width: 8, required: true, help: "Running number." }),
-  keyInput({ id: "bath", label: "Bath", width: 13, required: true, from: ["baths", "bath"], help: "The bath the sample came from." }),
+  keyInput({ id: "bath", label: "Bath", width: 12, required: true, from: ["baths", "bath"], help: "The bath the sample came from." }),
   momentInput({ id: "when", label: "When", width: 16, required: true, help: "Date and time of the reading." }),
   wordInput({ id: "purpose", label: "Purpose", words: readingPurposes, width: 12, required: true, help: "Three baseline readings after the bench tests, then checks." }),
   numberInput({ id: "ph", label: "pH as read", limits: phLimits, format: "0.00", width: 8, help: "As the meter shows it, uncorrected." }),
@@ -13,8 +13,8 @@ export const readingInputs: readonly InputColumn[] = [
   textInput({ id: "meter", label: "Meter", width: 7, help: "Which meter." }),
   numberInput({ id: "level", label: "Level", unit: depth, limits: depthLimits, format: "0.0", width: 8, help: "Liquid depth in the tank." }),
   numberInput({ id: "conductivity", label: "Conductivity", unit: conductivity, limits: between(0, 500), format: "0.00", width: 12, help: "Rises as soil is neutralized: no gauge of strength in a used bath." }),
-  numberInput({ id: "pTitre", label: "P titration", unit: titrant, limits: between(0, 500), format: "0.00", width: 10, help: "Titrant to pH 8.3, if the shop titrates." }),
-  numberInput({ id: "tTitre", label: "T titration", unit: titrant, limits: between(0, 500), format: "0.00", width: 10, help: "Titrant to pH 4.5, if the shop titrates." }),
+  numberInput({ id: "pTitre", label: "P titration", unit: titrant, limits: between(0, 500), format: "0.00", width: 9, help: "Titrant to pH 8.3, if the shop titrates." }),
+  numberInput({ id: "tTitre", label: "T titration", unit: titrant, limits: between(0, 500), format: "0.00", width: 9, help: "Titrant to pH 4.5, if the shop titrates." }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who read." }),
-  textInput({ id: "note", label: "Note", width: 24, help: "Anything odd: cloudy, level low, not cooled." }),
+  textInput({ id: "note", label: "Note", width: 21, help: "Anything odd: cloudy, level low, not cooled." }),
 ];

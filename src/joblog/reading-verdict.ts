@@ -10,7 +10,7 @@ function ofBath(r: References, column: string): string {
 
 /** Top-up figures only where the verdict asks for one and the sample was near the baseline's temperature. */
 function topUp(id: string, label: string, place: number, help: string, tooWarm: string): ComputedColumn {
-  return computed({ id, label, type: "number", unit: volume, format: "0.000", width: 9, help }, (r) => {
+  return computed({ id, label, type: "number", unit: volume, format: "0.000", width: 8, help }, (r) => {
     const range = `BATH.TOPUPRANGE(${ofBath(r, "openingDose")},${ofBath(r, "baseline")},${r.here("ph")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinity")},${r.named("houseShare")},${r.named("unitSystem")})`;
     const gap = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})`;
     return blankIf([`${r.here("verdict")}<>"top up"`, `${r.here("bathRow")}=""`],
@@ -23,7 +23,7 @@ const judgement = (r: References): string =>
 
 /** What a reading says about its bath. */
 export const readingVerdict: readonly ComputedColumn[] = [
-  computed({ id: "benchAtTime", label: "Bench tests then", type: "text", width: 13, help: "How the bath's bench tests stood when this was read." },
+  computed({ id: "benchAtTime", label: "Bench tests then", type: "text", width: 11, help: "How the bath's bench tests stood when this was read." },
     (r) => {
       const since = where([
         [r.all("benchTests", "bath"), r.here("bath")],
@@ -37,7 +37,7 @@ export const readingVerdict: readonly ComputedColumn[] = [
   computed({ id: "trigger", label: "Trigger here", type: "number", format: "0.00", width: 8, help: "The trigger as this bath would read it at this sample's temperature." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
       `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")}))`)),
-  computed({ id: "verdict", label: "Verdict", type: "text", width: 16, help: "Hold, near, top up, or re-read where the temperature leaves it open." },
+  computed({ id: "verdict", label: "Verdict", type: "text", width: 15, help: "Hold, near, top up, or re-read where the temperature leaves it open." },
     (r) => {
       const uncounted = `"not counted: "&IF(${r.here("temperature")}="","temperature missing",IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},${r.here("benchAtTime")},"older than the opening dose"))`;
       return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}=""`, `${r.here("purpose")}="rinse"`],
