@@ -1,0 +1,105 @@
+/**
+ * A stand-in for Excel: the grid library's model behind the part of Office.js that the add-in uses.
+ * It needs no page, so tests and builders run the add-in's own code against it in Node.
+ */
+import type { Area } from "./address.ts";
+import { runner } from "./excel/run.ts";
+import { Session } from "./excel/session.ts";
+import { ExcelError } from "./excel-error.ts";
+import { CustomFunctionError, errorCodes, FunctionBook, type CustomFunction } from "./functions/custom-functions.ts";
+import type { FunctionsMetadata } from "./functions/metadata.ts";
+import { functionBookKey, registerFunctions } from "./functions/register.ts";
+import { ensureGroupBy, prepareLibrary, type Model, type OSpreadsheet } from "./library.ts";
+import { makeOffice } from "./office.ts";
+import { restoreWorkbook, saveWorkbook, type SavedWorkbook } from "./save.ts";
+import type { CellValue } from "./workbook/cells.ts";
+import { registerBatchCommand } from "./workbook/grid.ts";
+import { Workbook } from "./workbook/workbook.ts";
+
+export interface HostOptions {
+  /** Prefix of the custom functions in formulas. */
+  readonly namespace?: string;
+}
+
+export interface Host {
+  readonly Excel: typeof Excel;
+  readonly Office: typeof Office;
+  readonly CustomFunctions: typeof CustomFunctions;
+  readonly OfficeExtension: { readonly Error: typeof ExcelError };
+  /** The open workbook; `restore` replaces it. */
+  readonly workbook: Workbook;
+  readonly model: Model;
+  readonly session: Session;
+  /** Registers what functions.json describes; call it before formulas that use the functions are written. */
+  loadFunctions(metadata: FunctionsMetadata): void;
+  save(): SavedWorkbook;
+  restore(saved: SavedWorkbook): void;
+  /** All values of a sheet from A1 to its last filled cell. */
+  values(sheetName: string): CellValue[][];
+}
+
+/** Objects of Excel's API that code may name as types or constants; enumerations are used as plain text. */
+function excelNamespace(session: Session): typeof Excel {
+  return { run: runner(session) } as unknown as typeof Excel;
+}
+
+export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOptions = {}): Host {
+  ensureGroupBy();
+  prepareLibrary(library);
+  registerBatchCommand(library);
+  let evaluationDue = false;
+  const evaluate = (): void => {
+    if (!evaluationDue) return;
+    evaluationDue = false;
+    session.workbook.grid.model.dispatch("EVALUATE_CELLS");
+  };
+  const book = new FunctionBook(() => {
+    if (evaluationDue) return;
+    evaluationDue = true;
+    queueMicrotask(evaluate);
+  });
+  const open = (data: object): Workbook => new Workbook(library, data, { [functionBookKey]: book });
+  const session = new Session(open({}), evaluate);
+  const customFunctions = {
+    associate: (idOrMap: string | Record<string, CustomFunction>, code?: CustomFunction): void => {
+      const pairs = typeof idOrMap === "string" ? [[idOrMap, code] as const] : Object.entries(idOrMap);
+      for (const [id, one] of pairs) if (one !== undefined) book.associate(id, one);
+    },
+    Error: CustomFunctionError,
+    ErrorCode: errorCodes,
+  };
+  return {
+    Excel: excelNamespace(session),
+    Office: makeOffice(),
+    CustomFunctions: customFunctions as unknown as typeof CustomFunctions,
+    OfficeExtension: { Error: ExcelError },
+    session,
+    get workbook() {
+      return session.workbook;
+    },
+    get model() {
+      return session.workbook.grid.model;
+    },
+    loadFunctions: (metadata) => {
+      book.describe(metadata);
+      registerFunctions(library, namespace, metadata);
+    },
+    save: () => saveWorkbook(session.workbook),
+    restore: (saved) => {
+      session.workbook = restoreWorkbook(saved, open);
+    },
+    values: (sheetName) => {
+      evaluate();
+      return valuesOf(session.workbook, sheetName);
+    },
+  };
+}
+
+function valuesOf(workbook: Workbook, sheetName: string): CellValue[][] {
+  const sheet = workbook.sheetNamed(sheetName);
+  if (sheet === undefined) throw new RangeError(`There is no sheet ${sheetName}.`);
+  const used: Area = workbook.usedArea(sheet) ?? { sheet, row: 0, column: 0, rows: 0, columns: 0 };
+  return Array.from({ length: used.row + used.rows }, (_, row) =>
+    Array.from({ length: used.column + used.columns }, (_unused, column) => workbook.cells.value({ sheet, row, column })),
+  );
+}

@@ -1,0 +1,10 @@
+import type { Faces } from "./client-object.ts";
+import { RangeObject } from "./range-object.ts";
+import { TableObject } from "./table-object.ts";
+import { WorksheetObject } from "./worksheet-object.ts";
+
+export const faces: Faces = {
+  range: (requests, finding) => new RangeObject(requests, finding).face,
+  worksheet: (requests, finding) => new WorksheetObject(requests, finding).face,
+  table: (requests, finding) => new TableObject(requests, finding).face,
+};

@@ -1,0 +1,44 @@
+/** Names that JavaScript itself, promises and test printers ask every object for. */
+const askedOfEveryObject = new Set(["then", "toJSON", "constructor", "nodeType", "tagName", "asymmetricMatch", "$$typeof"]);
+
+function noSuchMember(kind: string, member: string): Error {
+  return new Error(`The workbench's stand-in for Excel has no ${kind}.${member}. Add it to src/workbench/host, or do without.`);
+}
+
+function setterOf(object: object, member: string): PropertyDescriptor | undefined {
+  for (let at: object | null = object; at !== null; at = Object.getPrototypeOf(at) as object | null) {
+    const descriptor = Object.getOwnPropertyDescriptor(at, member);
+    if (descriptor !== undefined) return descriptor;
+  }
+  return undefined;
+}
+
+/**
+ * The object under its Office.js type. The type promises every member; this guard keeps the promise
+ * honest by throwing for each one that the stand-in does not have.
+ */
+export function guard<Face extends object>(kind: string, object: object): Face {
+  // Methods run on the object itself, so that its private fields need no guard.
+  const bound = new Map<string | symbol, unknown>();
+  const own = (target: object, member: string | symbol): unknown => {
+    const value: unknown = Reflect.get(target, member, target);
+    if (typeof value !== "function" || member === "constructor") return value;
+    if (!bound.has(member)) bound.set(member, value.bind(target));
+    return bound.get(member);
+  };
+  const proxy = new Proxy(object, {
+    get(target, member): unknown {
+      if (typeof member === "symbol" || member in target) return own(target, member);
+      if (askedOfEveryObject.has(member)) return undefined;
+      throw noSuchMember(kind, member);
+    },
+    set(target, member, value): boolean {
+      if (typeof member === "symbol") return false;
+      const descriptor = setterOf(target, member);
+      if (descriptor === undefined) throw noSuchMember(kind, member);
+      if (descriptor.set === undefined) throw new TypeError(`${kind}.${member} is read-only.`);
+      return Reflect.set(target, member, value, target);
+    },
+  });
+  return proxy as unknown as Face;
+}

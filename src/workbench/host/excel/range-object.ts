@@ -1,0 +1,150 @@
+import { excelSize, type Area, type Cell } from "../address.ts";
+import { invalidArgument } from "../excel-error.ts";
+import { positionOf, zoneOf } from "../workbook/grid.ts";
+import type { Workbook } from "../workbook/workbook.ts";
+import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
+import { ConditionalFormatsObject } from "./conditional-formats.ts";
+import { cellsOf, checkedMatrix, mapArea } from "./matrix.ts";
+import { DataValidationObject } from "./data-validation.ts";
+import { RangeFormatObject } from "./range-format.ts";
+
+type Members =
+  | "values" | "formulas" | "numberFormat" | "text" | "address" | "rowIndex" | "columnIndex" | "rowCount" | "columnCount" | "cellCount"
+  | "getRowsBelow" | "getResizedRange" | "getOffsetRange" | "getCell" | "getRow" | "getColumn" | "getLastRow" | "getEntireColumn" | "getEntireRow"
+  | "select" | "clear" | "format" | "dataValidation" | "conditionalFormats" | "worksheet" | "load" | "isNullObject" | "context";
+
+/** The area, or InvalidArgument where it would leave Excel's grid. */
+function onSheet(area: Area): Area {
+  const { row, column, rows, columns } = area;
+  if (row < 0 || column < 0 || rows < 1 || columns < 1 || row + rows > excelSize.rows || column + columns > excelSize.columns) {
+    throw invalidArgument("The range would reach beyond the sheet.", "Range");
+  }
+  return area;
+}
+
+export class RangeObject extends ClientObject<Area, Excel.Range> implements Pick<Excel.Range, Exclude<Members, "load" | "context">> {
+  protected readonly scalars = ["values", "formulas", "numberFormat", "text", "address", "rowIndex", "columnIndex", "rowCount", "columnCount", "cellCount"];
+
+  constructor(requests: Requests, finding: Finding<Area>) {
+    super(requests, "Range", finding);
+  }
+
+  protected fetch(property: string, area: Area, workbook: Workbook): unknown {
+    const each = (read: (cell: Cell) => unknown, blank: unknown): unknown[][] => mapArea(area, (cell) => (workbook.grid.clip({ ...cell, rows: 1, columns: 1 }) === undefined ? blank : read(cell)));
+    switch (property) {
+      case "values": return each((cell) => workbook.cells.value(cell), "");
+      case "formulas": return each((cell) => workbook.cells.formula(cell), "");
+      case "text": return each((cell) => workbook.cells.displayed(cell), "");
+      case "numberFormat": return each((cell) => workbook.formats.read(cell.sheet, cell.row, cell.column), "General");
+      case "address": return workbook.addressOf(area);
+      case "rowIndex": return area.row;
+      case "columnIndex": return area.column;
+      case "rowCount": return area.rows;
+      case "columnCount": return area.columns;
+      default: return area.rows * area.columns;
+    }
+  }
+
+  get values(): unknown[][] { return this.loadedValue("values") as unknown[][]; }
+  set values(value: unknown[][]) { this.writeCells("values", value); }
+
+  get formulas(): unknown[][] { return this.loadedValue("formulas") as unknown[][]; }
+  set formulas(value: unknown[][]) { this.writeCells("formulas", value); }
+
+  get numberFormat(): unknown[][] { return this.loadedValue("numberFormat") as unknown[][]; }
+  set numberFormat(value: unknown[][]) {
+    this.change("numberFormat", (area, workbook) => {
+      workbook.requireUnlocked(area.sheet, "Range.numberFormat");
+      workbook.formats.write(area, checkedMatrix(value, area, "Range.numberFormat").map((line) => line.map((format) => (format === null || format === undefined ? null : String(format)))));
+    }, value);
+  }
+
+  get text(): string[][] { return this.loadedValue("text") as string[][]; }
+  get address(): string { return this.loadedValue("address") as string; }
+  get rowIndex(): number { return this.loadedValue("rowIndex") as number; }
+  get columnIndex(): number { return this.loadedValue("columnIndex") as number; }
+  get rowCount(): number { return this.loadedValue("rowCount") as number; }
+  get columnCount(): number { return this.loadedValue("columnCount") as number; }
+  get cellCount(): number { return this.loadedValue("cellCount") as number; }
+
+  get format(): Excel.RangeFormat { return this.part("format", () => new RangeFormatObject(this.requests, this).face); }
+  get dataValidation(): Excel.DataValidation { return this.part("dataValidation", () => new DataValidationObject(this.requests, this).face); }
+  get conditionalFormats(): Excel.ConditionalFormatCollection { return this.part("conditionalFormats", () => new ConditionalFormatsObject(this.requests, this).face); }
+  get worksheet(): Excel.Worksheet { return this.part("worksheet", () => this.requests.make.worksheet(this.requests, partOf(this, "sheet", ({ sheet }) => sheet))); }
+
+  private writeCells(member: "values" | "formulas", value: unknown): void {
+    this.change(member, (area, workbook) => {
+      const location = `Range.${member}`;
+      workbook.requireUnlocked(area.sheet, location);
+      const matrix = checkedMatrix(value, area, location);
+      workbook.grid.makeRoom(area);
+      for (const { cell, written } of cellsOf(area, matrix, location)) workbook.cells.write(cell, written);
+    }, value);
+  }
+
+  private related(what: string, derive: (area: Area) => Area): Excel.Range {
+    return new RangeObject(this.requests, partOf(this, what, (area) => onSheet(derive(area)))).face;
+  }
+
+  getRowsBelow(count = 1): Excel.Range {
+    return this.related("rows below", (area) => (count > 0 ? { ...area, row: area.row + area.rows, rows: count } : { ...area, row: area.row + area.rows + count, rows: -count }));
+  }
+
+  getResizedRange(deltaRows: number, deltaColumns: number): Excel.Range {
+    return this.related("resized range", (area) => ({ ...area, rows: area.rows + deltaRows, columns: area.columns + deltaColumns }));
+  }
+
+  getOffsetRange(rowOffset: number, columnOffset: number): Excel.Range {
+    return this.related("offset range", (area) => ({ ...area, row: area.row + rowOffset, column: area.column + columnOffset }));
+  }
+
+  getCell(row: number, column: number): Excel.Range {
+    return this.related("cell", (area) => ({ ...area, row: area.row + row, column: area.column + column, rows: 1, columns: 1 }));
+  }
+
+  getRow(row: number): Excel.Range {
+    return this.related("row", (area) => ({ ...area, row: area.row + row, rows: 1 }));
+  }
+
+  getColumn(column: number): Excel.Range {
+    return this.related("column", (area) => ({ ...area, column: area.column + column, columns: 1 }));
+  }
+
+  getLastRow(): Excel.Range {
+    return this.related("last row", (area) => ({ ...area, row: area.row + area.rows - 1, rows: 1 }));
+  }
+
+  getEntireColumn(): Excel.Range {
+    return new RangeObject(this.requests, partOf(this, "columns", (area, workbook) => ({ ...area, row: 0, rows: workbook.grid.sizeOf(area.sheet).rows }))).face;
+  }
+
+  getEntireRow(): Excel.Range {
+    return new RangeObject(this.requests, partOf(this, "rows", (area, workbook) => ({ ...area, column: 0, columns: workbook.grid.sizeOf(area.sheet).columns }))).face;
+  }
+
+  select(): void {
+    this.requests.enqueue("look", "Range.select", () => {
+      const area = this.live();
+      const { grid } = this.requests.workbookNow;
+      const { getters, selection } = grid.model;
+      grid.makeRoom(area);
+      const active = getters.getActiveSheetId();
+      if (active !== area.sheet) grid.do("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: area.sheet });
+      selection.selectZone({ cell: { row: area.row, col: area.column }, zone: zoneOf(area) });
+    });
+  }
+
+  clear(applyTo?: Excel.ClearApplyTo | "All" | "Formats" | "Contents" | "Hyperlinks" | "RemoveHyperlinks" | "ResetContents"): void {
+    this.change("clear", (wanted, workbook) => {
+      workbook.requireUnlocked(wanted.sheet, "Range.clear");
+      const area = workbook.grid.clip(wanted);
+      if (area === undefined) return;
+      const target = [zoneOf(area)];
+      if (applyTo !== "Contents") workbook.grid.do("CLEAR_FORMATTING", { sheetId: area.sheet, target });
+      if (applyTo === "Formats") return;
+      for (const cell of mapArea(area, (one) => one).flat()) {
+        if (!workbook.cells.isBlank(cell)) workbook.grid.do("UPDATE_CELL", { ...positionOf(cell), content: "" });
+      }
+    });
+  }
+}

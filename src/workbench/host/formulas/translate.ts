@@ -1,0 +1,111 @@
+import { areaText, sheetPrefix, type Area, type Cell } from "../address.ts";
+import { parseStructured, structuredText, type StructuredReference } from "./structured-reference.ts";
+import { tokensOf, type FormulaToken } from "./tokens.ts";
+
+/** What a translation needs to know of a table. */
+export interface TableShape {
+  readonly name: string;
+  /** Header row included. */
+  readonly area: Area;
+  readonly headers: readonly string[];
+}
+
+export interface FormulaSurroundings {
+  readonly tableNamed: (name: string) => TableShape | undefined;
+  readonly tableAt: (cell: Cell) => TableShape | undefined;
+  readonly sheetName: (sheet: string) => string;
+}
+
+/** A formula that Excel would not take in: unknown table or column, malformed brackets. */
+export class FormulaNotUnderstood extends Error {}
+
+/** Excel shows #VALUE! where "this row" lies outside the table; so does this expression. */
+const noSuchRow = 'VALUE("this row is outside the table")';
+
+type Line = Pick<Area, "row" | "rows">;
+
+function linesOf(reference: StructuredReference, { area }: TableShape, row: number): Line | "outside" {
+  const body = { row: area.row + 1, rows: area.rows - 1 };
+  const wants = (portion: StructuredReference["portions"][number]): boolean => reference.portions.includes(portion);
+  if (wants("#Totals")) throw new FormulaNotUnderstood("The table has no totals row.");
+  if (wants("#This Row")) return row >= body.row && row < body.row + body.rows ? { row, rows: 1 } : "outside";
+  if (wants("#All") || (wants("#Headers") && wants("#Data"))) return area;
+  return wants("#Headers") ? { row: area.row, rows: 1 } : body;
+}
+
+function columnIndex(table: TableShape, header: string): number {
+  const index = table.headers.findIndex((one) => one.toLowerCase() === header.toLowerCase());
+  if (index < 0) throw new FormulaNotUnderstood(`Table ${table.name} has no column "${header}".`);
+  return index;
+}
+
+function resolve(reference: StructuredReference, table: TableShape, cell: Cell, sheetName: (sheet: string) => string): string {
+  const first = reference.from === undefined ? 0 : columnIndex(table, reference.from);
+  const last = reference.to === undefined ? table.headers.length - 1 : columnIndex(table, reference.to);
+  const thisRow = reference.portions.includes("#This Row");
+  const lines = thisRow && cell.sheet !== table.area.sheet ? "outside" : linesOf(reference, table, cell.row);
+  if (lines === "outside") return noSuchRow;
+  const area = { ...lines, column: table.area.column + Math.min(first, last), columns: Math.abs(last - first) + 1 };
+  const fixed = areaText({ ...area, row: lines.row, rows: lines.rows }, true);
+  const prefix = cell.sheet === table.area.sheet ? "" : sheetPrefix(sheetName(table.area.sheet));
+  return prefix + (thisRow ? fixed.replace(/\$(?=\d)/g, "") : fixed);
+}
+
+/** The grid reads no doubled quotes and takes a backslash for an escape, so both are put together from pieces. */
+function textInGrid(value: string, text: string): string {
+  if (!/["\\]/.test(value)) return text;
+  const pieces = value.split(/(["\\])/).filter((piece) => piece !== "");
+  return `(${pieces.map((piece) => (piece === '"' ? "CHAR(34)" : piece === "\\" ? "CHAR(92)" : `"${piece}"`)).join("&")})`;
+}
+
+function tableOf(token: Extract<FormulaToken, { kind: "structured" }>, cell: Cell, around: FormulaSurroundings): TableShape {
+  const table = token.table === undefined ? around.tableAt(cell) : around.tableNamed(token.table);
+  if (table === undefined) throw new FormulaNotUnderstood(`There is no table for ${token.text}.`);
+  return table;
+}
+
+function referenceOf(token: Extract<FormulaToken, { kind: "structured" }>): StructuredReference {
+  const reference = parseStructured(token.inner);
+  if (reference === undefined) throw new FormulaNotUnderstood(`${token.text} is not a table reference.`);
+  return reference;
+}
+
+/** An Excel formula, once cut, to be written for any cell and any state of its tables. */
+export class FormulaTemplate {
+  readonly text: string;
+  private readonly tokens: readonly FormulaToken[];
+
+  constructor(text: string) {
+    this.text = text;
+    this.tokens = tokensOf(text);
+  }
+
+  /** The formula in the grid's spelling for one cell. Throws FormulaNotUnderstood. */
+  inGrid(cell: Cell, around: FormulaSurroundings): string {
+    return this.tokens
+      .map((token) => {
+        if (token.kind === "text") return textInGrid(token.value, token.text);
+        if (token.kind === "structured") return resolve(referenceOf(token), tableOf(token, cell, around), cell, around.sheetName);
+        const table = token.kind === "name" ? around.tableNamed(token.text) : undefined;
+        return table === undefined ? token.text : resolve({ portions: [] }, table, cell, around.sheetName);
+      })
+      .join("");
+  }
+
+  /** The same formula after a table or one of its columns got another name. */
+  renamed(cell: Cell, around: FormulaSurroundings, change: { table: string; newTable?: string; headers: ReadonlyMap<string, string> }): string {
+    const concerns = (name: string): boolean => name.toLowerCase() === change.table.toLowerCase();
+    const header = (old: string): string => change.headers.get(old.toLowerCase()) ?? old;
+    return this.tokens
+      .map((token) => {
+        if (token.kind === "name" && concerns(token.text)) return change.newTable ?? token.text;
+        if (token.kind !== "structured") return token.text;
+        if (!concerns(token.table ?? around.tableAt(cell)?.name ?? "")) return token.text;
+        const reference = referenceOf(token);
+        const { from, to } = reference;
+        if (from === undefined || to === undefined) return structuredText(change.newTable ?? change.table, reference);
+        return structuredText(change.newTable ?? change.table, { portions: reference.portions, from: header(from), to: header(to) });
+      })
+      .join("");
+  }
+}

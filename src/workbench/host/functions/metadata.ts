@@ -1,0 +1,22 @@
+/** The part of functions.json that the host uses; Microsoft's schema for custom functions. */
+export interface ParameterMetadata {
+  readonly name: string;
+  readonly description?: string;
+  readonly type?: string;
+  readonly dimensionality?: string;
+  readonly optional?: boolean;
+  readonly repeating?: boolean;
+}
+
+export interface FunctionMetadata {
+  readonly id: string;
+  readonly name: string;
+  readonly description?: string;
+  readonly helpUrl?: string;
+  readonly parameters: readonly ParameterMetadata[];
+  readonly result?: { readonly type?: string; readonly dimensionality?: string };
+}
+
+export interface FunctionsMetadata {
+  readonly functions: readonly FunctionMetadata[];
+}

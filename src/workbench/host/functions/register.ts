@@ -1,0 +1,71 @@
+import type { FunctionArgument, FunctionResult, GridFunction, OSpreadsheet } from "../library.ts";
+import { givenArguments } from "./arguments.ts";
+import { CustomFunctionError, type FunctionBook } from "./custom-functions.ts";
+import type { FunctionMetadata, FunctionsMetadata } from "./metadata.ts";
+
+/** Key under which a model's evaluation hands over its host's functions. */
+export const functionBookKey = "bathsheetFunctions";
+
+type GridResult = FunctionResult | FunctionResult[][];
+
+function errorOf(error: unknown): FunctionResult {
+  if (error instanceof CustomFunctionError) return { value: error.code, message: error.message };
+  return { value: "#VALUE!", message: "The function failed." };
+}
+
+function cellResult(value: unknown): FunctionResult {
+  if (value instanceof CustomFunctionError) return errorOf(value);
+  if (value === null || value === undefined || typeof value === "string" || typeof value === "boolean") return { value: value ?? null };
+  if (typeof value === "number") return Number.isFinite(value) ? { value } : { value: "#NUM!", message: "The function gave no finite number." };
+  return { value: "#VALUE!", message: "The function gave something that is not a cell's value." };
+}
+
+/** Excel's rows of columns as the grid's columns of rows. */
+function gridResult(value: unknown): GridResult {
+  if (value instanceof Promise) return { value: "#BUSY!", message: "The workbench waits for no function." };
+  if (!Array.isArray(value)) return cellResult(value);
+  const rows = value as unknown[][];
+  const first = rows[0] ?? [];
+  if (first.length === 0) return { value: "#VALUE!", message: "The function gave no cells." };
+  return first.map((_, column) => rows.map((row) => cellResult(row[column])));
+}
+
+function compute(id: string, book: FunctionBook | undefined, metadata: FunctionMetadata, args: readonly (FunctionArgument | undefined)[]): GridResult {
+  const code = book?.codeOf(id);
+  if (code === undefined) return { value: "#BUSY!", message: "The add-in's functions are still loading." };
+  const given = givenArguments(metadata.parameters, args);
+  if (given.kind === "error") return given.error;
+  try {
+    return gridResult(code(...given.values, { functionName: metadata.name, isInValuePreview: false }));
+  } catch (error) {
+    return errorOf(error);
+  }
+}
+
+function gridDescription(metadata: FunctionMetadata): GridFunction {
+  return {
+    description: metadata.description ?? "",
+    category: "Bathsheet",
+    args: metadata.parameters.map((parameter) => {
+      const matrix = parameter.dimensionality === "matrix";
+      return {
+        name: parameter.name,
+        description: parameter.description ?? "",
+        type: [matrix ? "RANGE" : "ANY"],
+        acceptMatrix: matrix,
+        acceptErrors: true,
+        ...(parameter.optional === true ? { optional: true } : {}),
+        ...(parameter.repeating === true ? { repeating: true, optional: true } : {}),
+      };
+    }),
+    compute(this: Record<string, unknown>, ...args: (FunctionArgument | undefined)[]): GridResult {
+      return compute(metadata.id, this[functionBookKey] as FunctionBook | undefined, metadata, args);
+    },
+    isExported: false,
+  } as GridFunction;
+}
+
+/** Makes every function of functions.json known to formulas and to the formula bar's help. */
+export function registerFunctions(library: OSpreadsheet, namespace: string, metadata: FunctionsMetadata): void {
+  for (const one of metadata.functions) library.registries.functionRegistry.replace(`${namespace}.${one.name}`, gridDescription(one));
+}

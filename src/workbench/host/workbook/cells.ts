@@ -1,0 +1,76 @@
+import type { Cell } from "../address.ts";
+import { invalidArgument } from "../excel-error.ts";
+import { FormulaKeeper } from "./formula-keeper.ts";
+import { positionOf, type Grid } from "./grid.ts";
+
+export type CellValue = string | number | boolean;
+
+/** What `values` and `formulas` accept for one cell; null leaves the cell alone. */
+export type WrittenValue = CellValue | null | undefined;
+
+/** Error words of the grid that Excel spells otherwise. */
+const excelSpelling: Readonly<Record<string, string>> = {
+  "#ERROR": "#VALUE!",
+  "#REF": "#REF!",
+  "#BAD_EXPR": "#NAME?",
+  "#CYCLE": "#VALUE!",
+};
+
+/** Excel reads text that starts with a sign and is no number as a formula. */
+const startsWithSign = /^[+-]./;
+
+/** Reads and writes single cells with Excel's meaning of a value. */
+export class Cells {
+  private readonly grid: Grid;
+  private readonly formulas: FormulaKeeper;
+
+  constructor(grid: Grid, formulas: FormulaKeeper) {
+    this.grid = grid;
+    this.formulas = formulas;
+  }
+
+  write(cell: Cell, value: WrittenValue): void {
+    if (value === null || value === undefined) return;
+    if (typeof value === "number" && !Number.isFinite(value)) throw invalidArgument(`A cell cannot hold ${value}.`);
+    const content = typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value);
+    if (content.startsWith("=") && content.length > 1) this.formulas.write(cell, content);
+    else if (startsWithSign.test(content) && Number.isNaN(Number(content))) this.formulas.write(cell, `=${content}`);
+    else this.grid.do("UPDATE_CELL", { ...positionOf(cell), content: content === "=" ? "'=" : content });
+  }
+
+  /** The value as Excel hands it over: blank is "", an error its word. */
+  value(cell: Cell): CellValue {
+    const evaluated = this.grid.model.getters.getEvaluatedCell(positionOf(cell));
+    if (evaluated.type === "error") return excelSpelling[String(evaluated.value)] ?? String(evaluated.value);
+    return evaluated.value ?? "";
+  }
+
+  /** What the formula bar shows: the formula as it was given, else the value. */
+  formula(cell: Cell): CellValue {
+    return this.formulas.read(cell) ?? this.value(cell);
+  }
+
+  /** The text that the grid draws. */
+  displayed(cell: Cell): string {
+    return this.grid.model.getters.getEvaluatedCell(positionOf(cell)).formattedValue;
+  }
+
+  /** What hovering over an error says, or undefined. */
+  tooltip(cell: Cell): string | undefined {
+    const evaluated = this.grid.model.getters.getEvaluatedCell(positionOf(cell));
+    return evaluated.type === "error" ? evaluated.message?.toString() : undefined;
+  }
+
+  /** Text typed into a literal cell without its quote mark, as a table header is read; formulas by their value. */
+  literal(cell: Cell): string {
+    const stored = this.grid.model.getters.getCell(positionOf(cell));
+    if (stored === undefined) return "";
+    if (stored.isFormula) return String(this.value(cell));
+    return stored.content.startsWith("'") ? stored.content.slice(1) : stored.content;
+  }
+
+  isBlank(cell: Cell): boolean {
+    const stored = this.grid.model.getters.getCell(positionOf(cell));
+    return stored === undefined || (!stored.isFormula && stored.content === "");
+  }
+}

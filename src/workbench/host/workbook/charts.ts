@@ -1,0 +1,149 @@
+import { areaText, sheetPrefix, splitAddress, parseLocalAddress, type Area } from "../address.ts";
+import type { GridChart } from "../library.ts";
+import type { Grid } from "./grid.ts";
+
+/** Size of a new chart before it is placed, in pixels. */
+const usualSize = { width: 536, height: 335 };
+
+function rangeText(grid: Grid, area: Area): string {
+  return sheetPrefix(grid.model.getters.getSheetName(area.sheet)) + areaText(area);
+}
+
+/** Charts of the grid: one label range for all series, colours a series, no dashes. */
+export class Charts {
+  private readonly grid: Grid;
+  /** Excel's chart names by the grid's chart id. */
+  readonly names = new Map<string, string>();
+
+  constructor(grid: Grid) {
+    this.grid = grid;
+  }
+
+  on(sheet: string): readonly string[] {
+    return this.grid.model.getters.getChartIds(sheet);
+  }
+
+  /** Makes a chart with one series a column of the source, as Excel guesses. */
+  add(sheet: string, type: "line" | "scatter", source: Area): string {
+    const chartId = this.grid.model.uuidGenerator.smallUuid();
+    const columns = Array.from({ length: source.columns }, (_, index): Area => ({ ...source, column: source.column + index, columns: 1 }));
+    const definition = {
+      type,
+      title: { text: "" },
+      dataSource: { type: "range", dataSets: columns.map((area, index) => ({ dataSetId: String(index), dataRange: rangeText(this.grid, area) })), dataSetsHaveTitle: false },
+      dataSetStyles: {},
+      legendPosition: "bottom",
+      labelsAsText: false,
+      aggregated: false,
+      ...(type === "line" ? { stacked: false, cumulative: false } : {}),
+    } as GridChart;
+    this.grid.do("CREATE_CHART", { sheetId: sheet, chartId, figureId: chartId, definition, offset: { x: 0, y: 0 }, col: 0, row: 0, size: usualSize });
+    return chartId;
+  }
+
+  definition(chartId: string): GridChart {
+    return this.grid.model.getters.getChartDefinition(chartId) as GridChart;
+  }
+
+  sheetOf(chartId: string): string {
+    const sheet = this.grid.model.getters.getSheetIds().find((one) => this.on(one).includes(chartId));
+    return sheet ?? this.grid.model.getters.getActiveSheetId();
+  }
+
+  update(chartId: string, amend: (definition: GridChart) => GridChart): void {
+    const figureId = this.grid.model.getters.getFigureIdFromChartId(chartId);
+    this.grid.do("UPDATE_CHART", { sheetId: this.sheetOf(chartId), chartId, figureId, definition: amend(this.definition(chartId)) });
+  }
+
+  remove(chartId: string): void {
+    this.grid.do("DELETE_FIGURE", { sheetId: this.sheetOf(chartId), figureId: this.grid.model.getters.getFigureIdFromChartId(chartId) });
+    this.names.delete(chartId);
+  }
+
+  /** Puts the chart over the cells of an area. */
+  place(chartId: string, area: Area): void {
+    const { getters } = this.grid.model;
+    this.grid.makeRoom(area);
+    const sum = (count: number, size: (index: number) => number): number => Array.from({ length: count }, (_, index) => size(index)).reduce((a, b) => a + b, 0);
+    this.grid.do("UPDATE_FIGURE", {
+      sheetId: area.sheet,
+      figureId: getters.getFigureIdFromChartId(chartId),
+      col: area.column,
+      row: area.row,
+      offset: { x: 0, y: 0 },
+      width: sum(area.columns, (index) => getters.getColSize(area.sheet, area.column + index)),
+      height: sum(area.rows, (index) => getters.getRowSize(area.sheet, area.row + index)),
+    });
+  }
+
+  /** A series' values, and the labels that all series of the grid's chart share. */
+  setSeries(chartId: string, dataSetId: string, change: { values?: Area; x?: Area; name?: string; color?: string }): void {
+    this.update(chartId, (definition) => {
+      const { dataSource, dataSetStyles } = definition;
+      if (dataSource.type !== "range") return definition;
+      const { values, x } = change;
+      const dataSets = dataSource.dataSets.map((one) => (one.dataSetId === dataSetId && values !== undefined ? { ...one, dataRange: rangeText(this.grid, values) } : one));
+      const style = {
+        ...dataSetStyles[dataSetId],
+        ...(change.name === undefined ? {} : { label: change.name }),
+        ...(change.color === undefined ? {} : { backgroundColor: change.color }),
+      };
+      return {
+        ...definition,
+        dataSource: { ...dataSource, dataSets, ...(x === undefined ? {} : { labelRange: rangeText(this.grid, x) }) },
+        dataSetStyles: { ...dataSetStyles, [dataSetId]: style },
+      } as GridChart;
+    });
+  }
+
+  seriesOf(chartId: string): readonly string[] {
+    const { dataSource } = this.definition(chartId);
+    return dataSource.type === "range" ? dataSource.dataSets.map(({ dataSetId }) => dataSetId) : [];
+  }
+
+  /** A series without values yet: until it gets some it repeats the first one's, as the grid takes no empty range. */
+  addSeries(chartId: string, name: string): string {
+    const dataSetId = this.grid.model.uuidGenerator.smallUuid();
+    this.update(chartId, (definition) => {
+      const { dataSource } = definition;
+      if (dataSource.type !== "range") return definition;
+      const dataRange = dataSource.dataSets[0]?.dataRange ?? "A1";
+      const dataSetStyles = { ...definition.dataSetStyles, [dataSetId]: { label: name } };
+      return { ...definition, dataSource: { ...dataSource, dataSets: [...dataSource.dataSets, { dataSetId, dataRange }] }, dataSetStyles } as GridChart;
+    });
+    return dataSetId;
+  }
+
+  removeSeries(chartId: string, dataSetId: string): void {
+    this.update(chartId, (definition) => {
+      const { dataSource } = definition;
+      if (dataSource.type !== "range") return definition;
+      return { ...definition, dataSource: { ...dataSource, dataSets: dataSource.dataSets.filter((one) => one.dataSetId !== dataSetId) } } as GridChart;
+    });
+  }
+
+  /** Charts over a table's columns reach down to its new last row, as in Excel. */
+  followTable(table: Area, formerRows: number): void {
+    const { getters } = this.grid.model;
+    for (const chartId of getters.getSheetIds().flatMap((sheet) => this.on(sheet))) {
+      const definition = this.definition(chartId);
+      if (definition.dataSource.type !== "range") continue;
+      const stretch = (range: string): string => this.stretched(range, table, formerRows, this.sheetOf(chartId));
+      const { dataSets, labelRange } = definition.dataSource;
+      const wider = dataSets.map((one) => ({ ...one, dataRange: stretch(one.dataRange) }));
+      const label = labelRange === undefined ? undefined : stretch(labelRange);
+      if (label === labelRange && wider.every(({ dataRange }, index) => dataRange === dataSets[index]?.dataRange)) continue;
+      this.update(chartId, () => ({ ...definition, dataSource: { ...definition.dataSource, dataSets: wider, ...(label === undefined ? {} : { labelRange: label }) } }) as GridChart);
+    }
+  }
+
+  private stretched(range: string, table: Area, formerRows: number, home: string): string {
+    const { sheetName, local } = splitAddress(range);
+    const sheet = sheetName === undefined ? home : this.grid.model.getters.getSheetIdByName(sheetName);
+    if (sheet !== table.sheet) return range;
+    const area = parseLocalAddress(local, this.grid.sizeOf(sheet));
+    const inside = area !== undefined && area.column >= table.column && area.column + area.columns <= table.column + table.columns && area.row > table.row;
+    if (!inside || area.row + area.rows !== table.row + formerRows) return range;
+    return rangeText(this.grid, { sheet, ...area, rows: table.row + table.rows - area.row });
+  }
+}

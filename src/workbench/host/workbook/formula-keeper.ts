@@ -1,0 +1,147 @@
+import type { Cell } from "../address.ts";
+import { invalidArgument } from "../excel-error.ts";
+import { FormulaNotUnderstood, FormulaTemplate, type FormulaSurroundings } from "../formulas/translate.ts";
+import type { OSpreadsheet } from "../library.ts";
+import { positionOf, type Grid } from "./grid.ts";
+
+interface KeptFormula {
+  readonly template: FormulaTemplate;
+  /** What the grid holds for it, in the grid's own writing. */
+  inGrid: string;
+}
+
+/**
+ * Remembers formulas whose Excel text differs from what the grid holds. A kept text counts only while
+ * the grid's formula is what the text translates to, so typing, pasting and undo need no bookkeeping.
+ */
+export class FormulaKeeper {
+  private readonly library: OSpreadsheet;
+  private readonly grid: Grid;
+  private readonly around: FormulaSurroundings;
+  /** By the grid's cell id, which stays with a cell when rows are inserted above it. */
+  private readonly kept = new Map<number, KeptFormula>();
+  private readonly templates = new Map<string, FormulaTemplate>();
+
+  constructor(library: OSpreadsheet, grid: Grid, around: FormulaSurroundings) {
+    this.library = library;
+    this.grid = grid;
+    this.around = around;
+  }
+
+  private template(text: string): FormulaTemplate {
+    const known = this.templates.get(text);
+    if (known !== undefined) return known;
+    const template = new FormulaTemplate(text);
+    this.templates.set(text, template);
+    return template;
+  }
+
+  /** The formula in the grid's own writing, or undefined where the cell holds none. */
+  gridText(cell: Cell): string | undefined {
+    const stored = this.grid.model.getters.getCell(positionOf(cell));
+    return stored?.isFormula === true ? stored.compiledFormula.toFormulaString(this.grid.model.getters) : undefined;
+  }
+
+  /** Excel formula text in the grid's spelling. Throws FormulaNotUnderstood. */
+  translate(cell: Cell, text: string): string {
+    return this.template(text).inGrid(cell, this.around);
+  }
+
+  /** Puts an Excel formula into a cell. Refuses, as Excel does, what is no formula or names an unknown table or column. */
+  write(cell: Cell, text: string): void {
+    const template = this.template(text);
+    let content: string;
+    try {
+      content = template.inGrid(cell, this.around);
+    } catch (error) {
+      if (error instanceof FormulaNotUnderstood) throw invalidArgument(`${error.message} In ${text}`);
+      throw error;
+    }
+    const compiled = this.library.CompiledFormula.Compile(content, cell.sheet, this.grid.model.getters);
+    if (compiled.isBadExpression) throw invalidArgument(`There is a problem with the formula ${text}`);
+    this.grid.do("UPDATE_CELL", { ...positionOf(cell), content });
+    this.keep(cell, template);
+  }
+
+  private keep(cell: Cell, template: FormulaTemplate): void {
+    const stored = this.grid.model.getters.getCell(positionOf(cell));
+    const inGrid = this.gridText(cell);
+    if (stored === undefined || inGrid === undefined) return;
+    if (inGrid === template.text) this.kept.delete(stored.id);
+    else this.kept.set(stored.id, { template, inGrid });
+  }
+
+  /** The formula as it was given, or undefined where the cell holds none. */
+  read(cell: Cell): string | undefined {
+    const inGrid = this.gridText(cell);
+    if (inGrid === undefined) return undefined;
+    return this.valid(cell)?.template.text ?? inGrid;
+  }
+
+  private valid(cell: Cell): KeptFormula | undefined {
+    const stored = this.grid.model.getters.getCell(positionOf(cell));
+    const inGrid = this.gridText(cell);
+    if (stored === undefined || inGrid === undefined) return undefined;
+    const kept = this.kept.get(stored.id);
+    if (kept === undefined || kept.inGrid === inGrid) return kept;
+    if (this.canonical(cell, kept.template) !== inGrid) return undefined;
+    kept.inGrid = inGrid;
+    return kept;
+  }
+
+  private canonical(cell: Cell, template: FormulaTemplate): string | undefined {
+    try {
+      const { getters } = this.grid.model;
+      return this.library.CompiledFormula.Compile(template.inGrid(cell, this.around), cell.sheet, getters).toFormulaString(getters);
+    } catch (error) {
+      if (error instanceof FormulaNotUnderstood) return undefined;
+      throw error;
+    }
+  }
+
+  /** Every cell whose kept text still counts. */
+  entries(): readonly { readonly cell: Cell; readonly text: string }[] {
+    const found: { cell: Cell; text: string }[] = [];
+    for (const id of [...this.kept.keys()]) {
+      const cell = this.locate(id);
+      const kept = cell === undefined ? undefined : this.valid(cell);
+      if (cell === undefined || kept === undefined) this.kept.delete(id);
+      else found.push({ cell, text: kept.template.text });
+    }
+    return found;
+  }
+
+  private locate(id: number): Cell | undefined {
+    try {
+      const { sheetId, row, col } = this.grid.model.getters.getCellPosition(id);
+      return { sheet: sheetId, row, column: col };
+    } catch {
+      // The grid throws for a cell that was deleted; then there is nothing to keep.
+      return undefined;
+    }
+  }
+
+  /** After tables moved or grew: brings every formula that names a table up to date. `before` were the valid entries. */
+  refresh(before: readonly { readonly cell: Cell; readonly text: string }[]): void {
+    for (const { cell, text } of before) {
+      const template = this.template(text);
+      const wanted = this.canonical(cell, template);
+      if (wanted === undefined || wanted === this.gridText(cell)) continue;
+      this.grid.do("UPDATE_CELL", { ...positionOf(cell), content: template.inGrid(cell, this.around) });
+      this.keep(cell, template);
+    }
+  }
+
+  /** Takes up a text for a formula that the grid already holds, as restoring does. */
+  adopt(cell: Cell, text: string): void {
+    this.keep(cell, this.template(text));
+  }
+
+  /** Text of the formula after a renaming, written anew where it differs. */
+  rename(entries: readonly { readonly cell: Cell; readonly text: string }[], change: Parameters<FormulaTemplate["renamed"]>[2]): void {
+    for (const { cell, text } of entries) {
+      const renamed = this.template(text).renamed(cell, this.around, change);
+      if (renamed !== text) this.adopt(cell, renamed);
+    }
+  }
+}

@@ -1,0 +1,149 @@
+import type { Area, Cell } from "../address.ts";
+import type { CellPosition, DispatchResult, Model, OSpreadsheet, Style, Zone } from "../library.ts";
+
+/** Refusals that change nothing because nothing had to change. */
+const harmless = ["NoChanges", "ValuesNotChanged", "UnchangedSheetName"];
+
+/** A command of the grid that was refused; `reasons` are the grid's own words. */
+export class GridRefusal extends Error {
+  readonly reasons: readonly string[];
+
+  constructor(command: string, reasons: readonly string[]) {
+    super(`The grid refused ${command}: ${reasons.join(", ")}`);
+    this.reasons = reasons;
+  }
+}
+
+/** Hands the work of the running batch to the plugin that performs it inside one command. */
+export interface BatchSlot {
+  work: (() => void) | undefined;
+}
+
+const batchCommand = "BATHSHEET_BATCH";
+
+/** A batch is one command to the grid, hence one evaluation and one undo step, however many cells it writes. */
+export function registerBatchCommand(library: OSpreadsheet): void {
+  const plugins = library.registries.featurePluginRegistry;
+  if (plugins.contains("bathsheet batch")) return;
+  class BatchPlugin extends library.UIPlugin {
+    private readonly slot: BatchSlot | undefined;
+
+    constructor(config: ConstructorParameters<typeof library.UIPlugin>[0]) {
+      super(config);
+      this.slot = config.custom["bathsheetBatch"] as BatchSlot | undefined;
+    }
+
+    override handle(command: { readonly type: string }): void {
+      if (command.type === batchCommand) this.slot?.work?.();
+    }
+  }
+  // The library types getters as instance-independent static lists.
+  plugins.add("bathsheet batch", Object.assign(BatchPlugin, { getters: [] as const }));
+}
+
+export function zoneOf(area: Omit<Area, "sheet">): Zone {
+  return { top: area.row, left: area.column, bottom: area.row + area.rows - 1, right: area.column + area.columns - 1 };
+}
+
+export function areaOf(sheet: string, zone: Zone): Area {
+  return { sheet, row: zone.top, column: zone.left, rows: zone.bottom - zone.top + 1, columns: zone.right - zone.left + 1 };
+}
+
+export function positionOf({ sheet, row, column }: Cell): CellPosition {
+  return { sheetId: sheet, row, col: column };
+}
+
+interface PendingLook {
+  readonly area: Area;
+  readonly style: Style;
+}
+
+/** Thin layer over the grid's model: batches, refusals as exceptions, room for every write. */
+export class Grid {
+  readonly model: Model;
+  private readonly slot: BatchSlot;
+  private inBatch = false;
+  private looks: PendingLook[] = [];
+
+  constructor(model: Model, slot: BatchSlot) {
+    this.model = model;
+    this.slot = slot;
+  }
+
+  /** Runs `work` inside one command; what it throws is thrown after the command is complete. */
+  batch(work: () => void): void {
+    if (this.inBatch) {
+      work();
+      return;
+    }
+    let failure: { readonly error: unknown } | undefined;
+    this.slot.work = () => {
+      try {
+        work();
+      } catch (error) {
+        failure = { error };
+      }
+      this.flushLooks();
+    };
+    this.inBatch = true;
+    try {
+      (this.model.dispatch as (type: string) => DispatchResult)(batchCommand);
+    } finally {
+      this.inBatch = false;
+      this.slot.work = undefined;
+    }
+    if (failure !== undefined) throw failure.error;
+  }
+
+  /** Dispatches one command of the grid; throws a GridRefusal unless it was done or needless. */
+  readonly do: Model["dispatch"] = ((type: string, payload?: object) => {
+    const result = (this.model.dispatch as (type: string, payload?: object) => DispatchResult)(type, payload);
+    const reasons = result.reasons.filter((reason) => !harmless.includes(reason));
+    if (reasons.length > 0) throw new GridRefusal(type, reasons);
+    return result;
+  }) as Model["dispatch"];
+
+  /** Gives a look to an area; looks of one area are collected and applied together at the end of the batch. */
+  look(area: Area, style: Style): void {
+    const last = this.looks.at(-1);
+    if (last !== undefined && sameArea(last.area, area)) this.looks[this.looks.length - 1] = { area, style: { ...last.style, ...style } };
+    else this.looks.push({ area, style });
+    if (!this.inBatch) this.batch(() => undefined);
+  }
+
+  private flushLooks(): void {
+    const looks = this.looks;
+    this.looks = [];
+    for (const { area, style } of looks) {
+      this.makeRoom(area);
+      this.do("SET_FORMATTING", { sheetId: area.sheet, target: [zoneOf(area)], style });
+    }
+  }
+
+  /** Adds rows and columns so that the area exists; a margin spares adding one at a time. */
+  makeRoom(area: Area): void {
+    const sheetName = this.model.getters.getSheetName(area.sheet);
+    const grow = (dimension: "ROW" | "COL", has: number, needs: number, margin: number): void => {
+      if (needs <= has) return;
+      this.do("ADD_COLUMNS_ROWS", { sheetId: area.sheet, sheetName, dimension, base: has - 1, quantity: needs - has + margin, position: "after" });
+    };
+    grow("ROW", this.model.getters.getNumberRows(area.sheet), area.row + area.rows, 50);
+    grow("COL", this.model.getters.getNumberCols(area.sheet), area.column + area.columns, 4);
+  }
+
+  sizeOf(sheet: string): { readonly rows: number; readonly columns: number } {
+    return { rows: this.model.getters.getNumberRows(sheet), columns: this.model.getters.getNumberCols(sheet) };
+  }
+
+  /** The part of the area that the grid holds, or undefined. */
+  clip(area: Area): Area | undefined {
+    const size = this.sizeOf(area.sheet);
+    const rows = Math.min(area.rows, size.rows - area.row);
+    const columns = Math.min(area.columns, size.columns - area.column);
+    return rows > 0 && columns > 0 ? { ...area, rows, columns } : undefined;
+  }
+}
+
+function sameArea(a: Area, b: Area): boolean {
+  return a.sheet === b.sheet && a.row === b.row && a.column === b.column && a.rows === b.rows && a.columns === b.columns;
+}

@@ -1,0 +1,178 @@
+import { columnLetters, parseLocalAddress, sheetPrefix, splitAddress, areaText, type Area, type Cell } from "../address.ts";
+import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
+import type { OSpreadsheet } from "../library.ts";
+import { Cells } from "./cells.ts";
+import { Charts } from "./charts.ts";
+import { ChangeLog } from "./change-log.ts";
+import { FormulaKeeper } from "./formula-keeper.ts";
+import { Grid, GridRefusal, type BatchSlot } from "./grid.ts";
+import { Names } from "./names.ts";
+import { NumberFormats } from "./number-format.ts";
+import { TableGrowth } from "./table-growth.ts";
+import { Tables, type TableRecord } from "./tables.ts";
+
+/** What the grid cannot draw but a reader gets back as it was written. */
+export type SheetNotes = Map<string, unknown>;
+
+/** Microsoft's rule for sheet names. */
+function requireSheetName(name: string): void {
+  if (name === "" || name.length > 31 || /[\\/?*[\]:]/.test(name) || /^'|'$/.test(name)) throw invalidArgument(`"${name}" cannot be a sheet's name.`);
+}
+
+/** The open workbook: the grid's model and what Excel has beyond it. */
+export class Workbook {
+  readonly library: OSpreadsheet;
+  readonly grid: Grid;
+  readonly cells: Cells;
+  readonly formulas: FormulaKeeper;
+  readonly tables: Tables;
+  readonly names: Names;
+  readonly growth: TableGrowth;
+  readonly formats: NumberFormats;
+  readonly charts: Charts;
+  readonly changes: ChangeLog;
+  /** Page set-up and the like by sheet id. */
+  readonly notes = new Map<string, SheetNotes>();
+
+  constructor(library: OSpreadsheet, data: object, custom: Record<string, unknown>) {
+    this.library = library;
+    const slot: BatchSlot = { work: undefined };
+    this.grid = new Grid(new library.Model(data, { custom: { ...custom, bathsheetBatch: slot } }), slot);
+    this.tables = new Tables(this.grid, (cell) => this.cells.literal(cell));
+    this.formulas = new FormulaKeeper(library, this.grid, {
+      tableNamed: (name) => this.tables.named(name),
+      tableAt: (cell) => this.tables.at(cell),
+      sheetName: (sheet) => this.sheetName(sheet),
+    });
+    this.cells = new Cells(this.grid, this.formulas);
+    this.names = new Names(this.grid);
+    this.charts = new Charts(this.grid);
+    this.growth = new TableGrowth({ library, charts: this.charts, grid: this.grid, cells: this.cells, formulas: this.formulas, tables: this.tables });
+    this.formats = new NumberFormats(library, this.grid);
+    this.changes = new ChangeLog({ grid: this.grid, formulas: this.formulas, tables: this.tables, growth: this.growth, perform: (work) => { this.perform(work); } });
+  }
+
+  sheetIds(): readonly string[] {
+    return this.grid.model.getters.getSheetIds();
+  }
+
+  sheetName(sheet: string): string {
+    return this.grid.model.getters.getSheetName(sheet);
+  }
+
+  sheetExists(sheet: string): boolean {
+    return this.grid.model.getters.tryGetSheet(sheet) !== undefined;
+  }
+
+  /** Excel compares sheet names without regard to case. */
+  sheetNamed(name: string): string | undefined {
+    return this.sheetIds().find((sheet) => this.sheetName(sheet).toLowerCase() === name.toLowerCase());
+  }
+
+  addSheet(name: string | undefined): string {
+    const chosen = name ?? this.freeSheetName();
+    requireSheetName(chosen);
+    if (this.sheetNamed(chosen) !== undefined) throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: sheet ${chosen}.`);
+    const sheet = this.grid.model.uuidGenerator.smallUuid();
+    this.grid.do("CREATE_SHEET", { sheetId: sheet, position: this.sheetIds().length, name: chosen, rows: 100, cols: 26 });
+    return sheet;
+  }
+
+  private freeSheetName(): string {
+    let count = this.sheetIds().length + 1;
+    while (this.sheetNamed(`Sheet${count}`) !== undefined) count += 1;
+    return `Sheet${count}`;
+  }
+
+  renameSheet(sheet: string, name: string): void {
+    const other = this.sheetNamed(name);
+    if (other === sheet && this.sheetName(sheet) === name) return;
+    if (other !== undefined && other !== sheet) throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: sheet ${name}.`);
+    requireSheetName(name);
+    this.grid.do("RENAME_SHEET", { sheetId: sheet, oldName: this.sheetName(sheet), newName: name });
+  }
+
+  /** The smallest area that holds every filled cell of a sheet, or undefined for a blank one. */
+  usedArea(sheet: string): Area | undefined {
+    const filled = this.grid.model.getters.getCells(sheet).filter((cell) => cell.isFormula || cell.content !== "");
+    const places = filled.map(({ id }) => this.grid.model.getters.getCellPosition(id));
+    if (places.length === 0) return undefined;
+    const rows = places.map(({ row }) => row);
+    const columns = places.map(({ col }) => col);
+    const [top, left] = [Math.min(...rows), Math.min(...columns)];
+    return { sheet, row: top, column: left, rows: Math.max(...rows) - top + 1, columns: Math.max(...columns) - left + 1 };
+  }
+
+  /** Takes rows (counted from the first below the header) out of a table; the grid moves whole sheet rows. */
+  deleteTableRows(table: TableRecord, rows: readonly number[]): void {
+    const { area } = this.tables.current(table);
+    if (rows.some((row) => !Number.isInteger(row) || row < 0 || row >= area.rows - 1)) throw invalidArgument("The table has no such row.");
+    this.requireUnlocked(area.sheet, "TableRowCollection.deleteRows");
+    const elements = rows.map((row) => area.row + 1 + row);
+    this.grid.do("REMOVE_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheetName(area.sheet), dimension: "ROW", elements });
+  }
+
+  notesOf(sheet: string): SheetNotes {
+    const notes = this.notes.get(sheet) ?? new Map<string, unknown>();
+    this.notes.set(sheet, notes);
+    return notes;
+  }
+
+  /** The area that an address means; without a sheet name in it, on `sheet`. */
+  area(address: string, sheet: string): Area {
+    const { sheetName, local } = splitAddress(address);
+    const on = sheetName === undefined ? sheet : this.sheetNamed(sheetName);
+    if (on === undefined) throw itemNotFound(`There is no sheet ${sheetName ?? ""}.`);
+    const named = this.names.find(local);
+    if (named !== undefined) return named;
+    const parsed = parseLocalAddress(local, this.grid.sizeOf(on));
+    if (parsed === undefined) throw invalidArgument(`"${address}" is no address.`, "Worksheet.getRange");
+    return { sheet: on, ...parsed };
+  }
+
+  /** `Readings!B2:C9`, as `range.address` says it. */
+  addressOf(area: Area): string {
+    return sheetPrefix(this.sheetName(area.sheet)) + this.localAddressOf(area);
+  }
+
+  /** `Readings!$B$2:$C$9`, as a name's formula says it. */
+  fixedAddressOf(area: Area): string {
+    return sheetPrefix(this.sheetName(area.sheet)) + areaText(area, true);
+  }
+
+  localAddressOf(area: Area): string {
+    const size = this.grid.sizeOf(area.sheet);
+    const last = (count: number, start: number): number => start + count;
+    if (area.row === 0 && area.rows >= size.rows) return `${columnLetters(area.column)}:${columnLetters(last(area.columns, area.column) - 1)}`;
+    if (area.column === 0 && area.columns >= size.columns) return `${area.row + 1}:${last(area.rows, area.row)}`;
+    return areaText(area);
+  }
+
+  /** Refuses writes to a locked sheet with Excel's code. */
+  requireUnlocked(sheet: string, location: string): void {
+    if (!this.sheetExists(sheet)) throw itemNotFound("The sheet was deleted.", location);
+    if (this.grid.model.getters.isSheetLocked(sheet)) {
+      throw new ExcelError("AccessDenied", `You cannot perform the requested operation. Sheet ${this.sheetName(sheet)} is protected.`, location);
+    }
+  }
+
+  /** One piece of work on the workbook: one command to the grid, tables at rest afterwards. */
+  perform(work: () => void): void {
+    try {
+      this.grid.batch(() => {
+        try {
+          work();
+        } finally {
+          this.growth.settle();
+        }
+      });
+    } catch (error) {
+      if (error instanceof GridRefusal) throw new ExcelError("InvalidArgument", error.message);
+      throw error;
+    }
+  }
+
+  cellAt(area: Area): Cell {
+    return { sheet: area.sheet, row: area.row, column: area.column };
+  }
+}
