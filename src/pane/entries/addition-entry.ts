@@ -86,7 +86,7 @@ function findingsOf(filled: FilledFields, context: EntryContext): readonly Findi
   return [
     ...(concentrate ? concentrateFindings(amount, filled, facts, context) : waterFindings(amount, filled, facts, context)),
     ...costFinding(amount, filled, facts, context),
-    ...(concentrate && after !== undefined ? judgeRecovery(facts, after, undefined, { added: amount, before: filled.number("phBefore") }, context) : []),
+    ...(concentrate && after !== undefined ? judgeRecovery(facts, after, context) : []),
     ...(concentrate && after === undefined && filled.text("purpose") !== "opening" ? [{ tone: "plain" as const, text: "Mix, then take a reading: it fills in the pH after." }] : []),
   ];
 }

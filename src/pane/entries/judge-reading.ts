@@ -2,7 +2,7 @@
 import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
 import type { RowFacts } from "../../joblog/bath-facts.ts";
 import { amount, degrees, figure, ph as phFigure } from "../fields/figures.ts";
-import { askNumber, askRow, askText } from "../store/ask.ts";
+import { askNumber, askRow, askText, type Answer } from "../store/ask.ts";
 import type { EntryContext, Finding, Tone } from "./entry-form.ts";
 
 const toneOfVerdict = (verdict: string): Tone => {
@@ -16,18 +16,26 @@ const wordsOfVerdict: Readonly<Record<string, string>> = {
   "top up": "Top up: at or under the trigger.",
 };
 
+/** Low, best, high and first addition; undefined before there is an opening dose. */
+function topUpRange(bath: RowFacts, baseline: number, ph: number, temperature: number | undefined, { log, system }: EntryContext): Answer<readonly number[]> | undefined {
+  const opening = bath.number("openingDose");
+  if (opening === undefined) return undefined;
+  const builder = bath.text("builderUsed") ?? null;
+  const alkalinity = bath.number("alkalinity") ?? null;
+  return askRow("TOPUPRANGE", opening, baseline, ph, builder, temperature ?? null, alkalinity, log.fields["houseShare"] ?? null, system);
+}
+
 function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
   const { log, system } = context;
   const unit = volumeUnit[system];
-  const opening = bath.number("openingDose");
   const baselineTemperature = bath.number("baselineTemperature");
   const gap = log.fields["temperatureGap"];
-  if (opening === undefined || baselineTemperature === undefined || typeof gap !== "number") return [];
+  if (baselineTemperature === undefined || typeof gap !== "number") return [];
   if (Math.abs(temperature - baselineTemperature) > gap) {
     return [{ tone: "watch", text: `To size the top-up, cool a sample to ${degrees(baselineTemperature)} ${temperatureUnit[system]} and read again.` }];
   }
-  const houseShare = log.fields["houseShare"] ?? null;
-  const range = askRow("TOPUPRANGE", opening, baseline, ph, bath.text("builderUsed") ?? null, temperature, bath.number("alkalinity") ?? null, houseShare, system);
+  const range = topUpRange(bath, baseline, ph, temperature, context);
+  if (range === undefined) return [];
   if (!range.known) return [{ tone: "act", text: range.why }];
   const [low = 0, best = 0, high = 0, first = 0] = range.value;
   return [
@@ -62,26 +70,18 @@ export function judgeReading(bath: RowFacts, ph: number, temperature: number, co
   return findings;
 }
 
-/** An addition whose effect is read. */
-export interface Addition {
-  readonly added: number;
-  readonly before: number | undefined;
-}
-
-/** Whether the bath came back to its baseline after an addition and, if not, what to add next. */
-export function judgeRecovery(bath: RowFacts, after: number, temperature: number | undefined, addition: Addition | undefined, context: EntryContext): readonly Finding[] {
-  const { log, system } = context;
+/** Whether the bath came back to its baseline after an addition; a sample at the baseline's temperature. */
+export function judgeRecovery(bath: RowFacts, after: number, context: EntryContext): readonly Finding[] {
   const baseline = bath.number("baseline");
   if (baseline === undefined) return [];
-  const recovered = askText("RECOVERED", after, baseline, log.fields["tolerance"] ?? null);
+  const recovered = askText("RECOVERED", after, baseline, context.log.fields["tolerance"] ?? null);
   if (!recovered.known) return [{ tone: "act", text: recovered.why }];
   if (recovered.value === "recovered") return [{ tone: "good", text: `Recovered: back within reach of the baseline ${phFigure(baseline)}.` }];
   if (recovered.value === "over") return [{ tone: "watch", text: `Over the baseline ${phFigure(baseline)}: add nothing more.` }];
-  if (addition?.before === undefined) return [{ tone: "watch", text: `Short of the baseline ${phFigure(baseline)}.` }];
-  const next = askNumber("NEXTADD", addition.added, addition.before, after, baseline, bath.text("builderUsed") ?? null, temperature ?? null, bath.number("alkalinity") ?? null, system);
+  const range = topUpRange(bath, baseline, after, bath.number("baselineTemperature"), context);
+  const next = range?.known === true ? ` Add ${amount(range.value[3] ?? 0)} ${volumeUnit[context.system]}, mix, read again.` : "";
   return [
-    next.known
-      ? { tone: "act", text: `Short of the baseline ${phFigure(baseline)}. From what the last addition did: add ${amount(next.value)} ${volumeUnit[system]} more, mix, read again.` }
-      : { tone: "act", text: `Short of the baseline ${phFigure(baseline)}. ${next.why}` },
+    { tone: "act", text: `Short of the baseline ${phFigure(baseline)}.${next}` },
+    { tone: "plain", text: "If two additions hardly move it, check meter, temperature, mixing and water before adding more." },
   ];
 }

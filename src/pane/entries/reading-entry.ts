@@ -1,4 +1,4 @@
-import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
+import { lastReadingOf, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
 import type { SnapshotRow, LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { readingPurposes } from "../../joblog/words.ts";
 import { bathFacts } from "./bath-values.ts";
@@ -21,17 +21,14 @@ export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undef
   return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
 }
 
-function findingsOf(filled: FilledFields, facts: RowFacts, topUp: SnapshotRow | undefined, context: EntryContext): readonly Finding[] {
+function findingsOf(filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
   const purpose = filled.text("purpose");
   const ph = filled.number("ph");
   const temperature = filled.number("temperature");
   if (purpose === "rinse") return [{ tone: "plain", text: "A rinse is not judged against the baseline." }];
   if (ph === undefined) return [];
   if (temperature === undefined) return [{ tone: "watch", text: "Without the sample's temperature the reading cannot be judged: the same bath reads lower when hot." }];
-  const added = topUp === undefined ? undefined : rowFacts(topUp);
-  const amount = added?.number("amount");
-  const addition = amount === undefined ? undefined : { added: amount, before: added?.number("phBefore") };
-  const recovery = purpose === "after top-up" ? judgeRecovery(facts, ph, temperature, addition, context) : [];
+  const recovery = purpose === "after top-up" ? judgeRecovery(facts, ph, context) : [];
   return [...recovery, ...judgeReading(facts, ph, temperature, context)];
 }
 
@@ -44,7 +41,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const completes = topUp !== undefined && topUp.cells["phAfter"] === undefined && ph !== undefined;
   const key = topUp?.cells["id"];
   return {
-    findings: facts === undefined ? [] : findingsOf(filled, facts, topUp, context),
+    findings: facts === undefined ? [] : findingsOf(filled, facts, context),
     problems: [],
     rows: [
       {

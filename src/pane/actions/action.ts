@@ -1,0 +1,13 @@
+import type { FluentIcon } from "@fluentui/react-icons";
+
+/** What must be there before an action makes sense. */
+export type Need = "nothing" | "log" | "bath";
+
+/** One thing that a person can do: buttons, menus and shortcuts read name, icon and need from here. */
+export interface Action<Input, Outcome> {
+  readonly name: string;
+  readonly icon: FluentIcon;
+  readonly needs: Need;
+  /** Rejects with a LogProblem; then nothing was changed. */
+  readonly run: (input: Input) => Promise<Outcome>;
+}

@@ -1,0 +1,14 @@
+import type { FluentIcon } from "@fluentui/react-icons";
+import { appendRows } from "../../excel/log-workbook.ts";
+import type { EntryForm, Meaning } from "../entries/entry-form.ts";
+import type { Action, Need } from "./action.ts";
+
+/** Recording one kind of event: its form, and the write that follows it. */
+export interface RecordAction extends Action<Meaning, void> {
+  readonly form: EntryForm;
+}
+
+/** The action of a form; its name is the form's title. */
+export function recordAction(form: EntryForm, icon: FluentIcon, needs: Need): RecordAction {
+  return { name: form.title, icon, needs, form, run: (meaning) => appendRows(meaning.rows, meaning.fills) };
+}

@@ -1,0 +1,126 @@
+import { Button, FluentProvider, makeStyles, Spinner, Tab, TabList, tokens } from "@fluentui/react-components";
+import { ClockRegular } from "@fluentui/react-icons/svg/clock";
+import { EditRegular } from "@fluentui/react-icons/svg/edit";
+import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
+import { useState } from "react";
+import type { LogSnapshot } from "../joblog/log-snapshot.ts";
+import { unitSystems } from "../core/units/unit-system.ts";
+import { bathIds, usualBath } from "./entries/bath-values.ts";
+import type { EntryId } from "./entries/entry-form.ts";
+import { fieldTextNow, serialOf } from "./fields/moments.ts";
+import { useLog, type LogStore } from "./store/use-log.ts";
+import { usePaneTheme } from "./theme/use-pane-theme.ts";
+import { darkTheme } from "./theme/pane-theme.ts";
+import { FunctionsView } from "./views/functions-view.tsx";
+import { NowView } from "./views/now-view.tsx";
+import { ProblemBar } from "./views/problem-bar.tsx";
+import { RecordView } from "./views/record-view.tsx";
+import { StartView } from "./views/start-view.tsx";
+import { usePageStyles } from "./views/use-page-styles.ts";
+
+const useStyles = makeStyles({
+  provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
+  head: { position: "sticky", top: 0, zIndex: 1, backgroundColor: tokens.colorNeutralBackground1, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
+  job: { margin: 0, padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`, color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, whiteSpace: "nowrap", overflow: "hidden", textOverflow: "ellipsis", fontWeight: tokens.fontWeightRegular },
+  tab: { minHeight: "48px", paddingLeft: "10px", paddingRight: "10px" },
+  main: { padding: tokens.spacingHorizontalL, maxWidth: "560px" },
+});
+
+const views = ["now", "record", "functions"] as const;
+
+const viewNames = { now: "Now", record: "Record", functions: "Functions" } as const;
+
+type View = (typeof views)[number];
+
+const isView = (value: unknown): value is View => views.some((view) => view === value);
+
+interface Chosen {
+  readonly view: View;
+  readonly bath: string | undefined;
+  readonly entry: EntryId | undefined;
+}
+
+function LogViews({ log, chosen, onChoose, refresh }: { readonly log: LogSnapshot; readonly chosen: Chosen; readonly onChoose: (change: Partial<Chosen>) => void; readonly refresh: LogStore["refresh"] }): React.JSX.Element {
+  const system = unitSystems.find((one) => one === log.fields["unitSystem"]) ?? "US";
+  const bath = chosen.bath !== undefined && bathIds(log).includes(chosen.bath) ? chosen.bath : usualBath(log);
+  if (chosen.view === "now") {
+    return (
+      <NowView
+        log={log}
+        system={system}
+        bath={bath}
+        now={serialOf(fieldTextNow(new Date())) ?? 0}
+        onBath={(id) => { onChoose({ bath: id }); }}
+        onRecord={(entry) => { onChoose({ view: "record", entry }); }}
+      />
+    );
+  }
+  return (
+    <RecordView
+      log={log}
+      system={system}
+      bath={bath}
+      open={chosen.entry}
+      onOpen={(entry) => { onChoose({ entry }); }}
+      onRecorded={(id) => {
+        onChoose({ bath: id });
+        return refresh();
+      }}
+    />
+  );
+}
+
+function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly chosen: Chosen; readonly onChoose: (change: Partial<Chosen>) => void }): React.JSX.Element {
+  const page = usePageStyles();
+  const { state, refresh } = store;
+  if (chosen.view === "functions") return <FunctionsView />;
+  switch (state.status) {
+    case "reading":
+      return <Spinner label="Reading the workbook…" />;
+    case "no log":
+      return <StartView onBuilt={refresh} />;
+    case "problem":
+      return (
+        <div className={page.page}>
+          <ProblemBar problem={state.problem} />
+          <Button size="large" className={page.big} onClick={() => void refresh()}>
+            Read the workbook again
+          </Button>
+        </div>
+      );
+    case "ready":
+      return <LogViews log={state.log} chosen={chosen} onChoose={onChoose} refresh={refresh} />;
+  }
+}
+
+/** The whole pane: three views of the log in the open workbook. */
+export function Pane(): React.JSX.Element {
+  const styles = useStyles();
+  const theme = usePaneTheme();
+  const store = useLog();
+  const [chosen, setChosen] = useState<Chosen>({ view: "now", bath: undefined, entry: undefined });
+  const choose = (change: Partial<Chosen>): void => { setChosen((before) => ({ ...before, ...change })); };
+  const { state } = store;
+  const job = state.status === "ready" ? [state.log.fields["shop"], state.log.fields["jobNumber"]].filter((one) => one !== undefined).join(" · ") : "";
+  return (
+    <FluentProvider theme={theme} className={styles.provider} style={{ colorScheme: theme === darkTheme ? "dark" : "light" }}>
+      <header className={styles.head}>
+        <h1 className={styles.job}>{job === "" ? "Bathsheet" : job}</h1>
+        <TabList
+          size="medium"
+          selectedValue={chosen.view}
+          onTabSelect={(_, { value }) => { if (isView(value)) choose({ view: value, entry: undefined }); }}
+        >
+          <Tab value="now" icon={<ClockRegular />} className={styles.tab}>{viewNames.now}</Tab>
+          <Tab value="record" icon={<EditRegular />} className={styles.tab}>{viewNames.record}</Tab>
+          <Tab value="functions" icon={<MathFormulaRegular />} className={styles.tab}>{viewNames.functions}</Tab>
+        </TabList>
+      </header>
+      <main className={styles.main}>
+        <div role="tabpanel" aria-label={viewNames[chosen.view]}>
+          <Body store={store} chosen={chosen} onChoose={choose} />
+        </div>
+      </main>
+    </FluentProvider>
+  );
+}

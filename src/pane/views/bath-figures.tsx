@@ -1,0 +1,67 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { findRow, lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
+import { amount, degrees, money, percent, ph } from "../fields/figures.ts";
+import { shortMoment } from "../fields/moments.ts";
+
+const useStyles = makeStyles({
+  grid: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", gap: tokens.spacingHorizontalS, margin: 0 },
+  cell: { backgroundColor: tokens.colorNeutralBackground3, borderRadius: tokens.borderRadiusLarge, padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}` },
+  name: { color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  value: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: tokens.lineHeightBase500, fontWeight: tokens.fontWeightSemibold, fontVariantNumeric: "tabular-nums" },
+  more: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightRegular },
+});
+
+interface Figure {
+  readonly name: string;
+  readonly value: string;
+  readonly more: string;
+}
+
+function figuresOf(log: LogSnapshot, bath: string, system: UnitSystem): readonly Figure[] {
+  const row = findRow(log, "baths", "bath", bath);
+  if (row === undefined) return [];
+  const facts = rowFacts(row);
+  const reading = lastReadingOf(log, bath);
+  const last = reading === undefined ? undefined : rowFacts(reading);
+  const [baseline, baselineTemperature, lastPh, at, sample, trigger, cost, topUps] = [
+    facts.number("baseline"), facts.number("baselineTemperature"), last?.number("ph"), last?.number("when"), last?.number("temperature"),
+    last?.number("trigger") ?? facts.number("trigger"), facts.number("cost"), facts.number("topUpTotal"),
+  ];
+  const unit = temperatureUnit[system];
+  const share = facts.number("topUpShare");
+  return [
+    { name: "Baseline pH", value: baseline === undefined ? "not set" : ph(baseline), more: baselineTemperature === undefined ? "" : `at ${degrees(baselineTemperature)} ${unit}` },
+    { name: "Trigger pH", value: trigger === undefined ? "not set" : ph(trigger), more: trigger === undefined || sample === undefined ? "" : `at ${degrees(sample)} ${unit}` },
+    {
+      name: "Last reading, pH",
+      value: lastPh === undefined ? "none" : ph(lastPh),
+      more: [at === undefined ? "" : shortMoment(at), sample === undefined ? "" : `${degrees(sample)} ${unit}`].filter((one) => one !== "").join(", "),
+    },
+    {
+      name: "Cost so far",
+      value: cost === undefined ? "not known" : money(cost),
+      more: topUps === undefined || share === undefined ? "concentrate and water" : `topped up ${amount(topUps)} ${volumeUnit[system]}, ${percent(share)} of the opening dose`,
+    },
+  ];
+}
+
+/** The four figures a person asks for first. */
+export function BathFigures({ log, bath, system }: { readonly log: LogSnapshot; readonly bath: string; readonly system: UnitSystem }): React.JSX.Element {
+  const styles = useStyles();
+  return (
+    <dl className={styles.grid}>
+      {figuresOf(log, bath, system).map(({ name, value, more }) => (
+        <div key={name} className={styles.cell}>
+          <dt className={styles.name}>{name}</dt>
+          <dd className={styles.value}>
+            {value}
+            {more === "" ? null : <span className={styles.more}>{more}</span>}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

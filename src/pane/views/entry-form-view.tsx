@@ -1,0 +1,132 @@
+import { Button, Spinner } from "@fluentui/react-components";
+import { AddCircleRegular } from "@fluentui/react-icons/svg/add-circle";
+import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
+import { useDeferredValue, useState } from "react";
+import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
+import type { RecordAction } from "../actions/record-entry.ts";
+import type { Draft, EntryContext, EntryId } from "../entries/entry-form.ts";
+import { fillForm, type FilledForm } from "../entries/fill-form.ts";
+import { fieldElementId } from "./entry-field.tsx";
+import { FieldGroups } from "./field-groups.tsx";
+import { FindingsList } from "./findings-list.tsx";
+import { ProblemBar } from "./problem-bar.tsx";
+import { usePageStyles } from "./use-page-styles.ts";
+
+interface Props {
+  readonly action: RecordAction;
+  readonly context: EntryContext;
+  readonly onBack: () => void;
+  readonly onOpen: (entry: EntryId) => void;
+  /** The entry is in the log; `bath` is the one it speaks of. */
+  readonly onRecorded: (what: string, bath: string | undefined) => void;
+}
+
+const blockedButton: Readonly<Partial<Record<EntryId, string>>> = {
+  charge: "Go to the charge",
+  "bench test": "Go to the bench test",
+};
+
+/** Moves the focus to the first field that has a problem, as listed in the form. */
+function focusFirstProblem(filled: FilledForm): void {
+  const keys = filled.groups.flatMap((group) => group.fields).map((field) => field.key);
+  const first = keys.find((key) => filled.problems.some((problem) => problem.key === key));
+  const element = first === undefined ? null : document.getElementById(fieldElementId(first));
+  element?.closest("details")?.setAttribute("open", "");
+  element?.focus();
+}
+
+/** A form for one event: fields, what they mean, and one button that writes the rows. */
+export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: Props): React.JSX.Element {
+  const page = usePageStyles();
+  const { form } = action;
+  const [typed, setTyped] = useState<Draft>({});
+  const [tried, setTried] = useState(false);
+  const [writing, setWriting] = useState(false);
+  const [failure, setFailure] = useState<LogProblem>();
+  const filled = fillForm(form, typed, context);
+  const findings = useDeferredValue(filled.meaning.findings);
+  const { blocked } = filled.meaning;
+  const { repeats } = form;
+  const count = repeats === undefined ? 0 : Number(filled.values[repeats.key] ?? repeats.least);
+  const typedProblems = filled.problems.filter(({ key }) => typed[key] !== undefined && typed[key].trim() !== "");
+
+  const submit = async (): Promise<void> => {
+    setTried(true);
+    setFailure(undefined);
+    if (filled.problems.length > 0) {
+      focusFirstProblem(filled);
+      return;
+    }
+    setWriting(true);
+    try {
+      await action.run(filled.meaning);
+      onRecorded(filled.meaning.recorded, filled.values["bath"]);
+    } catch (error) {
+      setFailure(problemFrom(error));
+      setWriting(false);
+    }
+  };
+
+  return (
+    <form
+      noValidate
+      className={page.page}
+      aria-label={form.title}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (!writing && blocked === undefined) void submit();
+      }}
+    >
+      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={onBack}>
+        All entries
+      </Button>
+      <div>
+        <h2 className={page.title}>{form.title}</h2>
+        <p className={page.quiet}>{form.purpose}</p>
+      </div>
+      {form.caution === undefined ? null : <p className={page.caution}>{form.caution}</p>}
+      {blocked === undefined ? null : (
+        <div role="alert" className={page.page}>
+          <p className={page.caution}>{blocked.why}</p>
+          <Button appearance="primary" size="large" className={page.big} onClick={() => { onOpen(blocked.first); }}>
+            {blockedButton[blocked.first]}
+          </Button>
+        </div>
+      )}
+      <FieldGroups
+        groups={filled.groups}
+        values={filled.values}
+        system={context.system}
+        converted={filled.converted}
+        problems={tried ? filled.problems : typedProblems}
+        onChange={(key, value) => { setTyped((before) => ({ ...before, [key]: value })); }}
+      />
+      {repeats === undefined || count >= repeats.most ? null : (
+        <Button
+          icon={<AddCircleRegular />}
+          className={page.big}
+          onClick={() => { setTyped((before) => ({ ...before, [repeats.key]: String(count + 1) })); }}
+        >
+          {repeats.label}
+        </Button>
+      )}
+      <FindingsList findings={findings} />
+      {failure === undefined ? null : <ProblemBar problem={failure} />}
+      {tried && filled.problems.length > 0 ? (
+        <p role="alert" className={page.quiet}>
+          {filled.problems.length === 1 ? "One thing to put right above." : `${String(filled.problems.length)} things to put right above.`}
+        </p>
+      ) : null}
+      <Button
+        type="submit"
+        appearance="primary"
+        size="large"
+        className={page.big}
+        disabled={blocked !== undefined}
+        {...(writing ? { icon: <Spinner size="tiny" /> } : {})}
+      >
+        {writing ? "Writing…" : form.submit}
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,78 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { Draft, EntryField, FieldGroup, FieldProblem } from "../entries/entry-form.ts";
+import { EntryFieldView } from "./entry-field.tsx";
+
+const useStyles = makeStyles({
+  group: { border: "none", margin: 0, padding: 0, minWidth: 0 },
+  legend: { padding: 0, marginBottom: tokens.spacingVerticalS, fontWeight: tokens.fontWeightSemibold, color: tokens.colorNeutralForeground2 },
+  fold: {
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+    "& > summary": { cursor: "pointer", padding: `${tokens.spacingVerticalM} 0`, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForegroundLink },
+  },
+  grid: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", columnGap: tokens.spacingHorizontalM, rowGap: tokens.spacingVerticalM, alignItems: "start" },
+  wide: { gridColumn: "1 / -1" },
+});
+
+interface Props {
+  readonly groups: readonly FieldGroup[];
+  readonly values: Draft;
+  readonly system: UnitSystem;
+  readonly converted: Readonly<Partial<Record<string, string>>>;
+  /** Only those that are to be shown now. */
+  readonly problems: readonly FieldProblem[];
+  readonly showHelp?: boolean;
+  readonly onChange: (key: string, value: string) => void;
+}
+
+/** Numbers stand two in a row; whatever needs room, or has something to say, takes the whole width. */
+function needsRoom({ column, label }: EntryField, showHelp: boolean): boolean {
+  const longName = (label ?? column.label).length + (column.unit === undefined ? 0 : column.unit.US.length + 2) > 20;
+  return showHelp || longName || column.type === "date and time" || column.type === "date" || (column.type === "text" && column.id !== "initials" && column.id !== "meter");
+}
+
+export function FieldGroups({ groups, values, system, converted, problems, showHelp = false, onChange }: Props): React.JSX.Element {
+  const styles = useStyles();
+  const grid = (group: FieldGroup): React.JSX.Element => (
+    <div className={styles.grid}>
+      {group.fields.map((field) => {
+        const problem = problems.find((one) => one.key === field.key)?.message;
+        const wide = needsRoom(field, showHelp) || problem !== undefined;
+        return (
+          <div key={field.key} {...(wide ? { className: styles.wide } : {})}>
+            <EntryFieldView
+              field={field}
+              system={system}
+              value={values[field.key] ?? ""}
+              problem={problem}
+              converted={converted[field.key]}
+              showHelp={showHelp}
+              onChange={(value) => { onChange(field.key, value); }}
+            />
+          </div>
+        );
+      })}
+    </div>
+  );
+  return (
+    <>
+      {groups.map((group, index) => {
+        const key = group.legend ?? String(index);
+        if (group.folded === true) {
+          return (
+            <details key={key} className={styles.fold}>
+              <summary>{group.legend}</summary>
+              {grid(group)}
+            </details>
+          );
+        }
+        return (
+          <fieldset key={key} className={styles.group}>
+            {group.legend === undefined ? null : <legend className={styles.legend}>{group.legend}</legend>}
+            {grid(group)}
+          </fieldset>
+        );
+      })}
+    </>
+  );
+}

@@ -1,0 +1,75 @@
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import type { CellMatrix, CellValue, WorksheetFunction } from "../../../functions/define-function.ts";
+import { putInSheet } from "../actions/put-in-sheet.ts";
+import { figure } from "../fields/figures.ts";
+import { callOf } from "./function-search.ts";
+import { usePageStyles } from "./use-page-styles.ts";
+
+const useStyles = makeStyles({
+  card: { borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
+  summary: { cursor: "pointer", padding: `${tokens.spacingVerticalM} 0`, listStylePosition: "outside" },
+  name: { fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForegroundLink, overflowWrap: "anywhere" },
+  line: { display: "block", color: tokens.colorNeutralForeground2 },
+  body: { display: "grid", rowGap: tokens.spacingVerticalM, paddingBottom: tokens.spacingVerticalL },
+  code: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, backgroundColor: tokens.colorNeutralBackground3, padding: "6px 8px", borderRadius: tokens.borderRadiusMedium, overflowWrap: "anywhere", display: "block" },
+  list: { margin: 0, padding: 0, listStyleType: "none", display: "grid", rowGap: tokens.spacingVerticalXS },
+  argument: { fontWeight: tokens.fontWeightSemibold },
+  heading: { margin: 0, fontSize: tokens.fontSizeBase300, fontWeight: tokens.fontWeightSemibold },
+});
+
+function shown(result: CellValue | CellMatrix): string {
+  if (Array.isArray(result)) return result.map((row) => row.map(shown).join("  ")).join(" / ");
+  return typeof result === "number" ? figure(result, 5) : String(result);
+}
+
+interface Props {
+  readonly fn: WorksheetFunction;
+  readonly onPut: (formula: string) => void;
+}
+
+/** One function: what it takes, gives, rests on and does not know. */
+export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
+  const styles = useStyles();
+  const page = usePageStyles();
+  const [example] = fn.examples;
+  const Icon = putInSheet.icon;
+  return (
+    <details className={styles.card}>
+      <summary className={styles.summary}>
+        <span className={styles.name}>{`BATH.${fn.id}`}</span>
+        <span className={styles.line}>{fn.summary}</span>
+      </summary>
+      <div className={styles.body}>
+        <code className={styles.code}>{callOf(fn)}</code>
+        <ul className={styles.list} aria-label={`Arguments of ${fn.id}`}>
+          {fn.arguments.map(({ name, help, unit, optional }) => (
+            <li key={name}>
+              <span className={styles.argument}>{name}</span>
+              {`${optional ? " (optional)" : ""}: ${help}${unit === undefined ? "" : ` (${unit})`}`}
+            </li>
+          ))}
+        </ul>
+        <p className={page.quiet}>{`Gives ${fn.result.help}.`.replace(/\.\.$/, ".")}</p>
+        {example === undefined ? null : (
+          <>
+            <code className={styles.code}>{`${example.formula} gives ${shown(example.result)}`}</code>
+            <Button size="large" icon={<Icon />} className={page.big} aria-label={`${putInSheet.name}: ${fn.id}`} onClick={() => { onPut(example.formula); }}>
+              {putInSheet.name}
+            </Button>
+          </>
+        )}
+        <p className={page.quiet}>{`Source: ${fn.source}`}</p>
+        {fn.notes.length === 0 ? null : (
+          <>
+            <h4 className={styles.heading}>What it does not know</h4>
+            <ul className={styles.list}>
+              {fn.notes.map((note) => (
+                <li key={note}>{note}</li>
+              ))}
+            </ul>
+          </>
+        )}
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,98 @@
+import { Button, Field, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
+import { WarningRegular } from "@fluentui/react-icons/svg/warning";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { nextStep } from "../../joblog/next-step.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { actionForStep, recordActionOf } from "../actions/record-actions.ts";
+import { bathIds } from "../entries/bath-values.ts";
+import type { EntryId } from "../entries/entry-form.ts";
+import { BathFigures } from "./bath-figures.tsx";
+import { ClaimShares } from "./claim-shares.tsx";
+import { TrendChart } from "./trend-chart.tsx";
+import { trendOf } from "./trend-points.ts";
+import { usePageStyles } from "./use-page-styles.ts";
+
+const useStyles = makeStyles({
+  step: {
+    display: "grid",
+    rowGap: tokens.spacingVerticalM,
+    padding: tokens.spacingHorizontalL,
+    borderRadius: tokens.borderRadiusXLarge,
+    backgroundColor: tokens.colorBrandBackground2,
+    borderLeft: `5px solid ${tokens.colorBrandStroke1}`,
+  },
+  urgent: { backgroundColor: tokens.colorPaletteYellowBackground1, borderLeftColor: tokens.colorPaletteDarkOrangeBorderActive },
+  sentence: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: "1.3", fontWeight: tokens.fontWeightSemibold, textWrap: "pretty" },
+  late: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalXS },
+  lateItem: { display: "grid", gridTemplateColumns: "20px minmax(0, 1fr)", columnGap: tokens.spacingHorizontalS },
+  lateIcon: { fontSize: "20px", color: tokens.colorPaletteDarkOrangeForeground1 },
+});
+
+interface Props {
+  readonly log: LogSnapshot;
+  readonly system: UnitSystem;
+  readonly bath: string | undefined;
+  /** The present moment as an Excel serial number. */
+  readonly now: number;
+  readonly onBath: (bath: string) => void;
+  readonly onRecord: (entry: EntryId) => void;
+}
+
+function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
+  const page = usePageStyles();
+  const styles = useStyles();
+  const charge = recordActionOf("charge");
+  return (
+    <section className={styles.step} aria-label="Next step">
+      <p className={styles.sentence}>The log is ready. Record the first charge.</p>
+      <Button appearance="primary" size="large" className={page.big} onClick={() => { onRecord("charge"); }}>
+        {charge.name}
+      </Button>
+    </section>
+  );
+}
+
+/** Where the chosen bath stands and what to do next. */
+export function NowView({ log, system, bath, now, onBath, onRecord }: Props): React.JSX.Element {
+  const styles = useStyles();
+  const page = usePageStyles();
+  if (bath === undefined) return <NoBath onRecord={onRecord} />;
+  const step = nextStep(log, bath, system, now);
+  const action = actionForStep(step.kind);
+  const trend = trendOf(log, bath);
+  return (
+    <div className={page.page}>
+      <Field label="Bath" orientation="horizontal">
+        <Select size="large" value={bath} onChange={(_, data) => { onBath(data.value); }}>
+          {bathIds(log).map((id) => (
+            <option key={id}>{id}</option>
+          ))}
+        </Select>
+      </Field>
+      <section className={mergeClasses(styles.step, step.urgent && styles.urgent)} aria-label="Next step">
+        <div role="status">
+          <p className={styles.sentence}>{step.sentence}</p>
+          {step.reason === undefined ? null : <p className={page.quiet}>{step.reason}</p>}
+        </div>
+        {action === undefined ? null : (
+          <Button appearance="primary" size="large" className={page.big} onClick={() => { onRecord(action.form.id); }}>
+            {action.form.submit}
+          </Button>
+        )}
+      </section>
+      {step.overdue.length === 0 ? null : (
+        <ul className={styles.late} aria-label="Overdue">
+          {step.overdue.map((sentence) => (
+            <li key={sentence} className={styles.lateItem}>
+              <WarningRegular aria-hidden className={styles.lateIcon} />
+              <span>{sentence}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      <BathFigures log={log} bath={bath} system={system} />
+      <TrendChart trend={trend} system={system} />
+      <ClaimShares log={log} bath={bath} />
+    </div>
+  );
+}

@@ -1,0 +1,19 @@
+import { makeStyles, MessageBar, MessageBarBody, MessageBarTitle } from "@fluentui/react-components";
+import type { LogProblem } from "../../excel/office-problems.ts";
+
+const useStyles = makeStyles({ bar: { alignItems: "start", paddingTop: "8px", paddingBottom: "8px" }, body: { whiteSpace: "normal" } });
+
+/** What happened and what to do, said at once. */
+export function ProblemBar({ problem }: { readonly problem: LogProblem }): React.JSX.Element {
+  const styles = useStyles();
+  return (
+    <div role="alert">
+      <MessageBar intent="error" layout="multiline" className={styles.bar}>
+        <MessageBarBody className={styles.body}>
+          <MessageBarTitle>{problem.what}</MessageBarTitle>
+          {problem.remedy}
+        </MessageBarBody>
+      </MessageBar>
+    </div>
+  );
+}

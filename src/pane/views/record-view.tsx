@@ -1,0 +1,138 @@
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
+import { CheckmarkCircleRegular } from "@fluentui/react-icons/svg/checkmark-circle";
+import { useEffect, useRef, useState } from "react";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { nextStep } from "../../joblog/next-step.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { actionForStep, recordActionOf, recordActions } from "../actions/record-actions.ts";
+import type { RecordAction } from "../actions/record-entry.ts";
+import { bathIds } from "../entries/bath-values.ts";
+import type { EntryId } from "../entries/entry-form.ts";
+import { fieldTextNow, serialOf } from "../fields/moments.ts";
+import { EntryFormView } from "./entry-form-view.tsx";
+import { usePageStyles } from "./use-page-styles.ts";
+
+const useStyles = makeStyles({
+  list: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalS },
+  entry: { width: "100%", maxWidth: "none", minHeight: "64px", justifyContent: "flex-start", textAlign: "left", columnGap: tokens.spacingHorizontalS, fontWeight: tokens.fontWeightRegular },
+  name: { display: "block", fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+  purpose: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  done: { display: "grid", rowGap: tokens.spacingVerticalM, padding: tokens.spacingHorizontalL, borderRadius: tokens.borderRadiusXLarge, backgroundColor: tokens.colorNeutralBackground3 },
+  doneTitle: { display: "flex", columnGap: tokens.spacingHorizontalS, alignItems: "start", margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+  tick: { fontSize: "24px", color: tokens.colorPaletteGreenForeground1, flexShrink: 0 },
+});
+
+export interface Recorded {
+  readonly what: string;
+  readonly bath: string | undefined;
+}
+
+interface Props {
+  readonly log: LogSnapshot;
+  readonly system: UnitSystem;
+  readonly bath: string | undefined;
+  readonly open: EntryId | undefined;
+  readonly onOpen: (entry: EntryId | undefined) => void;
+  readonly onRecorded: (bath: string | undefined) => Promise<void>;
+}
+
+function EntryList({ log, onOpen }: Pick<Props, "log" | "onOpen">): React.JSX.Element {
+  const styles = useStyles();
+  const page = usePageStyles();
+  const hasBath = bathIds(log).length > 0;
+  const missing = (action: RecordAction): boolean => action.needs === "bath" && !hasBath;
+  return (
+    <section className={page.page} aria-label="Record">
+      <h2 className={page.title}>What happened?</h2>
+      <ul className={styles.list}>
+        {recordActions.map((action) => {
+          const Icon = action.icon;
+          return (
+            <li key={action.name}>
+              <Button
+                size="large"
+                icon={<Icon />}
+                className={styles.entry}
+                disabled={missing(action)}
+                aria-label={action.name}
+                aria-describedby={`about-${action.form.id.replace(" ", "-")}`}
+                onClick={() => { onOpen(action.form.id); }}
+              >
+                <span>
+                  <span className={styles.name}>{action.name}</span>
+                  <span id={`about-${action.form.id.replace(" ", "-")}`} className={styles.purpose}>
+                    {missing(action) ? "Record a charge first." : action.form.purpose}
+                  </span>
+                </span>
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+function RecordedCard({ recorded, log, system, onOpen, onClose }: { readonly recorded: Recorded; readonly onClose: () => void } & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
+  const styles = useStyles();
+  const page = usePageStyles();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    heading.current?.focus();
+  }, []);
+  const { bath } = recorded;
+  const known = bath !== undefined && bathIds(log).includes(bath);
+  const step = known ? nextStep(log, bath, system, serialOf(fieldTextNow(new Date())) ?? 0) : undefined;
+  const action = step === undefined ? undefined : actionForStep(step.kind);
+  return (
+    <section className={styles.done} aria-label="Recorded">
+      <h2 ref={heading} tabIndex={-1} className={styles.doneTitle}>
+        <CheckmarkCircleRegular aria-hidden className={styles.tick} />
+        <span>{`${recorded.what} is in the log.`}</span>
+      </h2>
+      {step === undefined ? null : <p className={page.quiet} role="status">{`Next: ${step.sentence}`}</p>}
+      {action === undefined ? null : (
+        <Button appearance="primary" size="large" icon={<ArrowRightRegular />} className={page.big} onClick={() => { onOpen(action.form.id); }}>
+          {action.name}
+        </Button>
+      )}
+      <Button size="large" className={page.big} onClick={onClose}>
+        All entries
+      </Button>
+    </section>
+  );
+}
+
+/** The forms, one for each kind of event; after writing, the next step. */
+export function RecordView(props: Props): React.JSX.Element {
+  const { log, system, bath, open, onOpen, onRecorded } = props;
+  const [recorded, setRecorded] = useState<Recorded>();
+  const [now, setNow] = useState(() => fieldTextNow(new Date()));
+  const openForm = (entry: EntryId | undefined): void => {
+    setRecorded(undefined);
+    setNow(fieldTextNow(new Date()));
+    onOpen(entry);
+  };
+  if (open !== undefined) {
+    return (
+      <EntryFormView
+        key={`${open} ${now}`}
+        action={recordActionOf(open)}
+        context={{ log, system, bath, now }}
+        onBack={() => { openForm(undefined); }}
+        onOpen={openForm}
+        onRecorded={(what, ofBath) => {
+          void onRecorded(ofBath).then(() => {
+            setRecorded({ what, bath: ofBath });
+            onOpen(undefined);
+          });
+        }}
+      />
+    );
+  }
+  if (recorded !== undefined) {
+    return <RecordedCard recorded={recorded} log={log} system={system} onOpen={openForm} onClose={() => { openForm(undefined); }} />;
+  }
+  return <EntryList log={log} onOpen={openForm} />;
+}

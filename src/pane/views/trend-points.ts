@@ -1,0 +1,33 @@
+import { findRow, rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+
+/** A reading on the trend; one that cannot be compared with the baseline stands apart. */
+export interface TrendPoint {
+  readonly when: number;
+  readonly ph: number;
+  readonly temperature: number | undefined;
+  readonly verdict: string;
+  readonly comparable: boolean;
+}
+
+export interface Trend {
+  readonly points: readonly TrendPoint[];
+  readonly baseline: number | undefined;
+  readonly trigger: number | undefined;
+}
+
+/** The readings of a bath in the order of time, without rinses. */
+export function trendOf(log: LogSnapshot, bath: string): Trend {
+  const row = findRow(log, "baths", "bath", bath);
+  const facts = row === undefined ? undefined : rowFacts(row);
+  const reference = facts?.number("baselineTemperature");
+  const gap = log.fields["temperatureGap"];
+  const points = rowsOfBath(log, "readings", bath).flatMap((reading): TrendPoint[] => {
+    const { when, ph, purpose, temperature, verdict } = reading.cells;
+    if (typeof when !== "number" || typeof ph !== "number" || purpose === "rinse") return [];
+    const sample = typeof temperature === "number" ? temperature : undefined;
+    const near = reference === undefined || typeof gap !== "number" || (sample !== undefined && Math.abs(sample - reference) <= gap);
+    return [{ when, ph, temperature: sample, verdict: typeof verdict === "string" ? verdict : "", comparable: near }];
+  });
+  return { points, baseline: facts?.number("baseline"), trigger: facts?.number("trigger") };
+}
