@@ -25,7 +25,7 @@ function argumentRow({ name, optional, help, unit }: Argument<unknown>): string 
 
 function argumentTable(fn: WorksheetFunction): string {
   return `<div class="wide"><table>
-<thead><tr><th scope="col">Argument</th><th scope="col"></th><th scope="col">Meaning</th><th scope="col">Unit of a bare number</th></tr></thead>
+<thead><tr><th scope="col">Argument</th><th scope="col">Needed</th><th scope="col">Meaning</th><th scope="col">Unit of a bare number</th></tr></thead>
 <tbody>${fn.arguments.map(argumentRow).join("\n")}</tbody>
 </table></div>`;
 }

@@ -12,7 +12,7 @@ export const hardnessDose = defineFunction({
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of water, or of the bath" }),
     quantityOrWrittenZero("hardness", { kind: "hardness", help: 'hardness of the water, or text such as "18 gpg"' }),
-    quantity("capacity", { kind: "mass per volume", help: "CaCO3 that the concentrate holds in solution, from the data sheet or a jar test", bareUnit: "mg/mL" }),
+    quantity("capacity", { kind: "amount per volume", help: "CaCO3 that the concentrate holds in solution, from the data sheet or a jar test", bareUnit: "mg/mL" }),
     optionalQuantity("label_hardness", { kind: "hardness", help: "hardness that the label's rate already allows for; none if left out" }),
     system,
   ],

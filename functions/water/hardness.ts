@@ -9,7 +9,7 @@ import type { KilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
 
 /** Each ion may be none, but not both: two blanks are not a soft water. */
 function ion(name: string, help: string): Argument<KilogramsPerCubicMeter | undefined> {
-  return { ...optionalQuantity(name, { kind: "mass per volume", help, bareUnit: "mg/L" }), optional: false };
+  return { ...optionalQuantity(name, { kind: "amount per volume", help, bareUnit: "mg/L" }), optional: false };
 }
 
 export const hardness = defineFunction({

@@ -17,9 +17,9 @@ export const waterHardness: Domain = { measure: "hardness", low: 0, high: 100 };
 export const waterAlkalinity: Domain = { measure: "alkalinity", low: 0, high: 200 };
 /** Saturated sodium hydroxide solution holds about 20 eq/L (common practice, no source). */
 export const concentrateAlkalinity: Domain = { measure: "alkalinity", low: 0, openLow: true, high: 25_000 };
-export const sequesteringCapacity: Domain = { measure: "mass per volume", low: 0, openLow: true, high: 1000 };
+export const sequesteringCapacity: Domain = { measure: "amount per volume", low: 0, openLow: true, high: 1000 };
 /** Dissolved ion up to 100 g/L. */
-export const ionConcentration: Domain = { measure: "mass per volume", low: 0, high: 100 };
+export const ionConcentration: Domain = { measure: "amount per volume", low: 0, high: 100 };
 export const readablePh: Domain = { measure: "pH", low: 0, high: 14.5 };
 export const phDrop: Domain = { measure: "number", low: 0, openLow: true, high: 5 };
 export const phTolerance: Domain = { measure: "number", low: 0, openLow: true, high: 5 };

@@ -37,6 +37,7 @@ export function answerCell(fn: WorksheetFunction, received: readonly unknown[]):
   } catch (refusal) {
     if (!(refusal instanceof DomainError)) throw refusal;
     const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
+    // eslint-disable-next-line @typescript-eslint/only-throw-error -- the one class that Excel reads a message from
     throw new CustomFunctions.Error(refusal.refusal === "no-answer" ? notAvailable : invalidValue, refusal.message);
   }
 }

@@ -9,7 +9,7 @@ import type { Kelvin, PH } from "../units/quantity.ts";
 
 /** Hydroxide in excess of hydrogen ions, eq/m3, taking activity as concentration. */
 function excessHydroxide(reading: PH, temperature: Kelvin): number {
-  return 1000 * (10 ** (reading - ionicProductExponent(temperature)) - 10 ** -reading);
+  return 1000 * (10 ** (reading - ionicProductExponent(temperature)) - 1 / 10 ** reading);
 }
 
 /** The highest alkalinity that the tables behind the band cover, about 200 mg/L as calcium carbonate. */

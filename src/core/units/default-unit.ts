@@ -13,7 +13,7 @@ const symbols: Readonly<Record<QuantityKind, string | Readonly<Record<UnitSystem
   "temperature difference": { US: "Δ°F", metric: "Δ°C", imperial: "Δ°C" },
   hardness: "mg/L CaCO3",
   alkalinity: "mg/L CaCO3",
-  "mass per volume": "g/L",
+  "amount per volume": "g/L",
   strength: "fraction",
   energy: "kWh",
   power: "kW",

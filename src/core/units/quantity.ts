@@ -11,7 +11,7 @@ export const quantityKinds = [
   "temperature difference",
   "hardness",
   "alkalinity",
-  "mass per volume",
+  "amount per volume",
   "strength",
   "energy",
   "power",
@@ -35,7 +35,7 @@ export type Kelvin = Quantity<"temperature">;
 export type Hardness = Quantity<"hardness">;
 /** Equivalents of alkali per cubic meter. */
 export type Alkalinity = Quantity<"alkalinity">;
-export type KilogramsPerCubicMeter = Quantity<"mass per volume">;
+export type KilogramsPerCubicMeter = Quantity<"amount per volume">;
 /** Volume of concentrate per volume of finished bath. */
 export type VolumeFraction = Quantity<"strength">;
 /** Price per cubic meter, in whatever currency the price was given in. */

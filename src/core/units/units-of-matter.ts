@@ -58,15 +58,15 @@ export const unitsOfAlkalinity: readonly UnitDefinition[] = [
 ];
 
 export const unitsOfMassPerVolume: readonly UnitDefinition[] = [
-  unit("mass per volume", "kg/m³", "kilogram per cubic meter", 1, si, ["kg/m3"]),
-  unit("mass per volume", "g/L", "gram per liter", 1, si, ["grams per liter"]),
-  unit("mass per volume", "mg/mL", "milligram per milliliter", 1, si),
-  unit("mass per volume", "mg/L", "milligram per liter", gram, si, ["ppm", "g/m3"]),
-  unit("mass per volume", "g/mL", "gram per milliliter", 1000, si, ["kg/L", "g/cm3", "g/cm³"]),
-  unit("mass per volume", "oz/US gal", "ounce (weight) per US gallon", pound / 16 / usGallon, `${fromPound}; US gallon, 231 cubic inches`),
-  unit("mass per volume", "lb/US gal", "pound per US gallon", pound / usGallon, `${fromPound}; US gallon, 231 cubic inches`),
-  unit("mass per volume", "oz/imperial gal", "ounce (weight) per imperial gallon", pound / 16 / imperialGallon, `${fromPound}; imperial gallon, 4.54609 L`),
-  unit("mass per volume", "lb/imperial gal", "pound per imperial gallon", pound / imperialGallon, `${fromPound}; imperial gallon, 4.54609 L`),
+  unit("amount per volume", "kg/m³", "kilogram per cubic meter", 1, si, ["kg/m3"]),
+  unit("amount per volume", "g/L", "gram per liter", 1, si, ["grams per liter"]),
+  unit("amount per volume", "mg/mL", "milligram per milliliter", 1, si),
+  unit("amount per volume", "mg/L", "milligram per liter", gram, si, ["ppm", "g/m3"]),
+  unit("amount per volume", "g/mL", "gram per milliliter", 1000, si, ["kg/L", "g/cm3", "g/cm³"]),
+  unit("amount per volume", "oz/US gal", "ounce (weight) per US gallon", pound / 16 / usGallon, `${fromPound}; US gallon, 231 cubic inches`),
+  unit("amount per volume", "lb/US gal", "pound per US gallon", pound / usGallon, `${fromPound}; US gallon, 231 cubic inches`),
+  unit("amount per volume", "oz/imperial gal", "ounce (weight) per imperial gallon", pound / 16 / imperialGallon, `${fromPound}; imperial gallon, 4.54609 L`),
+  unit("amount per volume", "lb/imperial gal", "pound per imperial gallon", pound / imperialGallon, `${fromPound}; imperial gallon, 4.54609 L`),
 ];
 
 export const unitsOfStrength: readonly UnitDefinition[] = [
