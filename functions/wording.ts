@@ -1,5 +1,6 @@
 import { defaultUnit } from "../src/core/units/default-unit.ts";
 import { fromSi } from "../src/core/units/convert.ts";
+import { unitBySymbol } from "../src/core/units/find-unit.ts";
 import type { Domain } from "../src/core/domain.ts";
 import type { OutOfRange } from "../src/core/domain.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
@@ -29,7 +30,8 @@ interface Scaled {
 
 function scaleOf(domain: Domain, system: UnitSystem, unit: UnitDefinition | undefined): Scaled {
   if (domain.measure === "number" || domain.measure === "pH") return { value: (si) => si, unit: "" };
-  const shown = unit?.kind === domain.measure ? unit : defaultUnit(domain.measure, system);
+  const usual = domain.measure === "strength" ? unitBySymbol("%", "strength") : defaultUnit(domain.measure, system);
+  const shown = unit?.kind === domain.measure ? unit : usual;
   return { value: (si) => fromSi(si, shown), unit: ` ${shown.symbol}` };
 }
 

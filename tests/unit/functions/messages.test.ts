@@ -1,0 +1,73 @@
+import { describe, expect, it } from "vitest";
+import { callFormula } from "../../reference/call-formula.ts";
+
+function messageOf(formula: string): string {
+  try {
+    return `answered ${JSON.stringify(callFormula(formula))}`;
+  } catch (refusal) {
+    return refusal instanceof Error ? refusal.message : String(refusal);
+  }
+}
+
+describe("a refusal", () => {
+  it.each([
+    ['=BATH.DOSE(0,"1+40")', "Volume is blank or 0."],
+    ['=BATH.DOSE("","1+40")', "Volume is blank or 0."],
+    ["=BATH.DOSE(60,)", "Rate is blank or 0."],
+    ['=BATH.DOSE("1,500","1+40")', "Volume is “1,500”, which could be 1.5 or 1500; write one of these."],
+    ['=BATH.DOSE("1,500 gal","1+40")', "Volume is “1,500 gal”, which could be 1.5 gal or 1500 gal; write one of these."],
+    ['=BATH.DOSE("60 F","1+40")', "Volume is “60 F”: °F is a unit of temperature, not of volume."],
+    ['=BATH.DOSE("60 gal","1+40","metric")', "Volume is “60 gal”; write “US gal” or “imperial gal”."],
+    ['=BATH.DOSE(-5,"1+40")', "Volume is -5 US gal; allowed: more than 0 and at most 2641720 US gal."],
+    ['=BATH.DOSE(-5,"1+40","metric")', "Volume is -5 L; allowed: more than 0 and at most 10000000 L."],
+    ['=BATH.DOSE(60,"1+40","furlong")', "System is “furlong”; write “US”, “metric”, “imperial”."],
+    ["=BATH.DOSE(60,40)", "Rate is 40; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%."],
+    ['=BATH.DOSE(60,"40:1")', "Rate is “40:1”, more concentrate than water; the concentrate stands first: write 1+40."],
+    ['=BATH.DOSE(60,"3 oz/gal")', "Rate is “3 oz/gal”; oz alone is a weight: write fl oz, or another measure of volume."],
+    ['=BATH.DOSE(60,"150%")', "Rate is 150 %; allowed: more than 0 and at most 100 %."],
+    ["=BATH.TANKVOLUME(48,24,25,130)", "Displacement is 130 US gal; allowed: at least 0 and less than 124.675 US gal."],
+    ["=BATH.HARDNESSCLASS(0)", "Hardness is blank or 0. If it is truly none, write “0 mg/L CaCO3”."],
+    ["=BATH.TRIGGER(15)", "Baseline is 15; allowed: 0 to 14.5."],
+    ['=BATH.TRIGGER(11.3,0.5,"25 C","300 F")', "Reading temperature is 300 °F; allowed: 32 to 212 °F."],
+    ['=BATH.TRIGGER(11.3,0.5,"25 C","200 C")', "Reading temperature is 200 °C; allowed: 0 to 100 °C."],
+    ['=BATH.TRIGGER(11.3,0.5,"25 C")', "Reading temperature is blank or 0; give both temperatures or neither."],
+    ['=BATH.TOPUP(4,11.3,10.8,"soap")', "Builder is “soap”; write “unknown”, “hydroxide”, “silicate”, “carbonate”, “phosphate”, or give the two columns of the SDS."],
+    ['=BATH.UNITCONVERT(-300,"C","F")', "Value is -300 °C; allowed: at least -273.15 °C."],
+    ['=BATH.UNITCONVERT(1,"gal","gpg")', "“gal” is a unit of volume and “gpg” one of hardness; they do not convert."],
+    ['=BATH.UNITCONVERT(1,"smidgen","gal")', "No unit “smidgen” is known; BATH.UNITS() lists all."],
+    ["=BATH.SHARE(100,{0;0})", "Every weight is blank or 0, so there is nothing to share by"],
+  ])("of %s says “%s”", (formula, message) => {
+    expect(messageOf(formula)).toBe(message);
+  });
+});
+
+describe("an answer", () => {
+  it.each([
+    ['=BATH.DOSE("60 imperial gal",0.1)', 60 * 4.54609 / 3.785411784 / 10],
+    ['=BATH.DOSE(60,"10%","imperial")', 6],
+    ['=BATH.DOSE("1 1/2 gal","10%")', 0.15],
+    ['=BATH.STRENGTH("3 fl oz/gal")', 3 / 128],
+    ['=BATH.STRENGTH("3 fl oz to 1 gal")', 3 / 131],
+    ['=BATH.STRENGTH("25 mL/L")', 0.025],
+    ['=BATH.STRENGTH("2,5 %")', 0.025],
+    ['=BATH.HARDNESSDOSE(100,"10 gpg",2.4,"25 gpg")', 0],
+    ['=BATH.HARDNESSDOSE(100,"0 mg/L",2.4)', 0],
+    ['=BATH.VERDICT(10.2,11.42,0.5,"25 C","53.1 C")', "re-read at 77 °F"],
+    ['=BATH.VERDICT(10.2,11.42,0.5,25,53.1,,,"metric")', "re-read at 25 °C"],
+    ["=BATH.VERDICT(10.58,11.42,0.5,77,127.6)", "hold"],
+  ])("to %s is %s", (formula, expected) => {
+    const result = callFormula(formula);
+    if (typeof expected === "number") expect(result).toBeCloseTo(expected, 10);
+    else expect(result).toBe(expected);
+  });
+
+  it("keeps the shape of the weights and leaves a header's row blank", () => {
+    expect(callFormula('=BATH.SHARE(10,{"Claim";1;0;1})')).toEqual([[""], [5], [0], [5]]);
+    expect(callFormula("=BATH.SHARE(10,{1,1})")).toEqual([[5, 5]]);
+  });
+
+  it("reads the builder from two columns of a safety data sheet", () => {
+    const plain = callFormula('=BATH.TOPUPRANGE(3,11.3,10.8,{"Component","%";"Sodium hydroxide",12;"Water","80 %"})');
+    expect(plain).toEqual(callFormula('=BATH.TOPUPRANGE(3,11.3,10.8,"hydroxide")'));
+  });
+});
