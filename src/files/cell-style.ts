@@ -25,7 +25,7 @@ function shared(look: Look): Partial<Style> {
 
 /** Words stand clear of a number that ends at their left edge; every number of the log has a format of its own. */
 function isWords(cell: CellPlan): boolean {
-  return cell.style.startsWith("header") || cell.numberFormat === "@" || cell.numberFormat === "General";
+  return cell.style.startsWith("header") || cell.style === "fieldHelp" || cell.numberFormat === "@" || cell.numberFormat === "General";
 }
 
 /** Look, font and number format of a cell. */

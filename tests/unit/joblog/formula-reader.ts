@@ -1,0 +1,39 @@
+import type { LogDefinition } from "../../../src/joblog/definition.ts";
+import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
+import type { WorkbookPlan } from "../../../src/joblog/plan.ts";
+
+/** A table's column or a named cell, as a formula names it. */
+export interface Mention {
+  readonly table: string;
+  readonly area: string;
+  readonly header: string;
+}
+
+const structured = /(\w+)\[\[(#[A-Z][A-Za-z ]+)\],\[((?:'.|[^\]'])*)\]\]/g;
+
+/** Every structured reference of a formula; `'` before a special character of the header is taken off. */
+export function mentionsIn(formula: string): readonly Mention[] {
+  return [...formula.matchAll(structured)].map(([, table = "", area = "", header = ""]) => ({ table, area, header: header.replaceAll(/'(['#[\]])/g, "$1") }));
+}
+
+/** The formula without texts and structured references: function names, names and operators are left. */
+export function bareCode(formula: string): string {
+  return formula.replaceAll(/"(?:[^"]|"")*"/g, '""').replaceAll(structured, "ref");
+}
+
+/** Names of the functions that a formula calls. */
+export function callsIn(formula: string): readonly string[] {
+  return [...bareCode(formula).matchAll(/([A-Z][A-Z0-9.]*)\(/g)].map(([, name = ""]) => name);
+}
+
+/** Every formula of a plan with a word on where it stands. */
+export function formulasOf(plan: WorkbookPlan): readonly { readonly place: string; readonly formula: string }[] {
+  return plan.sheets.flatMap((sheet) =>
+    sheet.cells.flatMap((cell) => (cell.kind === "formula" ? [{ place: `${sheet.name} ${String(cell.row)},${String(cell.column)}`, formula: cell.formula }] : [])));
+}
+
+/** The empty log in a system. */
+export function emptyPlan(log: LogDefinition, system: UnitSystem): WorkbookPlan {
+  return layOut(log, { system }, { fields: {}, rows: {} });
+}

@@ -1,0 +1,138 @@
+import { describe, expect, it } from "vitest";
+import { unitSystems } from "../../../src/core/units/unit-system.ts";
+import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { AreaPlan, SheetPlan } from "../../../src/joblog/plan.ts";
+import { emptyPlan } from "./formula-reader.ts";
+
+const empty = emptyPlan(jobLog, "US");
+const demo = layOut(jobLog, { system: "US" }, firstTwoDays);
+
+function overlap(a: AreaPlan, b: AreaPlan): boolean {
+  return a.row < b.row + b.rows && b.row < a.row + a.rows && a.column < b.column + b.columns && b.column < a.column + a.columns;
+}
+
+function sheetOf(plan: typeof demo, id: string): SheetPlan {
+  const sheet = plan.sheets.find((one) => one.id === id);
+  if (sheet === undefined) throw new RangeError(`No sheet ${id}`);
+  return sheet;
+}
+
+function headersOf(plan: typeof demo, name: string): readonly string[] {
+  return plan.sheets.flatMap((sheet) => sheet.tables).find((table) => table.name === name)?.columns.map((column) => column.header) ?? [];
+}
+
+describe("laying out the log", () => {
+  it.each([["empty", empty], ["filled", demo]] as const)("puts no two cells in the same place in the %s log", (_, plan) => {
+    for (const sheet of plan.sheets) {
+      const places = sheet.cells.map((cell) => `${String(cell.row)},${String(cell.column)}`);
+      expect(new Set(places).size, sheet.name).toBe(places.length);
+    }
+  });
+
+  it.each([["empty", empty], ["filled", demo]] as const)("keeps tables and charts of the %s log apart", (_, plan) => {
+    for (const sheet of plan.sheets) {
+      const areas = [...sheet.tables, ...sheet.charts].map((one) => one.area);
+      areas.forEach((area, index) => {
+        for (const other of areas.slice(index + 1)) expect(overlap(area, other), sheet.name).toBe(false);
+      });
+    }
+  });
+
+  it("leaves every table free to grow downward, but for Job's, which keep spare rows and room", () => {
+    for (const sheet of demo.sheets) {
+      for (const table of sheet.tables) {
+        const bottom = table.area.row + table.area.rows;
+        const below = sheet.cells.filter((cell) => cell.row >= bottom && cell.column >= table.area.column && cell.column < table.area.column + table.area.columns);
+        const nearest = Math.min(...below.map((cell) => cell.row));
+        if (sheet.id === "job") expect(nearest - bottom, table.name).toBeGreaterThanOrEqual(3);
+        else expect(below, table.name).toEqual([]);
+      }
+    }
+  });
+
+  it("starts Job's tables with 6 claims, 3 tanks, 4 waters and 3 concentrates to fill in", () => {
+    expect(sheetOf(empty, "job").tables.map((table) => table.area.rows - 1)).toEqual([6, 3, 4, 3]);
+  });
+
+  it("leaves room for 14 baths above the chart", () => {
+    const baths = sheetOf(empty, "baths");
+    const [table] = baths.tables;
+    const [chart] = baths.charts;
+    expect((chart?.area.row ?? 0) - (table?.area.row ?? 0) - 1).toBeGreaterThanOrEqual(14);
+  });
+
+  it("moves the chart down when there are more baths than that", () => {
+    const rows = Array.from({ length: 20 }, (_, index) => ({ bath: `B${String(index)}` }));
+    const [table] = sheetOf(layOut(jobLog, { system: "US" }, { fields: {}, rows: { baths: rows } }), "baths").tables;
+    const [chart] = sheetOf(layOut(jobLog, { system: "US" }, { fields: {}, rows: { baths: rows } }), "baths").charts;
+    expect(chart?.area.row).toBeGreaterThanOrEqual((table?.area.row ?? 0) + 21);
+  });
+
+  it("writes units into headers by the log's system", () => {
+    const sample = (system: (typeof unitSystems)[number]): readonly string[] => headersOf(layOut(jobLog, { system }, firstTwoDays), "Readings").filter((header) => header.startsWith("Sample") || header.startsWith("Top-up, best"));
+    expect(sample("US")).toEqual(["Sample, °F", "Top-up, best, gal"]);
+    expect(sample("metric")).toEqual(["Sample, °C", "Top-up, best, L"]);
+    expect(sample("imperial")).toEqual(["Sample, °C", "Top-up, best, imperial gal"]);
+  });
+
+  it("makes the temperature gap 2 °C, which is 3.6 °F", () => {
+    const gap = (system: (typeof unitSystems)[number]): unknown => {
+      const plan = emptyPlan(jobLog, system);
+      const name = plan.names.find((one) => one.name === "Temperature.Gap");
+      const cell = sheetOf(plan, "job").cells.find((one) => one.row === name?.row && one.column === name.column);
+      return cell?.kind === "value" ? cell.value : undefined;
+    };
+    expect(gap("metric")).toBe(2);
+    expect(gap("US")).toBe(3.6);
+  });
+
+  it("stores the unit system and the log's version in named cells", () => {
+    const stored = (name: string): unknown => {
+      const at = demo.names.find((one) => one.name === name);
+      const cell = demo.sheets.find((sheet) => sheet.name === at?.sheet)?.cells.find((one) => one.row === at?.row && one.column === at.column);
+      return cell?.kind === "value" ? cell.value : undefined;
+    };
+    expect(stored("Unit.System")).toBe("US");
+    expect(stored("Log.Version")).toBe(jobLog.version);
+  });
+
+  it("writes every given value and leaves out none", () => {
+    const given = Object.values(firstTwoDays.rows).flat().flatMap((row) => Object.values(row).filter((value) => value !== undefined));
+    const written = demo.sheets.flatMap((sheet) => sheet.tables.flatMap((table) => sheet.cells.filter((cell) =>
+      cell.kind === "value" && cell.row > table.area.row && cell.row < table.area.row + table.area.rows && cell.column >= table.area.column && cell.column < table.area.column + table.area.columns)));
+    expect(written.length).toBe(given.length);
+  });
+
+  it("keeps messages and lists within what Excel takes", () => {
+    // Data validation in Excel: title 32, message 255, list 255 characters.
+    for (const validation of demo.sheets.flatMap((sheet) => sheet.validations)) {
+      expect(validation.errorTitle.length).toBeLessThanOrEqual(32);
+      expect(validation.errorMessage.length).toBeLessThanOrEqual(255);
+      if (validation.rule.kind === "list") {
+        expect(validation.rule.choices.join(",").length).toBeLessThanOrEqual(255);
+        for (const choice of validation.rule.choices) expect(choice).not.toContain(",");
+      }
+    }
+  });
+
+  it("gives the chart the readings' own cells", () => {
+    const [chart] = sheetOf(demo, "baths").charts;
+    const readings = sheetOf(demo, "readings").tables[0];
+    expect(chart?.dataSheet).toBe("Readings");
+    for (const series of chart?.series ?? []) {
+      expect(series.y.row).toBe((readings?.area.row ?? 0) + 1);
+      expect(series.y.rows).toBe(10);
+      expect(series.x.rows).toBe(10);
+    }
+  });
+
+  it("prints the caution in every footer and no helper column", () => {
+    for (const sheet of demo.sheets) {
+      expect(sheet.footer).toBe("Arithmetic aid. The label, SDS and permit win.");
+      const printed = sheet.cells.filter((cell) => cell.column <= sheet.lastPrintedColumn);
+      expect(printed.some((cell) => cell.style === "helper"), sheet.name).toBe(false);
+    }
+  });
+});
