@@ -1,0 +1,8 @@
+import { firstTwoDays } from "../src/joblog/demo-week.ts";
+import { buildHeadlessLog } from "./headless-log.ts";
+
+/** What the workbench opens with: the log of the invented week's first two days, as its host saves it. */
+export async function demoWeekState(functionsScript: string): Promise<object> {
+  const { host } = await buildHeadlessLog(functionsScript, firstTwoDays);
+  return host.save();
+}

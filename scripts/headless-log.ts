@@ -1,0 +1,30 @@
+import vm from "node:vm";
+import * as gridLibrary from "@odoo/o-spreadsheet";
+import { buildLog } from "../src/excel/log-workbook.ts";
+import type { LogContent } from "../src/joblog/definition.ts";
+import { jobLog } from "../src/joblog/job-log.ts";
+import { layOut } from "../src/joblog/lay-out.ts";
+import type { WorkbookPlan } from "../src/joblog/plan.ts";
+import { createHost, type Host } from "../src/workbench/host/create-host.ts";
+import { functionsMetadata } from "./functions-metadata.ts";
+import { baseUrl } from "./project.ts";
+
+/** The grid reports every model it makes on the debug channel. */
+const silenceGrid = (): void => {
+  console.debug = () => undefined;
+};
+
+/**
+ * Builds a log in the workbench's grid without a page: the built functions bundle answers the
+ * formulas and the add-in's own code writes the workbook, as in the browser.
+ */
+export async function buildHeadlessLog(functionsScript: string, content: LogContent): Promise<{ host: Host; plan: WorkbookPlan }> {
+  silenceGrid();
+  const host = createHost(gridLibrary);
+  host.loadFunctions(functionsMetadata(baseUrl()));
+  vm.runInNewContext(functionsScript, { CustomFunctions: host.CustomFunctions });
+  Object.assign(globalThis, { Excel: host.Excel, Office: host.Office, OfficeExtension: host.OfficeExtension });
+  const plan = layOut(jobLog, { system: "US" }, content);
+  await buildLog(plan);
+  return { host, plan };
+}
