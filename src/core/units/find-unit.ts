@@ -13,13 +13,14 @@ export type UnitSearch =
 
 const countryWords: Readonly<Record<UnitSystem, string | undefined>> = { US: "US", imperial: "imperial", metric: undefined };
 
-/** Measures that differ between the US and the imperial system, by the words people use. */
-const undecidedMeasure = /(^|[\s/]|per )(gallons?|gal|quarts?|qt|pints?|pt|fluid ounces?|fl\.? ?oz)\.?(?=$|[\s/])/gi;
+/** Measures that differ between the US and the imperial system or exist in one only, by the words people use. */
+const undecidedMeasure = /(^|[\s/]|per )(gallons?|gals?|quarts?|qts?|pints?|pts?|cups?|fluid ounces?|fl\.? ?ozs?)\.?(?=$|[\s/])/gi;
 
 const measureSymbols: readonly (readonly [RegExp, string])[] = [
   [/^gal/i, "gal"],
   [/^q/i, "qt"],
   [/^p/i, "pt"],
+  [/^c/i, "cup"],
   [/^fl/i, "fl oz"],
 ];
 
@@ -60,8 +61,8 @@ export function findUnit(word: string, kind: QuantityKind, system: UnitSystem): 
   if (unit !== undefined) return { found: "unit", unit };
   const [other] = named;
   if (other !== undefined) return { found: "other kind", unit: other };
-  const choices = ["US", "imperial"].map((country) => withCountry(word, country));
-  return choices.some((choice) => candidates(choice).length > 0) ? { found: "undecided", choices } : { found: "nothing" };
+  const choices = ["US", "imperial"].map((country) => withCountry(word, country)).filter((choice) => candidates(choice).length > 0);
+  return choices.length > 0 ? { found: "undecided", choices } : { found: "nothing" };
 }
 
 /** The unit with exactly this symbol and kind. */

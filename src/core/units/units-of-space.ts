@@ -29,7 +29,7 @@ export const unitsOfVolume: readonly UnitDefinition[] = [
   unit("volume", "US gal", "US gallon", usGallon, fromUsGallon, ["gal US", "gal (US)", "US gallon", "US gallons"]),
   unit("volume", "US qt", "US quart", usGallon / 4, fromUsGallon, ["US quart", "US quarts"]),
   unit("volume", "US pt", "US pint", usGallon / 8, fromUsGallon, ["US pint", "US pints"]),
-  unit("volume", "US cup", "US cup", usGallon / 16, fromUsGallon, ["US cups", "cup", "cups"]),
+  unit("volume", "US cup", "US cup", usGallon / 16, fromUsGallon, ["US cups"]),
   unit("volume", "US fl oz", "US fluid ounce", usGallon / 128, fromUsGallon, ["US fluid ounce", "US fluid ounces"]),
   unit("volume", "imperial gal", "imperial gallon", imperialGallon, fromImperialGallon, [
     "imp gal", "gal imp", "UK gal", "gal UK", "imperial gallon", "imperial gallons",
