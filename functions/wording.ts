@@ -49,6 +49,7 @@ export function allowedRange(domain: Domain, system: UnitSystem, unit?: UnitDefi
 /** The message for an input outside its range. `unit`: the unit the user gave, where it is known. */
 export function outOfRangeMessage(refusal: OutOfRange, system: UnitSystem, unit?: UnitDefinition): string {
   const scaled = scaleOf(refusal.domain, system, unit);
-  const given = Number.isFinite(refusal.given) ? `${plainNumber(scaled.value(refusal.given))}${scaled.unit}` : "too large";
+  const value = scaled.value(refusal.given);
+  const given = Number.isFinite(value) ? `${plainNumber(value)}${scaled.unit}` : "beyond counting";
   return `${inWords(refusal.subject)} is ${given}; allowed: ${allowedRange(refusal.domain, system, unit)}.`;
 }
