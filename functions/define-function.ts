@@ -10,7 +10,7 @@ export type CellMatrix = CellValue[][];
 /** An argument as it arrives: one cell, a range, or nothing. */
 export type CellInput = CellValue | CellMatrix | undefined;
 
-export type FunctionCategory =
+type FunctionCategory =
   | "Units and strength"
   | "Tank"
   | "Water"

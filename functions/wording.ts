@@ -36,7 +36,7 @@ function scaleOf(domain: Domain, system: UnitSystem, unit: UnitDefinition | unde
 }
 
 /** The allowed range in the user's unit: "more than 0 and at most 3937 in". */
-export function allowedRange(domain: Domain, system: UnitSystem, unit?: UnitDefinition): string {
+function allowedRange(domain: Domain, system: UnitSystem, unit?: UnitDefinition): string {
   const scaled = scaleOf(domain, system, unit);
   const low = plainNumber(scaled.value(domain.low));
   const from = domain.openLow === true ? `more than ${low}` : `at least ${low}`;

@@ -2,7 +2,7 @@ import { DomainError } from "./domain-error.ts";
 import type { QuantityKind } from "./units/quantity.ts";
 
 /** What a bounded number measures: a quantity in its SI unit, a pH, or a plain number. */
-export type Measure = QuantityKind | "pH" | "number";
+type Measure = QuantityKind | "pH" | "number";
 
 /** The allowed range of an input, in SI units. */
 export interface Domain {

@@ -43,7 +43,6 @@ export type PricePerCubicMeter = Quantity<"price per volume">;
 /** Minus the decimal logarithm of hydrogen-ion activity. */
 export type PH = Branded<"pH">;
 
-export const meters = (value: number): Meters => value as Meters;
 export const cubicMeters = (value: number): CubicMeters => value as CubicMeters;
 export const kelvin = (value: number): Kelvin => value as Kelvin;
 export const hardness = (molesPerCubicMeter: number): Hardness => molesPerCubicMeter as Hardness;

@@ -1,7 +1,7 @@
 import type { QuantityKind } from "./quantity.ts";
 
 /** How a number in the unit becomes the SI value of its kind. */
-export type Scale =
+type Scale =
   /** SI value = number × factor. */
   | { readonly type: "proportional"; readonly factor: number }
   /** SI value = (number + offset) × factor. */
