@@ -22,7 +22,7 @@ export function columnLetters(column: number): string {
 }
 
 export function columnOf(letters: string): number {
-  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return Array.from(letters.toUpperCase()).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 }
 
 /** `A1` or `A1:C9`. */

@@ -4,6 +4,8 @@ import type * as Library from "@odoo/o-spreadsheet";
 export type OSpreadsheet = typeof Library;
 export type Model = Library.Model;
 export type Zone = Library.Zone;
+export type EvaluatedCell = Library.EvaluatedCell;
+export type ErrorCell = Library.ErrorCell;
 export type Style = Library.Style;
 export type CellPosition = Library.CellPosition;
 export type CoreTable = Library.CoreTable;

@@ -18,7 +18,7 @@ export function makeOffice(): typeof Office {
     contentLanguage: "en-US",
     diagnostics: { host: "Excel", platform: "OfficeOnline", version: "0" },
   });
-  return guard<typeof Office>("Office", {
+  return guard("Office", {
     context,
     HostType: { Excel: "Excel" },
     PlatformType: { OfficeOnline: "OfficeOnline", PC: "PC", Mac: "Mac" },
@@ -34,5 +34,5 @@ export function makeOffice(): typeof Office {
       hide: (): Promise<void> => Promise.resolve(),
     }),
     StartupBehavior: { none: "None", load: "Load" },
-  });
+  }) as typeof Office;
 }

@@ -17,12 +17,12 @@ export class ChartObject extends ClientObject<string, Excel.Chart> implements Pi
 
   constructor(requests: Requests, finding: Finding<string>) {
     super(requests, "Chart", finding);
-    this.title = guard<Excel.ChartTitle>("ChartTitle", this.members("title", { text: (definition, text) => ({ ...definition, title: { ...definition.title, text: String(text) } }), visible: (definition) => definition }));
-    this.axes = guard<Excel.ChartAxes>("ChartAxes", { valueAxis: this.axis("y"), categoryAxis: this.axis("x") });
-    this.legend = guard<Excel.ChartLegend>("ChartLegend", this.members("legend", {
+    this.title = guard("ChartTitle", this.members("title", { text: (definition, text) => ({ ...definition, title: { ...definition.title, text: String(text) } }), visible: (definition) => definition })) as Excel.ChartTitle;
+    this.axes = guard("ChartAxes", { valueAxis: this.axis("y"), categoryAxis: this.axis("x") }) as Excel.ChartAxes;
+    this.legend = guard("ChartLegend", this.members("legend", {
       position: (definition, position) => ({ ...definition, legendPosition: legendPositions[String(position)] ?? "bottom" }),
       visible: (definition, visible) => ({ ...definition, legendPosition: visible === false ? "none" : definition.legendPosition }),
-    }));
+    })) as Excel.ChartLegend;
   }
 
   protected fetch(_property: string, chartId: string, workbook: Workbook): unknown {

@@ -15,7 +15,8 @@ type Members = "name" | "setXAxisValues" | "setValues" | "markerStyle" | "marker
 class ChartSeriesObject extends ClientObject<SeriesTarget, Excel.ChartSeries> implements Pick<Excel.ChartSeries, Members> {
   protected readonly scalars = ["name"];
   readonly format: Excel.ChartSeriesFormat;
-  markerStyle: Excel.ChartSeries["markerStyle"] = "Automatic" as Excel.ChartMarkerStyle;
+  /** As Excel names it; kept, not drawn. */
+  markerStyle: Excel.ChartSeries["markerStyle"] = "Automatic";
   markerSize = 5;
   markerBackgroundColor = "";
   markerForegroundColor = "";
@@ -23,7 +24,7 @@ class ChartSeriesObject extends ClientObject<SeriesTarget, Excel.ChartSeries> im
 
   constructor(requests: Requests, finding: Finding<SeriesTarget>) {
     super(requests, "ChartSeries", finding);
-    this.format = guard<Excel.ChartSeriesFormat>("ChartSeriesFormat", { line: guard("ChartLineFormat", this.lineMembers()) });
+    this.format = guard("ChartSeriesFormat", { line: guard("ChartLineFormat", this.lineMembers()) }) as Excel.ChartSeriesFormat;
   }
 
   protected fetch(_property: string, { chartId, dataSetId }: SeriesTarget, workbook: Workbook): unknown {

@@ -29,6 +29,11 @@ export interface Faces {
   readonly table: (requests: Requests, finding: Finding<TableRecord>) => Excel.Table;
 }
 
+/** OfficeExtension.ClientResult: reading the value before the next sync throws. */
+export interface Promised<Value> {
+  readonly value: Value;
+}
+
 /** How a proxy finds the thing it stands for, when its turn in the batch comes. */
 export interface Finding<Target> {
   /** Undefined: there is no such thing. */
@@ -57,7 +62,7 @@ export abstract class ClientObject<Target, Face extends object> {
     this.requests = requests;
     this.kind = kind;
     this.what = what;
-    this.face = guard<Face>(kind, this);
+    this.face = guard(kind, this) as Face;
     targets.set(this.face, () => this.live());
     requests.enqueue("look", kind, () => {
       const target = find(requests.workbookNow);
@@ -116,7 +121,7 @@ export abstract class ClientObject<Target, Face extends object> {
   }
 
   /** A value that a method promises, filled in at sync. */
-  protected result<Value>(member: string, compute: (target: Target, workbook: Workbook) => Value): OfficeExtension.ClientResult<Value> {
+  protected result<Value>(member: string, compute: (target: Target, workbook: Workbook) => Value): Promised<Value> {
     let settled: { readonly value: Value } | undefined;
     this.requests.enqueue("read", `${this.kind}.${member}`, () => { settled = { value: compute(this.live(), this.requests.workbookNow) }; });
     const notYet = (): ExcelError => new ExcelError("ValueNotLoaded", `The value of the result object has not been loaded yet. Call "context.sync()" before reading it.`, `${this.kind}.${member}`);

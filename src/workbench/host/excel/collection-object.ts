@@ -1,14 +1,10 @@
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, pathsOf, type Finding, type Requests } from "./client-object.ts";
+import { ClientObject, pathsOf, type Promised } from "./client-object.ts";
 
 /** A collection: `items` appear when loaded, each a proxy with the asked properties loaded. */
 export abstract class CollectionObject<Owner, Entry, Item extends { load: (properties: string) => unknown }, Face extends object> extends ClientObject<Owner, Face> {
   protected readonly scalars: readonly string[] = [];
   private loadedItems: readonly Item[] | undefined;
-
-  constructor(requests: Requests, kind: string, finding: Finding<Owner>) {
-    super(requests, kind, finding);
-  }
 
   protected abstract entries(owner: Owner, workbook: Workbook): readonly Entry[];
 
@@ -37,7 +33,7 @@ export abstract class CollectionObject<Owner, Entry, Item extends { load: (prope
     return this.face;
   }
 
-  getCount(): OfficeExtension.ClientResult<number> {
+  getCount(): Promised<number> {
     return this.result("getCount", (owner, workbook) => this.entries(owner, workbook).length);
   }
 }

@@ -26,7 +26,7 @@ class ConditionalFormatObject extends ClientObject<Draft, Excel.ConditionalForma
       "ConditionalFormat",
       partOf(formats, "conditional format", (area, workbook) => ({ area, id: workbook.grid.model.uuidGenerator.smallUuid(), formula: undefined, style: {} })),
     );
-    this.custom = guard<Excel.CustomConditionalFormat>("CustomConditionalFormat", { rule: this.ruleMembers(), format: this.formatMembers() });
+    this.custom = guard("CustomConditionalFormat", { rule: this.ruleMembers(), format: this.formatMembers() }) as Excel.CustomConditionalFormat;
   }
 
   protected fetch(): unknown {

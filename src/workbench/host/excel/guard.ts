@@ -14,10 +14,10 @@ function setterOf(object: object, member: string): PropertyDescriptor | undefine
 }
 
 /**
- * The object under its Office.js type. The type promises every member; this guard keeps the promise
- * honest by throwing for each one that the stand-in does not have.
+ * The object as it is handed out under its Office.js type. The type promises every member; this guard
+ * keeps the promise honest by throwing for each one that the stand-in does not have.
  */
-export function guard<Face extends object>(kind: string, object: object): Face {
+export function guard(kind: string, object: object): object {
   // Methods run on the object itself, so that its private fields need no guard.
   const bound = new Map<string | symbol, unknown>();
   const own = (target: object, member: string | symbol): unknown => {
@@ -26,7 +26,7 @@ export function guard<Face extends object>(kind: string, object: object): Face {
     if (!bound.has(member)) bound.set(member, value.bind(target));
     return bound.get(member);
   };
-  const proxy = new Proxy(object, {
+  return new Proxy(object, {
     get(target, member): unknown {
       if (typeof member === "symbol" || member in target) return own(target, member);
       if (askedOfEveryObject.has(member)) return undefined;
@@ -36,9 +36,9 @@ export function guard<Face extends object>(kind: string, object: object): Face {
       if (typeof member === "symbol") return false;
       const descriptor = setterOf(target, member);
       if (descriptor === undefined) throw noSuchMember(kind, member);
-      if (descriptor.set === undefined) throw new TypeError(`${kind}.${member} is read-only.`);
+      const plainScalar = descriptor.writable === true && typeof descriptor.value !== "object" && typeof descriptor.value !== "function";
+      if (descriptor.set === undefined && !plainScalar) throw new TypeError(`${kind}.${member} is read-only.`);
       return Reflect.set(target, member, value, target);
     },
   });
-  return proxy as unknown as Face;
 }

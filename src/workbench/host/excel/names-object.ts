@@ -77,7 +77,7 @@ export class NamesObject extends CollectionObject<Workbook, string, Excel.NamedI
   add(name: string, reference: Excel.Range | string, comment?: string): Excel.NamedItem {
     const given = typeof reference === "string" ? undefined : rangeTarget(reference);
     this.change("add", (_owner, workbook) => {
-      if (given === undefined && !String(reference).startsWith("=")) throw invalidArgument("A name needs a range or a formula beginning with =.", "NamedItemCollection.add");
+      if (given === undefined && !(reference as string).startsWith("=")) throw invalidArgument("A name needs a range or a formula beginning with =.", "NamedItemCollection.add");
       const area = given === undefined ? cellsOfFormula(reference as string, workbook) : given();
       workbook.names.add(name, area);
       if (comment !== undefined) workbook.names.comments.set(name.toLowerCase(), comment);

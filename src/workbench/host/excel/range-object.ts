@@ -55,7 +55,7 @@ export class RangeObject extends ClientObject<Area, Excel.Range> implements Pick
   set numberFormat(value: unknown[][]) {
     this.change("numberFormat", (area, workbook) => {
       workbook.requireUnlocked(area.sheet, "Range.numberFormat");
-      workbook.formats.write(area, checkedMatrix(value, area, "Range.numberFormat").map((line) => line.map((format) => (format === null || format === undefined ? null : String(format)))));
+      workbook.formats.write(area, checkedMatrix(value, area, "Range.numberFormat").map((line) => line.map((format) => (typeof format === "string" ? format : null))));
     }, value);
   }
 

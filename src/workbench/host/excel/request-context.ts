@@ -22,10 +22,10 @@ export class RequestContextObject implements Requests, Pick<Excel.RequestContext
 
   constructor(session: Session) {
     this.session = session;
-    this.face = guard<Excel.RequestContext>("RequestContext", this);
+    this.face = guard("RequestContext", this) as Excel.RequestContext;
     this.workbook = new WorkbookObject(this).face;
     this.application = new ApplicationObject(this).face;
-    this.runtime = guard<Excel.Runtime>("Runtime", this.runtimeMembers());
+    this.runtime = guard("Runtime", this.runtimeMembers()) as Excel.Runtime;
   }
 
   get workbookNow(): Workbook {

@@ -11,5 +11,5 @@ export function runner(session: Session): typeof Excel.run {
     const value = await batch(context.face);
     await context.sync();
     return value;
-  }) as typeof Excel.run;
+  });
 }

@@ -1,6 +1,6 @@
 import type { TableRecord } from "../workbook/tables.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Requests } from "./client-object.ts";
+import { ClientObject, partOf, type Promised, type Requests } from "./client-object.ts";
 
 export class TableRowsObject extends ClientObject<TableRecord, Excel.TableRowCollection> implements Pick<Excel.TableRowCollection, "count" | "getCount" | "deleteRows"> {
   protected readonly scalars = ["count"];
@@ -15,7 +15,7 @@ export class TableRowsObject extends ClientObject<TableRecord, Excel.TableRowCol
 
   get count(): number { return this.loadedValue("count") as number; }
 
-  getCount(): OfficeExtension.ClientResult<number> {
+  getCount(): Promised<number> {
     return this.result("getCount", (table, workbook) => workbook.tables.current(table).area.rows - 1);
   }
 

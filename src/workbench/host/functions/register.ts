@@ -62,7 +62,7 @@ function gridDescription(metadata: FunctionMetadata): GridFunction {
       return compute(metadata.id, this[functionBookKey] as FunctionBook | undefined, metadata, args);
     },
     isExported: false,
-  } as GridFunction;
+  };
 }
 
 /** Makes every function of functions.json known to formulas and to the formula bar's help. */

@@ -1,7 +1,9 @@
 import type { Cell } from "../address.ts";
 import { invalidArgument } from "../excel-error.ts";
-import { FormulaKeeper } from "./formula-keeper.ts";
+import type { ErrorCell, EvaluatedCell } from "../library.ts";
+import type { FormulaKeeper } from "./formula-keeper.ts";
 import { positionOf, type Grid } from "./grid.ts";
+import { isTextFormat, textCellContent } from "./text-format.ts";
 
 export type CellValue = string | number | boolean;
 
@@ -15,6 +17,12 @@ const excelSpelling: Readonly<Record<string, string>> = {
   "#BAD_EXPR": "#NAME?",
   "#CYCLE": "#VALUE!",
 };
+
+/** The library's own word for the kind is a constant enumeration, which a separate script cannot share. */
+function isErrorCell(cell: EvaluatedCell): cell is ErrorCell {
+  const kind: string = cell.type;
+  return kind === "error";
+}
 
 /** Excel reads text that starts with a sign and is no number as a formula. */
 const startsWithSign = /^[+-]./;
@@ -35,13 +43,18 @@ export class Cells {
     const content = typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value);
     if (content.startsWith("=") && content.length > 1) this.formulas.write(cell, content);
     else if (startsWithSign.test(content) && Number.isNaN(Number(content))) this.formulas.write(cell, `=${content}`);
-    else this.grid.do("UPDATE_CELL", { ...positionOf(cell), content: content === "=" ? "'=" : content });
+    else this.writeLiteral(cell, content === "=" ? "'=" : content);
+  }
+
+  private writeLiteral(cell: Cell, content: string): void {
+    const inTextCell = isTextFormat(this.grid.model.getters.getCell(positionOf(cell))?.format);
+    this.grid.do("UPDATE_CELL", { ...positionOf(cell), ...(inTextCell ? textCellContent(content) : { content }) });
   }
 
   /** The value as Excel hands it over: blank is "", an error its word. */
   value(cell: Cell): CellValue {
     const evaluated = this.grid.model.getters.getEvaluatedCell(positionOf(cell));
-    if (evaluated.type === "error") return excelSpelling[String(evaluated.value)] ?? String(evaluated.value);
+    if (isErrorCell(evaluated)) return excelSpelling[evaluated.value] ?? evaluated.value;
     return evaluated.value ?? "";
   }
 
@@ -58,7 +71,7 @@ export class Cells {
   /** What hovering over an error says, or undefined. */
   tooltip(cell: Cell): string | undefined {
     const evaluated = this.grid.model.getters.getEvaluatedCell(positionOf(cell));
-    return evaluated.type === "error" ? evaluated.message?.toString() : undefined;
+    return isErrorCell(evaluated) ? evaluated.message?.toString() : undefined;
   }
 
   /** Text typed into a literal cell without its quote mark, as a table header is read; formulas by their value. */
@@ -66,7 +79,7 @@ export class Cells {
     const stored = this.grid.model.getters.getCell(positionOf(cell));
     if (stored === undefined) return "";
     if (stored.isFormula) return String(this.value(cell));
-    return stored.content.startsWith("'") ? stored.content.slice(1) : stored.content;
+    return stored.content.startsWith("'") && !isTextFormat(stored.format) ? stored.content.slice(1) : stored.content;
   }
 
   isBlank(cell: Cell): boolean {

@@ -92,7 +92,7 @@ export class Charts {
         ...definition,
         dataSource: { ...dataSource, dataSets, ...(x === undefined ? {} : { labelRange: rangeText(this.grid, x) }) },
         dataSetStyles: { ...dataSetStyles, [dataSetId]: style },
-      } as GridChart;
+      };
     });
   }
 
@@ -109,7 +109,7 @@ export class Charts {
       if (dataSource.type !== "range") return definition;
       const dataRange = dataSource.dataSets[0]?.dataRange ?? "A1";
       const dataSetStyles = { ...definition.dataSetStyles, [dataSetId]: { label: name } };
-      return { ...definition, dataSource: { ...dataSource, dataSets: [...dataSource.dataSets, { dataSetId, dataRange }] }, dataSetStyles } as GridChart;
+      return { ...definition, dataSource: { ...dataSource, dataSets: [...dataSource.dataSets, { dataSetId, dataRange }] }, dataSetStyles };
     });
     return dataSetId;
   }
@@ -118,7 +118,7 @@ export class Charts {
     this.update(chartId, (definition) => {
       const { dataSource } = definition;
       if (dataSource.type !== "range") return definition;
-      return { ...definition, dataSource: { ...dataSource, dataSets: dataSource.dataSets.filter((one) => one.dataSetId !== dataSetId) } } as GridChart;
+      return { ...definition, dataSource: { ...dataSource, dataSets: dataSource.dataSets.filter((one) => one.dataSetId !== dataSetId) } };
     });
   }
 

@@ -58,7 +58,9 @@ export class FormulaKeeper {
       throw error;
     }
     const compiled = this.library.CompiledFormula.Compile(content, cell.sheet, this.grid.model.getters);
-    if (compiled.isBadExpression) throw invalidArgument(`There is a problem with the formula ${text}`);
+    // An unknown function is a formula all the same: the cell shows #NAME?, in Excel as here.
+    const fault = compiled.isBadExpression ? (compiled.execute as () => { value: string; message: string })() : undefined;
+    if (fault !== undefined && fault.value !== "#NAME?") throw invalidArgument(`There is a problem with the formula ${text}: ${fault.message}`);
     this.grid.do("UPDATE_CELL", { ...positionOf(cell), content });
     this.keep(cell, template);
   }

@@ -87,7 +87,7 @@ export class Grid {
     };
     this.inBatch = true;
     try {
-      (this.model.dispatch as (type: string) => DispatchResult)(batchCommand);
+      this.dispatch(batchCommand);
     } finally {
       this.inBatch = false;
       this.slot.work = undefined;
@@ -96,12 +96,17 @@ export class Grid {
   }
 
   /** Dispatches one command of the grid; throws a GridRefusal unless it was done or needless. */
-  readonly do: Model["dispatch"] = ((type: string, payload?: object) => {
-    const result = (this.model.dispatch as (type: string, payload?: object) => DispatchResult)(type, payload);
+  readonly do: Model["dispatch"] = (type: string, payload?: object) => {
+    const result = this.dispatch(type, payload);
     const reasons = result.reasons.filter((reason) => !harmless.includes(reason));
     if (reasons.length > 0) throw new GridRefusal(type, reasons);
     return result;
-  }) as Model["dispatch"];
+  };
+
+  /** The library's types know its own commands only, and one at a time. */
+  private dispatch(type: string, payload?: object): DispatchResult {
+    return (this.model.dispatch)(type, payload);
+  }
 
   /** Gives a look to an area; looks of one area are collected and applied together at the end of the batch. */
   look(area: Area, style: Style): void {

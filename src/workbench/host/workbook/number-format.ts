@@ -1,6 +1,7 @@
 import type { Area } from "../address.ts";
 import type { OSpreadsheet } from "../library.ts";
-import { positionOf, zoneOf, type Grid } from "./grid.ts";
+import { positionOf, type Grid } from "./grid.ts";
+import { setFormat } from "./text-format.ts";
 
 /** Colours and conditions in square brackets, which the grid does not read; elapsed time such as [h] stays. */
 const colorOrCondition = /\[(?!h+\]|m+\]|s+\])[^\]]*\]/gi;
@@ -73,6 +74,6 @@ export class NumberFormats {
   }
 
   private set(area: Area, format: string): void {
-    this.grid.do("SET_FORMATTING", { sheetId: area.sheet, target: [zoneOf(area)], format: this.inGrid(format) });
+    setFormat(this.grid, area, this.inGrid(format));
   }
 }

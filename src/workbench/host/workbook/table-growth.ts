@@ -3,8 +3,9 @@ import type { OSpreadsheet } from "../library.ts";
 import type { Cells } from "./cells.ts";
 import type { Charts } from "./charts.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
-import { positionOf, zoneOf, type Grid } from "./grid.ts";
+import { positionOf, type Grid } from "./grid.ts";
 import { extendRules } from "./rules.ts";
+import { setFormat } from "./text-format.ts";
 import type { CalculatedColumn, TableChange, TableRecord, Tables } from "./tables.ts";
 
 interface Parts {
@@ -152,16 +153,10 @@ export class TableGrowth {
     for (let column = area.column; column < area.column + area.columns; column += 1) {
       const above = getters.getCell(positionOf({ sheet: area.sheet, row: row - 1, column }));
       const here = getters.getCell(positionOf({ sheet: area.sheet, row, column }));
-      const style = here?.style === undefined ? above?.style : undefined;
+      const cell = { sheet: area.sheet, row, column, rows: 1, columns: 1 };
+      if (here?.style === undefined && above?.style !== undefined) this.parts.grid.look(cell, above.style);
       // A format that the grid derived from a typed date yields to the column's own.
-      const format = above?.format ?? "";
-      if (style === undefined && format === "") continue;
-      this.parts.grid.do("SET_FORMATTING", {
-        sheetId: area.sheet,
-        target: [zoneOf({ row, column, rows: 1, columns: 1 })],
-        ...(style === undefined ? {} : { style }),
-        ...(format === "" ? {} : { format }),
-      });
+      if (above?.format !== undefined) setFormat(this.parts.grid, cell, above.format);
     }
   }
 }
