@@ -41,7 +41,8 @@ export const strengthOf = defineFunction({
       source: "128 US fluid ounces to the US gallon by definition",
     },
   ],
-  notes: ["Bare numbers must share one unit; a bare number beside a text with a unit is US gallons.", "Does not know what the bath has lost since it was charged."],
+  notes: ["Bare numbers must share one unit; a bare number beside a text with a unit is US gallons.", "fl oz/gal means US measures, since this function takes no system.",
+    "Does not know what the bath has lost since it was charged."],
   source: "Dose / volume of the finished bath.",
   compute: ([dose, volume, form]) => inUnit("strength", strengthReached(dose, volume), symbols[form]),
 });

@@ -28,6 +28,7 @@ export const unitConvert = defineFunction({
   notes: [
     "A bare gallon, quart, pint or fluid ounce is a US one; write “imperial gal” for the other.",
     "g/L of a substance and eq/L are not converted into one another: that needs the substance.",
+    "A value of 0 is converted, since 0 °C is a temperature; a blank cell that Excel hands over as 0 is converted too.",
     "Sizes of temperature differences have their own units, Δ°C and Δ°F.",
   ],
   source: "Factors from exact definitions; molar mass of CaCO3 100.0869 g/mol.",

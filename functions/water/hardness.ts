@@ -27,7 +27,7 @@ export const hardness = defineFunction({
       source: "Standard Methods 2340 B, 2.497 × Ca + 4.118 × Mg",
     },
   ],
-  notes: ["Does not count iron, strontium or zinc, which a titration counts too.", "Refused where both are blank or 0; a water without hardness is written as such in the log."],
+  notes: ["Does not count iron, strontium or zinc, which a titration counts too.", "One ion left blank counts as none, since Excel may hand a blank over as 0: check that the report gives both. Refused where both are blank or 0."],
   source: "Standard Methods 2340 B: calcium / 40.078 + magnesium / 24.305, times 100.0869.",
   compute: ([calcium, magnesium]) => {
     if (calcium === undefined && magnesium === undefined) {
