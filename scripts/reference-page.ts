@@ -113,7 +113,7 @@ ${contents()}
 <ul>
 <li>A number is in the unit of the chosen system; text with a unit wins: <code>"60 gal"</code>, <code>"227 L"</code>, <code>"18 gpg"</code>, <code>"131 °F"</code>. <code>"1,500"</code> is refused because it could be 1.5 or 1500.</li>
 <li><code>"US"</code> (default): US gallons, inches, °F. <code>"metric"</code>: liters, centimeters, °C. <code>"imperial"</code>: imperial gallons, inches, °C. Hardness and alkalinity are mg/L as CaCO3 in all of them.</li>
-<li>A blank cell is never taken for a measurement: blank and 0 are refused alike where 0 makes no sense.</li>
+<li>Blank and 0 always mean the same, since Excel may hand a blank cell over as 0: both are refused where 0 makes no sense, and both stand for the default in an optional argument. A true zero of hardness or alkalinity is written <code>"0 mg/L"</code>.</li>
 <li><code>#VALUE!</code> means that an input is outside its range, <code>#N/A</code> that no answer exists; rest the pointer on the cell's error mark to read why.</li>
 <li>Use these functions in cells only, not in conditional formats, validation or names, and without IFERROR around them.</li>
 </ul>
