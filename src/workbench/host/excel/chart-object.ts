@@ -45,7 +45,7 @@ export class ChartObject extends ClientObject<string, Excel.Chart> implements Pi
     return Object.defineProperties({}, Object.fromEntries(properties));
   }
 
-  private axis(id: "x" | "y"): object {
+  private axis(id: "x" | "y"): unknown {
     const amended = (definition: GridChart, change: object): GridChart => ({ ...definition, axesDesign: { ...definition.axesDesign, [id]: { ...definition.axesDesign?.[id], ...change } } });
     const path = `axes.${id}`;
     const title = guard("ChartAxisTitle", this.members(`${path}.title`, { text: (definition, text) => amended(definition, { title: { text: String(text) } }), visible: (definition) => definition }));

@@ -44,7 +44,7 @@ class ConditionalFormatObject extends ClientObject<Draft, Excel.ConditionalForma
     });
   }
 
-  private ruleMembers(): object {
+  private ruleMembers(): unknown {
     let text = "";
     const write = (formula: string): void => {
       text = formula;
@@ -56,7 +56,7 @@ class ConditionalFormatObject extends ClientObject<Draft, Excel.ConditionalForma
     });
   }
 
-  private formatMembers(): object {
+  private formatMembers(): unknown {
     const style = (member: string, change: (value: never) => Style): PropertyDescriptor => ({
       get: (): unknown => undefined,
       set: (value: never): void => { this.draw(member, (draft) => { draft.style = { ...draft.style, ...change(value) }; }); },

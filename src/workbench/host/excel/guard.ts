@@ -17,7 +17,7 @@ function setterOf(object: object, member: string): PropertyDescriptor | undefine
  * The object as it is handed out under its Office.js type. The type promises every member; this guard
  * keeps the promise honest by throwing for each one that the stand-in does not have.
  */
-export function guard(kind: string, object: object): object {
+export function guard(kind: string, object: object): unknown {
   // Methods run on the object itself, so that its private fields need no guard.
   const bound = new Map<string | symbol, unknown>();
   const own = (target: object, member: string | symbol): unknown => {

@@ -14,7 +14,7 @@ export class WorksheetsObject
 
   constructor(requests: Requests) {
     super(requests, "WorksheetCollection", { what: "sheets", find: (workbook) => workbook });
-    this.onChanged = guard("EventHandlers", { add: (handler: ChangedHandler) => this.addHandler(handler) });
+    this.onChanged = guard("EventHandlers", { add: (handler: ChangedHandler) => this.addHandler(handler) }) as typeof this.onChanged;
   }
 
   protected entries(_owner: Workbook, workbook: Workbook): readonly string[] {
@@ -48,7 +48,7 @@ export class WorksheetsObject
   }
 
   /** The handler is registered and removed at sync, and called after the change is complete. */
-  private addHandler(handler: ChangedHandler): object {
+  private addHandler(handler: ChangedHandler): unknown {
     const { requests } = this;
     let stop: (() => void) | undefined;
     requests.enqueue("switch", "WorksheetCollection.onChanged", () => {

@@ -105,7 +105,8 @@ export class Grid {
 
   /** The library's types know its own commands only, and one at a time. */
   private dispatch(type: string, payload?: object): DispatchResult {
-    return (this.model.dispatch)(type, payload);
+    const dispatch: unknown = this.model.dispatch;
+    return (dispatch as (type: string, payload?: object) => DispatchResult)(type, payload);
   }
 
   /** Gives a look to an area; looks of one area are collected and applied together at the end of the batch. */
