@@ -8,8 +8,11 @@ import type { SheetPlan, WorkbookPlan } from "../joblog/plan.ts";
  */
 const calculationEngine = "191029";
 
-/** A file carries dates; a fixed one makes the same file of the same plan. */
-export const fileDate = new Date("2027-03-01T00:00:00");
+/** A file carries dates; fixed ones make the same file of the same plan, in every time zone. */
+export const fileDate = new Date("2027-03-01T00:00:00Z");
+
+/** Zip entries hold local clock time. */
+const entryDate = new Date(2027, 2, 1);
 
 function printArea(plan: SheetPlan, index: number): string {
   const name = plan.name.replaceAll("'", "''");
@@ -43,7 +46,7 @@ export function finishParts(file: Uint8Array, plan: WorkbookPlan): Uint8Array {
   const parts: Zippable = {};
   for (const [name, bytes] of Object.entries(unzipSync(file))) {
     const isText = name.endsWith(".xml");
-    parts[name] = [isText ? strToU8(finishPart(name, strFromU8(bytes), plan)) : bytes, { mtime: fileDate }];
+    parts[name] = [isText ? strToU8(finishPart(name, strFromU8(bytes), plan)) : bytes, { mtime: entryDate }];
   }
   return zipSync(parts);
 }
