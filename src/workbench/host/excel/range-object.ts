@@ -124,13 +124,7 @@ export class RangeObject extends ClientObject<Area, Excel.Range> implements Pick
 
   select(): void {
     this.requests.enqueue("look", "Range.select", () => {
-      const area = this.live();
-      const { grid } = this.requests.workbookNow;
-      const { getters, selection } = grid.model;
-      grid.makeRoom(area);
-      const active = getters.getActiveSheetId();
-      if (active !== area.sheet) grid.do("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: area.sheet });
-      selection.selectZone({ cell: { row: area.row, col: area.column }, zone: zoneOf(area) });
+      this.requests.workbookNow.select(this.live());
     });
   }
 

@@ -5,7 +5,7 @@ import { Cells } from "./cells.ts";
 import { Charts } from "./charts.ts";
 import { ChangeLog } from "./change-log.ts";
 import { FormulaKeeper } from "./formula-keeper.ts";
-import { Grid, GridRefusal, type BatchSlot } from "./grid.ts";
+import { Grid, GridRefusal, zoneOf, type BatchSlot } from "./grid.ts";
 import { Names } from "./names.ts";
 import { NumberFormats } from "./number-format.ts";
 import { TableGrowth } from "./table-growth.ts";
@@ -170,6 +170,15 @@ export class Workbook {
       if (error instanceof GridRefusal) throw new ExcelError("InvalidArgument", error.message);
       throw error;
     }
+  }
+
+  /** Brings an area's sheet to the front and selects the area. */
+  select(area: Area): void {
+    const { getters, selection } = this.grid.model;
+    this.grid.makeRoom(area);
+    const active = getters.getActiveSheetId();
+    if (active !== area.sheet) this.grid.do("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: area.sheet });
+    selection.selectZone({ cell: { row: area.row, col: area.column }, zone: zoneOf(area) });
   }
 
   cellAt(area: Area): Cell {

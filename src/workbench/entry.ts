@@ -1,0 +1,64 @@
+/** The workbench's page: grid, host and the add-in's pane in one window. */
+import { createHost, type Host } from "./host/create-host.ts";
+import type { FunctionsMetadata } from "./host/functions/metadata.ts";
+import type { OSpreadsheet } from "./host/library.ts";
+import type { SavedWorkbook } from "./host/save.ts";
+import { benchTools, type BenchTools } from "./page/bench-tools.ts";
+import type { HostWindow } from "./page/host-window.ts";
+import { mountGrid, type Owl } from "./page/mount-grid.ts";
+import { arrangePane, openPane } from "./page/pane-frame.ts";
+import { NoWorker, takeWorker } from "./page/worker-control.ts";
+
+declare const window: HostWindow & { o_spreadsheet: OSpreadsheet; owl: Owl; bathsheetWorkbench?: BenchTools };
+
+async function fileOr<Content>(name: string, otherwise: Content): Promise<Content> {
+  const response = await fetch(name);
+  return response.ok ? ((await response.json()) as Content) : otherwise;
+}
+
+/** The start that the address asks for; the demo week unless it says otherwise. */
+function start(): "demo" | "empty" {
+  return new URLSearchParams(location.search).get("start") === "empty" ? "empty" : "demo";
+}
+
+async function openWorkbook(host: Host): Promise<void> {
+  host.loadFunctions(await fileOr<FunctionsMetadata>("functions.json", { functions: [] }));
+  const saved = start() === "demo" ? await fileOr<SavedWorkbook | undefined>("demo-week.json", undefined) : undefined;
+  if (saved !== undefined) host.restore(saved);
+  document.querySelector(`.action[href="?start=${saved === undefined ? "empty" : "demo"}"]`)?.setAttribute("aria-current", "page");
+}
+
+function notice(): HTMLElement {
+  const found = document.getElementById("notice");
+  if (found === null) throw new Error("The page has no notice.");
+  return found;
+}
+
+function showTrouble(error: unknown): void {
+  const what = error instanceof NoWorker ? "The grid works, but the pane cannot open here." : "The workbench could not start.";
+  const place = notice();
+  place.hidden = false;
+  place.classList.add("trouble");
+  place.replaceChildren(...[what, error instanceof Error ? error.message : String(error)].map((text) => Object.assign(document.createElement("p"), { textContent: text })));
+}
+
+async function begin(host: Host): Promise<void> {
+  const worker = takeWorker();
+  // Reported below, when the grid stands; until then a failure is not unhandled.
+  worker.catch(() => undefined);
+  await openWorkbook(host);
+  const place = document.getElementById("sheet");
+  if (place === null) throw new Error("The page has no place for the grid.");
+  const grid = await mountGrid(window.o_spreadsheet, window.owl, host.model, place);
+  host.session.isCellBeingEdited = grid.isCellBeingEdited;
+  notice().hidden = true;
+  await worker;
+  openPane();
+}
+
+arrangePane();
+const host = createHost(window.o_spreadsheet);
+window.bathsheetHost = host;
+const ready = begin(host);
+window.bathsheetWorkbench = benchTools(host, ready);
+ready.catch(showTrouble);

@@ -1,0 +1,31 @@
+import type { App } from "@odoo/owl";
+import type { Model, OSpreadsheet } from "../host/library.ts";
+
+/** The component library that the grid is drawn with, a script of its own. */
+export type Owl = typeof import("@odoo/owl");
+
+/** A mounted grid. */
+export interface MountedGrid {
+  /** True while a cell holds a cursor. */
+  readonly isCellBeingEdited: () => boolean;
+}
+
+/** Draws the model's grid into `place`. The template file is the library's own. */
+export async function mountGrid(library: OSpreadsheet, owl: Owl, model: Model, place: HTMLElement): Promise<MountedGrid> {
+  const templates = await (await fetch("vendor/o-spreadsheet/o_spreadsheet.xml")).text();
+  let editionMode = (): string => "inactive";
+  class WorkbenchSpreadsheet extends library.Spreadsheet {
+    override setup(): void {
+      super.setup();
+      const composer = library.stores.useStore(library.stores.CellComposerStore) as { readonly editionMode: string };
+      editionMode = (): string => composer.editionMode;
+    }
+  }
+  const app: App = new owl.App(WorkbenchSpreadsheet as unknown as ConstructorParameters<Owl["App"]>[0], {
+    props: { model, colorScheme: "light" },
+    templates,
+    env: {},
+  });
+  await app.mount(place);
+  return { isCellBeingEdited: () => editionMode() !== "inactive" };
+}
