@@ -3,8 +3,8 @@ import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/log-snapshot.ts";
 import type { WorkbookPlan } from "../joblog/plan.ts";
 import { writeRows, type BlankFill, type NewRow } from "./append-rows.ts";
-import { LogProblem, problemFrom } from "./office-problems.ts";
-import { readTables } from "./read-log.ts";
+import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
+import { explainMissing, readTables } from "./read-log.ts";
 import { writePlan, type BuildReport } from "./write-plan.ts";
 
 async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
@@ -21,8 +21,14 @@ export function buildLog(plan: WorkbookPlan): Promise<BuildReport> {
 }
 
 /** The log's rows and fields; undefined where the workbook holds none. Rejects with a LogProblem for a damaged log. */
-export function readLog(): Promise<LogSnapshot | undefined> {
-  return inExcel((context) => readTables(context, jobLog));
+export async function readLog(): Promise<LogSnapshot | undefined> {
+  try {
+    return await Excel.run((context) => readTables(context, jobLog));
+  } catch (error) {
+    const missing = officeCode(error) === "ItemNotFound" || officeCode(error) === "InvalidReference";
+    if (!missing) throw problemFrom(error);
+    return inExcel((context) => explainMissing(context, jobLog));
+  }
 }
 
 /** Adds rows to one or more tables, and fills in blank cells of earlier ones, in one batch. */

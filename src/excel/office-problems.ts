@@ -90,9 +90,11 @@ const editModeWords = /edit(?:ing)? (?:mode|a cell)|cell[- ]edit/i;
 
 const protectedWords = /protect|read-?only/i;
 
+/** Known by its shape: the error may come from another window, where `instanceof` fails. */
 function officeError(error: unknown): { readonly code: string; readonly message: string } | undefined {
-  if (!(error instanceof Error) || !("code" in error) || typeof error.code !== "string") return undefined;
-  return { code: error.code, message: error.message };
+  if (typeof error !== "object" || error === null || !("code" in error) || !("message" in error)) return undefined;
+  const { code, message } = error;
+  return typeof code === "string" && typeof message === "string" ? { code, message } : undefined;
 }
 
 /** The code that Office.js reported, or undefined where the error did not come from Office. */
@@ -105,7 +107,7 @@ export function problemFrom(error: unknown): LogProblem {
   if (error instanceof LogProblem) return error;
   const office = officeError(error);
   if (office === undefined) {
-    const reason = error instanceof Error ? error.message : String(error);
+    const reason = typeof error === "object" && error !== null && "message" in error ? String(error.message) : String(error);
     return new LogProblem({ what: "Bathsheet ran into a fault of its own.", remedy: `Please report it: ${reason}` }, error);
   }
   if (editModeWords.test(office.message)) return new LogProblem(cellBeingEdited, error);

@@ -1,6 +1,6 @@
 import type { LogDefinition, RowValue, TableDefinition, TableId } from "../joblog/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../joblog/log-snapshot.ts";
-import { LogProblem, officeCode } from "./office-problems.ts";
+import { LogProblem } from "./office-problems.ts";
 import { columnPositions, logTables, systemOf } from "./table-columns.ts";
 
 function cellContent(value: unknown): RowValue | undefined {
@@ -24,8 +24,11 @@ function rowsOf(
   });
 }
 
-/** After Excel could not find something: says whether there is no log at all or which part is gone. */
-async function explainMissing(context: Excel.RequestContext, log: LogDefinition): Promise<undefined> {
+/**
+ * After Excel could not find a part of the log: undefined where there is no log at all, else a LogProblem
+ * that names the part. Wants a context of its own: one whose batch failed is spent.
+ */
+export async function explainMissing(context: Excel.RequestContext, log: LogDefinition): Promise<undefined> {
   const { workbook } = context;
   workbook.tables.load("items/name");
   workbook.names.load("items/name");
@@ -52,8 +55,8 @@ async function explainMissing(context: Excel.RequestContext, log: LogDefinition)
   });
 }
 
-/** The whole log in one read trip; undefined where the workbook holds no log. Throws a LogProblem for a damaged one. */
-export async function readTables(context: Excel.RequestContext, log: LogDefinition): Promise<LogSnapshot | undefined> {
+/** The whole log in one read trip. Throws Office's ItemNotFound where a part is missing, a LogProblem where a column is. */
+export async function readTables(context: Excel.RequestContext, log: LogDefinition): Promise<LogSnapshot> {
   const { workbook } = context;
   const fields = log.sheets
     .flatMap((sheet) => sheet.fields)
@@ -67,12 +70,7 @@ export async function readTables(context: Excel.RequestContext, log: LogDefiniti
       body: found.getDataBodyRange().load("values"),
     };
   });
-  try {
-    await context.sync();
-  } catch (error) {
-    if (officeCode(error) !== "ItemNotFound" && officeCode(error) !== "InvalidReference") throw error;
-    return explainMissing(context, log);
-  }
+  await context.sync();
   const fieldValues = Object.fromEntries(fields.map(({ field, range }) => [field.id, cellContent(range.values[0]?.[0])]));
   const system = systemOf(fieldValues["unitSystem"]);
   const rows = Object.fromEntries(

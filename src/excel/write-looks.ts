@@ -36,6 +36,7 @@ export function writeLooks(worksheet: Excel.Worksheet, plan: SheetPlan): void {
   plan.columnWidths.forEach((characters, column) => {
     worksheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = columnPoints(characters);
   });
+  for (const { row, points } of plan.rowHeights) worksheet.getRangeByIndexes(row, 0, 1, 1).format.rowHeight = points;
   for (const area of styledAreas(plan.cells)) {
     const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
     const look = styleLooks[area.style];

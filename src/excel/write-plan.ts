@@ -92,7 +92,7 @@ function writeDress(context: Excel.RequestContext, placements: readonly SheetPla
   for (const placement of placements) {
     const worksheet = sheetOf(context, placement);
     const { plan, kept } = placement;
-    writeLooks(worksheet, { ...plan, columnWidths: kept ? [] : plan.columnWidths, cells: cellsToWrite(placement) });
+    writeLooks(worksheet, { ...plan, columnWidths: kept ? [] : plan.columnWidths, rowHeights: kept ? [] : plan.rowHeights, cells: cellsToWrite(placement) });
     if (kept) continue;
     for (const validation of plan.validations) writeValidation(worksheet, validation, sheetName);
     for (const format of plan.conditionalFormats) writeConditionalFormat(worksheet, format);

@@ -1,5 +1,5 @@
 import type { CellPlan, SheetPlan, TablePlan } from "../joblog/plan.ts";
-import { areaAddress } from "./a1.ts";
+import { areaAddress, columnLetters } from "./a1.ts";
 import { cellValue } from "./cell-text.ts";
 
 function contains(table: TablePlan, cell: CellPlan): boolean {
@@ -65,7 +65,8 @@ export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): voi
   if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);
   const layout = worksheet.pageLayout;
   layout.orientation = plan.orientation === "portrait" ? "Portrait" : "Landscape";
-  layout.zoom = { horizontalFitToPages: 1 };
+  layout.zoom = { horizontalFitToPages: plan.pagesWide };
+  layout.setPrintArea(`A:${columnLetters(plan.lastPrintedColumn)}`);
   layout.headersFooters.defaultForAllPages.centerFooter = plan.footer;
   if (plan.titleRows !== undefined) {
     layout.setPrintTitleRows(`$${String(plan.titleRows.first + 1)}:$${String(plan.titleRows.last + 1)}`);

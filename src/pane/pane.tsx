@@ -21,7 +21,9 @@ import { usePageStyles } from "./views/use-page-styles.ts";
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
   head: { position: "sticky", top: 0, zIndex: 1, backgroundColor: tokens.colorNeutralBackground1, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
-  job: { margin: 0, padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`, color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, whiteSpace: "nowrap", overflow: "hidden", textOverflow: "ellipsis", fontWeight: tokens.fontWeightRegular },
+  job: { margin: 0, padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`, color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightRegular, display: "flex", columnGap: tokens.spacingHorizontalS, whiteSpace: "nowrap" },
+  shop: { overflow: "hidden", textOverflow: "ellipsis" },
+  number: { flexShrink: 0, fontWeight: tokens.fontWeightSemibold },
   tab: { minHeight: "48px", paddingLeft: "10px", paddingRight: "10px" },
   main: { padding: tokens.spacingHorizontalL, maxWidth: "560px" },
 });
@@ -101,11 +103,14 @@ export function Pane(): React.JSX.Element {
   const [chosen, setChosen] = useState<Chosen>({ view: "now", bath: undefined, entry: undefined });
   const choose = (change: Partial<Chosen>): void => { setChosen((before) => ({ ...before, ...change })); };
   const { state } = store;
-  const job = state.status === "ready" ? [state.log.fields["shop"], state.log.fields["jobNumber"]].filter((one) => one !== undefined).join(" · ") : "";
+  const { shop, jobNumber } = state.status === "ready" ? state.log.fields : {};
   return (
     <FluentProvider theme={theme} className={styles.provider} style={{ colorScheme: theme === darkTheme ? "dark" : "light" }}>
       <header className={styles.head}>
-        <h1 className={styles.job}>{job === "" ? "Bathsheet" : job}</h1>
+        <h1 className={styles.job}>
+          <span className={styles.shop}>{shop ?? "Bathsheet"}</span>
+          {jobNumber === undefined ? null : <span className={styles.number}>{jobNumber}</span>}
+        </h1>
         <TabList
           size="medium"
           selectedValue={chosen.view}

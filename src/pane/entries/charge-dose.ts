@@ -26,6 +26,7 @@ function extra(
   rest: readonly (number | string | null)[],
 ): Answer<number> {
   if (ofWater === undefined) return { known: false, why: whatIsMissing[0] };
+  if (ofWater === 0) return { known: true, value: 0 };
   if (ofConcentrate === undefined) return { known: false, why: whatIsMissing[1] };
   return askNumber(id, volume, ofWater, ofConcentrate, ...rest);
 }

@@ -26,24 +26,24 @@ function figuresOf(log: LogSnapshot, bath: string, system: UnitSystem): readonly
   const facts = rowFacts(row);
   const reading = lastReadingOf(log, bath);
   const last = reading === undefined ? undefined : rowFacts(reading);
-  const [baseline, baselineTemperature, lastPh, at, sample, trigger, cost, topUps] = [
+  const [baseline, baselineTemperature, lastPh, readAt, sample, trigger, cost, topUps] = [
     facts.number("baseline"), facts.number("baselineTemperature"), last?.number("ph"), last?.number("when"), last?.number("temperature"),
     last?.number("trigger") ?? facts.number("trigger"), facts.number("cost"), facts.number("topUpTotal"),
   ];
-  const unit = temperatureUnit[system];
+  const at = (value: number): string => `${degrees(value)}\u00a0${temperatureUnit[system]}`;
   const share = facts.number("topUpShare");
   return [
-    { name: "Baseline pH", value: baseline === undefined ? "not set" : ph(baseline), more: baselineTemperature === undefined ? "" : `at ${degrees(baselineTemperature)} ${unit}` },
-    { name: "Trigger pH", value: trigger === undefined ? "not set" : ph(trigger), more: trigger === undefined || sample === undefined ? "" : `at ${degrees(sample)} ${unit}` },
+    { name: "Baseline pH", value: baseline === undefined ? "not set" : ph(baseline), more: baselineTemperature === undefined ? "" : `at ${at(baselineTemperature)}` },
+    { name: "Trigger pH", value: trigger === undefined ? "not set" : ph(trigger), more: trigger === undefined || sample === undefined ? "" : `at ${at(sample)}` },
     {
       name: "Last reading, pH",
       value: lastPh === undefined ? "none" : ph(lastPh),
-      more: [at === undefined ? "" : shortMoment(at), sample === undefined ? "" : `${degrees(sample)} ${unit}`].filter((one) => one !== "").join(", "),
+      more: [readAt === undefined ? "" : shortMoment(readAt).replace(" ", "\u00a0"), sample === undefined ? "" : `at ${at(sample)}`].filter((one) => one !== "").join(" "),
     },
     {
       name: "Cost so far",
       value: cost === undefined ? "not known" : money(cost),
-      more: topUps === undefined || share === undefined ? "concentrate and water" : `topped up ${amount(topUps)} ${volumeUnit[system]}, ${percent(share)} of the opening dose`,
+      more: topUps === undefined || share === undefined || topUps === 0 ? "no top-up yet" : `topped up ${amount(topUps)} ${volumeUnit[system]}, ${percent(share)} of the opening dose`,
     },
   ];
 }

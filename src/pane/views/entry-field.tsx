@@ -1,8 +1,13 @@
-import { Field, Input, Select, Textarea } from "@fluentui/react-components";
+import { Field, Input, makeStyles, Select, Textarea } from "@fluentui/react-components";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { fieldName } from "../fields/read-input.ts";
 import { columnUnit } from "../fields/unit-kinds.ts";
 import type { EntryField } from "../entries/entry-form.ts";
+
+/** Fluent's controls keep a width of their own; in a grid they take the cell's. */
+export const useControlStyles = makeStyles({
+  control: { width: "100%", minWidth: 0, "& input, & select": { width: "100%", minWidth: 0 } },
+});
 
 interface Props {
   readonly field: EntryField;
@@ -15,17 +20,22 @@ interface Props {
   readonly onChange: (value: string) => void;
 }
 
-/** The id by which a form finds a field to move the focus to. */
-export function fieldElementId(key: string): string {
+function fieldElementId(key: string): string {
   return `field-${key.replaceAll(/[^a-z0-9]+/gi, "-")}`;
 }
 
-function control({ field, system, value, onChange }: Props): React.JSX.Element {
-  const id = fieldElementId(field.key);
+/** Moves the focus to a field, unfolding what it is folded into. */
+export function focusField(key: string): void {
+  const element = document.getElementById(fieldElementId(key));
+  element?.closest("details")?.setAttribute("open", "");
+  element?.querySelector<HTMLElement>("input, select, textarea")?.focus();
+}
+
+function controlOf({ field, system, value, onChange }: Props, className: string): React.JSX.Element {
   const { column } = field;
   if (field.choices !== undefined) {
     return (
-      <Select id={id} size="large" value={value} onChange={(_, data) => { onChange(data.value); }}>
+      <Select className={className} size="large" value={value} onChange={(_, data) => { onChange(data.value); }}>
         <option value=""></option>
         {field.choices.map((choice) => (
           <option key={choice} value={choice}>
@@ -37,14 +47,14 @@ function control({ field, system, value, onChange }: Props): React.JSX.Element {
   }
   if (column.type === "date" || column.type === "date and time") {
     const type = column.type === "date" ? "date" : "datetime-local";
-    return <Input id={id} size="large" type={type} value={value} onChange={(_, data) => { onChange(data.value); }} />;
+    return <Input className={className} size="large" type={type} value={value} onChange={(_, data) => { onChange(data.value); }} />;
   }
   if (column.id === "note") {
-    return <Textarea id={id} size="large" resize="vertical" value={value} onChange={(_, data) => { onChange(data.value); }} />;
+    return <Textarea className={className} size="large" resize="vertical" value={value} onChange={(_, data) => { onChange(data.value); }} />;
   }
   const bareNumber = column.type !== "text" && columnUnit(column.unit, system) === undefined;
   return (
-    <Input id={id} size="large" autoComplete="off" inputMode={bareNumber ? "decimal" : "text"} value={value} onChange={(_, data) => { onChange(data.value); }} />
+    <Input className={className} size="large" autoComplete="off" inputMode={bareNumber ? "decimal" : "text"} value={value} onChange={(_, data) => { onChange(data.value); }} />
   );
 }
 
@@ -53,14 +63,16 @@ export function EntryFieldView(props: Props): React.JSX.Element {
   const { field, system, problem, converted, showHelp } = props;
   const label = fieldName({ ...field.column, label: field.label ?? field.column.label }, system);
   const hint = converted === undefined ? (showHelp ? field.column.help : undefined) : `= ${converted}`;
+  const { control } = useControlStyles();
   return (
     <Field
+      id={fieldElementId(field.key)}
       label={label}
       required={field.required}
       {...(problem === undefined ? {} : { validationMessage: problem })}
       {...(hint === undefined ? {} : { hint })}
     >
-      {control(props)}
+      {controlOf(props, control)}
     </Field>
   );
 }

@@ -6,7 +6,7 @@ import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
 import type { RecordAction } from "../actions/record-entry.ts";
 import type { Draft, EntryContext, EntryId } from "../entries/entry-form.ts";
 import { fillForm, type FilledForm } from "../entries/fill-form.ts";
-import { fieldElementId } from "./entry-field.tsx";
+import { focusField } from "./entry-field.tsx";
 import { FieldGroups } from "./field-groups.tsx";
 import { FindingsList } from "./findings-list.tsx";
 import { ProblemBar } from "./problem-bar.tsx";
@@ -30,9 +30,7 @@ const blockedButton: Readonly<Partial<Record<EntryId, string>>> = {
 function focusFirstProblem(filled: FilledForm): void {
   const keys = filled.groups.flatMap((group) => group.fields).map((field) => field.key);
   const first = keys.find((key) => filled.problems.some((problem) => problem.key === key));
-  const element = first === undefined ? null : document.getElementById(fieldElementId(first));
-  element?.closest("details")?.setAttribute("open", "");
-  element?.focus();
+  if (first !== undefined) focusField(first);
 }
 
 /** A form for one event: fields, what they mean, and one button that writes the rows. */

@@ -7,7 +7,7 @@ import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({
   card: { borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
-  summary: { cursor: "pointer", padding: `${tokens.spacingVerticalM} 0`, listStylePosition: "outside" },
+  summary: { cursor: "pointer", padding: `${tokens.spacingVerticalM} 0`, listStylePosition: "inside" },
   name: { fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForegroundLink, overflowWrap: "anywhere" },
   line: { display: "block", color: tokens.colorNeutralForeground2 },
   body: { display: "grid", rowGap: tokens.spacingVerticalM, paddingBottom: tokens.spacingVerticalL },

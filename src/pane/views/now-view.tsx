@@ -6,6 +6,7 @@ import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { actionForStep, recordActionOf } from "../actions/record-actions.ts";
 import { bathIds } from "../entries/bath-values.ts";
 import type { EntryId } from "../entries/entry-form.ts";
+import { useControlStyles } from "./entry-field.tsx";
 import { BathFigures } from "./bath-figures.tsx";
 import { ClaimShares } from "./claim-shares.tsx";
 import { TrendChart } from "./trend-chart.tsx";
@@ -21,7 +22,8 @@ const useStyles = makeStyles({
     backgroundColor: tokens.colorBrandBackground2,
     borderLeft: `5px solid ${tokens.colorBrandStroke1}`,
   },
-  urgent: { backgroundColor: tokens.colorPaletteYellowBackground1, borderLeftColor: tokens.colorPaletteDarkOrangeBorderActive },
+  urgent: { backgroundColor: `color-mix(in srgb, ${tokens.colorPaletteDarkOrangeForeground1} 12%, ${tokens.colorNeutralBackground1})`, borderLeftColor: tokens.colorPaletteDarkOrangeBorderActive },
+  reason: { marginTop: tokens.spacingVerticalXS },
   sentence: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: "1.3", fontWeight: tokens.fontWeightSemibold, textWrap: "pretty" },
   late: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalXS },
   lateItem: { display: "grid", gridTemplateColumns: "20px minmax(0, 1fr)", columnGap: tokens.spacingHorizontalS },
@@ -56,14 +58,15 @@ function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
 export function NowView({ log, system, bath, now, onBath, onRecord }: Props): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
+  const { control } = useControlStyles();
   if (bath === undefined) return <NoBath onRecord={onRecord} />;
   const step = nextStep(log, bath, system, now);
   const action = actionForStep(step.kind);
   const trend = trendOf(log, bath);
   return (
     <div className={page.page}>
-      <Field label="Bath" orientation="horizontal">
-        <Select size="large" value={bath} onChange={(_, data) => { onBath(data.value); }}>
+      <Field label="Bath">
+        <Select className={control} size="large" value={bath} onChange={(_, data) => { onBath(data.value); }}>
           {bathIds(log).map((id) => (
             <option key={id}>{id}</option>
           ))}
@@ -72,7 +75,7 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
       <section className={mergeClasses(styles.step, step.urgent && styles.urgent)} aria-label="Next step">
         <div role="status">
           <p className={styles.sentence}>{step.sentence}</p>
-          {step.reason === undefined ? null : <p className={page.quiet}>{step.reason}</p>}
+          {step.reason === undefined ? null : <p className={mergeClasses(page.quiet, styles.reason)}>{step.reason}</p>}
         </div>
         {action === undefined ? null : (
           <Button appearance="primary" size="large" className={page.big} onClick={() => { onRecord(action.form.id); }}>

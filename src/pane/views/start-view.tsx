@@ -7,7 +7,7 @@ import { startLog } from "../actions/start-log.ts";
 import type { Draft } from "../entries/entry-form.ts";
 import { fillStart } from "../entries/start-entry.ts";
 import { fieldTextNow } from "../fields/moments.ts";
-import { fieldElementId } from "./entry-field.tsx";
+import { focusField, useControlStyles } from "./entry-field.tsx";
 import { FieldGroups } from "./field-groups.tsx";
 import { FindingsList } from "./findings-list.tsx";
 import { ProblemBar } from "./problem-bar.tsx";
@@ -22,6 +22,7 @@ const systemWords: Readonly<Record<UnitSystem, string>> = {
 /** First run: the workbook holds no log yet. */
 export function StartView({ onBuilt }: { readonly onBuilt: () => Promise<void> }): React.JSX.Element {
   const page = usePageStyles();
+  const { control } = useControlStyles();
   const [typed, setTyped] = useState<Draft>({});
   const [system, setSystem] = useState<UnitSystem>("US");
   const [tried, setTried] = useState(false);
@@ -49,7 +50,7 @@ export function StartView({ onBuilt }: { readonly onBuilt: () => Promise<void> }
     setTried(true);
     const first = filled.problems[0];
     if (first === undefined) void attempt("Building the log…", () => startLog.run({ system, content: filled.content }));
-    else document.getElementById(fieldElementId(first.key))?.focus();
+    else focusField(first.key);
   };
 
   const [DemoIcon, BuildIcon] = [lookAtDemo.icon, startLog.icon];
@@ -78,13 +79,13 @@ export function StartView({ onBuilt }: { readonly onBuilt: () => Promise<void> }
         }}
       >
         <Field label="Shop">
-          <Input size="large" autoComplete="off" value={typed["shop"] ?? ""} onChange={(_, data) => { change("shop", data.value); }} />
+          <Input className={control} size="large" autoComplete="off" value={typed["shop"] ?? ""} onChange={(_, data) => { change("shop", data.value); }} />
         </Field>
         <Field label="Job number">
-          <Input size="large" autoComplete="off" value={typed["jobNumber"] ?? ""} onChange={(_, data) => { change("jobNumber", data.value); }} />
+          <Input className={control} size="large" autoComplete="off" value={typed["jobNumber"] ?? ""} onChange={(_, data) => { change("jobNumber", data.value); }} />
         </Field>
         <Field label="Units" hint="Set once for this workbook. You can type any unit in a field, such as 53 C.">
-          <Select size="large" value={system} onChange={(_, data) => { setSystem(unitSystems.find((one) => one === data.value) ?? system); }}>
+          <Select className={control} size="large" value={system} onChange={(_, data) => { setSystem(unitSystems.find((one) => one === data.value) ?? system); }}>
             {unitSystems.map((one) => (
               <option key={one} value={one}>
                 {systemWords[one]}

@@ -10,7 +10,7 @@ export const usePageStyles = makeStyles({
     margin: 0,
     padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}`,
     borderLeft: `4px solid ${tokens.colorPaletteDarkOrangeBorderActive}`,
-    backgroundColor: tokens.colorPaletteYellowBackground1,
+    backgroundColor: `color-mix(in srgb, ${tokens.colorPaletteDarkOrangeForeground1} 9%, ${tokens.colorNeutralBackground1})`,
     borderRadius: `0 ${tokens.borderRadiusMedium} ${tokens.borderRadiusMedium} 0`,
     fontSize: tokens.fontSizeBase200,
     lineHeight: tokens.lineHeightBase200,

@@ -1,0 +1,187 @@
+import { beforeEach, describe, expect, test } from "vitest";
+import { appendRows, buildLog, insertFormula, readLog } from "../../../src/excel/log-workbook.ts";
+import { LogProblem } from "../../../src/excel/office-problems.ts";
+import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { LogContent } from "../../../src/joblog/definition.ts";
+import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { Host } from "../../../src/workbench/host/create-host.ts";
+import { openWorkbook } from "./open-workbook.ts";
+
+const bath = "B-T1-0301";
+
+let host: Host;
+
+beforeEach(() => {
+  host = openWorkbook();
+});
+
+function build(content: LogContent = firstTwoDays): ReturnType<typeof buildLog> {
+  return buildLog(layOut(jobLog, { system: "US" }, content));
+}
+
+async function log(): Promise<LogSnapshot> {
+  const snapshot = await readLog();
+  if (snapshot === undefined) throw new Error("no log");
+  return snapshot;
+}
+
+async function sheetNames(): Promise<readonly string[]> {
+  return Excel.run(async (context) => {
+    const sheets = context.workbook.worksheets.load("items/name");
+    await context.sync();
+    return sheets.items.map((sheet) => sheet.name);
+  });
+}
+
+describe("building the log", () => {
+  test("a workbook without a log says so", async () => {
+    expect(await readLog()).toBeUndefined();
+  });
+
+  test("adds one sheet for every sheet of the plan and reads back what was laid out", async () => {
+    const report = await build();
+    expect(report.added).toEqual(jobLog.sheets.map((sheet) => sheet.name));
+    const { rows, fields } = await log();
+    expect(fields["shop"]).toBe(firstTwoDays.fields["shop"]);
+    expect(rows.readings.map((row) => row.cells["id"])).toEqual(firstTwoDays.rows.readings?.map((row) => row["id"]));
+    expect(rows.baths[0]?.cells["strength"]).toBe("1+28");
+  });
+
+  // Working volume, dose at 1+28, baseline and trigger as published with the invented demo week's own answers.
+  test("the formulas work the demo days out", async () => {
+    await build();
+    const [row] = (await log()).rows.baths;
+    expect(row?.cells["workingVolume"]).toBeCloseTo(121.175, 3);
+    expect(row?.cells["baseDose"]).toBeCloseTo(4.178, 3);
+    expect(row?.cells["baseline"]).toBeCloseTo(11.42, 10);
+    expect(row?.cells["trigger"]).toBeCloseTo(10.92, 10);
+    expect(row?.cells["benchState"]).toBe("accepted");
+  });
+
+  test("building again keeps every sheet and every row", async () => {
+    await build();
+    const before = await log();
+    const again = await build({ fields: {}, rows: {} });
+    expect(again.added).toEqual([]);
+    expect(again.kept).toHaveLength(jobLog.sheets.length);
+    expect(await log()).toEqual(before);
+  });
+
+  test("a shop's own sheet of the same name is left alone and the log's sheet takes another name", async () => {
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.add("Readings").getRange("A1:A1").values = [["my own notes"]];
+      await context.sync();
+    });
+    const report = await build();
+    expect(report.renamed).toEqual([{ planned: "Readings", actual: "Readings (log)" }]);
+    expect(host.values("Readings")).toEqual([["my own notes"]]);
+    const [row] = (await log()).rows.baths;
+    expect(row?.cells["baseline"]).toBeCloseTo(11.42, 10);
+  });
+});
+
+describe("a damaged log", () => {
+  test("a renamed column is named, with what to do", async () => {
+    await build();
+    await Excel.run(async (context) => {
+      const header = context.workbook.tables.getItem("Readings").getHeaderRowRange();
+      header.load("values");
+      await context.sync();
+      header.values = [(header.values[0] ?? []).map((text: unknown) => (text === "pH as read" ? "pee aitch" : text))];
+      await context.sync();
+    });
+    await expect(readLog()).rejects.toThrow(/column "pH as read" of table Readings .* missing or renamed/);
+  });
+
+  test("a renamed table is named", async () => {
+    await build();
+    await Excel.run(async (context) => {
+      context.workbook.tables.getItem("Additions").name = "MyAdditions";
+      await context.sync();
+    });
+    const failure = await readLog().catch((error: unknown) => error);
+    expect(failure).toBeInstanceOf(LogProblem);
+    expect((failure as LogProblem).what).toMatch(/table Additions .* missing or renamed/);
+    expect((failure as LogProblem).remedy).toMatch(/Undo/);
+  });
+});
+
+describe("adding rows", () => {
+  const reading = { id: "R011", bath, when: 46449.302083, purpose: "check", ph: 10.83, temperature: 77 };
+
+  test("the first row goes into the blank line that an empty table starts with", async () => {
+    await build({ ...firstTwoDays, rows: { ...firstTwoDays.rows, readings: [] } });
+    await appendRows([{ table: "readings", row: { ...reading, id: "R001" } }]);
+    const { rows } = await log();
+    expect(rows.readings.map(({ position, cells }) => [position, cells["id"]])).toEqual([[0, "R001"]]);
+  });
+
+  test("a further row goes beneath, the table grows, and its calculated columns answer", async () => {
+    await build();
+    await appendRows([{ table: "readings", row: reading }]);
+    const { rows } = await log();
+    const last = rows.readings.at(-1);
+    expect(last?.cells).toMatchObject({ id: "R011", ph: 10.83, purpose: "check", verdict: "top up" });
+    expect(rows.baths[0]?.cells["state"]).toBe("top up");
+    expect(last?.cells["firstAddition"]).toBeCloseTo(4.178 / 3, 2);
+  });
+
+  test("several tables are written together and rows keep their order", async () => {
+    await build();
+    await appendRows([
+      { table: "additions", row: { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" } },
+      { table: "readings", row: reading },
+      { table: "readings", row: { ...reading, id: "R012", purpose: "after top-up", ph: 11.13 } },
+    ]);
+    const { rows } = await log();
+    expect(rows.readings.slice(-2).map((row) => row.cells["id"])).toEqual(["R011", "R012"]);
+    expect(rows.baths[0]?.cells["topUpTotal"]).toBeCloseTo(1.39, 10);
+  });
+
+  test("text that looks like a formula or a number stays the text that was typed", async () => {
+    await build();
+    await appendRows([{ table: "readings", row: { ...reading, note: "=1+1", meter: "007" } }]);
+    const last = (await log()).rows.readings.at(-1);
+    expect(last?.cells["note"]).toBe("=1+1");
+    expect(last?.cells["meter"]).toBe("007");
+  });
+
+  test("a blank cell of an earlier row is filled in, a written one is not overwritten", async () => {
+    await build();
+    await appendRows([{ table: "additions", row: { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" } }]);
+    await appendRows([{ table: "readings", row: reading }], [{ table: "additions", key: "A005", cells: { phAfter: 11.13, amount: 99 } }]);
+    const addition = (await log()).rows.additions.at(-1);
+    expect(addition?.cells).toMatchObject({ id: "A005", phAfter: 11.13, amount: 1.39, recovery: "short" });
+  });
+
+  test("cells under a full table are never overwritten", async () => {
+    await build();
+    await Excel.run(async (context) => {
+      context.workbook.tables.getItem("Readings").getDataBodyRange().getRowsBelow(1).getCell(0, 0).values = [["do not touch"]];
+      await context.sync();
+    });
+    const before = await log();
+    await expect(appendRows([{ table: "readings", row: reading }])).rejects.toThrow(/Readings is full/);
+    expect(await log()).toEqual(before);
+  });
+});
+
+describe("putting a formula in the sheet", () => {
+  test("writes the formula in the selected cell and computes it", async () => {
+    const address = await insertFormula('=BATH.STRENGTH("1+39")');
+    expect(address).toMatch(/A1$/);
+    const [name = ""] = await sheetNames();
+    expect(host.values(name)[0]?.[0]).toBeCloseTo(0.025, 12);
+  });
+
+  test("refuses a cell that holds something", async () => {
+    await insertFormula("=1+1");
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getActiveWorksheet().getRange("A1:A1").select();
+      await context.sync();
+    });
+    await expect(insertFormula("=2+2")).rejects.toThrow(/already holds something/);
+  });
+});
