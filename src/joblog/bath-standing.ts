@@ -3,7 +3,7 @@ import { computed } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
 import { at, blankIf, halfMinute, quoted } from "./formulas.ts";
 import { days, volume } from "./units-of.ts";
-import { bench } from "./words.ts";
+import { bathState, bench } from "./words.ts";
 
 /** Where the bath stands: bench tests, baseline, last reading, top-ups, cost, what comes next. */
 export const bathStanding: readonly ComputedColumn[] = [
@@ -29,10 +29,12 @@ export const bathStanding: readonly ComputedColumn[] = [
     }),
   computed({ id: "state", label: "State", type: "text", width: 11, help: "What comes next: charge, bench test, baseline, in use, top up, re-read, closed." },
     (r) => {
-      const readSinceConcentrate = `${r.here("lastConcentrate")}>${r.here("lastReadingAt")}+${halfMinute}`;
-      const judged = `IF(${readSinceConcentrate},"re-read",IF(LEFT(${r.here("lastVerdict")},7)="re-read","re-read",IF(${r.here("lastVerdict")}="top up","top up","in use")))`;
-      const before = `IF(${r.here("benchState")}=${quoted(bench.accepted)},"baseline","bench test")`;
-      return blankIf([`${r.here("bath")}=""`],
-        `IF(ISNUMBER(${r.here("closed")}),"closed",IF(${r.here("openingDose")}="","charge",IF(${r.here("baseline")}="",${before},${judged})))`);
+      const concentrateSinceReading = `${r.here("lastConcentrate")}>${r.here("lastReadingAt")}+${halfMinute}`;
+      const asksReRead = `LEFT(${r.here("lastVerdict")},7)=${quoted(bathState.reRead)}`;
+      const asksTopUp = `${r.here("lastVerdict")}=${quoted(bathState.topUp)}`;
+      const judged = `IF(${concentrateSinceReading},${quoted(bathState.reRead)},IF(${asksReRead},${quoted(bathState.reRead)},IF(${asksTopUp},${quoted(bathState.topUp)},${quoted(bathState.inUse)})))`;
+      const before = `IF(${r.here("benchState")}=${quoted(bench.accepted)},${quoted(bathState.baseline)},${quoted(bathState.benchTest)})`;
+      const open = `IF(${r.here("openingDose")}="",${quoted(bathState.charge)},IF(${r.here("baseline")}="",${before},${judged}))`;
+      return blankIf([`${r.here("bath")}=""`], `IF(ISNUMBER(${r.here("closed")}),${quoted(bathState.closed)},${open})`);
     }),
 ];

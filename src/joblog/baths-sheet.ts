@@ -4,6 +4,7 @@ import { bathHelpers } from "./bath-helpers.ts";
 import { bathStanding } from "./bath-standing.ts";
 import type { SheetDefinition } from "./definition.ts";
 import { phChart } from "./ph-chart.ts";
+import { bathState, bench } from "./words.ts";
 
 export const bathsSheet: SheetDefinition = {
   id: "baths",
@@ -29,12 +30,12 @@ export const bathsSheet: SheetDefinition = {
       emptyRows: 1,
       columns: [...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers],
       signals: [
-        { column: "state", when: { is: "top up" }, look: "act" },
-        { column: "state", when: { is: "re-read" }, look: "watch" },
-        { column: "state", when: { is: "in use" }, look: "good" },
-        { column: "state", when: { is: "closed" }, look: "quiet" },
-        { column: "benchState", when: { is: "not accepted" }, look: "act" },
-        { column: "benchState", when: { is: "accepted" }, look: "good" },
+        { column: "state", when: { is: bathState.topUp }, look: "act" },
+        { column: "state", when: { is: bathState.reRead }, look: "watch" },
+        { column: "state", when: { is: bathState.inUse }, look: "good" },
+        { column: "state", when: { is: bathState.closed }, look: "quiet" },
+        { column: "benchState", when: { is: bench.refused }, look: "act" },
+        { column: "benchState", when: { is: bench.accepted }, look: "good" },
         { column: "lastVerdict", when: { is: "top up" }, look: "act" },
         { column: "lastVerdict", when: { is: "near" }, look: "watch" },
         { column: "lastVerdict", when: { startsWith: "re-read" }, look: "watch" },

@@ -115,7 +115,7 @@ export interface TableDefinition {
 }
 
 /** A field is looked at as a whole; `column` of a signal has no meaning here. */
-export type FieldSignal = Omit<RowSignal, "column">;
+type FieldSignal = Omit<RowSignal, "column">;
 
 /** One labelled cell with a defined name. */
 export interface FieldDefinition {

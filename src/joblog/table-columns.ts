@@ -6,7 +6,7 @@ import type { StyleId, TableColumnPlan } from "./plan.ts";
 import { referencesFor } from "./references.ts";
 
 /** Style of a column's cells. */
-export function bodyStyle(column: ColumnDefinition): StyleId {
+function bodyStyle(column: ColumnDefinition): StyleId {
   if (column.role === "input") return "input";
   return column.helper === true ? "helper" : "computed";
 }

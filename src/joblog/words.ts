@@ -27,4 +27,12 @@ export const bench = {
 } as const;
 
 /** What a bath needs next. */
-export const bathStates = ["charge", "bench test", "baseline", "in use", "top up", "re-read", "closed"] as const;
+export const bathState = {
+  charge: "charge",
+  benchTest: "bench test",
+  baseline: "baseline",
+  inUse: "in use",
+  topUp: "top up",
+  reRead: "re-read",
+  closed: "closed",
+} as const;
