@@ -3,19 +3,53 @@ import CopyPlugin from "copy-webpack-plugin";
 import webpack from "webpack";
 
 const root = import.meta.dirname;
-const fromModule = (file: string): string => path.join(root, "node_modules", file);
 
-/** The grid and what it needs, served as their own unmodified files with their licences. */
-const vendorFiles = [
-  { from: fromModule("@odoo/o-spreadsheet/dist/o_spreadsheet.min.iife.js"), to: "vendor/o-spreadsheet/o_spreadsheet.js" },
-  { from: fromModule("@odoo/o-spreadsheet/dist/o_spreadsheet.css"), to: "vendor/o-spreadsheet/" },
-  { from: fromModule("@odoo/o-spreadsheet/dist/o_spreadsheet.xml"), to: "vendor/o-spreadsheet/" },
-  { from: fromModule("@odoo/o-spreadsheet/LICENSE"), to: "vendor/o-spreadsheet/" },
+/** What the workbench serves beside our bundles: other people's files, unmodified, each with its licence. */
+const vendored: readonly { readonly package: string; readonly folder: string; readonly files: Readonly<Record<string, string>> }[] = [
+  {
+    package: "@odoo/o-spreadsheet",
+    folder: "o-spreadsheet",
+    files: {
+      "dist/o_spreadsheet.min.iife.js": "o_spreadsheet.js",
+      "dist/o_spreadsheet.css": "o_spreadsheet.css",
+      "dist/o_spreadsheet.xml": "o_spreadsheet.xml",
+      LICENSE: "LICENSE.txt",
+    },
+  },
+  { package: "@odoo/owl", folder: "owl", files: { "dist/owl.iife.js": "owl.iife.js", LICENSE: "LICENSE.txt" } },
+  { package: "chart.js", folder: "chart.js", files: { "dist/chart.umd.min.js": "chart.umd.min.js", "LICENSE.md": "LICENSE.md" } },
+  { package: "luxon", folder: "luxon", files: { "build/global/luxon.min.js": "luxon.min.js", "LICENSE.md": "LICENSE.md" } },
+  {
+    package: "chartjs-adapter-luxon",
+    folder: "chartjs-adapter-luxon",
+    files: { "dist/chartjs-adapter-luxon.umd.min.js": "chartjs-adapter-luxon.umd.min.js", "LICENSE.md": "LICENSE.md" },
+  },
+  { package: "bootstrap", folder: "bootstrap", files: { "dist/css/bootstrap.min.css": "bootstrap.min.css", LICENSE: "LICENSE.txt" } },
+  {
+    package: "font-awesome",
+    folder: "font-awesome",
+    files: {
+      "css/font-awesome.min.css": "css/font-awesome.min.css",
+      "fonts/fontawesome-webfont.woff2": "fonts/fontawesome-webfont.woff2",
+      "fonts/fontawesome-webfont.woff": "fonts/fontawesome-webfont.woff",
+      "README.md": "README.md",
+    },
+  },
 ];
+
+const vendorFiles = vendored.flatMap((one) =>
+  Object.entries(one.files).map(([from, to]) => ({
+    from: path.join(root, "node_modules", one.package, from),
+    to: `vendor/${one.folder}/${to}`,
+    toType: "file" as const,
+    info: { minimized: true },
+  })),
+);
 
 const pages = [
   { from: "src/pane/taskpane.html", to: "taskpane.html" },
   { from: "src/workbench/index.html", to: "index.html" },
+  { from: "src/workbench/workbench.css", to: "workbench.css" },
   { from: "assets/*.png", to: "[path][name][ext]" },
   { from: "LICENSE", to: "LICENSE.txt", toType: "file" as const },
 ];
@@ -39,7 +73,6 @@ export function configuration(mode: "production" | "development"): webpack.Confi
     module: {
       rules: [
         { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic" } },
-        { test: /\.css$/, type: "asset/source" },
       ],
     },
     optimization: { splitChunks: false, runtimeChunk: false },
