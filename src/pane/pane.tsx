@@ -22,8 +22,8 @@ const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
   head: { position: "sticky", top: 0, zIndex: 1, backgroundColor: tokens.colorNeutralBackground1, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
   job: { margin: 0, padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`, color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightRegular, display: "flex", columnGap: tokens.spacingHorizontalS, whiteSpace: "nowrap" },
-  shop: { overflow: "hidden", textOverflow: "ellipsis" },
-  number: { flexShrink: 0, fontWeight: tokens.fontWeightSemibold },
+  shop: { flexShrink: 1, minWidth: "40%", overflow: "hidden", textOverflow: "ellipsis" },
+  number: { flexShrink: 1, overflow: "hidden", textOverflow: "ellipsis", fontWeight: tokens.fontWeightSemibold },
   tab: { minHeight: "48px", paddingLeft: "10px", paddingRight: "10px" },
   main: { padding: tokens.spacingHorizontalL, maxWidth: "560px" },
 });

@@ -105,9 +105,9 @@ export const chargeEntry: EntryForm = {
     {
       legend: "What goes in now",
       fields: [
-        field(log, "additions", "amount", { key: "waterAmount", label: "Water", required: false }),
-        field(log, "additions", "amount", { key: "concentrateAmount", label: "Concentrate amount", required: false }),
-        field(log, "additions", "when", { key: "concentrateAt", label: "Concentrate added", required: false }),
+        field(log, "additions", "amount", { key: "waterAmount", label: "Water in", required: false }),
+        field(log, "additions", "amount", { key: "concentrateAmount", label: "Concentrate in", required: false }),
+        field(log, "additions", "when", { key: "concentrateAt", label: "Concentrate went in", required: false }),
       ],
     },
     {

@@ -26,14 +26,14 @@ interface Props {
 }
 
 /** Characters of a column that a field of half the pane's width still shows. */
-const halfWidth = 14;
+const halfWidth = 12;
 
 /** Short fields stand two in a row; whatever needs room, or has something to say, takes the whole width. */
 function needsRoom({ column, label }: EntryField, showHelp: boolean): boolean {
   const unit = column.unit === undefined ? 0 : column.unit.US.length + 2;
   const longName = (label ?? column.label).length + unit > 20;
   const moment = column.type === "date and time" || column.type === "date";
-  return showHelp || longName || moment || (column.type === "text" && column.width > halfWidth);
+  return showHelp || longName || moment || ((column.type === "text" || column.type === "choice") && column.width > halfWidth);
 }
 
 export function FieldGroups({ groups, values, system, converted, problems, showHelp = false, onChange }: Props): React.JSX.Element {

@@ -11,7 +11,7 @@ const useStyles = makeStyles({
     borderRadius: tokens.borderRadiusLarge,
     padding: tokens.spacingHorizontalM,
   },
-  heading: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold, color: tokens.colorNeutralForeground3 },
+  heading: { margin: `0 0 ${tokens.spacingVerticalXS}`, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold, color: tokens.colorNeutralForeground3 },
   list: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalXS },
   item: { display: "grid", gridTemplateColumns: "20px minmax(0, 1fr)", columnGap: tokens.spacingHorizontalS, alignItems: "start" },
   icon: { fontSize: "20px" },

@@ -6,6 +6,8 @@ import { createHost, type Host } from "../../../src/workbench/host/create-host.t
 
 /** A blank workbook in the stand-in host, with the worksheet functions, behind the globals that src/excel speaks to. */
 export function openWorkbook(): Host {
+  // The grid library reports every model it makes.
+  console.debug = () => undefined;
   const host = createHost(library);
   Object.assign(globalThis, { Excel: host.Excel, Office: host.Office, CustomFunctions: host.CustomFunctions, OfficeExtension: host.OfficeExtension });
   host.loadFunctions(functionsMetadata("https://localhost/") as Parameters<Host["loadFunctions"]>[0]);

@@ -1,0 +1,35 @@
+import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
+import type { LogContent, LogRow, TableId } from "../../../src/joblog/definition.ts";
+import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import { serialOf } from "../../../src/pane/fields/moments.ts";
+import { openWorkbook } from "./open-workbook.ts";
+
+/** An Excel serial number of the demo week: `moment("2027-03-01T09:45")`. */
+export function moment(text: string): number {
+  const serial = serialOf(text);
+  if (serial === undefined) throw new RangeError(text);
+  return serial;
+}
+
+type Extra = Partial<Record<TableId, readonly LogRow[]>>;
+
+/** The demo days as far as they had gone at a moment, and rows of a test's own. */
+function contentUntil(until: number, extra: Extra): LogContent {
+  const rows = Object.entries(firstTwoDays.rows).map(([table, all]) => {
+    const past = all.filter((row) => row["when"] === undefined || Number(row["when"]) <= until);
+    return [table, [...past, ...(extra[table as TableId] ?? [])]] as const;
+  });
+  return { fields: firstTwoDays.fields, rows: Object.fromEntries(rows) };
+}
+
+/** Builds that log in a fresh workbook of the stand-in and reads what its formulas made of it. */
+export async function demoLog(until: string, extra: Extra = {}): Promise<LogSnapshot> {
+  openWorkbook();
+  await buildLog(layOut(jobLog, { system: "US" }, contentUntil(moment(until), extra)));
+  const log = await readLog();
+  if (log === undefined) throw new Error("The workbook holds no log.");
+  return log;
+}

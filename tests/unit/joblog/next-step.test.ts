@@ -1,0 +1,78 @@
+import { describe, expect, test } from "vitest";
+import { nextStep } from "../../../src/joblog/next-step.ts";
+import { demoLog, moment } from "../excel/demo-log.ts";
+
+const bath = "B-T1-0301";
+
+async function stepAt(time: string, extra: Parameters<typeof demoLog>[1] = {}, now = time): Promise<ReturnType<typeof nextStep>> {
+  return nextStep(await demoLog(time, extra), bath, "US", moment(now));
+}
+
+const reading = (id: string, when: string, ph: number, temperature: number, purpose = "check") => ({ id, bath, when: moment(when), purpose, ph, temperature });
+
+describe("the next step of the demo bath", () => {
+  // 121.175 gal at 1+28 is 4.178 gal; the RO water's alkalinity of 5 mg/L takes 0.05 gal more.
+  test("with water in and nothing else it is the charge, with the planned dose", async () => {
+    const step = await stepAt("2027-03-01T07:00");
+    expect(step.kind).toBe("opening dose");
+    expect(step.sentence).toMatch(/cold water first, then 4\.2[0-9] gal of CN-1, mix, then heat/);
+  });
+
+  test("after the first part of the charge it is the bench test", async () => {
+    const step = await stepAt("2027-03-01T07:30");
+    expect(step.kind).toBe("bench test");
+    expect(step.sentence).toContain("1+36");
+  });
+
+  test("after a bench test that failed it names the surfaces and what is missing to the plan", async () => {
+    const step = await stepAt("2027-03-01T09:10");
+    expect(step.kind).toBe("opening dose");
+    expect(step.sentence).toMatch(/plastic \(partial\)/);
+    expect(step.sentence).toMatch(/0\.9[0-9] gal more reaches 1\+28/);
+    expect(step.urgent).toBe(true);
+  });
+
+  test("new concentrate asks for the bench test again", async () => {
+    expect((await stepAt("2027-03-01T09:20")).kind).toBe("bench test");
+  });
+
+  test("with every surface passed it is the baseline of three readings", async () => {
+    const step = await stepAt("2027-03-01T09:40");
+    expect(step.kind).toBe("baseline");
+    expect(step.sentence).toMatch(/three readings/);
+  });
+
+  test("with a baseline it says how far the last reading is above the trigger", async () => {
+    const step = await stepAt("2027-03-02T17:00");
+    expect(step.sentence).toMatch(/^Carry on: 0\.2[0-9] pH above the trigger/);
+    expect(step.urgent).toBe(false);
+    expect(step.overdue).toEqual([]);
+  });
+
+  // The first addition is a third of the opening dose, 4.178 / 3 (common practice, no source).
+  test("at or under the trigger it is a top-up of the first addition, with the range", async () => {
+    const step = await stepAt("2027-03-02T17:00", { readings: [reading("R015", "2027-03-04T08:15", 10.83, 77)] }, "2027-03-04T08:20");
+    expect(step.kind).toBe("top-up");
+    expect(step.sentence).toMatch(/^Top up: add 1\.39 gal, mix, read again\. Range \d+\.\d to \d+\.\d gal\.$/);
+  });
+
+  test("concentrate after the last reading asks for a reading", async () => {
+    const extra = {
+      readings: [reading("R015", "2027-03-04T08:15", 10.83, 77)],
+      additions: [{ id: "A005", bath, when: moment("2027-03-04T08:30"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" }],
+    };
+    const step = await stepAt("2027-03-02T17:00", extra, "2027-03-04T08:40");
+    expect(step.kind).toBe("reading");
+    expect(step.sentence).toBe("Mix, then read: 1.39 gal went in since the last reading.");
+  });
+
+  test("a bath without a reading for a day says so", async () => {
+    const step = await stepAt("2027-03-02T17:00", {}, "2027-03-03T17:00");
+    expect(step.overdue).toEqual(["No reading for 24 hours."]);
+  });
+
+  test("an unknown bath is refused", async () => {
+    const log = await demoLog("2027-03-01T07:00");
+    expect(() => nextStep(log, "B-9", "US", 0)).toThrow(/no bath "B-9"/);
+  });
+});
