@@ -6,6 +6,7 @@ import type { SavedWorkbook } from "./host/save.ts";
 import { benchTools, type BenchTools } from "./page/bench-tools.ts";
 import type { HostWindow } from "./page/host-window.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
+import { gridNotices } from "./page/notices.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
@@ -42,6 +43,12 @@ function showTrouble(error: unknown): void {
   place.replaceChildren(...[what, error instanceof Error ? error.message : String(error)].map((text) => Object.assign(document.createElement("p"), { textContent: text })));
 }
 
+/** What the log says to the entry that was just refused in the active cell. */
+function refusalWords({ workbook, model }: Host): { readonly title: string; readonly message: string } | undefined {
+  const { sheetId, row, col } = model.getters.getActivePosition();
+  return workbook.validations.refusalAt({ sheet: sheetId, row, column: col });
+}
+
 async function begin(host: Host): Promise<void> {
   const worker = takeWorker();
   // Reported below, when the grid stands; until then a failure is not unhandled.
@@ -49,7 +56,7 @@ async function begin(host: Host): Promise<void> {
   await openWorkbook(host);
   const place = document.getElementById("sheet");
   if (place === null) throw new Error("The page has no place for the grid.");
-  const grid = await mountGrid(window.o_spreadsheet, window.owl, host.model, place);
+  const grid = await mountGrid(window.o_spreadsheet, window.owl, host.model, gridNotices(() => refusalWords(host)), place);
   host.session.isCellBeingEdited = grid.isCellBeingEdited;
   notice().hidden = true;
   await worker;

@@ -15,6 +15,7 @@ export type FunctionArgument = Library.Arg;
 export type BorderDescription = Library.BorderDescr;
 export type ConditionalFormat = Library.ConditionalFormat;
 export type ValidationCriterion = Library.DataValidationCriterion;
+export type ValidationRule = Library.DataValidationRule;
 export type GridFunction = Library.AddFunctionDescription;
 /** The two kinds of chart that the stand-in draws. */
 export type GridChart = Extract<Library.ChartDefinition, { type: "line" | "scatter" }>;

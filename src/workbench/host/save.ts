@@ -1,6 +1,7 @@
 import type { WorkbookData } from "@odoo/o-spreadsheet";
 import { areaText, parseLocalAddress, type Cell } from "./address.ts";
 import type { CalculatedColumn } from "./workbook/tables.ts";
+import type { ValidationWords } from "./workbook/validations.ts";
 import type { Workbook } from "./workbook/workbook.ts";
 
 interface SavedTable {
@@ -16,12 +17,16 @@ interface SavedTable {
 export interface SavedWorkbook {
   readonly version: 1;
   readonly grid: WorkbookData;
+  readonly activeSheet: string;
   readonly tables: readonly SavedTable[];
   /** Formulas as Excel writes them, by sheet id and address, where the grid's text differs. */
   readonly formulas: Readonly<Record<string, Readonly<Record<string, string>>>>;
   readonly formats: readonly (readonly [inGrid: string, inExcel: string])[];
   readonly nameComments: readonly (readonly [string, string])[];
   readonly chartNames: readonly (readonly [string, string])[];
+  /** Beginnings of value axes that were chosen automatically. */
+  readonly chartMinimums: readonly (readonly [string, number])[];
+  readonly validationWords: readonly (readonly [rule: string, words: ValidationWords])[];
   readonly notes: readonly (readonly [sheet: string, notes: readonly (readonly [string, unknown])[]])[];
 }
 
@@ -31,11 +36,14 @@ export function saveWorkbook(workbook: Workbook): SavedWorkbook {
   return {
     version: 1,
     grid: workbook.grid.model.exportData(),
+    activeSheet: workbook.grid.model.getters.getActiveSheetId(),
     tables: workbook.tables.list().map(({ area, name, style, calculated }) => ({ sheet: area.sheet, at: address(area), name, style, calculated: [...calculated] })),
     formulas,
     formats: [...workbook.formats.originals],
     nameComments: [...workbook.names.comments],
     chartNames: [...workbook.charts.names],
+    chartMinimums: [...workbook.chartScale.chosen],
+    validationWords: [...workbook.validations.words],
     notes: [...workbook.notes].map(([sheet, notes]) => [sheet, [...notes]]),
   };
 }
@@ -57,10 +65,13 @@ export function restoreWorkbook(saved: SavedWorkbook, open: (data: object) => Wo
   for (const [inGrid, inExcel] of saved.formats) workbook.formats.originals.set(inGrid, inExcel);
   for (const [name, comment] of saved.nameComments) workbook.names.comments.set(name, comment);
   for (const [chartId, name] of saved.chartNames) workbook.charts.names.set(chartId, name);
+  for (const [chartId, minimum] of saved.chartMinimums) workbook.chartScale.chosen.set(chartId, minimum);
+  for (const [rule, words] of saved.validationWords) workbook.validations.words.set(rule, words);
   for (const [sheet, notes] of saved.notes) workbook.notes.set(sheet, new Map(notes));
   workbook.tables.adopt(saved.tables.map(({ sheet, at, name, style, calculated }) => ({ cell: cellOf(sheet, at), name, style, calculated })));
   for (const [sheet, texts] of Object.entries(saved.formulas)) {
     for (const [at, text] of Object.entries(texts)) workbook.formulas.adopt(cellOf(sheet, at), text);
   }
+  if (workbook.sheetExists(saved.activeSheet)) workbook.select({ sheet: saved.activeSheet, row: 0, column: 0, rows: 1, columns: 1 });
   return workbook;
 }

@@ -1,5 +1,6 @@
 import type { App } from "@odoo/owl";
 import type { Model, OSpreadsheet } from "../host/library.ts";
+import type { GridNotices } from "./notices.ts";
 
 /** The component library that the grid is drawn with, a script of its own. */
 export type Owl = typeof import("@odoo/owl");
@@ -11,7 +12,7 @@ export interface MountedGrid {
 }
 
 /** Draws the model's grid into `place`. The template file is the library's own. */
-export async function mountGrid(library: OSpreadsheet, owl: Owl, model: Model, place: HTMLElement): Promise<MountedGrid> {
+export async function mountGrid(library: OSpreadsheet, owl: Owl, model: Model, notices: GridNotices, place: HTMLElement): Promise<MountedGrid> {
   const templates = await (await fetch("vendor/o-spreadsheet/o_spreadsheet.xml")).text();
   let editionMode = (): string => "inactive";
   class WorkbenchSpreadsheet extends library.Spreadsheet {
@@ -22,7 +23,7 @@ export async function mountGrid(library: OSpreadsheet, owl: Owl, model: Model, p
     }
   }
   const app: App = new owl.App(WorkbenchSpreadsheet as unknown as ConstructorParameters<Owl["App"]>[0], {
-    props: { model, colorScheme: "light" },
+    props: { model, colorScheme: "light", ...notices },
     templates,
     env: {},
   });

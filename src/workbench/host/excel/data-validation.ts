@@ -1,7 +1,6 @@
 import { sheetPrefix, areaText, type Area } from "../address.ts";
 import { ExcelError, invalidArgument } from "../excel-error.ts";
 import type { ValidationCriterion } from "../library.ts";
-import { addValidation, removeValidation } from "../workbook/rules.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ClientObject, partOf, targetOf, type Requests } from "./client-object.ts";
 
@@ -51,7 +50,7 @@ function criterionOf(rule: Excel.DataValidationRule, area: Area, workbook: Workb
 
 type Members = "rule" | "errorAlert" | "prompt" | "ignoreBlanks" | "clear";
 
-/** The grid enforces the rule; the words of alert and prompt are kept and read back, the grid shows its own. */
+/** The grid enforces the rule; the words of the alert appear when it refuses an entry, the prompt is kept and read back. */
 export class DataValidationObject extends ClientObject<Area, Excel.DataValidation> implements Pick<Excel.DataValidation, Members> {
   protected readonly scalars = ["rule", "errorAlert", "prompt", "ignoreBlanks"];
 
@@ -60,42 +59,34 @@ export class DataValidationObject extends ClientObject<Area, Excel.DataValidatio
   }
 
   protected fetch(property: string, area: Area, workbook: Workbook): unknown {
-    return workbook.notesOf(area.sheet).get(this.noteKey(area, property)) ?? null;
+    return workbook.validations.wordsAt(area)?.[property] ?? null;
   }
 
-  private noteKey(area: Area, property: string): string {
-    return `DataValidation.${areaText(area)}.${property}`;
-  }
-
-  private note(member: string, value: object | boolean, act: (area: Area, workbook: Workbook) => void = () => undefined): void {
+  private note(member: string, value: object | boolean, act: (area: Area, workbook: Workbook) => void): void {
     this.change(member, (area, workbook) => {
       workbook.requireUnlocked(area.sheet, `DataValidation.${member}`);
       act(area, workbook);
-      workbook.notesOf(area.sheet).set(this.noteKey(area, member), value);
+      workbook.validations.note(area, member, value);
     }, value);
   }
 
   get rule(): Excel.DataValidationRule { return this.loadedValue("rule") as Excel.DataValidationRule; }
   set rule(rule: Excel.DataValidationRule) {
-    this.note("rule", rule, (area, workbook) => { addValidation(workbook.grid, area, criterionOf(rule, area, workbook), true); });
+    this.note("rule", rule, (area, workbook) => { workbook.validations.set(area, criterionOf(rule, area, workbook)); });
   }
 
   get errorAlert(): Excel.DataValidationErrorAlert { return this.loadedValue("errorAlert") as Excel.DataValidationErrorAlert; }
   set errorAlert(alert: Excel.DataValidationErrorAlert) {
-    this.note("errorAlert", alert, (area, workbook) => {
-      const rule = workbook.notesOf(area.sheet).get(this.noteKey(area, "rule")) as Excel.DataValidationRule | undefined;
-      const blocking = alert.style === "Stop" && alert.showAlert;
-      if (rule !== undefined && !blocking) addValidation(workbook.grid, area, criterionOf(rule, area, workbook), false);
-    });
+    this.note("errorAlert", alert, (area, workbook) => { workbook.validations.setBlocking(area, alert.style === "Stop" && alert.showAlert); });
   }
 
   get prompt(): Excel.DataValidationPrompt { return this.loadedValue("prompt") as Excel.DataValidationPrompt; }
-  set prompt(prompt: Excel.DataValidationPrompt) { this.note("prompt", prompt); }
+  set prompt(prompt: Excel.DataValidationPrompt) { this.note("prompt", prompt, () => undefined); }
 
   get ignoreBlanks(): boolean { return this.loadedValue("ignoreBlanks") as boolean; }
-  set ignoreBlanks(ignore: boolean) { this.note("ignoreBlanks", ignore); }
+  set ignoreBlanks(ignore: boolean) { this.note("ignoreBlanks", ignore, () => undefined); }
 
   clear(): void {
-    this.change("clear", (area, workbook) => { removeValidation(workbook.grid, area); });
+    this.change("clear", (area, workbook) => { workbook.validations.clear(area); });
   }
 }

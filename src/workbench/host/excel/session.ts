@@ -35,9 +35,17 @@ export class Session {
       const run = segment(steps, at);
       at += run.length;
       const changes = run.some(({ kind }) => kind === "change");
-      if (changes) this.workbook.changes.byProgram(this.eventsEnabled, () => { this.workbook.perform(() => { perform(run); }); });
+      if (changes) this.change(run);
       else perform(run);
     }
+  }
+
+  private change(run: readonly Step[]): void {
+    const { workbook } = this;
+    workbook.changes.byProgram(this.eventsEnabled, () => {
+      workbook.perform(() => { perform(run); });
+      workbook.chartScale.update();
+    });
   }
 
   requireNoCellEdit(): void {

@@ -20,9 +20,14 @@ function cellResult(value: unknown): FunctionResult {
   return { value: "#VALUE!", message: "The function gave something that is not a cell's value." };
 }
 
+/** A promise of any window: the pane's frame has a Promise of its own. */
+function isThenable(value: unknown): boolean {
+  return typeof value === "object" && value !== null && "then" in value && typeof value.then === "function";
+}
+
 /** Excel's rows of columns as the grid's columns of rows. */
 function gridResult(value: unknown): GridResult {
-  if (value instanceof Promise) return { value: "#BUSY!", message: "The workbench waits for no function." };
+  if (isThenable(value)) return { value: "#BUSY!", message: "The workbench waits for no function." };
   if (!Array.isArray(value)) return cellResult(value);
   const rows = value as unknown[][];
   const first = rows[0] ?? [];

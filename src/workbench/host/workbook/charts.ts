@@ -101,6 +101,19 @@ export class Charts {
     return dataSource.type === "range" ? dataSource.dataSets.map(({ dataSetId }) => dataSetId) : [];
   }
 
+  /** All numbers that the chart's series show. */
+  numbers(chartId: string): readonly number[] {
+    const { dataSource } = this.definition(chartId);
+    if (dataSource.type !== "range") return [];
+    const { getters } = this.grid.model;
+    return dataSource.dataSets
+      .flatMap(({ dataRange }) => {
+        const { sheetId, zone } = getters.getRangeFromSheetXC(this.sheetOf(chartId), dataRange);
+        return getters.getEvaluatedCellsInZone(sheetId, zone);
+      })
+      .flatMap(({ value }) => (typeof value === "number" ? [value] : []));
+  }
+
   /** A series without values yet: until it gets some it repeats the first one's, as the grid takes no empty range. */
   addSeries(chartId: string, name: string): string {
     const dataSetId = this.grid.model.uuidGenerator.smallUuid();

@@ -1,25 +1,6 @@
 import type { Area } from "../address.ts";
-import type { ConditionalFormat, ValidationCriterion, Zone } from "../library.ts";
+import type { ConditionalFormat, Zone } from "../library.ts";
 import { zoneOf, type Grid } from "./grid.ts";
-
-/** Adds a validation rule to an area; the rules that stood there give way, as in Excel. */
-export function addValidation(grid: Grid, area: Area, criterion: ValidationCriterion, isBlocking: boolean): void {
-  grid.makeRoom(area);
-  grid.do("ADD_DATA_VALIDATION_RULE", {
-    sheetId: area.sheet,
-    ranges: [grid.model.getters.getRangeDataFromZone(area.sheet, zoneOf(area))],
-    rule: { id: grid.model.uuidGenerator.smallUuid(), criterion, isBlocking },
-  });
-}
-
-/** Takes every validation rule away that covers just this area. */
-export function removeValidation(grid: Grid, area: Area): void {
-  const { top, left, bottom, right } = zoneOf(area);
-  for (const { id, ranges } of [...grid.model.getters.getDataValidationRules(area.sheet)]) {
-    const within = ranges.every(({ zone }) => zone.top >= top && zone.left >= left && zone.bottom <= bottom && zone.right <= right);
-    if (within) grid.do("REMOVE_DATA_VALIDATION_RULE", { sheetId: area.sheet, id });
-  }
-}
 
 export function addConditionalFormat(grid: Grid, area: Area, cf: Omit<ConditionalFormat, "ranges">): void {
   grid.makeRoom(area);

@@ -156,6 +156,8 @@ export class TableGrowth {
       const cell = { sheet: area.sheet, row, column, rows: 1, columns: 1 };
       if (here?.style === undefined && above?.style !== undefined) this.parts.grid.look(cell, above.style);
       // A format that the grid derived from a typed date yields to the column's own.
+      const border = getters.getCellBorder(positionOf({ sheet: area.sheet, row: row - 1, column }));
+      if (border !== null) this.parts.grid.do("SET_BORDER", { ...positionOf(cell), border });
       if (above?.format !== undefined) setFormat(this.parts.grid, cell, above.format);
     }
   }

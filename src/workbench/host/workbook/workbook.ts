@@ -2,6 +2,7 @@ import { columnLetters, parseLocalAddress, sheetPrefix, splitAddress, areaText, 
 import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
 import type { OSpreadsheet } from "../library.ts";
 import { Cells } from "./cells.ts";
+import { ChartScale } from "./chart-scale.ts";
 import { Charts } from "./charts.ts";
 import { ChangeLog } from "./change-log.ts";
 import { FormulaKeeper } from "./formula-keeper.ts";
@@ -10,6 +11,7 @@ import { Names } from "./names.ts";
 import { NumberFormats } from "./number-format.ts";
 import { TableGrowth } from "./table-growth.ts";
 import { Tables, type TableRecord } from "./tables.ts";
+import { Validations } from "./validations.ts";
 
 /** What the grid cannot draw but a reader gets back as it was written. */
 export type SheetNotes = Map<string, unknown>;
@@ -29,7 +31,9 @@ export class Workbook {
   readonly names: Names;
   readonly growth: TableGrowth;
   readonly formats: NumberFormats;
+  readonly validations: Validations;
   readonly charts: Charts;
+  readonly chartScale: ChartScale;
   readonly changes: ChangeLog;
   /** Page set-up and the like by sheet id. */
   readonly notes = new Map<string, SheetNotes>();
@@ -46,7 +50,9 @@ export class Workbook {
     });
     this.cells = new Cells(this.grid, this.formulas);
     this.names = new Names(this.grid);
+    this.validations = new Validations(this.grid);
     this.charts = new Charts(this.grid);
+    this.chartScale = new ChartScale(this.grid, this.charts);
     this.growth = new TableGrowth({ library, charts: this.charts, grid: this.grid, cells: this.cells, formulas: this.formulas, tables: this.tables });
     this.formats = new NumberFormats(library, this.grid);
     this.changes = new ChangeLog({ grid: this.grid, formulas: this.formulas, tables: this.tables, growth: this.growth, perform: (work) => { this.perform(work); } });

@@ -1,0 +1,72 @@
+import type { Area, Cell } from "../address.ts";
+import { ExcelError } from "../excel-error.ts";
+import type { ValidationCriterion, ValidationRule } from "../library.ts";
+import { positionOf, zoneOf, type Grid } from "./grid.ts";
+
+/** What belongs to a rule in Excel and not in the grid: alert, prompt and the rule as it was given. */
+export type ValidationWords = Readonly<Record<string, unknown>>;
+
+/** What a person reads whose entry was refused. */
+export interface RefusalWords {
+  readonly title: string;
+  readonly message: string;
+}
+
+/** Validation rules of the grid with Excel's words beside them, by rule id, which stays when a table grows. */
+export class Validations {
+  private readonly grid: Grid;
+  readonly words = new Map<string, ValidationWords>();
+
+  constructor(grid: Grid) {
+    this.grid = grid;
+  }
+
+  private ruleAt(cell: Cell): ValidationRule | undefined {
+    return this.grid.model.getters.getValidationRuleForCell(positionOf(cell));
+  }
+
+  private put(area: Area, id: string, criterion: ValidationCriterion, isBlocking: boolean): void {
+    this.grid.makeRoom(area);
+    this.grid.do("ADD_DATA_VALIDATION_RULE", {
+      sheetId: area.sheet,
+      ranges: [this.grid.model.getters.getRangeDataFromZone(area.sheet, zoneOf(area))],
+      rule: { id, criterion, isBlocking },
+    });
+  }
+
+  /** Gives an area a rule; rules that stood there give way. */
+  set(area: Area, criterion: ValidationCriterion): void {
+    this.put(area, this.grid.model.uuidGenerator.smallUuid(), criterion, true);
+  }
+
+  setBlocking(area: Area, blocking: boolean): void {
+    const rule = this.ruleAt(area);
+    if (rule !== undefined && (rule.isBlocking ?? false) !== blocking) this.put(area, rule.id, rule.criterion, blocking);
+  }
+
+  note(area: Area, member: string, value: unknown): void {
+    const rule = this.ruleAt(area);
+    if (rule === undefined) throw new ExcelError("InvalidOperation", "The stand-in keeps an alert, prompt or treatment of blanks only after the rule was set.", `DataValidation.${member}`);
+    this.words.set(rule.id, { ...this.words.get(rule.id), [member]: value });
+  }
+
+  wordsAt(cell: Cell): ValidationWords | undefined {
+    const rule = this.ruleAt(cell);
+    return rule === undefined ? undefined : this.words.get(rule.id);
+  }
+
+  /** The alert of the rule over a cell, if it has one. */
+  refusalAt(cell: Cell): RefusalWords | undefined {
+    return this.wordsAt(cell)?.["errorAlert"] as RefusalWords | undefined;
+  }
+
+  /** Takes away every rule that lies wholly within the area. */
+  clear(area: Area): void {
+    const { top, left, bottom, right } = zoneOf(area);
+    for (const { id, ranges } of [...this.grid.model.getters.getDataValidationRules(area.sheet)]) {
+      if (!ranges.every(({ zone }) => zone.top >= top && zone.left >= left && zone.bottom <= bottom && zone.right <= right)) continue;
+      this.grid.do("REMOVE_DATA_VALIDATION_RULE", { sheetId: area.sheet, id });
+      this.words.delete(id);
+    }
+  }
+}

@@ -1,0 +1,55 @@
+/** The grid's messages in the page's own look: a quiet line for what happened, a dialog for what needs an answer. */
+export interface GridNotices {
+  readonly notifyUser: (notification: { readonly text: string }) => void;
+  readonly raiseError: (text: string, then?: () => void) => void;
+  readonly askConfirmation: (text: string, confirm: () => void, cancel?: () => void) => void;
+}
+
+function paragraph(text: string, className = ""): HTMLParagraphElement {
+  return Object.assign(document.createElement("p"), { textContent: text, className });
+}
+
+function button(text: string, value: string): HTMLButtonElement {
+  return Object.assign(document.createElement("button"), { textContent: text, value, className: "answer" });
+}
+
+function ask(title: string, text: string, answers: readonly HTMLButtonElement[], then: (answer: string) => void): void {
+  const dialog = document.createElement("dialog");
+  dialog.className = "question";
+  const form = Object.assign(document.createElement("form"), { method: "dialog" });
+  const row = document.createElement("div");
+  row.className = "answers";
+  row.append(...answers);
+  form.append(...(title === "" ? [] : [paragraph(title, "question-title")]), paragraph(text), row);
+  dialog.append(form);
+  dialog.addEventListener("close", () => {
+    dialog.remove();
+    then(dialog.returnValue);
+  });
+  document.body.append(dialog);
+  dialog.showModal();
+}
+
+function toast(text: string): void {
+  const note = paragraph(text, "toast");
+  note.setAttribute("role", "status");
+  document.body.append(note);
+  setTimeout(() => { note.remove(); }, 5000);
+}
+
+/** `refusal` gives the log's own words for an entry that a rule refused, where there are some. */
+export function gridNotices(refusal: () => { readonly title: string; readonly message: string } | undefined): GridNotices {
+  return {
+    notifyUser: ({ text }) => { toast(text); },
+    raiseError: (text, then) => {
+      const words = text.includes("data validation rule") ? refusal() : undefined;
+      ask(words?.title ?? "", words?.message ?? text, [button("OK", "ok")], () => then?.());
+    },
+    askConfirmation: (text, confirm, cancel) => {
+      ask("", text, [button("Yes", "yes"), button("No", "no")], (answer) => {
+        if (answer === "yes") confirm();
+        else cancel?.();
+      });
+    },
+  };
+}
