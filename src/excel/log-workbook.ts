@@ -1,8 +1,11 @@
 /** The open workbook as the store of the job log. Every failure is a LogProblem that a person can act on. */
+import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
 import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/log-snapshot.ts";
+import { findField } from "../joblog/references.ts";
 import type { WorkbookPlan } from "../joblog/plan.ts";
-import { writeRows, type BlankFill, type NewRow } from "./append-rows.ts";
+import type { BlankFill, NewRow } from "./append-ground.ts";
+import { writeRows } from "./append-rows.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read-log.ts";
 import { writePlan, type BuildReport } from "./write-plan.ts";
@@ -18,6 +21,19 @@ async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<
 /** Builds the log in the open workbook, or adds what a log there lacks; rows that hold data are left alone. */
 export function buildLog(plan: WorkbookPlan): Promise<BuildReport> {
   return inExcel((context) => writePlan(context, plan));
+}
+
+/** The unit system that a damaged log names; undefined where even that is gone. */
+export function readSystem(): Promise<UnitSystem | undefined> {
+  return inExcel(async (context) => {
+    const name = context.workbook.names.getItemOrNullObject(findField(jobLog, "unitSystem").name);
+    name.load("name");
+    await context.sync();
+    if (name.isNullObject) return undefined;
+    const cell = name.getRange().load("values");
+    await context.sync();
+    return unitSystems.find((system) => system === cell.values[0]?.[0]);
+  });
 }
 
 /** The log's rows and fields; undefined where the workbook holds none. Rejects with a LogProblem for a damaged log. */

@@ -36,7 +36,7 @@ const someoneElse: LogProblemText = {
 
 const somethingMissing: LogProblemText = {
   what: "A sheet, table or named cell of the log is missing or has been renamed.",
-  remedy: "Undo the renaming (Ctrl+Z), or choose Build log: it adds what is missing and leaves your rows alone.",
+  remedy: "Undo the renaming (Ctrl+Z), or choose Add what is missing: it leaves your rows alone.",
 };
 
 const busy: LogProblemText = { what: "Excel is busy.", remedy: tryAgain };

@@ -38,7 +38,7 @@ export async function explainMissing(context: Excel.RequestContext, log: LogDefi
   const tables = logTables(log);
   if (!tables.some(({ table }) => tableNames.has(table.name))) return undefined;
   const table = tables.find((one) => !tableNames.has(one.table.name));
-  const remedy = "Undo the change (Ctrl+Z), or build the log again: it adds what is missing and leaves your rows alone.";
+  const remedy = "Undo the change (Ctrl+Z), or choose Add what is missing: it leaves your rows alone.";
   if (table !== undefined) {
     throw new LogProblem({
       what: `The log is damaged: the table ${table.table.name} (sheet ${table.sheet.name}) is missing or renamed.`,

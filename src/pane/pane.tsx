@@ -1,4 +1,4 @@
-import { Button, FluentProvider, makeStyles, Spinner, Tab, TabList, tokens } from "@fluentui/react-components";
+import { FluentProvider, makeStyles, Spinner, Tab, TabList, tokens } from "@fluentui/react-components";
 import { ClockRegular } from "@fluentui/react-icons/svg/clock";
 import { EditRegular } from "@fluentui/react-icons/svg/edit";
 import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
@@ -13,10 +13,9 @@ import { usePaneTheme } from "./theme/use-pane-theme.ts";
 import { darkTheme } from "./theme/pane-theme.ts";
 import { FunctionsView } from "./views/functions-view.tsx";
 import { NowView } from "./views/now-view.tsx";
-import { ProblemBar } from "./views/problem-bar.tsx";
+import { ProblemView } from "./views/problem-view.tsx";
 import { RecordView } from "./views/record-view.tsx";
 import { StartView } from "./views/start-view.tsx";
-import { usePageStyles } from "./views/use-page-styles.ts";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
@@ -73,7 +72,6 @@ function LogViews({ log, chosen, onChoose, refresh }: { readonly log: LogSnapsho
 }
 
 function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly chosen: Chosen; readonly onChoose: (change: Partial<Chosen>) => void }): React.JSX.Element {
-  const page = usePageStyles();
   const { state, refresh } = store;
   if (chosen.view === "functions") return <FunctionsView />;
   switch (state.status) {
@@ -82,14 +80,7 @@ function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly 
     case "no log":
       return <StartView onBuilt={refresh} />;
     case "problem":
-      return (
-        <div className={page.page}>
-          <ProblemBar problem={state.problem} />
-          <Button size="large" className={page.big} onClick={() => void refresh()}>
-            Read the workbook again
-          </Button>
-        </div>
-      );
+      return <ProblemView problem={state.problem} onReadAgain={refresh} />;
     case "ready":
       return <LogViews log={state.log} chosen={chosen} onChoose={onChoose} refresh={refresh} />;
   }

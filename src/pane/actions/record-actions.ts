@@ -1,4 +1,4 @@
-import type { StepKind } from "../../joblog/next-step.ts";
+import type { StepKind } from "../../joblog/step.ts";
 import type { EntryId } from "../entries/entry-form.ts";
 import { recordAddition } from "./record-addition.ts";
 import { recordBaseline } from "./record-baseline.ts";

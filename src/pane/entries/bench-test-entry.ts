@@ -11,13 +11,15 @@ const noteKey = (surface: string): string => `note ${surface}`;
 
 const capitalized = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
+function resultFields({ log }: EntryContext): readonly EntryField[] {
+  return surfaces.map((surface) => field(log, "benchTests", "result", { key: resultKey(surface), label: capitalized(surface), required: false }));
+}
+
 /** A surface that did not pass asks what was left on it. */
-function surfaceFields(surface: string, values: Draft, { log }: EntryContext): readonly EntryField[] {
-  const name = capitalized(surface);
-  const result = field(log, "benchTests", "result", { key: resultKey(surface), label: name, required: false });
-  const given = values[resultKey(surface)] ?? "";
-  const note = field(log, "benchTests", "note", { key: noteKey(surface), label: `${name}: piece, and what was left on it` });
-  return given === "" ? [result] : [result, note];
+function noteFields(values: Draft, { log }: EntryContext): readonly EntryField[] {
+  return surfaces
+    .filter((surface) => !["", "pass"].includes(values[resultKey(surface)] ?? ""))
+    .map((surface) => field(log, "benchTests", "note", { key: noteKey(surface), label: `${capitalized(surface)}: piece, and what was left` }));
 }
 
 function findingsOf(tested: readonly { surface: string; result: string }[], standsAlready: boolean): readonly Finding[] {
@@ -63,7 +65,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
         initials: filled.text("initials"),
       },
     })),
-    recorded: `${tested.length === 1 ? "Bench test of 1 surface" : `Bench tests of ${String(tested.length)} surfaces`} for bath ${bath ?? ""}`,
+    recorded: `${tested.length === 1 ? "bench test of 1 surface" : `bench tests of ${String(tested.length)} surfaces`} for bath ${bath ?? ""}`,
   };
 }
 
@@ -76,9 +78,11 @@ export const benchTestEntry: EntryForm = {
   caution: `${alkaliCaution} Label every spray bottle.`,
   groups: (values, context) => {
     const { log } = context;
+    const notes = noteFields(values, context);
     return [
       { fields: [field(log, "benchTests", "bath"), field(log, "benchTests", "when"), field(log, "benchTests", "strength")] },
-      { legend: "Result on each surface (leave blank what was not tried)", fields: surfaces.flatMap((surface) => surfaceFields(surface, values, context)) },
+      { legend: "Result on each surface (leave blank what was not tried)", fields: resultFields(context) },
+      ...(notes.length === 0 ? [] : [{ legend: "Not passed", fields: notes }]),
       {
         legend: "More",
         folded: true,

@@ -1,5 +1,5 @@
 import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
-import type { NewRow } from "../../excel/append-rows.ts";
+import type { NewRow } from "../../excel/append-ground.ts";
 import { figure } from "../fields/figures.ts";
 import { chargeCaution } from "./cautions.ts";
 import { chargeDose, doseFindings } from "./charge-dose.ts";
@@ -80,7 +80,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
       ...(noVolume ? [{ key: "tank", message: `Tank: "${tank ?? ""}" has no working volume. Give its inside length, width and fill depth on the Job sheet.` }] : []),
     ],
     rows: rowsOf(filled, context),
-    recorded: `Charge of bath ${bath ?? ""}`,
+    recorded: `charge of bath ${bath ?? ""}`,
   };
 }
 

@@ -2,7 +2,7 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn } from "../../joblog/definition.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import type { BlankFill, NewRow } from "../../excel/append-rows.ts";
+import type { BlankFill, NewRow } from "../../excel/append-ground.ts";
 
 export type EntryId = "charge" | "bench test" | "baseline" | "reading" | "addition";
 

@@ -17,7 +17,7 @@ const wordsOfVerdict: Readonly<Record<string, string>> = {
 };
 
 /** Low, best, high and first addition; undefined before there is an opening dose. */
-function topUpRange(bath: RowFacts, baseline: number, ph: number, temperature: number | undefined, { log, system }: EntryContext): Answer<readonly number[]> | undefined {
+export function topUpRange(bath: RowFacts, baseline: number, ph: number, temperature: number | undefined, { log, system }: EntryContext): Answer<readonly number[]> | undefined {
   const opening = bath.number("openingDose");
   if (opening === undefined) return undefined;
   const builder = bath.text("builderUsed") ?? null;

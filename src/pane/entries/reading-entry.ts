@@ -64,7 +64,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
       },
     ],
     ...(completes && key !== undefined ? { fills: [{ table: "additions", key: String(key), cells: { phAfter: ph } }] } : {}),
-    recorded: `Reading of bath ${bath ?? ""}`,
+    recorded: `reading of bath ${bath ?? ""}`,
   };
 }
 

@@ -49,7 +49,7 @@ function controlOf({ field, system, value, onChange }: Props, className: string)
     const type = column.type === "date" ? "date" : "datetime-local";
     return <Input className={className} size="large" type={type} value={value} onChange={(_, data) => { onChange(data.value); }} />;
   }
-  if (column.id === "note") {
+  if (column.id === "note" && field.label === undefined) {
     return <Textarea className={className} size="large" resize="vertical" value={value} onChange={(_, data) => { onChange(data.value); }} />;
   }
   const bareNumber = column.type !== "text" && columnUnit(column.unit, system) === undefined;

@@ -10,6 +10,7 @@ import { focusField } from "./entry-field.tsx";
 import { FieldGroups } from "./field-groups.tsx";
 import { FindingsList } from "./findings-list.tsx";
 import { ProblemBar } from "./problem-bar.tsx";
+import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 interface Props {
@@ -36,6 +37,7 @@ function focusFirstProblem(filled: FilledForm): void {
 /** A form for one event: fields, what they mean, and one button that writes the rows. */
 export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: Props): React.JSX.Element {
   const page = usePageStyles();
+  const heading = useFocusOnShow<HTMLHeadingElement>(true);
   const { form } = action;
   const [typed, setTyped] = useState<Draft>({});
   const [tried, setTried] = useState(false);
@@ -79,7 +81,9 @@ export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: P
         All entries
       </Button>
       <div>
-        <h2 className={page.title}>{form.title}</h2>
+        <h2 ref={heading} tabIndex={-1} className={page.title}>
+          {form.title}
+        </h2>
         <p className={page.quiet}>{form.purpose}</p>
       </div>
       {form.caution === undefined ? null : <p className={page.caution}>{form.caution}</p>}

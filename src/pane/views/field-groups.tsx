@@ -25,15 +25,18 @@ interface Props {
   readonly onChange: (key: string, value: string) => void;
 }
 
-/** Characters of a column that a field of half the pane's width still shows. */
+/** Characters that a field of half the pane's width still shows; a list needs room for its arrow. */
 const halfWidth = 12;
+const halfList = 8;
 
 /** Short fields stand two in a row; whatever needs room, or has something to say, takes the whole width. */
-function needsRoom({ column, label }: EntryField, showHelp: boolean): boolean {
+function needsRoom({ column, label, choices }: EntryField, showHelp: boolean): boolean {
   const unit = column.unit === undefined ? 0 : column.unit.US.length + 2;
   const longName = (label ?? column.label).length + unit > 20;
   const moment = column.type === "date and time" || column.type === "date";
-  return showHelp || longName || moment || ((column.type === "text" || column.type === "choice") && column.width > halfWidth);
+  if (showHelp || longName || moment) return true;
+  if (choices !== undefined) return choices.some((choice) => choice.length > halfList);
+  return column.type === "text" && column.width > halfWidth;
 }
 
 export function FieldGroups({ groups, values, system, converted, problems, showHelp = false, onChange }: Props): React.JSX.Element {

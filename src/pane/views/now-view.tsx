@@ -1,4 +1,5 @@
 import { Button, Field, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
+import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { WarningRegular } from "@fluentui/react-icons/svg/warning";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { nextStep } from "../../joblog/next-step.ts";
@@ -78,8 +79,8 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
           {step.reason === undefined ? null : <p className={mergeClasses(page.quiet, styles.reason)}>{step.reason}</p>}
         </div>
         {action === undefined ? null : (
-          <Button appearance="primary" size="large" className={page.big} onClick={() => { onRecord(action.form.id); }}>
-            {action.form.submit}
+          <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onRecord(action.form.id); }}>
+            {action.name}
           </Button>
         )}
       </section>

@@ -1,7 +1,7 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { CheckmarkCircleRegular } from "@fluentui/react-icons/svg/checkmark-circle";
-import { useEffect, useRef, useState } from "react";
+import { useState } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { nextStep } from "../../joblog/next-step.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
@@ -11,6 +11,7 @@ import { bathIds } from "../entries/bath-values.ts";
 import type { EntryId } from "../entries/entry-form.ts";
 import { fieldTextNow, serialOf } from "../fields/moments.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
+import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({
@@ -19,7 +20,8 @@ const useStyles = makeStyles({
   name: { display: "block", fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
   purpose: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   done: { display: "grid", rowGap: tokens.spacingVerticalM, padding: tokens.spacingHorizontalL, borderRadius: tokens.borderRadiusXLarge, backgroundColor: tokens.colorNeutralBackground3 },
-  doneTitle: { display: "flex", columnGap: tokens.spacingHorizontalS, alignItems: "start", margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+  doneTitle: { display: "flex", columnGap: tokens.spacingHorizontalS, alignItems: "start", margin: 0, outlineStyle: "none", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
+  next: { margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
   tick: { fontSize: "24px", color: tokens.colorPaletteGreenForeground1, flexShrink: 0 },
 });
 
@@ -37,14 +39,17 @@ interface Props {
   readonly onRecorded: (bath: string | undefined) => Promise<void>;
 }
 
-function EntryList({ log, onOpen }: Pick<Props, "log" | "onOpen">): React.JSX.Element {
+function EntryList({ log, onOpen, returned }: Pick<Props, "log" | "onOpen"> & { readonly returned: boolean }): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
+  const heading = useFocusOnShow<HTMLHeadingElement>(returned);
   const hasBath = bathIds(log).length > 0;
   const missing = (action: RecordAction): boolean => action.needs === "bath" && !hasBath;
   return (
     <section className={page.page} aria-label="Record">
-      <h2 className={page.title}>What happened?</h2>
+      <h2 ref={heading} tabIndex={-1} className={page.title}>
+        What happened?
+      </h2>
       <ul className={styles.list}>
         {recordActions.map((action) => {
           const Icon = action.icon;
@@ -77,10 +82,7 @@ function EntryList({ log, onOpen }: Pick<Props, "log" | "onOpen">): React.JSX.El
 function RecordedCard({ recorded, log, system, onOpen, onClose }: { readonly recorded: Recorded; readonly onClose: () => void } & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    heading.current?.focus();
-  }, []);
+  const heading = useFocusOnShow<HTMLHeadingElement>(true);
   const { bath } = recorded;
   const known = bath !== undefined && bathIds(log).includes(bath);
   const step = known ? nextStep(log, bath, system, serialOf(fieldTextNow(new Date())) ?? 0) : undefined;
@@ -89,11 +91,11 @@ function RecordedCard({ recorded, log, system, onOpen, onClose }: { readonly rec
     <section className={styles.done} aria-label="Recorded">
       <h2 ref={heading} tabIndex={-1} className={styles.doneTitle}>
         <CheckmarkCircleRegular aria-hidden className={styles.tick} />
-        <span>{`${recorded.what} is in the log.`}</span>
+        <span>{`Recorded: ${recorded.what}.`}</span>
       </h2>
-      {step === undefined ? null : <p className={page.quiet} role="status">{`Next: ${step.sentence}`}</p>}
+      {step === undefined ? null : <p className={styles.next} role="status">{`Next: ${step.sentence}`}</p>}
       {action === undefined ? null : (
-        <Button appearance="primary" size="large" icon={<ArrowRightRegular />} className={page.big} onClick={() => { onOpen(action.form.id); }}>
+        <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onOpen(action.form.id); }}>
           {action.name}
         </Button>
       )}
@@ -109,8 +111,10 @@ export function RecordView(props: Props): React.JSX.Element {
   const { log, system, bath, open, onOpen, onRecorded } = props;
   const [recorded, setRecorded] = useState<Recorded>();
   const [now, setNow] = useState(() => fieldTextNow(new Date()));
+  const [returned, setReturned] = useState(false);
   const openForm = (entry: EntryId | undefined): void => {
     setRecorded(undefined);
+    setReturned(true);
     setNow(fieldTextNow(new Date()));
     onOpen(entry);
   };
@@ -134,5 +138,5 @@ export function RecordView(props: Props): React.JSX.Element {
   if (recorded !== undefined) {
     return <RecordedCard recorded={recorded} log={log} system={system} onOpen={openForm} onClose={() => { openForm(undefined); }} />;
   }
-  return <EntryList log={log} onOpen={openForm} />;
+  return <EntryList log={log} onOpen={openForm} returned={returned} />;
 }

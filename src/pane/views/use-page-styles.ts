@@ -3,14 +3,14 @@ import { makeStyles, tokens } from "@fluentui/react-components";
 /** What all views share: one column, generous gaps, targets of at least 44 px. */
 export const usePageStyles = makeStyles({
   page: { display: "grid", gridTemplateColumns: "minmax(0, 1fr)", rowGap: tokens.spacingVerticalL },
-  title: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: tokens.lineHeightBase500, fontWeight: tokens.fontWeightSemibold },
+  title: { margin: 0, outlineStyle: "none", fontSize: tokens.fontSizeBase500, lineHeight: tokens.lineHeightBase500, fontWeight: tokens.fontWeightSemibold },
   section: { margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, fontWeight: tokens.fontWeightSemibold },
   quiet: { margin: 0, color: tokens.colorNeutralForeground3 },
   caution: {
     margin: 0,
     padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}`,
-    borderLeft: `4px solid ${tokens.colorPaletteDarkOrangeBorderActive}`,
-    backgroundColor: `color-mix(in srgb, ${tokens.colorPaletteDarkOrangeForeground1} 9%, ${tokens.colorNeutralBackground1})`,
+    borderLeft: `4px solid ${tokens.colorPaletteMarigoldBorderActive}`,
+    backgroundColor: `color-mix(in srgb, ${tokens.colorPaletteMarigoldBorderActive} 12%, ${tokens.colorNeutralBackground1})`,
     borderRadius: `0 ${tokens.borderRadiusMedium} ${tokens.borderRadiusMedium} 0`,
     fontSize: tokens.fontSizeBase200,
     lineHeight: tokens.lineHeightBase200,

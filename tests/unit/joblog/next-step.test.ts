@@ -76,3 +76,34 @@ describe("the next step of the demo bath", () => {
     expect(() => nextStep(log, "B-9", "US", 0)).toThrow(/no bath "B-9"/);
   });
 });
+
+describe("after a top-up that fell short of the baseline", () => {
+  const first = {
+    readings: [reading("R015", "2027-03-04T08:15", 10.83, 77), reading("R016", "2027-03-04T08:50", 11.13, 77, "after top-up")],
+    additions: [{ id: "A005", bath, when: moment("2027-03-04T08:30"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims", phBefore: 10.83, phAfter: 11.13 }],
+  };
+
+  test("it is another top-up, though the trigger is far below", async () => {
+    const step = await stepAt("2027-03-02T17:00", first, "2027-03-04T08:55");
+    expect(step.kind).toBe("top-up");
+    expect(step.sentence).toBe("Not back yet: 0.29 pH under the baseline. Add again, mix, read.");
+    expect(step.reason).toBeUndefined();
+  });
+
+  test("two in a row that fall short ask for a look at meter, temperature, mixing and water", async () => {
+    const second = {
+      readings: [...first.readings, reading("R017", "2027-03-04T09:15", 11.15, 77, "after top-up")],
+      additions: [...first.additions, { id: "A006", bath, when: moment("2027-03-04T09:00"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims", phBefore: 11.13, phAfter: 11.15 }],
+    };
+    const step = await stepAt("2027-03-02T17:00", second, "2027-03-04T09:20");
+    expect(step.reason).toMatch(/check meter, temperature, mixing and water/);
+  });
+
+  test("a recovered bath carries on", async () => {
+    const back = {
+      readings: [...first.readings, reading("R018", "2027-03-04T09:40", 11.39, 77, "after top-up")],
+      additions: [...first.additions, { id: "A006", bath, when: moment("2027-03-04T09:20"), kind: "concentrate", purpose: "top-up", amount: 0.8, account: "claims", phBefore: 11.13, phAfter: 11.39 }],
+    };
+    expect((await stepAt("2027-03-02T17:00", back, "2027-03-04T09:50")).sentence).toMatch(/^Carry on/);
+  });
+});

@@ -1,0 +1,44 @@
+import type { NamePlan, TablePlan } from "../joblog/plan.ts";
+import { LogProblem } from "./office-problems.ts";
+import type { SheetPlacement } from "./plan-placement.ts";
+
+function isBlank(values: readonly (readonly unknown[])[]): boolean {
+  return values.every((line) => line.every((value) => value === ""));
+}
+
+/** Missing parts of a sheet that is kept may only go where the plan had them, on blank ground beside their label. */
+export async function checkGaps(context: Excel.RequestContext, kept: readonly SheetPlacement[]): Promise<void> {
+  const grounds: { table: TablePlan; sheet: string; range: Excel.Range }[] = [];
+  const labels: { name: NamePlan; sheet: string; wanted: unknown; range: Excel.Range }[] = [];
+  for (const placement of kept) {
+    const worksheet = context.workbook.worksheets.getItem(placement.actual);
+    for (const table of placement.missingTables) {
+      const { row, column, rows, columns } = table.area;
+      const range = worksheet.getRangeByIndexes(row, column, rows, columns).load("values");
+      grounds.push({ table, sheet: placement.actual, range });
+    }
+    for (const name of placement.missingNames) {
+      const label = placement.plan.cells.find((cell) => cell.row === name.row && cell.column === name.column - 1);
+      const range = worksheet.getRangeByIndexes(name.row, Math.max(0, name.column - 1), 1, 1).load("values");
+      labels.push({ name, sheet: placement.actual, wanted: label?.kind === "value" ? label.value : "", range });
+    }
+  }
+  if (grounds.length === 0 && labels.length === 0) return;
+  await context.sync();
+  for (const { table, sheet, range } of grounds) {
+    if (!isBlank(range.values)) {
+      throw new LogProblem({
+        what: `The log's table ${table.name} is missing and its place on sheet ${sheet} is taken.`,
+        remedy: "Undo what removed or renamed the table (Ctrl+Z), or build the log in a new workbook.",
+      });
+    }
+  }
+  for (const { name, sheet, wanted, range } of labels) {
+    if (range.values[0]?.[0] !== wanted) {
+      throw new LogProblem({
+        what: `The log's named cell ${name.name} is missing and its label on sheet ${sheet} has moved.`,
+        remedy: `Give the cell its name back (Formulas, Name Manager: ${name.name}), or undo (Ctrl+Z).`,
+      });
+    }
+  }
+}
