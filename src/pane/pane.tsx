@@ -1,7 +1,4 @@
-import { FluentProvider, makeStyles, Spinner, Tab, TabList, tokens } from "@fluentui/react-components";
-import { ClockRegular } from "@fluentui/react-icons/svg/clock";
-import { EditRegular } from "@fluentui/react-icons/svg/edit";
-import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
+import { FluentProvider, makeStyles, Spinner, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import type { LogSnapshot } from "../joblog/log-snapshot.ts";
 import { unitSystems } from "../core/units/unit-system.ts";
@@ -16,6 +13,7 @@ import { NowView } from "./views/now-view.tsx";
 import { ProblemView } from "./views/problem-view.tsx";
 import { RecordView } from "./views/record-view.tsx";
 import { StartView } from "./views/start-view.tsx";
+import { tabId, ViewTabs, type View } from "./views/view-tabs.tsx";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
@@ -23,17 +21,8 @@ const useStyles = makeStyles({
   job: { margin: 0, padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`, color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightRegular, display: "flex", columnGap: tokens.spacingHorizontalS, whiteSpace: "nowrap" },
   shop: { flexShrink: 1, minWidth: "40%", overflow: "hidden", textOverflow: "ellipsis" },
   number: { flexShrink: 1, overflow: "hidden", textOverflow: "ellipsis", fontWeight: tokens.fontWeightSemibold },
-  tab: { minHeight: "48px", paddingLeft: "10px", paddingRight: "10px" },
   main: { padding: tokens.spacingHorizontalL, maxWidth: "560px" },
 });
-
-const views = ["now", "record", "functions"] as const;
-
-const viewNames = { now: "Now", record: "Record", functions: "Functions" } as const;
-
-type View = (typeof views)[number];
-
-const isView = (value: unknown): value is View => views.some((view) => view === value);
 
 interface Chosen {
   readonly view: View;
@@ -102,18 +91,10 @@ export function Pane(): React.JSX.Element {
           <span className={styles.shop}>{shop ?? "Bathsheet"}</span>
           {jobNumber === undefined ? null : <span className={styles.number}>{jobNumber}</span>}
         </h1>
-        <TabList
-          size="medium"
-          selectedValue={chosen.view}
-          onTabSelect={(_, { value }) => { if (isView(value)) choose({ view: value, entry: undefined }); }}
-        >
-          <Tab value="now" icon={<ClockRegular />} className={styles.tab}>{viewNames.now}</Tab>
-          <Tab value="record" icon={<EditRegular />} className={styles.tab}>{viewNames.record}</Tab>
-          <Tab value="functions" icon={<MathFormulaRegular />} className={styles.tab}>{viewNames.functions}</Tab>
-        </TabList>
+        <ViewTabs chosen={chosen.view} onChoose={(view) => { choose({ view, entry: undefined }); }} />
       </header>
       <main className={styles.main}>
-        <div role="tabpanel" aria-label={viewNames[chosen.view]}>
+        <div id="view" role="tabpanel" aria-labelledby={tabId(chosen.view)}>
           <Body store={store} chosen={chosen} onChoose={choose} />
         </div>
       </main>

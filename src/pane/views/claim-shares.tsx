@@ -19,7 +19,7 @@ export function ClaimShares({ log, bath }: { readonly log: LogSnapshot; readonly
   if (shareBath !== bath || shares.length === 0 || typeof poolTotal !== "number") return null;
   return (
     <section aria-label="Claims" className={page.page} style={{ rowGap: 8 }}>
-      <h3 className={page.section}>Claims</h3>
+      <h2 className={page.section}>Claims</h2>
       <p className={page.quiet}>{`${money(poolTotal)} shared${typeof shareBasis === "string" ? ` by ${shareBasis}` : ""}, with the cost lines.`}</p>
       <table className={styles.table}>
         <tbody>

@@ -61,7 +61,7 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
         <p className={page.quiet}>{`Source: ${fn.source}`}</p>
         {fn.notes.length === 0 ? null : (
           <>
-            <h4 className={styles.heading}>What it does not know</h4>
+            <h3 className={styles.heading}>What it does not know</h3>
             <ul className={styles.list}>
               {fn.notes.map((note) => (
                 <li key={note}>{note}</li>

@@ -1,0 +1,98 @@
+import { createFocusOutlineStyle, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import type { FluentIcon } from "@fluentui/react-icons";
+import { ClockRegular } from "@fluentui/react-icons/svg/clock";
+import { EditRegular } from "@fluentui/react-icons/svg/edit";
+import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
+import { useRef } from "react";
+
+export type View = "now" | "record" | "functions";
+
+interface ViewTab {
+  readonly view: View;
+  readonly name: string;
+  readonly icon: FluentIcon;
+}
+
+const tabs: readonly ViewTab[] = [
+  { view: "now", name: "Now", icon: ClockRegular },
+  { view: "record", name: "Record", icon: EditRegular },
+  { view: "functions", name: "Functions", icon: MathFormulaRegular },
+];
+
+const useStyles = makeStyles({
+  list: { display: "flex", padding: `0 ${tokens.spacingHorizontalS}` },
+  tab: {
+    display: "flex",
+    alignItems: "center",
+    columnGap: tokens.spacingHorizontalS,
+    minHeight: "48px",
+    padding: `0 10px`,
+    border: "none",
+    borderBottom: "3px solid transparent",
+    backgroundColor: "transparent",
+    color: tokens.colorNeutralForeground2,
+    fontFamily: "inherit",
+    fontSize: tokens.fontSizeBase300,
+    cursor: "pointer",
+    "& svg": { fontSize: "20px" },
+    ":hover": { color: tokens.colorNeutralForeground1, borderBottomColor: tokens.colorNeutralStroke1 },
+    ...createFocusOutlineStyle(),
+  },
+  chosen: {
+    color: tokens.colorBrandForeground1,
+    fontWeight: tokens.fontWeightSemibold,
+    borderBottomColor: tokens.colorCompoundBrandStroke,
+    ":hover": { color: tokens.colorBrandForeground1, borderBottomColor: tokens.colorCompoundBrandStroke },
+    "@media (forced-colors: active)": { borderBottomColor: "Highlight" },
+  },
+});
+
+/** The id of a view's tab; the panel below is labelled by it. */
+export const tabId = (view: View): string => `tab-${view}`;
+
+/** How many tabs an arrow key moves on. */
+const steps: Readonly<Partial<Record<string, number>>> = { ArrowRight: 1, ArrowLeft: -1 };
+
+/** The pane's views; arrow keys move between them, as in any tab list. */
+export function ViewTabs({ chosen, onChoose }: { readonly chosen: View; readonly onChoose: (view: View) => void }): React.JSX.Element {
+  const styles = useStyles();
+  const list = useRef<HTMLDivElement>(null);
+  const move = (step: number): void => {
+    const index = tabs.findIndex(({ view }) => view === chosen);
+    const next = tabs[(index + step + tabs.length) % tabs.length];
+    if (next === undefined) return;
+    onChoose(next.view);
+    list.current?.querySelector<HTMLElement>(`#${tabId(next.view)}`)?.focus();
+  };
+  return (
+    <div
+      ref={list}
+      role="tablist"
+      aria-label="Views"
+      className={styles.list}
+      onKeyDown={(event) => {
+        const step = steps[event.key];
+        if (step === undefined) return;
+        event.preventDefault();
+        move(step);
+      }}
+    >
+      {tabs.map(({ view, name, icon: Icon }) => (
+        <button
+          key={view}
+          id={tabId(view)}
+          type="button"
+          role="tab"
+          aria-selected={view === chosen}
+          aria-controls="view"
+          tabIndex={view === chosen ? 0 : -1}
+          className={mergeClasses(styles.tab, view === chosen && styles.chosen)}
+          onClick={() => { onChoose(view); }}
+        >
+          <Icon aria-hidden />
+          {name}
+        </button>
+      ))}
+    </div>
+  );
+}
