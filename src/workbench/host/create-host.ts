@@ -7,6 +7,7 @@ import { runner } from "./excel/run.ts";
 import { Session } from "./excel/session.ts";
 import { ExcelError } from "./excel-error.ts";
 import { CustomFunctionError, errorCodes, FunctionBook, type CustomFunction } from "./functions/custom-functions.ts";
+import { registerRound } from "./functions/excel-round.ts";
 import type { FunctionsMetadata } from "./functions/metadata.ts";
 import { functionBookKey, registerFunctions } from "./functions/register.ts";
 import { ensureGroupBy, prepareLibrary, type Model, type OSpreadsheet } from "./library.ts";
@@ -47,6 +48,7 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
   ensureGroupBy();
   prepareLibrary(library);
   registerBatchCommand(library);
+  registerRound(library);
   let evaluationDue = false;
   const evaluate = (): void => {
     if (!evaluationDue) return;

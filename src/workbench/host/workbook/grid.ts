@@ -37,6 +37,8 @@ export function registerBatchCommand(library: OSpreadsheet): void {
       if (command.type === batchCommand) this.slot?.work?.();
     }
   }
+  // A batch may write to other sheets than the one in front; each write is checked by itself.
+  (library.lockedSheetAllowedCommands as Set<string>).add(batchCommand);
   // The library types getters as instance-independent static lists.
   plugins.add("bathsheet batch", Object.assign(BatchPlugin, { getters: [] as const }));
 }
@@ -87,7 +89,8 @@ export class Grid {
     };
     this.inBatch = true;
     try {
-      this.dispatch(batchCommand);
+      const { reasons } = this.dispatch(batchCommand);
+      if (reasons.length > 0) throw new GridRefusal(batchCommand, reasons);
     } finally {
       this.inBatch = false;
       this.slot.work = undefined;

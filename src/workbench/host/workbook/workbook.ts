@@ -173,8 +173,9 @@ export class Workbook {
         }
       });
     } catch (error) {
-      if (error instanceof GridRefusal) throw new ExcelError("InvalidArgument", error.message);
-      throw error;
+      if (!(error instanceof GridRefusal)) throw error;
+      const locked = error.reasons.some((reason) => reason === "SheetLocked" || reason === "Readonly");
+      throw new ExcelError(locked ? "AccessDenied" : "InvalidArgument", error.message);
     }
   }
 
