@@ -1,0 +1,80 @@
+import { chromium, type Browser, type FrameLocator, type Page } from "playwright-core";
+import { ensureBrowser, headlessFlags } from "../../scripts/find-browser.ts";
+import { serve } from "../../scripts/serve.ts";
+
+/** The part of the workbench's test interface that the browser tests use. */
+interface WorkbenchWindow {
+  readonly bathsheetWorkbench: {
+    value(address: string): string | number | boolean;
+    formula(address: string): string;
+    tooltip(address: string): string | undefined;
+    setCell(address: string, content: string): void;
+    select(address: string): void;
+  };
+}
+
+/** A browser with the built workbench in it. Everything that goes wrong in the page is kept in `faults`. */
+export interface WorkbenchSession {
+  readonly page: Page;
+  readonly pane: FrameLocator;
+  readonly faults: string[];
+  /** Requests that left this machine, which must stay empty. */
+  readonly strangers: string[];
+  value(address: string): Promise<string | number | boolean>;
+  /** The cell under a header, in the row whose first cell is `key`, found as a person would look it up. */
+  lookUp(sheet: string, key: string, header: string): Promise<string | number | boolean>;
+  tooltip(address: string): Promise<string | undefined>;
+  setCell(address: string, content: string): Promise<void>;
+  select(address: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** Runs in the page, so it can use nothing from outside itself. */
+function lookUpInGrid({ sheet, key, header }: { sheet: string; key: string; header: string }): string | number | boolean {
+  const { value } = (window as unknown as WorkbenchWindow).bathsheetWorkbench;
+  const letters = (column: number): string => (column < 26 ? "" : String.fromCharCode(64 + Math.floor(column / 26))) + String.fromCharCode(65 + (column % 26));
+  const at = (row: number, column: number): string | number | boolean => value(`${sheet}!${letters(column)}${row}`);
+  const rows = Array.from({ length: 80 }, (_, index) => index + 1);
+  const columns = Array.from({ length: 52 }, (_, index) => index);
+  const column = columns.find((one) => rows.some((row) => at(row, one) === header));
+  if (column === undefined) throw new Error(`Sheet ${sheet} has no header ${header}`);
+  const row = rows.find((one) => at(one, 0) === key);
+  if (row === undefined) throw new Error(`Sheet ${sheet} has no row ${key}`);
+  return at(row, column);
+}
+
+export async function openWorkbench(query = "", viewport = { width: 1440, height: 900 }): Promise<WorkbenchSession> {
+  const { address, close } = await serve(0);
+  const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
+  const page = await browser.newPage({ viewport });
+  page.setDefaultTimeout(15_000);
+  const faults: string[] = [];
+  const strangers: string[] = [];
+  page.on("pageerror", (error) => faults.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") faults.push(message.text());
+  });
+  page.on("request", (request) => {
+    const { hostname, protocol } = new URL(request.url());
+    if (protocol.startsWith("http") && hostname !== "localhost" && hostname !== "appsforoffice.microsoft.com") strangers.push(request.url());
+  });
+  await page.goto(`${address}/${query}`);
+  await page.waitForFunction(() => "bathsheetWorkbench" in window);
+  const pane = page.frameLocator("iframe");
+  await pane.getByRole("heading").first().waitFor();
+  return {
+    page,
+    pane,
+    faults,
+    strangers,
+    value: (cell) => page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.value(at), cell),
+    lookUp: (sheet, key, header) => page.evaluate(lookUpInGrid, { sheet, key, header }),
+    tooltip: (cell) => page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.tooltip(at), cell),
+    setCell: (cell, content) => page.evaluate(([at, text]) => { (window as unknown as WorkbenchWindow).bathsheetWorkbench.setCell(at, text); }, [cell, content] as const),
+    select: (cell) => page.evaluate((at) => { (window as unknown as WorkbenchWindow).bathsheetWorkbench.select(at); }, cell),
+    close: async () => {
+      await browser.close();
+      await close();
+    },
+  };
+}
