@@ -44,8 +44,11 @@ function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature
   ];
 }
 
-/** Trigger at the sample's temperature, verdict, and what to add; empty before there is a baseline. */
-export function judgeReading(bath: RowFacts, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
+/**
+ * Trigger at the sample's temperature, verdict, and what to add. After a top-up the baseline counts, not
+ * the trigger, so a verdict that asks for nothing is left out.
+ */
+export function judgeReading(bath: RowFacts, ph: number, temperature: number, afterTopUp: boolean, context: EntryContext): readonly Finding[] {
   const { system } = context;
   const baseline = bath.number("baseline");
   if (baseline === undefined) return [{ tone: "plain", text: "No baseline yet, so there is nothing to compare with." }];
@@ -61,10 +64,12 @@ export function judgeReading(bath: RowFacts, ph: number, temperature: number, co
   const verdict = askText("VERDICT", ph, baseline, ...rest);
   const unit = temperatureUnit[system];
   const findings: Finding[] = [];
-  if (verdict.known) {
+  const asksNothing = verdict.known && (verdict.value === "hold" || verdict.value === "near");
+  if (verdict.known && !(afterTopUp && asksNothing)) {
     const text = wordsOfVerdict[verdict.value] ?? `${verdict.value.charAt(0).toUpperCase()}${verdict.value.slice(1)}: too far from the baseline's temperature to judge.`;
     findings.push({ tone: toneOfVerdict(verdict.value), text });
-  } else findings.push({ tone: "act", text: verdict.why });
+  }
+  if (!verdict.known) findings.push({ tone: "act", text: verdict.why });
   if (trigger.known) findings.push({ tone: "plain", text: `Trigger at ${degrees(temperature)} ${unit}: ${phFigure(trigger.value)}. Baseline ${phFigure(baseline)}.` });
   if (verdict.known && verdict.value === "top up") findings.push(...topUpFindings(bath, baseline, ph, temperature, context));
   return findings;

@@ -28,8 +28,9 @@ function findingsOf(filled: FilledFields, facts: RowFacts, context: EntryContext
   if (purpose === "rinse") return [{ tone: "plain", text: "A rinse is not judged against the baseline." }];
   if (ph === undefined) return [];
   if (temperature === undefined) return [{ tone: "watch", text: "Without the sample's temperature the reading cannot be judged: the same bath reads lower when hot." }];
-  const recovery = purpose === "after top-up" ? judgeRecovery(facts, ph, context) : [];
-  return [...recovery, ...judgeReading(facts, ph, temperature, context)];
+  const afterTopUp = purpose === "after top-up";
+  const recovery = afterTopUp ? judgeRecovery(facts, ph, context) : [];
+  return [...recovery, ...judgeReading(facts, ph, temperature, afterTopUp, context)];
 }
 
 function meaning(filled: FilledFields, context: EntryContext): Meaning {

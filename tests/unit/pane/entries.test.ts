@@ -146,6 +146,7 @@ describe("the reading form", () => {
     expect(filled.values["purpose"]).toBe("after top-up");
     expect(filled.meaning.fills).toEqual([{ table: "additions", key: "A005", cells: { phAfter: 11.13 } }]);
     expect(said(filled)).toMatch(/Short of the baseline 11\.42\. Add \d/);
+    expect(said(filled)).not.toContain("Hold");
   });
 
   // 11.39 is within 0.1 of 11.42 (common practice, no source).

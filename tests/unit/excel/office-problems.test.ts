@@ -1,0 +1,37 @@
+import { describe, expect, test } from "vitest";
+import { LogProblem, problemFrom } from "../../../src/excel/office-problems.ts";
+
+/** As Office.js throws it, and as it looks when it comes from another window. */
+const office = (code: string, message = ""): unknown => ({ code, message, debugInfo: { code, message } });
+
+describe("what Office reports", () => {
+  test.each([
+    ["AccessDenied", /protected/, /Unprotect/],
+    ["InvalidOperationInCellEditMode", /cell is being edited/, /Enter or Esc/],
+    ["ItemNotFound", /missing or has been renamed/, /Undo/],
+    ["InsertDeleteConflict", /Another person/, /try again/],
+    ["RequestPayloadSizeLimitExceeded", /larger than Excel hands over/, /new workbook/],
+    ["ApiNotFound", /version of Excel/, /needs Excel/],
+  ])("%s becomes a sentence and what to do", (code, what, remedy) => {
+    const problem = problemFrom(office(code));
+    expect(problem.what).toMatch(what);
+    expect(problem.remedy).toMatch(remedy);
+  });
+
+  test("cell editing is known by its words where the code is a general one", () => {
+    expect(problemFrom(office("InvalidOperation", "Excel is in cell-editing mode.")).remedy).toMatch(/Enter or Esc/);
+  });
+
+  test("an unknown code keeps Excel's own words", () => {
+    expect(problemFrom(office("SomethingNew", "The moon is full.")).message).toMatch(/SomethingNew.*The moon is full/);
+  });
+
+  test("a problem that is known already passes through", () => {
+    const problem = new LogProblem({ what: "a", remedy: "b" });
+    expect(problemFrom(problem)).toBe(problem);
+  });
+
+  test("a fault of our own says so and how it is called", () => {
+    expect(problemFrom(new TypeError("x is undefined")).message).toMatch(/fault of its own.*x is undefined/);
+  });
+});
