@@ -46,7 +46,8 @@ function lookUpInGrid({ sheet, key, header }: { sheet: string; key: string; head
 export async function openWorkbench(query = "", viewport = { width: 1440, height: 900 }): Promise<WorkbenchSession> {
   const { address, close } = await serve(0);
   const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
-  const page = await browser.newPage({ viewport });
+  const context = await browser.newContext({ viewport });
+  const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   const faults: string[] = [];
   const strangers: string[] = [];
