@@ -21,7 +21,7 @@ export function columnLetters(column: number): string {
   return column < 26 ? last : columnLetters(Math.floor(column / 26) - 1) + last;
 }
 
-export function columnOf(letters: string): number {
+function columnOf(letters: string): number {
   return Array.from(letters.toUpperCase()).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 }
 
@@ -77,4 +77,14 @@ export function parseLocalAddress(text: string, size: { rows: number; columns: n
   const right = Math.max(first.column ?? size.columns - 1, last.column ?? size.columns - 1);
   if (bottom >= excelSize.rows || right >= excelSize.columns) return undefined;
   return { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+}
+
+/** Whether a cell lies in an area. */
+export function contains(area: Area, cell: Cell): boolean {
+  return cell.sheet === area.sheet && cell.row >= area.row && cell.row < area.row + area.rows && cell.column >= area.column && cell.column < area.column + area.columns;
+}
+
+/** Whether two areas share a cell. */
+export function overlap(a: Area, b: Area): boolean {
+  return a.sheet === b.sheet && a.row < b.row + b.rows && b.row < a.row + a.rows && a.column < b.column + b.columns && b.column < a.column + a.columns;
 }

@@ -1,6 +1,6 @@
 import type { WorkbookData } from "@odoo/o-spreadsheet";
 import { areaText, parseLocalAddress, type Cell } from "./address.ts";
-import type { CalculatedColumn } from "./workbook/tables.ts";
+import type { CalculatedColumn } from "./workbook/table-record.ts";
 import type { ValidationWords } from "./workbook/validations.ts";
 import type { Workbook } from "./workbook/workbook.ts";
 

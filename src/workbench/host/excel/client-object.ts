@@ -1,6 +1,6 @@
 import { ExcelError, itemNotFound } from "../excel-error.ts";
 import type { Area } from "../address.ts";
-import type { TableRecord } from "../workbook/tables.ts";
+import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { guard } from "./guard.ts";
 import type { Step } from "./session.ts";

@@ -1,7 +1,7 @@
 import type { Area } from "../address.ts";
 import { invalidArgument } from "../excel-error.ts";
 import { zoneOf } from "../workbook/grid.ts";
-import type { TableRecord } from "../workbook/tables.ts";
+import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
 import { rangeTarget } from "./range-target.ts";

@@ -1,4 +1,4 @@
-import type { TableRecord } from "../workbook/tables.ts";
+import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ClientObject, partOf, type Promised, type Requests } from "./client-object.ts";
 

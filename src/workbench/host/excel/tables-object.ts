@@ -1,6 +1,6 @@
 import type { Area } from "../address.ts";
 import { ExcelError, invalidArgument } from "../excel-error.ts";
-import type { TableRecord } from "../workbook/tables.ts";
+import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { type Finding, type Requests } from "./client-object.ts";
 import { rangeTarget } from "./range-target.ts";

@@ -1,5 +1,5 @@
 /** The text between a table name's brackets, read as Excel reads it. */
-export type Portion = "#All" | "#Data" | "#Headers" | "#Totals" | "#This Row";
+type Portion = "#All" | "#Data" | "#Headers" | "#Totals" | "#This Row";
 
 export interface StructuredReference {
   readonly portions: readonly Portion[];
@@ -13,7 +13,7 @@ const portions: readonly Portion[] = ["#All", "#Data", "#Headers", "#Totals", "#
 /** Characters that stand after an apostrophe in a column's name inside a formula. */
 const escaped = /['[\]#@]/g;
 
-export function escapeHeader(header: string): string {
+function escapeHeader(header: string): string {
   return header.replace(escaped, (character) => `'${character}`);
 }
 

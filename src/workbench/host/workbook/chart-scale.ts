@@ -11,7 +11,7 @@ function roundBelow(value: number, span: number): number {
 }
 
 /** Where the value axis begins, or undefined for zero. */
-export function axisMinimum(values: readonly number[]): number | undefined {
+function axisMinimum(values: readonly number[]): number | undefined {
   if (values.length === 0) return undefined;
   const low = Math.min(...values);
   const high = Math.max(...values);

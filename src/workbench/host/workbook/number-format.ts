@@ -9,7 +9,7 @@ const colorOrCondition = /\[(?!h+\]|m+\]|s+\])[^\]]*\]/gi;
 /** Space as wide as a character (`_)`), which the grid does not read. */
 const spaceLikeCharacter = /_./g;
 
-export function generalIsBlank(format: string): string {
+function generalIsBlank(format: string): string {
   return format.trim().toLowerCase() === "general" ? "" : format;
 }
 

@@ -6,7 +6,8 @@ import type { FormulaKeeper } from "./formula-keeper.ts";
 import { positionOf, type Grid } from "./grid.ts";
 import { extendRules } from "./rules.ts";
 import { setFormat } from "./text-format.ts";
-import type { CalculatedColumn, TableChange, TableRecord, Tables } from "./tables.ts";
+import type { CalculatedColumn, TableChange, TableRecord } from "./table-record.ts";
+import type { Tables } from "./tables.ts";
 
 interface Parts {
   readonly library: OSpreadsheet;

@@ -1,31 +1,9 @@
-import type { Area, Cell } from "../address.ts";
+import { contains, overlap, type Area, type Cell } from "../address.ts";
 import { invalidArgument, itemNotFound } from "../excel-error.ts";
 import type { TableShape } from "../formulas/translate.ts";
 import type { CoreTable } from "../library.ts";
 import { areaOf, zoneOf, type Grid } from "./grid.ts";
-
-/** A named table over a table of the grid, which knows neither names nor calculated columns. */
-export interface TableRecord extends TableShape {
-  readonly key: string;
-  name: string;
-  area: Area;
-  headers: string[];
-  /** Excel's style name; the grid draws its own bands and borders. */
-  style: string;
-  /** What a new row's cell gets, by header in lower case. */
-  readonly calculated: Map<string, CalculatedColumn>;
-}
-
-export type CalculatedColumn =
-  | { readonly kind: "same text"; readonly text: string }
-  /** A formula with relative references, as it stands in one row. */
-  | { readonly kind: "relative"; readonly text: string; readonly row: number };
-
-/** How a table differs from when it was last looked at. */
-export interface TableChange {
-  readonly table: TableRecord;
-  readonly before: TableShape | undefined;
-}
+import type { CalculatedColumn, TableChange, TableRecord } from "./table-record.ts";
 
 const tableName = /^[\p{L}_\\][\p{L}\p{N}_.\\]{0,254}$/u;
 const looksLikeCell = /^(?:[A-Z]{1,3}\d{1,7}|R\d*C\d*|[RC])$/i;
@@ -203,12 +181,4 @@ export class Tables {
   configOf(table: TableRecord): CoreTable["config"] | undefined {
     return this.grid.model.getters.getCoreTable({ sheetId: table.area.sheet, row: table.area.row, col: table.area.column })?.config;
   }
-}
-
-export function contains(area: Area, cell: Cell): boolean {
-  return cell.sheet === area.sheet && cell.row >= area.row && cell.row < area.row + area.rows && cell.column >= area.column && cell.column < area.column + area.columns;
-}
-
-export function overlap(a: Area, b: Area): boolean {
-  return a.sheet === b.sheet && a.row < b.row + b.rows && b.row < a.row + a.rows && a.column < b.column + b.columns && b.column < a.column + a.columns;
 }

@@ -10,7 +10,8 @@ import { Grid, GridRefusal, zoneOf, type BatchSlot } from "./grid.ts";
 import { Names } from "./names.ts";
 import { NumberFormats } from "./number-format.ts";
 import { TableGrowth } from "./table-growth.ts";
-import { Tables, type TableRecord } from "./tables.ts";
+import type { TableRecord } from "./table-record.ts";
+import { Tables } from "./tables.ts";
 import { Validations } from "./validations.ts";
 
 /** What the grid cannot draw but a reader gets back as it was written. */
