@@ -3,7 +3,7 @@ import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { onLogChanged, readLog } from "../../excel/log-workbook.ts";
 import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
 
-export type LogState =
+type LogState =
   | { readonly status: "reading" }
   | { readonly status: "no log" }
   | { readonly status: "problem"; readonly problem: LogProblem }

@@ -25,7 +25,7 @@ const useStyles = makeStyles({
   tick: { fontSize: "24px", color: tokens.colorPaletteGreenForeground1, flexShrink: 0 },
 });
 
-export interface Recorded {
+interface Recorded {
   readonly what: string;
   readonly bath: string | undefined;
 }
