@@ -8,6 +8,7 @@ import type { HostWindow } from "./page/host-window.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
+import { guardStartLinks, markOpen } from "./page/start-links.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
 declare const window: HostWindow & { o_spreadsheet: OSpreadsheet; owl: Owl; bathsheetWorkbench?: BenchTools };
@@ -26,7 +27,10 @@ async function openWorkbook(host: Host): Promise<void> {
   host.loadFunctions(await fileOr<FunctionsMetadata>("functions.json", { functions: [] }));
   const saved = start() === "demo" ? await fileOr<SavedWorkbook | undefined>("demo-week.json", undefined) : undefined;
   if (saved !== undefined) host.restore(saved);
-  document.querySelector(`.action[href="?start=${saved === undefined ? "empty" : "demo"}"]`)?.setAttribute("aria-current", "page");
+  markOpen(saved === undefined ? "empty" : "demo");
+  let changed = false;
+  host.workbook.changes.onChange(() => { changed = true; });
+  guardStartLinks(() => changed);
 }
 
 function notice(): HTMLElement {

@@ -164,6 +164,24 @@ describe("batches", () => {
   });
 });
 
+describe("protection", () => {
+  it("is read like any property and lifted like any change", async () => {
+    const { Excel } = testHost();
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Sheet1");
+      sheet.protection.protect();
+      sheet.protection.load("protected");
+      await context.sync();
+      expect(sheet.protection.protected).toBe(true);
+      sheet.protection.unprotect();
+      sheet.getRange("A1").values = [[1]];
+      sheet.load("protection/protected");
+      await context.sync();
+      expect(sheet.protection.protected).toBe(false);
+    });
+  });
+});
+
 describe("missing things", () => {
   it("become null objects where asked for so, and their parts too", async () => {
     const { Excel } = testHost();

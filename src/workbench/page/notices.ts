@@ -9,11 +9,12 @@ function paragraph(text: string, className = ""): HTMLParagraphElement {
   return Object.assign(document.createElement("p"), { textContent: text, className });
 }
 
-function button(text: string, value: string): HTMLButtonElement {
+export function answerButton(text: string, value: string): HTMLButtonElement {
   return Object.assign(document.createElement("button"), { textContent: text, value, className: "answer" });
 }
 
-function ask(title: string, text: string, answers: readonly HTMLButtonElement[], then: (answer: string) => void): void {
+/** Puts a question over the page and calls back with the value of the chosen answer. */
+export function ask(title: string, text: string, answers: readonly HTMLButtonElement[], then: (answer: string) => void): void {
   const dialog = document.createElement("dialog");
   dialog.className = "question";
   const form = Object.assign(document.createElement("form"), { method: "dialog" });
@@ -43,10 +44,10 @@ export function gridNotices(refusal: () => { readonly title: string; readonly me
     notifyUser: ({ text }) => { toast(text); },
     raiseError: (text, then) => {
       const words = text.includes("data validation rule") ? refusal() : undefined;
-      ask(words?.title ?? "", words?.message ?? text, [button("OK", "ok")], () => then?.());
+      ask(words?.title ?? "", words?.message ?? text, [answerButton("OK", "ok")], () => then?.());
     },
     askConfirmation: (text, confirm, cancel) => {
-      ask("", text, [button("Yes", "yes"), button("No", "no")], (answer) => {
+      ask("", text, [answerButton("Yes", "yes"), answerButton("No", "no")], (answer) => {
         if (answer === "yes") confirm();
         else cancel?.();
       });

@@ -5,11 +5,12 @@ import { ChartsObject } from "./charts.ts";
 import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
 import { FreezePanesObject } from "./freeze-panes.ts";
 import { PageLayoutObject } from "./page-layout.ts";
+import { ProtectionObject } from "./protection.ts";
 import { TablesObject } from "./tables-object.ts";
 
 type Members =
   | "name" | "id" | "tabColor" | "showGridlines" | "position" | "visibility" | "activate" | "delete" | "getRange" | "getRangeByIndexes" | "getCell"
-  | "getUsedRange" | "getUsedRangeOrNullObject" | "tables" | "charts" | "freezePanes" | "pageLayout" | "isNullObject";
+  | "getUsedRange" | "getUsedRangeOrNullObject" | "tables" | "charts" | "freezePanes" | "pageLayout" | "protection" | "isNullObject";
 
 /** The target is the grid's sheet id, which renaming does not touch. */
 export class WorksheetObject extends ClientObject<string, Excel.Worksheet> implements Pick<Excel.Worksheet, Members> {
@@ -66,6 +67,7 @@ export class WorksheetObject extends ClientObject<string, Excel.Worksheet> imple
   get tables(): Excel.TableCollection { return this.part("tables", () => new TablesObject(this.requests, partOf(this, "tables", (sheet) => ({ sheet }))).face); }
   get charts(): Excel.ChartCollection { return this.part("charts", () => new ChartsObject(this.requests, partOf(this, "charts", (sheet) => sheet)).face); }
   get freezePanes(): Excel.WorksheetFreezePanes { return this.part("freezePanes", () => new FreezePanesObject(this.requests, this).face); }
+  get protection(): Excel.WorksheetProtection { return this.part("protection", () => new ProtectionObject(this.requests, this).face); }
   get pageLayout(): Excel.PageLayout { return this.part("pageLayout", () => new PageLayoutObject(this.requests, this).face); }
 
   activate(): void {
