@@ -1,5 +1,6 @@
 import { excelSize, type Area, type Cell } from "../address.ts";
-import { invalidArgument } from "../excel-error.ts";
+import { ExcelError, invalidArgument } from "../excel-error.ts";
+import { copyLook } from "../workbook/copy-look.ts";
 import { positionOf, zoneOf } from "../workbook/grid.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
@@ -7,11 +8,12 @@ import { ConditionalFormatsObject } from "./conditional-formats.ts";
 import { cellsOf, checkedMatrix, mapArea } from "./matrix.ts";
 import { DataValidationObject } from "./data-validation.ts";
 import { RangeFormatObject } from "./range-format.ts";
+import { rangeTarget } from "./range-target.ts";
 
 type Members =
   | "values" | "formulas" | "numberFormat" | "text" | "address" | "rowIndex" | "columnIndex" | "rowCount" | "columnCount" | "cellCount"
   | "getRowsBelow" | "getResizedRange" | "getOffsetRange" | "getCell" | "getRow" | "getColumn" | "getLastRow" | "getEntireColumn" | "getEntireRow"
-  | "select" | "clear" | "format" | "dataValidation" | "conditionalFormats" | "worksheet" | "load" | "isNullObject" | "context";
+  | "select" | "clear" | "copyFrom" | "format" | "dataValidation" | "conditionalFormats" | "worksheet" | "load" | "isNullObject" | "context";
 
 /** The area, or InvalidArgument where it would leave Excel's grid. */
 function onSheet(area: Area): Area {
@@ -125,6 +127,21 @@ export class RangeObject extends ClientObject<Area, Excel.Range> implements Pick
   select(): void {
     this.requests.enqueue("look", "Range.select", () => {
       this.requests.workbookNow.select(this.live());
+    });
+  }
+
+  /** Formats only: the source's pattern is laid over this range, repeated as often as it fits. */
+  copyFrom(sourceRange: Excel.Range | Excel.RangeAreas | string, copyType?: Excel.RangeCopyType | "All" | "Formulas" | "Values" | "Formats" | "Link"): void {
+    if (copyType !== "Formats") throw new ExcelError("NotImplemented", `The stand-in copies formats only, not ${copyType ?? "All"}.`, "Range.copyFrom");
+    const given = typeof sourceRange === "string" ? undefined : rangeTarget(sourceRange as Excel.Range);
+    this.change("copyFrom", (area, workbook) => {
+      workbook.requireUnlocked(area.sheet, "Range.copyFrom");
+      const source = given === undefined ? workbook.area(sourceRange as string, area.sheet) : given();
+      workbook.grid.makeRoom(area);
+      mapArea(area, (cell) => {
+        const from = { sheet: source.sheet, row: source.row + ((cell.row - area.row) % source.rows), column: source.column + ((cell.column - area.column) % source.columns) };
+        copyLook(workbook.grid, from, cell);
+      });
     });
   }
 

@@ -2,10 +2,10 @@ import type { Area, Cell } from "../address.ts";
 import type { OSpreadsheet } from "../library.ts";
 import type { Cells } from "./cells.ts";
 import type { Charts } from "./charts.ts";
+import { copyLook } from "./copy-look.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
-import { positionOf, type Grid } from "./grid.ts";
+import type { Grid } from "./grid.ts";
 import { extendRules } from "./rules.ts";
-import { setFormat } from "./text-format.ts";
 import type { CalculatedColumn, TableChange, TableRecord } from "./table-record.ts";
 import type { Tables } from "./tables.ts";
 
@@ -148,18 +148,8 @@ export class TableGrowth {
   }
 
   /** A new row looks like the one above it where it has no look of its own. */
-  private copyLook(area: Area, row: number): void {
-    const { getters } = this.parts.grid.model;
-    if (row - 1 <= area.row) return;
-    for (let column = area.column; column < area.column + area.columns; column += 1) {
-      const above = getters.getCell(positionOf({ sheet: area.sheet, row: row - 1, column }));
-      const here = getters.getCell(positionOf({ sheet: area.sheet, row, column }));
-      const cell = { sheet: area.sheet, row, column, rows: 1, columns: 1 };
-      if (here?.style === undefined && above?.style !== undefined) this.parts.grid.look(cell, above.style);
-      // A format that the grid derived from a typed date yields to the column's own.
-      const border = getters.getCellBorder(positionOf({ sheet: area.sheet, row: row - 1, column }));
-      if (border !== null) this.parts.grid.do("SET_BORDER", { ...positionOf(cell), border });
-      if (above?.format !== undefined) setFormat(this.parts.grid, cell, above.format);
-    }
+  private copyLook({ sheet, row: top, column: left, columns }: Area, row: number): void {
+    if (row - 1 <= top) return;
+    for (let column = left; column < left + columns; column += 1) copyLook(this.parts.grid, { sheet, row: row - 1, column }, { sheet, row, column }, true);
   }
 }
