@@ -159,11 +159,41 @@ describe("adding rows", () => {
   test("cells under a full table are never overwritten", async () => {
     await build();
     await Excel.run(async (context) => {
-      context.workbook.tables.getItem("Readings").getDataBodyRange().getRowsBelow(1).getCell(0, 0).values = [["do not touch"]];
+      context.workbook.tables.getItem("Readings").getDataBodyRange().getRowsBelow(2).getCell(1, 0).values = [["do not touch"]];
       await context.sync();
     });
     const before = await log();
-    await expect(appendRows([{ table: "readings", row: reading }])).rejects.toThrow(/Readings is full/);
+    const two = ["R011", "R012"].map((id) => ({ table: "readings" as const, row: { ...reading, id } }));
+    await expect(appendRows(two)).rejects.toThrow(/Readings is full/);
+    expect(await log()).toEqual(before);
+  });
+});
+
+describe("a workbook that may not be changed", () => {
+  test("a cell being edited refuses the entry and says what to press", async () => {
+    await build();
+    host.session.isCellBeingEdited = () => true;
+    const failure = await appendRows([{ table: "readings", row: { id: "R011", bath } }]).catch((error: unknown) => error);
+    host.session.isCellBeingEdited = () => false;
+    expect(failure).toBeInstanceOf(LogProblem);
+    expect((failure as LogProblem).remedy).toMatch(/Enter or Esc/);
+    expect((await log()).rows.readings).toHaveLength(10);
+  });
+});
+
+describe("a protected sheet", () => {
+  test("is named, and no other table of the same entry is written either", async () => {
+    await build();
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Readings").protection.protect();
+      await context.sync();
+    });
+    const before = await log();
+    const entry = appendRows([
+      { table: "additions", row: { id: "A005", bath, when: 46449.33, kind: "water", purpose: "make-up", amount: 2, account: "claims" } },
+      { table: "readings", row: { id: "R011", bath, when: 46449.34, purpose: "check", ph: 11.2, temperature: 77 } },
+    ]);
+    await expect(entry).rejects.toThrow(/sheet Readings is protected, so nothing was written.*Unprotect/);
     expect(await log()).toEqual(before);
   });
 });
