@@ -72,9 +72,7 @@ export class WorksheetObject extends ClientObject<string, Excel.Worksheet> imple
 
   activate(): void {
     this.requests.enqueue("look", "Worksheet.activate", () => {
-      const { grid } = this.requests.workbookNow;
-      const from = grid.model.getters.getActiveSheetId();
-      if (from !== this.live()) grid.do("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: this.live() });
+      this.requests.workbookNow.activate(this.live());
     });
   }
 

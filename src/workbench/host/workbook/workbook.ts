@@ -180,13 +180,17 @@ export class Workbook {
     }
   }
 
+  /** Brings a sheet to the front. */
+  activate(sheet: string): void {
+    const active = this.grid.model.getters.getActiveSheetId();
+    if (active !== sheet) this.grid.do("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: sheet });
+  }
+
   /** Brings an area's sheet to the front and selects the area. */
   select(area: Area): void {
-    const { getters, selection } = this.grid.model;
     this.grid.makeRoom(area);
-    const active = getters.getActiveSheetId();
-    if (active !== area.sheet) this.grid.do("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: area.sheet });
-    selection.selectZone({ cell: { row: area.row, col: area.column }, zone: zoneOf(area) });
+    this.activate(area.sheet);
+    this.grid.model.selection.selectZone({ cell: { row: area.row, col: area.column }, zone: zoneOf(area) });
   }
 
   cellAt(area: Area): Cell {
