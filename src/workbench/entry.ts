@@ -39,9 +39,12 @@ function notice(): HTMLElement {
   return found;
 }
 
+/** Without the helper script the grid still works, so only the pane's place is taken by the message. */
 function showTrouble(error: unknown): void {
-  const what = error instanceof NoWorker ? "The grid works, but the pane cannot open here." : "The workbench could not start.";
-  const place = notice();
+  const paneOnly = error instanceof NoWorker;
+  const what = paneOnly ? "The grid works, but the pane cannot open here." : "The workbench could not start.";
+  const place = paneOnly ? document.getElementById("pane") : notice();
+  if (place === null) return;
   place.hidden = false;
   place.classList.add("trouble");
   place.replaceChildren(...[what, error instanceof Error ? error.message : String(error)].map((text) => Object.assign(document.createElement("p"), { textContent: text })));
