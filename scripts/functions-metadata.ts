@@ -1,12 +1,13 @@
 import { catalogue } from "../functions/catalogue.ts";
 import { helpAnchor } from "./reference-page.ts";
 import type { Argument, FunctionResult, WorksheetFunction } from "../functions/define-function.ts";
+import type { FunctionMetadata, FunctionsMetadata, ParameterMetadata } from "../src/workbench/host/functions/metadata.ts";
 
-function matrixOnly(dimensionality: "scalar" | "matrix"): object {
+function matrixOnly(dimensionality: "scalar" | "matrix"): { dimensionality?: "matrix" } {
   return dimensionality === "matrix" ? { dimensionality } : {};
 }
 
-function parameter(argument: Argument<unknown>): object {
+function parameter(argument: Argument<unknown>): ParameterMetadata {
   return {
     name: argument.name,
     description: argument.unit === undefined ? argument.help : `${argument.help}; bare number: ${argument.unit}`,
@@ -16,11 +17,11 @@ function parameter(argument: Argument<unknown>): object {
   };
 }
 
-function result({ excelType, dimensionality }: FunctionResult): object {
+function result({ excelType, dimensionality }: FunctionResult): FunctionMetadata["result"] & object {
   return { ...(excelType === "any" ? {} : { type: excelType }), ...matrixOnly(dimensionality) };
 }
 
-function entry(fn: WorksheetFunction, helpBaseUrl: string): object {
+function entry(fn: WorksheetFunction, helpBaseUrl: string): FunctionMetadata {
   return {
     id: fn.id,
     name: fn.id,
@@ -37,7 +38,7 @@ function entry(fn: WorksheetFunction, helpBaseUrl: string): object {
  *
  * @param helpBaseUrl https address of the folder that holds reference.html
  */
-export function functionsMetadata(helpBaseUrl: string): object {
+export function functionsMetadata(helpBaseUrl: string): FunctionsMetadata & { readonly allowCustomDataForDataTypeAny: true } {
   return {
     allowCustomDataForDataTypeAny: true,
     functions: catalogue.map((fn) => entry(fn, helpBaseUrl)),

@@ -5,11 +5,10 @@ import { serve } from "../../scripts/serve.ts";
 /** The part of the workbench's test interface that the browser tests use. */
 interface WorkbenchWindow {
   readonly bathsheetWorkbench: {
-    value(address: string): string | number | boolean;
-    formula(address: string): string;
-    tooltip(address: string): string | undefined;
-    setCell(address: string, content: string): void;
-    select(address: string): void;
+    readonly value: (address: string) => string | number | boolean;
+    readonly tooltip: (address: string) => string | undefined;
+    readonly setCell: (address: string, content: string) => void;
+    readonly select: (address: string) => void;
   };
 }
 

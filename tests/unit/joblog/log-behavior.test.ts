@@ -167,6 +167,12 @@ describe("a bath", () => {
     expect(closed.cell("baths", bath, "daysOpen")).toBeCloseTo(5 + (9.5 * 60 - 410) / 1440, 6);
   });
 
+  it("takes a water that tested at 0 as one that uses up nothing", async () => {
+    const log = await workedLog(demoWith({ waters: [{ water: "RO", hardness: 0, alkalinity: 0 }] }));
+    expect(log.cell("baths", bath, "hardnessDose")).toBe(0);
+    expect(log.cell("baths", bath, "alkalinityDose")).toBe(0);
+  });
+
   it("says in words what it could not work out from an untested water", async () => {
     const log = await workedLog(demoWith({ waters: [{ water: "RO" }] }));
     expect(log.cell("baths", bath, "hardnessDose")).toBe("water not tested");
