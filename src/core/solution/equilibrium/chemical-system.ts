@@ -1,0 +1,93 @@
+import type { MutableComposition } from "../composition.ts";
+import type { CationName, LigandName, SpeciesDefinition } from "./species-definition.ts";
+
+/** One species at work: constants of the present temperature and ionic strength, and its amount. */
+export interface Species {
+  readonly definition: SpeciesDefinition;
+  readonly hydrogen: number;
+  readonly chargeSquared: number;
+  /** Natural logarithm of the thermodynamic formation constant. */
+  logFormation: number;
+  /** ln activity coefficient = linear·I − pull·√I/(1 + crowding·√I). */
+  pull: number;
+  crowding: number;
+  linear: number;
+  logActivityCoefficient: number;
+  /** Natural logarithm of the formation constant per molality at this ionic strength. */
+  logShift: number;
+  /** mol/kg. */
+  amount: number;
+}
+
+/** A metal ion: the logarithm of its activity is an unknown of the solver. */
+export interface Cation {
+  readonly component: CationName;
+  readonly valence: number;
+  /** Its row in the gradient and the curvature; row 0 is the hydrogen ion. */
+  readonly row: number;
+  readonly species: readonly Species[];
+  total: number;
+  logActivity: number;
+}
+
+/** The species of a ligand that hold the same metal, or none. */
+export interface Group {
+  readonly cation: Cation | undefined;
+  readonly species: readonly Species[];
+  /** Sums over the species of relative amount, and of relative amount times hydrogen. */
+  sum: number;
+  hydrogenSum: number;
+}
+
+/** An anion or base, eliminated in closed form. */
+export interface Ligand {
+  readonly component: LigandName;
+  readonly basisCharge: number;
+  readonly groups: readonly Group[];
+  total: number;
+  /** Natural logarithm of the basis ion's activity. */
+  logActivity: number;
+}
+
+/** A solid that may be held at saturation. */
+export interface Solid {
+  /** Natural logarithm of the solubility product of calcite, or of brucite's constant with H+. */
+  logSolubility: number;
+  present: boolean;
+  /** mol per kg of water; meaningful while present. */
+  amount: number;
+}
+
+/** Everything one solve works on. Built once for a set of components, then reused without allocation. */
+export interface ChemicalSystem {
+  readonly hydrogenIon: Species;
+  readonly hydroxide: Species;
+  readonly chloride: Species;
+  readonly cations: readonly Cation[];
+  readonly ligands: readonly Ligand[];
+  /** Every species above in one list. */
+  readonly species: readonly Species[];
+  readonly calcium: Cation | undefined;
+  readonly magnesium: Cation | undefined;
+  readonly carbonate: Ligand | undefined;
+  readonly calcite: Solid;
+  readonly brucite: Solid;
+  /** Number of unknowns: the hydrogen ion and the metals. */
+  readonly rows: number;
+  readonly gradient: Float64Array;
+  readonly curvature: Float64Array;
+  readonly step: Float64Array;
+  readonly work: Float64Array;
+  readonly totals: MutableComposition;
+  /** What the hydrogen balance must add up to: minus the charge of the basis ions. */
+  hydrogenTotal: number;
+  temperature: number;
+  /** Natural logarithm of hydrogen-ion activity. */
+  logHydrogen: number;
+  /** When set, logHydrogen is given and strong acid or base closes the charge balance. */
+  hydrogenIsGiven: boolean;
+  /** Strong acid that the given pH calls for, eq/kg; negative for strong base; 0 when the pH is free. */
+  acidToClose: number;
+  ionicStrength: number;
+  logWaterActivity: number;
+}
