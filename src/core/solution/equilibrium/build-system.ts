@@ -1,22 +1,23 @@
-import { componentNames, nothingDissolved } from "../composition.ts";
+import { componentNames } from "../composition.ts";
 import type { ComponentName } from "../composition.ts";
 import type { Cation, ChemicalSystem, Group, Ligand, Solid, Species } from "./chemical-system.ts";
 import type { CationName, FamilyDefinition, LigandName, SpeciesDefinition } from "./species-definition.ts";
-import { cationFamilies, chlorideIon, hydrogenIon, hydroxide, ligandFamilies } from "./species-table.ts";
+import { cationFamilies, hydrogenIon, hydroxide, ligandFamilies } from "./species-table.ts";
 
 function buildSpecies(definition: SpeciesDefinition): Species {
   // Numbers start as fractions so that the engine's number fields never change their representation.
   return {
     definition,
     hydrogen: definition.hydrogen,
+    water: definition.water,
     chargeSquared: definition.charge ** 2,
+    halfChargeSquared: definition.charge ** 2 / 2,
     logFormation: 0.5,
     pull: 0.5,
     crowding: 0.5,
     linear: 0.5,
-    logActivityCoefficient: 0.5,
     logShift: 0.5,
-    amount: 0.5,
+    shiftSlope: 0.5,
   };
 }
 
@@ -35,9 +36,9 @@ function buildLigand(family: FamilyDefinition<LigandName>, cations: readonly Cat
   const groups: Group[] = [];
   for (const cation of [undefined, ...cations]) {
     const species = family.species.filter((one) => one.cation === cation?.component).map(buildSpecies);
-    if (species.length > 0) groups.push({ cation, species, sum: 0.5, hydrogenSum: 0.5 });
+    if (species.length > 0) groups.push({ cation, species, sum: 0.5, hydrogenSum: 0.5, chargeSum: 0.5, slopeSum: 0.5 });
   }
-  return { component: family.component, basisCharge: family.basisCharge, groups, total: 0.5, logActivity: 0.5 };
+  return { component: family.component, basisCharge: family.basisCharge, groups, squares: { hydrogenSquares: 0.5, hydrogenCharge: 0.5, hydrogenSlope: 0.5, chargeSlope: 0.5 }, total: 0.5, logActivity: 0.5 };
 }
 
 const solid = (): Solid => ({ logSolubility: 0.5, present: false, amount: 0.5 });
@@ -46,18 +47,17 @@ const solid = (): Solid => ({ logSolubility: 0.5, present: false, amount: 0.5 })
 export function buildSystem(present: ReadonlySet<ComponentName>): ChemicalSystem {
   const cations = cationFamilies.filter((family) => present.has(family.component)).map((family, index) => buildCation(family, index + 1));
   const ligands = ligandFamilies.filter((family) => present.has(family.component)).map((family) => buildLigand(family, cations));
-  const basics = [hydrogenIon, hydroxide, chlorideIon].map(buildSpecies);
-  const [hydrogen, hydroxideIon, chloride] = basics;
-  if (hydrogen === undefined || hydroxideIon === undefined || chloride === undefined) throw new Error("unreachable");
+  const hydrogen = buildSpecies(hydrogenIon);
+  const hydroxideIon = buildSpecies(hydroxide);
   const rows = cations.length + 1;
   return {
     hydrogenIon: hydrogen,
     hydroxide: hydroxideIon,
-    chloride,
     cations,
     ligands,
     species: [
-      ...basics,
+      hydrogen,
+      hydroxideIon,
       ...cations.flatMap((cation) => cation.species),
       ...ligands.flatMap((ligand) => ligand.groups.flatMap((group) => group.species)),
     ],
@@ -69,9 +69,15 @@ export function buildSystem(present: ReadonlySet<ComponentName>): ChemicalSystem
     rows,
     gradient: new Float64Array(rows),
     curvature: new Float64Array(rows * rows),
+    drift: new Float64Array(rows),
+    strengthSlopes: new Float64Array(rows),
+    strengthDrift: 0.5,
+    measuredStrength: 0.5,
+    solutes: 0.5,
     step: new Float64Array(rows),
+    stepDrift: new Float64Array(rows),
     work: new Float64Array(rows * rows),
-    totals: { ...nothingDissolved },
+    chloride: 0.5,
     hydrogenTotal: 0.5,
     temperature: 0.5,
     logHydrogen: 0.5,
@@ -83,7 +89,7 @@ export function buildSystem(present: ReadonlySet<ComponentName>): ChemicalSystem
 }
 
 /** Below this a component has no say in pH and is left out. */
-const trace = 1e-15; // mol/kg
+export const trace = 1e-15; // mol/kg
 
 /** One bit for each component that is present. */
 export function presenceOf(totals: Readonly<Record<ComponentName, number>>): number {

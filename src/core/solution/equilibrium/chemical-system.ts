@@ -1,22 +1,24 @@
-import type { MutableComposition } from "../composition.ts";
+import type { SquareSums } from "./weigh-group.ts";
 import type { CationName, LigandName, SpeciesDefinition } from "./species-definition.ts";
 
-/** One species at work: constants of the present temperature and ionic strength, and its amount. */
+/** One species at work: constants of the present temperature and ionic strength. */
 export interface Species {
   readonly definition: SpeciesDefinition;
   readonly hydrogen: number;
+  readonly water: number;
   readonly chargeSquared: number;
+  /** Share in ionic strength of one mol/kg. */
+  readonly halfChargeSquared: number;
   /** Natural logarithm of the thermodynamic formation constant. */
   logFormation: number;
   /** ln activity coefficient = linear·I − pull·√I/(1 + crowding·√I). */
   pull: number;
   crowding: number;
   linear: number;
-  logActivityCoefficient: number;
   /** Natural logarithm of the formation constant per molality at this ionic strength. */
   logShift: number;
-  /** mol/kg. */
-  amount: number;
+  /** Slope of logShift against ionic strength. */
+  shiftSlope: number;
 }
 
 /** A metal ion: the logarithm of its activity is an unknown of the solver. */
@@ -34,9 +36,11 @@ export interface Cation {
 export interface Group {
   readonly cation: Cation | undefined;
   readonly species: readonly Species[];
-  /** Sums over the species of relative amount, and of relative amount times hydrogen. */
+  /** Sums over the species of relative amounts, and of these times hydrogen, half charge squared, shift slope. */
   sum: number;
   hydrogenSum: number;
+  chargeSum: number;
+  slopeSum: number;
 }
 
 /** An anion or base, eliminated in closed form. */
@@ -44,8 +48,9 @@ export interface Ligand {
   readonly component: LigandName;
   readonly basisCharge: number;
   readonly groups: readonly Group[];
+  readonly squares: SquareSums;
   total: number;
-  /** Natural logarithm of the basis ion's activity. */
+  /** Natural logarithm of the basis ion's activity over the total, or over saturation the activity itself. */
   logActivity: number;
 }
 
@@ -62,7 +67,6 @@ export interface Solid {
 export interface ChemicalSystem {
   readonly hydrogenIon: Species;
   readonly hydroxide: Species;
-  readonly chloride: Species;
   readonly cations: readonly Cation[];
   readonly ligands: readonly Ligand[];
   /** Every species above in one list. */
@@ -74,11 +78,25 @@ export interface ChemicalSystem {
   readonly brucite: Solid;
   /** Number of unknowns: the hydrogen ion and the metals. */
   readonly rows: number;
+  /** The balances, by row: what the present activities hold less what there is, mol/kg. */
   readonly gradient: Float64Array;
+  /** Slopes of the balances, upper triangle by rows. */
   readonly curvature: Float64Array;
+  /** Slopes of the balances against ionic strength. */
+  readonly drift: Float64Array;
+  /** Slopes of the measured ionic strength, by row and against ionic strength. */
+  readonly strengthSlopes: Float64Array;
+  strengthDrift: number;
+  /** Ionic strength of the present amounts, mol/kg. */
+  measuredStrength: number;
+  /** Sum of all dissolved species, mol/kg. */
+  solutes: number;
+  /** Newton step at constant ionic strength, and its change per unit of ionic strength. */
   readonly step: Float64Array;
+  readonly stepDrift: Float64Array;
   readonly work: Float64Array;
-  readonly totals: MutableComposition;
+  /** Chloride keeps to itself, mol/kg. */
+  chloride: number;
   /** What the hydrogen balance must add up to: minus the charge of the basis ions. */
   hydrogenTotal: number;
   temperature: number;

@@ -1,67 +1,77 @@
 import { DomainError } from "../../domain-error.ts";
-import { measureIonicStrength, measureWaterActivity, updateActivityCoefficients } from "./activity.ts";
+import { updateActivity } from "./activity.ts";
 import { evaluateBalances } from "./balances.ts";
 import type { ChemicalSystem } from "./chemical-system.ts";
 import { at } from "./checked-array.ts";
-import { newtonStep } from "./newton-step.ts";
+import { newtonStep, newtonStepDrift, sizeOf } from "./newton-step.ts";
 import { reduceRows } from "./reduce-rows.ts";
 
-/** All in natural logarithms. A step below `settled` changes pH by less than 1e-10. */
-const settled = 1e-10;
-const smallStep = 0.1;
+/** Natural logarithms. Near the answer errors square themselves: this leaves less than 1e-9 in pH. */
+const settled = 1e-7;
+const smallStep = 0.5;
 const longestStep = 6;
 const mostIterations = 300;
-const mostHalvings = 30;
+const mostHalvings = 40;
+/** Ionic strength feeds back on itself; a feedback near 1 is a poor guide for a step. */
+const leastDenominator = 0.3;
 
-function move(system: ChemicalSystem, share: number): void {
-  system.logHydrogen += share * at(system.step, 0);
-  for (const cation of system.cations) cation.logActivity += share * at(system.step, cation.row);
+function move(system: ChemicalSystem, step: Float64Array, share: number): void {
+  system.logHydrogen += share * at(step, 0);
+  for (const cation of system.cations) cation.logActivity += share * at(step, cation.row);
 }
 
-/** Takes a long step, shortened until the convex function has gone down. */
-function takeLongStep(system: ChemicalSystem, size: number, height: number): void {
+/** Takes a long step, shortened until the convex function has gone down; gives back its new value. */
+function takeLongStep(system: ChemicalSystem, size: number, height: number): number {
   let slope = 0;
   for (let row = 0; row < system.rows; row += 1) slope += at(system.gradient, row) * at(system.step, row);
   let share = Math.min(1, longestStep / size);
-  move(system, share);
-  for (let halving = 0; halving < mostHalvings; halving += 1) {
-    if (evaluateBalances(system) <= height + 1e-4 * share * slope) return;
-    move(system, -share / 2);
+  move(system, system.step, share);
+  let reached = evaluateBalances(system);
+  for (let halving = 0; halving < mostHalvings && !(reached <= height + 1e-4 * share * slope); halving += 1) {
     share /= 2;
+    move(system, system.step, -share);
+    reached = evaluateBalances(system);
   }
+  return reached;
 }
 
-/** One round of the fixed point in ionic strength; gives back the relative change. */
-function renewActivity(system: ChemicalSystem, lastChange: number): number {
-  const measured = measureIonicStrength(system, system.acidToClose);
-  const change = measured - system.ionicStrength;
-  // A change that does not shrink is a swing about the answer: go half way.
-  const share = Math.abs(change) > 0.7 * Math.abs(lastChange) ? 0.5 : 1;
-  system.ionicStrength += share * change;
-  system.logWaterActivity = measureWaterActivity(system);
-  updateActivityCoefficients(system);
-  return change;
+/** The change of ionic strength that the step and its own feedback call for. */
+function strengthStep(system: ChemicalSystem): number {
+  let change = system.measuredStrength - system.ionicStrength;
+  let feedback = system.strengthDrift;
+  for (let row = 0; row < system.rows; row += 1) {
+    change += at(system.strengthSlopes, row) * at(system.step, row);
+    feedback += at(system.strengthSlopes, row) * at(system.stepDrift, row);
+  }
+  const step = change / Math.max(leastDenominator, 1 - feedback);
+  return Math.max(-0.5 * system.ionicStrength, Math.min(system.ionicStrength, step));
 }
 
 /**
- * Brings a system to equilibrium from its present guess: Newton steps on the balances, with the activity
- * coefficients renewed as soon as the steps are small. Throws `no-answer` when it does not settle.
+ * Brings a system to equilibrium from its present guess: Newton steps on the balances and, once they are
+ * short, on ionic strength with them. Throws `no-answer` when it does not settle.
  */
 export function equilibrate(system: ChemicalSystem): void {
-  updateActivityCoefficients(system);
-  let change = Number.POSITIVE_INFINITY;
+  updateActivity(system);
+  let height = evaluateBalances(system);
   for (let iteration = 0; iteration < mostIterations; iteration += 1) {
-    const height = evaluateBalances(system);
     reduceRows(system);
     const size = newtonStep(system);
     if (size > smallStep) {
-      takeLongStep(system, size, height);
+      height = takeLongStep(system, size, height);
       continue;
     }
-    if (!(size <= smallStep)) break;
-    move(system, 1);
-    change = renewActivity(system, change);
-    if (size < settled && Math.abs(change) <= settled * system.ionicStrength) return;
+    newtonStepDrift(system);
+    let change = strengthStep(system);
+    const drift = Math.abs(change) * sizeOf(system.stepDrift);
+    if (drift > smallStep) change *= smallStep / drift;
+    move(system, system.step, 1);
+    move(system, system.stepDrift, change);
+    system.ionicStrength += change;
+    updateActivity(system);
+    if (size + drift < settled && Math.abs(change) < settled * system.ionicStrength) return;
+    height = evaluateBalances(system);
+    if (!Number.isFinite(height)) break;
   }
   throw new DomainError("no-answer", "The equilibrium calculation did not settle for this composition and temperature");
 }

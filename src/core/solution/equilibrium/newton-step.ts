@@ -13,25 +13,39 @@ function factorize(system: ChemicalSystem): void {
   }
 }
 
+/** Solves curvature · answer = −balance with the factor in the work array. */
+function substitute(system: ChemicalSystem, balance: Float64Array, answer: Float64Array): void {
+  const { rows, work } = system;
+  for (let row = 0; row < rows; row += 1) {
+    let rest = -at(balance, row);
+    for (let k = 0; k < row; k += 1) rest -= at(work, row * rows + k) * at(answer, k);
+    answer[row] = rest / at(work, row * rows + row);
+  }
+  for (let row = rows - 1; row >= 0; row -= 1) {
+    let rest = at(answer, row);
+    for (let k = row + 1; k < rows; k += 1) rest -= at(work, k * rows + row) * at(answer, k);
+    answer[row] = rest / at(work, row * rows + row);
+  }
+}
+
+/** Largest part of a step. */
+export function sizeOf(step: Float64Array): number {
+  let size = 0;
+  for (const part of step) size = Math.max(size, Math.abs(part));
+  return size;
+}
+
 /**
- * Writes the Newton step of all unknowns and gives back the size of its largest part; NaN where the
- * curvature has lost its sign to rounding.
+ * Writes the Newton step at constant ionic strength and gives back the size of its largest part; NaN
+ * where the curvature has lost its sign to rounding.
  */
 export function newtonStep(system: ChemicalSystem): number {
-  const { rows, gradient, work, step } = system;
   factorize(system);
-  for (let row = 0; row < rows; row += 1) {
-    let rest = -at(gradient, row);
-    for (let k = 0; k < row; k += 1) rest -= at(work, row * rows + k) * at(step, k);
-    step[row] = rest / at(work, row * rows + row);
-  }
-  let size = 0;
-  for (let row = rows - 1; row >= 0; row -= 1) {
-    let rest = at(step, row);
-    for (let k = row + 1; k < rows; k += 1) rest -= at(work, k * rows + row) * at(step, k);
-    const part = rest / at(work, row * rows + row);
-    step[row] = part;
-    size = Math.max(size, Math.abs(part));
-  }
-  return size;
+  substitute(system, system.gradient, system.step);
+  return sizeOf(system.step);
+}
+
+/** How the Newton step changes per unit of ionic strength; to be called after `newtonStep`. */
+export function newtonStepDrift(system: ChemicalSystem): void {
+  substitute(system, system.drift, system.stepDrift);
 }

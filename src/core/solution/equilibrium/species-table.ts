@@ -53,8 +53,6 @@ export const hydroxide: SpeciesDefinition = {
   formation: [acid.waterItself],
 };
 
-export const chlorideIon = alone("Cl-", -1, ionOfSize(3.5, 0.015));
-
 export const cationFamilies: readonly FamilyDefinition<CationName>[] = [
   { component: "sodium", basisCharge: 1, species: [alone("Na+", 1, ionOfSize(4.08, 0.082))] },
   { component: "potassium", basisCharge: 1, species: [alone("K+", 1, ionOfSize(3.5, 0.015))] },
