@@ -1,0 +1,48 @@
+import { DomainError } from "../domain-error.ts";
+import { combine, combineInto } from "../solution/composition.ts";
+import type { Composition } from "../solution/composition.ts";
+import { beginSweep, sweepAcid } from "../solution/equilibrium/sweep.ts";
+import type { Solids } from "../solution/equilibrium/sweep.ts";
+import { checkComposition, checkPH, checkTemperature, mostDissolved } from "../solution/limits.ts";
+import { equivalentsPerKilogram } from "../solution/quantities.ts";
+import type { EquivalentsPerKilogram, Kelvin, PH } from "../solution/quantities.ts";
+import { acids } from "./acid.ts";
+import type { AcidName } from "./acid.ts";
+import { rootOfRising } from "./root-of-rising.ts";
+import { upperEnd } from "./upper-end.ts";
+
+const fineness = 1e-9;
+const smallest = 1e-9; // mol/kg
+
+/**
+ * Acid that brings a solution down to a pH at a temperature, closed to air, in equivalents as the acid is
+ * sold (citric three a mol, sulfuric two); 0 where it is there already. A weak acid's last equivalents do
+ * not all count at a high target. Throws `no-answer` where 1 mol/kg of the acid does not reach the target.
+ */
+export function acidTo(
+  totals: Composition,
+  temperature: Kelvin,
+  acid: AcidName,
+  target: PH,
+  solids: Solids = "none",
+): EquivalentsPerKilogram {
+  checkComposition(totals);
+  checkTemperature(temperature);
+  checkPH(target, "Target pH");
+  const { parts, equivalentsPerMole } = acids[acid];
+  const mixture = { ...combine(1, totals, mostDissolved, parts) };
+  const sweep = beginSweep(mixture, temperature, solids);
+  const spare = (moles: number): number => {
+    combineInto(mixture, 1, totals, moles, parts);
+    return -sweepAcid(sweep, mixture, target);
+  };
+  const atLow = spare(0);
+  if (atLow >= 0) return equivalentsPerKilogram(0);
+  const end = upperEnd(spare, Math.max(smallest, -atLow / equivalentsPerMole), mostDissolved);
+  if (end === undefined) {
+    throw new DomainError("no-answer", `The ${acid} acid does not bring this solution to pH ${target.toFixed(2)}`);
+  }
+  const { low, atLow: nearest } = end.lower ?? { low: 0, atLow };
+  const moles = rootOfRising(spare, { low, atLow: nearest, high: end.high, atHigh: end.atHigh }, fineness * end.high);
+  return equivalentsPerKilogram(moles * equivalentsPerMole);
+}
