@@ -9,10 +9,6 @@ import type { EquivalentsPerKilogram, Kelvin, PH } from "../solution/quantities.
 import { acids } from "./acid.ts";
 import type { AcidName } from "./acid.ts";
 import { rootOfRising } from "./root-of-rising.ts";
-import { upperEnd } from "./upper-end.ts";
-
-const fineness = 1e-9;
-const smallest = 1e-9; // mol/kg
 
 /**
  * Acid that brings a solution down to a pH at a temperature, closed to air, in equivalents as the acid is
@@ -38,11 +34,9 @@ export function acidTo(
   };
   const atLow = spare(0);
   if (atLow >= 0) return equivalentsPerKilogram(0);
-  const end = upperEnd(spare, Math.max(smallest, -atLow / equivalentsPerMole), mostDissolved);
-  if (end === undefined) {
+  const moles = rootOfRising(spare, atLow, -atLow / equivalentsPerMole, mostDissolved);
+  if (moles === undefined) {
     throw new DomainError("no-answer", `The ${acid} acid does not bring this solution to pH ${target.toFixed(2)}`);
   }
-  const { low, atLow: nearest } = end.lower ?? { low: 0, atLow };
-  const moles = rootOfRising(spare, { low, atLow: nearest, high: end.high, atHigh: end.atHigh }, fineness * end.high);
   return equivalentsPerKilogram(moles * equivalentsPerMole);
 }

@@ -24,13 +24,14 @@ export interface BathQuestion {
 /** Label rates lie about one part in fifty; common practice, no source. An error here hardly matters. */
 const typicalOpeningShare = 0.02;
 
-const questionsKept = 8;
+/** A shop runs a few tanks at a time. */
+const questionsKept = 16;
 
 function sameComposition(first: Composition, second: Composition): boolean {
   return first === second || componentNames.every((name) => first[name] === second[name]);
 }
 
-function sameQuestion(first: BathQuestion, second: BathQuestion): boolean {
+export function sameQuestion(first: BathQuestion, second: BathQuestion): boolean {
   return (
     first.baseline === second.baseline &&
     first.temperature === second.temperature &&

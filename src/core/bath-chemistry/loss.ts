@@ -6,12 +6,9 @@ import { mostDissolved } from "../solution/limits.ts";
 import type { PH } from "../solution/quantities.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { rootOfRising } from "./root-of-rising.ts";
-import { upperEnd } from "./upper-end.ts";
 
 /** How a bath lost its alkali: to acid soil, to drag-out replaced by water, to carbon dioxide of the air. */
 export type Loss = "acid" | "dilution" | "carbon dioxide";
-
-const fineness = 1e-10;
 
 function withAcid(bath: AnchoredBath, reading: PH): Composition {
   const acid = sweepAcid(beginSweep(bath.opening, bath.temperature, bath.solids), bath.opening, reading);
@@ -27,14 +24,15 @@ function withWater(bath: AnchoredBath, reading: PH): Composition {
     return -sweepAcid(sweep, mixture, reading);
   };
   const atLow = spare(0);
-  const atHigh = spare(1);
-  if (atHigh <= 0) {
+  const replaced = rootOfRising(spare, atLow, -atLow / bath.load, 1);
+  if (replaced === undefined) {
     throw new DomainError("no-answer", `Dilution with this water does not bring the bath down to pH ${reading.toFixed(2)}`);
   }
-  const replaced = rootOfRising(spare, { low: 0, atLow, high: 1, atHigh }, fineness);
   return combine(1 - replaced, opening, replaced, water);
 }
 
+/** Equivalents of hydroxide that one mol of carbon dioxide uses up at most. */
+const hydroxideTaken = 2;
 const carbonDioxide: Composition = { ...nothingDissolved, carbonate: 1 };
 
 function withCarbonDioxide(bath: AnchoredBath, reading: PH): Composition {
@@ -46,11 +44,10 @@ function withCarbonDioxide(bath: AnchoredBath, reading: PH): Composition {
     return -sweepAcid(sweep, mixture, reading);
   };
   const atLow = spare(0);
-  const end = upperEnd(spare, bath.load, mostDissolved);
-  if (end === undefined) {
+  const taken = rootOfRising(spare, atLow, -atLow / hydroxideTaken, mostDissolved);
+  if (taken === undefined) {
     throw new DomainError("no-answer", `Carbon dioxide does not bring this bath down to pH ${reading.toFixed(2)}`);
   }
-  const taken = rootOfRising(spare, { low: 0, atLow, high: end.high, atHigh: end.atHigh }, fineness * end.high);
   return combine(1, opening, taken, carbonDioxide);
 }
 

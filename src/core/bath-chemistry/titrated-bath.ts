@@ -7,9 +7,9 @@ import { mostDissolved } from "../solution/limits.ts";
 import type { EquivalentsPerKilogram } from "../solution/quantities.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { rootOfRising } from "./root-of-rising.ts";
-import { upperEnd } from "./upper-end.ts";
 
-const fineness = 1e-9;
+/** At most two bases a mol: carbonate. */
+const basesPerMole = 2;
 const carbonateAlone = composition({ carbonate: 1 });
 
 /** Closes the charge at the reading with the acid that the soil brought, or with base the builder lacks. */
@@ -28,10 +28,8 @@ function matchWith(bath: AnchoredBath, base: Composition, buffer: Composition, a
   };
   const atLow = excess(0);
   if (atLow > 0) return undefined;
-  const end = upperEnd(excess, Math.max(bath.load, alkalinity), mostDissolved);
-  if (end === undefined) return undefined;
-  const bracket = { low: 0, atLow, high: end.high, atHigh: end.atHigh };
-  const amount = rootOfRising(excess, bracket, fineness * end.high);
+  const amount = rootOfRising(excess, atLow, -atLow / basesPerMole, mostDissolved);
+  if (amount === undefined) return undefined;
   combineInto(mixture, 1, base, amount, buffer);
   return closed(mixture, sweepAcid(sweep, mixture, bath.baseline));
 }

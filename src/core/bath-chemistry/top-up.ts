@@ -5,11 +5,9 @@ import { beginSweep, sweepAcid } from "../solution/equilibrium/sweep.ts";
 import type { PH } from "../solution/quantities.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { rootOfRising } from "./root-of-rising.ts";
-import { upperEnd } from "./upper-end.ts";
 
 /** A bath that would need more than this many opening doses is past topping up. */
 const mostDoses = 100;
-const fineness = 1e-9;
 
 /** Writes a bath after a top-up, in shares of the opening dose, into a composition of the caller. */
 export function toppedUpInto(target: MutableComposition, bath: AnchoredBath, spent: Composition, share: number): void {
@@ -31,9 +29,7 @@ export function topUpTo(bath: AnchoredBath, spent: Composition, target: PH): num
   };
   const atLow = lacking(0);
   if (atLow >= 0) return 0;
-  const end = upperEnd(lacking, 1, mostDoses);
-  if (end === undefined) {
-    throw new DomainError("no-answer", `No top-up of this concentrate brings the bath back to pH ${target.toFixed(2)}`);
-  }
-  return rootOfRising(lacking, { low: 0, atLow, high: end.high, atHigh: end.atHigh }, fineness * end.high);
+  const share = rootOfRising(lacking, atLow, -atLow / bath.load, mostDoses);
+  if (share !== undefined) return share;
+  throw new DomainError("no-answer", `No top-up of this concentrate brings the bath back to pH ${target.toFixed(2)}`);
 }

@@ -6,8 +6,8 @@ import { at } from "./checked-array.ts";
 import { newtonStep, newtonStepDrift, sizeOf } from "./newton-step.ts";
 import { reduceRows } from "./reduce-rows.ts";
 
-/** Natural logarithms. Near the answer errors square themselves: this leaves less than 1e-9 in pH. */
-const settled = 1e-7;
+/** Natural logarithms. Near the answer errors square themselves: this leaves less than 1e-7 in pH. */
+const settled = 1e-5;
 const smallStep = 0.5;
 const longestStep = 6;
 const mostIterations = 300;

@@ -1,4 +1,5 @@
 import type { Composition } from "../composition.ts";
+import type { PH } from "../quantities.ts";
 import { trace } from "./build-system.ts";
 import type { ChemicalSystem } from "./chemical-system.ts";
 
@@ -18,19 +19,16 @@ export function setTotals(system: ChemicalSystem, totals: Composition): void {
   system.hydrogenTotal = -charge;
 }
 
-/** pH that a solve starts from when nothing better is known. */
-const firstGuess = 10;
-
 /** That of pure water, mol/kg. */
 const leastIonicStrength = 1e-7;
 
-/** A cold start: the same answer to the last digit whatever was solved before. */
-export function startCold(system: ChemicalSystem): void {
+/** Forgets what was solved before; the totals must be set. */
+export function startCold(system: ChemicalSystem, guess: PH): void {
   system.calcite.present = false;
   system.brucite.present = false;
   system.calcite.amount = 0;
   system.brucite.amount = 0;
-  system.logHydrogen = -firstGuess * Math.LN10;
+  system.logHydrogen = -Number(guess) * Math.LN10;
   system.solutes = 0;
   let ionicStrength = system.chloride / 2;
   for (const cation of system.cations) {

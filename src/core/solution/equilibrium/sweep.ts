@@ -15,15 +15,28 @@ export type Solids = "none" | "calcite and brucite";
 export interface Sweep {
   readonly system: ChemicalSystem;
   readonly solids: Solids;
+  /** pH to start from while nothing has been solved yet. */
+  readonly guess: PH;
+  started: boolean;
 }
 
-/** Starts a sweep over compositions that hold no component which `widest` lacks. */
-export function beginSweep(widest: Composition, temperature: Kelvin, solids: Solids): Sweep {
+/** In the middle of the wash baths. */
+const usualPH = ph(10);
+
+/**
+ * Prepares a sweep over compositions that hold no component which `widest` lacks. It starts cold, so an
+ * answer is the same to the last digit whatever was solved before; two sweeps may not take turns.
+ */
+export function beginSweep(widest: Composition, temperature: Kelvin, solids: Solids, guess: PH = usualPH): Sweep {
   const system = systemFor(widest);
   setTemperature(system, temperature);
-  setTotals(system, widest);
-  startCold(system);
-  return { system, solids };
+  return { system, solids, guess, started: false };
+}
+
+function load(sweep: Sweep, totals: Composition): void {
+  setTotals(sweep.system, totals);
+  if (!sweep.started) startCold(sweep.system, sweep.guess);
+  sweep.started = true;
 }
 
 function settle(sweep: Sweep): void {
@@ -34,8 +47,8 @@ function settle(sweep: Sweep): void {
 /** pH of a composition. */
 export function sweepPH(sweep: Sweep, totals: Composition): PH {
   const { system } = sweep;
+  load(sweep, totals);
   system.hydrogenIsGiven = false;
-  setTotals(system, totals);
   settle(sweep);
   return ph(-system.logHydrogen / Math.LN10);
 }
@@ -43,9 +56,9 @@ export function sweepPH(sweep: Sweep, totals: Composition): PH {
 /** Strong acid that brings a composition to a pH, eq per kg of water; negative for strong base. */
 export function sweepAcid(sweep: Sweep, totals: Composition, target: PH): number {
   const { system } = sweep;
+  load(sweep, totals);
   system.hydrogenIsGiven = true;
   system.logHydrogen = -Number(target) * Math.LN10;
-  setTotals(system, totals);
   settle(sweep);
   return system.acidToClose;
 }
