@@ -21,8 +21,10 @@ export interface BathQuestion {
   readonly openingShare?: number;
 }
 
-/** Label rates lie about one part in fifty; common practice, no source. An error here hardly matters. */
+/** Label rates lie about one part in fifty and seldom above one in twenty-five; common practice, no source. */
 const typicalOpeningShare = 0.02;
+export const smallestOpeningShare = 0;
+export const largestOpeningShare = 0.04;
 
 /** A shop runs a few tanks at a time. */
 const questionsKept = 16;

@@ -1,7 +1,10 @@
+import type { Composition } from "../solution/composition.ts";
 import type { PH } from "../solution/quantities.ts";
+import type { AnchoredBath } from "./anchored-bath.ts";
+import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
 import { rememberingLast } from "./bounded-cache.ts";
-import { estimateFrom } from "./estimate.ts";
+import { answersIfAny, estimateFrom } from "./estimate.ts";
 import type { Estimate } from "./estimate.ts";
 import type { Loss } from "./loss.ts";
 import { sameSpentQuestion, spentBaths, usualLosses } from "./spent-baths.ts";
@@ -11,18 +14,51 @@ import { topUpTo } from "./top-up.ts";
 /** A log asks for low, best and high of every row, one column after the other. */
 const questionsKept = 256;
 
-const remembered = rememberingLast(questionsKept, sameSpentQuestion, (question: SpentQuestion) =>
-  estimateFrom(
-    spentBaths(question).map(({ bath, leftovers }) => leftovers.map((totals) => topUpTo(bath, totals, bath.baseline))),
-  ),
-);
+/** One candidate of the builder, spent in one way, and the top-up it calls for. */
+interface Case {
+  readonly bath: AnchoredBath;
+  readonly totals: Composition;
+  readonly share: number;
+}
+
+/** The cases of each candidate, one for each loss. */
+function casesOf(question: SpentQuestion): readonly (readonly Case[])[] {
+  return spentBaths(question).map(({ bath, leftovers }) =>
+    leftovers.map((totals) => ({ bath, totals, share: topUpTo(bath, totals, bath.baseline) })),
+  );
+}
+
+/** The same case, had the concentrate taken up more or less room in the bath. */
+function withOpeningShare({ bath, totals }: Case, openingShare: number): number {
+  return topUpTo({ ...bath, openingShare }, totals, bath.baseline);
+}
+
+function rangeOf(cases: readonly Case[], question: BathQuestion): { readonly low: number; readonly high: number } {
+  const lowest = cases.reduce((one, other) => (other.share < one.share ? other : one));
+  const highest = cases.reduce((one, other) => (other.share > one.share ? other : one));
+  if (question.openingShare !== undefined) return { low: lowest.share, high: highest.share };
+  return {
+    low: withOpeningShare(lowest, smallestOpeningShare),
+    high: withOpeningShare(highest, largestOpeningShare),
+  };
+}
+
+const remembered = rememberingLast(questionsKept, sameSpentQuestion, (question: SpentQuestion): Estimate => {
+  const cases = casesOf(question);
+  const { best } = estimateFrom(cases.map((list) => list.map(({ share }) => share)));
+  // Carbon dioxide alone seldom wears a bath down: it widens the range and leaves the best figure alone.
+  const seldom = question.losses === usualLosses ? answersIfAny(() => casesOf({ ...question, losses: ["carbon dioxide"] })) : [];
+  return { best, ...rangeOf([...cases, ...seldom].flat(), question.bath) };
+});
 
 /**
  * Concentrate that brings a bath from a reading back to its baseline, both at the baseline's temperature,
- * as a share of the opening dose. The best figure is the middle of the losses, the median of the builder's
- * candidates; the range spans them all. 0 where the reading is not below the baseline. Throws as
- * `spentBaths`, and `no-answer` where no amount of concentrate leads back.
+ * as a share of the opening dose; 0 where the reading is not below the baseline. For a named loss the best
+ * figure is the median of the builder's candidates. Without one it is the median of the middles between
+ * acid and dilution, and the range also covers carbon dioxide from the air. The range spans candidates,
+ * losses and, where the opening dose's volume share is not known, that share. Throws as `spentBaths`, and
+ * `no-answer` where no amount of concentrate leads back.
  */
-export function estimateTopUp(bath: BathQuestion, reading: PH, losses: readonly Loss[] = usualLosses): Estimate {
-  return remembered({ bath, reading, losses });
+export function estimateTopUp(bath: BathQuestion, reading: PH, loss?: Loss): Estimate {
+  return remembered({ bath, reading, losses: loss === undefined ? usualLosses : [loss] });
 }

@@ -35,10 +35,25 @@ export function answersOf<Question, Answer>(
     try {
       answers.push(answer(question));
     } catch (error) {
-      if (!(error instanceof DomainError) || error.refusal !== "no-answer") throw error;
-      refusal ??= error;
+      refusal ??= noAnswer(error);
     }
   }
   if (answers.length === 0 && refusal !== undefined) throw refusal;
   return answers;
+}
+
+/** The answers to a question, or none where it has no answer. */
+export function answersIfAny<Answer>(ask: () => readonly Answer[]): readonly Answer[] {
+  try {
+    return ask();
+  } catch (error) {
+    noAnswer(error);
+    return [];
+  }
+}
+
+/** Passes on any error but the refusal that a question has no answer. */
+function noAnswer(error: unknown): DomainError {
+  if (error instanceof DomainError && error.refusal === "no-answer") return error;
+  throw error;
 }
