@@ -9,10 +9,16 @@ import { rootOfRising } from "./root-of-rising.ts";
 /** A bath that would need more than this many opening doses is past topping up. */
 const mostDoses = 100;
 
-/** Writes a bath after a top-up, in shares of the opening dose, into a composition of the caller. */
-export function toppedUpInto(target: MutableComposition, bath: AnchoredBath, spent: Composition, share: number): void {
+function toppedUpInto(target: MutableComposition, bath: AnchoredBath, spent: Composition, share: number): void {
   const thinned = 1 / (1 + share * bath.openingShare);
   combineInto(target, thinned, spent, thinned * share * bath.load, bath.builder);
+}
+
+/** A spent bath after a top-up, given as a share of the opening dose. */
+export function toppedUp(bath: AnchoredBath, spent: Composition, share: number): Composition {
+  const mixture: MutableComposition = { ...nothingDissolved };
+  toppedUpInto(mixture, bath, spent, share);
+  return mixture;
 }
 
 /**
@@ -20,8 +26,7 @@ export function toppedUpInto(target: MutableComposition, bath: AnchoredBath, spe
  * dose; 0 where it is there already. Throws `no-answer` beyond a hundred opening doses.
  */
 export function topUpTo(bath: AnchoredBath, spent: Composition, target: PH): number {
-  const mixture: MutableComposition = { ...nothingDissolved };
-  toppedUpInto(mixture, bath, spent, 1);
+  const mixture = { ...toppedUp(bath, spent, 1) };
   const sweep = beginSweep(mixture, bath.temperature, bath.solids);
   const lacking = (share: number): number => {
     toppedUpInto(mixture, bath, spent, share);
