@@ -3,6 +3,8 @@ import { DomainError } from "../domain-error.ts";
 const mostIterations = 100;
 /** Relative to what the function spans at the start; the last chord then leaves less than 1e-6 of the root. */
 const fineness = 1e-5;
+/** A bracket as narrow as this, relative to its upper end, holds rounding and nothing more. */
+const narrowest = 1e-9;
 /** An extrapolation goes a little past its aim, so that it closes a narrow bracket. */
 const overshoot = 1.05;
 const mostGrowth = 10;
@@ -65,6 +67,7 @@ export function rootOfRising(
       bracket.atHigh = value;
       bracket.atLow *= relaxed;
     }
+    if (bracket.high - bracket.low <= narrowest * bracket.high) return middle;
     if (Math.abs(value) <= negligible) return value === 0 ? middle : crossing(bracket);
   }
   throw new DomainError("no-answer", "The search for the amount that gives this pH did not settle");

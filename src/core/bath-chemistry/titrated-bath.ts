@@ -10,7 +10,7 @@ import { rootOfRising } from "./root-of-rising.ts";
 
 /** At most two bases a mol: carbonate. */
 const basesPerMole = 2;
-const carbonateAlone = composition({ carbonate: 1 });
+const sodiumCarbonate = composition({ sodium: 2, carbonate: 1 });
 
 /** Closes the charge at the reading with the acid that the soil brought, or with base the builder lacks. */
 function closed(totals: Composition, acid: number): Composition {
@@ -41,7 +41,7 @@ function matchWith(bath: AnchoredBath, base: Composition, buffer: Composition, a
  */
 export function titratedBath(bath: AnchoredBath, alkalinity: EquivalentsPerKilogram): Composition {
   const water = combine(1 - bath.openingShare, bath.water, 0, bath.water);
-  const matched = matchWith(bath, water, bath.builder, alkalinity) ?? matchWith(bath, water, carbonateAlone, alkalinity);
+  const matched = matchWith(bath, water, bath.builder, alkalinity) ?? matchWith(bath, water, sodiumCarbonate, alkalinity);
   if (matched !== undefined) return matched;
   throw new DomainError(
     "no-answer",

@@ -8,6 +8,8 @@ import { rootOfRising } from "./root-of-rising.ts";
 
 /** A bath that would need more than this many opening doses is past topping up. */
 const mostDoses = 100;
+/** Shares below this are rounding. */
+const nothing = 1e-7;
 
 function toppedUpInto(target: MutableComposition, bath: AnchoredBath, spent: Composition, share: number): void {
   const thinned = 1 / (1 + share * bath.openingShare);
@@ -33,7 +35,7 @@ export function topUpTo(bath: AnchoredBath, spent: Composition, target: PH): num
     return sweepAcid(sweep, mixture, target);
   };
   const atLow = lacking(0);
-  if (atLow >= 0) return 0;
+  if (atLow >= -nothing * bath.load) return 0;
   const share = rootOfRising(lacking, atLow, -atLow / bath.load, mostDoses);
   if (share !== undefined) return share;
   throw new DomainError("no-answer", `No top-up of this concentrate brings the bath back to pH ${target.toFixed(2)}`);

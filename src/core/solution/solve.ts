@@ -2,7 +2,9 @@ import { alkalinities } from "./alkalinities.ts";
 import type { Alkalinities } from "./alkalinities.ts";
 import { bufferIntensity } from "./buffer-intensity.ts";
 import type { Composition } from "./composition.ts";
+import { evaluateBalances } from "./equilibrium/balances.ts";
 import type { ChemicalSystem } from "./equilibrium/chemical-system.ts";
+import { reduceRows } from "./equilibrium/reduce-rows.ts";
 import { logBruciteSaturation, logCalciteSaturation } from "./equilibrium/saturation.ts";
 import { speciesAmounts } from "./equilibrium/species-amounts.ts";
 import type { SpeciesAmount } from "./equilibrium/species-amounts.ts";
@@ -38,6 +40,9 @@ function solidAnswer(logSaturation: number | undefined, formed: number): SolidAn
 }
 
 function readOff(system: ChemicalSystem, pH: PH): Omit<Solution, "alkalinities" | "bufferIntensity"> {
+  // Ligands, saturated ions and solids follow from the last step.
+  evaluateBalances(system);
+  reduceRows(system);
   return {
     pH,
     ionicStrength: molesPerKilogram(system.ionicStrength),
@@ -56,6 +61,8 @@ export function solve(totals: Composition, temperature: Kelvin, solids: Solids =
   checkComposition(totals);
   checkTemperature(temperature);
   const sweep = beginSweep(totals, temperature, solids);
+  sweepPH(sweep, totals);
+  // A second pass starts from the answer and brings the balances of the listed species near rounding.
   const solution = readOff(sweep.system, sweepPH(sweep, totals));
   return {
     ...solution,

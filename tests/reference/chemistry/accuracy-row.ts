@@ -2,7 +2,7 @@
 export interface AccuracyRow {
   readonly subject: string;
   readonly against: string;
-  readonly unit: "pH" | "pK" | "share of the opening dose" | "relative" | "log10" | "eq/kg per pH, relative";
+  readonly unit: "pH" | "share of the opening dose" | "relative" | "log10";
   readonly rows: number;
   readonly largest: number;
   readonly rootMeanSquare: number;

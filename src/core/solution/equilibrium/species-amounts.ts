@@ -1,6 +1,5 @@
 import type { MolesPerKilogram } from "../quantities.ts";
 import { molesPerKilogram } from "../quantities.ts";
-import { evaluateBalances } from "./balances.ts";
 import type { ChemicalSystem, Species } from "./chemical-system.ts";
 
 /** One dissolved species of an answer. */
@@ -17,8 +16,6 @@ function fromLogarithm(species: Species, hydrogen: number, logHydrogen: number, 
 
 /** The amounts of all dissolved species of a settled system. */
 export function speciesAmounts(system: ChemicalSystem): readonly SpeciesAmount[] {
-  // Brings what follows from the last step (ligands, saturated ions) up to date.
-  evaluateBalances(system);
   const { logHydrogen } = system;
   const amounts = [
     fromLogarithm(system.hydrogenIon, 1, logHydrogen, 0),
