@@ -28,19 +28,17 @@ function casesOf(question: SpentQuestion): readonly (readonly Case[])[] {
   );
 }
 
-/** The same case, had the concentrate taken up more or less room in the bath. */
-function withOpeningShare({ bath, totals }: Case, openingShare: number): number {
-  return topUpTo({ ...bath, openingShare }, totals, bath.baseline);
+/** The top-up of a case, and, where the dose's volume is not known, what it were with none or much of it. */
+function sharesOf({ bath, totals, share }: Case, question: BathQuestion): readonly number[] {
+  if (question.openingShare !== undefined) return [share];
+  const withVolume = (openingShare: number): number => topUpTo({ ...bath, openingShare }, totals, bath.baseline);
+  return [share, withVolume(smallestOpeningShare), withVolume(largestOpeningShare)];
 }
 
 function rangeOf(cases: readonly Case[], question: BathQuestion): { readonly low: number; readonly high: number } {
   const lowest = cases.reduce((one, other) => (other.share < one.share ? other : one));
   const highest = cases.reduce((one, other) => (other.share > one.share ? other : one));
-  if (question.openingShare !== undefined) return { low: lowest.share, high: highest.share };
-  return {
-    low: withOpeningShare(lowest, smallestOpeningShare),
-    high: withOpeningShare(highest, largestOpeningShare),
-  };
+  return { low: Math.min(...sharesOf(lowest, question)), high: Math.max(...sharesOf(highest, question)) };
 }
 
 const remembered = rememberingLast(questionsKept, sameSpentQuestion, (question: SpentQuestion): Estimate => {

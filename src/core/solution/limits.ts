@@ -9,7 +9,10 @@ import type { Kelvin, PH } from "./quantities.ts";
 export const coldest = kelvin(celsiusZero);
 export const hottest = kelvin(celsiusZero + 80);
 
-/** mol/kg of any one component; beyond it the activity model has no footing. */
+/** mol/kg of any one component; far beyond 0.5 the activity model has no footing. */
+const mostOfOneComponent = 2;
+
+/** Searches for an amount end here, mol or equivalents per kg. */
 export const mostDissolved = 1;
 
 export const lowestPH = 0;
@@ -22,12 +25,12 @@ export function checkTemperature(temperature: Kelvin): void {
   throw new DomainError("invalid", `Temperature is ${given} degrees Celsius; the chemistry covers 0 to 80 degrees Celsius`);
 }
 
-/** Throws `invalid` unless every total is a number from 0 to 1 mol per kg of water. */
+/** Throws `invalid` unless every total is a number from 0 to 2 mol per kg of water. */
 export function checkComposition(totals: Composition): void {
   for (const name of componentNames) {
     const total = totals[name];
-    if (total >= 0 && total <= mostDissolved) continue;
-    throw new DomainError("invalid", `Total ${name} is ${String(total)} mol per kg of water; allowed is 0 to ${mostDissolved}`);
+    if (total >= 0 && total <= mostOfOneComponent) continue;
+    throw new DomainError("invalid", `Total ${name} is ${String(total)} mol per kg of water; allowed is 0 to ${mostOfOneComponent}`);
   }
 }
 
