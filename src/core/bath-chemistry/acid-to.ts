@@ -1,14 +1,15 @@
 import { DomainError } from "../domain-error.ts";
-import { combine, combineInto } from "../solution/composition.ts";
+import { amountAtPH } from "../solution/amount-at-ph.ts";
 import type { Composition } from "../solution/composition.ts";
-import { beginSweep, sweepAcid } from "../solution/equilibrium/sweep.ts";
 import type { Solids } from "../solution/equilibrium/sweep.ts";
 import { checkComposition, checkPH, checkTemperature, mostDissolved } from "../solution/limits.ts";
 import { equivalentsPerKilogram } from "../solution/quantities.ts";
 import type { EquivalentsPerKilogram, Kelvin, PH } from "../solution/quantities.ts";
 import { acids } from "./acid.ts";
 import type { AcidName } from "./acid.ts";
-import { rootOfRising } from "./root-of-rising.ts";
+
+/** Where the search starts in a solution of no metals, mol/kg. */
+const least = 1e-6;
 
 /**
  * Acid that brings a solution down to a pH at a temperature, closed to air, in equivalents as the acid is
@@ -26,15 +27,9 @@ export function acidTo(
   checkTemperature(temperature);
   checkPH(target, "Target pH");
   const { parts, equivalentsPerMole } = acids[acid];
-  const mixture = { ...combine(1, totals, mostDissolved, parts) };
-  const sweep = beginSweep(mixture, temperature, solids);
-  const spare = (moles: number): number => {
-    combineInto(mixture, 1, totals, moles, parts);
-    return -sweepAcid(sweep, mixture, target);
-  };
-  const atLow = spare(0);
-  if (atLow >= 0) return equivalentsPerKilogram(0);
-  const moles = rootOfRising(spare, atLow, -atLow / equivalentsPerMole, mostDissolved);
+  const guess = Math.max(least, totals.sodium + totals.potassium) / (2 * equivalentsPerMole);
+  const question = { base: totals, direction: parts, effect: "lowers", temperature, target, solids } as const;
+  const moles = amountAtPH({ ...question, guess, most: mostDissolved });
   if (moles === undefined) {
     throw new DomainError("no-answer", `The ${acid} acid does not bring this solution to pH ${target.toFixed(2)}`);
   }

@@ -1,11 +1,11 @@
 import { DomainError } from "../domain-error.ts";
-import { combine, combineInto } from "../solution/composition.ts";
+import { amountAtPH } from "../solution/amount-at-ph.ts";
+import { combine } from "../solution/composition.ts";
 import type { Composition } from "../solution/composition.ts";
-import { beginSweep, sweepAcid } from "../solution/equilibrium/sweep.ts";
+import { waterIonization } from "../solution/constants/water-ionization.ts";
 import type { Solids } from "../solution/equilibrium/sweep.ts";
 import { mostDissolved } from "../solution/limits.ts";
 import type { Kelvin, PH } from "../solution/quantities.ts";
-import { rootOfRising } from "./root-of-rising.ts";
 
 /** What is known of a bath when one dose has given one pH. */
 export interface Anchor {
@@ -26,34 +26,36 @@ export interface AnchoredBath extends Anchor {
   readonly opening: Composition;
 }
 
+/** The baths that differ in load alone: base + load·direction, for loads up to `most`. */
+export interface LoadLine {
+  readonly base: Composition;
+  readonly direction: Composition;
+  readonly most: number;
+}
+
 /**
- * The builder's load that gives a pH at the anchor's temperature; `waterShare` tells how much of the bath
- * is water at a load. Throws `no-answer` where the water alone
- * is at or above that pH, or where no strength of the builder reaches it.
+ * The load of builder that gives a pH at the anchor's temperature. Throws `no-answer` where the base is at or above that pH, or where no strength reaches it.
  */
-export function loadAtPH(anchor: Anchor, target: PH, waterShare: (load: number) => number): number {
-  const { builder, water, temperature } = anchor;
-  const mixture = { ...combine(mostDissolved, builder, 1, water) };
-  const sweep = beginSweep(mixture, temperature, anchor.solids);
-  const lacking = (load: number): number => {
-    combineInto(mixture, load, builder, waterShare(load), water);
-    return sweepAcid(sweep, mixture, target);
-  };
-  const atWater = lacking(0);
-  if (atWater >= 0) {
-    throw new DomainError("no-answer", `pH ${target.toFixed(2)} is not above what the water alone reads at this temperature`);
-  }
-  // An equivalent of builder brings at most one equivalent of base.
-  const load = rootOfRising(lacking, atWater, -atWater, mostDissolved);
+export function loadAtPH(anchor: Anchor, target: PH, line: LoadLine): number {
+  const { base, direction, most } = line;
+  const { temperature, solids } = anchor;
+  // The hydroxide of that pH, and the base that the water's carbonate takes up.
+  const guess = Math.min(most / 2, 10 ** (target - waterIonization(temperature)) + anchor.water.carbonate + 1e-6);
+  const load = amountAtPH({ base, direction, effect: "raises", temperature, target, solids, guess, most });
   if (load === undefined) {
     throw new DomainError("no-answer", `This builder does not reach pH ${target.toFixed(2)} at this temperature, however strong`);
+  }
+  if (load <= 0) {
+    throw new DomainError("no-answer", `pH ${target.toFixed(2)} is not above what the water alone reads at this temperature`);
   }
   return load;
 }
 
 /** Chooses the strength of the builder so that the bath gives its baseline. Throws as `loadAtPH`. */
 export function anchorBath(anchor: Anchor): AnchoredBath {
+  const { builder, water } = anchor;
   const waterShare = 1 - anchor.openingShare;
-  const load = loadAtPH(anchor, anchor.baseline, () => waterShare);
-  return { ...anchor, load, opening: combine(load, anchor.builder, waterShare, anchor.water) };
+  const base = combine(waterShare, water, 0, builder);
+  const load = loadAtPH(anchor, anchor.baseline, { base, direction: builder, most: mostDissolved });
+  return { ...anchor, load, opening: combine(load, builder, waterShare, water) };
 }

@@ -5,7 +5,7 @@ import type { Composition } from "../solution/composition.ts";
 
 export const builderWords = ["hydroxide", "silicate", "carbonate", "phosphate"] as const;
 
-export type BuilderWord = (typeof builderWords)[number];
+type BuilderWord = (typeof builderWords)[number];
 
 /**
  * What makes a concentrate alkaline, up to its strength: the compositions it may have. One where it is

@@ -1,10 +1,10 @@
 import { DomainError } from "../domain-error.ts";
 import { combine } from "../solution/composition.ts";
 import { beginSweep, sweepPH } from "../solution/equilibrium/sweep.ts";
-import { checkComposition, checkPH } from "../solution/limits.ts";
+import { checkComposition, checkPH, mostDissolved } from "../solution/limits.ts";
 import type { PH } from "../solution/quantities.ts";
 import { loadAtPH } from "./anchored-bath.ts";
-import type { AnchoredBath } from "./anchored-bath.ts";
+import type { AnchoredBath, LoadLine } from "./anchored-bath.ts";
 import { anchoredBaths } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
 import { answersOf, estimateFrom } from "./estimate.ts";
@@ -12,11 +12,19 @@ import type { Estimate } from "./estimate.ts";
 
 const mostTimes = 100;
 
-const waterShare = (bath: AnchoredBath, load: number): number => Math.max(0, 1 - (load / bath.load) * bath.openingShare);
+/** A unit of load takes the place of some of the water, until there is only concentrate. */
+function lineOf({ builder, water, load, openingShare }: AnchoredBath): LoadLine {
+  const waterPerLoad = openingShare / load;
+  return {
+    base: water,
+    direction: combine(1, builder, -waterPerLoad, water),
+    most: Math.min(mostDissolved, 1 / waterPerLoad),
+  };
+}
 
 function pHWithDose(bath: AnchoredBath, times: number): PH {
-  const load = times * bath.load;
-  const totals = combine(load, bath.builder, waterShare(bath, load), bath.water);
+  const share = Math.min(1, times * bath.openingShare);
+  const totals = combine(times * bath.load, bath.builder, 1 - share, bath.water);
   checkComposition(totals);
   return sweepPH(beginSweep(totals, bath.temperature, bath.solids), totals);
 }
@@ -35,5 +43,5 @@ export function estimatePHAtDose(question: BathQuestion, times: number): Estimat
 /** The multiple of the known dose that gives a pH; the inverse of `estimatePHAtDose`. */
 export function estimateDoseAtPH(question: BathQuestion, target: PH): Estimate {
   checkPH(target, "Target pH");
-  return estimateFrom(answersOf(anchoredBaths(question), (bath) => [loadAtPH(bath, target, (load) => waterShare(bath, load)) / bath.load]));
+  return estimateFrom(answersOf(anchoredBaths(question), (bath) => [loadAtPH(bath, target, lineOf(bath)) / bath.load]));
 }

@@ -6,7 +6,7 @@ import { beginSweep, sweepAcid } from "../solution/equilibrium/sweep.ts";
 import { mostDissolved } from "../solution/limits.ts";
 import type { EquivalentsPerKilogram } from "../solution/quantities.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
-import { rootOfRising } from "./root-of-rising.ts";
+import { rootOfRising } from "../solution/root-of-rising.ts";
 
 /** At most two bases a mol: carbonate. */
 const basesPerMole = 2;
@@ -43,8 +43,7 @@ export function titratedBath(bath: AnchoredBath, alkalinity: EquivalentsPerKilog
   const water = combine(1 - bath.openingShare, bath.water, 0, bath.water);
   const matched = matchWith(bath, water, bath.builder, alkalinity) ?? matchWith(bath, water, sodiumCarbonate, alkalinity);
   if (matched !== undefined) return matched;
-  throw new DomainError(
-    "no-answer",
-    `A bath at pH ${bath.baseline.toFixed(2)} has more alkalinity than ${alkalinity.toFixed(4)} equivalents per kg; check the titration and the reading`,
-  );
+  const titrated = `${alkalinity.toFixed(4)} equivalents per kg`;
+  const reading = `pH ${bath.baseline.toFixed(2)}`;
+  throw new DomainError("no-answer", `A bath at ${reading} has more alkalinity than ${titrated}; check the titration and the reading`);
 }

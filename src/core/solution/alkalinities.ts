@@ -4,7 +4,7 @@ import { ph } from "./quantities.ts";
 import type { EquivalentsPerKilogram, Kelvin } from "./quantities.ts";
 
 /** The color changes of phenolphthalein and of bromocresol green with methyl red, the usual end points. */
-export const phenolphthaleinEnd = ph(8.3);
+const phenolphthaleinEnd = ph(8.3);
 export const totalAlkalinityEnd = ph(4.5);
 
 export interface Alkalinities {

@@ -6,8 +6,8 @@ import { kelvin } from "./quantities.ts";
 import type { Kelvin, PH } from "./quantities.ts";
 
 /** The constants were checked against published values from freezing to 75 degrees Celsius. */
-export const coldest = kelvin(celsiusZero);
-export const hottest = kelvin(celsiusZero + 80);
+const coldest = kelvin(celsiusZero);
+const hottest = kelvin(celsiusZero + 80);
 
 /** mol/kg of any one component; far beyond 0.5 the activity model has no footing. */
 const mostOfOneComponent = 2;
@@ -15,8 +15,8 @@ const mostOfOneComponent = 2;
 /** Searches for an amount end here, mol or equivalents per kg. */
 export const mostDissolved = 1;
 
-export const lowestPH = 0;
-export const highestPH = 14.5;
+const lowestPH = 0;
+const highestPH = 14.5;
 
 /** Throws `invalid` unless the temperature is one that the constants reach. */
 export function checkTemperature(temperature: Kelvin): void {

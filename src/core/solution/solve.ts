@@ -15,7 +15,7 @@ import { molesPerKilogram } from "./quantities.ts";
 import type { EquivalentsPerKilogram, Kelvin, MolesPerKilogram, PH } from "./quantities.ts";
 
 /** A solid: how far the water is from it, and how much of it has formed. */
-export interface SolidAnswer {
+interface SolidAnswer {
   /** Decimal logarithm of ion product over solubility product; undefined where an ion is missing. */
   readonly saturationIndex: number | undefined;
   readonly formed: MolesPerKilogram;

@@ -1,107 +1,18 @@
 import { acidTo } from "../../../src/core/bath-chemistry/acid-to.ts";
 import type { AcidName } from "../../../src/core/bath-chemistry/acid.ts";
-import { anchoredBaths } from "../../../src/core/bath-chemistry/bath-question.ts";
 import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
 import { estimateReadingAt } from "../../../src/core/bath-chemistry/estimate-reading.ts";
-import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.ts";
 import { afterLoss } from "../../../src/core/bath-chemistry/loss.ts";
-import type { Loss } from "../../../src/core/bath-chemistry/loss.ts";
-import { topUpTo, toppedUp } from "../../../src/core/bath-chemistry/top-up.ts";
-import { acidToReach } from "../../../src/core/solution/acid-to-reach.ts";
-import { combine } from "../../../src/core/solution/composition.ts";
-import type { Composition } from "../../../src/core/solution/composition.ts";
 import { kelvin, ph } from "../../../src/core/solution/quantities.ts";
 import { accuracyOf } from "./accuracy-row.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
 import { readTable } from "./read-table.ts";
 import type { TableRow } from "./read-table.ts";
-import { builderNamed } from "./recipes.ts";
-import { waterNamed } from "./waters.ts";
+
+import { anchored, opening, openingDoseOf, questionOf } from "./known-bath.ts";
 
 const program = "PHREEQC 3.8.8, phreeqc.dat with heat capacities";
-const opening = ph(11.3);
-const low = ph(10.8);
-
-const losses: Readonly<Record<string, Loss>> = { acid: "acid", dilution: "dilution", CO2: "carbon dioxide" };
-
-/** The bath of a row, its composition known to the chemist but anchored on its opening pH alone. */
-function questionOf(row: TableRow, celsiusColumn = "celsius"): BathQuestion {
-  return {
-    baseline: opening,
-    temperature: temperatureOf(row, celsiusColumn),
-    builder: builderNamed(row.text("recipe")),
-    water: waterNamed(row.text("water")),
-  };
-}
-
-function anchored(question: BathQuestion) {
-  const [bath] = anchoredBaths(question);
-  if (bath === undefined) throw new Error("A known builder anchors one bath");
-  return bath;
-}
-
-function topUpsFromSpent(): AccuracyRow {
-  const differences = readTable("top-ups").map((row) => {
-    const bath = anchored({ ...questionOf(row), openingShare: row.number("openingDose") });
-    return topUpTo(bath, row.totals("spent."), ph(row.number("targetPH"))) - row.number("shareNeeded");
-  });
-  return accuracyOf(
-    { subject: "top-up of a spent bath of known totals", against: program, unit: "share of the opening dose", goalLargest: 0.02 },
-    differences,
-  );
-}
-
-function topUpsFromReading(): AccuracyRow {
-  const rows = readTable("top-ups").filter((row) => row.text("loss") in losses && row.number("targetPH") === opening);
-  const differences = rows.map((row) => estimateTopUp(questionOf(row), low, losses[row.text("loss")]).best - row.number("shareNeeded"));
-  return accuracyOf(
-    { subject: "top-up from baseline and reading, builder known", against: program, unit: "share of the opening dose", goalLargest: 0.02 },
-    differences,
-  );
-}
-
-function topUpsWithSolids(): AccuracyRow {
-  const differences = readTable("top-ups-with-solids").map((row) => {
-    const question: BathQuestion = { ...questionOf(row), solids: "calcite and brucite", openingShare: row.number("openingDose") };
-    const bath = anchored(question);
-    const spent = afterLoss(bath, low, row.text("loss") === "acid" ? "acid" : "dilution");
-    return topUpTo(bath, spent, ph(row.number("targetPH"))) - row.number("shareNeeded");
-  });
-  return accuracyOf(
-    { subject: "top-up in hard water with solids", against: program, unit: "share of the opening dose", goalLargest: 0.03 },
-    differences,
-  );
-}
-
-/** Loss and top-up over and over, from the rows of one recipe, water and loss. */
-function roundsOf(rows: readonly TableRow[]): readonly number[] {
-  const differences: number[] = [];
-  let totals: Composition | undefined;
-  for (const row of rows) {
-    const question = questionOf(row);
-    const bath = anchored({ ...question, openingShare: openingDoseOf(row) });
-    if (row.number("round") === 1 || totals === undefined) totals = bath.opening;
-    const spent: Composition =
-      row.text("loss") === "acid"
-        ? { ...totals, chloride: totals.chloride + acidToReach(totals, bath.temperature, low) }
-        : combine(0.9, totals, 0.1, bath.water);
-    const share = topUpTo(bath, spent, opening);
-    differences.push(share - row.number("shareAdded"));
-    totals = toppedUp(bath, spent, share);
-  }
-  return differences;
-}
-
-function openingDoseOf(row: TableRow): number {
-  const match = readTable("top-ups").find((one) => one.text("recipe") === row.text("recipe") && one.text("water") === row.text("water"));
-  return match?.number("openingDose") ?? Number.NaN;
-}
-
-function topUpRounds(): AccuracyRow {
-  const question = { subject: "five rounds of loss and top-up", against: program, unit: "share of the opening dose", goalLargest: 0.02 } as const;
-  return accuracyOf(question, roundsOf(readTable("top-up-rounds")));
-}
 
 function neutralizations(): readonly AccuracyRow[] {
   const names: Readonly<Record<string, AcidName>> = { HCl: "hydrochloric", H3Cit: "citric", NaHSO4: "sodium bisulfate" };
@@ -159,15 +70,7 @@ function hotAndCold(): readonly AccuracyRow[] {
   ];
 }
 
-/** What a shop asks of an anchored bath. */
+/** What a shop asks of an anchored bath, top-ups aside. */
 export function accuracyOfBaths(): readonly AccuracyRow[] {
-  return [
-    topUpsFromSpent(),
-    topUpsFromReading(),
-    topUpRounds(),
-    topUpsWithSolids(),
-    hiddenLoss(),
-    ...hotAndCold(),
-    ...neutralizations(),
-  ];
+  return [hiddenLoss(), ...hotAndCold(), ...neutralizations()];
 }

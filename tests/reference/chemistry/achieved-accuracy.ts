@@ -3,13 +3,14 @@ import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.
 import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
 import { equivalentsPerKilogram, ph } from "../../../src/core/solution/quantities.ts";
 import { accuracyOfBaths } from "./accuracy-of-baths.ts";
+import { accuracyOfTopUps } from "./accuracy-of-top-ups.ts";
 import { accuracyOfPH, temperatureOf } from "./accuracy-of-ph.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
 import { readTable } from "./read-table.ts";
 import { waterNamed } from "./waters.ts";
 
 /** How often, and how tightly, the top-up range holds the answer for a concentrate nobody has described. */
-export interface RangeCoverage {
+interface RangeCoverage {
   readonly rows: number;
   readonly contained: number;
   /** Width of the range, as a share of the opening dose. */
@@ -44,5 +45,5 @@ function rangeCoverage(): RangeCoverage {
 
 /** Every figure that says how far to trust the chemistry, measured now. */
 export function achievedAccuracy(): AchievedAccuracy {
-  return { figures: [...accuracyOfPH(), ...accuracyOfBaths()], coverage: rangeCoverage() };
+  return { figures: [...accuracyOfPH(), ...accuracyOfTopUps(), ...accuracyOfBaths()], coverage: rangeCoverage() };
 }

@@ -2,7 +2,7 @@ import { composition } from "../../../src/core/solution/composition.ts";
 import type { Composition } from "../../../src/core/solution/composition.ts";
 
 /** The waters of the tables, mol/kg: reverse osmosis, 18 grains per gallon of hardness, the same softened. */
-export const waters: Readonly<Record<string, Composition>> = {
+const waters: Readonly<Record<string, Composition>> = {
   RO: composition({ sodium: 0.2e-3, calcium: 0.01e-3, magnesium: 0.005e-3, chloride: 0.1e-3, carbonate: 0.16e-3 }),
   soft: composition({
     sodium: 7.1e-3,

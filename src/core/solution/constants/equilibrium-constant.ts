@@ -3,7 +3,7 @@ import { gasConstant, referenceTemperature } from "./physical-constants.ts";
 import { waterIonization } from "./water-ionization.ts";
 
 /** A constant at 25 °C carried to other temperatures by enthalpy and a constant heat capacity. */
-export interface ConstantFromHeat {
+interface ConstantFromHeat {
   readonly type: "heat";
   readonly logKAt25: number;
   /** Of the reaction as written, kJ/mol. */
@@ -13,7 +13,7 @@ export interface ConstantFromHeat {
 }
 
 /** log K = constant + linear T + inverse/T + logarithm log10 T + inverseSquare/T². */
-export interface ConstantFromFunction {
+interface ConstantFromFunction {
   readonly type: "function";
   readonly constant: number;
   readonly linear: number;
@@ -23,7 +23,7 @@ export interface ConstantFromFunction {
 }
 
 /** H2O = H+ + OH-. */
-export interface IonizationOfWater {
+interface IonizationOfWater {
   readonly type: "water";
 }
 

@@ -28,6 +28,7 @@ function buildCation(family: FamilyDefinition<CationName>, row: number): Cation 
     row,
     species: family.species.map(buildSpecies),
     total: 0.5,
+    totalSlope: 0.5,
     logActivity: 0.5,
   };
 }
@@ -38,15 +39,24 @@ function buildLigand(family: FamilyDefinition<LigandName>, cations: readonly Cat
     const species = family.species.filter((one) => one.cation === cation?.component).map(buildSpecies);
     if (species.length > 0) groups.push({ cation, species, sum: 0.5, hydrogenSum: 0.5, chargeSum: 0.5, slopeSum: 0.5 });
   }
-  return { component: family.component, basisCharge: family.basisCharge, groups, squares: { hydrogenSquares: 0.5, hydrogenCharge: 0.5, hydrogenSlope: 0.5, chargeSlope: 0.5 }, total: 0.5, logActivity: 0.5 };
+  return {
+    component: family.component,
+    basisCharge: family.basisCharge,
+    groups,
+    squares: { hydrogenSquares: 0.5, hydrogenCharge: 0.5, hydrogenSlope: 0.5, chargeSlope: 0.5 },
+    total: 0.5,
+    totalSlope: 0.5,
+    logActivity: 0.5,
+  };
 }
 
 const solid = (): Solid => ({ logSolubility: 0.5, present: false, amount: 0.5 });
 
 /** A system of the given components, ready for a temperature and totals. */
 export function buildSystem(present: ReadonlySet<ComponentName>): ChemicalSystem {
-  const cations = cationFamilies.filter((family) => present.has(family.component)).map((family, index) => buildCation(family, index + 1));
-  const ligands = ligandFamilies.filter((family) => present.has(family.component)).map((family) => buildLigand(family, cations));
+  const isPresent = (family: { readonly component: ComponentName }): boolean => present.has(family.component);
+  const cations = cationFamilies.filter(isPresent).map((family, index) => buildCation(family, index + 1));
+  const ligands = ligandFamilies.filter(isPresent).map((family) => buildLigand(family, cations));
   const hydrogen = buildSpecies(hydrogenIon);
   const hydroxideIon = buildSpecies(hydroxide);
   const rows = cations.length + 1;
@@ -76,6 +86,17 @@ export function buildSystem(present: ReadonlySet<ComponentName>): ChemicalSystem
     solutes: 0.5,
     step: new Float64Array(rows),
     stepDrift: new Float64Array(rows),
+    amountDrift: new Float64Array(rows),
+    stepPerAmount: new Float64Array(rows),
+    hydrogenSlopes: new Float64Array(rows),
+    border: {
+      hydrogen: 0.5,
+      hydrogenPerStrength: 0.5,
+      hydrogenPerAmount: 0.5,
+      strength: 0.5,
+      strengthPerStrength: 0.5,
+      strengthPerAmount: 0.5,
+    },
     work: new Float64Array(rows * rows),
     chloride: 0.5,
     hydrogenTotal: 0.5,

@@ -1,4 +1,3 @@
-import type { SquareSums } from "./weigh-group.ts";
 import type { CationName, LigandName, SpeciesDefinition } from "./species-definition.ts";
 
 /** One species at work: constants of the present temperature and ionic strength. */
@@ -29,6 +28,8 @@ export interface Cation {
   readonly row: number;
   readonly species: readonly Species[];
   total: number;
+  /** Change of the total per unit of an amount that is sought; used by that search alone. */
+  totalSlope: number;
   logActivity: number;
 }
 
@@ -43,6 +44,14 @@ export interface Group {
   slopeSum: number;
 }
 
+/** Sums of products over a whole ligand. */
+export interface SquareSums {
+  hydrogenSquares: number;
+  hydrogenCharge: number;
+  hydrogenSlope: number;
+  chargeSlope: number;
+}
+
 /** An anion or base, eliminated in closed form. */
 export interface Ligand {
   readonly component: LigandName;
@@ -50,6 +59,7 @@ export interface Ligand {
   readonly groups: readonly Group[];
   readonly squares: SquareSums;
   total: number;
+  totalSlope: number;
   /** Natural logarithm of the basis ion's activity over the total, or over saturation the activity itself. */
   logActivity: number;
 }
@@ -61,6 +71,16 @@ export interface Solid {
   present: boolean;
   /** mol per kg of water; meaningful while present. */
   amount: number;
+}
+
+/** What the hydrogen balance and the ionic strength lack, and their slopes, at a given pH. */
+export interface Border {
+  hydrogen: number;
+  hydrogenPerStrength: number;
+  hydrogenPerAmount: number;
+  strength: number;
+  strengthPerStrength: number;
+  strengthPerAmount: number;
 }
 
 /** Everything one solve works on. Built once for a set of components, then reused without allocation. */
@@ -94,6 +114,12 @@ export interface ChemicalSystem {
   /** Newton step at constant ionic strength, and its change per unit of ionic strength. */
   readonly step: Float64Array;
   readonly stepDrift: Float64Array;
+  /** Slopes of the balances, and of the Newton step, against an amount that is sought. */
+  readonly amountDrift: Float64Array;
+  readonly stepPerAmount: Float64Array;
+  /** Slopes of the hydrogen balance against the metals, by row, kept for the search of an amount. */
+  readonly hydrogenSlopes: Float64Array;
+  readonly border: Border;
   readonly work: Float64Array;
   /** Chloride keeps to itself, mol/kg. */
   chloride: number;

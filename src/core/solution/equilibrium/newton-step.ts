@@ -45,6 +45,11 @@ export function newtonStep(system: ChemicalSystem): number {
   return sizeOf(system.step);
 }
 
+/** How the Newton step changes per unit of a sought amount; to be called after `newtonStep`. */
+export function newtonStepPerAmount(system: ChemicalSystem): void {
+  substitute(system, system.amountDrift, system.stepPerAmount);
+}
+
 /** How the Newton step changes per unit of ionic strength; to be called after `newtonStep`. */
 export function newtonStepDrift(system: ChemicalSystem): void {
   substitute(system, system.drift, system.stepDrift);

@@ -5,7 +5,7 @@ const between = (system: ChemicalSystem, row: number, other: number): number =>
   Math.min(row, other) * system.rows + Math.max(row, other);
 
 /** Makes a row of the curvature the identity, so that its unknown takes no step of its own. */
-function dropRow(system: ChemicalSystem, row: number): void {
+export function dropRow(system: ChemicalSystem, row: number): void {
   const { rows, curvature } = system;
   for (let other = 0; other < rows; other += 1) curvature[between(system, row, other)] = other === row ? 1 : 0;
   system.gradient[row] = 0;

@@ -6,8 +6,9 @@ import * as pair from "../constants/pair-constants.ts";
 import type { CationName, FamilyDefinition, LigandName, SpeciesDefinition } from "./species-definition.ts";
 
 /**
- * Ion sizes and linear terms: values from memory of Truesdell & Jones, J. Res. USGS 2 (1974) 233, and, for
- * silicate, phosphate, citrate, EDTA and ethanolammonium, of Kielland, J. Am. Chem. Soc. 59 (1937) 1675.
+ * The first argument of `ionOfSize` is the ion size in ångström, the second the linear term: values from
+ * memory of Truesdell & Jones, J. Res. USGS 2 (1974) 233, and, for silicate, phosphate, citrate, EDTA and
+ * ethanolammonium, of Kielland, J. Am. Chem. Soc. 59 (1937) 1675. Ions without an entry go by Davies.
  */
 const alone = (formula: string, charge: number, activity: ActivityModel): SpeciesDefinition => ({
   formula,

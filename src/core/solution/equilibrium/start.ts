@@ -19,6 +19,23 @@ export function setTotals(system: ChemicalSystem, totals: Composition): void {
   system.hydrogenTotal = -charge;
 }
 
+/** Gives a system the totals of base + amount·direction, and the direction for the search of the amount. */
+export function setTotalsAlong(system: ChemicalSystem, base: Composition, direction: Composition, amount: number): void {
+  let charge = -base.chloride - amount * direction.chloride;
+  for (const cation of system.cations) {
+    cation.totalSlope = direction[cation.component];
+    cation.total = Math.max(trace, base[cation.component] + amount * cation.totalSlope);
+    charge += cation.valence * cation.total;
+  }
+  for (const ligand of system.ligands) {
+    ligand.totalSlope = direction[ligand.component];
+    ligand.total = base[ligand.component] + amount * ligand.totalSlope;
+    charge += ligand.basisCharge * ligand.total;
+  }
+  system.chloride = base.chloride + amount * direction.chloride;
+  system.hydrogenTotal = -charge;
+}
+
 /** That of pure water, mol/kg. */
 const leastIonicStrength = 1e-7;
 

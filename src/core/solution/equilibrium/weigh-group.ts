@@ -1,4 +1,4 @@
-import type { Group } from "./chemical-system.ts";
+import type { Group, SquareSums } from "./chemical-system.ts";
 
 /**
  * Relative amounts of the species of one group, summed; `offset` is added to every logarithm. Writes the
@@ -27,14 +27,6 @@ export function weighGroup(group: Group, logHydrogen: number, offset: number, mo
   group.hydrogenSum = hydrogenSum;
   group.chargeSum = chargeSum;
   group.slopeSum = slopeSum;
-}
-
-/** Sums of products over a whole ligand. */
-export interface SquareSums {
-  hydrogenSquares: number;
-  hydrogenCharge: number;
-  hydrogenSlope: number;
-  chargeSlope: number;
 }
 
 export function clearSquares(sums: SquareSums): void {
