@@ -10,7 +10,7 @@ import { temperatureOf } from "./accuracy-of-ph.ts";
 import { readTable } from "./read-table.ts";
 import type { TableRow } from "./read-table.ts";
 
-import { anchored, opening, openingDoseOf, questionOf } from "./known-bath.ts";
+import { anchored, openingDoseOf, questionOf } from "./known-bath.ts";
 
 const program = "PHREEQC 3.8.8, phreeqc.dat with heat capacities";
 
