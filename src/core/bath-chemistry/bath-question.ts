@@ -8,13 +8,14 @@ import type { AnchoredBath } from "./anchored-bath.ts";
 import { rememberingLast } from "./bounded-cache.ts";
 import type { Builder } from "./builder.ts";
 import { answersOf } from "./estimate.ts";
+import type { Water } from "./water.ts";
 
 /** What a shop knows of a bath: a dose of some concentrate in its water gave this pH at this temperature. */
 export interface BathQuestion {
   readonly baseline: PH;
   readonly temperature: Kelvin;
   readonly builder: Builder;
-  readonly water: Composition;
+  readonly water: Water;
   /** Whether calcite and brucite may form; they do not when left out. */
   readonly solids?: Solids;
   /** Volume of concentrate per volume of opened bath, where it is known. */
@@ -29,8 +30,9 @@ export const largestOpeningShare = 0.04;
 /** A shop runs a few tanks at a time. */
 const questionsKept = 16;
 
-function sameComposition(first: Composition, second: Composition): boolean {
-  return first === second || componentNames.every((name) => first[name] === second[name]);
+function sameComposition(first: Composition | undefined, second: Composition | undefined): boolean {
+  if (first === undefined || second === undefined || first === second) return first === second;
+  return componentNames.every((name) => first[name] === second[name]);
 }
 
 export function sameQuestion(first: BathQuestion, second: BathQuestion): boolean {
@@ -40,15 +42,17 @@ export function sameQuestion(first: BathQuestion, second: BathQuestion): boolean
     first.builder.id === second.builder.id &&
     first.solids === second.solids &&
     first.openingShare === second.openingShare &&
-    sameComposition(first.water, second.water)
+    sameComposition(first.water.likely, second.water.likely) &&
+    sameComposition(first.water.otherwise, second.water.otherwise)
   );
 }
 
 function anchorCandidates(question: BathQuestion): readonly AnchoredBath[] {
   checkPH(question.baseline, "Baseline pH");
   checkTemperature(question.temperature);
-  checkComposition(question.water);
-  const { baseline, temperature, water } = question;
+  const { baseline, temperature } = question;
+  const water = question.water.likely;
+  checkComposition(water);
   const solids = question.solids ?? "none";
   const openingShare = question.openingShare ?? typicalOpeningShare;
   return answersOf(question.builder.candidates, (builder) =>

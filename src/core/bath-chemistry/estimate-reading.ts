@@ -1,4 +1,3 @@
-import type { Composition } from "../solution/composition.ts";
 import { waterIonization } from "../solution/constants/water-ionization.ts";
 import { beginSweep, sweepPH } from "../solution/equilibrium/sweep.ts";
 import { checkTemperature } from "../solution/limits.ts";
@@ -9,6 +8,7 @@ import { estimateFrom } from "./estimate.ts";
 import type { Estimate } from "./estimate.ts";
 import type { Loss } from "./loss.ts";
 import { spentBaths, usualLosses } from "./spent-baths.ts";
+import type { Leftover } from "./spent-baths.ts";
 
 /**
  * What a bath reads at another temperature, with a perfect meter, when at the baseline's temperature it
@@ -26,6 +26,6 @@ export function estimateReadingAt(
   const spent = spentBaths({ bath, reading, losses });
   // An alkaline bath keeps about its hydroxide, so its pH moves with the ionization of water.
   const guess = ph(reading + waterIonization(temperature) - waterIonization(bath.temperature));
-  const readAt = (totals: Composition): PH => sweepPH(beginSweep(totals, temperature, solids, guess), totals);
+  const readAt = ({ totals }: Leftover): PH => sweepPH(beginSweep(totals, temperature, solids, guess), totals);
   return estimateFrom(spent.map(({ leftovers }) => leftovers.map(readAt)));
 }

@@ -19,10 +19,16 @@ export interface SpentQuestion {
   readonly losses: readonly Loss[];
 }
 
+/** What one loss has left of a bath. */
+export interface Leftover {
+  readonly loss: Loss;
+  readonly totals: Composition;
+}
+
 /** One candidate of the builder, and what is left of it by each loss that can have led to the reading. */
 export interface SpentBath {
   readonly bath: AnchoredBath;
-  readonly leftovers: readonly Composition[];
+  readonly leftovers: readonly Leftover[];
 }
 
 const questionsKept = 16;
@@ -42,7 +48,7 @@ function spend({ bath: question, reading, losses }: SpentQuestion): readonly Spe
   const ways = reading >= question.baseline ? losses.slice(0, 1) : losses;
   return answersOf(anchoredBaths(question), (bath) => ({
     bath,
-    leftovers: answersOf(ways, (loss) => afterLoss(bath, reading, loss)),
+    leftovers: answersOf(ways, (loss) => ({ loss, totals: afterLoss(bath, reading, loss) })),
   }));
 }
 

@@ -17,7 +17,7 @@ export function questionOf(row: TableRow, celsiusColumn = "celsius"): BathQuesti
     baseline: opening,
     temperature: temperatureOf(row, celsiusColumn),
     builder: builderNamed(row.text("recipe")),
-    water: waterNamed(row.text("water")),
+    water: { likely: waterNamed(row.text("water")) },
   };
 }
 

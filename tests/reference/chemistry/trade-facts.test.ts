@@ -22,8 +22,8 @@ describe("a bath opened at pH 11.3 and worn down to 10.8", () => {
     const question = { baseline, temperature: kelvin(318.15), builder: builderFromWord(word), water };
     for (const { bath, leftovers } of spentBaths({ bath: question, reading: halfAPointDown, losses: ["acid", "dilution"] })) {
       expect(leftovers).toHaveLength(2);
-      for (const spent of leftovers) {
-        const reached = phOf(toppedUp(bath, spent, third), bath.temperature);
+      for (const { totals } of leftovers) {
+        const reached = phOf(toppedUp(bath, totals, third), bath.temperature);
         expect(reached).toBeGreaterThan(halfAPointDown + tolerance);
         expect(reached).toBeLessThan(baseline - tolerance / 2);
       }
