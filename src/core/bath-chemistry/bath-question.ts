@@ -1,0 +1,71 @@
+import { componentNames } from "../solution/composition.ts";
+import type { Composition } from "../solution/composition.ts";
+import type { Solids } from "../solution/equilibrium/sweep.ts";
+import { checkComposition, checkPH, checkTemperature } from "../solution/limits.ts";
+import type { Kelvin, PH } from "../solution/quantities.ts";
+import { anchorBath } from "./anchored-bath.ts";
+import type { AnchoredBath } from "./anchored-bath.ts";
+import { rememberingLast } from "./bounded-cache.ts";
+import type { Builder } from "./builder.ts";
+import { answersOf } from "./estimate.ts";
+import type { Water } from "./water.ts";
+
+/** What a shop knows of a bath: a dose of some concentrate in its water gave this pH at this temperature. */
+export interface BathQuestion {
+  readonly baseline: PH;
+  readonly temperature: Kelvin;
+  readonly builder: Builder;
+  readonly water: Water;
+  /** Whether calcite and brucite may form; they do not when left out. */
+  readonly solids?: Solids;
+  /** Volume of concentrate per volume of opened bath, where it is known. */
+  readonly openingShare?: number;
+}
+
+/** Label rates lie about one part in fifty and seldom above one in twenty-five; common practice, no source. */
+const typicalOpeningShare = 0.02;
+export const smallestOpeningShare = 0;
+export const largestOpeningShare = 0.04;
+
+/** A shop runs a few tanks at a time. */
+const questionsKept = 16;
+
+function sameComposition(first: Composition | undefined, second: Composition | undefined): boolean {
+  if (first === undefined || second === undefined || first === second) return first === second;
+  return componentNames.every((name) => first[name] === second[name]);
+}
+
+export function sameQuestion(first: BathQuestion, second: BathQuestion): boolean {
+  return (
+    first.baseline === second.baseline &&
+    first.temperature === second.temperature &&
+    first.builder.id === second.builder.id &&
+    first.solids === second.solids &&
+    first.openingShare === second.openingShare &&
+    sameComposition(first.water.likely, second.water.likely) &&
+    sameComposition(first.water.otherwise, second.water.otherwise)
+  );
+}
+
+function anchorCandidates(question: BathQuestion): readonly AnchoredBath[] {
+  checkPH(question.baseline, "Baseline pH");
+  checkTemperature(question.temperature);
+  const { baseline, temperature } = question;
+  const water = question.water.likely;
+  checkComposition(water);
+  const solids = question.solids ?? "none";
+  const openingShare = question.openingShare ?? typicalOpeningShare;
+  return answersOf(question.builder.candidates, (builder) =>
+    anchorBath({ baseline, temperature, builder, water, solids, openingShare }),
+  );
+}
+
+/**
+ * The bath anchored on its baseline, once for every candidate of the builder that can reach it. Throws
+ * `invalid` for arguments out of range and `no-answer` where no candidate gives the baseline.
+ */
+export const anchoredBaths: (question: BathQuestion) => readonly AnchoredBath[] = rememberingLast(
+  questionsKept,
+  sameQuestion,
+  anchorCandidates,
+);

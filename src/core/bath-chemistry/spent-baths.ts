@@ -1,0 +1,60 @@
+import type { Composition } from "../solution/composition.ts";
+import { checkPH } from "../solution/limits.ts";
+import type { PH } from "../solution/quantities.ts";
+import type { AnchoredBath } from "./anchored-bath.ts";
+import { anchoredBaths, sameQuestion } from "./bath-question.ts";
+import type { BathQuestion } from "./bath-question.ts";
+import { rememberingLast } from "./bounded-cache.ts";
+import { answersOf } from "./estimate.ts";
+import { afterLoss } from "./loss.ts";
+import type { Loss } from "./loss.ts";
+
+/** What wears a wash bath down when nobody has said which: acid soil or drag-out. */
+export const usualLosses: readonly Loss[] = ["acid", "dilution"];
+
+/** A bath that has come down to a reading at its baseline's temperature, in one of some ways. */
+export interface SpentQuestion {
+  readonly bath: BathQuestion;
+  readonly reading: PH;
+  readonly losses: readonly Loss[];
+}
+
+/** What one loss has left of a bath. */
+export interface Leftover {
+  readonly loss: Loss;
+  readonly totals: Composition;
+}
+
+/** One candidate of the builder, and what is left of it by each loss that can have led to the reading. */
+export interface SpentBath {
+  readonly bath: AnchoredBath;
+  readonly leftovers: readonly Leftover[];
+}
+
+const questionsKept = 16;
+
+export function sameSpentQuestion(first: SpentQuestion, second: SpentQuestion): boolean {
+  return (
+    first.reading === second.reading &&
+    first.losses.length === second.losses.length &&
+    first.losses.every((loss, index) => loss === second.losses[index]) &&
+    sameQuestion(first.bath, second.bath)
+  );
+}
+
+function spend({ bath: question, reading, losses }: SpentQuestion): readonly SpentBath[] {
+  checkPH(reading, "Reading");
+  // Nothing lost is the same by every way.
+  const ways = reading >= question.baseline ? losses.slice(0, 1) : losses;
+  return answersOf(anchoredBaths(question), (bath) => ({
+    bath,
+    leftovers: answersOf(ways, (loss) => ({ loss, totals: afterLoss(bath, reading, loss) })),
+  }));
+}
+
+/** Throws as `anchoredBaths`, and `no-answer` where none of the losses can have led to the reading. */
+export const spentBaths: (question: SpentQuestion) => readonly SpentBath[] = rememberingLast(
+  questionsKept,
+  sameSpentQuestion,
+  spend,
+);

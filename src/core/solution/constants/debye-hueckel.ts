@@ -1,0 +1,25 @@
+import type { Kelvin } from "../quantities.ts";
+import { waterDensity } from "./water-density.ts";
+import { waterPermittivity } from "./water-permittivity.ts";
+
+/** Slopes of the Debye–Hückel limiting law in decimal logarithms and molality. */
+export interface DebyeHueckel {
+  /** kg^½ mol^-½. */
+  readonly pull: number;
+  /** kg^½ mol^-½ per ångström of ion size. */
+  readonly crowding: number;
+}
+
+/**
+ * From the permittivity and density of water. The numerical factors collect the elementary charge,
+ * Avogadro's and Boltzmann's constant (Truesdell & Jones, J. Res. USGS 2 (1974) 233, from memory).
+ */
+export function debyeHueckel(temperature: Kelvin): DebyeHueckel {
+  const rootDensity = Math.sqrt(waterDensity(temperature));
+  const thermal = waterPermittivity(temperature) * temperature;
+  const rootThermal = Math.sqrt(thermal);
+  return {
+    pull: (1.824829e6 * rootDensity) / (thermal * rootThermal),
+    crowding: (50.2916 * rootDensity) / rootThermal,
+  };
+}

@@ -1,0 +1,8 @@
+/** An element; NaN outside the array, which the solver's final check refuses. */
+export function at(array: Float64Array, index: number): number {
+  return array[index] ?? Number.NaN;
+}
+
+export function addTo(array: Float64Array, index: number, value: number): void {
+  array[index] = at(array, index) + value;
+}

@@ -1,0 +1,81 @@
+import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
+import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.ts";
+import { afterLoss } from "../../../src/core/bath-chemistry/loss.ts";
+import type { Loss } from "../../../src/core/bath-chemistry/loss.ts";
+import { topUpTo, toppedUp } from "../../../src/core/bath-chemistry/top-up.ts";
+import { acidToReach } from "../../../src/core/solution/acid-to-reach.ts";
+import { combine } from "../../../src/core/solution/composition.ts";
+import type { Composition } from "../../../src/core/solution/composition.ts";
+import { ph } from "../../../src/core/solution/quantities.ts";
+import { accuracyOf } from "./accuracy-row.ts";
+import type { AccuracyRow } from "./accuracy-row.ts";
+import { readTable } from "./read-table.ts";
+import type { TableRow } from "./read-table.ts";
+
+import { anchored, low, opening, openingDoseOf, questionOf } from "./known-bath.ts";
+
+const program = "PHREEQC 3.8.8, phreeqc.dat with heat capacities";
+
+const losses: Readonly<Record<string, Loss>> = { acid: "acid", dilution: "dilution", CO2: "carbon dioxide" };
+
+function topUpsFromSpent(): AccuracyRow {
+  const differences = readTable("top-ups").map((row) => {
+    const bath = anchored({ ...questionOf(row), openingShare: row.number("openingDose") });
+    return topUpTo(bath, row.totals("spent."), ph(row.number("targetPH"))) - row.number("shareNeeded");
+  });
+  return accuracyOf(
+    { subject: "top-up of a spent bath of known totals", against: program, unit: "share of the opening dose", goalLargest: 0.02 },
+    differences,
+  );
+}
+
+function topUpsFromReading(): AccuracyRow {
+  const rows = readTable("top-ups").filter((row) => row.text("loss") in losses && row.number("targetPH") === opening);
+  const differences = rows.map((row) => estimateTopUp(questionOf(row), low, losses[row.text("loss")]).best - row.number("shareNeeded"));
+  return accuracyOf(
+    { subject: "top-up from baseline and reading, builder known", against: program, unit: "share of the opening dose", goalLargest: 0.02 },
+    differences,
+  );
+}
+
+function topUpsWithSolids(): AccuracyRow {
+  const differences = readTable("top-ups-with-solids").map((row) => {
+    const question: BathQuestion = { ...questionOf(row), solids: "calcite and brucite", openingShare: row.number("openingDose") };
+    const bath = anchored(question);
+    const spent = afterLoss(bath, low, row.text("loss") === "acid" ? "acid" : "dilution");
+    return topUpTo(bath, spent, ph(row.number("targetPH"))) - row.number("shareNeeded");
+  });
+  return accuracyOf(
+    { subject: "top-up in hard water with solids", against: program, unit: "share of the opening dose", goalLargest: 0.03 },
+    differences,
+  );
+}
+
+/** Loss and top-up over and over, from the rows of one recipe, water and loss. */
+function roundsOf(rows: readonly TableRow[]): readonly number[] {
+  const differences: number[] = [];
+  let totals: Composition | undefined;
+  for (const row of rows) {
+    const question = questionOf(row);
+    const bath = anchored({ ...question, openingShare: openingDoseOf(row) });
+    if (row.number("round") === 1 || totals === undefined) totals = bath.opening;
+    const spent: Composition =
+      row.text("loss") === "acid"
+        ? { ...totals, chloride: totals.chloride + acidToReach(totals, bath.temperature, low) }
+        : combine(0.9, totals, 0.1, bath.water);
+    const share = topUpTo(bath, spent, opening);
+    differences.push(share - row.number("shareAdded"));
+    totals = toppedUp(bath, spent, share);
+  }
+  return differences;
+}
+
+function topUpRounds(): AccuracyRow {
+  const question = { subject: "five rounds of loss and top-up", against: program, unit: "share of the opening dose", goalLargest: 0.02 } as const;
+  return accuracyOf(question, roundsOf(readTable("top-up-rounds")));
+}
+
+/** Top-ups of a bath that has lost some of its alkali. */
+export function accuracyOfTopUps(): readonly AccuracyRow[] {
+  return [topUpsFromSpent(), topUpsFromReading(), topUpRounds(), topUpsWithSolids()];
+}

@@ -1,0 +1,20 @@
+import { builderFromComposition } from "../../../src/core/bath-chemistry/builder.ts";
+import type { Builder } from "../../../src/core/bath-chemistry/builder.ts";
+import { compositionOfMoles } from "../../../src/core/solution/chemicals/composition-of.ts";
+import type { Ingredient } from "../../../src/core/solution/chemicals/composition-of.ts";
+
+const of = (chemical: string, amount: number): Ingredient => ({ chemical, amount });
+
+/** The concentrates of the tables, mol per liter. */
+const recipes: Readonly<Record<string, readonly Ingredient[]>> = {
+  R1: [of("NaOH", 0.6), of("Na2SiO3", 0.5), of("Na2CO3", 0.3)],
+  R2: [of("KOH", 0.1), of("Na2SiO3", 0.6), of("Na2CO3", 0.8), of("trisodium citrate", 0.15)],
+  R3: [of("NaOH", 0.5), of("Na3PO4", 0.4), of("Na4EDTA", 0.1)],
+  N: [of("NaOH", 1)],
+};
+
+export function builderNamed(recipe: string): Builder {
+  const ingredients = recipes[recipe];
+  if (ingredients === undefined) throw new Error(`No recipe ${recipe}`);
+  return builderFromComposition(compositionOfMoles(ingredients));
+}
