@@ -10,7 +10,7 @@ export function openWorkbook(): Host {
   console.debug = () => undefined;
   const host = createHost(library);
   Object.assign(globalThis, { Excel: host.Excel, Office: host.Office, CustomFunctions: host.CustomFunctions, OfficeExtension: host.OfficeExtension });
-  host.loadFunctions(functionsMetadata("https://localhost/") as Parameters<Host["loadFunctions"]>[0]);
+  host.loadFunctions(functionsMetadata("https://localhost/"));
   for (const fn of catalogue) host.CustomFunctions.associate(fn.id, (...received: readonly unknown[]) => answerCell(fn, received));
   return host;
 }
