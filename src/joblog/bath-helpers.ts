@@ -1,3 +1,4 @@
+import { bathRoundHelpers } from "./bath-rounds.ts";
 import { helper } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
 import { at, blankIf, positionOf, quoted, where } from "./formulas.ts";
@@ -40,4 +41,5 @@ export const bathHelpers: readonly ComputedColumn[] = [
       const rows = `SUMPRODUCT(MAX((${r.all("readings", "bath")}=${r.here("bath")})*(${r.all("readings", "purpose")}<>"rinse")*ISNUMBER(${r.all("readings", "ph")})*(${r.all("readings", "when")}=${latest})*(ROW(${r.all("readings", "when")})-ROW(${r.header("readings", "when")}))))`;
       return blankIf([`${r.here("bath")}=""`, `COUNTIFS(${ours})=0`], rows);
     }),
+  ...bathRoundHelpers,
 ];

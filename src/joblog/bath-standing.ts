@@ -1,4 +1,5 @@
 import { bathBaseline } from "./bath-baseline.ts";
+import { bathRounds } from "./bath-rounds.ts";
 import { computed } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
 import { at, blankIf, halfMinute, quoted } from "./formulas.ts";
@@ -17,8 +18,9 @@ export const bathStanding: readonly ComputedColumn[] = [
   computed({ id: "topUpTotal", label: "Topped up in all", type: "number", unit: volume, format: "0.000", width: 10, help: "Concentrate added after the opening dose." },
     (r) => blankIf([`${r.here("openingDose")}=""`],
       `SUMIFS(${r.all("additions", "amount")},${r.all("additions", "bath")},${r.here("bath")},${r.all("additions", "kind")},${quoted("concentrate")},${r.all("additions", "purpose")},${quoted("<>opening")})`)),
-  computed({ id: "topUpShare", label: "Topped up, of opening dose", type: "share", format: "0%", width: 12, help: "Over 100 to 150 % a change-out is due (common practice, no source)." },
+  computed({ id: "topUpShare", label: "Topped up, of opening dose", type: "share", format: "0%", width: 12, help: "Topped up in all by the opening dose." },
     (r) => blankIf([`${r.here("openingDose")}=""`], `${r.here("topUpTotal")}/${r.here("openingDose")}`)),
+  ...bathRounds,
   computed({ id: "cost", label: "Additions charged to claims", type: "money", format: "#,##0.00", width: 12, help: "Concentrate and water of this bath; the shop's own account is left out." },
     (r) => blankIf([`${r.here("bath")}=""`],
       `SUMIFS(${r.all("additions", "cost")},${r.all("additions", "bath")},${r.here("bath")},${r.all("additions", "account")},${quoted("claims")})`)),

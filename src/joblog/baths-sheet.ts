@@ -39,6 +39,7 @@ export const bathsSheet: SheetDefinition = {
         { column: "lastVerdict", when: { is: "top up" }, look: "act" },
         { column: "lastVerdict", when: { is: "near" }, look: "watch" },
         { column: "lastVerdict", when: { startsWith: "re-read" }, look: "watch" },
+        { column: "changeOut", when: { startsWith: "top-ups" }, look: "watch" },
         { column: "baselineState", when: { is: "temperatures differ" }, look: "act" },
       ],
     },

@@ -48,6 +48,16 @@ export function after(time: string): string {
   return `">"&(${time}+${halfMinute})`;
 }
 
+/** A criterion "earlier than that time". */
+export function before(time: string): string {
+  return `"<"&(${time}-${halfMinute})`;
+}
+
+/** A criterion "at that time or later". */
+export function from(time: string): string {
+  return `">="&(${time}-${halfMinute})`;
+}
+
 /** A criterion "at that time or earlier". */
 export function upTo(time: string): string {
   return `"<="&(${time}+${halfMinute})`;

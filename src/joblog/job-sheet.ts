@@ -51,6 +51,26 @@ const fields: readonly FieldDefinition[] = [
     initial: { US: 1 / 3, metric: 1 / 3, imperial: 1 / 3 },
     help: "Share of the opening dose that goes in before the bath is mixed and read again.",
   },
+  {
+    id: "topUpGrowth",
+    name: "TopUp.Growth",
+    label: "Top-ups grow from",
+    type: "number",
+    format: "0.0\" times\"",
+    limits: between(1, 5),
+    initial: { US: 1.2, metric: 1.2, imperial: 1.2 },
+    help: "A later round of top-ups that took more than this many times the first is a change-out signal (common practice, no source).",
+  },
+  {
+    id: "topUpLimit",
+    name: "TopUp.Limit",
+    label: "Top-ups in all at most",
+    type: "share",
+    format: "0%",
+    limits: between(0.1, 5),
+    initial: { US: 1, metric: 1, imperial: 1 },
+    help: "Share of the opening dose; from there on a change-out is worth a thought (100 to 150 %, common practice, no source).",
+  },
   { id: "logVersion", name: "Log.Version", label: "Log version", type: "whole number", format: "0", fixed: true, help: "Bathsheet reads it when it upgrades a log." },
 ];
 

@@ -3,6 +3,7 @@ import type { InputColumn } from "./definition.ts";
 import { between, conductivity, depth, depthLimits, phLimits, temperature, temperatureLimits, titrant } from "./units-of.ts";
 import { readingPurposes } from "./words.ts";
 
+/** What a person reads first, so that the verdict can stand beside it. */
 export const readingInputs: readonly InputColumn[] = [
   textInput({ id: "id", label: "Reading", width: 8, required: true, help: "Running number." }),
   keyInput({ id: "bath", label: "Bath", width: 12, required: true, from: ["baths", "bath"], help: "The bath the sample came from." }),
@@ -10,6 +11,9 @@ export const readingInputs: readonly InputColumn[] = [
   wordInput({ id: "purpose", label: "Purpose", words: readingPurposes, width: 12, required: true, help: "Three baseline readings after the bench tests, then checks." }),
   numberInput({ id: "ph", label: "pH as read", limits: phLimits, format: "0.00", width: 8, help: "As the meter shows it, uncorrected." }),
   numberInput({ id: "temperature", label: "Sample", unit: temperature, limits: temperatureLimits, format: "0.0", width: 9, help: "Temperature of the sample in the cup, not of the tank." }),
+];
+
+export const readingDetails: readonly InputColumn[] = [
   textInput({ id: "meter", label: "Meter", width: 7, help: "Which meter." }),
   numberInput({ id: "level", label: "Level", unit: depth, limits: depthLimits, format: "0.0", width: 8, help: "Liquid depth in the tank." }),
   numberInput({ id: "conductivity", label: "Conductivity", unit: conductivity, limits: between(0, 500), format: "0.00", width: 12, help: "Rises as soil is neutralized: no gauge of strength in a used bath." }),

@@ -21,8 +21,26 @@ function topUp(id: string, label: string, place: number, help: string, tooWarm: 
 const judgement = (r: References): string =>
   `BATH.VERDICT(${r.here("ph")},${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")})`;
 
-/** What a reading says about its bath. */
+/** What a reading says about its bath: stands beside pH and temperature. */
 export const readingVerdict: readonly ComputedColumn[] = [
+  computed({ id: "trigger", label: "Trigger here", type: "number", format: "0.00", width: 8, help: "The trigger as this bath would read it at this sample's temperature." },
+    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
+      `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")}))`)),
+  computed({ id: "verdict", label: "Verdict", type: "text", width: 15, help: "Hold, near, top up, or re-read where the temperature leaves it open." },
+    (r) => {
+      const uncounted = `"not counted: "&IF(${r.here("temperature")}="","temperature missing",IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},${r.here("benchAtTime")},"older than the opening dose"))`;
+      return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}=""`, `${r.here("purpose")}="rinse"`],
+        `IF(${r.here("purpose")}="baseline",IF(${r.here("counted")}=1,"baseline",${uncounted}),` +
+        `IF(${ofBath(r, "baseline")}="","no baseline yet",IF(NOT(ISNUMBER(${r.here("temperature")})),"temperature missing",${judgement(r)})))`);
+    }),
+  topUp("firstAddition", "First addition", 4, "Add this, mix, read again before adding more.", "re-read cooled"),
+];
+
+/** The figures behind it, to the right of what a person types. */
+export const readingFigures: readonly ComputedColumn[] = [
+  topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),
+  topUp("topUpBest", "Top-up, best", 2, "Best estimate back to the baseline.", ""),
+  topUp("topUpHigh", "Top-up, high", 3, "Highest likely top-up back to the baseline.", ""),
   computed({ id: "benchAtTime", label: "Bench tests then", type: "text", width: 11, help: "How the bath's bench tests stood when this was read." },
     (r) => {
       const since = where([
@@ -34,18 +52,4 @@ export const readingVerdict: readonly ComputedColumn[] = [
       return blankIf([`${r.here("lastConcentrate")}=""`],
         `IF(${r.here("lastConcentrate")}=0,${quoted(bench.noCharge)},IF(COUNTIFS(${since})=0,${quoted(bench.untested)},IF(${inForce}>0,${quoted(bench.refused)},${quoted(bench.accepted)})))`);
     }),
-  computed({ id: "trigger", label: "Trigger here", type: "number", format: "0.00", width: 8, help: "The trigger as this bath would read it at this sample's temperature." },
-    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
-      `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")}))`)),
-  computed({ id: "verdict", label: "Verdict", type: "text", width: 15, help: "Hold, near, top up, or re-read where the temperature leaves it open." },
-    (r) => {
-      const uncounted = `"not counted: "&IF(${r.here("temperature")}="","temperature missing",IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},${r.here("benchAtTime")},"older than the opening dose"))`;
-      return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}=""`, `${r.here("purpose")}="rinse"`],
-        `IF(${r.here("purpose")}="baseline",IF(${r.here("counted")}=1,"baseline",${uncounted}),` +
-        `IF(${ofBath(r, "baseline")}="","no baseline yet",IF(NOT(ISNUMBER(${r.here("temperature")})),"temperature missing",${judgement(r)})))`);
-    }),
-  topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),
-  topUp("topUpBest", "Top-up, best", 2, "Best estimate back to the baseline.", ""),
-  topUp("topUpHigh", "Top-up, high", 3, "Highest likely top-up back to the baseline.", ""),
-  topUp("firstAddition", "First addition", 4, "Add this, mix, read again before adding more.", "re-read cooled"),
 ];

@@ -1,7 +1,8 @@
 import type { SheetDefinition } from "./definition.ts";
 import { readingHelpers } from "./reading-helpers.ts";
-import { readingInputs } from "./reading-inputs.ts";
-import { readingVerdict } from "./reading-verdict.ts";
+import { readingDetails, readingInputs } from "./reading-inputs.ts";
+import { readingRounds } from "./reading-rounds.ts";
+import { readingFigures, readingVerdict } from "./reading-verdict.ts";
 
 export const readingsSheet: SheetDefinition = {
   id: "readings",
@@ -16,7 +17,7 @@ export const readingsSheet: SheetDefinition = {
       name: "Readings",
       caption: "Readings",
       emptyRows: 1,
-      columns: [...readingInputs, ...readingVerdict, ...readingHelpers],
+      columns: [...readingInputs, ...readingVerdict, ...readingDetails, ...readingFigures, ...readingHelpers, ...readingRounds],
       signals: [
         { column: "verdict", when: { is: "top up" }, look: "act" },
         { column: "verdict", when: { is: "near" }, look: "watch" },

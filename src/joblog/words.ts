@@ -26,6 +26,12 @@ export const bench = {
   accepted: "accepted",
 } as const;
 
+/** Why a bath may be past topping up. */
+export const changeOut = {
+  grow: "top-ups grow: consider a change-out",
+  total: "top-ups have reached the limit: consider a change-out",
+} as const;
+
 /** What a bath needs next. */
 export const bathState = {
   charge: "charge",
