@@ -7,6 +7,7 @@ import { functionsMetadata } from "./functions-metadata.ts";
 import { manifestFor } from "./manifest.ts";
 import { baseUrl, distFolder } from "./project.ts";
 import { referencePage } from "./reference-page.ts";
+import { sayFailure } from "./say-failure.ts";
 
 async function bundle(): Promise<void> {
   const compiler = webpack(configuration("production"));
@@ -36,4 +37,4 @@ export async function build(): Promise<void> {
   await write("demo-week.json", JSON.stringify(await demoWeekState(functionsScript)));
 }
 
-if (process.argv[1] === import.meta.filename) await build();
+if (process.argv[1] === import.meta.filename) await sayFailure(build);

@@ -1,5 +1,6 @@
-import { getHttpsServerOptions } from "office-addin-dev-certs";
 import { build } from "./build.ts";
+import { developmentCertificate } from "./development-certificate.ts";
+import { sayFailure } from "./say-failure.ts";
 import { portFromEnvironment, serve } from "./serve.ts";
 
 const sideLoading = `
@@ -10,16 +11,14 @@ Side-load dist/manifest.xml into Excel:
   Mac      Copy dist/manifest.xml to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef/ and restart
            Excel, then Insert > My Add-ins > Bathsheet.
   Web      Home > Add-ins > More Add-ins > Upload My Add-in, and choose dist/manifest.xml.
-The browser or Excel must trust the certificate that was just made for localhost.
 `;
 
-try {
+await sayFailure(async () => {
   const port = portFromEnvironment();
   process.env["BASE_URL"] ??= `https://localhost:${port}`;
+  const certificate = await developmentCertificate();
+  const { address } = await serve(port, certificate);
   await build();
-  const { address } = await serve(port, await getHttpsServerOptions());
   console.log(`\nThe add-in is served from ${address}  (stop it with Ctrl+C)${sideLoading}`);
-} catch (error) {
-  console.error(error instanceof Error ? error.message : error);
-  process.exitCode = 1;
-}
+  if (certificate.trustByHand !== undefined) console.log(`Tell the browser or Excel to trust ${certificate.trustByHand} first.`);
+});
