@@ -13,8 +13,8 @@ import { functionBookKey, registerFunctions } from "./functions/register.ts";
 import { ensureGroupBy, prepareLibrary, type Model, type OSpreadsheet } from "./library.ts";
 import { makeOffice } from "./office.ts";
 import { restoreWorkbook, saveWorkbook, type SavedWorkbook } from "./save.ts";
+import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
-import { registerBatchCommand } from "./workbook/grid.ts";
 import { Workbook } from "./workbook/workbook.ts";
 
 export interface HostOptions {
@@ -98,7 +98,7 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
 }
 
 function valuesOf(workbook: Workbook, sheetName: string): CellValue[][] {
-  const sheet = workbook.sheetNamed(sheetName);
+  const sheet = workbook.sheets.named(sheetName);
   if (sheet === undefined) throw new RangeError(`There is no sheet ${sheetName}.`);
   const used: Area = workbook.usedArea(sheet) ?? { sheet, row: 0, column: 0, rows: 0, columns: 0 };
   return Array.from({ length: used.row + used.rows }, (_, row) =>

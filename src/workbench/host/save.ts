@@ -72,6 +72,6 @@ export function restoreWorkbook(saved: SavedWorkbook, open: (data: object) => Wo
   for (const [sheet, texts] of Object.entries(saved.formulas)) {
     for (const [at, text] of Object.entries(texts)) workbook.formulas.adopt(cellOf(sheet, at), text);
   }
-  if (workbook.sheetExists(saved.activeSheet)) workbook.activate(saved.activeSheet);
+  if (workbook.sheets.exists(saved.activeSheet)) workbook.activate(saved.activeSheet);
   return workbook;
 }

@@ -36,7 +36,7 @@ export function benchTools(host: Host, ready: Promise<void>): BenchTools {
     setCell: (address, content) => { host.workbook.grid.do("UPDATE_CELL", { ...positionOf(cellAt(address)), content }); },
     select: (address) => { host.workbook.select({ ...cellAt(address), rows: 1, columns: 1 }); },
     tables: () => host.workbook.tables.list().map(({ name, area, headers }) => ({ name, address: host.workbook.addressOf(area), headers: [...headers] })),
-    sheets: () => host.workbook.sheetIds().map((sheet) => host.workbook.sheetName(sheet)),
+    sheets: () => host.workbook.sheets.ids().map((sheet) => host.workbook.sheets.nameOf(sheet)),
     save: () => host.save(),
   };
 }

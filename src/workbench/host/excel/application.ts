@@ -1,5 +1,6 @@
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, type Requests } from "./client-object.ts";
+import { ClientObject } from "./client-object.ts";
+import type { Requests } from "./requests.ts";
 
 /** The grid calculates and draws once a batch whatever is asked; so suspending is free. */
 export class ApplicationObject

@@ -2,7 +2,8 @@ import type { Area } from "../address.ts";
 import type { BorderDescription } from "../library.ts";
 import { zoneOf } from "../workbook/grid.ts";
 import { invalidArgument } from "../excel-error.ts";
-import { ClientObject, partOf, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
+import type { Requests } from "./requests.ts";
 
 /** Excel's edges by the grid's word for them; diagonals are not drawn. */
 const edges = { EdgeTop: "top", EdgeBottom: "bottom", EdgeLeft: "left", EdgeRight: "right", InsideVertical: "v", InsideHorizontal: "h" } as const;

@@ -2,9 +2,10 @@ import type { Area } from "../address.ts";
 import type { GridChart } from "../library.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ChartSeriesListObject } from "./chart-series.ts";
-import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
 import { guard } from "./guard.ts";
 import { rangeTarget } from "./range-target.ts";
+import type { Finding, Requests } from "./requests.ts";
 
 type Members = "name" | "title" | "setPosition" | "series" | "axes" | "legend" | "delete" | "top" | "left" | "width" | "height";
 

@@ -1,8 +1,9 @@
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
 import { CollectionObject } from "./collection-object.ts";
 import { guard } from "./guard.ts";
 import { rangeTarget } from "./range-target.ts";
+import type { Finding, Requests } from "./requests.ts";
 
 interface SeriesTarget {
   readonly chartId: string;

@@ -2,9 +2,9 @@ import type { Area } from "../address.ts";
 import { ExcelError } from "../excel-error.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ChartObject } from "./chart-object.ts";
-import type { Finding, Requests } from "./client-object.ts";
 import { CollectionObject } from "./collection-object.ts";
 import { rangeTarget } from "./range-target.ts";
+import type { Finding, Requests } from "./requests.ts";
 
 /** Excel's chart types that the stand-in draws, by the grid's. */
 const gridTypes: Readonly<Record<string, "line" | "scatter">> = {

@@ -1,47 +1,14 @@
 import { ExcelError, itemNotFound } from "../excel-error.ts";
-import type { Area } from "../address.ts";
-import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { guard } from "./guard.ts";
-import type { Step } from "./session.ts";
-
-/** The request context as the proxies see it. */
-export interface Requests {
-  readonly face: Excel.RequestContext;
-  readonly workbookNow: Workbook;
-  readonly make: Faces;
-  enqueue(kind: Step["kind"], location: string, run: () => void): void;
-  /** Performs at once what `work` enqueues; for collections, whose items are known only at sync. */
-  performNow(work: () => void): void;
-}
+import { pathsOf } from "./property-paths.ts";
+import type { Finding, Promised, Requests } from "./requests.ts";
 
 const targets = new WeakMap<object, () => unknown>();
 
 /** What a proxy stands for, asked when the batch runs; undefined where the object is none of the stand-in's. */
 export function targetOf(face: object): (() => unknown) | undefined {
   return targets.get(face);
-}
-
-/** Makes proxies of other kinds, so that the classes need not know each other. */
-export interface Faces {
-  readonly range: (requests: Requests, finding: Finding<Area>) => Excel.Range;
-  readonly worksheet: (requests: Requests, finding: Finding<string>) => Excel.Worksheet;
-  readonly table: (requests: Requests, finding: Finding<TableRecord>) => Excel.Table;
-}
-
-/** OfficeExtension.ClientResult: reading the value before the next sync throws. */
-export interface Promised<Value> {
-  readonly value: Value;
-}
-
-/** How a proxy finds the thing it stands for, when its turn in the batch comes. */
-export interface Finding<Target> {
-  /** Undefined: there is no such thing. */
-  readonly find: (workbook: Workbook) => Target | undefined;
-  /** Whether a missing thing becomes a null object; asked when the batch runs. */
-  readonly orNull?: () => boolean;
-  /** For messages, as in "table Readings". */
-  readonly what: string;
 }
 
 /**
@@ -151,16 +118,6 @@ export abstract class ClientObject<Target, Face extends object> {
       if (target !== undefined) this.loadedValues.set(first, this.fetch(first, target, this.requests.workbookNow));
     });
   }
-}
-
-/** `"a, b/c"`, `["a","b"]` or `{ a: true, b: { c: true } }` as paths; undefined for a bare `load()`. */
-export function pathsOf(properties: string | string[] | object | undefined): readonly string[] | undefined {
-  if (properties === undefined) return undefined;
-  if (typeof properties === "string") return properties.split(",").map((path) => path.trim()).filter((path) => path !== "");
-  if (Array.isArray(properties)) return (properties as readonly string[]).flatMap((path) => pathsOf(path) ?? []);
-  return Object.entries(properties as Record<string, unknown>).flatMap(([name, wanted]) =>
-    typeof wanted === "object" && wanted !== null ? (pathsOf(wanted) ?? []).map((path) => `${name}/${path}`) : wanted === true ? [name] : [],
-  );
 }
 
 /** A proxy for something that its parent holds; null when the parent is. */

@@ -1,5 +1,7 @@
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, pathsOf, type Promised } from "./client-object.ts";
+import { ClientObject } from "./client-object.ts";
+import { pathsOf } from "./property-paths.ts";
+import type { Promised } from "./requests.ts";
 
 /** A collection: `items` appear when loaded, each a proxy with the asked properties loaded. */
 export abstract class CollectionObject<Owner, Entry, Item extends { load: (properties: string) => unknown }, Face extends object> extends ClientObject<Owner, Face> {

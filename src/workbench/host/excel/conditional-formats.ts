@@ -4,9 +4,10 @@ import type { Style } from "../library.ts";
 import { addConditionalFormat } from "../workbook/rules.ts";
 import { zoneOf } from "../workbook/grid.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
 import { guard } from "./guard.ts";
-import { checkedColor } from "./range-format.ts";
+import { checkedColor } from "./look-object.ts";
+import type { Requests } from "./requests.ts";
 
 /** A rule in the making: it reaches the grid as soon as it has a formula, and again with each look. */
 interface Draft {

@@ -2,7 +2,8 @@ import { sheetPrefix, areaText, type Area } from "../address.ts";
 import { ExcelError, invalidArgument } from "../excel-error.ts";
 import type { ValidationCriterion } from "../library.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, targetOf, type Requests } from "./client-object.ts";
+import { ClientObject, partOf, targetOf } from "./client-object.ts";
+import type { Requests } from "./requests.ts";
 
 /** Excel's comparisons by the grid's word for numbers and for dates. */
 const comparisons: Readonly<Record<string, readonly [number: ValidationCriterion["type"], date: ValidationCriterion["type"]]>> = {
@@ -19,7 +20,7 @@ const comparisons: Readonly<Record<string, readonly [number: ValidationCriterion
 function listCriterion(source: string | Excel.Range, area: Area, workbook: Workbook): ValidationCriterion {
   const ofArea = (list: Area): ValidationCriterion => ({
     type: "isValueInRange",
-    values: [sheetPrefix(workbook.sheetName(list.sheet)) + areaText(list, true)],
+    values: [sheetPrefix(workbook.sheets.nameOf(list.sheet)) + areaText(list, true)],
     displayStyle: "arrow",
   });
   if (typeof source !== "string") {

@@ -1,5 +1,5 @@
-import type { Faces } from "./client-object.ts";
 import { RangeObject } from "./range-object.ts";
+import type { Faces } from "./requests.ts";
 import { TableObject } from "./table-object.ts";
 import { WorksheetObject } from "./worksheet-object.ts";
 

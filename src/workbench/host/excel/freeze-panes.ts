@@ -1,4 +1,5 @@
-import { ClientObject, partOf, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
+import type { Requests } from "./requests.ts";
 
 export class FreezePanesObject extends ClientObject<string, Excel.WorksheetFreezePanes> implements Pick<Excel.WorksheetFreezePanes, "freezeRows" | "freezeColumns" | "unfreeze"> {
   protected readonly scalars: readonly string[] = [];

@@ -1,9 +1,10 @@
 import type { Area } from "../address.ts";
 import { ExcelError, invalidArgument } from "../excel-error.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
 import { CollectionObject } from "./collection-object.ts";
 import { rangeTarget } from "./range-target.ts";
+import type { Finding, Requests } from "./requests.ts";
 
 /** The target is the name itself as it was defined. */
 class NamedItemObject extends ClientObject<string, Excel.NamedItem> implements Pick<Excel.NamedItem, "name" | "value" | "formula" | "type" | "visible" | "comment" | "scope" | "getRange" | "getRangeOrNullObject" | "delete" | "isNullObject"> {

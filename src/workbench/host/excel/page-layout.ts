@@ -1,5 +1,6 @@
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
+import type { Requests } from "./requests.ts";
 
 /** Page set-up is kept and read back; the grid cannot show or print it. */
 abstract class NotedObject<Face extends object> extends ClientObject<string, Face> {

@@ -1,5 +1,6 @@
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
+import type { Requests } from "./requests.ts";
 
 /** Protection of a sheet over the grid's lock, which knows no password and no exceptions. */
 export class ProtectionObject extends ClientObject<string, Excel.WorksheetProtection> implements Pick<Excel.WorksheetProtection, "protected" | "protect" | "unprotect"> {

@@ -1,11 +1,12 @@
 import type { Area } from "../address.ts";
-import { invalidArgument } from "../excel-error.ts";
 import type { Style } from "../library.ts";
-import { positionOf, zoneOf } from "../workbook/grid.ts";
+import { zoneOf } from "../workbook/grid.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { RangeBordersObject } from "./borders.ts";
-import { ClientObject, partOf, type Requests } from "./client-object.ts";
-import { mapArea } from "./matrix.ts";
+import type { ClientObject } from "./client-object.ts";
+import { LookObject } from "./look-object.ts";
+import { RangeFillObject, RangeFontObject } from "./range-font.ts";
+import type { Requests } from "./requests.ts";
 
 /** The grid measures in pixels, Excel in points: 96 to 72 an inch. */
 const pixelsPerPoint = 96 / 72;
@@ -15,79 +16,6 @@ const vertical: Readonly<Record<string, Style["verticalAlign"]>> = { Top: "top",
 
 function nameOf<Value>(words: Readonly<Record<string, Value>>, value: Value, usual: string): string {
   return Object.entries(words).find(([, one]) => one === value)?.[0] ?? usual;
-}
-
-export function checkedColor(color: string, location: string): string {
-  if (!/^#[0-9a-f]{6}$/i.test(color)) throw invalidArgument(`"${color}" is no #RRGGBB colour.`, location);
-  return color.toUpperCase();
-}
-
-/** One value where all cells agree, null where they differ, as Excel reports a mixed look. */
-function common(area: Area, workbook: Workbook, read: (style: Style) => unknown): unknown {
-  const inside = workbook.grid.clip(area);
-  const found = new Set(inside === undefined ? [read({})] : mapArea(inside, (cell) => read(workbook.grid.model.getters.getCell(positionOf(cell))?.style ?? {})).flat());
-  return found.size === 1 ? [...found][0] : null;
-}
-
-abstract class LookObject<Face extends object> extends ClientObject<Area, Face> {
-  protected abstract readonly looks: Readonly<Record<string, (style: Style) => unknown>>;
-
-  constructor(requests: Requests, kind: string, range: ClientObject<Area, object>) {
-    super(requests, kind, partOf(range, "look", (area) => area));
-  }
-
-  protected get scalars(): readonly string[] {
-    return Object.keys(this.looks);
-  }
-
-  protected fetch(property: string, area: Area, workbook: Workbook): unknown {
-    return common(area, workbook, this.looks[property] ?? ((): unknown => null));
-  }
-
-  protected look(member: string, style: Style, value: unknown): void {
-    this.change(member, (area, workbook) => {
-      workbook.requireUnlocked(area.sheet, `${this.kind}.${member}`);
-      workbook.grid.look(area, style);
-    }, value);
-  }
-}
-
-class RangeFillObject extends LookObject<Excel.RangeFill> implements Pick<Excel.RangeFill, "color" | "clear"> {
-  protected readonly looks = { color: (style: Style): string => style.fillColor ?? "#FFFFFF" };
-
-  get color(): string { return this.loadedValue("color") as string; }
-  set color(color: string) { this.look("color", { fillColor: checkedColor(color, "RangeFill.color") }, color); }
-
-  clear(): void {
-    this.change("clear", (area, workbook) => { workbook.grid.look(area, { fillColor: "" }); });
-  }
-}
-
-class RangeFontObject extends LookObject<Excel.RangeFont> implements Pick<Excel.RangeFont, "bold" | "italic" | "color" | "size" | "underline" | "name"> {
-  protected readonly looks = {
-    bold: (style: Style): boolean => style.bold ?? false,
-    italic: (style: Style): boolean => style.italic ?? false,
-    color: (style: Style): string => style.textColor ?? "#000000",
-    size: (style: Style): number => style.fontSize ?? 10,
-    underline: (style: Style): string => (style.underline === true ? "Single" : "None"),
-    name: (): string => "Arial",
-  };
-
-  get bold(): boolean { return this.loadedValue("bold") as boolean; }
-  set bold(bold: boolean) { this.look("bold", { bold }, bold); }
-  get italic(): boolean { return this.loadedValue("italic") as boolean; }
-  set italic(italic: boolean) { this.look("italic", { italic }, italic); }
-  get color(): string { return this.loadedValue("color") as string; }
-  set color(color: string) { this.look("color", { textColor: checkedColor(color, "RangeFont.color") }, color); }
-  get size(): number { return this.loadedValue("size") as number; }
-  set size(size: number) { this.look("size", { fontSize: size }, size); }
-  get underline(): Excel.RangeUnderlineStyle { return this.loadedValue("underline") as Excel.RangeUnderlineStyle; }
-  set underline(underline: Excel.RangeUnderlineStyle | "None" | "Single" | "Double" | "SingleAccountant" | "DoubleAccountant") {
-    this.look("underline", { underline: underline !== "None" }, underline);
-  }
-  /** The grid has one typeface; the name is read back and not drawn. */
-  get name(): string { return this.loadedValue("name") as string; }
-  set name(name: string) { this.change("name", () => undefined, name); }
 }
 
 type Members = "columnWidth" | "rowHeight" | "horizontalAlignment" | "verticalAlignment" | "wrapText" | "fill" | "font" | "borders" | "autofitColumns" | "autofitRows";

@@ -1,30 +1,23 @@
-import { excelSize, type Area, type Cell } from "../address.ts";
-import { ExcelError, invalidArgument } from "../excel-error.ts";
+import type { Area, Cell } from "../address.ts";
+import { ExcelError } from "../excel-error.ts";
 import { copyLook } from "../workbook/copy-look.ts";
 import { positionOf, zoneOf } from "../workbook/grid.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
+import { partOf } from "./client-object.ts";
 import { ConditionalFormatsObject } from "./conditional-formats.ts";
-import { cellsOf, checkedMatrix, mapArea } from "./matrix.ts";
 import { DataValidationObject } from "./data-validation.ts";
+import { cellsOf, checkedMatrix, mapArea } from "./matrix.ts";
 import { RangeFormatObject } from "./range-format.ts";
 import { rangeTarget } from "./range-target.ts";
+import { RelatedRanges } from "./related-ranges.ts";
+import type { Finding, Requests } from "./requests.ts";
 
 type Members =
   | "values" | "formulas" | "numberFormat" | "text" | "address" | "rowIndex" | "columnIndex" | "rowCount" | "columnCount" | "cellCount"
   | "getRowsBelow" | "getResizedRange" | "getOffsetRange" | "getCell" | "getRow" | "getColumn" | "getLastRow" | "getEntireColumn" | "getEntireRow"
   | "select" | "clear" | "copyFrom" | "format" | "dataValidation" | "conditionalFormats" | "worksheet" | "load" | "isNullObject" | "context";
 
-/** The area, or InvalidArgument where it would leave Excel's grid. */
-function onSheet(area: Area): Area {
-  const { row, column, rows, columns } = area;
-  if (row < 0 || column < 0 || rows < 1 || columns < 1 || row + rows > excelSize.rows || column + columns > excelSize.columns) {
-    throw invalidArgument("The range would reach beyond the sheet.", "Range");
-  }
-  return area;
-}
-
-export class RangeObject extends ClientObject<Area, Excel.Range> implements Pick<Excel.Range, Exclude<Members, "load" | "context">> {
+export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Exclude<Members, "load" | "context">> {
   protected readonly scalars = ["values", "formulas", "numberFormat", "text", "address", "rowIndex", "columnIndex", "rowCount", "columnCount", "cellCount"];
 
   constructor(requests: Requests, finding: Finding<Area>) {
@@ -82,46 +75,6 @@ export class RangeObject extends ClientObject<Area, Excel.Range> implements Pick
       workbook.grid.makeRoom(area);
       for (const { cell, written } of cellsOf(area, matrix, location)) workbook.cells.write(cell, written);
     }, value);
-  }
-
-  private related(what: string, derive: (area: Area) => Area): Excel.Range {
-    return new RangeObject(this.requests, partOf(this, what, (area) => onSheet(derive(area)))).face;
-  }
-
-  getRowsBelow(count = 1): Excel.Range {
-    return this.related("rows below", (area) => (count > 0 ? { ...area, row: area.row + area.rows, rows: count } : { ...area, row: area.row + area.rows + count, rows: -count }));
-  }
-
-  getResizedRange(deltaRows: number, deltaColumns: number): Excel.Range {
-    return this.related("resized range", (area) => ({ ...area, rows: area.rows + deltaRows, columns: area.columns + deltaColumns }));
-  }
-
-  getOffsetRange(rowOffset: number, columnOffset: number): Excel.Range {
-    return this.related("offset range", (area) => ({ ...area, row: area.row + rowOffset, column: area.column + columnOffset }));
-  }
-
-  getCell(row: number, column: number): Excel.Range {
-    return this.related("cell", (area) => ({ ...area, row: area.row + row, column: area.column + column, rows: 1, columns: 1 }));
-  }
-
-  getRow(row: number): Excel.Range {
-    return this.related("row", (area) => ({ ...area, row: area.row + row, rows: 1 }));
-  }
-
-  getColumn(column: number): Excel.Range {
-    return this.related("column", (area) => ({ ...area, column: area.column + column, columns: 1 }));
-  }
-
-  getLastRow(): Excel.Range {
-    return this.related("last row", (area) => ({ ...area, row: area.row + area.rows - 1, rows: 1 }));
-  }
-
-  getEntireColumn(): Excel.Range {
-    return new RangeObject(this.requests, partOf(this, "columns", (area, workbook) => ({ ...area, row: 0, rows: workbook.grid.sizeOf(area.sheet).rows }))).face;
-  }
-
-  getEntireRow(): Excel.Range {
-    return new RangeObject(this.requests, partOf(this, "rows", (area, workbook) => ({ ...area, column: 0, columns: workbook.grid.sizeOf(area.sheet).columns }))).face;
   }
 
   select(): void {

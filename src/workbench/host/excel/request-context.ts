@@ -1,9 +1,9 @@
 import type { Workbook } from "../workbook/workbook.ts";
 import { ApplicationObject } from "./application.ts";
-import type { Faces, Requests } from "./client-object.ts";
-import { guard } from "./guard.ts";
-import type { Session, Step } from "./session.ts";
 import { faces } from "./faces.ts";
+import { guard } from "./guard.ts";
+import type { Faces, Requests } from "./requests.ts";
+import type { Session, Step } from "./session.ts";
 import { WorkbookObject } from "./workbook-object.ts";
 
 /** Objects need no tracking here: they hold their cells until the host is gone. */

@@ -1,7 +1,8 @@
 import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
 import { CollectionObject } from "./collection-object.ts";
+import type { Finding, Requests } from "./requests.ts";
 
 interface ColumnTarget {
   readonly table: TableRecord;

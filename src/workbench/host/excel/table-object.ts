@@ -3,8 +3,9 @@ import { invalidArgument } from "../excel-error.ts";
 import { zoneOf } from "../workbook/grid.ts";
 import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
 import { rangeTarget } from "./range-target.ts";
+import type { Finding, Requests } from "./requests.ts";
 import { TableColumnsObject } from "./table-columns.ts";
 import { TableRowsObject } from "./table-rows.ts";
 

@@ -1,6 +1,7 @@
 import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { ClientObject, partOf, type Promised, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
+import type { Promised, Requests } from "./requests.ts";
 
 export class TableRowsObject extends ClientObject<TableRecord, Excel.TableRowCollection> implements Pick<Excel.TableRowCollection, "count" | "getCount" | "deleteRows"> {
   protected readonly scalars = ["count"];

@@ -2,9 +2,9 @@ import type { Area } from "../address.ts";
 import { ExcelError, invalidArgument } from "../excel-error.ts";
 import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { type Finding, type Requests } from "./client-object.ts";
-import { rangeTarget } from "./range-target.ts";
 import { CollectionObject } from "./collection-object.ts";
+import { rangeTarget } from "./range-target.ts";
+import type { Finding, Requests } from "./requests.ts";
 
 /** The tables of the workbook, or of one sheet. */
 export interface TableOwner {

@@ -1,8 +1,9 @@
 import { areaOf } from "../workbook/grid.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ApplicationObject } from "./application.ts";
-import { ClientObject, type Requests } from "./client-object.ts";
+import { ClientObject } from "./client-object.ts";
 import { NamesObject } from "./names-object.ts";
+import type { Requests } from "./requests.ts";
 import { TablesObject } from "./tables-object.ts";
 import { WorksheetsObject } from "./worksheets-object.ts";
 

@@ -2,10 +2,11 @@ import { excelSize, type Area } from "../address.ts";
 import { ExcelError, invalidArgument } from "../excel-error.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ChartsObject } from "./charts.ts";
-import { ClientObject, partOf, type Finding, type Requests } from "./client-object.ts";
+import { ClientObject, partOf } from "./client-object.ts";
 import { FreezePanesObject } from "./freeze-panes.ts";
 import { PageLayoutObject } from "./page-layout.ts";
 import { ProtectionObject } from "./protection.ts";
+import type { Finding, Requests } from "./requests.ts";
 import { TablesObject } from "./tables-object.ts";
 
 type Members =
@@ -23,18 +24,18 @@ export class WorksheetObject extends ClientObject<string, Excel.Worksheet> imple
   protected fetch(property: string, sheet: string, workbook: Workbook): unknown {
     const { getters } = workbook.grid.model;
     switch (property) {
-      case "name": return workbook.sheetName(sheet);
+      case "name": return workbook.sheets.nameOf(sheet);
       case "id": return sheet;
       case "tabColor": return getters.getSheet(sheet).color ?? "";
       case "showGridlines": return getters.getGridLinesVisibility(sheet);
-      case "position": return workbook.sheetIds().indexOf(sheet);
+      case "position": return workbook.sheets.ids().indexOf(sheet);
       default: return getters.isSheetVisible(sheet) ? "Visible" : "Hidden";
     }
   }
 
   get name(): string { return this.loadedValue("name") as string; }
   set name(name: string) {
-    this.change("name", (sheet, workbook) => { workbook.renameSheet(sheet, name); }, name);
+    this.change("name", (sheet, workbook) => { workbook.sheets.rename(sheet, name); }, name);
   }
 
   get id(): string { return this.loadedValue("id") as string; }
@@ -53,8 +54,8 @@ export class WorksheetObject extends ClientObject<string, Excel.Worksheet> imple
   get position(): number { return this.loadedValue("position") as number; }
   set position(position: number) {
     this.change("position", (sheetId, workbook) => {
-      const delta = position - workbook.sheetIds().indexOf(sheetId);
-      if (position < 0 || position >= workbook.sheetIds().length) throw invalidArgument(`There is no place ${position} among the sheets.`);
+      const delta = position - workbook.sheets.ids().indexOf(sheetId);
+      if (position < 0 || position >= workbook.sheets.ids().length) throw invalidArgument(`There is no place ${position} among the sheets.`);
       if (delta !== 0) workbook.grid.do("MOVE_SHEET", { sheetId, delta });
     }, position);
   }
@@ -78,8 +79,8 @@ export class WorksheetObject extends ClientObject<string, Excel.Worksheet> imple
 
   delete(): void {
     this.change("delete", (sheetId, workbook) => {
-      if (workbook.sheetIds().length === 1) throw new ExcelError("InvalidOperation", "A workbook must hold at least one visible sheet.");
-      workbook.grid.do("DELETE_SHEET", { sheetId, sheetName: workbook.sheetName(sheetId) });
+      if (workbook.sheets.ids().length === 1) throw new ExcelError("InvalidOperation", "A workbook must hold at least one visible sheet.");
+      workbook.grid.do("DELETE_SHEET", { sheetId, sheetName: workbook.sheets.nameOf(sheetId) });
     });
   }
 

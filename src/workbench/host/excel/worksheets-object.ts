@@ -1,8 +1,8 @@
 import type { SheetChange } from "../workbook/change-log.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { CollectionObject } from "./collection-object.ts";
-import type { Requests } from "./client-object.ts";
 import { guard } from "./guard.ts";
+import type { Requests } from "./requests.ts";
 
 type ChangedHandler = (args: Excel.WorksheetChangedEventArgs) => Promise<unknown>;
 
@@ -18,15 +18,15 @@ export class WorksheetsObject
   }
 
   protected entries(_owner: Workbook, workbook: Workbook): readonly string[] {
-    return workbook.sheetIds();
+    return workbook.sheets.ids();
   }
 
   protected item(sheet: string): Excel.Worksheet {
-    return this.requests.make.worksheet(this.requests, { what: "sheet", find: (workbook) => (workbook.sheetExists(sheet) ? sheet : undefined) });
+    return this.requests.make.worksheet(this.requests, { what: "sheet", find: (workbook) => (workbook.sheets.exists(sheet) ? sheet : undefined) });
   }
 
   private find(name: string, orNull: boolean): Excel.Worksheet {
-    const find = (workbook: Workbook): string | undefined => workbook.sheetNamed(name) ?? (workbook.sheetExists(name) ? name : undefined);
+    const find = (workbook: Workbook): string | undefined => workbook.sheets.named(name) ?? (workbook.sheets.exists(name) ? name : undefined);
     return this.requests.make.worksheet(this.requests, { what: `sheet ${name}`, orNull: () => orNull, find });
   }
 
@@ -38,12 +38,12 @@ export class WorksheetsObject
   }
 
   getFirst(): Excel.Worksheet {
-    return this.requests.make.worksheet(this.requests, { what: "first sheet", find: (workbook) => workbook.sheetIds()[0] });
+    return this.requests.make.worksheet(this.requests, { what: "first sheet", find: (workbook) => workbook.sheets.ids()[0] });
   }
 
   add(name?: string): Excel.Worksheet {
     let added: string | undefined;
-    this.change("add", (_owner, workbook) => { added = workbook.addSheet(name); });
+    this.change("add", (_owner, workbook) => { added = workbook.sheets.add(name); });
     return this.requests.make.worksheet(this.requests, { what: `sheet ${name ?? ""}`, find: () => added });
   }
 
@@ -67,7 +67,7 @@ export class WorksheetsObject
 function eventFor({ area }: SheetChange, workbook: Workbook): Excel.WorksheetChangedEventArgs {
   return {
     type: "WorksheetChanged",
-    address: workbook.sheetExists(area.sheet) ? workbook.localAddressOf(area) : "",
+    address: workbook.sheets.exists(area.sheet) ? workbook.localAddressOf(area) : "",
     changeType: "RangeEdited",
     source: "Local",
     worksheetId: area.sheet,

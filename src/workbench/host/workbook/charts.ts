@@ -1,11 +1,12 @@
-import { areaText, sheetPrefix, splitAddress, parseLocalAddress, type Area } from "../address.ts";
+import { areaText, sheetPrefix, type Area } from "../address.ts";
 import type { GridChart } from "../library.ts";
 import type { Grid } from "./grid.ts";
 
 /** Size of a new chart before it is placed, in pixels. */
 const usualSize = { width: 536, height: 335 };
 
-function rangeText(grid: Grid, area: Area): string {
+/** An area as the grid's charts name it. */
+export function rangeText(grid: Grid, area: Area): string {
   return sheetPrefix(grid.model.getters.getSheetName(area.sheet)) + areaText(area);
 }
 
@@ -133,30 +134,5 @@ export class Charts {
       if (dataSource.type !== "range") return definition;
       return { ...definition, dataSource: { ...dataSource, dataSets: dataSource.dataSets.filter((one) => one.dataSetId !== dataSetId) } };
     });
-  }
-
-  /** Charts over a table's columns reach down to its new last row, as in Excel. */
-  followTable(table: Area, formerRows: number): void {
-    const { getters } = this.grid.model;
-    for (const chartId of getters.getSheetIds().flatMap((sheet) => this.on(sheet))) {
-      const definition = this.definition(chartId);
-      if (definition.dataSource.type !== "range") continue;
-      const stretch = (range: string): string => this.stretched(range, table, formerRows, this.sheetOf(chartId));
-      const { dataSets, labelRange } = definition.dataSource;
-      const wider = dataSets.map((one) => ({ ...one, dataRange: stretch(one.dataRange) }));
-      const label = labelRange === undefined ? undefined : stretch(labelRange);
-      if (label === labelRange && wider.every(({ dataRange }, index) => dataRange === dataSets[index]?.dataRange)) continue;
-      this.update(chartId, () => ({ ...definition, dataSource: { ...definition.dataSource, dataSets: wider, ...(label === undefined ? {} : { labelRange: label }) } }) as GridChart);
-    }
-  }
-
-  private stretched(range: string, table: Area, formerRows: number, home: string): string {
-    const { sheetName, local } = splitAddress(range);
-    const sheet = sheetName === undefined ? home : this.grid.model.getters.getSheetIdByName(sheetName);
-    if (sheet !== table.sheet) return range;
-    const area = parseLocalAddress(local, this.grid.sizeOf(sheet));
-    const inside = area !== undefined && area.column >= table.column && area.column + area.columns <= table.column + table.columns && area.row > table.row;
-    if (!inside || area.row + area.rows !== table.row + formerRows) return range;
-    return rangeText(this.grid, { sheet, ...area, rows: table.row + table.rows - area.row });
   }
 }

@@ -1,6 +1,7 @@
 import type { Area, Cell } from "../address.ts";
 import type { OSpreadsheet } from "../library.ts";
 import type { Cells } from "./cells.ts";
+import { stretchCharts } from "./chart-growth.ts";
 import type { Charts } from "./charts.ts";
 import { copyLook } from "./copy-look.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
@@ -68,7 +69,7 @@ export class TableGrowth {
     before.headers.forEach((_, index) => { this.noteColumn(table, index, before.area.rows - 1); });
     for (let row = table.area.row + before.area.rows; row < table.area.row + table.area.rows; row += 1) this.fillRow(table, row);
     extendRules(this.parts.grid, table.area, before.area.rows);
-    this.parts.charts.followTable(table.area, before.area.rows);
+    stretchCharts(this.parts.grid, this.parts.charts, table.area, before.area.rows);
   }
 
   private nameBlankHeaders(table: TableRecord): void {

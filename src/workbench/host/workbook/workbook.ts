@@ -1,14 +1,16 @@
 import { columnLetters, parseLocalAddress, sheetPrefix, splitAddress, areaText, type Area, type Cell } from "../address.ts";
 import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
 import type { OSpreadsheet } from "../library.ts";
+import type { BatchSlot } from "./batch-command.ts";
 import { Cells } from "./cells.ts";
 import { ChartScale } from "./chart-scale.ts";
 import { Charts } from "./charts.ts";
 import { ChangeLog } from "./change-log.ts";
 import { FormulaKeeper } from "./formula-keeper.ts";
-import { Grid, GridRefusal, zoneOf, type BatchSlot } from "./grid.ts";
+import { Grid, GridRefusal, zoneOf } from "./grid.ts";
 import { Names } from "./names.ts";
 import { NumberFormats } from "./number-format.ts";
+import { Sheets } from "./sheets.ts";
 import { TableGrowth } from "./table-growth.ts";
 import type { TableRecord } from "./table-record.ts";
 import { Tables } from "./tables.ts";
@@ -17,15 +19,11 @@ import { Validations } from "./validations.ts";
 /** What the grid cannot draw but a reader gets back as it was written. */
 export type SheetNotes = Map<string, unknown>;
 
-/** Microsoft's rule for sheet names. */
-function requireSheetName(name: string): void {
-  if (name === "" || name.length > 31 || /[\\/?*[\]:]/.test(name) || /^'|'$/.test(name)) throw invalidArgument(`"${name}" cannot be a sheet's name.`);
-}
-
 /** The open workbook: the grid's model and what Excel has beyond it. */
 export class Workbook {
   readonly library: OSpreadsheet;
   readonly grid: Grid;
+  readonly sheets: Sheets;
   readonly cells: Cells;
   readonly formulas: FormulaKeeper;
   readonly tables: Tables;
@@ -43,11 +41,12 @@ export class Workbook {
     this.library = library;
     const slot: BatchSlot = { work: undefined };
     this.grid = new Grid(new library.Model(data, { custom: { ...custom, bathsheetBatch: slot } }), slot);
+    this.sheets = new Sheets(this.grid);
     this.tables = new Tables(this.grid, (cell) => this.cells.literal(cell));
     this.formulas = new FormulaKeeper(library, this.grid, {
       tableNamed: (name) => this.tables.named(name),
       tableAt: (cell) => this.tables.at(cell),
-      sheetName: (sheet) => this.sheetName(sheet),
+      sheetName: (sheet) => this.sheets.nameOf(sheet),
     });
     this.cells = new Cells(this.grid, this.formulas);
     this.names = new Names(this.grid);
@@ -57,46 +56,6 @@ export class Workbook {
     this.growth = new TableGrowth({ library, charts: this.charts, grid: this.grid, cells: this.cells, formulas: this.formulas, tables: this.tables });
     this.formats = new NumberFormats(library, this.grid);
     this.changes = new ChangeLog({ grid: this.grid, formulas: this.formulas, tables: this.tables, growth: this.growth, perform: (work) => { this.perform(work); } });
-  }
-
-  sheetIds(): readonly string[] {
-    return this.grid.model.getters.getSheetIds();
-  }
-
-  sheetName(sheet: string): string {
-    return this.grid.model.getters.getSheetName(sheet);
-  }
-
-  sheetExists(sheet: string): boolean {
-    return this.grid.model.getters.tryGetSheet(sheet) !== undefined;
-  }
-
-  /** Excel compares sheet names without regard to case. */
-  sheetNamed(name: string): string | undefined {
-    return this.sheetIds().find((sheet) => this.sheetName(sheet).toLowerCase() === name.toLowerCase());
-  }
-
-  addSheet(name: string | undefined): string {
-    const chosen = name ?? this.freeSheetName();
-    requireSheetName(chosen);
-    if (this.sheetNamed(chosen) !== undefined) throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: sheet ${chosen}.`);
-    const sheet = this.grid.model.uuidGenerator.smallUuid();
-    this.grid.do("CREATE_SHEET", { sheetId: sheet, position: this.sheetIds().length, name: chosen, rows: 100, cols: 26 });
-    return sheet;
-  }
-
-  private freeSheetName(): string {
-    let count = this.sheetIds().length + 1;
-    while (this.sheetNamed(`Sheet${count}`) !== undefined) count += 1;
-    return `Sheet${count}`;
-  }
-
-  renameSheet(sheet: string, name: string): void {
-    const other = this.sheetNamed(name);
-    if (other === sheet && this.sheetName(sheet) === name) return;
-    if (other !== undefined && other !== sheet) throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: sheet ${name}.`);
-    requireSheetName(name);
-    this.grid.do("RENAME_SHEET", { sheetId: sheet, oldName: this.sheetName(sheet), newName: name });
   }
 
   /** The smallest area that holds every filled cell of a sheet, or undefined for a blank one. */
@@ -116,7 +75,7 @@ export class Workbook {
     if (rows.some((row) => !Number.isInteger(row) || row < 0 || row >= area.rows - 1)) throw invalidArgument("The table has no such row.");
     this.requireUnlocked(area.sheet, "TableRowCollection.deleteRows");
     const elements = rows.map((row) => area.row + 1 + row);
-    this.grid.do("REMOVE_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheetName(area.sheet), dimension: "ROW", elements });
+    this.grid.do("REMOVE_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheets.nameOf(area.sheet), dimension: "ROW", elements });
   }
 
   notesOf(sheet: string): SheetNotes {
@@ -128,7 +87,7 @@ export class Workbook {
   /** The area that an address means; without a sheet name in it, on `sheet`. */
   area(address: string, sheet: string): Area {
     const { sheetName, local } = splitAddress(address);
-    const on = sheetName === undefined ? sheet : this.sheetNamed(sheetName);
+    const on = sheetName === undefined ? sheet : this.sheets.named(sheetName);
     if (on === undefined) throw itemNotFound(`There is no sheet ${sheetName ?? ""}.`);
     const named = this.names.find(local);
     if (named !== undefined) return named;
@@ -139,12 +98,12 @@ export class Workbook {
 
   /** `Readings!B2:C9`, as `range.address` says it. */
   addressOf(area: Area): string {
-    return sheetPrefix(this.sheetName(area.sheet)) + this.localAddressOf(area);
+    return sheetPrefix(this.sheets.nameOf(area.sheet)) + this.localAddressOf(area);
   }
 
   /** `Readings!$B$2:$C$9`, as a name's formula says it. */
   fixedAddressOf(area: Area): string {
-    return sheetPrefix(this.sheetName(area.sheet)) + areaText(area, true);
+    return sheetPrefix(this.sheets.nameOf(area.sheet)) + areaText(area, true);
   }
 
   localAddressOf(area: Area): string {
@@ -157,9 +116,9 @@ export class Workbook {
 
   /** Refuses writes to a locked sheet with Excel's code. */
   requireUnlocked(sheet: string, location: string): void {
-    if (!this.sheetExists(sheet)) throw itemNotFound("The sheet was deleted.", location);
+    if (!this.sheets.exists(sheet)) throw itemNotFound("The sheet was deleted.", location);
     if (this.grid.model.getters.isSheetLocked(sheet)) {
-      throw new ExcelError("AccessDenied", `You cannot perform the requested operation. Sheet ${this.sheetName(sheet)} is protected.`, location);
+      throw new ExcelError("AccessDenied", `You cannot perform the requested operation. Sheet ${this.sheets.nameOf(sheet)} is protected.`, location);
     }
   }
 
