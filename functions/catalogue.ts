@@ -3,6 +3,8 @@ import { dose } from "./charge/dose.ts";
 import { hardness } from "./water/hardness.ts";
 import { hardnessClass } from "./water/hardness-class.ts";
 import { hardnessDose } from "./charge/hardness-dose.ts";
+import { nextAdd } from "./top-up/next-add.ts";
+import { phAt } from "./ph/ph-at.ts";
 import { recovered } from "./top-up/recovered.ts";
 import { share } from "./money/share.ts";
 import { strength } from "./units/strength.ts";
@@ -29,10 +31,12 @@ export const catalogue: readonly WorksheetFunction[] = [
   strengthOf,
   hardnessDose,
   alkalinityDose,
+  phAt,
   trigger,
   verdict,
   topUp,
   topUpRange,
+  nextAdd,
   recovered,
   unitPrice,
   share,

@@ -9,7 +9,7 @@ export const drop = optionalNumber("drop", "fall in pH at which a top-up is due;
 
 export const waterAlkalinity = optionalQuantity("alkalinity", {
   kind: "alkalinity",
-  help: 'alkalinity of the water, or text such as "4.8 meq/L"; left out: not known, anything up to 200 mg/L',
+  help: 'alkalinity of the water, or text such as "4.8 meq/L"; left out: taken as pure water, ranges up to 200 mg/L',
 });
 
 export const baselineTemperature = optionalQuantity("baseline_temperature", {

@@ -1,4 +1,4 @@
-import { bandNotes } from "./band-notes.ts";
+import { modelNotes } from "./model-notes.ts";
 import { baseline, waterAlkalinity } from "../shared-arguments.ts";
 import { bathTemperature, openingDose, roomTemperature, topUpReading } from "./top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
@@ -29,29 +29,22 @@ export const topUpRange = defineFunction({
   },
   examples: [
     {
-      formula: '=BATH.TOPUPRANGE(3,11.3,10.8,"hydroxide")',
-      cells: [3, 11.3, 10.8, "hydroxide"],
-      result: [[2.051, 2.051, 2.051, 1]],
-      tolerance: 0.0005,
-      source: "3 × (1 − 10^−0.5), and a third of the opening dose first (common practice, no source)",
+      formula: '=BATH.TOPUPRANGE(1,11.3,10.8,"unknown","45 C","200 mg/L")',
+      cells: [1, 11.3, 10.8, "unknown", "45 C", "200 mg/L"],
+      result: [[0.48, 0.6, 0.76, 1 / 3]],
+      tolerance: 0.05,
+      source: "three recipes in softened and hard water need 0.48 (dilution) to 0.76 (carbon dioxide) of the opening dose (PHREEQC 3.8.8); a third first is common practice, no source",
     },
   ],
   notes: [
-    ...bandNotes,
-    "Low and high run over both losses, acid and dilution, and over the water's alkalinity where it is not given.",
+    ...modelNotes,
+    "pH alone cannot tell acid soil from dilution or carbon dioxide from the air: low and high span all three, and a titration narrows them (TOPUPTITRATION).",
     "Does not know the label's highest strength; the label wins. Reading and baseline must be at the same temperature.",
   ],
   source: "As TOPUP; first addition is the smaller of best and house share × opening dose.",
   compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, houseShare], call) => {
-    const bath = {
-      baseline: baselinePh,
-      reading,
-      builder: madeOf,
-      temperature: temperature ?? roomTemperature,
-      alkalinity,
-      loss: undefined,
-    };
-    const range = topUp(dose, bath);
+    const bath = { baseline: baselinePh, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    const range = topUp(dose, bath, reading);
     const row = [range.low, range.best, range.high, firstAddition(dose, range.best, houseShare)];
     return [row.map((volume) => inSystem("volume", volume, call))];
   },

@@ -1,12 +1,11 @@
-import { bandNotes } from "./band-notes.ts";
+import { modelNotes } from "./model-notes.ts";
 import { baseline, waterAlkalinity } from "../shared-arguments.ts";
 import { bathTemperature, openingDose, roomTemperature, topUpReading } from "./top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { optionalChoice, system } from "../arguments.ts";
 import { defineFunction } from "../define-function.ts";
 import { inSystem } from "../in-system.ts";
-import { losses } from "../../src/core/bath/bath-model.ts";
-import { topUp as topUpOf } from "../../src/core/bath/top-up.ts";
+import { losses, topUp as topUpOf } from "../../src/core/bath/top-up.ts";
 
 export const topUp = defineFunction({
   id: "TOPUP",
@@ -33,8 +32,8 @@ export const topUp = defineFunction({
       formula: '=BATH.TOPUP(1,11.3,10.8,"hydroxide")',
       cells: [1, 11.3, 10.8, "hydroxide"],
       result: 0.684,
-      tolerance: 0.0005,
-      source: "1 − 10^−0.5 of the opening dose: half a point is 68.4 % of the hydroxide",
+      tolerance: 0.025,
+      source: "1 − 10^−0.5 of the opening dose: half a point is 68.4 % of the hydroxide; its volume and its ions add 0.02",
     },
     {
       formula: '=BATH.TOPUP(1,11.3,10.8,"unknown","45 C","200 mg/L","acid")',
@@ -45,13 +44,13 @@ export const topUp = defineFunction({
     },
   ],
   notes: [
-    ...bandNotes,
+    ...modelNotes,
     "Add a part first, mix and read again: the bath's answer is better than any estimate. pH cannot tell acid from dilution; a titration can.",
     "Does not know the label's highest strength; the label wins. Reading and baseline must be at the same temperature.",
   ],
-  source: "Hydroxide: share of hydroxide lost, 1 − 10^−(baseline − reading). Other builders: middle of a band around published baths.",
+  source: "Chemical equilibrium of builder and water, its strength chosen so that the opening dose gives the baseline; soil counts as strong acid. Plain hydroxide: nearly 1 − 10^−(baseline − reading) of the opening dose.",
   compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, loss], call) => {
-    const bath = { baseline: baselinePh, reading, builder: madeOf, temperature: temperature ?? roomTemperature, alkalinity, loss };
-    return inSystem("volume", topUpOf(dose, bath).best, call);
+    const bath = { baseline: baselinePh, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    return inSystem("volume", topUpOf(dose, bath, reading, loss).best, call);
   },
 });

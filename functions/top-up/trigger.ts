@@ -1,4 +1,4 @@
-import { bandNotes } from "./band-notes.ts";
+import { modelNotes } from "./model-notes.ts";
 import { baseline, baselineTemperature, drop, readingTemperature, waterAlkalinity } from "../shared-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
@@ -28,8 +28,8 @@ export const trigger = defineFunction({
       source: "10.8 + 13.034 − 13.995, pKw of the CRC Handbook table at 60 and 25 °C",
     },
   ],
-  notes: [...bandNotes, "Does not know the meter: temperature compensation corrects the electrode, not the bath."],
-  source: "Baseline − drop; moved between temperatures by pKw of water (IAPWS R11-07), in full for plain hydroxide and in part for buffered baths.",
+  notes: [...modelNotes, "Does not know the meter: temperature compensation corrects the electrode, not the bath."],
+  source: "Baseline − drop, then the equilibrium of builder and water at the other temperature: plain hydroxide moves with pKw of water (IAPWS R11-07), a buffered bath by less.",
   compute: ([baselinePh, fall, from, to, madeOf, alkalinity]) =>
     triggerOf({ baseline: baselinePh, drop: fall, temperatures: temperaturePair(from, to), builder: madeOf, alkalinity }).best,
 });

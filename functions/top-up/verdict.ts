@@ -1,4 +1,4 @@
-import { bandNotes } from "./band-notes.ts";
+import { modelNotes } from "./model-notes.ts";
 import { baseline, baselineTemperature, drop, readingTemperature, waterAlkalinity } from "../shared-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { defaultUnit } from "../../src/core/units/default-unit.ts";
@@ -48,11 +48,11 @@ export const verdict = defineFunction({
     },
   ],
   notes: [
-    ...bandNotes,
-    "“top up” and “hold” are given only where the whole band agrees; inside it the answer is to read again at the baseline's temperature.",
+    ...modelNotes,
+    "“top up” and “hold” are given only where every builder and way of wearing down agrees; where they do not, the answer is to read again at the baseline's temperature.",
     "Does not know meter drift, mixing or dirt on the electrode.",
   ],
-  source: "Reading against the trigger; the limits of 0.5 and 0.1 are common practice, no source.",
+  source: "Reading against the trigger of TRIGGER, low and high; the limits of 0.5 and 0.1 are common practice, no source.",
   compute: ([reading, baselinePh, fall, from, to, madeOf, alkalinity], call) => {
     const temperatures = temperaturePair(from, to);
     const judged = verdictOn(reading, { baseline: baselinePh, drop: fall, temperatures, builder: madeOf, alkalinity });

@@ -9,8 +9,8 @@ export const tankLength: Domain = { measure: "length", low: 0, openLow: true, hi
 export const liquidVolume: Domain = { measure: "volume", low: 0, openLow: true, high: 10_000 };
 export const displacedVolume: Domain = { measure: "volume", low: 0, high: 10_000 };
 export const bathStrength: Domain = { measure: "strength", low: 0, openLow: true, high: 1 };
-/** Water stays liquid at ordinary pressure. */
-export const liquidTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
+/** As far as the chemistry's constants were checked, with a little room. */
+export const bathTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 80 };
 /** Up to 10 000 mg/L as calcium carbonate. */
 export const waterHardness: Domain = { measure: "hardness", low: 0, high: 100 };
 /** Up to 10 000 mg/L as calcium carbonate. */

@@ -7,7 +7,7 @@ import { composition } from "../../src/core/solution/composition.ts";
 import type { Composition } from "../../src/core/solution/composition.ts";
 import { beginSweep, sweepPH } from "../../src/core/solution/equilibrium/sweep.ts";
 import { phOf } from "../../src/core/solution/ph-of.ts";
-import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/solution/quantities.ts";
+import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantity.ts";
 
 /**
  * Speeds of the chemistry in one run. Figures depend on the machine, so each stands beside the time of the

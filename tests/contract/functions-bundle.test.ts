@@ -92,7 +92,7 @@ describe("the functions bundle with nothing but a global CustomFunctions", () =>
   });
 
   it("says #N/A where no answer exists", () => {
-    expect(refusalOf("TOPUP", 4, 11.3, 10.1).code).toBe("#N/A");
+    expect(refusalOf("NEXTADD", 1, 10.8, 10.81, 11.3).code).toBe("#N/A");
   });
 
   it("never lets a blank leave as null, which a cell would show as 0", () => {

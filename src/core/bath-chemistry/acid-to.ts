@@ -3,8 +3,8 @@ import { amountAtPH } from "../solution/amount-at-ph.ts";
 import type { Composition } from "../solution/composition.ts";
 import type { Solids } from "../solution/equilibrium/sweep.ts";
 import { checkComposition, checkPH, checkTemperature, mostDissolved } from "../solution/limits.ts";
-import { equivalentsPerKilogram } from "../solution/quantities.ts";
-import type { EquivalentsPerKilogram, Kelvin, PH } from "../solution/quantities.ts";
+import { equivalentsPerKilogram } from "../units/quantity.ts";
+import type { EquivalentsPerKilogram, Kelvin, PH } from "../units/quantity.ts";
 import { acids } from "./acid.ts";
 import type { AcidName } from "./acid.ts";
 

@@ -5,7 +5,7 @@ import type { Composition } from "../solution/composition.ts";
 import { waterIonization } from "../solution/constants/water-ionization.ts";
 import type { Solids } from "../solution/equilibrium/sweep.ts";
 import { mostDissolved } from "../solution/limits.ts";
-import type { Kelvin, PH } from "../solution/quantities.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
 
 /** What is known of a bath when one dose has given one pH. */
 export interface Anchor {

@@ -2,7 +2,7 @@ import { componentNames } from "../solution/composition.ts";
 import type { Composition } from "../solution/composition.ts";
 import type { Solids } from "../solution/equilibrium/sweep.ts";
 import { checkComposition, checkPH, checkTemperature } from "../solution/limits.ts";
-import type { Kelvin, PH } from "../solution/quantities.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
 import { anchorBath } from "./anchored-bath.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { rememberingLast } from "./bounded-cache.ts";
@@ -22,8 +22,8 @@ export interface BathQuestion {
   readonly openingShare?: number;
 }
 
-/** Label rates lie about one part in fifty and seldom above one in twenty-five; common practice, no source. */
-const typicalOpeningShare = 0.02;
+/** Shops run at one part in a hundred to one in forty, seldom above one in twenty-five; common practice, no source. */
+const typicalOpeningShare = 0.015;
 export const smallestOpeningShare = 0;
 export const largestOpeningShare = 0.04;
 

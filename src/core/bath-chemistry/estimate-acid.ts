@@ -1,5 +1,5 @@
 import { checkPH } from "../solution/limits.ts";
-import type { EquivalentsPerKilogram, PH } from "../solution/quantities.ts";
+import type { EquivalentsPerKilogram, PH } from "../units/quantity.ts";
 import { acidTo } from "./acid-to.ts";
 import type { AcidName } from "./acid.ts";
 import { anchoredBaths } from "./bath-question.ts";

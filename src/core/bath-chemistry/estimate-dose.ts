@@ -2,7 +2,7 @@ import { DomainError } from "../domain-error.ts";
 import { combine } from "../solution/composition.ts";
 import { beginSweep, sweepPH } from "../solution/equilibrium/sweep.ts";
 import { checkComposition, checkPH, mostDissolved } from "../solution/limits.ts";
-import type { PH } from "../solution/quantities.ts";
+import type { PH } from "../units/quantity.ts";
 import { loadAtPH } from "./anchored-bath.ts";
 import type { AnchoredBath, LoadLine } from "./anchored-bath.ts";
 import { anchoredBaths } from "./bath-question.ts";

@@ -1,8 +1,8 @@
 import { waterIonization } from "../solution/constants/water-ionization.ts";
 import { beginSweep, sweepPH } from "../solution/equilibrium/sweep.ts";
 import { checkTemperature } from "../solution/limits.ts";
-import { ph } from "../solution/quantities.ts";
-import type { Kelvin, PH } from "../solution/quantities.ts";
+import { ph } from "../units/quantity.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
 import type { BathQuestion } from "./bath-question.ts";
 import { estimateFrom } from "./estimate.ts";
 import type { Estimate } from "./estimate.ts";

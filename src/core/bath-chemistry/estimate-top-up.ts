@@ -1,4 +1,4 @@
-import type { PH } from "../solution/quantities.ts";
+import type { PH } from "../units/quantity.ts";
 import { anchorBath } from "./anchored-bath.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";

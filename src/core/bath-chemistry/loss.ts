@@ -4,7 +4,7 @@ import { combine, composition } from "../solution/composition.ts";
 import type { Composition } from "../solution/composition.ts";
 import { beginSweep, sweepAcid } from "../solution/equilibrium/sweep.ts";
 import { mostDissolved } from "../solution/limits.ts";
-import type { PH } from "../solution/quantities.ts";
+import type { PH } from "../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 
 /** How a bath lost its alkali: to acid soil, to drag-out replaced by water, to carbon dioxide of the air. */

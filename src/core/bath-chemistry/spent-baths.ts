@@ -1,6 +1,6 @@
 import type { Composition } from "../solution/composition.ts";
 import { checkPH } from "../solution/limits.ts";
-import type { PH } from "../solution/quantities.ts";
+import type { PH } from "../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { anchoredBaths, sameQuestion } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";

@@ -4,7 +4,7 @@ import { combine, combineInto, composition } from "../solution/composition.ts";
 import type { Composition } from "../solution/composition.ts";
 import { beginSweep, sweepAcid } from "../solution/equilibrium/sweep.ts";
 import { mostDissolved } from "../solution/limits.ts";
-import type { EquivalentsPerKilogram } from "../solution/quantities.ts";
+import type { EquivalentsPerKilogram } from "../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { rootOfRising } from "../solution/root-of-rising.ts";
 

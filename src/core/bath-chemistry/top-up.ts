@@ -2,7 +2,7 @@ import { DomainError } from "../domain-error.ts";
 import { amountAtPH } from "../solution/amount-at-ph.ts";
 import { combine } from "../solution/composition.ts";
 import type { Composition } from "../solution/composition.ts";
-import type { PH } from "../solution/quantities.ts";
+import type { PH } from "../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 
 /** A bath that would need more than this many opening doses is past topping up. */

@@ -1,7 +1,7 @@
 import { DomainError } from "../domain-error.ts";
 import { composition } from "../solution/composition.ts";
 import type { Composition } from "../solution/composition.ts";
-import type { EquivalentsPerKilogram } from "../solution/quantities.ts";
+import type { EquivalentsPerKilogram } from "../units/quantity.ts";
 
 export interface WaterTests {
   readonly alkalinity: EquivalentsPerKilogram;
@@ -19,7 +19,7 @@ export interface Water {
 const calciumShare = 2 / 3;
 
 /** Beyond this it is no supply water, eq/kg. */
-const most = 0.1;
+const most = 0.21;
 
 function check(value: number, name: string): void {
   if (value >= 0 && value <= most) return;
@@ -49,7 +49,7 @@ function dissolved(alkalinity: number, hardness: number, carbonDioxide: number):
  * bicarbonate, but may be a hard supply; free carbon dioxide is open either way. Throws `invalid` for
  * figures that no supply has.
  */
-export function waterFromTests({ alkalinity, hardness }: WaterTests): Water {
+export function waterFromTests({ alkalinity, hardness }: WaterTests): Required<Water> {
   check(alkalinity, "Alkalinity");
   if (hardness !== undefined) check(hardness, "Hardness");
   return {

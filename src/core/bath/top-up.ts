@@ -1,9 +1,13 @@
+import { estimateTopUp } from "../bath-chemistry/estimate-top-up.ts";
 import { checkWithin } from "../domain.ts";
-import { currentModel } from "./current-model.ts";
-import { liquidTemperature, liquidVolume, readablePh, shareOfWhole, waterAlkalinity } from "../domains.ts";
+import { liquidVolume, readablePh, shareOfWhole } from "../domains.ts";
 import { cubicMeters } from "../units/quantity.ts";
-import type { CubicMeters } from "../units/quantity.ts";
-import type { FallenBath } from "./bath-model.ts";
+import type { CubicMeters, PH } from "../units/quantity.ts";
+import { questionOf } from "./bath.ts";
+import type { Bath } from "./bath.ts";
+
+/** How a bath lost its pH, as far as a shop can say: alkali used up by acid soil, or bath replaced by water. */
+export const losses = ["acid", "dilution"] as const;
 
 export interface TopUp {
   readonly low: CubicMeters;
@@ -12,18 +16,16 @@ export interface TopUp {
 }
 
 /**
- * Concentrate that brings a bath back to its baseline.
+ * Concentrate that brings a bath from a reading at the baseline's temperature back to its baseline;
+ * without a known loss, over all of them.
  *
  * @throws OutOfRange for a value outside its domain
- * @throws DomainError where the model does not reach
+ * @throws DomainError "no-answer" where no bath gives these readings or no amount leads back
  */
-export function topUp(openingDose: CubicMeters, bath: FallenBath): TopUp {
+export function topUp(openingDose: CubicMeters, bath: Bath, reading: PH, loss?: (typeof losses)[number]): TopUp {
   checkWithin("opening dose", openingDose, liquidVolume);
-  checkWithin("baseline", bath.baseline, readablePh);
-  checkWithin("reading", bath.reading, readablePh);
-  checkWithin("temperature", bath.temperature, liquidTemperature);
-  if (bath.alkalinity !== undefined) checkWithin("alkalinity", bath.alkalinity, waterAlkalinity);
-  const share = currentModel.topUpShare(bath);
+  checkWithin("reading", reading, readablePh);
+  const share = estimateTopUp(questionOf(bath), reading, loss);
   return {
     low: cubicMeters(share.low * openingDose),
     best: cubicMeters(share.best * openingDose),

@@ -1,9 +1,10 @@
 import { checkWithin } from "../domain.ts";
-import { currentModel } from "./current-model.ts";
-import { liquidTemperature, phDrop, readablePh, waterAlkalinity } from "../domains.ts";
+import { bathTemperature, phDrop, readablePh, waterAlkalinity } from "../domains.ts";
 import { ph } from "../units/quantity.ts";
-import type { BathChemistry, Estimate } from "./bath-model.ts";
+import type { BathChemistry } from "./bath.ts";
+import type { Estimate } from "../bath-chemistry/estimate.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
+import { readingAt } from "./reading-at.ts";
 
 /** Half a point: common practice, no source. */
 export const usualDrop = 0.5;
@@ -20,14 +21,17 @@ export interface TriggerQuestion extends BathChemistry {
  * to that temperature.
  *
  * @throws OutOfRange for a value outside its domain
+ * @throws DomainError "no-answer" where no bath of this builder gives the baseline
  */
-export function trigger(question: TriggerQuestion): Estimate {
-  checkWithin("baseline", question.baseline, readablePh);
-  checkWithin("drop", question.drop, { ...phDrop, high: Math.min(phDrop.high, question.baseline) });
-  const due = ph(question.baseline - question.drop);
-  if (question.alkalinity !== undefined) checkWithin("alkalinity", question.alkalinity, waterAlkalinity);
-  if (question.temperatures === undefined) return { low: due, best: due, high: due };
-  checkWithin("baseline temperature", question.temperatures.baseline, liquidTemperature);
-  checkWithin("reading temperature", question.temperatures.reading, liquidTemperature);
-  return currentModel.phAt(question, due, question.temperatures.baseline, question.temperatures.reading);
+export function trigger({ baseline, drop, temperatures, builder, alkalinity }: TriggerQuestion): Estimate {
+  checkWithin("baseline", baseline, readablePh);
+  checkWithin("drop", drop, { ...phDrop, high: Math.min(phDrop.high, baseline) });
+  if (alkalinity !== undefined) checkWithin("alkalinity", alkalinity, waterAlkalinity);
+  const due = ph(baseline - drop);
+  if (temperatures !== undefined) {
+    checkWithin("baseline temperature", temperatures.baseline, bathTemperature);
+    checkWithin("reading temperature", temperatures.reading, bathTemperature);
+  }
+  if (temperatures === undefined || temperatures.baseline === temperatures.reading) return { low: due, best: due, high: due };
+  return readingAt({ baseline, temperature: temperatures.baseline, builder, alkalinity }, due, temperatures.reading);
 }

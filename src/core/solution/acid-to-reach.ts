@@ -2,8 +2,8 @@ import type { Composition } from "./composition.ts";
 import { beginSweep, sweepAcid } from "./equilibrium/sweep.ts";
 import type { Solids } from "./equilibrium/sweep.ts";
 import { checkComposition, checkPH, checkTemperature } from "./limits.ts";
-import { equivalentsPerKilogram } from "./quantities.ts";
-import type { EquivalentsPerKilogram, Kelvin, PH } from "./quantities.ts";
+import { equivalentsPerKilogram } from "../units/quantity.ts";
+import type { EquivalentsPerKilogram, Kelvin, PH } from "../units/quantity.ts";
 
 /**
  * Strong acid that brings a solution to a pH at a temperature, closed to air; negative where it takes

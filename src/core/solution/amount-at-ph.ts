@@ -4,7 +4,7 @@ import { seekAmount } from "./equilibrium/seek-amount.ts";
 import { setTotalsAlong, startCold } from "./equilibrium/start.ts";
 import { beginSweep, sweepAcid } from "./equilibrium/sweep.ts";
 import type { Solids } from "./equilibrium/sweep.ts";
-import type { Kelvin, PH } from "./quantities.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
 import { rootOfRising } from "./root-of-rising.ts";
 
 /** How much of one composition, added to another, gives a pH. */

@@ -1,8 +1,8 @@
 import type { Composition } from "./composition.ts";
 import { beginSweep, sweepAcid } from "./equilibrium/sweep.ts";
 import type { Solids } from "./equilibrium/sweep.ts";
-import { equivalentsPerKilogram, ph } from "./quantities.ts";
-import type { EquivalentsPerKilogram, Kelvin, PH } from "./quantities.ts";
+import { equivalentsPerKilogram, ph } from "../units/quantity.ts";
+import type { EquivalentsPerKilogram, Kelvin, PH } from "../units/quantity.ts";
 
 /** Half the width of the central difference. */
 const halfWidth = 0.005; // pH

@@ -2,8 +2,8 @@ import { DomainError } from "../domain-error.ts";
 import { componentNames } from "./composition.ts";
 import type { Composition } from "./composition.ts";
 import { celsiusZero } from "./constants/physical-constants.ts";
-import { kelvin } from "./quantities.ts";
-import type { Kelvin, PH } from "./quantities.ts";
+import { kelvin } from "../units/quantity.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
 
 /** The constants were checked against published values from freezing to 75 degrees Celsius. */
 const coldest = kelvin(celsiusZero);

@@ -2,7 +2,7 @@ import type { Composition } from "./composition.ts";
 import { beginSweep, sweepPH } from "./equilibrium/sweep.ts";
 import type { Solids } from "./equilibrium/sweep.ts";
 import { checkComposition, checkTemperature } from "./limits.ts";
-import type { Kelvin, PH } from "./quantities.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
 
 /**
  * pH of a solution closed to air at 1 atm. Throws `invalid` for totals or temperature out of range and

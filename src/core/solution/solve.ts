@@ -11,8 +11,8 @@ import type { SpeciesAmount } from "./equilibrium/species-amounts.ts";
 import { beginSweep, sweepPH } from "./equilibrium/sweep.ts";
 import type { Solids } from "./equilibrium/sweep.ts";
 import { checkComposition, checkTemperature } from "./limits.ts";
-import { molesPerKilogram } from "./quantities.ts";
-import type { EquivalentsPerKilogram, Kelvin, MolesPerKilogram, PH } from "./quantities.ts";
+import { molesPerKilogram } from "../units/quantity.ts";
+import type { EquivalentsPerKilogram, Kelvin, MolesPerKilogram, PH } from "../units/quantity.ts";
 
 /** A solid: how far the water is from it, and how much of it has formed. */
 interface SolidAnswer {

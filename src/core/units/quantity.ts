@@ -42,6 +42,10 @@ export type VolumeFraction = Quantity<"strength">;
 export type PricePerCubicMeter = Quantity<"price per volume">;
 /** Minus the decimal logarithm of hydrogen-ion activity. */
 export type PH = Branded<"pH">;
+/** Amount dissolved in one kilogram of water, mol/kg. */
+export type MolesPerKilogram = Branded<"molality">;
+/** Equivalents of acid or base per kilogram of water, eq/kg. */
+export type EquivalentsPerKilogram = Branded<"equivalents">;
 
 export const cubicMeters = (value: number): CubicMeters => value as CubicMeters;
 export const kelvin = (value: number): Kelvin => value as Kelvin;
@@ -51,3 +55,5 @@ export const kilogramsPerCubicMeter = (value: number): KilogramsPerCubicMeter =>
 export const volumeFraction = (value: number): VolumeFraction => value as VolumeFraction;
 export const pricePerCubicMeter = (value: number): PricePerCubicMeter => value as PricePerCubicMeter;
 export const ph = (value: number): PH => value as PH;
+export const molesPerKilogram = (value: number): MolesPerKilogram => value as MolesPerKilogram;
+export const equivalentsPerKilogram = (value: number): EquivalentsPerKilogram => value as EquivalentsPerKilogram;

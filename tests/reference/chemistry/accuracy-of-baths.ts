@@ -3,7 +3,7 @@ import type { AcidName } from "../../../src/core/bath-chemistry/acid.ts";
 import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
 import { estimateReadingAt } from "../../../src/core/bath-chemistry/estimate-reading.ts";
 import { afterLoss } from "../../../src/core/bath-chemistry/loss.ts";
-import { kelvin, ph } from "../../../src/core/solution/quantities.ts";
+import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { accuracyOf } from "./accuracy-row.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";

@@ -1,6 +1,6 @@
 import { phOf } from "../../../src/core/solution/ph-of.ts";
 import { solve } from "../../../src/core/solution/solve.ts";
-import { kelvin } from "../../../src/core/solution/quantities.ts";
+import { kelvin } from "../../../src/core/units/quantity.ts";
 import { accuracyOf } from "./accuracy-row.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
 import { readTable } from "./read-table.ts";

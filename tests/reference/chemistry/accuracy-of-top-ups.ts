@@ -6,7 +6,7 @@ import { topUpTo, toppedUp } from "../../../src/core/bath-chemistry/top-up.ts";
 import { acidToReach } from "../../../src/core/solution/acid-to-reach.ts";
 import { combine } from "../../../src/core/solution/composition.ts";
 import type { Composition } from "../../../src/core/solution/composition.ts";
-import { ph } from "../../../src/core/solution/quantities.ts";
+import { ph } from "../../../src/core/units/quantity.ts";
 import { accuracyOf } from "./accuracy-row.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
 import { readTable } from "./read-table.ts";

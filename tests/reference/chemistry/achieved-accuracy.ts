@@ -1,7 +1,7 @@
 import { unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
 import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.ts";
 import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
-import { equivalentsPerKilogram, ph } from "../../../src/core/solution/quantities.ts";
+import { equivalentsPerKilogram, ph } from "../../../src/core/units/quantity.ts";
 import { accuracyOfBaths } from "./accuracy-of-baths.ts";
 import { accuracyOfTopUps } from "./accuracy-of-top-ups.ts";
 import { accuracyOfPH, temperatureOf } from "./accuracy-of-ph.ts";

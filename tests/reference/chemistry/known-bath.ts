@@ -1,6 +1,6 @@
 import { anchoredBaths } from "../../../src/core/bath-chemistry/bath-question.ts";
 import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
-import { ph } from "../../../src/core/solution/quantities.ts";
+import { ph } from "../../../src/core/units/quantity.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
 import { readTable } from "./read-table.ts";
 import type { TableRow } from "./read-table.ts";

@@ -1,4 +1,4 @@
-import type { Kelvin } from "../../../src/core/solution/quantities.ts";
+import type { Kelvin } from "../../../src/core/units/quantity.ts";
 import { waterDensity } from "../../../src/core/solution/constants/water-density.ts";
 
 /**

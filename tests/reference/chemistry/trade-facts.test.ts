@@ -6,7 +6,7 @@ import { spentBaths } from "../../../src/core/bath-chemistry/spent-baths.ts";
 import { toppedUp } from "../../../src/core/bath-chemistry/top-up.ts";
 import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
 import { phOf } from "../../../src/core/solution/ph-of.ts";
-import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/solution/quantities.ts";
+import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
 
 /** Common practice, no source: top up half a point below the baseline; a third of the opening charge at first. */
 const baseline = ph(11.3);

@@ -4,7 +4,7 @@ import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.
 import type { Loss } from "../../../src/core/bath-chemistry/loss.ts";
 import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
 import type { Composition } from "../../../src/core/solution/composition.ts";
-import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/solution/quantities.ts";
+import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { builderNamed } from "./recipes.ts";
 import { waterNamed } from "./waters.ts";
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { amountAtPH } from "../../../src/core/solution/amount-at-ph.ts";
 import { combine, composition } from "../../../src/core/solution/composition.ts";
 import { phOf } from "../../../src/core/solution/ph-of.ts";
-import { kelvin, ph } from "../../../src/core/solution/quantities.ts";
+import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 

@@ -10,7 +10,7 @@ import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
 import { DomainError } from "../../../src/core/domain-error.ts";
 import { composition } from "../../../src/core/solution/composition.ts";
 import { phOf } from "../../../src/core/solution/ph-of.ts";
-import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/solution/quantities.ts";
+import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
 
 const celsius = (value: number) => kelvin(value + 273.15);
 const softened = waterFromTests({ alkalinity: equivalentsPerKilogram(0.003) });

@@ -3,7 +3,7 @@ import { DomainError } from "../../../src/core/domain-error.ts";
 import { acidToReach } from "../../../src/core/solution/acid-to-reach.ts";
 import { composition } from "../../../src/core/solution/composition.ts";
 import { phOf } from "../../../src/core/solution/ph-of.ts";
-import { kelvin, ph } from "../../../src/core/solution/quantities.ts";
+import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 
 const lye = composition({ sodium: 0.01 });
 

@@ -4,7 +4,7 @@ import { acidToReach } from "../../../src/core/solution/acid-to-reach.ts";
 import { composition } from "../../../src/core/solution/composition.ts";
 import type { Composition } from "../../../src/core/solution/composition.ts";
 import { phOf } from "../../../src/core/solution/ph-of.ts";
-import { kelvin, ph } from "../../../src/core/solution/quantities.ts";
+import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { solve } from "../../../src/core/solution/solve.ts";
 import type { Solution } from "../../../src/core/solution/solve.ts";
 import { anyComposition, anyTemperature } from "./random-solution.ts";

@@ -1,4 +1,4 @@
-import type { Kelvin } from "../quantities.ts";
+import type { Kelvin } from "../../units/quantity.ts";
 import { waterDensity } from "./water-density.ts";
 import { waterPermittivity } from "./water-permittivity.ts";
 

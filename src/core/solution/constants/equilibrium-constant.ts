@@ -1,4 +1,4 @@
-import type { Kelvin } from "../quantities.ts";
+import type { Kelvin } from "../../units/quantity.ts";
 import { gasConstant, referenceTemperature } from "./physical-constants.ts";
 import { waterIonization } from "./water-ionization.ts";
 

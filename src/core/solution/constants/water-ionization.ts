@@ -1,4 +1,4 @@
-import type { Kelvin } from "../quantities.ts";
+import type { Kelvin } from "../../units/quantity.ts";
 import { molarMassWater } from "./physical-constants.ts";
 import { waterDensity } from "./water-density.ts";
 

@@ -1,4 +1,4 @@
-import type { Kelvin } from "../quantities.ts";
+import type { Kelvin } from "../../units/quantity.ts";
 
 const atmosphere = 1.01325; // bar
 

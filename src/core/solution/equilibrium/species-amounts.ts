@@ -1,5 +1,5 @@
-import type { MolesPerKilogram } from "../quantities.ts";
-import { molesPerKilogram } from "../quantities.ts";
+import type { MolesPerKilogram } from "../../units/quantity.ts";
+import { molesPerKilogram } from "../../units/quantity.ts";
 import type { ChemicalSystem, Species } from "./chemical-system.ts";
 
 /** One dissolved species of an answer. */

@@ -1,5 +1,5 @@
 import type { Composition } from "../composition.ts";
-import type { PH } from "../quantities.ts";
+import type { PH } from "../../units/quantity.ts";
 import { trace } from "./build-system.ts";
 import type { ChemicalSystem } from "./chemical-system.ts";
 

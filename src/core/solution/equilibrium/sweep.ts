@@ -1,6 +1,6 @@
 import type { Composition } from "../composition.ts";
-import { ph } from "../quantities.ts";
-import type { Kelvin, PH } from "../quantities.ts";
+import { ph } from "../../units/quantity.ts";
+import type { Kelvin, PH } from "../../units/quantity.ts";
 import type { ChemicalSystem } from "./chemical-system.ts";
 import { equilibrate } from "./equilibrate.ts";
 import { setTemperature } from "./set-temperature.ts";

@@ -1,0 +1,38 @@
+import { DomainError } from "../src/core/domain-error.ts";
+import { isBlankOrZero, numberFrom, refuse } from "./read-cell.ts";
+import { inWords, quoted } from "./wording.ts";
+import type { CellMatrix, CellValue } from "./define-function.ts";
+import type { Ingredient } from "../src/core/solution/chemicals/composition-of.ts";
+
+function isHeader([, second]: readonly CellValue[]): boolean {
+  return typeof second === "string" && !/\d/.test(second);
+}
+
+/** A header or an unused row has no number in its second column. */
+function isUsed(row: readonly CellValue[]): boolean {
+  return !isBlankOrZero(row[0] ?? null) && !isBlankOrZero(row[1] ?? null) && !isHeader(row);
+}
+
+function ingredientOf(name: string, row: readonly CellValue[]): Ingredient {
+  const second = row[1] ?? null;
+  const amount = numberFrom(name, typeof second === "string" ? second.replace(/%\s*$/, "") : second);
+  if (amount < 0) refuse(name, `holds an amount below 0 for ${quoted(String(row[0]))}.`);
+  return { chemical: String(row[0]), amount };
+}
+
+/** Rows of a two-column range, component and amount; headers and unused rows are skipped. */
+export function compositionRows(name: string, rows: CellMatrix, amount: string): readonly Ingredient[] {
+  if (rows.some((row) => row.length !== 2)) refuse(name, `as a range must have two columns: component and ${amount}.`);
+  const used = rows.filter(isUsed).map((row) => ingredientOf(name, row));
+  return used.length > 0 ? used : refuse(name, `is a range without a row of component and ${amount}.`);
+}
+
+/** Names the argument in a refusal that came from its list, and adds what to do. */
+export function naming<Value>(name: string, advice: string, read: () => Value): Value {
+  try {
+    return read();
+  } catch (refusal) {
+    if (!(refusal instanceof DomainError)) throw refusal;
+    throw new DomainError(refusal.refusal, `${inWords(name)}: ${refusal.message}. ${advice}`);
+  }
+}

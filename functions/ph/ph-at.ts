@@ -1,0 +1,46 @@
+import { builder } from "../builder-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { modelNotes } from "../top-up/model-notes.ts";
+import { phReading, system } from "../arguments.ts";
+import { quantity } from "../quantity-argument.ts";
+import { readingAt } from "../../src/core/bath/reading-at.ts";
+import { waterAlkalinity } from "../shared-arguments.ts";
+
+export const phAt = defineFunction({
+  id: "PHAT",
+  category: "pH and the meter",
+  summary: "What the same bath reads at another temperature with a perfect meter, nothing lost.",
+  arguments: [
+    phReading("ph", "the bath's pH at the first temperature"),
+    quantity("from_temperature", { kind: "temperature", help: "temperature at which the bath has this pH" }),
+    quantity("to_temperature", { kind: "temperature", help: "temperature to know the pH at" }),
+    builder,
+    waterAlkalinity,
+    system,
+  ],
+  result: { excelType: "number", dimensionality: "scalar", unit: "pH", help: "best estimate of the reading" },
+  examples: [
+    {
+      formula: '=BATH.PHAT(11.3,"25 C","60 C","hydroxide")',
+      cells: [11.3, "25 C", "60 C", "hydroxide"],
+      result: 10.339,
+      tolerance: 0.025,
+      source: "11.3 + 13.034 − 13.995, pKw of the CRC Handbook table at 60 and 25 °C; the newer IAPWS value is 0.013 lower",
+    },
+    {
+      formula: '=BATH.PHAT(11.3,"25 C","40 C")',
+      cells: [11.3, "25 C", "40 C"],
+      result: 10.88,
+      tolerance: 0.04,
+      source: "wash baths of three recipes read 10.84 to 10.92 (PHREEQC 3.8.8, published constants)",
+    },
+  ],
+  notes: [
+    ...modelNotes,
+    "Temperature compensation does not do this: it corrects the electrode, not the bath.",
+    "Does not know what the bath has lost since; TRIGGER and VERDICT do.",
+  ],
+  source: "Chemical equilibrium of builder and water at both temperatures, the strength chosen to give the first reading.",
+  compute: ([reading, from, to, madeOf, alkalinity]) =>
+    readingAt({ baseline: reading, temperature: from, builder: madeOf, alkalinity }, reading, to).best,
+});

@@ -1,0 +1,56 @@
+import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { bathTemperature, roomTemperature } from "./top-up-arguments.ts";
+import { builder } from "../builder-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { inSystem } from "../in-system.ts";
+import { modelNotes } from "./model-notes.ts";
+import { nextAddition } from "../../src/core/bath/next-addition.ts";
+import { phReading, system } from "../arguments.ts";
+import { quantity } from "../quantity-argument.ts";
+
+export const nextAdd = defineFunction({
+  id: "NEXTADD",
+  category: "Threshold and top-up",
+  summary: "Further addition, judged from what the last one did; 0 once the bath is within 0.1 of its baseline.",
+  arguments: [
+    quantity("added", { kind: "volume", help: "concentrate added last" }),
+    phReading("before", "pH before that addition, at the baseline's temperature"),
+    phReading("after", "pH after it was mixed in, at the same temperature"),
+    baseline,
+    builder,
+    bathTemperature,
+    waterAlkalinity,
+    system,
+  ],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "US gal (US), L (metric), imperial gal (imperial)",
+    help: "concentrate still to add, in the volume unit of the system",
+  },
+  examples: [
+    {
+      formula: '=BATH.NEXTADD(1,10.8,11.05,11.3,"hydroxide")',
+      cells: [1, 10.8, 11.05, 11.3, "hydroxide"],
+      result: 1.778,
+      tolerance: 0.06,
+      source: "hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.25) / (10^0.25 − 1) of the addition; its volume and its ions add 3 %",
+    },
+    {
+      formula: "=BATH.NEXTADD(1,10.8,11.2,11.3)",
+      cells: [1, 10.8, 11.2, 11.3],
+      result: 0,
+      source: "11.2 is within 0.1 of 11.3 and counts as recovered; common practice, no source",
+    },
+  ],
+  notes: [
+    ...modelNotes,
+    "Refuses (#N/A) where the bath rose by less than 0.03: check meter, temperature, mixing and water before adding more.",
+    "A bath that needs more each time is wearing out. Does not know the label's highest strength; the label wins.",
+  ],
+  source: "Equilibrium of builder and water: concentrate from the reading after to the baseline, over that from before to after, times the addition.",
+  compute: ([added, before, after, baselinePh, madeOf, temperature, alkalinity], call) => {
+    const bath = { baseline: baselinePh, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    return inSystem("volume", nextAddition(added, { before, after }, bath), call);
+  },
+});

@@ -1,0 +1,54 @@
+import type { BathQuestion } from "../bath-chemistry/bath-question.ts";
+import type { Builder } from "../bath-chemistry/builder.ts";
+import { waterFromTests } from "../bath-chemistry/water.ts";
+import type { Water } from "../bath-chemistry/water.ts";
+import { checkWithin } from "../domain.ts";
+import { bathTemperature, readablePh, waterAlkalinity } from "../domains.ts";
+import { waterDensity } from "../solution/constants/water-density.ts";
+import { celsiusZero } from "../units/exact-constants.ts";
+import { equivalentsPerKilogram, kelvin } from "../units/quantity.ts";
+import type { Alkalinity, EquivalentsPerKilogram, Kelvin, PH } from "../units/quantity.ts";
+
+/** What is known about the chemistry of a bath. */
+export interface BathChemistry {
+  readonly builder: Builder;
+  /** Alkalinity of the water; absent where it was not tested. */
+  readonly alkalinity: Alkalinity | undefined;
+}
+
+/** A bath that gave its baseline, at `temperature`, when it was opened. */
+export interface Bath extends BathChemistry {
+  readonly baseline: PH;
+  readonly temperature: Kelvin;
+}
+
+/** Alkalinity is titrated at room temperature. */
+const roomDensity = waterDensity(kelvin(celsiusZero + 25)) * 1000; // kg/m3
+
+function perKilogram(alkalinity: number): EquivalentsPerKilogram {
+  return equivalentsPerKilogram(alkalinity / roomDensity);
+}
+
+const pureWater = waterFromTests({ alkalinity: equivalentsPerKilogram(0) }).likely;
+
+/** About 200 mg/L as calcium carbonate, as alkaline as most supplies get, and not softened. */
+const hardWater = waterFromTests({ alkalinity: perKilogram(4) }).otherwise;
+
+const untestedWater: Water = { likely: pureWater, otherwise: hardWater };
+
+function waterOf(alkalinity: Alkalinity | undefined): Water {
+  return alkalinity === undefined ? untestedWater : waterFromTests({ alkalinity: perKilogram(alkalinity) });
+}
+
+/**
+ * The bath as the chemistry asks for it; water that was not tested is taken as pure, and may be a hard one
+ * with an alkalinity of 200 mg/L.
+ *
+ * @throws OutOfRange for a value outside its domain
+ */
+export function questionOf({ baseline, temperature, builder, alkalinity }: Bath): BathQuestion {
+  checkWithin("baseline", baseline, readablePh);
+  checkWithin("temperature", temperature, bathTemperature);
+  if (alkalinity !== undefined) checkWithin("alkalinity", alkalinity, waterAlkalinity);
+  return { baseline, temperature, builder, water: waterOf(alkalinity) };
+}

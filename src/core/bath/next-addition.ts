@@ -1,0 +1,36 @@
+import { estimateFurther } from "../bath-chemistry/estimate-further.ts";
+import type { Answered } from "../bath-chemistry/estimate-further.ts";
+import { DomainError } from "../domain-error.ts";
+import { checkWithin } from "../domain.ts";
+import { liquidVolume, readablePh } from "../domains.ts";
+import { cubicMeters, ph } from "../units/quantity.ts";
+import type { CubicMeters } from "../units/quantity.ts";
+import { questionOf } from "./bath.ts";
+import type { Bath } from "./bath.ts";
+import { recovery, usualTolerance } from "./recovery.ts";
+
+/** A rise below this may be the meter alone, so it tells nothing about the addition; common practice, no source. */
+const leastRise = 0.03;
+
+/**
+ * Concentrate still to be added, judged from what the last addition did; 0 once within 0.1 of the baseline or
+ * above it.
+ *
+ * @throws OutOfRange for a value outside its domain
+ * @throws DomainError "no-answer" where the bath hardly answered
+ */
+export function nextAddition(added: CubicMeters, { before, after }: Answered, bath: Bath): CubicMeters {
+  checkWithin("added", added, liquidVolume);
+  checkWithin("before", before, readablePh);
+  checkWithin("after", after, readablePh);
+  const question = questionOf(bath);
+  if (recovery(after, bath.baseline, usualTolerance) !== "short") return cubicMeters(0);
+  if (after - before < leastRise) {
+    const rise = (after - before).toFixed(2);
+    throw new DomainError(
+      "no-answer",
+      `The bath hardly answered: the addition moved it by ${rise} pH. Check meter, temperature, mixing and water before adding more.`,
+    );
+  }
+  return cubicMeters(added * estimateFurther(question, { before, after: ph(after) }).best);
+}
