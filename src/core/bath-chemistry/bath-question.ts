@@ -27,8 +27,8 @@ const typicalOpeningShare = 0.015;
 export const smallestOpeningShare = 0;
 export const largestOpeningShare = 0.04;
 
-/** A shop runs a few tanks at a time. */
-const questionsKept = 16;
+/** A log holds the baths of some months. */
+const questionsKept = 64;
 
 function sameComposition(first: Composition | undefined, second: Composition | undefined): boolean {
   if (first === undefined || second === undefined || first === second) return first === second;

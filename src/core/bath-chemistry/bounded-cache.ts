@@ -14,3 +14,22 @@ export function rememberingLast<Question, Answer>(
     return fresh;
   };
 }
+
+/** The same by a key, for answers that are asked for often and soon again; the oldest gives way. */
+export function rememberingKeys<Question, Answer>(
+  count: number,
+  keyOf: (question: Question) => string,
+  answer: (question: Question) => Answer,
+): (question: Question) => Answer {
+  const kept = new Map<string, Answer>();
+  return (question) => {
+    const key = keyOf(question);
+    const known = kept.get(key);
+    if (known !== undefined) return known;
+    const fresh = answer(question);
+    const [oldest] = kept.keys();
+    if (kept.size >= count && oldest !== undefined) kept.delete(oldest);
+    kept.set(key, fresh);
+    return fresh;
+  };
+}

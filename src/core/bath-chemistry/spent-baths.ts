@@ -31,7 +31,7 @@ export interface SpentBath {
   readonly leftovers: readonly Leftover[];
 }
 
-const questionsKept = 16;
+const questionsKept = 64;
 
 export function sameSpentQuestion(first: SpentQuestion, second: SpentQuestion): boolean {
   return (

@@ -31,10 +31,11 @@ function perKilogram(alkalinity: number): EquivalentsPerKilogram {
 
 const pureWater = waterFromTests({ alkalinity: equivalentsPerKilogram(0) }).likely;
 
-/** About 200 mg/L as calcium carbonate, as alkaline as most supplies get, and not softened. */
-const hardWater = waterFromTests({ alkalinity: perKilogram(4) }).otherwise;
+/** About 200 mg/L as calcium carbonate: as alkaline as most supplies get. */
+const alkalineWater = waterFromTests({ alkalinity: perKilogram(4) });
 
-const untestedWater: Water = { likely: pureWater, otherwise: hardWater };
+/** Water that was not tested may be pure, or alkaline and hard. */
+const untestedWater: Water = { likely: pureWater, otherwise: alkalineWater.otherwise };
 
 function waterOf(alkalinity: Alkalinity | undefined): Water {
   return alkalinity === undefined ? untestedWater : waterFromTests({ alkalinity: perKilogram(alkalinity) });
@@ -51,4 +52,9 @@ export function questionOf({ baseline, temperature, builder, alkalinity }: Bath)
   checkWithin("temperature", temperature, bathTemperature);
   if (alkalinity !== undefined) checkWithin("alkalinity", alkalinity, waterAlkalinity);
   return { baseline, temperature, builder, water: waterOf(alkalinity) };
+}
+
+/** The same bath in softened water of 200 mg/L, where its water was not tested. */
+export function softenedQuestionOf(bath: Bath): BathQuestion | undefined {
+  return bath.alkalinity === undefined ? { ...questionOf(bath), water: { likely: alkalineWater.likely } } : undefined;
 }

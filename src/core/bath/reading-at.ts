@@ -1,22 +1,46 @@
-import type { BathQuestion } from "../bath-chemistry/bath-question.ts";
+import { rememberingKeys } from "../bath-chemistry/bounded-cache.ts";
 import { answersIfAny } from "../bath-chemistry/estimate.ts";
 import type { Estimate } from "../bath-chemistry/estimate.ts";
 import { estimateReadingAt } from "../bath-chemistry/estimate-reading.ts";
 import { checkWithin } from "../domain.ts";
 import { bathTemperature, readablePh } from "../domains.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
-import { questionOf } from "./bath.ts";
+import { questionOf, softenedQuestionOf } from "./bath.ts";
 import type { Bath } from "./bath.ts";
 
-function inOtherWater(question: BathQuestion, reading: PH, temperature: Kelvin): readonly Estimate[] {
-  const likely = question.water.otherwise;
-  if (likely === undefined) return [];
-  return answersIfAny(() => [estimateReadingAt({ ...question, water: { likely } }, reading, temperature)]);
+interface ReadingQuestion {
+  readonly bath: Bath;
+  readonly reading: PH;
+  readonly temperature: Kelvin;
 }
+
+/** A log asks for the trigger and the verdict of every row, at temperatures to a tenth of a degree. */
+const questionsKept = 1024;
+
+function keyOf({ bath, reading, temperature }: ReadingQuestion): string {
+  return `${bath.builder.id} ${bath.alkalinity ?? "?"} ${bath.baseline} ${bath.temperature} ${reading} ${temperature}`;
+}
+
+function inSoftenedWater({ bath, reading, temperature }: ReadingQuestion): readonly Estimate[] {
+  const softened = softenedQuestionOf(bath);
+  return softened === undefined ? [] : answersIfAny(() => [estimateReadingAt(softened, reading, temperature)]);
+}
+
+const remembered = rememberingKeys(questionsKept, keyOf, (question: ReadingQuestion): Estimate => {
+  const { bath, reading, temperature } = question;
+  const likely = estimateReadingAt(questionOf(bath), reading, temperature);
+  const all = [likely, ...inSoftenedWater(question)];
+  return {
+    low: Math.min(...all.map(({ low }) => low)),
+    best: likely.best,
+    high: Math.max(...all.map(({ high }) => high)),
+  };
+});
 
 /**
  * What a bath reads at another temperature, with a perfect meter, once it would read `reading` at the
- * baseline's temperature; the best figure is for the likely water, the range also for untested water.
+ * baseline's temperature. Where its water was not tested the best figure is for pure water, and the range
+ * reaches to a softened one.
  *
  * @throws OutOfRange for a value outside its domain
  * @throws DomainError "no-answer" where no bath gives these readings
@@ -24,12 +48,5 @@ function inOtherWater(question: BathQuestion, reading: PH, temperature: Kelvin):
 export function readingAt(bath: Bath, reading: PH, temperature: Kelvin): Estimate {
   checkWithin("reading", reading, readablePh);
   checkWithin("reading temperature", temperature, bathTemperature);
-  const question = questionOf(bath);
-  const likely = estimateReadingAt(question, reading, temperature);
-  const all = bath.alkalinity === undefined ? [likely, ...inOtherWater(question, reading, temperature)] : [likely];
-  return {
-    low: Math.min(...all.map(({ low }) => low)),
-    best: likely.best,
-    high: Math.max(...all.map(({ high }) => high)),
-  };
+  return remembered({ bath, reading, temperature });
 }
