@@ -90,11 +90,12 @@ function freeRows(ground: Ground, positions: ReadonlyMap<ColumnDefinition, numbe
   return ground.body.values.flatMap((line, index) => (inputs.every((at) => line[at] === "") ? [index] : []));
 }
 
-function refuseIfNoRoom({ definition, worksheet, below }: Ground, extra: number): void {
+function refuseIfNoRoom({ definition, worksheet, body, below }: Ground, extra: number): void {
+  const firstBelow = body.rowIndex + body.rowCount + 1;
   if (below.values.slice(0, extra).some((line) => line.some((value) => value !== ""))) {
     throw new LogProblem({
-      what: `The table ${definition.name} is full, and the cells under it on sheet ${worksheet.name} are not blank.`,
-      remedy: "Move what stands under the table, or add rows to the table, then try again. Your entry stays here.",
+      what: `The table ${definition.name} is full, and the cells under it on sheet ${worksheet.name} are not blank. Nothing was written.`,
+      remedy: `On that sheet, right-click row number ${String(firstBelow)}, choose Insert to make room under the table, then try again. Your entry stays here.`,
     });
   }
 }

@@ -1,8 +1,11 @@
 import { computed, helper, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
-import { at, atOrBlank, blankIf, positionOf, upTo, where } from "./formulas.ts";
+import { at, atOrBlank, blankIf, positionOf, quoted, upTo, where } from "./formulas.ts";
 import { between, minutes, phLimits, volume, volumeLimits } from "./units-of.ts";
-import { accounts, additionKinds, additionPurposes } from "./words.ts";
+import { accounts, additionKinds, additionPurposes, recovery } from "./words.ts";
+
+/** A rise of so little may be the meter alone, so it sizes nothing (common practice, no source). */
+const leastRise = "0.03";
 
 const inputs: readonly ColumnDefinition[] = [
   textInput({ id: "id", label: "Addition", width: 8, required: true, help: "Running number." }),
@@ -13,8 +16,8 @@ const inputs: readonly ColumnDefinition[] = [
   numberInput({ id: "amount", label: "Amount", unit: volume, limits: volumeLimits, format: "0.000", width: 9, required: true, help: "What really went in." }),
   keyInput({ id: "water", label: "Water", width: 8, from: ["waters", "water"], help: "Which water, for water; blank means the water of the fill." }),
   wordInput({ id: "account", label: "Account", words: accounts, width: 9, help: "The shop's own mistakes go to the shop, never to a claim." }),
-  numberInput({ id: "phBefore", label: "pH before", limits: phLimits, format: "0.00", width: 8, help: "As read before the addition." }),
-  numberInput({ id: "phAfter", label: "pH after", limits: phLimits, format: "0.00", width: 8, help: "As read after mixing, at the baseline's temperature." }),
+  numberInput({ id: "phBefore", label: "pH before", limits: phLimits, format: "0.00", width: 8, help: "Before the addition, at the baseline's temperature." }),
+  numberInput({ id: "phAfter", label: "pH after", limits: phLimits, format: "0.00", width: 8, help: "After mixing, at the baseline's temperature." }),
   numberInput({ id: "minutesMixed", label: "Mixed", unit: minutes, limits: between(0, 600), format: "0", width: 8, help: "Mixing time before the reading after." }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who added it." }),
   textInput({ id: "note", label: "Note", width: 28, help: "Why, and anything odd." }),
@@ -35,6 +38,14 @@ const results: readonly ColumnDefinition[] = [
       const baseline = at(r, "baths", "baseline", r.here("bathRow"));
       return blankIf([`${r.here("bathRow")}=""`, `${r.here("kind")}<>"concentrate"`, `${r.here("purpose")}="opening"`, `NOT(ISNUMBER(${r.here("phAfter")}))`],
         `IF(${baseline}="","",BATH.RECOVERED(${r.here("phAfter")},${baseline},${r.named("tolerance")}))`);
+    }),
+  computed({ id: "nextAddition", label: "Then add", type: "number", unit: volume, format: "0.000", width: 12, help: "After a short recovery: a further addition, judged from what this one did. Mix, then read again." },
+    (r) => {
+      const ofBath = (column: string): string => at(r, "baths", column, r.here("bathRow"));
+      const rise = `ROUND(${r.here("phAfter")}-${r.here("phBefore")},2)`;
+      const next = `BATH.NEXTADD(${r.here("amount")},${r.here("phBefore")},${r.here("phAfter")},${ofBath("baseline")},${ofBath("builderUsed")},${ofBath("baselineTemperature")},${ofBath("alkalinity")},${r.named("unitSystem")})`;
+      return blankIf([`${r.here("recovery")}<>${quoted(recovery.short)}`, `NOT(ISNUMBER(${r.here("amount")}))`],
+        `IF(NOT(ISNUMBER(${r.here("phBefore")})),"pH before missing",IF(${rise}<=${leastRise},"hardly moved: check meter, temperature, mixing and water",${next}))`);
     }),
 ];
 
@@ -66,9 +77,10 @@ export const additionsSheet: SheetDefinition = {
       emptyRows: 1,
       columns: [...inputs, ...results, ...helpers],
       signals: [
-        { column: "recovery", when: { is: "short" }, look: "act" },
-        { column: "recovery", when: { is: "over" }, look: "watch" },
-        { column: "recovery", when: { is: "recovered" }, look: "good" },
+        { column: "recovery", when: { is: recovery.short }, look: "act" },
+        { column: "recovery", when: { is: recovery.over }, look: "watch" },
+        { column: "recovery", when: { is: recovery.recovered }, look: "good" },
+        { column: "nextAddition", when: { startsWith: "hardly moved" }, look: "watch" },
       ],
     },
   ],

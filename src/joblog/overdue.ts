@@ -1,6 +1,7 @@
 import { findRow } from "./bath-facts.ts";
-import { round, type Bath } from "./step.ts";
+import { round, volumeWords, type Bath } from "./step.ts";
 import { days } from "./units-of.ts";
+import { changeOut } from "./words.ts";
 
 /** Days after which a bath in daily use is old (a technical note on alkaline wash tanks says rarely over a week). */
 const longLife = 7;
@@ -8,11 +9,22 @@ const longLife = 7;
 /** Hours without a reading that make one overdue: one working shift (common practice, no source). */
 const shift = 8;
 
-/** Share of the opening dose topped up at which a change-out is worth a thought (common practice, no source). */
-const manyTopUps = 1;
+/** The log's change-out signal with its figures; what else decides is said beside it. */
+function changeOutSentence({ facts, system }: Bath): string | undefined {
+  const signal = facts.text("changeOut");
+  const share = facts.number("topUpShare");
+  if (signal === undefined || share === undefined) return undefined;
+  const decides = "Consider a change-out; the bench test, the ratio of total to free alkalinity and the days open decide too.";
+  const [first, largest] = [facts.number("firstRound"), facts.number("largestRound")];
+  if (signal !== changeOut.grow || first === undefined || largest === undefined) {
+    return `Top-ups have reached ${round(share * 100, 0)}% of the opening dose. ${decides}`;
+  }
+  return `Top-ups grow: the first round took ${volumeWords(first, system)}, a later one ${volumeWords(largest, system)}, ${round(share * 100, 0)}% of the opening dose in all. ${decides}`;
+}
 
 /** What is late or wants a look, each a sentence. `now` is an Excel serial number. */
-export function overdueOf({ facts, log, system }: Bath, now: number): readonly string[] {
+export function overdueOf(bath: Bath, now: number): readonly string[] {
+  const { facts, log, system } = bath;
   if (facts.text("state") === "closed") return [];
   const late: string[] = [];
   const readAt = facts.number("lastReadingAt");
@@ -22,8 +34,8 @@ export function overdueOf({ facts, log, system }: Bath, now: number): readonly s
   }
   const open = facts.number("daysOpen");
   if (open !== undefined && open > longLife) late.push(`Open for ${round(open, 0)} ${days[system]}: think of a change-out.`);
-  const share = facts.number("topUpShare");
-  if (share !== undefined && share >= manyTopUps) late.push(`Top-ups have reached ${round(share * 100, 0)}% of the opening dose: think of a change-out.`);
+  const signal = changeOutSentence(bath);
+  if (signal !== undefined) late.push(signal);
   const concentrate = findRow(log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
   if (concentrate?.cells["sdsOnFile"] === "no") late.push("No safety data sheet on file for the concentrate.");
   return late;

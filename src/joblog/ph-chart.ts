@@ -6,9 +6,9 @@ export const phChart: ChartDefinition = {
   table: "readings",
   x: "when",
   xTitle: "Date and time",
-  yTitle: "pH as read",
+  yTitle: "pH at the baseline's temperature",
   series: [
-    { column: "chartPh", label: "pH as read", color: "#1F4E57", mark: "points" },
+    { column: "chartPh", label: "pH", color: "#1F4E57", mark: "points" },
     { column: "chartBaseline", label: "Baseline", color: "#5B8C5A", mark: "line" },
     { column: "chartTrigger", label: "Trigger", color: "#B3402E", mark: "dashes" },
   ],

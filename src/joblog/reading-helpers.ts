@@ -33,10 +33,10 @@ export const readingHelpers: readonly ComputedColumn[] = [
         [r.all("readings", "counted"), "1"],
         [r.all("readings", "ph"), `"<"&${r.here("ph")}`],
       ])})`)),
-  helper({ id: "chartPh", label: "Chart pH", type: "number", format: "0.00", width: 8, help: "Left out where the sample's temperature is missing or far from the baseline's." },
+  helper({ id: "chartPh", label: "Chart pH", type: "number", format: "0.00", width: 8, help: "At the baseline's temperature; left out where the sample's is missing or far from it." },
     (r) => {
       const far = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})>${r.named("temperatureGap")}`;
-      const comparable = `IF(${ofBath(r, "baseline")}="",${r.here("ph")},IF(NOT(ISNUMBER(${r.here("temperature")})),NA(),IF(${far},NA(),${r.here("ph")})))`;
+      const comparable = `IF(${ofBath(r, "baseline")}="",${r.here("ph")},IF(NOT(ISNUMBER(${r.here("temperature")})),NA(),IF(${far},NA(),IF(ISNUMBER(${r.here("phAtBaseline")}),${r.here("phAtBaseline")},NA()))))`;
       return charted(r, `IF(OR(NOT(ISNUMBER(${r.here("ph")})),${r.here("purpose")}="rinse"),NA(),${comparable})`);
     }),
   helper({ id: "chartBaseline", label: "Chart baseline", type: "number", format: "0.00", width: 9, help: "Of the bath in the chart." },

@@ -59,15 +59,17 @@ function shortTopUps({ log, id }: Bath): readonly RowFacts[] {
 
 /** After a top-up the bath is read until it is back near its baseline, though the trigger is far below. */
 function shortStep(bath: Bath): Step | undefined {
-  const { facts, log, id } = bath;
-  if (lastReadingOf(log, id)?.cells["purpose"] !== "after top-up") return undefined;
+  const { facts, log, id, system } = bath;
+  const row = lastReadingOf(log, id);
+  if (row?.cells["purpose"] !== "after top-up") return undefined;
   const short = shortTopUps(bath);
   const baseline = facts.number("baseline");
-  const after = facts.number("lastReading");
+  const after = rowFacts(row).number("phAtBaseline") ?? facts.number("lastReading");
   if (short.length === 0 || baseline === undefined || after === undefined || after >= baseline) return undefined;
+  const next = short[0]?.number("nextAddition");
   return {
     kind: "top-up",
-    sentence: `Not back yet: ${round(baseline - after, 2)} pH under the baseline. Add again, mix, read.`,
+    sentence: `Not back yet: ${round(baseline - after, 2)} pH under the baseline. Add ${next === undefined || next === 0 ? "again" : volumeWords(next, system)}, mix, read.`,
     ...(short.length > 1 ? { reason: "Two additions in a row fell short: check meter, temperature, mixing and water before adding more." } : {}),
     urgent: true,
   };

@@ -26,6 +26,9 @@ export const bench = {
   accepted: "accepted",
 } as const;
 
+/** How a bath came back after an addition. */
+export const recovery = { recovered: "recovered", short: "short", over: "over" } as const;
+
 /** Why a bath may be past topping up. */
 export const changeOut = {
   grow: "top-ups grow: consider a change-out",

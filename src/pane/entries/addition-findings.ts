@@ -5,7 +5,7 @@ import { askNumber } from "../store/ask.ts";
 import { bathFacts } from "./bath-values.ts";
 import { inJugs } from "./charge-dose.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
-import { judgeRecovery } from "./judge-reading.ts";
+import { judgeRecovery } from "./judge-recovery.ts";
 
 function costFinding(amount: number, filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
   const water = filled.text("kind") === "water";
@@ -61,7 +61,7 @@ export function additionFindings(filled: FilledFields, context: EntryContext): r
   return [
     ...(concentrate ? concentrateFindings(amount, filled, facts, context) : waterFindings(amount, filled, facts, context)),
     ...costFinding(amount, filled, facts, context),
-    ...(concentrate && after !== undefined ? judgeRecovery(facts, after, context) : []),
+    ...(concentrate && after !== undefined ? judgeRecovery(facts, { added: amount, before: filled.number("phBefore"), after }, context) : []),
     ...(concentrate && after === undefined && filled.text("purpose") !== "opening" ? [{ tone: "plain" as const, text: "Mix, then take a reading: it fills in the pH after." }] : []),
   ];
 }

@@ -1,8 +1,9 @@
-import { lastReadingOf, rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
+import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
 import { figure, ph as phFigure } from "../fields/figures.ts";
+import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { Draft, EntryContext } from "./entry-form.ts";
-import { topUpRange } from "./judge-reading.ts";
+import { furtherAddition } from "./judge-recovery.ts";
 import { unreadTopUp } from "./reading-entry.ts";
 
 function proposedPurpose(kind: string, facts: RowFacts | undefined): string {
@@ -10,15 +11,18 @@ function proposedPurpose(kind: string, facts: RowFacts | undefined): string {
   return facts?.number("baseline") === undefined ? "opening" : "top-up";
 }
 
-/** After a top-up that fell short of the baseline: the first addition by the reading after it. */
-function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext): number | undefined {
+/** After a top-up that fell short of the baseline: what it says is still missing. */
+function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, bath: string): number | undefined {
   const baseline = facts.number("baseline");
-  const after = last.number("ph");
+  const ph = last.number("ph");
+  if (last.text("purpose") !== "after top-up" || baseline === undefined || ph === undefined) return undefined;
+  const after = phForRecovery(facts, ph, last.number("temperature"), context);
   const tolerance = context.log.fields["tolerance"];
-  if (last.text("purpose") !== "after top-up" || baseline === undefined || after === undefined) return undefined;
-  if (typeof tolerance === "number" && baseline - after <= tolerance) return undefined;
-  const range = topUpRange(facts, baseline, after, facts.number("baselineTemperature"), context);
-  return range?.known === true ? range.value[3] : undefined;
+  if (after === undefined || (typeof tolerance === "number" && baseline - after <= tolerance)) return undefined;
+  const row = rowsOfBath(context.log, "additions", bath).filter(({ cells }) => cells["kind"] === "concentrate").at(-1);
+  const added = row === undefined ? undefined : rowFacts(row);
+  const next = furtherAddition(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);
+  return next?.known === true && next.value > 0 ? next.value : undefined;
 }
 
 /** The first addition of the last reading, or what is missing of the planned opening dose. */
@@ -30,8 +34,18 @@ function proposedAmount(kind: string, purpose: string, facts: RowFacts | undefin
   }
   const last = lastReadingOf(context.log, bath);
   if (purpose !== "top-up" || last === undefined || unreadTopUp(context.log, bath) !== undefined) return "";
-  const first = rowFacts(last).number("firstAddition") ?? stillMissing(facts, rowFacts(last), context);
+  const first = rowFacts(last).number("firstAddition") ?? stillMissing(facts, rowFacts(last), context, bath);
   return first === undefined ? "" : figure(first, 2);
+}
+
+/** The last reading as an addition's row wants it; blank where the sample was too far from the baseline's temperature. */
+function proposedBefore(facts: RowFacts | undefined, bath: string, context: EntryContext): string {
+  const row = lastReadingOf(context.log, bath);
+  const last = row === undefined ? undefined : rowFacts(row);
+  const read = last?.number("ph");
+  if (facts === undefined || last === undefined || read === undefined) return "";
+  const before = phForRecovery(facts, read, last.number("temperature"), context);
+  return before === undefined ? "" : phFigure(before);
 }
 
 /** What the addition form starts with: what the log says is due. */
@@ -40,7 +54,6 @@ export function additionProposals(typed: Draft, context: EntryContext): Draft {
   const facts = bathFacts(context.log, bath);
   const kind = typed["kind"] ?? "concentrate";
   const purpose = typed["purpose"] ?? proposedPurpose(kind, facts);
-  const last = facts?.number("lastReading");
   return {
     bath,
     when: context.now,
@@ -49,6 +62,6 @@ export function additionProposals(typed: Draft, context: EntryContext): Draft {
     amount: proposedAmount(kind, purpose, facts, context, bath),
     water: facts?.text("water") ?? "",
     account: purpose === "corrective" ? "shop" : "claims",
-    phBefore: kind === "concentrate" && purpose !== "opening" && last !== undefined ? phFigure(last) : "",
+    phBefore: kind === "concentrate" && purpose !== "opening" ? proposedBefore(facts, bath, context) : "",
   };
 }

@@ -3,6 +3,7 @@ import { temperature as temperatureUnit, volume as volumeUnit } from "../../jobl
 import type { RowFacts } from "../../joblog/bath-facts.ts";
 import { amount, degrees, figure, ph as phFigure } from "../fields/figures.ts";
 import { askNumber, askRow, askText, type Answer } from "../store/ask.ts";
+import { nearBaseline, shiftFinding } from "./at-baseline.ts";
 import type { EntryContext, Finding, Tone } from "./entry-form.ts";
 
 const toneOfVerdict = (verdict: string): Tone => {
@@ -26,12 +27,11 @@ export function topUpRange(bath: RowFacts, baseline: number, ph: number, tempera
 }
 
 function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
-  const { log, system } = context;
+  const { system } = context;
   const unit = volumeUnit[system];
   const baselineTemperature = bath.number("baselineTemperature");
-  const gap = log.fields["temperatureGap"];
-  if (baselineTemperature === undefined || typeof gap !== "number") return [];
-  if (Math.abs(temperature - baselineTemperature) > gap) {
+  if (baselineTemperature === undefined) return [];
+  if (!nearBaseline(bath, temperature, context)) {
     return [{ tone: "watch", text: `To size the top-up, cool a sample to ${degrees(baselineTemperature)} ${temperatureUnit[system]} and read again.` }];
   }
   const range = topUpRange(bath, baseline, ph, temperature, context);
@@ -71,22 +71,7 @@ export function judgeReading(bath: RowFacts, ph: number, temperature: number, af
   }
   if (!verdict.known) findings.push({ tone: "act", text: verdict.why });
   if (trigger.known) findings.push({ tone: "plain", text: `Trigger at ${degrees(temperature)} ${unit}: ${phFigure(trigger.value)}. Baseline ${phFigure(baseline)}.` });
+  findings.push(...shiftFinding(bath, ph, temperature, context));
   if (verdict.known && verdict.value === "top up") findings.push(...topUpFindings(bath, baseline, ph, temperature, context));
   return findings;
-}
-
-/** Whether the bath came back to its baseline after an addition; a sample at the baseline's temperature. */
-export function judgeRecovery(bath: RowFacts, after: number, context: EntryContext): readonly Finding[] {
-  const baseline = bath.number("baseline");
-  if (baseline === undefined) return [];
-  const recovered = askText("RECOVERED", after, baseline, context.log.fields["tolerance"] ?? null);
-  if (!recovered.known) return [{ tone: "act", text: recovered.why }];
-  if (recovered.value === "recovered") return [{ tone: "good", text: `Recovered: back within reach of the baseline ${phFigure(baseline)}.` }];
-  if (recovered.value === "over") return [{ tone: "watch", text: `Over the baseline ${phFigure(baseline)}: add nothing more.` }];
-  const range = topUpRange(bath, baseline, after, bath.number("baselineTemperature"), context);
-  const next = range?.known === true ? ` Add ${amount(range.value[3] ?? 0)} ${volumeUnit[context.system]}, mix, read again.` : "";
-  return [
-    { tone: "act", text: `Short of the baseline ${phFigure(baseline)}.${next}` },
-    { tone: "plain", text: "If two additions hardly move it, check meter, temperature, mixing and water before adding more." },
-  ];
 }

@@ -1,11 +1,15 @@
-import { lastReadingOf, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
+import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
 import type { SnapshotRow, LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
 import { readingPurposes } from "../../joblog/words.ts";
+import { degrees } from "../fields/figures.ts";
+import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { field } from "./fields-of.ts";
-import { judgeReading, judgeRecovery } from "./judge-reading.ts";
+import { judgeReading } from "./judge-reading.ts";
+import { judgeRecovery } from "./judge-recovery.ts";
 import { nextIds } from "./next-id.ts";
 
 /** Baselines have a form of their own that takes three at once. */
@@ -21,6 +25,18 @@ export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undef
   return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
 }
 
+function recoveryFindings(facts: RowFacts, bath: string | undefined, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
+  const after = phForRecovery(facts, ph, temperature, context);
+  const to = facts.number("baselineTemperature");
+  if (after === undefined) {
+    if (to === undefined) return [];
+    return [{ tone: "watch", text: `Whether the top-up sufficed shows only in a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]}.` }];
+  }
+  const topUp = bath === undefined ? undefined : unreadTopUp(context.log, bath);
+  const added = topUp === undefined ? undefined : rowFacts(topUp);
+  return judgeRecovery(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);
+}
+
 function findingsOf(filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
   const purpose = filled.text("purpose");
   const ph = filled.number("ph");
@@ -29,7 +45,7 @@ function findingsOf(filled: FilledFields, facts: RowFacts, context: EntryContext
   if (ph === undefined) return [];
   if (temperature === undefined) return [{ tone: "watch", text: "Without the sample's temperature the reading cannot be judged: the same bath reads lower when hot." }];
   const afterTopUp = purpose === "after top-up";
-  const recovery = afterTopUp ? judgeRecovery(facts, ph, context) : [];
+  const recovery = afterTopUp ? recoveryFindings(facts, filled.text("bath"), ph, temperature, context) : [];
   return [...recovery, ...judgeReading(facts, ph, temperature, afterTopUp, context)];
 }
 
@@ -39,7 +55,8 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const purpose = filled.text("purpose");
   const ph = filled.number("ph");
   const topUp = bath === undefined || purpose !== "after top-up" ? undefined : unreadTopUp(context.log, bath);
-  const completes = topUp !== undefined && topUp.cells["phAfter"] === undefined && ph !== undefined;
+  const phAfter = facts === undefined || ph === undefined ? undefined : phForRecovery(facts, ph, filled.number("temperature"), context);
+  const completes = topUp !== undefined && topUp.cells["phAfter"] === undefined && phAfter !== undefined;
   const key = topUp?.cells["id"];
   return {
     findings: facts === undefined ? [] : findingsOf(filled, facts, context),
@@ -64,7 +81,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
         },
       },
     ],
-    ...(completes && key !== undefined ? { fills: [{ table: "additions", key: String(key), cells: { phAfter: ph } }] } : {}),
+    ...(completes && key !== undefined ? { fills: [{ table: "additions", key: String(key), cells: { phAfter } }] } : {}),
     recorded: `reading of bath ${bath ?? ""}`,
   };
 }

@@ -72,16 +72,17 @@ export function TrendChart({ trend, system }: { readonly trend: Trend; readonly 
         <text x={scale.left} y={height - 2}>{shortMoment(scale.from)}</text>
         <text x={scale.right} y={height - 2} textAnchor="end">{shortMoment(scale.to)}</text>
       </svg>
-      {compared.length === points.length ? null : (
-        <figcaption className={styles.key}>Open circles: sample not at the baseline&apos;s temperature, not compared.</figcaption>
-      )}
+      <figcaption className={styles.key}>
+        {baseline === undefined ? "pH as read." : "pH at the baseline's temperature."}
+        {compared.length === points.length ? "" : " Open circles: as read, too far from it to compare."}
+      </figcaption>
       <details className={styles.fold}>
         <summary>Readings as a table</summary>
         <table className={styles.table}>
           <thead>
             <tr>
               <th scope="col">When</th>
-              <th scope="col">pH</th>
+              <th scope="col">pH as read</th>
               <th scope="col">{`Sample, ${unit}`}</th>
               <th scope="col">Verdict</th>
             </tr>
@@ -90,7 +91,7 @@ export function TrendChart({ trend, system }: { readonly trend: Trend; readonly 
             {points.toReversed().map((point, index) => (
               <tr key={index}>
                 <td>{shortMoment(point.when)}</td>
-                <td>{phFigure(point.ph)}</td>
+                <td>{phFigure(point.asRead)}</td>
                 <td>{point.temperature === undefined ? "" : degrees(point.temperature)}</td>
                 <td>{point.verdict}</td>
               </tr>

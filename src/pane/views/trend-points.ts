@@ -4,7 +4,9 @@ import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 /** A reading on the trend; one that cannot be compared with the baseline stands apart. */
 export interface TrendPoint {
   readonly when: number;
+  /** At the baseline's temperature for a reading that can be compared, else as read. */
   readonly ph: number;
+  readonly asRead: number;
   readonly temperature: number | undefined;
   readonly verdict: string;
   readonly comparable: boolean;
@@ -23,11 +25,12 @@ export function trendOf(log: LogSnapshot, bath: string): Trend {
   const reference = facts?.number("baselineTemperature");
   const gap = log.fields["temperatureGap"];
   const points = rowsOfBath(log, "readings", bath).flatMap((reading): TrendPoint[] => {
-    const { when, ph, purpose, temperature, verdict } = reading.cells;
+    const { when, ph, purpose, temperature, verdict, phAtBaseline } = reading.cells;
     if (typeof when !== "number" || typeof ph !== "number" || purpose === "rinse") return [];
     const sample = typeof temperature === "number" ? temperature : undefined;
     const near = reference === undefined || typeof gap !== "number" || (sample !== undefined && Math.abs(sample - reference) <= gap);
-    return [{ when, ph, temperature: sample, verdict: typeof verdict === "string" ? verdict : "", comparable: near }];
+    const there = near && typeof phAtBaseline === "number" ? phAtBaseline : ph;
+    return [{ when, ph: there, asRead: ph, temperature: sample, verdict: typeof verdict === "string" ? verdict : "", comparable: near }];
   });
   return { points, baseline: facts?.number("baseline"), trigger: facts?.number("trigger") };
 }

@@ -167,6 +167,22 @@ describe("adding rows", () => {
     await expect(appendRows(two)).rejects.toThrow(/Readings is full/);
     expect(await log()).toEqual(before);
   });
+
+  test("a table of the Job sheet that has no room left says which row to make room at, and nothing is half written", async () => {
+    const plan = layOut(jobLog, { system: "US" }, firstTwoDays);
+    const claims = plan.sheets.find((sheet) => sheet.id === "job")?.tables.find((table) => table.id === "claims");
+    await build();
+    const before = await log();
+    // Three of six rows are taken and three blank sheet rows follow: seven more claims are one too many.
+    const seven = Array.from({ length: 7 }, (_, index) => ({ table: "claims" as const, row: { claim: `D-05${String(index)}` } }));
+    const failure = await appendRows(seven).catch((error: unknown) => error);
+    expect((failure as LogProblem).what).toMatch(/^The table Claims is full, .* sheet Job .* Nothing was written\.$/);
+    const firstBelow = (claims?.area.row ?? 0) + (claims?.area.rows ?? 0) + 1;
+    expect((failure as LogProblem).remedy).toContain(`right-click row number ${String(firstBelow)}, choose Insert`);
+    expect(await log()).toEqual(before);
+    await appendRows(seven.slice(1));
+    expect((await log()).rows.claims).toHaveLength(9);
+  });
 });
 
 describe("a workbook that may not be changed", () => {

@@ -103,7 +103,7 @@ describe("the job log's formulas", () => {
   });
 
   it("hand the log's unit system to every BATH function that converts units, as the last argument", () => {
-    const converting = ["TANKVOLUME", "DOSE", "HARDNESSDOSE", "ALKALINITYDOSE", "VERDICT", "TOPUPRANGE", "UNITPRICE"];
+    const converting = ["TANKVOLUME", "DOSE", "HARDNESSDOSE", "ALKALINITYDOSE", "PHAT", "VERDICT", "TOPUPRANGE", "NEXTADD", "UNITPRICE"];
     const seen = new Set<string>();
     for (const { place, formula } of formulas) {
       for (const name of converting) {

@@ -29,7 +29,8 @@ describe("the demo days, worked out by the log", () => {
     expect(log.cell("readings", "R008", "verdict")).not.toBe("top up");
     expect(log.cell("readings", "R008", "firstAddition")).toBe("");
     expect(log.cell("readings", "R008", "chartPh")).toBe("#N/A");
-    expect(log.cell("readings", "R009", "chartPh")).toBe(11.25);
+    // 76.3 °F against a baseline at 76.77 °F: 0.26 °C of 0.0336 pH each (pKw 14.163 and 13.995 at 20 and 25 °C, CRC Handbook).
+    expect(log.cell("readings", "R009", "chartPh")).toBeCloseTo(11.25 - 0.0336 * 0.26, 2);
   });
 
   it("add nothing for hardness that the label covers", async () => {
@@ -68,6 +69,25 @@ describe("a top-up", () => {
     const log = await workedLog(demoWith({ additions: demoRowsAnd("additions", firstTopUp) }));
     expect(log.cell("baths", bath, "benchState")).toBe("no test since the last concentrate");
     expect(log.cell("baths", bath, "baseline")).toBeCloseTo(11.42, 9);
+  });
+});
+
+describe("a top-up that fell short", () => {
+  const strong = baths.map((row) => ({ ...row, builder: "hydroxide" }));
+
+  it("says what to add, judged from what it did", async () => {
+    const log = await workedLog(demoWith({ baths: strong, readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", firstTopUp) }));
+    // Hydroxide missing over hydroxide gained: (10^0.59 − 10^0.30) / (10^0.30 − 1) times 1.39 gal; ions shift it a little.
+    expect(Number(log.cell("additions", "A007", "nextAddition")) / ((1.39 * (10 ** 0.59 - 10 ** 0.3)) / (10 ** 0.3 - 1))).toBeCloseTo(1, 1);
+  });
+
+  it.each([
+    { what: "hardly moved the bath", change: { phAfter: 10.85 }, says: "hardly moved: check meter, temperature, mixing and water" },
+    { what: "has no pH before it", change: { phBefore: undefined }, says: "pH before missing" },
+    { what: "recovered the bath", change: { phAfter: 11.38 }, says: "" },
+  ])("says so in words where it $what", async ({ change, says }) => {
+    const log = await workedLog(demoWith({ additions: demoRowsAnd("additions", { ...firstTopUp, ...change }) }));
+    expect(log.cell("additions", "A007", "nextAddition")).toBe(says);
   });
 });
 
@@ -134,6 +154,24 @@ describe("the baseline", () => {
     const early = readings.slice(0, 3).map((row) => ({ ...row, when: moment(0, "09:10") }));
     const log = await workedLog(demoWith({ readings: early, benchTests: benchTests.slice(5).map((row) => ({ ...row, when: moment(0, "09:05") })) }));
     expect(log.cell("readings", "R001", "verdict")).toBe("not counted: older than the opening dose");
+  });
+});
+
+describe("the pH at the baseline's temperature", () => {
+  it("is blank before there is a baseline, for a rinse and without a temperature", async () => {
+    const rinse = { id: "R011", bath, when: moment(1, "17:00"), purpose: "rinse", ph: 8.9, temperature: 70 };
+    const log = await workedLog(demoWith({ readings: demoRowsAnd("readings", rinse, { ...topUpDue, temperature: undefined }) }));
+    expect(log.cell("readings", "R011", "phAtBaseline")).toBe("");
+    expect(log.cell("readings", "R015", "phAtBaseline")).toBe("");
+    const early = await workedLog(demoWith({ readings: readings.slice(1) }));
+    expect(early.cell("readings", "R008", "phAtBaseline")).toBe("");
+  });
+
+  it("is about 0.8 above what the hot reading showed", async () => {
+    const log = await workedLog(firstTwoDays);
+    // pKw falls from 13.94 at 26.6 °C to 13.20 at 53.1 °C (CRC Handbook table, between its points); a builder takes a little off.
+    expect(Number(log.cell("readings", "R008", "phAtBaseline")) - 10.58).toBeGreaterThan(0.65);
+    expect(Number(log.cell("readings", "R008", "phAtBaseline")) - 10.58).toBeLessThan(0.85);
   });
 });
 

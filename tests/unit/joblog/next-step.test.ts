@@ -71,6 +71,23 @@ describe("the next step of the demo bath", () => {
     expect(step.overdue).toEqual(["No reading for 24 hours."]);
   });
 
+  test("top-ups that grow are a change-out signal, with their figures", async () => {
+    const topUp = (id: string, when: string, amount: number) => ({ id, bath, when: moment(when), kind: "concentrate", purpose: "top-up", amount, account: "claims" });
+    const extra = {
+      readings: [reading("R015", "2027-03-04T08:15", 10.83, 77), reading("R016", "2027-03-04T08:50", 11.4, 77, "after top-up"), reading("R017", "2027-03-05T08:15", 10.83, 77)],
+      additions: [topUp("A005", "2027-03-04T08:30", 1.39), topUp("A006", "2027-03-05T08:30", 1.8)],
+    };
+    const step = await stepAt("2027-03-02T17:00", extra, "2027-03-05T08:40");
+    // (1.39 + 1.80) / 4.178 is 76 %.
+    expect(step.overdue[0]).toMatch(/^Top-ups grow: the first round took 1\.39 gal, a later one 1\.80 gal, 76% of the opening dose in all\. Consider a change-out;/);
+  });
+
+  test("top-ups that reach the opening dose are one too", async () => {
+    const additions = [{ id: "A005", bath, when: moment("2027-03-04T08:30"), kind: "concentrate", purpose: "top-up", amount: 4.2, account: "claims" }];
+    const step = await stepAt("2027-03-02T17:00", { additions }, "2027-03-02T17:00");
+    expect(step.overdue[0]).toMatch(/^Top-ups have reached 101% of the opening dose\. Consider a change-out;/);
+  });
+
   test("an unknown bath is refused", async () => {
     const log = await demoLog("2027-03-01T07:00");
     expect(() => nextStep(log, "B-9", "US", 0)).toThrow(/no bath "B-9"/);
@@ -86,7 +103,8 @@ describe("after a top-up that fell short of the baseline", () => {
   test("it is another top-up, though the trigger is far below", async () => {
     const step = await stepAt("2027-03-02T17:00", first, "2027-03-04T08:55");
     expect(step.kind).toBe("top-up");
-    expect(step.sentence).toBe("Not back yet: 0.29 pH under the baseline. Add again, mix, read.");
+    // About (10^0.59 − 10^0.30) / (10^0.30 − 1) times 1.39 gal, the hydroxide missing over the hydroxide gained.
+    expect(step.sentence).toMatch(/^Not back yet: 0\.29 pH under the baseline\. Add 2\.[67]\d gal, mix, read\.$/);
     expect(step.reason).toBeUndefined();
   });
 

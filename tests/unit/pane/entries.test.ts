@@ -135,6 +135,19 @@ describe("the reading form", () => {
     expect(text).not.toContain("First addition");
   });
 
+  // pKw falls by about 0.8 from 25 to 53.1 °C (CRC Handbook table), so 10.58 is well over 11 in the cold.
+  test("says what a hot sample would read at the baseline's temperature, and the band of an unknown builder", () => {
+    const text = said(fill(readingEntry, afterTwoDays, { ph: "10.58", temperature: "53.1 C" }));
+    const [, best, low, high] = /At 76\.8 °F, as the baseline was read, this is about ([\d.]+), ([\d.]+) to ([\d.]+) as its builder is not known\. A used bath/.exec(text) ?? [];
+    expect(Number(low)).toBeLessThan(Number(best));
+    expect(Number(best)).toBeLessThan(Number(high));
+    expect(Number(best)).toBeGreaterThan(11.2);
+  });
+
+  test("says nothing of it at the baseline's temperature", () => {
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "76.8 F" }))).not.toContain("as the baseline was read");
+  });
+
   test("cannot judge without the sample's temperature", () => {
     const filled = fill(readingEntry, afterTwoDays, { ph: "10.83" });
     expect(filled.problems.map(({ key }) => key)).toEqual(["temperature"]);
@@ -145,8 +158,22 @@ describe("the reading form", () => {
     const filled = fill(readingEntry, toppedUp, { ph: "11.13", temperature: "25 C" });
     expect(filled.values["purpose"]).toBe("after top-up");
     expect(filled.meaning.fills).toEqual([{ table: "additions", key: "A005", cells: { phAfter: 11.13 } }]);
-    expect(said(filled)).toMatch(/Short of the baseline 11\.42\. Add \d/);
+    // 1.39 gal took it from 10.83 to 11.13: about 1.39 × (10^0.59 − 10^0.30) / (10^0.30 − 1) = 2.65 gal more.
+    expect(said(filled)).toMatch(/Short of the baseline 11\.42\. Add 2\.[67]\d gal, mix, read again\./);
     expect(said(filled)).not.toContain("Hold");
+  });
+
+  test("does not judge a top-up by a hot sample, nor write one to its row", () => {
+    const filled = fill(readingEntry, toppedUp, { ph: "10.5", temperature: "53 C" });
+    expect(said(filled)).toContain("Whether the top-up sufficed shows only in a sample cooled to 76.8 °F.");
+    expect(said(filled)).not.toContain("Short of the baseline");
+    expect(filled.meaning.fills).toBeUndefined();
+  });
+
+  test("a top-up that hardly moved the bath asks for a look at the meter, not for more", () => {
+    const text = said(fill(readingEntry, toppedUp, { ph: "10.84", temperature: "25 C" }));
+    expect(text).toMatch(/Check meter, temperature, mixing and water before adding more/);
+    expect(text).not.toMatch(/baseline 11\.42\. Add/);
   });
 
   // 11.39 is within 0.1 of 11.42 (common practice, no source).
@@ -162,6 +189,16 @@ describe("the addition form", () => {
     expect(filled.problems).toEqual([]);
     // 5 gal cost 139.00, so 1.39 gal cost 38.64.
     expect(said(filled)).toContain("Cost 38.64, to claims.");
+  });
+
+  test("after a top-up that fell short it proposes what that one says is missing", async () => {
+    const after = { id: "R016", bath, when: moment("2027-03-04T08:50"), purpose: "after top-up", ph: 11.13, temperature: 77 };
+    const log = await demoLog("2027-03-02T17:00", { readings: [due, after], additions: [{ ...topUp, phAfter: 11.13 }] });
+    const { values } = fill(additionEntry, log, {});
+    // The hydroxide missing over the hydroxide gained, as in the reading form: about 2.65 gal.
+    expect(Number(values["amount"])).toBeGreaterThan(2.5);
+    expect(Number(values["amount"])).toBeLessThan(2.8);
+    expect(values["phBefore"]).toBe("11.13");
   });
 
   test("a corrective dose goes to the shop's account", () => {

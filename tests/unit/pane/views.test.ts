@@ -4,7 +4,7 @@ import { chartScale } from "../../../src/pane/views/chart-scale.ts";
 import { callOf, searchFunctions } from "../../../src/pane/views/function-search.ts";
 import type { TrendPoint } from "../../../src/pane/views/trend-points.ts";
 
-const point = (when: number, ph: number): TrendPoint => ({ when, ph, temperature: 77, verdict: "hold", comparable: true });
+const point = (when: number, ph: number): TrendPoint => ({ when, ph, asRead: ph, temperature: 77, verdict: "hold", comparable: true });
 
 describe("searching the functions", () => {
   test("an empty search lists all of them in their order", () => {

@@ -1,0 +1,55 @@
+/** What the reading after an addition says, by the same functions with the same arguments as the Additions sheet. */
+import type { RowFacts } from "../../joblog/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { recovery } from "../../joblog/words.ts";
+import { amount, ph as phFigure } from "../fields/figures.ts";
+import { askNumber, askText, type Answer } from "../store/ask.ts";
+import type { EntryContext, Finding } from "./entry-form.ts";
+import { topUpRange } from "./judge-reading.ts";
+
+/** An addition and the readings around it, at the baseline's temperature. */
+export interface Answered {
+  readonly added: number | undefined;
+  readonly before: number | undefined;
+  readonly after: number;
+}
+
+/**
+ * What a bath short of its baseline still wants: judged from what the last addition did, or, where the
+ * pH before it is not known, the first addition of a top-up from here. Undefined where neither can be asked.
+ */
+export function furtherAddition(bath: RowFacts, { added, before, after }: Answered, context: EntryContext): Answer<number> | undefined {
+  const baseline = bath.number("baseline");
+  if (baseline === undefined) return undefined;
+  const temperature = bath.number("baselineTemperature");
+  if (added !== undefined && before !== undefined) {
+    const builder = bath.text("builderUsed") ?? null;
+    return askNumber("NEXTADD", added, before, after, baseline, builder, temperature ?? null, bath.number("alkalinity") ?? null, context.system);
+  }
+  const range = topUpRange(bath, baseline, after, temperature, context);
+  if (range?.known !== true) return range;
+  const [, , , first] = range.value;
+  return first === undefined ? undefined : { known: true, value: first };
+}
+
+function shortFindings(bath: RowFacts, baseline: number, answered: Answered, context: EntryContext): readonly Finding[] {
+  const next = furtherAddition(bath, answered, context);
+  const short = `Short of the baseline ${phFigure(baseline)}.`;
+  if (next?.known === false) return [{ tone: "act", text: short }, { tone: "act", text: next.why }];
+  const add = next === undefined || next.value === 0 ? "" : ` Add ${amount(next.value)} ${volumeUnit[context.system]}, mix, read again.`;
+  return [
+    { tone: "act", text: `${short}${add}` },
+    { tone: "plain", text: "If two additions hardly move it, check meter, temperature, mixing and water before adding more." },
+  ];
+}
+
+/** Whether the bath came back to its baseline after an addition, and what to add if it did not. */
+export function judgeRecovery(bath: RowFacts, answered: Answered, context: EntryContext): readonly Finding[] {
+  const baseline = bath.number("baseline");
+  if (baseline === undefined) return [];
+  const recovered = askText("RECOVERED", answered.after, baseline, context.log.fields["tolerance"] ?? null);
+  if (!recovered.known) return [{ tone: "act", text: recovered.why }];
+  if (recovered.value === recovery.recovered) return [{ tone: "good", text: `Recovered: back within reach of the baseline ${phFigure(baseline)}.` }];
+  if (recovered.value === recovery.over) return [{ tone: "watch", text: `Over the baseline ${phFigure(baseline)}: add nothing more.` }];
+  return shortFindings(bath, baseline, answered, context);
+}
