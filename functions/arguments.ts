@@ -76,6 +76,22 @@ function choiceFrom<Choice extends string>(name: string, cell: CellValue, choice
   return found ?? refuse(name, `is ${quoted(String(cell))}; write ${choices.map((choice) => `“${choice}”`).join(", ")}.`);
 }
 
+/** A required word out of a few. */
+export function requiredChoice<Choice extends string>(name: string, help: string, choices: readonly Choice[]): Argument<Choice> {
+  return {
+    ...scalar,
+    name,
+    help,
+    optional: false,
+    choices,
+    read: (input) => {
+      const cell = singleCell(name, input);
+      if (isBlankOrZero(cell)) refuse(name, "is blank.");
+      return choiceFrom(name, cell, choices);
+    },
+  };
+}
+
 /** An optional word out of a few; blank and left out mean "not given". */
 export function optionalChoice<Choice extends string>(
   name: string,

@@ -1,18 +1,30 @@
+import { acidFor } from "./discharge/acid-for.ts";
+import { acidStages } from "./discharge/acid-stages.ts";
+import { acidTo } from "./discharge/acid-to.ts";
 import { alkalinityDose } from "./charge/alkalinity-dose.ts";
+import { bufferPh } from "./ph/buffer-ph.ts";
 import { dose } from "./charge/dose.ts";
+import { doseAtPh } from "./charge/dose-at-ph.ts";
 import { hardness } from "./water/hardness.ts";
 import { hardnessClass } from "./water/hardness-class.ts";
 import { hardnessDose } from "./charge/hardness-dose.ts";
 import { nextAdd } from "./top-up/next-add.ts";
 import { phAt } from "./ph/ph-at.ts";
+import { phAtDose } from "./charge/ph-at-dose.ts";
 import { recovered } from "./top-up/recovered.ts";
 import { share } from "./money/share.ts";
+import { solution } from "./solution/solution.ts";
+import { solutionPh } from "./solution/solution-ph.ts";
 import { strength } from "./units/strength.ts";
 import { strengthOf } from "./charge/strength-of.ts";
 import { tankVolume } from "./tank/tank-volume.ts";
 import { topUp } from "./top-up/top-up.ts";
+import { topUpLearned } from "./top-up/top-up-learned.ts";
 import { topUpRange } from "./top-up/top-up-range.ts";
+import { topUpTable } from "./top-up/top-up-table.ts";
+import { topUpTitration } from "./top-up/top-up-titration.ts";
 import { trigger } from "./top-up/trigger.ts";
+import { triggerCard } from "./top-up/trigger-card.ts";
 import { unitConvert } from "./units/unit-convert.ts";
 import { unitPrice } from "./money/unit-price.ts";
 import { units } from "./units/units.ts";
@@ -31,15 +43,27 @@ export const catalogue: readonly WorksheetFunction[] = [
   strengthOf,
   hardnessDose,
   alkalinityDose,
+  phAtDose,
+  doseAtPh,
   phAt,
+  bufferPh,
   trigger,
+  triggerCard,
   verdict,
   topUp,
   topUpRange,
   nextAdd,
   recovered,
+  topUpLearned,
+  topUpTitration,
+  solutionPh,
+  solution,
+  acidFor,
+  acidTo,
+  acidStages,
   unitPrice,
   share,
+  topUpTable,
 ];
 
 /** The function with this id, without its `BATH.`; case does not matter. */

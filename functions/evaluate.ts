@@ -20,7 +20,7 @@ function tidy(value: CellValue): CellValue {
 
 function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {
   const name = refusal.subject.replaceAll(" ", "_");
-  return [...call.given].find(([argument]) => argument === name || argument === `${name}_eq_L`)?.[1];
+  return [...call.given].find(([argument]) => argument.replace(/_m?eq_L$/, "") === name)?.[1];
 }
 
 /**

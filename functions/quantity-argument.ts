@@ -4,6 +4,7 @@ import { toSi } from "../src/core/units/convert.ts";
 import { unitBySymbol } from "../src/core/units/find-unit.ts";
 import { unitTable } from "../src/core/units/unit-table.ts";
 import { unitSystems } from "../src/core/units/unit-system.ts";
+import { list } from "./list-arguments.ts";
 import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
 import { quoted } from "./wording.ts";
 import type { Argument, CallContext, CellValue } from "./define-function.ts";
@@ -74,6 +75,15 @@ export function quantity<Kind extends QuantityKind>(name: string, about: Quantit
       return quantityFrom(name, cell, about, call) as Quantity<Kind>;
     },
   };
+}
+
+/** A required column or row of quantities; blanks, zeros and headers are skipped. */
+export function quantityList<Kind extends QuantityKind>(name: string, about: QuantityHelp<Kind>): Argument<readonly Quantity<Kind>[]> {
+  return list(name, {
+    help: about.help,
+    unit: unitWords(about),
+    read: (cell, call) => quantityFrom(name, cell, about, call) as Quantity<Kind>,
+  });
 }
 
 /**

@@ -14,7 +14,7 @@ export function plainNumber(value: number): string {
 
 /** An argument's name as a person says it: `opening_dose` becomes "Opening dose". */
 export function inWords(name: string): string {
-  const words = name.replace(/_eq_L$/, "").replaceAll("_", " ");
+  const words = name.replace(/_m?eq_L$/, "").replaceAll("_", " ");
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 

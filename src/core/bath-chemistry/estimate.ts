@@ -1,17 +1,11 @@
 import { DomainError } from "../domain-error.ts";
+import { median } from "../median.ts";
 
 /** A best figure and the range that the unknowns leave. */
 export interface Estimate {
   readonly low: number;
   readonly best: number;
   readonly high: number;
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((first, second) => first - second);
-  const upper = sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-  const lower = sorted[Math.floor((sorted.length - 1) / 2)] ?? Number.NaN;
-  return (lower + upper) / 2;
 }
 
 /**

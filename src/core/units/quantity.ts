@@ -29,6 +29,7 @@ type Branded<Kind extends string> = number & { readonly [kindOf]: Kind };
 export type Quantity<Kind extends QuantityKind> = Branded<Kind>;
 
 export type Meters = Quantity<"length">;
+export type Kilograms = Quantity<"mass">;
 export type CubicMeters = Quantity<"volume">;
 export type Kelvin = Quantity<"temperature">;
 /** Calcium and magnesium together, mol per cubic meter. */
@@ -47,6 +48,7 @@ export type MolesPerKilogram = Branded<"molality">;
 /** Equivalents of acid or base per kilogram of water, eq/kg. */
 export type EquivalentsPerKilogram = Branded<"equivalents">;
 
+export const kilograms = (value: number): Kilograms => value as Kilograms;
 export const cubicMeters = (value: number): CubicMeters => value as CubicMeters;
 export const kelvin = (value: number): Kelvin => value as Kelvin;
 export const hardness = (molesPerCubicMeter: number): Hardness => molesPerCubicMeter as Hardness;

@@ -1,0 +1,39 @@
+import { bathTemperature, knownDose, knownPh, roomTemperature } from "../top-up/top-up-arguments.ts";
+import { builder } from "../builder-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { doseAtPh as doseFor } from "../../src/core/bath/other-dose.ts";
+import { inSystem } from "../in-system.ts";
+import { modelNotes } from "../top-up/model-notes.ts";
+import { phReading, system } from "../arguments.ts";
+import { waterAlkalinity } from "../shared-arguments.ts";
+
+export const doseAtPh = defineFunction({
+  id: "DOSEATPH",
+  category: "Charge",
+  summary: "Dose that would give the same fresh bath another pH: the inverse of PHATDOSE.",
+  arguments: [knownDose, knownPh, phReading("target_ph", "pH wanted, at the same temperature"), builder, bathTemperature, waterAlkalinity, system],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "US gal (US), L (metric), imperial gal (imperial)",
+    help: "best estimate of the whole dose, in the volume unit of the system",
+  },
+  examples: [
+    {
+      formula: '=BATH.DOSEATPH(1,11.3,11.601,"hydroxide","25 C","0 mg/L")',
+      cells: [1, 11.3, 11.601, "hydroxide", "25 C", "0 mg/L"],
+      result: 2,
+      tolerance: 0.1,
+      source: "log10 2 = 0.301 more pH is twice the hydroxide; ions take a little of it",
+    },
+  ],
+  notes: [
+    ...modelNotes,
+    "For a fresh bath; a pH is a dose at one temperature only. Does not know the label's highest strength; the label wins.",
+  ],
+  source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",
+  compute: ([dose, reading, target, madeOf, temperature, alkalinity], call) => {
+    const bath = { baseline: reading, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    return inSystem("volume", doseFor(bath, dose, target), call);
+  },
+});

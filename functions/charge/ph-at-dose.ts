@@ -1,0 +1,37 @@
+import { bathTemperature, knownDose, knownPh, roomTemperature } from "../top-up/top-up-arguments.ts";
+import { builder } from "../builder-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { modelNotes } from "../top-up/model-notes.ts";
+import { phAtDose as phWith } from "../../src/core/bath/other-dose.ts";
+import { quantity } from "../quantity-argument.ts";
+import { system } from "../arguments.ts";
+import { waterAlkalinity } from "../shared-arguments.ts";
+
+export const phAtDose = defineFunction({
+  id: "PHATDOSE",
+  category: "Charge",
+  summary: "What-if: pH if the same fresh bath held another dose.",
+  arguments: [
+    knownDose,
+    knownPh,
+    quantity("new_dose", { kind: "volume", help: "the other dose, in the same volume of bath" }),
+    builder,
+    bathTemperature,
+    waterAlkalinity,
+    system,
+  ],
+  result: { excelType: "number", dimensionality: "scalar", unit: "pH", help: "best estimate, at the same temperature" },
+  examples: [
+    {
+      formula: '=BATH.PHATDOSE(1,11.3,2,"hydroxide","25 C","0 mg/L")',
+      cells: [1, 11.3, 2, "hydroxide", "25 C", "0 mg/L"],
+      result: 11.601,
+      tolerance: 0.02,
+      source: "twice the hydroxide is log10 2 = 0.301 more; ions take a little of it",
+    },
+  ],
+  notes: [...modelNotes, "For a fresh bath. Does not know the label's highest strength; the label wins."],
+  source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",
+  compute: ([dose, reading, newDose, madeOf, temperature, alkalinity]) =>
+    phWith({ baseline: reading, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity }, dose, newDose).best,
+});

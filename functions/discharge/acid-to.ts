@@ -1,0 +1,48 @@
+import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
+import { acidNotes } from "./acid-notes.ts";
+import { acidToTarget } from "../../src/core/discharge/acid-to-target.ts";
+import { builder } from "../builder-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { optionalQuantity, quantity } from "../quantity-argument.ts";
+import { phReading, system } from "../arguments.ts";
+import { roomTemperature } from "../top-up/top-up-arguments.ts";
+
+export const acidTo = defineFunction({
+  id: "ACIDTO",
+  category: "Discharge",
+  summary: "Acid that brings a bath to a pH; without a titration a minimum, since soil acids do not show in the reading.",
+  arguments: [
+    quantity("volume", { kind: "volume", help: "volume of the bath" }),
+    phReading("ph", "the bath's pH now, cooled"),
+    phReading("target_ph", "pH wanted, at the same temperature"),
+    acid,
+    builder,
+    optionalQuantity("temperature", { kind: "temperature", help: "temperature of the bath; 25 °C (77 °F) if left out" }),
+    optionalQuantity("alkalinity_meq_L", {
+      kind: "alkalinity",
+      help: "alkalinity of the bath titrated to pH 4.5; left out: the result is a minimum",
+      bareUnit: "meq/L",
+    }),
+    system,
+  ],
+  result: { excelType: "number", dimensionality: "scalar", unit: acidUnit, help: "acid as sold (see ACIDFOR); a minimum without a titration; 0 at or below the target" },
+  examples: [
+    {
+      formula: '=BATH.ACIDTO(1000,11.8944,7,"citric",{"NaOH",24;"Na2SiO3",61.03;"Na2CO3",31.8},"25 C",,"metric")',
+      cells: [1000, 11.8944, 7, "citric", [["NaOH", 24], ["Na2SiO3", 61.03], ["Na2CO3", 31.8]], "25 C", null, "metric"],
+      result: 1.125,
+      tolerance: 0.03,
+      source: "17.63 meq/kg of citric acid at 64.04 g/eq, a silicate bath in purified water (PHREEQC 3.8.8); 2 % of it is carbon dioxide of that water",
+    },
+  ],
+  notes: [
+    "Without a titration the result is a minimum: a used bath of the same pH holds more, often several times more, bound by soil and carbon dioxide. For an unknown builder it is the least of all four. Titrate to pH 4.5 and give alkalinity_meq_L.",
+    ...acidNotes,
+    "Closed to air; water taken as pure where there is no titration.",
+  ],
+  source: "Chemical equilibrium of the bath with the acid; a titration sets how much builder, partly used up, the bath holds.",
+  compute: ([volume, reading, target, name, madeOf, temperature, titrated], call) => {
+    const bath = { baseline: reading, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity: undefined };
+    return acidInSystem(acidToTarget({ volume, bath, titrated }, name, target), call);
+  },
+});

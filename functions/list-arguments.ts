@@ -1,0 +1,55 @@
+import { isBlankOrZero, numberFrom, refuse } from "./read-cell.ts";
+import type { Argument, CallContext, CellInput, CellValue } from "./define-function.ts";
+
+interface ListHelp<Item> {
+  readonly help: string;
+  readonly unit?: string;
+  readonly read: (cell: CellValue, call: CallContext) => Item;
+}
+
+function isHeader(cell: CellValue): boolean {
+  return typeof cell === "string" && !/\d/.test(cell);
+}
+
+function cellsOf(name: string, input: CellInput): readonly CellValue[] {
+  if (!Array.isArray(input)) return [input ?? null];
+  if (input.length > 1 && input.some((row) => row.length > 1)) refuse(name, "must be one column or one row.");
+  return input.flat();
+}
+
+/**
+ * One column or row in which a blank, a 0 or a header is nothing, so that several lists keep their rows side
+ * by side; refused where all of it is.
+ */
+export function alignedList<Item>(name: string, { help, unit, read }: ListHelp<Item>): Argument<readonly (Item | undefined)[]> {
+  return {
+    name,
+    help,
+    ...(unit === undefined ? {} : { unit }),
+    excelType: "any",
+    dimensionality: "matrix",
+    optional: false,
+    read: (input, call) => {
+      const cells = cellsOf(name, input);
+      if (cells.every(isBlankOrZero)) refuse(name, "is blank or 0.");
+      return cells.map((cell) => (isBlankOrZero(cell) || isHeader(cell) ? undefined : read(cell, call)));
+    },
+  };
+}
+
+/** One column or row of which only the used cells count. */
+export function list<Item>(name: string, about: ListHelp<Item>): Argument<readonly Item[]> {
+  const aligned = alignedList(name, about);
+  return {
+    ...aligned,
+    read: (input, call) => {
+      const used = aligned.read(input, call).filter((item) => item !== undefined);
+      return used.length > 0 ? used : refuse(name, "holds no number.");
+    },
+  };
+}
+
+/** A plain number in a list. */
+export function numberOf(name: string): (cell: CellValue) => number {
+  return (cell) => numberFrom(name, cell);
+}

@@ -1,0 +1,35 @@
+import { compositionOfMoles } from "../../src/core/solution/chemicals/composition-of.ts";
+import { compositionRows, naming } from "../composition-rows.ts";
+import { isBlankOrZero, refuse } from "../read-cell.ts";
+import { optionalQuantity } from "../quantity-argument.ts";
+import type { Argument } from "../define-function.ts";
+import type { Composition } from "../../src/core/solution/composition.ts";
+
+const name = "composition";
+
+/** What is dissolved: two columns, component and mol per kg of water. */
+export const composition: Argument<Composition> = {
+  name,
+  help: "two columns: component by formula or name, such as NaOH, Na2CO3, Na2SiO3, citric acid, CaCl2; and its amount",
+  unit: "mol per kg of water",
+  excelType: "any",
+  dimensionality: "matrix",
+  optional: false,
+  read: (input) => {
+    const rows = Array.isArray(input) ? input : [[input ?? null]];
+    if (rows.every((row) => row.every(isBlankOrZero))) refuse(name, "is blank.");
+    const ingredients = compositionRows(name, rows, "mol per kg of water");
+    return naming(name, "Strong base is NaOH, strong acid HCl.", () => compositionOfMoles(ingredients));
+  },
+};
+
+export const solutionTemperature = optionalQuantity("temperature", {
+  kind: "temperature",
+  help: "temperature of the solution, 0 to 80 °C; 25 °C (77 °F) if left out",
+});
+
+/** What both functions of this folder leave out. */
+export const solutionNotes: readonly string[] = [
+  "Closed to air: carbon dioxide neither comes nor goes. Nothing precipitates; a positive index says that scale may.",
+  "Surfactants, amine soaps, silicate polymers and the solids of silicate and phosphate are left out. Above an ionic strength of 0.5 mol/kg the figures have no footing.",
+];

@@ -1,0 +1,55 @@
+import { DomainError } from "../../src/core/domain-error.ts";
+import { alignedList, numberOf } from "../list-arguments.ts";
+import { baseline } from "../shared-arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { learnedTopUp } from "../../src/core/bath/learned-top-up.ts";
+import { ph } from "../../src/core/units/quantity.ts";
+import { topUpReading } from "./top-up-arguments.ts";
+import type { LoggedAddition } from "../../src/core/bath/learned-top-up.ts";
+
+type Column = readonly (number | undefined)[];
+
+const column = (name: string, help: string, unit: string) => alignedList(name, { help, unit, read: numberOf(name) });
+
+/** The rows that have all three figures. */
+function complete(additions: Column, befores: Column, afters: Column): readonly LoggedAddition[] {
+  if (additions.length !== befores.length || additions.length !== afters.length) {
+    const sizes = `${additions.length}, ${befores.length} and ${afters.length}`;
+    throw new DomainError("invalid", `Additions, befores and afters have ${sizes} cells; they must have the same number.`);
+  }
+  return additions.flatMap((added, row) => {
+    const before = befores[row];
+    const after = afters[row];
+    return added === undefined || before === undefined || after === undefined ? [] : [{ added, before: ph(before), after: ph(after) }];
+  });
+}
+
+export const topUpLearned = defineFunction({
+  id: "TOPUPLEARNED",
+  category: "Threshold and top-up",
+  summary: "Top-up judged from the additions logged so far, by their median response in hydroxide.",
+  arguments: [
+    baseline,
+    topUpReading,
+    column("additions", "amounts added; rows with a blank are skipped", "any one unit"),
+    column("befores", "pH before each addition, at the baseline's temperature", "pH"),
+    column("afters", "pH after each was mixed in, at the same temperature", "pH"),
+  ],
+  result: { excelType: "number", dimensionality: "scalar", unit: "unit of the additions", help: "amount to add; 0 at or above the baseline" },
+  examples: [
+    {
+      formula: "=BATH.TOPUPLEARNED(11.42,10.83,{0.3327;0.3327;0.0957},{10.83;11.13;11.33},{11.13;11.33;11.39})",
+      cells: [11.42, 10.83, [[0.3327], [0.3327], [0.0957]], [[10.83], [11.13], [11.33]], [[11.13], [11.33], [11.39]]],
+      result: 0.824,
+      tolerance: 0.002,
+      source: "missing hydroxide over the median of three responses, 0.002399 mol/L for an opening dose at pKw 13.995",
+    },
+  ],
+  notes: [
+    "Needs no builder, water or opening dose: the bath's own answers stand for them. Give the additions of this bath only.",
+    "Takes all readings to be at one temperature. A buffered bath bends away from hydroxide: mix and read after every addition.",
+    "An addition that hardly moved the pH counts too. Does not know the label's highest strength; the label wins.",
+  ],
+  source: "(10^baseline − 10^reading) / median of (10^after − 10^before) / addition; the ionization of water cancels.",
+  compute: ([baselinePh, reading, additions, befores, afters]) => learnedTopUp(baselinePh, reading, complete(additions, befores, afters)),
+});

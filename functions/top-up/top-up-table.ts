@@ -1,0 +1,43 @@
+import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { bathTemperature, openingDose, roomTemperature, topUpReadings } from "./top-up-arguments.ts";
+import { builder } from "../builder-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { inSystem } from "../in-system.ts";
+import { modelNotes } from "./model-notes.ts";
+import { system } from "../arguments.ts";
+import { topUp } from "../../src/core/bath/top-up.ts";
+
+export const topUpTable = defineFunction({
+  id: "TOPUPTABLE",
+  category: "What-if",
+  summary: "Spills a row for each reading: reading, low, best and high top-up.",
+  arguments: [openingDose, baseline, topUpReadings, builder, bathTemperature, waterAlkalinity, system],
+  result: {
+    excelType: "any",
+    dimensionality: "matrix",
+    unit: "pH, then US gal (US), L (metric), imperial gal (imperial)",
+    help: "one row for each reading: reading, low, best, high",
+  },
+  examples: [
+    {
+      formula: '=BATH.TOPUPTABLE(1,11.3,{11.3;10.8},"unknown","45 C","200 mg/L")',
+      cells: [1, 11.3, [[11.3], [10.8]], "unknown", "45 C", "200 mg/L"],
+      result: [[11.3, 0, 0, 0], [10.8, 0.48, 0.6, 0.76]],
+      tolerance: 0.05,
+      source: "nothing at the baseline; three recipes in softened and hard water need 0.48 to 0.76 of the opening dose (PHREEQC 3.8.8)",
+    },
+  ],
+  notes: [
+    ...modelNotes,
+    "pH alone cannot tell acid soil from dilution or carbon dioxide from the air: low and high span all three.",
+    "Does not know the label's highest strength; the label wins.",
+  ],
+  source: "TOPUPRANGE for each reading.",
+  compute: ([dose, baselinePh, readings, madeOf, temperature, alkalinity], call) => {
+    const bath = { baseline: baselinePh, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    return readings.map((reading) => {
+      const { low, best, high } = topUp(dose, bath, reading);
+      return [reading, ...[low, best, high].map((volume) => inSystem("volume", volume, call))];
+    });
+  },
+});

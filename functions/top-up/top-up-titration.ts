@@ -1,0 +1,38 @@
+import { defineFunction } from "../define-function.ts";
+import { optionalNumber, positiveNumber } from "../arguments.ts";
+import { titratedTopUp } from "../../src/core/bath/titrated-top-up.ts";
+
+export const topUpTitration = defineFunction({
+  id: "TOPUPTITRATION",
+  category: "Threshold and top-up",
+  summary: "Top-up by titration: the share of the fresh bath's titre that is gone, times the opening dose.",
+  arguments: [
+    positiveNumber("opening_dose", "concentrate that the bath was opened with", "any unit of volume"),
+    positiveNumber("fresh_titre", "titrant that a sample of the fresh bath took", "mL, or drops"),
+    positiveNumber("titre_now", "titrant that a sample of the same size takes now", "same unit"),
+    optionalNumber("blank", "titrant that the water alone takes; 0 if left out", "same unit", 0),
+  ],
+  result: { excelType: "number", dimensionality: "scalar", unit: "unit of the opening dose", help: "concentrate to add; 0 where nothing is gone" },
+  examples: [
+    {
+      formula: "=BATH.TOPUPTITRATION(100,8,6)",
+      cells: [100, 8, 6],
+      result: 25,
+      tolerance: 1e-9,
+      source: "worked example of an industrial cleaning note: 100 mL at the start, the titration down by a quarter, 25 mL",
+    },
+    {
+      formula: "=BATH.TOPUPTITRATION(100,9,7,1)",
+      cells: [100, 9, 7, 1],
+      result: 25,
+      tolerance: 1e-9,
+      source: "the same example with a water that takes 1 mL itself",
+    },
+  ],
+  notes: [
+    "Titrate to the same end point both times: pH 8.3 sees the alkali that is left free, pH 4.5 also counts what soil has used up.",
+    "Does not know the label's highest strength; the label wins.",
+  ],
+  source: "Opening dose × (fresh − now) / (fresh − blank).",
+  compute: ([dose, fresh, now, blank]) => titratedTopUp(dose, { fresh, now, blank }),
+});

@@ -1,0 +1,32 @@
+import { estimateDoseAtPH, estimatePHAtDose } from "../bath-chemistry/estimate-dose.ts";
+import type { Estimate } from "../bath-chemistry/estimate.ts";
+import { checkWithin } from "../domain.ts";
+import { liquidVolume, readablePh } from "../domains.ts";
+import { cubicMeters } from "../units/quantity.ts";
+import type { CubicMeters, PH } from "../units/quantity.ts";
+import { questionOf } from "./bath.ts";
+import type { Bath } from "./bath.ts";
+
+/**
+ * pH if the bath whose known dose gave its baseline held another dose.
+ *
+ * @throws OutOfRange for a value outside its domain
+ * @throws DomainError "invalid" for more than a hundred times the dose, "no-answer" as `questionOf`'s bath
+ */
+export function phAtDose(bath: Bath, knownDose: CubicMeters, newDose: CubicMeters): Estimate {
+  checkWithin("known dose", knownDose, liquidVolume);
+  checkWithin("new dose", newDose, liquidVolume);
+  return estimatePHAtDose(questionOf(bath), newDose / knownDose);
+}
+
+/**
+ * Best estimate of the dose that gives a pH; the inverse of `phAtDose`.
+ *
+ * @throws OutOfRange for a value outside its domain
+ * @throws DomainError "no-answer" where no dose gives that pH
+ */
+export function doseAtPh(bath: Bath, knownDose: CubicMeters, target: PH): CubicMeters {
+  checkWithin("known dose", knownDose, liquidVolume);
+  checkWithin("target pH", target, readablePh);
+  return cubicMeters(knownDose * estimateDoseAtPH(questionOf(bath), target).best);
+}
