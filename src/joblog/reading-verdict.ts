@@ -10,7 +10,7 @@ function ofBath(r: References, column: string): string {
 
 /** Top-up figures only where the verdict asks for one and the sample was near the baseline's temperature. */
 function topUp(id: string, label: string, place: number, help: string, tooWarm: string): ComputedColumn {
-  return computed({ id, label, type: "number", unit: volume, format: "0.000", width: 8, help }, (r) => {
+  return computed({ id, label, type: "number", unit: volume, format: "0.000", width: 10, help }, (r) => {
     const range = `BATH.TOPUPRANGE(${ofBath(r, "openingDose")},${ofBath(r, "baseline")},${r.here("ph")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinity")},${r.named("houseShare")},${r.named("unitSystem")})`;
     const gap = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})`;
     return blankIf([`${r.here("verdict")}<>"top up"`, `${r.here("bathRow")}=""`],

@@ -33,6 +33,6 @@ export const readingsSheet: SheetDefinition = {
   ],
   arrangement: "side by side",
   tabColor: "#35698C",
-  pagesWide: 1,
+  pagesWide: 2,
   orientation: "landscape",
 };
