@@ -2,6 +2,8 @@ import { builderFromComposition } from "../../../src/core/bath-chemistry/builder
 import type { Builder } from "../../../src/core/bath-chemistry/builder.ts";
 import { compositionOfMoles } from "../../../src/core/solution/chemicals/composition-of.ts";
 import type { Ingredient } from "../../../src/core/solution/chemicals/composition-of.ts";
+import { findChemical } from "../../../src/core/solution/chemicals/find-chemical.ts";
+import { molarMass } from "../../../src/core/solution/chemicals/molar-mass.ts";
 
 const of = (chemical: string, amount: number): Ingredient => ({ chemical, amount });
 
@@ -13,8 +15,20 @@ const recipes: Readonly<Record<string, readonly Ingredient[]>> = {
   N: [of("NaOH", 1)],
 };
 
-export function builderNamed(recipe: string): Builder {
+function recipeNamed(recipe: string): readonly Ingredient[] {
   const ingredients = recipes[recipe];
   if (ingredients === undefined) throw new Error(`No recipe ${recipe}`);
-  return builderFromComposition(compositionOfMoles(ingredients));
+  return ingredients;
+}
+
+export function builderNamed(recipe: string): Builder {
+  return builderFromComposition(compositionOfMoles(recipeNamed(recipe)));
+}
+
+/** The recipe as a safety data sheet would list it, in grams per liter. */
+export function sheetOf(recipe: string): (string | number)[][] {
+  return recipeNamed(recipe).map(({ chemical, amount }) => {
+    const found = findChemical(chemical);
+    return [chemical, amount * molarMass(found.weighedAs ?? found.formula)];
+  });
 }
