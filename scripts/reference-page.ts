@@ -1,16 +1,13 @@
+import { achievedAccuracy } from "../tests/reference/chemistry/achieved-accuracy.ts";
 import { catalogue } from "../functions/catalogue.ts";
+import { text } from "./html-text.ts";
 import { referenceStyle } from "./reference-style.ts";
+import { trustSection } from "./trust-section.ts";
 import type { Argument, CellMatrix, CellValue, FunctionExample, WorksheetFunction } from "../functions/define-function.ts";
 
 /** Where a function's help stands on the page. */
 export function helpAnchor(fn: WorksheetFunction): string {
   return fn.id.toLowerCase();
-}
-
-const escapes: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-
-function text(value: string): string {
-  return value.replace(/[&<>"]/g, (sign) => escapes[sign] ?? sign);
 }
 
 function signature(fn: WorksheetFunction): string {
@@ -79,7 +76,8 @@ function contents(): string {
       .map((fn) => `<a href="#${helpAnchor(fn)}">${fn.id}</a>`);
     return `<li><a class="category" href="#${anchorOf(category)}">${text(category)}</a> ${links.join(" ")}</li>`;
   });
-  return `<nav aria-label="Functions"><ul>${groups.join("\n")}</ul></nav>`;
+  return `<nav aria-label="Functions"><ul>${groups.join("\n")}
+<li><a class="category" href="#trust">How far to trust this</a></li></ul></nav>`;
 }
 
 function chapters(): string {
@@ -118,6 +116,7 @@ ${contents()}
 <li>Use these functions in cells only, not in conditional formats, validation or names, and without IFERROR around them.</li>
 </ul>
 ${chapters()}
+${trustSection(achievedAccuracy())}
 </main>
 </body>
 </html>

@@ -1,3 +1,6 @@
+import { evaluate } from "../../functions/evaluate.ts";
+import { topUpRange } from "../../functions/top-up/top-up-range.ts";
+import { verdict } from "../../functions/top-up/verdict.ts";
 import { unknownBuilder } from "../../src/core/bath-chemistry/builder.ts";
 import type { BathQuestion } from "../../src/core/bath-chemistry/bath-question.ts";
 import { estimateReadingAt } from "../../src/core/bath-chemistry/estimate-reading.ts";
@@ -62,6 +65,13 @@ function swept(base: Composition): (index: number) => void {
   };
 }
 
+function verdictCell(baseline: (index: number) => number, temperature: (index: number) => number): (index: number) => void {
+  return (index) => {
+    const at = Math.abs(index);
+    evaluate(verdict, [10 + (at % 150) / 100, baseline(at), 0.5, 77, temperature(at), "unknown", 100, "US"]);
+  };
+}
+
 const figures: readonly Figure[] = [
   { what: "silicate bath, in a sweep", times: 200_000, goal: "200,000 /s", run: swept(silicateBath) },
   { what: "silicate bath, cold", times: 100_000, goal: "", run: () => phOf(silicateBath, at45) },
@@ -89,11 +99,24 @@ const figures: readonly Figure[] = [
   },
 ];
 
+/** A column of verdicts as the log fills it: some baths, readings in hundredths, temperatures in tenths. */
+const verdicts: readonly Figure[] = [
+  { what: "VERDICT cell, ten baths of a log", times: 10_000, goal: "10,000 /s", run: verdictCell((index) => 11 + (index % 10) / 20, (index) => 95 + (index % 400) / 10) },
+  { what: "VERDICT cell, one bath, every temperature new", times: 10_000, goal: "10,000 /s", run: verdictCell(() => 11.3, (index) => 95 + index * 1e-3) },
+  { what: "VERDICT cell, every bath and temperature new", times: 10_000, goal: "", run: verdictCell((index) => 11.3 + index * 1e-6, (index) => 95 + index * 1e-3) },
+  {
+    what: "TOPUPRANGE cell, builder unknown, one bath",
+    times: 2_000,
+    goal: "",
+    run: (index) => evaluate(topUpRange, [4.178, 11.42, 10.5 + Math.abs(index) * 1e-4, "unknown", 77, 100, null, "US"]),
+  },
+];
+
 const warmUp = 0.1;
 
 const exponential = secondsPerExponential();
 console.log(`one exponential: ${(exponential * 1e9).toFixed(1)} ns`);
-for (const { what, times, goal, run } of figures) {
+for (const { what, times, goal, run } of [...figures, ...verdicts]) {
   for (let index = 0; index < times * warmUp; index += 1) run(-1 - index);
   const each = seconds(() => {
     for (let index = 0; index < times; index += 1) run(index);
