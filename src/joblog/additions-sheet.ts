@@ -43,7 +43,7 @@ const results: readonly ColumnDefinition[] = [
     (r) => {
       const ofBath = (column: string): string => at(r, "baths", column, r.here("bathRow"));
       const rise = `ROUND(${r.here("phAfter")}-${r.here("phBefore")},2)`;
-      const next = `BATH.NEXTADD(${r.here("amount")},${r.here("phBefore")},${r.here("phAfter")},${ofBath("baseline")},${ofBath("builderUsed")},${ofBath("baselineTemperature")},${ofBath("alkalinity")},${r.named("unitSystem")})`;
+      const next = `BATH.NEXTADD(${r.here("amount")},${r.here("phBefore")},${r.here("phAfter")},${ofBath("baseline")},${ofBath("builderUsed")},${ofBath("baselineTemperature")},${ofBath("alkalinityUsed")},${r.named("unitSystem")})`;
       return blankIf([`${r.here("recovery")}<>${quoted(recovery.short)}`, `NOT(ISNUMBER(${r.here("amount")}))`],
         `IF(NOT(ISNUMBER(${r.here("phBefore")})),"pH before missing",IF(${rise}<=${leastRise},"hardly moved: check meter, temperature, mixing and water",${next}))`);
     }),

@@ -17,6 +17,9 @@ export const bathHelpers: readonly ComputedColumn[] = [
       return blankIf([`${r.here("bath")}=""`],
         `IF(${r.here("builder")}<>"",${r.here("builder")},IF(${r.here("concentrateRow")}="","unknown",IF(${ofConcentrate}="","unknown",${ofConcentrate})))`);
     }),
+  // A bare 0 may be a blank cell to a function, which then reckons with any usual water.
+  helper({ id: "alkalinityUsed", label: "Alkalinity used", type: "text", width: 10, help: "Of the water, a tested 0 with its unit." },
+    (r) => blankIf([`${r.here("alkalinity")}=""`], `IF(${r.here("alkalinity")}=0,"0 mg/L",${r.here("alkalinity")})`)),
   helper({ id: "lastOpening", label: "Last opening dose", type: "date and time", width: 16, help: "Baseline readings before it do not count." },
     (r) => blankIf([`${r.here("bath")}=""`], `MAXIFS(${r.all("additions", "when")},${where([
       [r.all("additions", "bath"), r.here("bath")],

@@ -11,7 +11,7 @@ function ofBath(r: References, column: string): string {
 /** Top-up figures only where the verdict asks for one and the sample was near the baseline's temperature. */
 function topUp(id: string, label: string, place: number, help: string, tooWarm: string): ComputedColumn {
   return computed({ id, label, type: "number", unit: volume, format: "0.000", width: 10, help }, (r) => {
-    const range = `BATH.TOPUPRANGE(${ofBath(r, "openingDose")},${ofBath(r, "baseline")},${r.here("ph")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinity")},${r.named("houseShare")},${r.named("unitSystem")})`;
+    const range = `BATH.TOPUPRANGE(${ofBath(r, "openingDose")},${ofBath(r, "baseline")},${r.here("ph")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinityUsed")},${r.named("houseShare")},${r.named("unitSystem")})`;
     const gap = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})`;
     return blankIf([`${r.here("verdict")}<>"top up"`, `${r.here("bathRow")}=""`],
       `IF(${ofBath(r, "openingDose")}="","",IF(${gap}>${r.named("temperatureGap")},${quoted(tooWarm)},INDEX(${range},1,${String(place)})))`);
@@ -19,13 +19,13 @@ function topUp(id: string, label: string, place: number, help: string, tooWarm: 
 }
 
 const judgement = (r: References): string =>
-  `BATH.VERDICT(${r.here("ph")},${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")})`;
+  `BATH.VERDICT(${r.here("ph")},${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")})`;
 
 /** What a reading says about its bath: stands beside pH and temperature. */
 export const readingVerdict: readonly ComputedColumn[] = [
   computed({ id: "trigger", label: "Trigger here", type: "number", format: "0.00", width: 8, help: "The trigger as this bath would read it at this sample's temperature." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
-      `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")}))`)),
+      `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")}))`)),
   computed({ id: "verdict", label: "Verdict", type: "text", width: 15, help: "Hold, near, top up, or re-read where the temperature leaves it open." },
     (r) => {
       const uncounted = `"not counted: "&IF(${r.here("temperature")}="","temperature missing",IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},${r.here("benchAtTime")},"older than the opening dose"))`;
@@ -40,7 +40,7 @@ export const readingVerdict: readonly ComputedColumn[] = [
 export const readingFigures: readonly ComputedColumn[] = [
   computed({ id: "phAtBaseline", label: "pH at the baseline's temperature, about", type: "number", format: "0.00", width: 13, help: "What this sample would read there with a perfect meter, had the bath lost nothing. For a hot sample of a used bath it is often a little high: cool it to be sure." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
-      `IF(${ofBath(r, "baseline")}="","",BATH.PHAT(${r.here("ph")},${r.here("temperature")},${ofBath(r, "baselineTemperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinity")},${r.named("unitSystem")}))`)),
+      `IF(${ofBath(r, "baseline")}="","",BATH.PHAT(${r.here("ph")},${r.here("temperature")},${ofBath(r, "baselineTemperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")}))`)),
   topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),
   topUp("topUpBest", "Top-up, best", 2, "Best estimate back to the baseline.", ""),
   topUp("topUpHigh", "Top-up, high", 3, "Highest likely top-up back to the baseline.", ""),

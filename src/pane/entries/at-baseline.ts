@@ -4,6 +4,7 @@ import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
 import { builders } from "../../joblog/words.ts";
 import { degrees, ph as phFigure } from "../fields/figures.ts";
 import { askNumber } from "../store/ask.ts";
+import { alkalinityOf } from "./bath-values.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";
 
 const unknown = "unknown";
@@ -16,7 +17,7 @@ interface Shifted {
 }
 
 function shiftedBy(builder: string, bath: RowFacts, ph: number, from: number, to: number, { system }: EntryContext): number | undefined {
-  const answer = askNumber("PHAT", ph, from, to, builder, bath.number("alkalinity") ?? null, system);
+  const answer = askNumber("PHAT", ph, from, to, builder, alkalinityOf(bath), system);
   return answer.known ? answer.value : undefined;
 }
 

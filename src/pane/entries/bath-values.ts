@@ -7,6 +7,11 @@ export function bathFacts(log: LogSnapshot, bath: string | undefined): RowFacts 
   return row === undefined ? undefined : rowFacts(row);
 }
 
+/** The alkalinity of a bath's water as its sheet hands it to the functions; null where it was not tested. */
+export function alkalinityOf(bath: RowFacts): number | string | null {
+  return bath.number("alkalinityUsed") ?? bath.text("alkalinityUsed") ?? null;
+}
+
 /** Ids of the baths, newest last as in the sheet. */
 export function bathIds(log: LogSnapshot): readonly string[] {
   return log.rows.baths.map((row) => String(row.cells["bath"] ?? "")).filter((id) => id !== "");

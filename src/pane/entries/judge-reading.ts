@@ -4,6 +4,7 @@ import type { RowFacts } from "../../joblog/bath-facts.ts";
 import { amount, degrees, figure, ph as phFigure } from "../fields/figures.ts";
 import { askNumber, askRow, askText, type Answer } from "../store/ask.ts";
 import { nearBaseline, shiftFinding } from "./at-baseline.ts";
+import { alkalinityOf } from "./bath-values.ts";
 import type { EntryContext, Finding, Tone } from "./entry-form.ts";
 
 const toneOfVerdict = (verdict: string): Tone => {
@@ -22,7 +23,7 @@ export function topUpRange(bath: RowFacts, baseline: number, ph: number, tempera
   const opening = bath.number("openingDose");
   if (opening === undefined) return undefined;
   const builder = bath.text("builderUsed") ?? null;
-  const alkalinity = bath.number("alkalinity") ?? null;
+  const alkalinity = alkalinityOf(bath);
   return askRow("TOPUPRANGE", opening, baseline, ph, builder, temperature ?? null, alkalinity, log.fields["houseShare"] ?? null, system);
 }
 
@@ -57,7 +58,7 @@ export function judgeReading(bath: RowFacts, ph: number, temperature: number, af
     bath.number("baselineTemperature") ?? null,
     temperature,
     bath.text("builderUsed") ?? null,
-    bath.number("alkalinity") ?? null,
+    alkalinityOf(bath),
     system,
   ] as const;
   const trigger = askNumber("TRIGGER", baseline, ...rest);

@@ -4,6 +4,7 @@ import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { recovery } from "../../joblog/words.ts";
 import { amount, ph as phFigure } from "../fields/figures.ts";
 import { askNumber, askText, type Answer } from "../store/ask.ts";
+import { alkalinityOf } from "./bath-values.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";
 import { topUpRange } from "./judge-reading.ts";
 
@@ -24,7 +25,7 @@ export function furtherAddition(bath: RowFacts, { added, before, after }: Answer
   const temperature = bath.number("baselineTemperature");
   if (added !== undefined && before !== undefined) {
     const builder = bath.text("builderUsed") ?? null;
-    return askNumber("NEXTADD", added, before, after, baseline, builder, temperature ?? null, bath.number("alkalinity") ?? null, context.system);
+    return askNumber("NEXTADD", added, before, after, baseline, builder, temperature ?? null, alkalinityOf(bath), context.system);
   }
   const range = topUpRange(bath, baseline, after, temperature, context);
   if (range?.known !== true) return range;

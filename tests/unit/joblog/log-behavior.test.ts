@@ -211,6 +211,14 @@ describe("a bath", () => {
     expect(log.cell("baths", bath, "alkalinityDose")).toBe(0);
   });
 
+  it("sizes top-ups for a water that tested at 0, not for any water", async () => {
+    const due = demoRowsAnd("readings", topUpDue);
+    const [pure, untested] = [await workedLog(demoWith({ readings: due, waters: [{ water: "RO", hardness: 0, alkalinity: 0 }] })), await workedLog(demoWith({ readings: due, waters: [{ water: "RO" }] }))];
+    // A bath whose water took up concentrate at the charge needs less of it for the same rise, so a range over waters reaches lower.
+    expect(pure.cell("readings", "R015", "verdict")).toBe("top up");
+    expect(Number(pure.cell("readings", "R015", "topUpLow"))).toBeGreaterThan(Number(untested.cell("readings", "R015", "topUpLow")) + 1);
+  });
+
   it("says in words what it could not work out from an untested water", async () => {
     const log = await workedLog(demoWith({ waters: [{ water: "RO" }] }));
     expect(log.cell("baths", bath, "hardnessDose")).toBe("water not tested");
