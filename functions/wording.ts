@@ -14,8 +14,8 @@ export function plainNumber(value: number): string {
 
 /** An argument's name as a person says it: `opening_dose` becomes "Opening dose". */
 export function inWords(name: string): string {
-  const words = name.replace(/_m?eq_L$/, "").replaceAll("_", " ");
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  const words = name.replace(/_m?eq_L$/, "").replaceAll("_", " ").replace(/\bph\b/i, "pH");
+  return words.startsWith("pH") ? words : words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** Quotes what was given, cut where someone put a whole page into a cell. */

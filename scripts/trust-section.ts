@@ -2,7 +2,8 @@ import { text } from "./html-text.ts";
 import type { AccuracyRow } from "../tests/reference/chemistry/accuracy-row.ts";
 import type { AchievedAccuracy } from "../tests/reference/chemistry/achieved-accuracy.ts";
 
-const percent = (value: number): string => `${(100 * value).toFixed(1)} %`;
+/** Two figures: an error is not known any better. */
+const percent = (value: number): string => `${String(Number((100 * value).toPrecision(2)))} %`;
 
 const figureIn: Readonly<Record<AccuracyRow["unit"], (value: number) => string>> = {
   pH: (value) => `${value.toFixed(3)} pH`,

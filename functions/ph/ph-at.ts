@@ -3,7 +3,7 @@ import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
 import { phReading, system } from "../arguments.ts";
 import { quantity } from "../quantity-argument.ts";
-import { readingAt } from "../../src/core/bath/reading-at.ts";
+import { unspentAt } from "../../src/core/bath/reading-at.ts";
 import { waterAlkalinity } from "../shared-arguments.ts";
 
 export const phAt = defineFunction({
@@ -42,5 +42,5 @@ export const phAt = defineFunction({
   ],
   source: "Chemical equilibrium of builder and water at both temperatures, the strength chosen to give the first reading.",
   compute: ([reading, from, to, madeOf, alkalinity]) =>
-    readingAt({ baseline: reading, temperature: from, builder: madeOf, alkalinity }, reading, to).best,
+    unspentAt({ builder: madeOf, alkalinity }, reading, from, to).best,
 });

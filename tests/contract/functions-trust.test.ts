@@ -17,6 +17,6 @@ describe("the reference page's section on trust", () => {
   it("follows the measurement instead of repeating typed numbers", () => {
     const worse = { ...achieved, coverage: { ...achieved.coverage, contained: 30, rows: 36, medianWidth: 0.987 } };
     expect(trustSection(worse)).toContain("30 of 36 baths");
-    expect(trustSection(worse)).toContain("98.7 % of the opening dose wide");
+    expect(trustSection(worse)).toContain("99 % of the opening dose wide");
   });
 });

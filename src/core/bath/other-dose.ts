@@ -15,6 +15,7 @@ import type { Bath } from "./bath.ts";
  */
 export function phAtDose(bath: Bath, knownDose: CubicMeters, newDose: CubicMeters): Estimate {
   checkWithin("known dose", knownDose, liquidVolume);
+  checkWithin("known ph", bath.baseline, readablePh);
   checkWithin("new dose", newDose, liquidVolume);
   return estimatePHAtDose(questionOf(bath), newDose / knownDose);
 }
@@ -27,6 +28,7 @@ export function phAtDose(bath: Bath, knownDose: CubicMeters, newDose: CubicMeter
  */
 export function doseAtPh(bath: Bath, knownDose: CubicMeters, target: PH): CubicMeters {
   checkWithin("known dose", knownDose, liquidVolume);
-  checkWithin("target pH", target, readablePh);
+  checkWithin("known ph", bath.baseline, readablePh);
+  checkWithin("target ph", target, readablePh);
   return cubicMeters(knownDose * estimateDoseAtPH(questionOf(bath), target).best);
 }

@@ -6,7 +6,7 @@ import { checkWithin } from "../domain.ts";
 import { bathTemperature, readablePh } from "../domains.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 import { questionOf, softenedQuestionOf } from "./bath.ts";
-import type { Bath } from "./bath.ts";
+import type { Bath, BathChemistry } from "./bath.ts";
 
 interface ReadingQuestion {
   readonly bath: Bath;
@@ -49,4 +49,16 @@ export function readingAt(bath: Bath, reading: PH, temperature: Kelvin): Estimat
   checkWithin("reading", reading, readablePh);
   checkWithin("reading temperature", temperature, bathTemperature);
   return remembered({ bath, reading, temperature });
+}
+
+/**
+ * What an unspent bath of some pH reads at another temperature, with a perfect meter.
+ *
+ * @throws as `readingAt`
+ */
+export function unspentAt(chemistry: BathChemistry, reading: PH, from: Kelvin, to: Kelvin): Estimate {
+  checkWithin("ph", reading, readablePh);
+  checkWithin("from temperature", from, bathTemperature);
+  checkWithin("to temperature", to, bathTemperature);
+  return readingAt({ ...chemistry, baseline: reading, temperature: from }, reading, to);
 }

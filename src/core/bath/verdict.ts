@@ -13,8 +13,8 @@ const roundingError = 1e-9;
 export type Verdict = "hold" | "near" | "top up" | "re-read";
 
 /**
- * Judges a reading. "top up" and "hold" are given only where every bath within the model's band would
- * give them; a reading inside the band has to be taken again at the baseline's temperature.
+ * Judges a reading. "top up" and "hold" are given only where every builder, loss and water that is
+ * open would give them; a reading between has to be taken again at the baseline's temperature.
  *
  * @throws OutOfRange for a value outside its domain
  */

@@ -35,6 +35,20 @@ describe("a refusal", () => {
     ['=BATH.UNITCONVERT(-300,"C","F")', "Value is -300 °C; allowed: at least -273.15 °C."],
     ['=BATH.UNITCONVERT(1,"gal","gpg")', "“gal” is a unit of volume and “gpg” one of hardness; they do not convert."],
     ['=BATH.UNITCONVERT(1,"smidgen","gal")', "No unit “smidgen” is known; BATH.UNITS() lists all."],
+    ['=BATH.PHAT(11.3,"25 C",)', "To temperature is blank or 0."],
+    ['=BATH.PHAT(11.3,"25 C","85 C")', "To temperature is 85 °C; allowed: 0 to 80 °C."],
+    ['=BATH.PHAT(15,"25 C","45 C")', "pH is 15; allowed: 0 to 14.5."],
+    ["=BATH.PHATDOSE(1,15,2)", "Known pH is 15; allowed: 0 to 14.5."],
+    ["=BATH.NEXTADD(1,10.8,10.82,11.3)", "The bath hardly answered: the addition moved it by 0.02 pH. Check meter, temperature, mixing and water before adding more."],
+    ['=BATH.BUFFERPH(7,"25 C")', "Buffer is “7”; write “phthalate” (4), “phosphate” (6.86), “phosphate 7.4” (7.4), “borax” (9.18), “carbonate” (10.01), “lime” (12.45). For another buffer read the table on its bottle."],
+    ['=BATH.BUFFERPH("carbonate","60 C")', "Temperature is 60 °C; allowed: 0 to 50 °C."],
+    ['=BATH.ACIDFOR(60,6,"vinegar")', "Acid is “vinegar”; write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”."],
+    ['=BATH.ACIDFOR(60,6,"hydrochloric",60)', "Purity is 60; allowed: more than 0 and at most 40."],
+    ['=BATH.ACIDTO(60,11,7,"citric",,,2000)', "Alkalinity is 2000 meq/L; allowed: more than 0 and at most 1000 meq/L."],
+    ["=BATH.TOPUPLEARNED(11.3,10.8,{1;1},{10.8;11},{11})", "Additions, befores and afters have 2, 2 and 1 cells; they must have the same number."],
+    ["=BATH.TOPUPTITRATION(100,8,6,9)", "The blank is as large as the fresh titre; titrate the water alone and the bath as opened"],
+    ["=BATH.SOLUTIONPH({1,2,3})", "Composition as a range must have two columns: component and mol per kg of water."],
+    ['=BATH.SOLUTIONPH({"NaOH",-1})', "Composition holds an amount below 0 for “NaOH”."],
     ["=BATH.SHARE(100,{0;0})", "Every weight is blank or 0, so there is nothing to share by"],
   ])("of %s says “%s”", (formula, message) => {
     expect(messageOf(formula)).toBe(message);
@@ -64,6 +78,20 @@ describe("an answer", () => {
   it("keeps the shape of the weights and leaves a header's row blank", () => {
     expect(callFormula('=BATH.SHARE(10,{"Claim";1;0;1})')).toEqual([[""], [5], [0], [5]]);
     expect(callFormula("=BATH.SHARE(10,{1,1})")).toEqual([[5, 5]]);
+  });
+
+  it("of TOPUPRANGE to the invented week's reading holds what its simulated bath took, 3.18 of 4.178 gallons", () => {
+    const spill = callFormula('=BATH.TOPUPRANGE(4.178,11.42,10.83,"unknown","25 C",5)');
+    const [low, best, high, first] = (Array.isArray(spill) ? spill.flat() : []).map(Number);
+    expect(low).toBeLessThan(3.18);
+    expect(high).toBeGreaterThan(3.18);
+    expect(best).toBeGreaterThan(2.7);
+    expect(first).toBeCloseTo(4.178 / 3, 10);
+  });
+
+  it("spills a card with one row for each temperature and leaves headers out", () => {
+    const spill = callFormula('=BATH.TRIGGERCARD(11.3,0.5,77,{"Temperature";77;"";113})');
+    expect(Array.isArray(spill) ? spill.map(([temperature]) => temperature) : []).toEqual([77, 113]);
   });
 
   it("reads the builder from two columns of a safety data sheet", () => {

@@ -1,0 +1,79 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { findFunction } from "../../functions/catalogue.ts";
+import type { CellInput } from "../../functions/define-function.ts";
+import { evaluate } from "../../functions/evaluate.ts";
+
+function spill(id: string, ...cells: readonly CellInput[]): readonly number[] {
+  const fn = findFunction(id);
+  if (fn === undefined) throw new RangeError(`No function ${id}`);
+  const answer = evaluate(fn, cells);
+  return (Array.isArray(answer) ? answer.flat() : [answer]).map(Number);
+}
+
+const ask = (id: string, ...cells: readonly CellInput[]): number => spill(id, ...cells)[0] ?? Number.NaN;
+
+const word = fc.constantFrom("hydroxide", "silicate", "carbonate", "phosphate");
+const maybeUnknown = fc.constantFrom("hydroxide", "silicate", "carbonate", "phosphate", "unknown");
+/** A carbonate bath reaches no more when it is hot. */
+const baseline = fc.double({ min: 10.2, max: 11.4, noNaN: true });
+const celsius = fc.double({ min: 10, max: 75, noNaN: true });
+/** Every builder reaches these with something to spare. */
+const reachable = fc.double({ min: 10.2, max: 11, noNaN: true });
+const lukewarm = fc.double({ min: 10, max: 45, noNaN: true });
+const alkalinity = fc.double({ min: 1, max: 300, noNaN: true });
+const drop = fc.double({ min: 0.1, max: 1.2, noNaN: true });
+const few = { numRuns: 60 };
+
+describe("a bath of any known builder", () => {
+  it("returns to its reading when it is heated and cooled again", () => {
+    fc.assert(fc.property(baseline, celsius, celsius, word, alkalinity, (read, from, to, builder, water) => {
+      const there = ask("PHAT", read, from, to, builder, water, "metric");
+      expect(Math.abs(ask("PHAT", there, to, from, builder, water, "metric") - read)).toBeLessThanOrEqual(1e-4);
+    }), few);
+  });
+
+  it("reads lower the hotter it is", () => {
+    fc.assert(fc.property(baseline, celsius, fc.double({ min: 1, max: 20, noNaN: true }), word, alkalinity, (read, from, more, builder, water) => {
+      const to = Math.min(80, from + more);
+      expect(ask("PHAT", read, from, to, builder, water, "metric")).toBeLessThan(read);
+    }), few);
+  });
+
+  it("rises with its dose, and the dose is found again from the pH", () => {
+    fc.assert(fc.property(reachable, lukewarm, word, alkalinity, fc.double({ min: 1.05, max: 3, noNaN: true }), (read, at, builder, water, times) => {
+      const higher = ask("PHATDOSE", 1, read, times, builder, at, water, "metric");
+      expect(higher).toBeGreaterThan(read);
+      expect(ask("DOSEATPH", 1, read, higher, builder, at, water, "metric") / times).toBeCloseTo(1, 3);
+    }), few);
+  });
+
+  it("takes more acid the lower the target", () => {
+    fc.assert(fc.property(reachable, lukewarm, word, fc.constantFrom("citric", "hydrochloric", "sulfuric", "sodium bisulfate"), (read, at, builder, acid) => {
+      const amounts = [read, 10, 9, 8, 7, 6].map((target) => ask("ACIDTO", 100, read, target, acid, builder, at, null, "metric"));
+      expect(amounts[0]).toBe(0);
+      expect(amounts).toEqual([...amounts].sort((first, second) => first - second));
+      expect(amounts.at(-1)).toBeGreaterThan(0);
+    }), few);
+  });
+});
+
+describe("a top-up", () => {
+  it("is ordered low, best, high, never negative, and begins with no more than the best", () => {
+    fc.assert(fc.property(baseline, drop, celsius, maybeUnknown, fc.option(alkalinity), (opened, fall, at, builder, water) => {
+      const [low = Number.NaN, best = Number.NaN, high = Number.NaN, first = Number.NaN] = spill("TOPUPRANGE", 4, opened, opened - fall, builder, at, water, null, "metric");
+      expect(low).toBeGreaterThanOrEqual(0);
+      expect(best).toBeGreaterThanOrEqual(low);
+      expect(high).toBeGreaterThanOrEqual(best);
+      expect(first).toBeLessThanOrEqual(best);
+    }), few);
+  });
+
+  it("shrinks to nothing as the reading nears the baseline", () => {
+    fc.assert(fc.property(baseline, drop, celsius, maybeUnknown, alkalinity, (opened, fall, at, builder, water) => {
+      const shares = [fall, fall / 2, fall / 4, 0].map((by) => ask("TOPUP", 1, opened, opened - by, builder, at, water, null, "metric"));
+      expect(shares).toEqual([...shares].sort((first, second) => second - first));
+      expect(shares.at(-1)).toBe(0);
+    }), few);
+  });
+});
