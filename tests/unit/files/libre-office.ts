@@ -5,8 +5,10 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { promisify } from "node:util";
 
+const program = "soffice";
+
 /** Where LibreOffice is not installed the tests that need it are not made, and a line says so. */
-export const hasLibreOffice = spawnSync("soffice", ["--version"], { timeout: 20_000 }).status === 0;
+export const hasLibreOffice = spawnSync(program, ["--version"], { timeout: 20_000 }).status === 0;
 if (!hasLibreOffice) console.log("LibreOffice is not installed: workbooks are not recalculated by a second program here.");
 
 /** 0 stands for "always" in LibreOffice's setting for recalculating .xlsx files at loading. */
@@ -25,7 +27,7 @@ export async function recalculated(file: Uint8Array): Promise<Uint8Array> {
     await writeFile(path.join(settings, "registrymodifications.xcu"), recalculateAlways);
     await writeFile(path.join(folder, "log.xlsx"), file);
     const profile = `-env:UserInstallation=${pathToFileURL(path.join(folder, "profile")).href}`;
-    await promisify(execFile)("soffice", [profile, "--headless", "--convert-to", "xlsx", "--outdir", path.join(folder, "out"), path.join(folder, "log.xlsx")], { timeout: 60_000 });
+    await promisify(execFile)(program, [profile, "--headless", "--convert-to", "xlsx", "--outdir", path.join(folder, "out"), path.join(folder, "log.xlsx")], { timeout: 60_000 });
     return await readFile(path.join(folder, "out", "log.xlsx"));
   } finally {
     await rm(folder, { recursive: true, force: true });
