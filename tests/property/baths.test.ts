@@ -1,5 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { anchoredBaths } from "../../src/core/bath-chemistry/bath-question.ts";
+import { builderFromWord } from "../../src/core/bath-chemistry/builder.ts";
+import { afterLoss } from "../../src/core/bath-chemistry/loss.ts";
+import { topUpTo, toppedUp } from "../../src/core/bath-chemistry/top-up.ts";
+import { waterFromTests } from "../../src/core/bath-chemistry/water.ts";
+import { phOf } from "../../src/core/solution/ph-of.ts";
+import { celsiusZero } from "../../src/core/units/exact-constants.ts";
+import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantity.ts";
 import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
@@ -74,6 +82,19 @@ describe("a top-up", () => {
       const shares = [fall, fall / 2, fall / 4, 0].map((by) => ask("TOPUP", 1, opened, opened - by, builder, at, water, null, "metric"));
       expect(shares).toEqual([...shares].sort((first, second) => second - first));
       expect(shares.at(-1)).toBe(0);
+    }), few);
+  });
+
+  it("brings the bath back to its baseline when it is added and the bath is solved again", () => {
+    fc.assert(fc.property(reachable, drop, lukewarm, word, alkalinity, fc.constantFrom("acid", "carbon dioxide"), (opened, fall, at, builder, water, loss) => {
+      const temperature = kelvin(celsiusZero + at);
+      const tested = waterFromTests({ alkalinity: equivalentsPerKilogram(water / 50_043) });
+      for (const bath of anchoredBaths({ baseline: ph(opened), temperature, builder: builderFromWord(builder), water: tested })) {
+        const spent = afterLoss(bath, ph(opened - fall), loss);
+        expect(Math.abs(phOf(spent, temperature) - (opened - fall))).toBeLessThanOrEqual(1e-3);
+        const restored = toppedUp(bath, spent, topUpTo(bath, spent, bath.baseline));
+        expect(Math.abs(phOf(restored, temperature) - opened)).toBeLessThanOrEqual(1e-3);
+      }
     }), few);
   });
 });
