@@ -65,10 +65,14 @@ function swept(base: Composition): (index: number) => void {
   };
 }
 
-function verdictCell(baseline: (index: number) => number, temperature: (index: number) => number): (index: number) => void {
+function verdictCell(
+  baseline: (index: number) => number,
+  temperature: (index: number) => number,
+  alkalinity: number | null = 100,
+): (index: number) => void {
   return (index) => {
     const at = Math.abs(index);
-    evaluate(verdict, [10 + (at % 150) / 100, baseline(at), 0.5, 77, temperature(at), "unknown", 100, "US"]);
+    evaluate(verdict, [10 + (at % 150) / 100, baseline(at), 0.5, 77, temperature(at), "unknown", alkalinity, "US"]);
   };
 }
 
@@ -103,6 +107,12 @@ const figures: readonly Figure[] = [
 const verdicts: readonly Figure[] = [
   { what: "VERDICT cell, ten baths of a log", times: 10_000, goal: "10,000 /s", run: verdictCell((index) => 11 + (index % 10) / 20, (index) => 95 + (index % 400) / 10) },
   { what: "VERDICT cell, one bath, every temperature new", times: 10_000, goal: "10,000 /s", run: verdictCell(() => 11.3, (index) => 95 + index * 1e-3) },
+  {
+    what: "VERDICT cell, one bath of untested water, every temperature new",
+    times: 10_000,
+    goal: "10,000 /s",
+    run: verdictCell(() => 11.3, (index) => 95 + index * 1e-3, null),
+  },
   { what: "VERDICT cell, every bath and temperature new", times: 10_000, goal: "", run: verdictCell((index) => 11.3 + index * 1e-6, (index) => 95 + index * 1e-3) },
   {
     what: "TOPUPRANGE cell, builder unknown, one bath",
