@@ -39,13 +39,13 @@ const results: readonly ColumnDefinition[] = [
       return blankIf([`${r.here("bathRow")}=""`, `${r.here("kind")}<>"concentrate"`, `${r.here("purpose")}="opening"`, `NOT(ISNUMBER(${r.here("phAfter")}))`],
         `IF(${baseline}="","",BATH.RECOVERED(${r.here("phAfter")},${baseline},${r.named("tolerance")}))`);
     }),
-  computed({ id: "nextAddition", label: "Then add", type: "number", unit: volume, format: "0.000", width: 12, help: "After a short recovery: a further addition, judged from what this one did. Mix, then read again." },
+  computed({ id: "nextAddition", label: "Then add", type: "number", unit: volume, format: "0.000", width: 12, help: "After a short recovery: a further addition, judged from what this one did and never more than a first addition. Mix, then read again." },
     (r) => {
       const ofBath = (column: string): string => at(r, "baths", column, r.here("bathRow"));
       const rise = `ROUND(${r.here("phAfter")}-${r.here("phBefore")},2)`;
       const next = `BATH.NEXTADD(${r.here("amount")},${r.here("phBefore")},${r.here("phAfter")},${ofBath("baseline")},${ofBath("builderUsed")},${ofBath("baselineTemperature")},${ofBath("alkalinityUsed")},${r.named("unitSystem")})`;
       return blankIf([`${r.here("recovery")}<>${quoted(recovery.short)}`, `NOT(ISNUMBER(${r.here("amount")}))`],
-        `IF(NOT(ISNUMBER(${r.here("phBefore")})),"pH before missing",IF(${rise}<=${leastRise},"hardly moved: check meter, temperature, mixing and water",${next}))`);
+        `IF(NOT(ISNUMBER(${r.here("phBefore")})),"pH before missing",IF(${rise}<${leastRise},"hardly moved: check meter, temperature, mixing and water",MIN(${next},${r.named("houseShare")}*${ofBath("openingDose")})))`);
     }),
 ];
 

@@ -12,6 +12,9 @@ import { recovery, usualTolerance } from "./recovery.ts";
 /** A rise below this may be the meter alone, so it tells nothing about the addition; common practice, no source. */
 const leastRise = 0.03;
 
+/** Two readings of two decimals differ by 0.03 only to within a rounding of the binary fraction. */
+const rounding = 1e-9;
+
 /**
  * Concentrate still to be added, judged from what the last addition did; 0 once within 0.1 of the baseline or
  * above it.
@@ -25,7 +28,7 @@ export function nextAddition(added: CubicMeters, { before, after }: Answered, ba
   checkWithin("after", after, readablePh);
   const question = questionOf(bath);
   if (recovery(after, bath.baseline, usualTolerance) !== "short") return cubicMeters(0);
-  if (after - before < leastRise) {
+  if (after - before < leastRise - rounding) {
     const rise = (after - before).toFixed(2);
     throw new DomainError(
       "no-answer",

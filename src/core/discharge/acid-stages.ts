@@ -1,18 +1,18 @@
 import { checkWithin } from "../domain.ts";
 import { plainAmount } from "../domains.ts";
 
-/** Most first, then a part of what the reading says is left; common practice, no source. */
+/** Most first, then half as much, so that the end is reached in small steps; common practice, no source. */
 const firstShare = 0.6;
 const secondShare = 0.3;
 
 /**
- * A planned amount of acid in three stages: 60 %, 30 % of what is left, and the rest to finish with.
+ * A planned amount of acid in three stages: 60 %, 30 %, and the rest to finish with.
  *
  * @throws OutOfRange for a value outside its domain
  */
 export function acidStages(amount: number): readonly [first: number, second: number, rest: number] {
   checkWithin("amount", amount, plainAmount);
   const first = firstShare * amount;
-  const second = secondShare * (amount - first);
+  const second = secondShare * amount;
   return [first, second, amount - first - second];
 }

@@ -15,9 +15,16 @@ export interface Answered {
   readonly after: number;
 }
 
+function mostAtOnce(bath: RowFacts, { log }: EntryContext): number {
+  const { houseShare } = log.fields;
+  const opening = bath.number("openingDose");
+  return typeof houseShare === "number" && opening !== undefined ? houseShare * opening : Number.POSITIVE_INFINITY;
+}
+
 /**
- * What a bath short of its baseline still wants: judged from what the last addition did, or, where the
- * pH before it is not known, the first addition of a top-up from here. Undefined where neither can be asked.
+ * What to add next to a bath short of its baseline: judged from what the last addition did, but at most
+ * the house share of the opening dose at once, as on the Additions sheet; or, where the pH before it is
+ * not known, the first addition of a top-up from here. Undefined where neither can be asked.
  */
 export function furtherAddition(bath: RowFacts, { added, before, after }: Answered, context: EntryContext): Answer<number> | undefined {
   const baseline = bath.number("baseline");
@@ -25,7 +32,8 @@ export function furtherAddition(bath: RowFacts, { added, before, after }: Answer
   const temperature = bath.number("baselineTemperature");
   if (added !== undefined && before !== undefined) {
     const builder = bath.text("builderUsed") ?? null;
-    return askNumber("NEXTADD", added, before, after, baseline, builder, temperature ?? null, alkalinityOf(bath), context.system);
+    const next = askNumber("NEXTADD", added, before, after, baseline, builder, temperature ?? null, alkalinityOf(bath), context.system);
+    return next.known ? { known: true, value: Math.min(next.value, mostAtOnce(bath, context)) } : next;
   }
   const range = topUpRange(bath, baseline, after, temperature, context);
   if (range?.known !== true) return range;

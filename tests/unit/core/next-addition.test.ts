@@ -21,6 +21,7 @@ describe("the next addition", () => {
     const refusal = expect.objectContaining({ refusal: "no-answer" }) as Error;
     expect(() => next(10.8, 10.82)).toThrow(refusal);
     expect(() => next(10.8, 10.7)).toThrow(/meter, temperature, mixing and water/);
+    expect(next(10.83, 10.86)).toBeGreaterThan(0);
   });
 
   it("of plain hydroxide is the hydroxide missing over the hydroxide gained, but for ions and volume", () => {

@@ -76,9 +76,15 @@ describe("a top-up that fell short", () => {
   const strong = baths.map((row) => ({ ...row, builder: "hydroxide" }));
 
   it("says what to add, judged from what it did", async () => {
-    const log = await workedLog(demoWith({ baths: strong, readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", firstTopUp) }));
-    // Hydroxide missing over hydroxide gained: (10^0.59 − 10^0.30) / (10^0.30 − 1) times 1.39 gal; ions shift it a little.
-    expect(Number(log.cell("additions", "A007", "nextAddition")) / ((1.39 * (10 ** 0.59 - 10 ** 0.3)) / (10 ** 0.3 - 1))).toBeCloseTo(1, 1);
+    const nearly = { ...firstTopUp, phAfter: 11.28 };
+    const log = await workedLog(demoWith({ baths: strong, readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", nearly) }));
+    // Hydroxide missing over hydroxide gained: (10^0.59 − 10^0.45) / (10^0.45 − 1) times 1.39 gal; ions shift it a little.
+    expect(Number(log.cell("additions", "A007", "nextAddition")) / ((1.39 * (10 ** 0.59 - 10 ** 0.45)) / (10 ** 0.45 - 1))).toBeCloseTo(1, 1);
+  });
+
+  it("never asks for more at once than a first addition", async () => {
+    const log = await workedLog(demoWith({ readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", firstTopUp) }));
+    expect(log.cell("additions", "A007", "nextAddition")).toBeCloseTo(4.178 / 3, 9);
   });
 
   it.each([
