@@ -3,8 +3,9 @@ import type { InputColumn } from "./definition.ts";
 import { between } from "./units-of.ts";
 import { builders, closeReasons } from "./words.ts";
 
+export const bathName: InputColumn = textInput({ id: "bath", label: "Bath", width: 14, required: true, help: "A name of its own for every fill, such as tank and date." });
+
 export const bathInputs: readonly InputColumn[] = [
-  textInput({ id: "bath", label: "Bath", width: 14, required: true, help: "A name of its own for every fill, such as tank and date." }),
   keyInput({ id: "tank", label: "Tank", width: 8, required: true, from: ["tanks", "tank"], help: "From the Job sheet." }),
   keyInput({ id: "water", label: "Water", width: 8, required: true, from: ["waters", "water"], help: "Water of the fill." }),
   keyInput({ id: "concentrate", label: "Concentrate", width: 12, required: true, from: ["concentrates", "concentrate"], help: "From the Job sheet." }),

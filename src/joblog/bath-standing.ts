@@ -29,6 +29,10 @@ export const bathStanding: readonly ComputedColumn[] = [
       const lastEntry = `MAX(${r.here("lastReadingAt")},${r.here("lastAddition")},${r.here("opened")})`;
       return blankIf([`NOT(ISNUMBER(${r.here("opened")}))`], `IF(ISNUMBER(${r.here("closed")}),${r.here("closed")},${lastEntry})-${r.here("opened")}`);
     }),
+];
+
+/** Stands beside the bath's name, where a person looks first. */
+export const bathStateColumn: ComputedColumn =
   computed({ id: "state", label: "State", type: "text", width: 11, help: "What comes next: charge, bench test, baseline, in use, top up, re-read, closed." },
     (r) => {
       const concentrateSinceReading = `${r.here("lastConcentrate")}>${r.here("lastReadingAt")}+${halfMinute}`;
@@ -38,5 +42,4 @@ export const bathStanding: readonly ComputedColumn[] = [
       const before = `IF(${r.here("benchState")}=${quoted(bench.accepted)},${quoted(bathState.baseline)},${quoted(bathState.benchTest)})`;
       const open = `IF(${r.here("openingDose")}="",${quoted(bathState.charge)},IF(${r.here("baseline")}="",${before},${judged}))`;
       return blankIf([`${r.here("bath")}=""`], `IF(ISNUMBER(${r.here("closed")}),${quoted(bathState.closed)},${open})`);
-    }),
-];
+    });

@@ -1,7 +1,7 @@
-import { bathInputs } from "./bath-inputs.ts";
+import { bathInputs, bathName } from "./bath-inputs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
-import { bathStanding } from "./bath-standing.ts";
+import { bathStanding, bathStateColumn } from "./bath-standing.ts";
 import type { SheetDefinition } from "./definition.ts";
 import { phChart } from "./ph-chart.ts";
 import { bathState, bench } from "./words.ts";
@@ -28,7 +28,7 @@ export const bathsSheet: SheetDefinition = {
       name: "Baths",
       caption: "Baths",
       emptyRows: 1,
-      columns: [...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers],
+      columns: [bathName, bathStateColumn, ...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers],
       signals: [
         { column: "state", when: { is: bathState.topUp }, look: "act" },
         { column: "state", when: { is: bathState.reRead }, look: "watch" },
