@@ -96,6 +96,7 @@ export function referencePage(): string {
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
+<link rel="icon" href="assets/icon-32.png">
 <meta name="color-scheme" content="light dark">
 <title>Bathsheet functions</title>
 <style>${referenceStyle}</style>
