@@ -6,68 +6,37 @@ import type { Argument, CellValue } from "./define-function.ts";
 import type { PH } from "../src/core/units/quantity.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
 
-const scalar = { excelType: "any", dimensionality: "scalar" } as const;
+type About = Pick<Argument<unknown>, "name" | "help" | "unit" | "optional" | "choices">;
 
-/** A pH reading; 0 and blank are refused alike, since no bath reads 0. */
-export function phReading(name: string, help: string): Argument<PH> {
-  return {
-    ...scalar,
-    name,
-    help,
-    unit: "pH",
-    optional: false,
-    read: (input) => {
-      const cell = singleCell(name, input);
-      if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
-      return ph(numberFrom(name, cell));
-    },
-  };
+function oneCell<Value>(about: About, fromCell: (cell: CellValue) => Value): Argument<Value> {
+  return { excelType: "any", dimensionality: "scalar", ...about, read: (input) => fromCell(singleCell(about.name, input)) };
 }
 
 /** A required plain number for which 0 makes no sense. */
 export function positiveNumber(name: string, help: string, unit: string): Argument<number> {
-  return {
-    ...scalar,
-    name,
-    help,
-    unit,
-    optional: false,
-    read: (input) => {
-      const cell = singleCell(name, input);
-      if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
-      return numberFrom(name, cell);
-    },
-  };
+  return oneCell({ name, help, unit, optional: false }, (cell) => {
+    if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
+    return numberFrom(name, cell);
+  });
+}
+
+/** A pH reading; 0 and blank are refused alike, since no bath reads 0. */
+export function phReading(name: string, help: string): Argument<PH> {
+  const number = positiveNumber(name, help, "pH");
+  return { ...number, read: (input, call) => ph(number.read(input, call)) };
 }
 
 /** A required plain number that may be 0; a cell that is blank for certain is refused. */
 export function anyNumber(name: string, help: string): Argument<number> {
-  return {
-    ...scalar,
-    name,
-    help,
-    optional: false,
-    read: (input) => {
-      const cell = singleCell(name, input);
-      if (isBlank(cell)) refuse(name, "is blank.");
-      return numberFrom(name, cell);
-    },
-  };
+  return oneCell({ name, help, optional: false }, (cell) => {
+    if (isBlank(cell)) refuse(name, "is blank.");
+    return numberFrom(name, cell);
+  });
 }
 
 /** An optional plain number; blank, 0 and left out all mean the default. */
 export function optionalNumber(name: string, help: string, unit: string, fallback: number): Argument<number> {
-  return {
-    ...scalar,
-    name,
-    help,
-    unit,
-    optional: true,
-    read: (input) => {
-      const cell = singleCell(name, input);
-      return isBlankOrZero(cell) ? fallback : numberFrom(name, cell);
-    },
-  };
+  return oneCell({ name, help, unit, optional: true }, (cell) => (isBlankOrZero(cell) ? fallback : numberFrom(name, cell)));
 }
 
 function choiceFrom<Choice extends string>(name: string, cell: CellValue, choices: readonly Choice[]): Choice {
@@ -78,18 +47,10 @@ function choiceFrom<Choice extends string>(name: string, cell: CellValue, choice
 
 /** A required word out of a few. */
 export function requiredChoice<Choice extends string>(name: string, help: string, choices: readonly Choice[]): Argument<Choice> {
-  return {
-    ...scalar,
-    name,
-    help,
-    optional: false,
-    choices,
-    read: (input) => {
-      const cell = singleCell(name, input);
-      if (isBlankOrZero(cell)) refuse(name, "is blank.");
-      return choiceFrom(name, cell, choices);
-    },
-  };
+  return oneCell({ name, help, optional: false, choices }, (cell) => {
+    if (isBlankOrZero(cell)) refuse(name, "is blank.");
+    return choiceFrom(name, cell, choices);
+  });
 }
 
 /** An optional word out of a few; blank and left out mean "not given". */
@@ -98,17 +59,7 @@ export function optionalChoice<Choice extends string>(
   help: string,
   choices: readonly Choice[],
 ): Argument<Choice | undefined> {
-  return {
-    ...scalar,
-    name,
-    help,
-    optional: true,
-    choices,
-    read: (input) => {
-      const cell = singleCell(name, input);
-      return isBlankOrZero(cell) ? undefined : choiceFrom(name, cell, choices);
-    },
-  };
+  return oneCell({ name, help, optional: true, choices }, (cell) => (isBlankOrZero(cell) ? undefined : choiceFrom(name, cell, choices)));
 }
 
 /** An optional word out of a few; blank and left out mean the fallback. */
@@ -124,18 +75,11 @@ export function choice<Choice extends string>(
 
 /** A required text. */
 export function word(name: string, help: string): Argument<string> {
-  return {
-    ...scalar,
-    name,
-    help,
-    optional: false,
-    read: (input) => {
-      const cell = singleCell(name, input);
-      if (isBlankOrZero(cell)) refuse(name, "is blank.");
-      if (typeof cell !== "string") refuse(name, "must be a word in quotes.");
-      return cell.trim();
-    },
-  };
+  return oneCell({ name, help, optional: false }, (cell) => {
+    if (isBlankOrZero(cell)) refuse(name, "is blank.");
+    if (typeof cell !== "string") refuse(name, "must be a word in quotes.");
+    return cell.trim();
+  });
 }
 
 /** The last argument of every function that takes everyday units. `evaluate` reads it first. */

@@ -6,7 +6,7 @@ import { equilibrate } from "./equilibrate.ts";
 import { setTemperature } from "./set-temperature.ts";
 import { equilibrateWithSolids } from "./settle-solids.ts";
 import { setTotals, startCold } from "./start.ts";
-import { systemFor } from "./system-registry.ts";
+import { systemFor } from "./known-systems.ts";
 
 /** Whether calcite and brucite may form. */
 export type Solids = "none" | "calcite and brucite";
