@@ -36,6 +36,8 @@ const useStyles = makeStyles({
     cursor: "pointer",
     "& svg": { fontSize: "20px" },
     ":hover": { color: tokens.colorNeutralForeground1, borderBottomColor: tokens.colorNeutralStroke1 },
+    // A transparent border is drawn in the text's color there, and every tab would look chosen.
+    "@media (forced-colors: active)": { borderBottomColor: "Canvas" },
     ...createFocusOutlineStyle(),
   },
   chosen: {
