@@ -58,7 +58,7 @@ async function meaning(entry: Entry, ...looked: readonly RegExp[]): Promise<void
 const bath = (header: string): Promise<string | number | boolean> => bench.lookUp("Baths", "B-T1-0301", header);
 const reading = (id: string, header: string): Promise<string | number | boolean> => bench.lookUp("Readings", id, header);
 
-describe("the first two days of a job, from an empty workbook", () => {
+describe("the first two days of a job and its first top-up, from an empty workbook", () => {
   it("builds the log from the tank, water and concentrate that were typed", async () => {
     await fill("Start a log here", {
       Shop: "Quillhaven Contents Works",
@@ -184,9 +184,34 @@ describe("the first two days of a job, from an empty workbook", () => {
     expect(await bench.pane.getByRole("main").innerText()).toMatch(/Top up: add 1\.39 gal/);
   });
 
+  it("keeps asking after a first addition that fell short, and stops once the bath is within a tenth of its baseline", async () => {
+    await openEntry("Top-up or make-up");
+    const amount = form("Top-up or make-up").getByRole("textbox", { name: "Amount, gal", exact: true });
+    expect(Number(await amount.inputValue()), "the first addition is proposed").toBeCloseTo(1.39, 2);
+    await fill("Top-up or make-up", { When: "2027-03-04T08:30" });
+    await form("Top-up or make-up").getByRole("button", { name: "Record addition" }).click();
+    await form("Top-up or make-up").waitFor({ state: "detached" });
+    expect(await bath("State")).toBe("re-read");
+
+    await record("Reading", { When: "2027-03-04T08:50", Purpose: "after top-up", "pH as read": "11.13", "Sample, °F": "25 C" });
+    expect(await bench.lookUp("Additions", "A005", "pH after")).toBe(11.13);
+    expect(await bench.lookUp("Additions", "A005", "Recovery")).toBe("short");
+    expect(await bench.lookUp("Additions", "A005", "Then add, gal")).toBeCloseTo(4.178 / 3, 3);
+    await bench.pane.getByRole("tab", { name: "Now" }).click();
+    await expect.poll(() => bench.pane.getByRole("main").innerText()).toMatch(/Not back yet: 0\.29 pH under the baseline\. Add 1\.39 gal/);
+
+    await record("Top-up or make-up", { "Amount, gal": "1.39", When: "2027-03-04T08:55" });
+    await record("Reading", { When: "2027-03-04T09:15", Purpose: "after top-up", "pH as read": "11.33", "Sample, °F": "25 C" });
+    expect(await bench.lookUp("Additions", "A006", "Recovery")).toBe("recovered");
+    expect(await bench.lookUp("Additions", "A006", "Then add, gal")).toBe("");
+    expect(await bath("State")).toBe("in use");
+    expect(await bath("Topped up, of opening dose")).toBeCloseTo((1.39 + 1.39) / 4.178, 2);
+  });
+
   it("shows what the bath has cost so far", async () => {
-    // 4.178 gal at 139 / 5 a gallon; the water has no price here.
-    expect(await bath("Additions charged to claims")).toBeCloseTo(91.05 + 25.1, 2);
+    // 3.275, 0.903 and twice 1.39 gal at 139 / 5 a gallon, each to the cent; the water has no price here.
+    const topUps = 2 * 38.64;
+    expect(await bath("Additions charged to claims")).toBeCloseTo(91.05 + 25.1 + topUps, 1);
   });
 
   it("has had no fault in the page and asked nothing of any other machine", () => {
