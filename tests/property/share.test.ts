@@ -31,6 +31,12 @@ describe("shares of a total", () => {
     );
   });
 
+  it("round half a cent of the total up, as a worksheet does", () => {
+    expect(shareOut(1.005, [1])).toEqual([1.01]);
+    expect(shareOut(-1.005, [1])).toEqual([-1.01]);
+    expect(shareOut(8.165, [1, 1])).toEqual([4.09, 4.08]);
+  });
+
   it("give nothing to a weight of zero when the cents divide evenly", () => {
     expect(shareOut(10, [1, 0, 1])).toEqual([5, 0, 5]);
   });

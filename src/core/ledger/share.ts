@@ -5,6 +5,11 @@ import { moneyTotal, shareWeight } from "../domains.ts";
 /** Remainders that differ by less than this differ only by the rounding of a double. */
 const sameRemainder = 1e-7;
 
+/** Half a cent rounds up as in a worksheet, although a double holds 1.005 as slightly less. */
+function wholeCents(amount: number): number {
+  return Math.round(Number((amount * 100).toPrecision(15)));
+}
+
 /**
  * Splits a total to the cent by largest remainder: every part gets its whole cents, and the cents
  * left over go to the largest remainders, ties to the first. The total is first rounded to the cent,
@@ -20,7 +25,7 @@ export function shareOut(total: number, weights: readonly number[]): number[] {
   if (!(sum > 0)) throw new DomainError("invalid", "Every weight is blank or 0, so there is nothing to share by");
 
   const sign = total < 0 ? -1 : 1;
-  const cents = Math.round(Math.abs(total) * 100);
+  const cents = wholeCents(Math.abs(total));
   const quotas = weights.map((weight) => cents * (weight / sum));
   const parts = quotas.map((quota) => Math.floor(quota));
   const byRemainder = quotas
