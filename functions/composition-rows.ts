@@ -1,6 +1,7 @@
 import { DomainError } from "../src/core/domain-error.ts";
 import { isBlankOrZero, numberFrom, refuse } from "./read-cell.ts";
 import { inWords, quoted } from "./wording.ts";
+import { parseNumber } from "../src/core/units/parse-number.ts";
 import type { CellMatrix, CellValue } from "./define-function.ts";
 import type { Ingredient } from "../src/core/solution/chemicals/composition-of.ts";
 
@@ -13,9 +14,18 @@ function isUsed(row: readonly CellValue[]): boolean {
   return !isBlankOrZero(row[0] ?? null) && !isBlankOrZero(row[1] ?? null) && !isHeader(row);
 }
 
+/** Safety data sheets print ranges such as "5-10%": which figure of it to take is the shop's to say. */
+function amountOf(name: string, chemical: string, cell: CellValue): number {
+  if (typeof cell !== "string") return numberFrom(name, cell);
+  const text = cell.replace(/%\s*$/, "");
+  if (parseNumber(text).read === "nothing") {
+    refuse(name, `gives ${quoted(cell)} for ${quoted(chemical)}; write one number, such as the middle of a range.`);
+  }
+  return numberFrom(name, text);
+}
+
 function ingredientOf(name: string, row: readonly CellValue[]): Ingredient {
-  const second = row[1] ?? null;
-  const amount = numberFrom(name, typeof second === "string" ? second.replace(/%\s*$/, "") : second);
+  const amount = amountOf(name, String(row[0]), row[1] ?? null);
   if (amount < 0) refuse(name, `holds an amount below 0 for ${quoted(String(row[0]))}.`);
   return { chemical: String(row[0]), amount };
 }

@@ -32,7 +32,7 @@ function strengthFrom(name: string, cell: CellValue, system: UnitSystem): Volume
     case "undecided":
       return refuse(name, `is ${quoted(cell)}; write US or imperial before the measure.`);
     case "weight":
-      return refuse(name, `is ${quoted(cell)}; oz alone is a weight: write fl oz, or another measure of volume.`);
+      return refuse(name, `is ${quoted(cell)}, a weight (so is oz alone); write fl oz, or another measure of volume.`);
     case "nothing":
       return refuse(name, `is ${quoted(cell)}; ${advice}, or 3 fl oz/gal, 25 mL/L.`);
   }

@@ -5,7 +5,7 @@ import { titratedTopUp } from "../../src/core/bath/titrated-top-up.ts";
 export const topUpTitration = defineFunction({
   id: "TOPUPTITRATION",
   category: "Threshold and top-up",
-  summary: "Top-up by titration: the share of the fresh bath's titre that is gone, times the opening dose.",
+  summary: "Top-up by titration: the share of the fresh bath's titration that is gone, times the opening dose.",
   arguments: [
     positiveNumber("opening_dose", "concentrate that the bath was opened with", "any unit of volume"),
     positiveNumber("fresh_titre", "titrant that a sample of the fresh bath took", "mL, or drops"),

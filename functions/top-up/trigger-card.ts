@@ -1,5 +1,7 @@
 import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { bathTemperature } from "../../src/core/domains.ts";
 import { builder } from "../builder-argument.ts";
+import { checkWithin } from "../../src/core/domain.ts";
 import { defineFunction } from "../define-function.ts";
 import { inSystem } from "../in-system.ts";
 import { modelNotes } from "./model-notes.ts";
@@ -42,6 +44,7 @@ export const triggerCard = defineFunction({
   source: "TRIGGER at each temperature.",
   compute: ([baselinePh, fall, from, temperatures, madeOf, alkalinity], call) =>
     temperatures.map((reading) => {
+      checkWithin("temperatures", reading, bathTemperature);
       const due = trigger({ baseline: baselinePh, drop: fall, temperatures: { baseline: from, reading }, builder: madeOf, alkalinity });
       return [inSystem("temperature", reading, call), due.best];
     }),

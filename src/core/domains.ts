@@ -28,8 +28,11 @@ export const packPrice: Domain = { measure: "number", low: 0, openLow: true, hig
 /** Sums up to this size keep every cent exactly in a double. */
 export const moneyTotal: Domain = { measure: "number", low: -1e12, high: 1e12 };
 export const shareWeight: Domain = { measure: "number", low: 0, high: 1e12 };
-/** Percent by weight. */
-export const purityByWeight: Domain = { measure: "number", low: 0, openLow: true, high: 100 };
+/**
+ * Percent by weight. 1 and less is refused: a cell formatted as a percentage hands over 0.3145 for 31.45 %, and
+ * would call for a hundred times the acid.
+ */
+export const purityByWeight: Domain = { measure: "number", low: 1, openLow: true, high: 100 };
 /** An amount of something to add, in whatever unit it was given. */
 export const plainAmount: Domain = { measure: "number", low: 0, openLow: true, high: 1e9 };
 /** The standards of the meter are certified between these at best. */

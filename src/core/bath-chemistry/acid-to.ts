@@ -31,7 +31,7 @@ export function acidTo(
   const question = { base: totals, direction: parts, effect: "lowers", temperature, target, solids } as const;
   const moles = amountAtPH({ ...question, guess, most: mostDissolved });
   if (moles === undefined) {
-    throw new DomainError("no-answer", `The ${acid} acid does not bring this solution to pH ${target.toFixed(2)}`);
+    throw new DomainError("no-answer", `This acid does not bring this solution to pH ${target.toFixed(2)}`);
   }
   return equivalentsPerKilogram(moles * equivalentsPerMole);
 }

@@ -30,12 +30,21 @@ function pHWithDose(bath: AnchoredBath, times: number): PH {
 }
 
 /**
+ * The largest multiple of the known dose that the chemistry reaches with every candidate of the builder; the
+ * search of `estimateDoseAtPH` ends there too. At most 100. Throws as `anchoredBaths`.
+ */
+export function mostTimesOf(question: BathQuestion): number {
+  return Math.min(mostTimes, ...anchoredBaths(question).map((bath) => lineOf(bath).most / bath.load));
+}
+
+/**
  * pH of the same bath with another dose, given as a multiple of the known one. Throws `invalid` for a
- * multiple that is not from 0 to 100, and as `anchoredBaths`.
+ * multiple that is not from 0 to `mostTimesOf`, and as `anchoredBaths`.
  */
 export function estimatePHAtDose(question: BathQuestion, times: number): Estimate {
-  if (!(times >= 0 && times <= mostTimes)) {
-    throw new DomainError("invalid", `The new dose is ${String(times)} times the known dose; allowed is 0 to ${mostTimes} times`);
+  const most = mostTimesOf(question);
+  if (!(times >= 0 && times <= most)) {
+    throw new DomainError("invalid", `The new dose is ${String(times)} times the known dose; allowed is 0 to ${String(most)} times`);
   }
   return estimateFrom(anchoredBaths(question).map((bath) => [pHWithDose(bath, times)]));
 }

@@ -43,7 +43,6 @@ export function titratedBath(bath: AnchoredBath, alkalinity: EquivalentsPerKilog
   const water = combine(1 - bath.openingShare, bath.water, 0, bath.water);
   const matched = matchWith(bath, water, bath.builder, alkalinity) ?? matchWith(bath, water, sodiumCarbonate, alkalinity);
   if (matched !== undefined) return matched;
-  const titrated = `${alkalinity.toFixed(4)} equivalents per kg`;
   const reading = `pH ${bath.baseline.toFixed(2)}`;
-  throw new DomainError("no-answer", `A bath at ${reading} has more alkalinity than ${titrated}; check the titration and the reading`);
+  throw new DomainError("no-answer", `A bath at ${reading} holds more alkalinity than was titrated; check the titration and the reading`);
 }

@@ -1,4 +1,4 @@
-import { estimateDoseAtPH, estimatePHAtDose } from "../bath-chemistry/estimate-dose.ts";
+import { estimateDoseAtPH, estimatePHAtDose, mostTimesOf } from "../bath-chemistry/estimate-dose.ts";
 import type { Estimate } from "../bath-chemistry/estimate.ts";
 import { checkWithin } from "../domain.ts";
 import { liquidVolume, readablePh } from "../domains.ts";
@@ -10,14 +10,16 @@ import type { Bath } from "./bath.ts";
 /**
  * pH if the bath whose known dose gave its baseline held another dose.
  *
- * @throws OutOfRange for a value outside its domain
- * @throws DomainError "invalid" for more than a hundred times the dose, "no-answer" as `questionOf`'s bath
+ * @throws OutOfRange for a value outside its domain, and for a dose beyond what the chemistry reaches
+ * @throws DomainError "no-answer" where no bath of this builder gives the known pH
  */
 export function phAtDose(bath: Bath, knownDose: CubicMeters, newDose: CubicMeters): Estimate {
   checkWithin("known dose", knownDose, liquidVolume);
   checkWithin("known ph", bath.baseline, readablePh);
   checkWithin("new dose", newDose, liquidVolume);
-  return estimatePHAtDose(questionOf(bath), newDose / knownDose);
+  const question = questionOf(bath);
+  checkWithin("new dose", newDose, { ...liquidVolume, high: Math.min(liquidVolume.high, knownDose * mostTimesOf(question)) });
+  return estimatePHAtDose(question, newDose / knownDose);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { bathStrength } from "../domains.ts";
 import { checkWithin } from "../domain.ts";
 import { fromSi, toSi } from "./convert.ts";
 import { quantityKinds } from "./quantity.ts";
@@ -8,6 +9,9 @@ import type { UnitDefinition } from "./unit-definition.ts";
 
 /** Nothing is colder than absolute zero. */
 const anyTemperature: Domain = { measure: "temperature", low: 0, high: Infinity };
+
+/** Parts of water to one part of concentrate. */
+const partsOfWater: Domain = { measure: "number", low: 0, high: Infinity };
 
 /** The converted value, or why the two words cannot be converted into one another. */
 export type Conversion =
@@ -23,7 +27,7 @@ function ofKind(units: readonly UnitDefinition[], kind: QuantityKind): UnitDefin
  * Converts within one kind; a word that several kinds share takes the kind of its partner. A bare
  * gallon is a US one.
  *
- * @throws OutOfRange for a temperature below absolute zero
+ * @throws OutOfRange for a temperature below absolute zero, and for a strength that no 1+N has
  */
 export function convert(value: number, from: string, to: string): Conversion {
   const sources = unitsNamed(from, "US");
@@ -37,6 +41,8 @@ export function convert(value: number, from: string, to: string): Conversion {
     if (a === undefined || b === undefined) continue;
     const si = toSi(value, a);
     if (kind === "temperature") checkWithin("value", si, anyTemperature);
+    if (a.scale.type === "parts") checkWithin("value", value, partsOfWater);
+    else if (b.scale.type === "parts") checkWithin("value", si, bathStrength);
     return { converted: "value", value: a === b ? value : fromSi(si, b) };
   }
   return { converted: "different kinds", from: source.kind, to: target.kind };

@@ -23,7 +23,8 @@ describe("a refusal", () => {
     ['=BATH.DOSE(60,"1+40","furlong")', "System is “furlong”; write “US”, “metric”, “imperial”."],
     ["=BATH.DOSE(60,40)", "Rate is 40; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%."],
     ['=BATH.DOSE(60,"40:1")', "Rate is “40:1”, more concentrate than water; the concentrate stands first: write 1+40."],
-    ['=BATH.DOSE(60,"3 oz/gal")', "Rate is “3 oz/gal”; oz alone is a weight: write fl oz, or another measure of volume."],
+    ['=BATH.DOSE(60,"3 oz/gal")', "Rate is “3 oz/gal”, a weight (so is oz alone); write fl oz, or another measure of volume."],
+    ['=BATH.DOSE(60,"25 g/L")', "Rate is “25 g/L”, a weight (so is oz alone); write fl oz, or another measure of volume."],
     ['=BATH.DOSE(60,"150%")', "Rate is 150 %; allowed: more than 0 and at most 100 %."],
     ["=BATH.TANKVOLUME(48,24,25,130)", "Displacement is 130 US gal; allowed: at least 0 and less than 124.675 US gal."],
     ["=BATH.HARDNESSCLASS(0)", "Hardness is blank or 0. If it is truly none, write “0 mg/L CaCO3”."],
@@ -33,6 +34,8 @@ describe("a refusal", () => {
     ['=BATH.TRIGGER(11.3,0.5,"25 C")', "Reading temperature is blank or 0; give both temperatures or neither."],
     ['=BATH.TOPUP(4,11.3,10.8,"soap")', "Builder is “soap”; write “unknown”, “hydroxide”, “silicate”, “carbonate”, “phosphate”, or give the two columns of the SDS."],
     ['=BATH.UNITCONVERT(-300,"C","F")', "Value is -300 °C; allowed: at least -273.15 °C."],
+    ['=BATH.UNITCONVERT(-1,"parts","%")', "Value is -1; allowed: at least 0."],
+    ['=BATH.UNITCONVERT(200,"%","parts")', "Value is 200 %; allowed: more than 0 and at most 100 %."],
     ['=BATH.UNITCONVERT(1,"gal","gpg")', "“gal” is a unit of volume and “gpg” one of hardness; they do not convert."],
     ['=BATH.UNITCONVERT(1,"smidgen","gal")', "No unit “smidgen” is known; BATH.UNITS() lists all."],
     ['=BATH.PHAT(11.3,"25 C",)', "To temperature is blank or 0."],
@@ -43,10 +46,15 @@ describe("a refusal", () => {
     ['=BATH.BUFFERPH(7,"25 C")', "Buffer is “7”; write “phthalate” (4), “phosphate” (6.86), “phosphate 7.4” (7.4), “borax” (9.18), “carbonate” (10.01), “lime” (12.45). For another buffer read the table on its bottle."],
     ['=BATH.BUFFERPH("carbonate","60 C")', "Temperature is 60 °C; allowed: 0 to 50 °C."],
     ['=BATH.ACIDFOR(60,6,"vinegar")', "Acid is “vinegar”; write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”."],
-    ['=BATH.ACIDFOR(60,6,"hydrochloric",60)', "Purity is 60; allowed: more than 0 and at most 40."],
+    ['=BATH.ACIDFOR(60,6,"hydrochloric",60)', "Purity is 60; allowed: more than 1 and at most 40."],
+    ['=BATH.ACIDFOR(60,6,"hydrochloric",0.3145)', "Purity is 0.3145; allowed: more than 1 and at most 40."],
+    ['=BATH.ACIDFOR(60,6,"citric",1)', "Purity is 1; allowed: more than 1 and at most 100."],
+    ['=BATH.ACIDTO(60,11.3,7,"citric","hydroxide",,1)', "A bath at pH 11.30 holds more alkalinity than was titrated; check the titration and the reading"],
     ['=BATH.ACIDTO(60,11,7,"citric",,,2000)', "Alkalinity is 2000 meq/L; allowed: more than 0 and at most 1000 meq/L."],
     ["=BATH.TOPUPLEARNED(11.3,10.8,{1;1},{10.8;11},{11})", "Additions, befores and afters have 2, 2 and 1 cells; they must have the same number."],
-    ["=BATH.TOPUPTITRATION(100,8,6,9)", "The blank is as large as the fresh titre; titrate the water alone and the bath as opened"],
+    ["=BATH.TOPUPTITRATION(100,8,6,9)", "The blank is as large as the titration of the fresh bath; titrate the water alone and the bath as opened"],
+    ['=BATH.TRIGGERCARD(11.3,0.5,77,{70;300})', "Temperatures is 300 °F; allowed: 32 to 176 °F."],
+    ['=BATH.PHAT(11.3,77,113,{"NaOH","5-10%"})', "Builder gives “5-10%” for “NaOH”; write one number, such as the middle of a range."],
     ["=BATH.SOLUTIONPH({1,2,3})", "Composition as a range must have two columns: component and mol per kg of water."],
     ['=BATH.SOLUTIONPH({"NaOH",-1})', "Composition holds an amount below 0 for “NaOH”."],
     ["=BATH.SHARE(100,{0;0})", "Every weight is blank or 0, so there is nothing to share by"],
@@ -73,6 +81,14 @@ describe("an answer", () => {
     const result = callFormula(formula);
     if (typeof expected === "number") expect(result).toBeCloseTo(expected, 10);
     else expect(result).toBe(expected);
+  });
+
+  it("of PHATDOSE beyond what the chemistry reaches names the largest dose in the unit given, and DOSEATPH finds that dose again", () => {
+    const refused = messageOf('=BATH.PHATDOSE("1 L",12,"50 L","carbonate")');
+    expect(refused).toMatch(/^New dose is 50 L; allowed: more than 0 and at most [\d.]+ L\.$/);
+    const largest = 0.999 * Number(/at most ([\d.]+) L/.exec(refused)?.[1]);
+    const reached = Number(callFormula(`=BATH.PHATDOSE(1,12,${String(largest)},"carbonate")`));
+    expect(callFormula(`=BATH.DOSEATPH(1,12,${String(reached)},"carbonate")`)).toBeCloseTo(largest, 3);
   });
 
   it("keeps the shape of the weights and leaves a header's row blank", () => {
