@@ -11,6 +11,8 @@ function officeRule(rule: ValidationRule, sheetName: (planned: string) => string
       return { decimal: { formula1: rule.low, formula2: rule.high, operator: "Between" } };
     case "date from":
       return { date: { formula1: `=${String(rule.serial)}`, operator: "GreaterThanOrEqualTo" } };
+    case "formula":
+      return { custom: { formula: rule.formula } };
   }
 }
 

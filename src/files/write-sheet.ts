@@ -45,6 +45,8 @@ function fileValidation({ rule, errorTitle, errorMessage }: ValidationPlan): Dat
       return { ...common, type: "decimal", operator: "between", formulae: [rule.low, rule.high] };
     case "date from":
       return { ...common, type: "decimal", operator: "greaterThanOrEqual", formulae: [rule.serial] };
+    case "formula":
+      return { ...common, type: "custom", formulae: [rule.formula.slice(1)] };
   }
 }
 

@@ -1,9 +1,9 @@
-import { keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
+import { keyInput, momentInput, nameInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { InputColumn } from "./definition.ts";
 import { between } from "./units-of.ts";
 import { builders, closeReasons } from "./words.ts";
 
-export const bathName: InputColumn = textInput({ id: "bath", label: "Bath", width: 14, required: true, help: "A name of its own for every fill, such as tank and date." });
+export const bathName: InputColumn = nameInput({ id: "bath", label: "Bath", width: 14, help: "A name of its own for every fill, such as tank and date." });
 
 export const bathInputs: readonly InputColumn[] = [
   keyInput({ id: "tank", label: "Tank", width: 8, required: true, from: ["tanks", "tank"], help: "From the Job sheet." }),

@@ -1,4 +1,4 @@
-import { dateInput, textInput } from "./columns.ts";
+import { dateInput, nameInput, textInput } from "./columns.ts";
 import type { TableDefinition } from "./definition.ts";
 
 export const claimsTable: TableDefinition = {
@@ -7,7 +7,7 @@ export const claimsTable: TableDefinition = {
   caption: "Claims",
   emptyRows: 6,
   columns: [
-    textInput({ id: "claim", label: "Claim", width: 13, required: true, help: "The insurer's reference, once for each claim." }),
+    nameInput({ id: "claim", label: "Claim", width: 13, help: "The insurer's reference, once for each claim." }),
     textInput({ id: "loss", label: "Loss", width: 22, help: "What happened, in a few words." }),
     textInput({ id: "insurer", label: "Insurer", width: 26, help: "Who pays." }),
     textInput({ id: "adjuster", label: "Adjuster", width: 11, help: "Whom the statement goes to." }),

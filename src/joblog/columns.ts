@@ -17,6 +17,11 @@ export function textInput({ required = false, ...rest }: Typed): InputColumn {
   return { role: "input", type: "text", required, ...rest };
 }
 
+/** A text by which other rows find this one. */
+export function nameInput(rest: Common): InputColumn {
+  return { ...textInput({ ...rest, required: true }), key: true };
+}
+
 export function numberInput({ required = false, ...rest }: Quantity): InputColumn {
   return { role: "input", type: "number", required, ...rest };
 }

@@ -1,4 +1,4 @@
-import { computed, moneyInput, numberInput, textInput, wordInput } from "./columns.ts";
+import { computed, moneyInput, nameInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { TableDefinition } from "./definition.ts";
 import { blankIf } from "./formulas.ts";
 import { between, density, equivalents, hardness, moneyLimits, priceByVolume, sequestering, volume, volumeLimits } from "./units-of.ts";
@@ -10,7 +10,7 @@ export const concentratesTable: TableDefinition = {
   caption: "Cleaner concentrates: copy from the label and the SDS",
   emptyRows: 3,
   columns: [
-    textInput({ id: "concentrate", label: "Concentrate", width: 13, required: true, help: "Short code that every bath names." }),
+    nameInput({ id: "concentrate", label: "Concentrate", width: 13, help: "Short code that every bath names." }),
     textInput({ id: "description", label: "Description", width: 22, help: "Name on the label." }),
     wordInput({ id: "builder", label: "Builder", words: builders, width: 11, help: "What makes it alkaline, from the SDS. Unknown gives wider ranges." }),
     textInput({ id: "labelLight", label: "Strength, light soil", width: 11, help: "As the label says it, written 1+40, 2.5% or 3 fl oz/gal." }),

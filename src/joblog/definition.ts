@@ -53,6 +53,8 @@ export interface InputColumn extends ColumnBase {
   readonly required: boolean;
   readonly choices?: ChoiceSource;
   readonly limits?: LimitsOf;
+  /** Other rows look this text up, so it must be a key text. */
+  readonly key?: true;
 }
 
 export interface ComputedColumn extends ColumnBase {

@@ -71,7 +71,9 @@ export type ValidationRule =
   | { readonly kind: "list"; readonly choices: readonly string[] }
   | { readonly kind: "list of area"; readonly sheet: string; readonly area: AreaPlan }
   | { readonly kind: "number between"; readonly low: number; readonly high: number }
-  | { readonly kind: "date from"; readonly serial: number };
+  | { readonly kind: "date from"; readonly serial: number }
+  /** True where the entry is allowed; relative to the area's first cell. */
+  | { readonly kind: "formula"; readonly formula: string };
 
 export interface ValidationPlan {
   readonly area: AreaPlan;

@@ -1,4 +1,4 @@
-import { computed, numberInput, textInput } from "./columns.ts";
+import { computed, nameInput, numberInput, textInput } from "./columns.ts";
 import type { TableDefinition } from "./definition.ts";
 import { blankIf } from "./formulas.ts";
 import { between, depth, depthLimits, power, volume, volumeByDepth, volumeLimits } from "./units-of.ts";
@@ -9,7 +9,7 @@ export const tanksTable: TableDefinition = {
   caption: "Tanks: measure inside, to the fill line",
   emptyRows: 3,
   columns: [
-    textInput({ id: "tank", label: "Tank", width: 13, required: true, help: "Short name, as painted on the tank." }),
+    nameInput({ id: "tank", label: "Tank", width: 13, help: "Short name, as painted on the tank." }),
     numberInput({ id: "length", label: "Inside length", unit: depth, limits: depthLimits, format: "0.0#", width: 11, required: true, help: "Inside, not outside." }),
     numberInput({ id: "width", label: "Inside width", unit: depth, limits: depthLimits, format: "0.0#", width: 11, required: true, help: "Inside, not outside." }),
     numberInput({ id: "fillDepth", label: "Fill depth", unit: depth, limits: depthLimits, format: "0.0#", width: 11, required: true, help: "From the floor to the fill line, not to the rim." }),

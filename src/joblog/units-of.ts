@@ -47,5 +47,6 @@ export const temperatureLimits: LimitsOf = {
   imperial: { low: 0, high: 100 },
 };
 
-export const phLimits: LimitsOf = between(0, 14.5);
+/** A meter that shows 0 stands dry or is switched off: no reading. */
+export const phLimits: LimitsOf = between(0.1, 14.5);
 export const moneyLimits: LimitsOf = between(0, 1_000_000);

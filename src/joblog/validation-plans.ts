@@ -1,11 +1,13 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
+import { columnHeld } from "./addresses.ts";
 import type { ChoiceSource, ContentType, LimitsOf } from "./definition.ts";
 import { headerOf } from "./headers.ts";
+import { keyTextAllowed, keyTextFormula } from "./key-text.ts";
 import type { Placement, PlacedField, PlacedTable } from "./placement.ts";
 import type { AreaPlan, ValidationPlan, ValidationRule } from "./plan.ts";
 
 /** 1 January 2000: an earlier date in a job log is a slip of the finger. */
-const firstDay = 36526;
+export const firstDay = 36526;
 
 interface Checked {
   readonly type: ContentType;
@@ -42,6 +44,8 @@ function messageFor(header: string, rule: ValidationRule, type: ContentType): st
       return `${header}: type a number from ${String(rule.low)} to ${String(rule.high)}, without a unit.`;
     case "date from":
       return type === "date" ? `${header}: type a date, such as 2027-03-01.` : `${header}: type a date and a time, such as 2027-03-01 14:05.`;
+    case "formula":
+      return `${header}: ${keyTextAllowed}. Other cells look this name up.`;
   }
 }
 
@@ -49,10 +53,12 @@ function messageFor(header: string, rule: ValidationRule, type: ContentType): st
 export function tableValidations(placed: PlacedTable, placement: Placement, system: UnitSystem): readonly ValidationPlan[] {
   return placed.table.columns.flatMap((column): ValidationPlan[] => {
     if (column.role === "computed") return [];
-    const rule = ruleFor(column, placement, system);
+    const area = columnArea(placed, column.id);
+    const rule: ValidationRule | undefined =
+      column.key === true ? { kind: "formula", formula: keyTextFormula(columnHeld(area.row, area.column)) } : ruleFor(column, placement, system);
     if (rule === undefined) return [];
     const errorMessage = messageFor(headerOf(column, system), rule, column.type);
-    return [{ area: columnArea(placed, column.id), rule, errorTitle: `Check: ${column.label}`.slice(0, 32), errorMessage }];
+    return [{ area, rule, errorTitle: `Check: ${column.label}`.slice(0, 32), errorMessage }];
   });
 }
 

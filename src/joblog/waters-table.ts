@@ -1,4 +1,4 @@
-import { computed, dateInput, moneyInput, numberInput, textInput } from "./columns.ts";
+import { computed, dateInput, moneyInput, nameInput, numberInput, textInput } from "./columns.ts";
 import type { TableDefinition } from "./definition.ts";
 import { blankIf } from "./formulas.ts";
 import { between, dissolvedSolids, hardness, moneyLimits, phLimits, priceByVolume } from "./units-of.ts";
@@ -11,7 +11,7 @@ export const watersTable: TableDefinition = {
   caption: "Waters: softening takes the hardness and leaves the alkalinity, so test both",
   emptyRows: 4,
   columns: [
-    textInput({ id: "water", label: "Water", width: 13, required: true, help: "Short code that every fill and make-up names." }),
+    nameInput({ id: "water", label: "Water", width: 13, help: "Short code that every fill and make-up names." }),
     textInput({ id: "name", label: "Description", width: 22, help: "Where it comes from." }),
     numberInput({ id: "hardness", label: "Hardness", unit: hardness, limits: labLimits, format: "0", width: 11, help: "Total hardness. A test in grains per gallon must be converted first." }),
     numberInput({ id: "alkalinity", label: "Alkalinity", unit: hardness, limits: labLimits, format: "0", width: 11, help: "Total alkalinity. It uses up concentrate one for one." }),

@@ -4,6 +4,8 @@ import { parseQuantity } from "../../core/units/parse-quantity.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn, NumberLimits, RowValue } from "../../joblog/definition.ts";
 import { headerOf } from "../../joblog/headers.ts";
+import { isKeyText, keyTextAllowed } from "../../joblog/key-text.ts";
+import { firstDay } from "../../joblog/validation-plans.ts";
 import { figure } from "./figures.ts";
 import { serialOf } from "./moments.ts";
 import { columnUnit } from "./unit-kinds.ts";
@@ -14,7 +16,7 @@ export type InputReading =
   | { readonly read: "value"; readonly value: RowValue; /** What a typed unit was turned into: "127.6 °F". */ readonly converted?: string }
   | { readonly read: "problem"; readonly message: string };
 
-type AnyInput = Pick<InputColumn, "label" | "type" | "unit" | "limits">;
+type AnyInput = Pick<InputColumn, "label" | "type" | "unit" | "limits" | "key">;
 
 function problem(column: AnyInput, given: string, allowed: string): InputReading {
   return { read: "problem", message: `${column.label}: "${given}" ${allowed}` };
@@ -81,13 +83,17 @@ export function readInput(column: AnyInput, system: UnitSystem, typed: string): 
   if (text === "") return { read: "blank" };
   switch (column.type) {
     case "text":
+      return column.key === true && !isKeyText(text)
+        ? problem(column, text, `cannot be looked up. Allowed: ${keyTextAllowed}.`)
+        : { read: "value", value: text };
     case "choice":
     case "yes or no":
       return { read: "value", value: text };
     case "date":
     case "date and time": {
       const serial = serialOf(text);
-      return serial === undefined ? problem(column, text, "is not a date. Write it as 2027-03-01 09:45.") : { read: "value", value: serial };
+      if (serial === undefined) return problem(column, text, "is not a date. Write it as 2027-03-01 09:45.");
+      return serial < firstDay ? problem(column, text, "is before the year 2000. Check the date.") : { read: "value", value: serial };
     }
     default:
       return readNumber(column, system, text);

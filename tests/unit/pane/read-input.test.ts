@@ -35,13 +35,13 @@ describe("what is typed in a field", () => {
   });
 
   test("out of range names the field, what was given and what is allowed", () => {
-    expect(readInput(ph, "US", "108")).toEqual({ read: "problem", message: 'pH as read: "108" is out of range. Allowed: 0 to 14.5.' });
+    expect(readInput(ph, "US", "108")).toEqual({ read: "problem", message: 'pH as read: "108" is out of range. Allowed: 0.1 to 14.5.' });
     const hot = readInput(sample, "US", "120 C");
     expect(hot).toEqual({ read: "problem", message: 'Sample: "120 C" (248 °F) is out of range. Allowed: 32 to 212 °F.' });
   });
 
   test("words where a number belongs are refused", () => {
-    expect(readInput(ph, "US", "about 11")).toEqual({ read: "problem", message: 'pH as read: "about 11" is not a number. Allowed: 0 to 14.5.' });
+    expect(readInput(ph, "US", "about 11")).toEqual({ read: "problem", message: 'pH as read: "about 11" is not a number. Allowed: 0.1 to 14.5.' });
   });
 
   test("blank is blank, never 0", () => {
@@ -54,5 +54,21 @@ describe("what is typed in a field", () => {
     expect(fieldTextOf(46447.5)).toBe("2027-03-01T12:00");
     expect(readInput(when, "US", "2027-03-01T12:00")).toEqual({ read: "value", value: 46447.5 });
     expect(readInput(when, "US", "2027-02-30T12:00").read).toBe("problem");
+  });
+  test("a date before 2000 is a slip and is refused, as in the sheet", () => {
+    expect(readInput(when, "US", "0027-03-01T12:00")).toEqual({ read: "problem", message: 'When: "0027-03-01T12:00" is before the year 2000. Check the date.' });
+  });
+
+  test("a meter that shows 0 has read nothing", () => {
+    expect(readInput(ph, "US", "0").read).toBe("problem");
+  });
+
+  test("a name that look-ups would read as a pattern is refused with what is allowed", () => {
+    const bath = inputColumn("baths", "bath");
+    expect(readInput(bath, "US", "B-*")).toEqual({
+      read: "problem",
+      message: 'Bath: "B-*" cannot be looked up. Allowed: at most 40 characters, none of them * ? or ~, and no < > or = in front.',
+    });
+    expect(readInput(bath, "US", "O'Neil \"2\" 🙂")).toEqual({ read: "value", value: "O'Neil \"2\" 🙂" });
   });
 });
