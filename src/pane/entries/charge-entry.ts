@@ -1,6 +1,7 @@
 import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
 import type { NewRow } from "../../excel/append-ground.ts";
 import { figure } from "../fields/figures.ts";
+import { bathIds } from "./bath-values.ts";
 import { chargeCaution } from "./cautions.ts";
 import { chargeDose, doseFindings } from "./charge-dose.ts";
 import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
@@ -67,16 +68,18 @@ function rowsOf(filled: FilledFields, context: EntryContext): readonly NewRow[] 
 
 function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const bath = filled.text("bath");
-  const taken = bath !== undefined && findRow(context.log, "baths", "bath", bath) !== undefined;
+  const taken = bathIds(context.log).find((id) => id.toLowerCase() === bath?.toLowerCase());
   const missing = (["tanks", "waters", "concentrates"] as const).filter((table) => context.log.rows[table].length === 0);
   const tank = filled.text("tank");
   const row = tank === undefined ? undefined : findRow(context.log, "tanks", "tank", tank);
+  const { base } = chargeDose(filled, context);
   const noVolume = row !== undefined && rowFacts(row).number("workingVolume") === undefined;
   return {
     findings: doseFindings(filled, context),
     problems: [
-      ...(taken ? [{ key: "bath", message: `Bath: "${bath}" is in the log already. Give every fill a name of its own.` }] : []),
+      ...(taken !== undefined ? [{ key: "bath", message: `Bath: "${taken}" is in the log already. Give every fill a name of its own.` }] : []),
       ...missing.map((table) => ({ key: table.slice(0, -1), message: `The Job sheet has no ${table} yet: fill in that table first.` })),
+      ...(base?.known === false ? [{ key: "strength", message: `Strength wanted: "${filled.text("strength") ?? ""}" gives no dose. ${base.why}` }] : []),
       ...(noVolume ? [{ key: "tank", message: `Tank: "${tank ?? ""}" has no working volume. Give its inside length, width and fill depth on the Job sheet.` }] : []),
     ],
     rows: rowsOf(filled, context),

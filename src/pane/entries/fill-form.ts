@@ -2,6 +2,7 @@ import type { RowValue } from "../../joblog/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { readInput } from "../fields/read-input.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FieldGroup, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+import { oddTimes } from "./odd-times.ts";
 
 /** A form with everything that was typed, proposed and worked out. */
 export interface FilledForm {
@@ -62,8 +63,11 @@ export function filledFields(values: ReadonlyMap<string, RowValue>): FilledField
 export function fillForm(form: EntryForm, typed: Draft, context: EntryContext): FilledForm {
   const values = { ...form.proposals(typed, context), ...typed };
   const groups = form.groups(values, context);
-  const readings = readFields(groups.flatMap((group) => group.fields), values, context.system);
-  const meaning = form.meaning(filledFields(readings.values), context, values);
+  const fields = groups.flatMap((group) => group.fields);
+  const readings = readFields(fields, values, context.system);
+  const filled = filledFields(readings.values);
+  const said = form.meaning(filled, context, values);
+  const meaning = { ...said, findings: [...said.findings, ...oddTimes(fields, filled, context)] };
   const problems = [...readings.problems, ...meaning.problems];
   const allowed = problems.length === 0 && meaning.blocked === undefined;
   return { values, groups, converted: readings.converted, problems, meaning: allowed ? meaning : { ...meaning, rows: [] } };

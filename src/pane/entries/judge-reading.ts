@@ -1,4 +1,5 @@
 /** What a reading says about its bath, by the same functions with the same arguments as the Readings sheet. */
+import { usualDrop } from "../../core/bath/trigger.ts";
 import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
 import type { RowFacts } from "../../joblog/bath-facts.ts";
 import { amount, degrees, figure, ph as phFigure } from "../fields/figures.ts";
@@ -72,6 +73,9 @@ export function judgeReading(bath: RowFacts, ph: number, temperature: number, af
   }
   if (!verdict.known) findings.push({ tone: "act", text: verdict.why });
   if (trigger.known) findings.push({ tone: "plain", text: `Trigger at ${degrees(temperature)} ${unit}: ${phFigure(trigger.value)}. Baseline ${phFigure(baseline)}.` });
+  // No bath gains as much by itself as the drop that calls for a top-up.
+  const above = trigger.known ? ph - (trigger.value + (bath.number("dropAllowed") ?? usualDrop)) : 0;
+  if (above > usualDrop) findings.push({ tone: "watch", text: `That is ${phFigure(above)} above the baseline. Check that it was typed right, then the meter.` });
   findings.push(...shiftFinding(bath, ph, temperature, context));
   if (verdict.known && verdict.value === "top up") findings.push(...topUpFindings(bath, baseline, ph, temperature, context));
   return findings;

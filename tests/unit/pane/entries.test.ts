@@ -69,6 +69,16 @@ describe("the charge form", () => {
     expect(filled.problems[0]?.message).toMatch(/"B-T1-0301" is in the log already/);
     expect(filled.meaning.rows).toEqual([]);
   });
+
+  test("refuses it in other capitals too, for the sheet's look-ups do not tell them apart", () => {
+    expect(fill(chargeEntry, afterTwoDays, { ...typed, bath: "b-t1-0301" }).problems[0]?.message).toMatch(/"B-T1-0301" is in the log already/);
+  });
+
+  test("refuses a strength that gives no dose, at its field", () => {
+    const filled = fill(chargeEntry, afterTwoDays, { ...typed, strength: "a splash" });
+    expect(filled.problems).toEqual([{ key: "strength", message: expect.stringMatching(/"a splash" gives no dose.*write 1\+40/) as string }]);
+    expect(filled.meaning.rows).toEqual([]);
+  });
 });
 
 describe("the bench test form", () => {
@@ -146,6 +156,25 @@ describe("the reading form", () => {
 
   test("says nothing of it at the baseline's temperature", () => {
     expect(said(fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "76.8 F" }))).not.toContain("as the baseline was read");
+  });
+
+  test("says how far a reading stands above the baseline, which no bath does by itself", () => {
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "14", temperature: "77" }))).toMatch(/2\.58 above the baseline\. Check/);
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "11.5", temperature: "77" }))).not.toMatch(/above the baseline/);
+  });
+
+  test("points at a time ahead of the clock and at one before the fill", () => {
+    const at = (when: string): string => said(fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "77", when }));
+    expect(at("2030-03-04T08:00")).toContain("When: 2030-03-04 08:00 is ahead of this computer's clock. Check the date.");
+    expect(at("2027-02-04T08:00")).toContain("When: 2027-02-04 08:00 is before the bath was opened, 2027-03-01 06:50. Check the date.");
+    expect(at("2027-03-04T08:40")).not.toContain("Check the date");
+  });
+
+  test("points at a time after the bath was closed", () => {
+    const baths = afterTwoDays.rows.baths.map((row) => ({ ...row, cells: { ...row.cells, closed: moment("2027-03-03T12:00") } }));
+    const closed: LogSnapshot = { ...afterTwoDays, rows: { ...afterTwoDays.rows, baths } };
+    const text = said(fill(readingEntry, closed, { ph: "11.2", temperature: "77", when: "2027-03-04T08:00" }));
+    expect(text).toContain("is after the bath was closed, 2027-03-03 12:00. Check the bath and the date.");
   });
 
   test("cannot judge without the sample's temperature", () => {
