@@ -36,6 +36,7 @@ describe("the demo days, worked out by the log", () => {
   it("add nothing for hardness that the label covers", async () => {
     const log = await workedLog(firstTwoDays);
     expect(log.cell("baths", bath, "hardnessDose")).toBe(0);
+    expect(log.cell("waters", "RO", "hardnessClass")).toBe("soft");
   });
 });
 
