@@ -1,12 +1,10 @@
 import type { PH } from "../units/quantity.ts";
-import { anchorBath } from "./anchored-bath.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
 import { rememberingLast } from "./bounded-cache.ts";
 import { answersIfAny, estimateFrom } from "./estimate.ts";
 import type { Estimate } from "./estimate.ts";
-import { afterLoss } from "./loss.ts";
 import type { Loss } from "./loss.ts";
 import { sameSpentQuestion, spentBaths, usualLosses } from "./spent-baths.ts";
 import type { Leftover, SpentQuestion } from "./spent-baths.ts";
@@ -34,34 +32,31 @@ function sharesByVolume({ bath, totals }: Case, question: BathQuestion): readonl
   return [smallestOpeningShare, largestOpeningShare].map((openingShare) => topUpTo({ ...bath, openingShare }, totals, bath.baseline));
 }
 
-/** The top-up of a case in the other water that the tests allow; none where they leave nothing open. */
-function sharesByWater({ bath, loss }: Case, { bath: question, reading }: SpentQuestion): readonly number[] {
-  const water = question.water.otherwise;
+/** The cases in the other water that the tests allow; none where they leave nothing open. */
+function casesInOtherWater(question: SpentQuestion): readonly Case[] {
+  const water = question.bath.water.otherwise;
   if (water === undefined) return [];
-  return answersIfAny(() => {
-    const other = anchorBath({ ...bath, water });
-    return [topUpTo(other, afterLoss(other, reading, loss), other.baseline)];
-  });
+  return answersIfAny(() => casesOf({ ...question, bath: { ...question.bath, water: { likely: water } } }).flat());
 }
 
-/** Carries the two outermost cases on to what else is not known. */
-function rangeOf(cases: readonly Case[], question: SpentQuestion): { readonly low: number; readonly high: number } {
-  const lowest = cases.reduce((one, other) => (other.share < one.share ? other : one));
-  const highest = cases.reduce((one, other) => (other.share > one.share ? other : one));
-  const sharesOf = (one: Case): readonly number[] => [
-    one.share,
-    ...sharesByVolume(one, question.bath),
-    ...sharesByWater(one, question),
-  ];
-  return { low: Math.min(...sharesOf(lowest)), high: Math.max(...sharesOf(highest)) };
+/** The figures that bound the cases of one water: the outermost, each with other volumes of the dose. */
+function boundsOf(cases: readonly Case[], question: BathQuestion): readonly number[] {
+  const [first] = cases;
+  if (first === undefined) return [];
+  const lowest = cases.reduce((one, other) => (other.share < one.share ? other : one), first);
+  const highest = cases.reduce((one, other) => (other.share > one.share ? other : one), first);
+  return [lowest, highest].flatMap((one) => [one.share, ...sharesByVolume(one, question)]);
 }
 
 const remembered = rememberingLast(questionsKept, sameSpentQuestion, (question: SpentQuestion): Estimate => {
   const cases = casesOf(question);
   const { best } = estimateFrom(cases.map((list) => list.map(({ share }) => share)));
   // Carbon dioxide alone seldom wears a bath down: it widens the range and leaves the best figure alone.
-  const seldom = question.losses === usualLosses ? answersIfAny(() => casesOf({ ...question, losses: ["carbon dioxide"] })) : [];
-  return { best, ...rangeOf([...cases, ...seldom].flat(), question) };
+  const seldom: SpentQuestion = { ...question, losses: question.losses === usualLosses ? ["carbon dioxide"] : [] };
+  const inLikelyWater = [...cases.flat(), ...answersIfAny(() => casesOf(seldom).flat())];
+  const inOtherWater = [question, seldom].flatMap(casesInOtherWater);
+  const bounds = [inLikelyWater, inOtherWater].flatMap((list) => boundsOf(list, question.bath));
+  return { best, low: Math.min(...bounds), high: Math.max(...bounds) };
 });
 
 /**

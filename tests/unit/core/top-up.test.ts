@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWord, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
+import { builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
 import type { Bath } from "../../../src/core/bath/bath.ts";
 import { firstAddition, topUp } from "../../../src/core/bath/top-up.ts";
 import type { DomainError } from "../../../src/core/domain-error.ts";
@@ -37,6 +37,22 @@ describe("a top-up", () => {
     expect(either.best).toBeLessThan(acid.best);
     expect(either.low).toBeLessThanOrEqual(Math.min(acid.low, dilution.low));
     expect(either.high).toBeGreaterThanOrEqual(Math.max(acid.high, dilution.high));
+  });
+
+  it.each(builderWords)("of an unknown builder has a range that holds the one of %s, whatever the water", (word) => {
+    for (const water of [undefined, alkalinity(0), alkalinity(2), alkalinity(4)]) {
+      const bath = { alkalinity: water, temperature: kelvin(25 + celsiusZero) };
+      const known = topUp(openingDose, opened({ ...bath, builder: builderFromWord(word) }), reading);
+      const unknown = topUp(openingDose, opened(bath), reading);
+      expect(unknown.low).toBeLessThanOrEqual(known.low);
+      expect(unknown.high).toBeGreaterThanOrEqual(known.high);
+    }
+  });
+
+  it("has a low that falls steadily as the reading rises", () => {
+    const bath = opened({ baseline: ph(12), temperature: kelvin(25 + celsiusZero), alkalinity: alkalinity(12), builder: builderFromWord("hydroxide") });
+    const lows = [9.5, 9.55, 9.6, 9.65, 9.7].map((value) => topUp(openingDose, bath, ph(value)).low);
+    expect(lows).toEqual(lows.toSorted((first, second) => second - first));
   });
 
   it("is a smaller share in alkaline water, whose bicarbonate was part of what the opening dose met", () => {
