@@ -36,7 +36,9 @@ export async function explainMissing(context: Excel.RequestContext, log: LogDefi
   const tableNames = new Set(workbook.tables.items.map((table) => table.name));
   const cellNames = new Set(workbook.names.items.map((item) => item.name));
   const tables = logTables(log);
-  if (!tables.some(({ table }) => tableNames.has(table.name))) return undefined;
+  const fields = log.sheets.flatMap((sheet) => sheet.fields);
+  // A table of the log's name alone can be the shop's own; the named cells are the log's mark.
+  if (!fields.some((field) => cellNames.has(field.name)) || !tables.some(({ table }) => tableNames.has(table.name))) return undefined;
   const table = tables.find((one) => !tableNames.has(one.table.name));
   const remedy = "Undo the change (Ctrl+Z), or choose Add what is missing: it leaves your rows alone.";
   if (table !== undefined) {
@@ -45,7 +47,7 @@ export async function explainMissing(context: Excel.RequestContext, log: LogDefi
       remedy,
     });
   }
-  const field = log.sheets.flatMap((sheet) => sheet.fields).find((one) => !cellNames.has(one.name));
+  const field = fields.find((one) => !cellNames.has(one.name));
   throw new LogProblem({
     what:
       field === undefined

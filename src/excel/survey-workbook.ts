@@ -1,4 +1,5 @@
 import type { WorkbookPlan } from "../joblog/plan.ts";
+import { refuseForeignTables } from "./foreign-tables.ts";
 import { LogProblem } from "./office-problems.ts";
 import type { WorkbookSurvey } from "./plan-placement.ts";
 
@@ -26,10 +27,12 @@ export async function surveyWorkbook(context: Excel.RequestContext, plan: Workbo
       remedy: "Save a copy (File, Save a Copy) and build the log there.",
     });
   }
-  const wantedTables = new Set(plan.sheets.flatMap((sheet) => sheet.tables.map((table) => table.name)));
+  const planned = plan.sheets.flatMap((sheet) => sheet.tables);
+  const wantedTables = new Set(planned.map((table) => table.name));
   const wantedNames = new Set(plan.names.map((name) => name.name));
   const tables = workbook.tables.items.filter((table) => wantedTables.has(table.name));
   const names = workbook.names.items.filter((item) => wantedNames.has(item.name) && !String(item.value).includes("#REF!"));
+  await refuseForeignTables(context, planned, tables);
   const tableSheets = await sheetsOf(context, new Map(tables.map((table) => [table.name, table.worksheet])));
   const nameSheets = await sheetsOf(context, new Map(names.map((item) => [item.name, item.getRange().worksheet])));
   return { sheets: workbook.worksheets.items.map((sheet) => sheet.name), tableSheets, nameSheets };

@@ -93,8 +93,7 @@ export function doseFindings(filled: FilledFields, context: EntryContext): reado
   const strength = filled.text("strength");
   if (dose.volume === undefined) return [];
   const findings: Finding[] = [{ tone: "plain", text: `Working volume ${amount(dose.volume)} ${volumeWords[system]}.` }];
-  if (dose.base === undefined || strength === undefined) return findings;
-  if (!dose.base.known) return [...findings, { tone: "act", text: dose.base.why }];
+  if (dose.base?.known !== true || strength === undefined) return findings;
   findings.push({ tone: "plain", text: `Dose for ${strength.trim()}: ${inJugs(dose.base.value, system)}.` });
   findings.push(...bothReadings(strength, dose.volume, dose.base.value, system));
   findings.push(...extraFinding("hardness", dose.forHardness, system), ...extraFinding("alkalinity", dose.forAlkalinity, system));

@@ -80,6 +80,20 @@ describe("building the log", () => {
     const [row] = (await log()).rows.baths;
     expect(row?.cells["baseline"]).toBeCloseTo(11.42, 10);
   });
+
+  test("a shop's own table of the same name is no log; the build names it, says what to do and changes nothing", async () => {
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getActiveWorksheet();
+      sheet.getRange("A1:B2").values = [["Reading", "Who"], ["meter 4711", "Ann"]];
+      sheet.tables.add("A1:B2", true).name = "Readings";
+      await context.sync();
+    });
+    const before = await sheetNames();
+    expect(await readLog()).toBeUndefined();
+    await expect(build()).rejects.toThrow(/table of its own named Readings.*another name/);
+    expect(await sheetNames()).toEqual(before);
+    expect(await readLog()).toBeUndefined();
+  });
 });
 
 describe("a damaged log", () => {
