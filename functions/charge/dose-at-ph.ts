@@ -29,6 +29,7 @@ export const doseAtPh = defineFunction({
   ],
   notes: [
     ...modelNotes,
+    "For an unknown builder the middle of four doses, which undoes PHATDOSE to a few percent; exactly for a known builder.",
     "For a fresh bath; a pH is a dose at one temperature only. Does not know the label's highest strength; the label wins.",
   ],
   source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",

@@ -19,7 +19,7 @@ function bufferOf(cell: CellValue): StandardBuffer {
 
 const buffer: Argument<StandardBuffer> = {
   name,
-  help: "a primary standard by name or nominal pH: phthalate 4, phosphate 6.86, phosphate 7.4 7.41, borax 9.18, carbonate 10.01, lime 12.45",
+  help: "a primary standard by name or nominal pH: phthalate (4), phosphate (6.86), phosphate 7.4 (7.41), borax (9.18), carbonate (10.01), lime (12.45)",
   excelType: "any",
   dimensionality: "scalar",
   optional: false,
