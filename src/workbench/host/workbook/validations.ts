@@ -12,6 +12,12 @@ export interface RefusalWords {
   readonly message: string;
 }
 
+/**
+ * The grid tries an entry against a list or limits, but a formula of one's own against what the cell
+ * held before: blocking, it would let a wrong entry in and keep the right one out. It marks the cell instead.
+ */
+const canBlock = (criterion: ValidationCriterion): boolean => criterion.type !== "customFormula";
+
 /** Validation rules of the grid with Excel's words beside them, by rule id, which stays when a table grows. */
 export class Validations {
   private readonly grid: Grid;
@@ -36,12 +42,14 @@ export class Validations {
 
   /** Gives an area a rule; rules that stood there give way. */
   set(area: Area, criterion: ValidationCriterion): void {
-    this.put(area, this.grid.model.uuidGenerator.smallUuid(), criterion, true);
+    this.put(area, this.grid.model.uuidGenerator.smallUuid(), criterion, canBlock(criterion));
   }
 
   setBlocking(area: Area, blocking: boolean): void {
     const rule = this.ruleAt(area);
-    if (rule !== undefined && (rule.isBlocking ?? false) !== blocking) this.put(area, rule.id, rule.criterion, blocking);
+    if (rule === undefined) return;
+    const wanted = blocking && canBlock(rule.criterion);
+    if ((rule.isBlocking ?? false) !== wanted) this.put(area, rule.id, rule.criterion, wanted);
   }
 
   note(area: Area, member: string, value: unknown): void {
