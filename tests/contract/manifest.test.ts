@@ -51,5 +51,7 @@ describe("the manifest", () => {
       const schema = path.join(schemas, "OfficeAppManifestV1_1.xsd");
       execFileSync("xmllint", ["--noout", "--schema", schema, path.join(projectFolder, "manifest.xml")], { stdio: "pipe" });
     });
+  } else {
+    console.log("OFFICE_SCHEMAS names no folder: the manifest is not held against Office's XML schema here.");
   }
 });
