@@ -17,7 +17,8 @@ export class LogProblem extends Error implements LogProblemText {
   }
 }
 
-const tryAgain = "Nothing was changed. Wait a moment, then try again.";
+/** Excel may stop inside a batch, and then no code of it tells how far it came. */
+const lookThenTryAgain = "Look at the last rows of the log: if the entry is there, whole or in part, undo it (Ctrl+Z). Then try again.";
 
 const cellBeingEdited: LogProblemText = {
   what: "A cell is being edited, so Excel accepts no entry from the pane.",
@@ -31,7 +32,7 @@ const protectedSheet: LogProblemText = {
 
 const someoneElse: LogProblemText = {
   what: "Another person is changing the same part of the workbook.",
-  remedy: tryAgain,
+  remedy: lookThenTryAgain,
 };
 
 const somethingMissing: LogProblemText = {
@@ -39,11 +40,13 @@ const somethingMissing: LogProblemText = {
   remedy: "Undo the renaming (Ctrl+Z), or choose Add what is missing: it leaves your rows alone.",
 };
 
-const busy: LogProblemText = { what: "Excel is busy.", remedy: tryAgain };
+const busy: LogProblemText = { what: "Excel is busy.", remedy: "Wait a moment, then try again." };
+
+const stopped: LogProblemText = { what: "Excel stopped before it had answered.", remedy: lookThenTryAgain };
 
 const offline: LogProblemText = {
   what: "Excel lost its connection.",
-  remedy: "Check the network; your entry stays here. Then try again.",
+  remedy: `Check the network; what you typed stays here. ${lookThenTryAgain}`,
 };
 
 const tooLarge: LogProblemText = {
@@ -71,8 +74,8 @@ const byCode: Readonly<Record<string, LogProblemText>> = {
   InvalidBinding: somethingMissing,
   Busy: busy,
   ActivityLimitReached: busy,
-  RequestAborted: busy,
-  GeneralException: busy,
+  RequestAborted: stopped,
+  GeneralException: stopped,
   ServerBusy: busy,
   HostRestartNeeded: busy,
   ConnectionFailure: offline,

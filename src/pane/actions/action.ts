@@ -8,6 +8,6 @@ export interface Action<Input, Outcome> {
   readonly name: string;
   readonly icon: FluentIcon;
   readonly needs: Need;
-  /** Rejects with a LogProblem; then nothing was changed. */
+  /** Rejects with a LogProblem, which says whether anything may have been changed. */
   readonly run: (input: Input) => Promise<Outcome>;
 }

@@ -10,6 +10,7 @@ describe("what Office reports", () => {
     ["InvalidOperationInCellEditMode", /cell is being edited/, /Enter or Esc/],
     ["ItemNotFound", /missing or has been renamed/, /Undo/],
     ["InsertDeleteConflict", /Another person/, /try again/],
+    ["GeneralException", /stopped before/, /last rows of the log/],
     ["RequestPayloadSizeLimitExceeded", /larger than Excel hands over/, /new workbook/],
     ["ApiNotFound", /version of Excel/, /needs Excel/],
   ])("%s becomes a sentence and what to do", (code, what, remedy) => {
