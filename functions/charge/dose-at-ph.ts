@@ -1,4 +1,4 @@
-import { bathTemperature, knownDose, knownPh, roomTemperature } from "../top-up/top-up-arguments.ts";
+import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { doseAtPh as doseFor } from "../../src/core/bath/other-dose.ts";
@@ -34,7 +34,7 @@ export const doseAtPh = defineFunction({
   ],
   source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",
   compute: ([dose, reading, target, madeOf, temperature, alkalinity], call) => {
-    const bath = { baseline: reading, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    const bath = { baseline: reading, temperature, builder: madeOf, alkalinity };
     return inSystem("volume", doseFor(bath, dose, target), call);
   },
 });

@@ -1,4 +1,4 @@
-import { bathTemperature, knownDose, knownPh, roomTemperature } from "../top-up/top-up-arguments.ts";
+import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
@@ -33,5 +33,5 @@ export const phAtDose = defineFunction({
   notes: [...modelNotes, "For a fresh bath. Does not know the label's highest strength; the label wins."],
   source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",
   compute: ([dose, reading, newDose, madeOf, temperature, alkalinity]) =>
-    phWith({ baseline: reading, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity }, dose, newDose).best,
+    phWith({ baseline: reading, temperature, builder: madeOf, alkalinity }, dose, newDose).best,
 });

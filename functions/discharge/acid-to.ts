@@ -5,7 +5,7 @@ import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { optionalQuantity, quantity } from "../quantity-argument.ts";
 import { phReading, system } from "../arguments.ts";
-import { roomTemperature } from "../top-up/top-up-arguments.ts";
+import { temperatureOf } from "../temperature-argument.ts";
 
 export const acidTo = defineFunction({
   id: "ACIDTO",
@@ -17,7 +17,7 @@ export const acidTo = defineFunction({
     phReading("target_ph", "pH wanted, at the same temperature"),
     acid,
     builder,
-    optionalQuantity("temperature", { kind: "temperature", help: "temperature of the bath; 25 °C (77 °F) if left out" }),
+    temperatureOf("the bath"),
     optionalQuantity("alkalinity_meq_L", {
       kind: "alkalinity",
       help: "alkalinity of the bath titrated to pH 4.5; left out: the result is a minimum",
@@ -43,7 +43,7 @@ export const acidTo = defineFunction({
   ],
   source: "Chemical equilibrium of the bath with the acid; a titration sets how much builder, partly used up, the bath holds.",
   compute: ([volume, reading, target, name, madeOf, temperature, titrated], call) => {
-    const bath = { baseline: reading, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity: undefined };
+    const bath = { baseline: reading, temperature, builder: madeOf, alkalinity: undefined };
     return acidInSystem(acidToTarget({ volume, bath, titrated }, name, target), call);
   },
 });

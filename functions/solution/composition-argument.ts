@@ -1,7 +1,7 @@
 import { compositionOfMoles } from "../../src/core/solution/chemicals/composition-of.ts";
 import { compositionRows, naming } from "../composition-rows.ts";
 import { isBlankOrZero, refuse } from "../read-cell.ts";
-import { optionalQuantity } from "../quantity-argument.ts";
+import { temperatureOf } from "../temperature-argument.ts";
 import type { Argument } from "../define-function.ts";
 import type { Composition } from "../../src/core/solution/composition.ts";
 
@@ -23,10 +23,7 @@ export const composition: Argument<Composition> = {
   },
 };
 
-export const solutionTemperature = optionalQuantity("temperature", {
-  kind: "temperature",
-  help: "temperature of the solution, 0 to 80 °C; 25 °C (77 °F) if left out",
-});
+export const solutionTemperature = temperatureOf("the solution, 0 to 80 °C");
 
 /** What both functions of this folder leave out. */
 export const solutionNotes: readonly string[] = [

@@ -3,7 +3,6 @@ import { checkWithin } from "../../src/core/domain.ts";
 import { bathTemperature } from "../../src/core/domains.ts";
 import { defineFunction } from "../define-function.ts";
 import { phOf } from "../../src/core/solution/ph-of.ts";
-import { roomTemperature } from "../top-up/top-up-arguments.ts";
 import { system } from "../arguments.ts";
 
 export const solutionPh = defineFunction({
@@ -31,8 +30,7 @@ export const solutionPh = defineFunction({
   notes: solutionNotes,
   source: "Charge and mass balance with activity coefficients after Truesdell and Jones; constants and their sources stand in src/core/solution/constants.",
   compute: ([dissolved, temperature]) => {
-    const at = temperature ?? roomTemperature;
-    checkWithin("temperature", at, bathTemperature);
-    return phOf(dissolved, at);
+    checkWithin("temperature", temperature, bathTemperature);
+    return phOf(dissolved, temperature);
   },
 });

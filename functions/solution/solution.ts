@@ -2,7 +2,6 @@ import { composition, solutionNotes, solutionTemperature } from "./composition-a
 import { checkWithin } from "../../src/core/domain.ts";
 import { bathTemperature } from "../../src/core/domains.ts";
 import { defineFunction } from "../define-function.ts";
-import { roomTemperature } from "../top-up/top-up-arguments.ts";
 import { solve } from "../../src/core/solution/solve.ts";
 import { system } from "../arguments.ts";
 import type { CellMatrix } from "../define-function.ts";
@@ -53,8 +52,7 @@ export const solution = defineFunction({
   notes: solutionNotes,
   source: "As SOLUTIONPH; alkalinities are the strong acid to each end point at the temperature, buffer intensity the base per unit of pH.",
   compute: ([dissolved, temperature]) => {
-    const at = temperature ?? roomTemperature;
-    checkWithin("temperature", at, bathTemperature);
-    return rowsOf(solve(dissolved, at));
+    checkWithin("temperature", temperature, bathTemperature);
+    return rowsOf(solve(dissolved, temperature));
   },
 });

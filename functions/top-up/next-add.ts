@@ -1,5 +1,5 @@
 import { baseline, waterAlkalinity } from "../shared-arguments.ts";
-import { bathTemperature, roomTemperature } from "./top-up-arguments.ts";
+import { bathTemperature } from "./top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { inSystem } from "../in-system.ts";
@@ -50,7 +50,7 @@ export const nextAdd = defineFunction({
   ],
   source: "Equilibrium of builder and water: concentrate from the reading after to the baseline, over that from before to after, times the addition.",
   compute: ([added, before, after, baselinePh, madeOf, temperature, alkalinity], call) => {
-    const bath = { baseline: baselinePh, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     return inSystem("volume", nextAddition(added, { before, after }, bath), call);
   },
 });

@@ -1,6 +1,6 @@
 import { modelNotes } from "./model-notes.ts";
 import { baseline, waterAlkalinity } from "../shared-arguments.ts";
-import { bathTemperature, openingDose, roomTemperature, topUpReading } from "./top-up-arguments.ts";
+import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { firstAddition, topUp, usualHouseShare } from "../../src/core/bath/top-up.ts";
@@ -43,7 +43,7 @@ export const topUpRange = defineFunction({
   ],
   source: "As TOPUP; first addition is the smaller of best and house share × opening dose.",
   compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, houseShare], call) => {
-    const bath = { baseline: baselinePh, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     const range = topUp(dose, bath, reading);
     const row = [range.low, range.best, range.high, firstAddition(dose, range.best, houseShare)];
     return [row.map((volume) => inSystem("volume", volume, call))];

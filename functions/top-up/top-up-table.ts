@@ -1,5 +1,5 @@
 import { baseline, waterAlkalinity } from "../shared-arguments.ts";
-import { bathTemperature, openingDose, roomTemperature, topUpReadings } from "./top-up-arguments.ts";
+import { bathTemperature, openingDose, topUpReadings } from "./top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { inSystem } from "../in-system.ts";
@@ -34,7 +34,7 @@ export const topUpTable = defineFunction({
   ],
   source: "TOPUPRANGE for each reading.",
   compute: ([dose, baselinePh, readings, madeOf, temperature, alkalinity], call) => {
-    const bath = { baseline: baselinePh, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     return readings.map((reading) => {
       const { low, best, high } = topUp(dose, bath, reading);
       return [reading, ...[low, best, high].map((volume) => inSystem("volume", volume, call))];

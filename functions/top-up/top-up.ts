@@ -1,6 +1,6 @@
 import { modelNotes } from "./model-notes.ts";
 import { baseline, waterAlkalinity } from "../shared-arguments.ts";
-import { bathTemperature, openingDose, roomTemperature, topUpReading } from "./top-up-arguments.ts";
+import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { optionalChoice, system } from "../arguments.ts";
 import { defineFunction } from "../define-function.ts";
@@ -40,7 +40,7 @@ export const topUp = defineFunction({
       cells: [1, 11.3, 10.8, "unknown", "45 C", "200 mg/L", "acid"],
       result: 0.65,
       tolerance: 0.08,
-      source: "three recipes in softened and hard water need 0.57 to 0.73 of the opening dose after acid (PHREEQC, published database)",
+      source: "three recipes in softened and hard water need 0.57 to 0.73 of the opening dose after acid (PHREEQC 3.8.8)",
     },
   ],
   notes: [
@@ -50,7 +50,7 @@ export const topUp = defineFunction({
   ],
   source: "Chemical equilibrium of builder and water, its strength chosen so that the opening dose gives the baseline; soil counts as strong acid. Plain hydroxide: nearly 1 − 10^−(baseline − reading) of the opening dose.",
   compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, loss], call) => {
-    const bath = { baseline: baselinePh, temperature: temperature ?? roomTemperature, builder: madeOf, alkalinity };
+    const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     return inSystem("volume", topUpOf(dose, bath, reading, loss).best, call);
   },
 });
