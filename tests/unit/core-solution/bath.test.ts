@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { builderFromWeights, builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
-import type { Builder } from "../../../src/core/bath-chemistry/builder.ts";
 import { anchoredBaths } from "../../../src/core/bath-chemistry/bath-question.ts";
-import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
 import { estimateDoseAtPH, estimatePHAtDose } from "../../../src/core/bath-chemistry/estimate-dose.ts";
 import { estimateReadingAt } from "../../../src/core/bath-chemistry/estimate-reading.ts";
 import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.ts";
@@ -10,20 +8,8 @@ import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
 import { DomainError } from "../../../src/core/domain-error.ts";
 import { composition } from "../../../src/core/solution/composition.ts";
 import { phOf } from "../../../src/core/solution/ph-of.ts";
-import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
-
-const celsius = (value: number) => kelvin(value + 273.15);
-const softened = waterFromTests({ alkalinity: equivalentsPerKilogram(0.003) });
-
-function bathOf(builder: Builder, more: Partial<BathQuestion> = {}): BathQuestion {
-  return { baseline: ph(11.3), temperature: celsius(45), builder, water: softened, ...more };
-}
-
-function onlyBath(question: BathQuestion) {
-  const [bath] = anchoredBaths(question);
-  if (bath === undefined) throw new Error("A known builder anchors one bath");
-  return bath;
-}
+import { equivalentsPerKilogram, ph } from "../../../src/core/units/quantity.ts";
+import { bathOf, celsius, onlyBath, softened } from "./opened-baths.ts";
 
 describe("an anchored bath", () => {
   it.each(builderWords)("gives its baseline (%s)", (word) => {

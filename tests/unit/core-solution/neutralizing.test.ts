@@ -2,29 +2,13 @@ import { describe, expect, it } from "vitest";
 import { acidNames } from "../../../src/core/bath-chemistry/acid.ts";
 import { acidTo } from "../../../src/core/bath-chemistry/acid-to.ts";
 import { builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
-import type { Builder } from "../../../src/core/bath-chemistry/builder.ts";
-import { anchoredBaths } from "../../../src/core/bath-chemistry/bath-question.ts";
-import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
 import { estimateAcidTo } from "../../../src/core/bath-chemistry/estimate-acid.ts";
 import { titratedBath } from "../../../src/core/bath-chemistry/titrated-bath.ts";
-import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
 import { alkalinities } from "../../../src/core/solution/alkalinities.ts";
 import { composition } from "../../../src/core/solution/composition.ts";
 import { phOf } from "../../../src/core/solution/ph-of.ts";
-import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
-
-const celsius = (value: number) => kelvin(value + 273.15);
-const softened = waterFromTests({ alkalinity: equivalentsPerKilogram(0.003) });
-
-function bathOf(builder: Builder, more: Partial<BathQuestion> = {}): BathQuestion {
-  return { baseline: ph(11.3), temperature: celsius(45), builder, water: softened, ...more };
-}
-
-function onlyBath(question: BathQuestion) {
-  const [bath] = anchoredBaths(question);
-  if (bath === undefined) throw new Error("A known builder anchors one bath");
-  return bath;
-}
+import { equivalentsPerKilogram, ph } from "../../../src/core/units/quantity.ts";
+import { bathOf, celsius, onlyBath } from "./opened-baths.ts";
 
 describe("acid to a pH", () => {
   const totals = composition({ sodium: 0.03, silicate: 0.005, carbonate: 0.004 });
