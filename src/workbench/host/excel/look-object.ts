@@ -8,7 +8,7 @@ import { mapArea } from "./matrix.ts";
 import type { Requests } from "./requests.ts";
 
 export function checkedColor(color: string, location: string): string {
-  if (!/^#[0-9a-f]{6}$/i.test(color)) throw invalidArgument(`"${color}" is no #RRGGBB colour.`, location);
+  if (!/^#[0-9a-f]{6}$/i.test(color)) throw invalidArgument(`"${color}" is no #RRGGBB color.`, location);
   return color.toUpperCase();
 }
 

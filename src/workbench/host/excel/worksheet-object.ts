@@ -42,7 +42,7 @@ export class WorksheetObject extends ClientObject<string, Excel.Worksheet> imple
 
   get tabColor(): string { return this.loadedValue("tabColor") as string; }
   set tabColor(color: string) {
-    if (color !== "" && !/^#[0-9a-f]{6}$/i.test(color)) throw invalidArgument(`"${color}" is no #RRGGBB colour.`, "Worksheet.tabColor");
+    if (color !== "" && !/^#[0-9a-f]{6}$/i.test(color)) throw invalidArgument(`"${color}" is no #RRGGBB color.`, "Worksheet.tabColor");
     this.change("tabColor", (sheetId, { grid }) => { grid.do("COLOR_SHEET", { sheetId, ...(color === "" ? {} : { color }) }); }, color);
   }
 
