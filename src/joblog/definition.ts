@@ -80,6 +80,7 @@ export interface References {
 }
 
 export type TableId =
+  | "people"
   | "claims"
   | "tanks"
   | "waters"
@@ -88,6 +89,14 @@ export type TableId =
   | "benchTests"
   | "readings"
   | "additions"
+  | "loads"
+  | "items"
+  | "itemCounts"
+  | "meterChecks"
+  | "care"
+  | "stockMoves"
+  | "stockBalance"
+  | "releases"
   | "costLines"
   | "shares";
 

@@ -5,9 +5,10 @@ import { costsSheet } from "./costs-sheet.ts";
 import type { LogDefinition } from "./definition.ts";
 import { jobSheet } from "./job-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
+import { shopSheet } from "./shop-sheet.ts";
 
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {
   version: 1,
-  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, costsSheet],
+  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, costsSheet, shopSheet],
 };

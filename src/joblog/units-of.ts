@@ -24,6 +24,7 @@ export const conductivity: UnitOf = always("mS/cm");
 export const titrant: UnitOf = always("mL");
 export const minutes: UnitOf = always("min");
 export const seconds: UnitOf = always("s");
+export const hours: UnitOf = always("hours");
 export const days: UnitOf = always("days");
 export const power: UnitOf = always("kW");
 

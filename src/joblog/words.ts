@@ -18,6 +18,16 @@ export const closeReasons = [
 ] as const;
 export const shareBases = ["baskets", "soil-weighted baskets", "basket-minutes"] as const;
 
+export const yesNo = ["yes", "no"] as const;
+export const soilGrades = ["light", "medium", "heavy"] as const;
+export const routes = ["bath", "hand", "specialist", "none"] as const;
+/** An item without an outcome is pending. */
+export const outcomes = ["restored", "not restorable", "returned uncleaned"] as const;
+export const reasonCodes = ["BURN", "MELT", "WARP", "POROUS", "DELAM", "SAFETY", "HAZMAT", "LABEL", "AMPHOTERIC", "ODOR", "COST", "OWNER"] as const;
+export const careKinds = ["skim", "filter", "drain", "rinse check", "degas", "foil test"] as const;
+export const stockKinds = ["count", "receipt", "issue"] as const;
+export const analysesResults = ["within limits", "over a limit", "awaited", "none required by permit"] as const;
+
 /** How far the bench tests of a bath stand. */
 export const bench = {
   noCharge: "no charge yet",
