@@ -1,7 +1,7 @@
 import { DomainError } from "../src/core/domain-error.ts";
 import { OutOfRange } from "../src/core/domain.ts";
 import { system as systemArgument } from "./arguments.ts";
-import { outOfRangeMessage } from "./wording.ts";
+import { outOfRangeMessage, withoutUnit } from "./wording.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { CallContext, CellInput, CellMatrix, CellValue, WorksheetFunction } from "./define-function.ts";
 
@@ -20,7 +20,7 @@ function tidy(value: CellValue): CellValue {
 
 function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {
   const name = refusal.subject.replaceAll(" ", "_");
-  return [...call.given].find(([argument]) => argument.replace(/_m?eq_L$/, "") === name)?.[1];
+  return [...call.given].find(([argument]) => withoutUnit(argument) === name)?.[1];
 }
 
 /**

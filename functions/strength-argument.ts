@@ -38,17 +38,24 @@ function strengthFrom(name: string, cell: CellValue, system: UnitSystem): Volume
   }
 }
 
-/** The strength of a bath in any of the ways that labels use. */
-export const rate: Argument<VolumeFraction> = {
-  name: "rate",
-  help: 'strength: "1+40" (1 part and 40 parts water; "1:40" is read the same), "1 in 40", "2.5%", "3 fl oz/gal" (of finished bath), "3 fl oz to 1 gal" (added to water), "25 mL/L", or a share such as 0.025',
-  unit: "share of the finished bath",
-  excelType: "any",
-  dimensionality: "scalar",
-  optional: false,
-  read: (input, call) => {
-    const cell = singleCell("rate", input);
-    if (isBlankOrZero(cell)) refuse("rate", "is blank or 0.");
-    return strengthFrom("rate", cell, call.system);
-  },
-};
+/** A required strength of a bath in any of the ways that labels use. */
+export function strengthArgument(name: string, help: string): Argument<VolumeFraction> {
+  return {
+    name,
+    help,
+    unit: "share of the finished bath",
+    excelType: "any",
+    dimensionality: "scalar",
+    optional: false,
+    read: (input, call) => {
+      const cell = singleCell(name, input);
+      if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
+      return strengthFrom(name, cell, call.system);
+    },
+  };
+}
+
+export const rate = strengthArgument(
+  "rate",
+  'strength: "1+40" (1 part and 40 parts water; "1:40" is read the same), "1 in 40", "2.5%", "3 fl oz/gal" (of finished bath), "3 fl oz to 1 gal" (added to water), "25 mL/L", or a share such as 0.025',
+);

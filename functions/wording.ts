@@ -12,9 +12,14 @@ export function plainNumber(value: number): string {
   return Object.is(rounded, -0) ? "0" : String(rounded);
 }
 
+/** An argument's name without the unit that some names end in: `titrant_mL` becomes `titrant`. */
+export function withoutUnit(name: string): string {
+  return name.replace(/_(?:m?eq_L|mL|grains)$/, "");
+}
+
 /** An argument's name as a person says it: `opening_dose` becomes "Opening dose". */
 export function inWords(name: string): string {
-  const words = name.replace(/_m?eq_L$/, "").replaceAll("_", " ").replace(/\bph\b/i, "pH");
+  const words = withoutUnit(name).replaceAll("_", " ").replace(/\bph\b/i, "pH").replace(/\btds\b/i, "TDS");
   return words.startsWith("pH") ? words : words.charAt(0).toUpperCase() + words.slice(1);
 }
 
