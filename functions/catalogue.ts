@@ -1,18 +1,27 @@
 import { acidFor } from "./discharge/acid-for.ts";
 import { acidStages } from "./discharge/acid-stages.ts";
 import { acidTo } from "./discharge/acid-to.ts";
+import { alkalinity } from "./water/alkalinity.ts";
 import { alkalinityDose } from "./charge/alkalinity-dose.ts";
+import { alkalinitySplit } from "./water/alkalinity-split.ts";
+import { blend } from "./water/blend.ts";
+import { blendShare } from "./water/blend-share.ts";
 import { bufferPh } from "./ph/buffer-ph.ts";
 import { dose } from "./charge/dose.ts";
 import { doseAtPh } from "./charge/dose-at-ph.ts";
 import { hardness } from "./water/hardness.ts";
 import { hardnessClass } from "./water/hardness-class.ts";
 import { hardnessDose } from "./charge/hardness-dose.ts";
+import { jarDose } from "./charge/jar-dose.ts";
+import { lsi } from "./water/lsi.ts";
 import { nextAdd } from "./top-up/next-add.ts";
 import { phAt } from "./ph/ph-at.ts";
 import { phAtDose } from "./charge/ph-at-dose.ts";
 import { recovered } from "./top-up/recovered.ts";
+import { roSplit } from "./water/ro-split.ts";
+import { roundTankVolume } from "./tank/round-tank-volume.ts";
 import { share } from "./money/share.ts";
+import { softenerLife } from "./water/softener-life.ts";
 import { solution } from "./solution/solution.ts";
 import { solutionPh } from "./solution/solution-ph.ts";
 import { strength } from "./units/strength.ts";
@@ -37,12 +46,21 @@ export const catalogue: readonly WorksheetFunction[] = [
   units,
   strength,
   tankVolume,
+  roundTankVolume,
   hardness,
   hardnessClass,
+  alkalinity,
+  alkalinitySplit,
+  blend,
+  blendShare,
+  softenerLife,
+  roSplit,
+  lsi,
   dose,
   strengthOf,
   hardnessDose,
   alkalinityDose,
+  jarDose,
   phAtDose,
   doseAtPh,
   phAt,

@@ -37,3 +37,23 @@ export const purityByWeight: Domain = { measure: "number", low: 1, openLow: true
 export const plainAmount: Domain = { measure: "number", low: 0, openLow: true, high: 1e9 };
 /** The standards of the meter are certified between these at best. */
 export const bufferTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 60 };
+/** A buret or a syringe holds no liter. */
+export const titrantVolume: Domain = { measure: "volume", low: 0, high: 0.001 };
+export const sampleVolume: Domain = { measure: "volume", low: 0, openLow: true, high: 0.01 };
+/** Up to 10 eq/L; the methods use 0.02 to 0.1. */
+export const titrantNormality: Domain = { measure: "alkalinity", low: 0, openLow: true, high: 10_000 };
+/** A water or a bath, up to 5 eq/L. */
+export const titratedWater: Domain = { measure: "alkalinity", low: 0, high: 5000 };
+/** A concentration, conductivity or the like, in whatever unit it was given. */
+export const blendedValue: Domain = { measure: "number", low: 0, high: 1e9 };
+/** From a faucet's cartridge to 10 million grains. */
+export const softenerCapacity: Domain = { measure: "mass", low: 0, openLow: true, high: 650 };
+/** Printed conventions are 2, 3 and 4. */
+export const ironFactor: Domain = { measure: "number", low: 0, openLow: true, high: 10 };
+export const waterRecovery: Domain = { measure: "number", low: 0, openLow: true, high: 1, openHigh: true };
+export const saltRejection: Domain = { measure: "number", low: 0, high: 1 };
+/** Below 4.5 no alkalinity is left; above about 9.5 it is no longer bicarbonate, which the index takes it for (from memory). */
+export const langelierPh: Domain = { measure: "pH", low: 4.5, high: 9.5 };
+export const langelierTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
+/** 10 to 10 000 mg/L: A is 0 at the low end, and brine needs another index (ASTM D3739 family, from memory). */
+export const langelierSolids: Domain = { measure: "amount per volume", low: 0.01, high: 10 };

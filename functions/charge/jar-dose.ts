@@ -1,0 +1,43 @@
+import { defineFunction } from "../define-function.ts";
+import { inSystem } from "../in-system.ts";
+import { jarDose as doseFor } from "../../src/core/bath/jar-dose.ts";
+import { positiveNumber, system } from "../arguments.ts";
+import { quantity } from "../quantity-argument.ts";
+import { strengthArgument } from "../strength-argument.ts";
+
+export const jarDose = defineFunction({
+  id: "JARDOSE",
+  category: "Charge",
+  summary: "Concentrate for a bath by a jar test: the label's dose times the ratio of the smallest doses that pass in your water and in the reference water.",
+  arguments: [
+    quantity("volume", { kind: "volume", help: "volume of the finished bath, concentrate included" }),
+    positiveNumber("dose_in_this_water", "smallest dose that passes in a jar of your water; an amount, not the N of 1+N", "any one unit"),
+    positiveNumber("dose_in_reference", "smallest dose that passes in an equal jar of the reference water, such as reverse osmosis water", "same unit"),
+    strengthArgument("label_dose", 'strength that the label asks for in the reference water, written as in DOSE: "1+40", "1 in 40", "2.5%", "3 fl oz/gal" or a share such as 0.025'),
+    system,
+  ],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "US gal (US), L (metric), imperial gal (imperial)",
+    help: "concentrate for the bath, all of it",
+  },
+  examples: [
+    {
+      formula: '=BATH.JARDOSE(82,3,2,"1+40")',
+      cells: [82, 3, 2, "1+40"],
+      result: 3,
+      tolerance: 1e-9,
+      source: "by definition: 2 gallons of concentrate in 82 at 1+40, times 3/2",
+    },
+  ],
+  notes: [
+    "Gives the whole dose, not the extra over the label's. Below the label's dose where your water passes with less than the reference.",
+    "Does not know the label's highest strength; the label wins. A stronger bath burns worse and attacks more materials.",
+    "Takes both jars to be of one size, temperature, soil and concentrate, judged alike.",
+    "A ratio typed into a cell without quotes, such as 1:40, is turned into a time of day by Excel; type 1+40 as text.",
+  ],
+  source: "Volume × label strength × dose in this water / dose in the reference water.",
+  compute: ([volume, inThisWater, inReference, labelStrength], call) =>
+    inSystem("volume", doseFor(volume, { inThisWater, inReference }, labelStrength), call),
+});

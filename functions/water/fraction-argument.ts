@@ -1,0 +1,24 @@
+import { isBlankOrZero, numberFrom, refuse, singleCell } from "../read-cell.ts";
+import { plainNumber } from "../wording.ts";
+import type { Argument } from "../define-function.ts";
+
+/** A required share of a whole: 0.75, a percent cell, or text such as "75%". A true zero is written "0%". */
+export function fraction(name: string, help: string): Argument<number> {
+  return {
+    name,
+    help,
+    unit: "share, 0 to 1",
+    excelType: "any",
+    dimensionality: "scalar",
+    optional: false,
+    read: (input) => {
+      const cell = singleCell(name, input);
+      if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
+      const percent = typeof cell === "string" ? /^(.*?)\s*%\s*$/s.exec(cell) : null;
+      if (percent !== null) return numberFrom(name, percent[1] ?? "") / 100;
+      const share = numberFrom(name, cell);
+      if (share > 1 && share <= 100) refuse(name, `is ${plainNumber(share)}; write a share such as ${plainNumber(share / 100)}, or ${plainNumber(share)}%.`);
+      return share;
+    },
+  };
+}

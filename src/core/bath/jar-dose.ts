@@ -1,0 +1,30 @@
+import { DomainError } from "../domain-error.ts";
+import { checkWithin } from "../domain.ts";
+import { bathStrength, liquidVolume, plainAmount } from "../domains.ts";
+import { cubicMeters } from "../units/quantity.ts";
+import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
+
+/** The smallest doses that pass in two equal jars, in any one unit. */
+export interface PassingDoses {
+  readonly inThisWater: number;
+  readonly inReference: number;
+}
+
+/**
+ * Concentrate for a finished bath by a jar test: volume × label strength × dose in this water / dose in the
+ * reference water.
+ *
+ * @throws OutOfRange for a value outside its domain
+ * @throws DomainError "invalid" where the dose comes to more than the bath
+ */
+export function jarDose(volume: CubicMeters, doses: PassingDoses, labelStrength: VolumeFraction): CubicMeters {
+  checkWithin("volume", volume, liquidVolume);
+  checkWithin("dose in this water", doses.inThisWater, plainAmount);
+  checkWithin("dose in reference", doses.inReference, plainAmount);
+  checkWithin("label dose", labelStrength, bathStrength);
+  const strength = labelStrength * (doses.inThisWater / doses.inReference);
+  if (strength > 1) {
+    throw new DomainError("invalid", "The dose comes to more than the whole bath; both passing doses must be amounts in one unit, for equal jars");
+  }
+  return cubicMeters(volume * strength);
+}
