@@ -1,7 +1,7 @@
 import { computed, helper, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
 import { at, atOrBlank, blankIf, positionOf, quoted, upTo, where } from "./formulas.ts";
-import { between, minutes, phLimits, volume, volumeLimits } from "./units-of.ts";
+import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "./units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery } from "./words.ts";
 
 /** A rise of so little may be the meter alone, so it sizes nothing (common practice, no source). */
@@ -19,6 +19,8 @@ const inputs: readonly ColumnDefinition[] = [
   numberInput({ id: "phBefore", label: "pH before", limits: phLimits, format: "0.00", width: 8, help: "Before the addition, at the baseline's temperature." }),
   numberInput({ id: "phAfter", label: "pH after", limits: phLimits, format: "0.00", width: 8, help: "After mixing, at the baseline's temperature." }),
   numberInput({ id: "minutesMixed", label: "Mixed", unit: minutes, limits: between(0, 600), format: "0", width: 8, help: "Mixing time before the reading after." }),
+  numberInput({ id: "levelBefore", label: "Level before", unit: depth, limits: depthLimits, format: "0.0#", width: 8, help: "Liquid depth before, for level make-up." }),
+  numberInput({ id: "levelAfter", label: "Level after", unit: depth, limits: depthLimits, format: "0.0#", width: 8, help: "Liquid depth after." }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who added it." }),
   textInput({ id: "note", label: "Note", width: 28, help: "Why, and anything odd." }),
 ];

@@ -1,14 +1,17 @@
 import { additionsSheet } from "./additions-sheet.ts";
 import { bathsSheet } from "./baths-sheet.ts";
 import { benchTestsSheet } from "./bench-tests-sheet.ts";
+import { careSheet } from "./care-sheet.ts";
 import { costsSheet } from "./costs-sheet.ts";
 import type { LogDefinition } from "./definition.ts";
 import { jobSheet } from "./job-sheet.ts";
+import { meterSheet } from "./meter-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
+import { releaseSheet } from "./release-sheet.ts";
 import { shopSheet } from "./shop-sheet.ts";
 
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {
   version: 1,
-  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, costsSheet, shopSheet],
+  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, meterSheet, careSheet, releaseSheet, costsSheet, shopSheet],
 };

@@ -21,6 +21,10 @@ export const density: UnitOf = always("kg/L");
 export const sequestering: UnitOf = always("mg CaCO3/mL");
 export const equivalents: UnitOf = always("eq/L");
 export const conductivity: UnitOf = always("mS/cm");
+export const titratedAlkalinity: UnitOf = always("meq/L");
+export const millivolts: UnitOf = always("mV");
+/** Dry acids are weighed, liquid ones measured. */
+export const acidAmount: UnitOf = { US: "lb or gal", metric: "kg or L", imperial: "kg or imperial gal" };
 export const titrant: UnitOf = always("mL");
 export const minutes: UnitOf = always("min");
 export const seconds: UnitOf = always("s");

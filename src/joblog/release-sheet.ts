@@ -1,0 +1,16 @@
+import type { SheetDefinition } from "./definition.ts";
+import { releaseDetails, releaseInputs } from "./release-inputs.ts";
+
+export const releaseSheet: SheetDefinition = {
+  id: "release",
+  name: "Release",
+  title: "Neutralizing and release",
+  purpose: "From the spent bath to the drain: acid in stages, pH after each, limits, results, place and person. The log never says that a release is allowed: the permit does.",
+  caution: "Permit and local limits govern; tell the authority first where the permit says so. Add acid slowly to the cooled, mixing bath, never to neat concentrate: heat and foam. Goggles, face shield, gloves; no hand or wand in the tank. Neat concentrate at pH 12.5 or more is hazardous waste D002 if discarded (40 CFR 261.22); sludge may be D008 for lead (5.0 mg/L, TCLP) whatever its pH.",
+  fields: [],
+  tables: [{ id: "releases", name: "Releases", caption: "Releases", emptyRows: 1, columns: [...releaseInputs, ...releaseDetails] }],
+  arrangement: "side by side",
+  tabColor: "#9A5B3C",
+  pagesWide: 2,
+  orientation: "landscape",
+};
