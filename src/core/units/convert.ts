@@ -12,13 +12,16 @@ export function toSi(value: number, unit: UnitDefinition): number {
   }
 }
 
+/** Taking the offset away leaves rounding noise of 1e-13 where 0 °C should be: twelve decimals stay. */
+const withoutNoise = (difference: number): number => Math.round(difference * 1e12) / 1e12;
+
 /** The number in a unit of an SI value; the inverse of `toSi`. */
 export function fromSi(si: number, unit: UnitDefinition): number {
   switch (unit.scale.type) {
     case "proportional":
       return si / unit.scale.factor;
     case "shifted":
-      return si / unit.scale.factor - unit.scale.offset;
+      return withoutNoise(si / unit.scale.factor - unit.scale.offset);
     case "parts":
       return 1 / si - 1;
   }
