@@ -1,5 +1,6 @@
 import { alignedList } from "../list-arguments.ts";
 import { DomainError } from "../../src/core/domain-error.ts";
+import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { quantity } from "../quantity-argument.ts";
 import { refuse } from "../read-cell.ts";
 import { writtenNone } from "./value-argument.ts";
@@ -20,11 +21,11 @@ const one = quantity("volumes", { kind: "volume", help });
 export const volumes: Argument<readonly (GivenVolume | undefined)[]> = alignedList("volumes", {
   help,
   unit: "any one unit",
-  read: (cell, call) => ({ volume: one.read(cell, call), bare: !/\p{L}/u.test(String(cell)) }),
+  read: (cell, call) => ({ volume: one.read(cell, call), bare: parseNumber(String(cell)).read === "number" }),
 });
 
-function position(index: number): string {
-  return `in cell ${index + 1} of its range`;
+function noNumber(index: number): string {
+  return `has no number in cell ${index + 1} of its range`;
 }
 
 /** The rows that have both a value and a volume; a row with one of the two is refused. */
@@ -37,8 +38,8 @@ export function watersOf(values: readonly (number | undefined)[], given: readonl
   const waters = values.flatMap((value, index) => {
     const volume = given[index]?.volume;
     if (value === undefined && volume === undefined) return [];
-    if (value === undefined) return refuse("values", `is blank or 0 ${position(index)}, where there is a volume. ${writtenNone}`);
-    if (volume === undefined) return refuse("volumes", `is blank or 0 ${position(index)}, where there is a value. Blank out both, or write the volume.`);
+    if (value === undefined) return refuse("values", `${noNumber(index)}, where there is a volume. ${writtenNone}`);
+    if (volume === undefined) return refuse("volumes", `${noNumber(index)}, where there is a value. Write the volume, or blank out both.`);
     return [{ value, volume }];
   });
   return waters.length > 0 ? waters : refuse("values", "holds no number.");

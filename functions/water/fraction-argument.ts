@@ -17,7 +17,7 @@ export function fraction(name: string, help: string): Argument<number> {
       const percent = typeof cell === "string" ? /^(.*?)\s*%\s*$/s.exec(cell) : null;
       if (percent !== null) return numberFrom(name, percent[1] ?? "") / 100;
       const share = numberFrom(name, cell);
-      if (share > 1 && share <= 100) refuse(name, `is ${plainNumber(share)}; write a share such as ${plainNumber(share / 100)}, or ${plainNumber(share)}%.`);
+      if (share >= 2 && share <= 100) refuse(name, `is ${plainNumber(share)}; write a share such as ${plainNumber(share / 100)}, or ${plainNumber(share)}%.`);
       return share;
     },
   };

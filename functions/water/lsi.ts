@@ -28,7 +28,7 @@ export const lsi = defineFunction({
   notes: [
     "Meaningless inside a bath: at pH 11 the alkalinity is no longer bicarbonate. SOLUTION gives the saturation index of calcite there.",
     "Tells the tendency, not how much or how fast; within 0.3 of 0 it decides nothing (common practice, no source). Phosphate and scale inhibitors are not known. No measure of corrosion: pipe metals and chloride count too.",
-    "Takes the pH as read at the temperature given; a cold reading of a water that is then heated overstates its index.",
+    "Takes the pH as read at the temperature given; the cold pH of a water that is then heated may overstate its index.",
     "Water without calcium or alkalinity has no index.",
   ],
   source: "pH − [(9.3 + A + B) − (C + D)]: A = (log10 TDS − 1)/10, B = −13.12 log10(°C + 273.15) + 34.55, C = log10 calcium hardness − 0.4, D = log10 alkalinity, mg/L (Carrier form as widely reprinted; method family of Standard Methods 2330).",

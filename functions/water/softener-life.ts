@@ -44,6 +44,7 @@ export const softenerLife = defineFunction({
     },
   ],
   notes: [
+    'A bare hardness is in mg/L although the capacity is in grains: write "18 gpg" for grains.',
     "Capacity depends on the salt used per regeneration and falls as the resin ages: test the softened water. Does not know manganese, flow rate or a reserve; regenerate before the figure, not at it.",
     "Softened water keeps its alkalinity, which uses up alkali in the bath (ALKALINITYDOSE).",
   ],

@@ -22,8 +22,8 @@ const roundingError = 1e-12;
 export function alkalinitySplit(p: Alkalinity, total: Alkalinity): AlkalinitySplit {
   checkWithin("total", total, titratedWater);
   const error = total * roundingError;
-  checkWithin("p", p > total && p <= total + error ? total : p, { ...titratedWater, high: total });
-  const free = Math.min(p, total);
+  const free = Math.abs(p - total) <= error ? total : p;
+  checkWithin("p", free, { ...titratedWater, high: total });
   const excess = Math.abs(2 * free - total) <= error ? 0 : 2 * free - total;
   return {
     hydroxide: alkalinity(Math.max(0, excess)),
