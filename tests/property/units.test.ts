@@ -50,6 +50,15 @@ describe("the unit table", () => {
       }),
     );
   });
+
+  it("gives whole degrees Celsius back from Fahrenheit without noise, 0 as 0", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -27, max: 200 }), (tens) => {
+        expect(convert(18 * tens + 32, "°F", "°C")).toEqual({ converted: "value", value: 10 * tens });
+        expect(convert(10 * tens, "°C", "°F")).toEqual({ converted: "value", value: 18 * tens + 32 });
+      }),
+    );
+  });
 });
 
 describe("numbers in text", () => {
