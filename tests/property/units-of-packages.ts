@@ -15,7 +15,7 @@ const { UcumLhcUtils } = createRequire(import.meta.url)("@lhncbc/ucum-lhc") as U
 const ucum = UcumLhcUtils.getInstance();
 
 /** A units package: what it calls our units, kind by kind, and how it converts. */
-export interface UnitPackage {
+interface UnitPackage {
   readonly name: string;
   readonly units: Readonly<Record<string, Readonly<Record<string, string>>>>;
   readonly convert: (value: number, from: string, to: string) => number;
