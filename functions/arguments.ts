@@ -1,7 +1,7 @@
 import { unitSystems } from "../src/core/units/unit-system.ts";
-import { isBlank, isBlankOrZero, numberFrom, refuse, singleCell } from "./read-cell.ts";
+import { isBlank, isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "./read-cell.ts";
 import { ph } from "../src/core/units/quantity.ts";
-import { quoted } from "./wording.ts";
+import { notOneOf } from "./wording.ts";
 import type { Argument, CellValue } from "./define-function.ts";
 import type { PH } from "../src/core/units/quantity.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
@@ -39,18 +39,36 @@ export function optionalNumber(name: string, help: string, unit: string, fallbac
   return oneCell({ name, help, unit, optional: true }, (cell) => (isBlankOrZero(cell) ? fallback : numberFrom(name, cell)));
 }
 
-function choiceFrom<Choice extends string>(name: string, cell: CellValue, choices: readonly Choice[]): Choice {
-  const word = String(cell).trim().toLowerCase();
-  const found = choices.find((choice) => choice.toLowerCase() === word);
-  return found ?? refuse(name, `is ${quoted(String(cell))}; write ${choices.map((choice) => `“${choice}”`).join(", ")}.`);
+/** Other words for a choice, in small letters: what drums and people say for it. */
+type AlsoRead<Choice extends string> = Readonly<Record<string, Choice>>;
+
+/** Reads one of a few words; `undefined` where the cell is blank, which a text parameter may get as "0". */
+function choiceReader<Choice extends string>(
+  name: string,
+  choices: readonly Choice[],
+  alsoRead: AlsoRead<Choice>,
+): (cell: CellValue) => Choice | undefined {
+  const known = new Map([...Object.entries(alsoRead), ...choices.map((choice) => [choice.toLowerCase(), choice] as const)]);
+  return (cell) => {
+    if (isBlankOrZero(cell) || cell === "0") return undefined;
+    return known.get(wordIn(cell)) ?? refuse(name, notOneOf(String(cell), choices));
+  };
+}
+
+/** Excel offers the words of a text parameter while a formula is typed. */
+function oneOf<Value>(about: About, fromCell: (cell: CellValue) => Value): Argument<Value> {
+  return { ...oneCell(about, fromCell), excelType: "string" };
 }
 
 /** A required word out of a few. */
-export function requiredChoice<Choice extends string>(name: string, help: string, choices: readonly Choice[]): Argument<Choice> {
-  return oneCell({ name, help, optional: false, choices }, (cell) => {
-    if (isBlankOrZero(cell)) refuse(name, "is blank.");
-    return choiceFrom(name, cell, choices);
-  });
+export function requiredChoice<Choice extends string>(
+  name: string,
+  help: string,
+  choices: readonly Choice[],
+  alsoRead: AlsoRead<Choice> = {},
+): Argument<Choice> {
+  const read = choiceReader(name, choices, alsoRead);
+  return oneOf({ name, help, optional: false, choices }, (cell) => read(cell) ?? refuse(name, "is blank."));
 }
 
 /** An optional word out of a few; blank and left out mean "not given". */
@@ -59,7 +77,7 @@ export function optionalChoice<Choice extends string>(
   help: string,
   choices: readonly Choice[],
 ): Argument<Choice | undefined> {
-  return oneCell({ name, help, optional: true, choices }, (cell) => (isBlankOrZero(cell) ? undefined : choiceFrom(name, cell, choices)));
+  return oneOf({ name, help, optional: true, choices }, choiceReader(name, choices, {}));
 }
 
 /** An optional word out of a few; blank and left out mean the fallback. */

@@ -1,7 +1,7 @@
 import { builderFromWeights, builderFromWord, builderWords, unknownBuilder } from "../src/core/bath-chemistry/builder.ts";
 import { compositionRows, naming } from "./composition-rows.ts";
-import { isBlankOrZero, refuse } from "./read-cell.ts";
-import { quoted } from "./wording.ts";
+import { isBlankOrZero, refuse, wordIn } from "./read-cell.ts";
+import { notOneOf } from "./wording.ts";
 import type { Argument, CellInput, CellMatrix, CellValue } from "./define-function.ts";
 import type { Builder } from "../src/core/bath-chemistry/builder.ts";
 
@@ -10,9 +10,9 @@ const words: readonly string[] = ["unknown", ...builderWords];
 
 function fromWord(cell: CellValue): Builder {
   if (isBlankOrZero(cell)) return unknownBuilder;
-  const text = String(cell).trim().toLowerCase();
+  const text = wordIn(cell);
   if (words.includes(text)) return builderFromWord(text);
-  return refuse(name, `is ${quoted(String(cell))}; write ${words.map(quoted).join(", ")}, or give the two columns of the SDS.`);
+  return refuse(name, notOneOf(String(cell), words, ", or give the two columns of the SDS"));
 }
 
 function fromRange(rows: CellMatrix): Builder {

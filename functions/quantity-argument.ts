@@ -1,12 +1,12 @@
 import { defaultUnit } from "../src/core/units/default-unit.ts";
 import { parseQuantity } from "../src/core/units/parse-quantity.ts";
 import { toSi } from "../src/core/units/convert.ts";
-import { unitBySymbol } from "../src/core/units/find-unit.ts";
+import { nearestUnitWord, unitBySymbol } from "../src/core/units/find-unit.ts";
 import { unitTable } from "../src/core/units/unit-table.ts";
 import { unitSystems } from "../src/core/units/unit-system.ts";
 import { list } from "./list-arguments.ts";
 import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
-import { quoted } from "./wording.ts";
+import { askInstead, quoted } from "./wording.ts";
 import type { Argument, CallContext, CellValue } from "./define-function.ts";
 import type { Quantity, QuantityKind } from "../src/core/units/quantity.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
@@ -46,11 +46,21 @@ function quantityFrom(name: string, cell: CellValue, about: QuantityHelp<Quantit
     case "undecided":
       return refuse(name, `is ${quoted(cell)}; write ${reading.choices.map(quoted).join(" or ")}.`);
     case "other kind":
-      return refuse(name, `is ${quoted(cell)}: ${reading.unit.symbol} is a unit of ${reading.unit.kind}, not of ${about.kind}.`);
+      return refuse(name, `is ${quoted(cell)}: ${reading.unit.symbol} is a unit of ${reading.unit.kind}, not of ${about.kind}.${ounceHint(reading.unit, about.kind)}`);
     case "unknown unit":
+      return refuse(name, askInstead(cell, nearestUnitWord(reading.word, about.kind), numberWithUnit(about.kind)));
     case "nothing":
-      return refuse(name, `is ${quoted(cell)}; write a number, or a number with one of ${knownUnits(about.kind)}.`);
+      return refuse(name, askInstead(cell, undefined, numberWithUnit(about.kind)));
   }
+}
+
+/** Two measures share the word ounce; only in a strength is it fluid without being said. */
+function ounceHint(unit: UnitDefinition, wanted: QuantityKind): string {
+  return unit.symbol === "oz" && wanted === "volume" ? " A fluid ounce is written fl oz." : "";
+}
+
+function numberWithUnit(kind: QuantityKind): string {
+  return `write a number, or a number with one of ${knownUnits(kind)}.`;
 }
 
 function knownUnits(kind: QuantityKind): string {

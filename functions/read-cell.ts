@@ -1,5 +1,7 @@
 import { DomainError } from "../src/core/domain-error.ts";
+import { americanSpelling } from "../src/core/american-spelling.ts";
 import { parseNumber } from "../src/core/units/parse-number.ts";
+import { plainText } from "../src/core/units/plain-text.ts";
 import { inWords, plainNumber, quoted } from "./wording.ts";
 import type { CellInput, CellValue } from "./define-function.ts";
 
@@ -24,6 +26,11 @@ export function isBlankOrZero(cell: CellValue): boolean {
 /** Blank for certain: not even 0. */
 export function isBlank(cell: CellValue): boolean {
   return cell === null || (typeof cell === "string" && cell.trim() === "");
+}
+
+/** A cell's word in the one form that words are compared in: small letters, American spelling, single blanks. */
+export function wordIn(cell: CellValue): string {
+  return americanSpelling(plainText(String(cell)).toLowerCase());
 }
 
 /** "1,500" with both its readings. */

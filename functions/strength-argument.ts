@@ -1,7 +1,8 @@
 import { parseStrength } from "../src/core/units/parse-strength.ts";
 import { volumeFraction } from "../src/core/units/quantity.ts";
 import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
-import { plainNumber, quoted } from "./wording.ts";
+import { nearestUnitWord } from "../src/core/units/find-unit.ts";
+import { askInstead, plainNumber, quoted } from "./wording.ts";
 import type { Argument, CellValue } from "./define-function.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
 import type { VolumeFraction } from "../src/core/units/quantity.ts";
@@ -32,7 +33,9 @@ function strengthFrom(name: string, cell: CellValue, system: UnitSystem): Volume
     case "undecided":
       return refuse(name, `is ${quoted(cell)}; write US or imperial before the measure.`);
     case "weight":
-      return refuse(name, `is ${quoted(cell)}, a weight (so is oz alone); write fl oz, or another measure of volume.`);
+      return refuse(name, `is ${quoted(cell)}, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume.`);
+    case "unknown unit":
+      return refuse(name, askInstead(cell, nearestUnitWord(reading.word, "volume"), `${advice}, or 3 fl oz/gal, 25 mL/L.`));
     case "nothing":
       return refuse(name, `is ${quoted(cell)}; ${advice}, or 3 fl oz/gal, 25 mL/L.`);
   }
@@ -57,5 +60,5 @@ export function strengthArgument(name: string, help: string): Argument<VolumeFra
 
 export const rate = strengthArgument(
   "rate",
-  'strength: "1+40" (1 part and 40 parts water; "1:40" is read the same), "1 in 40", "2.5%", "3 fl oz/gal" (of finished bath), "3 fl oz to 1 gal" (added to water), "25 mL/L", or a share such as 0.025',
+  'strength: "1+40" (1 part and 40 parts water; so is "1:40"), "1 in 40", "2.5%", "3 fl oz/gal" (of bath; oz alone is fluid too), "3 fl oz to 1 gal" (added to water), "25 mL/L", or a share such as 0.025',
 );

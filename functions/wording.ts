@@ -1,4 +1,5 @@
 import { defaultUnit } from "../src/core/units/default-unit.ts";
+import { nearestWord } from "../src/core/nearest-word.ts";
 import { fromSi } from "../src/core/units/convert.ts";
 import { unitBySymbol } from "../src/core/units/find-unit.ts";
 import type { Domain } from "../src/core/domain.ts";
@@ -26,6 +27,17 @@ export function inWords(name: string): string {
 /** Quotes what was given, cut where someone put a whole page into a cell. */
 export function quoted(text: string): string {
   return text.length > 40 ? `“${text.slice(0, 40)}…”` : `“${text}”`;
+}
+
+/** What is asked for instead of a word or unit that is not known, after the one that was most likely meant. */
+export function askInstead(given: string, nearest: string | undefined, request: string): string {
+  const asked = nearest === undefined ? request : `did you mean ${quoted(nearest)}? ${request.charAt(0).toUpperCase()}${request.slice(1)}`;
+  return `is ${quoted(given)}; ${asked}`;
+}
+
+/** The refusal of a word that is none of a few, with all of them. `rest`: what else may stand there. */
+export function notOneOf(given: string, words: readonly string[], rest = ""): string {
+  return askInstead(given, nearestWord(given, words), `write ${words.map(quoted).join(", ")}${rest}.`);
 }
 
 interface Scaled {

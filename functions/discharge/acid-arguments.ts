@@ -4,7 +4,15 @@ import { requiredChoice } from "../arguments.ts";
 import type { AcidAmount } from "../../src/core/discharge/acid-amount.ts";
 import type { CallContext } from "../define-function.ts";
 
-export const acid = requiredChoice("acid", acidNames.join(", "), acidNames);
+/** Drums name them in full, and hydrochloric acid by its older name. */
+const alsoRead = {
+  ...Object.fromEntries(acidNames.map((name) => [`${name} acid`, name])),
+  bisulfate: "sodium bisulfate",
+  muriatic: "hydrochloric",
+  "muriatic acid": "hydrochloric",
+} as const;
+
+export const acid = requiredChoice("acid", acidNames.join(", "), acidNames, alsoRead);
 
 export const acidUnit = "dry acids (citric, sodium bisulfate): lb (US), kg; liquid acids: US gal (US), L (metric), imperial gal (imperial)";
 

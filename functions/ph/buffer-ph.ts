@@ -1,32 +1,36 @@
 import { bufferPh as bufferPhAt } from "../../src/core/meter/buffer-ph.ts";
 import { defineFunction } from "../define-function.ts";
-import { isBlankOrZero, refuse, singleCell } from "../read-cell.ts";
+import { isBlankOrZero, refuse, singleCell, wordIn } from "../read-cell.ts";
+import { nearestWord } from "../../src/core/nearest-word.ts";
+import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { quantity } from "../quantity-argument.ts";
-import { quoted } from "../wording.ts";
+import { askInstead, quoted } from "../wording.ts";
 import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";
 import { system } from "../arguments.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 import type { StandardBuffer } from "../../src/core/meter/standard-buffers.ts";
 
 const name = "buffer";
+const names = standardBuffers.map((one) => one.name);
 const known = standardBuffers.map((one) => `${quoted(one.name)} (${String(one.nominal[0])})`).join(", ");
 
 function bufferOf(cell: CellValue): StandardBuffer {
-  const text = String(cell).trim().toLowerCase();
-  const found = standardBuffers.find((one) => one.name === text || one.nominal.includes(Number(text)));
-  return found ?? refuse(name, `is ${quoted(String(cell))}; write ${known}. For another buffer read the table on its bottle.`);
+  const text = wordIn(cell);
+  const number = parseNumber(text);
+  const found = standardBuffers.find((one) => one.name === text || (number.read === "number" && one.nominal.includes(number.value)));
+  return found ?? refuse(name, askInstead(String(cell), nearestWord(text, names), `write ${known}. For another buffer read the table on its bottle.`));
 }
 
 const buffer: Argument<StandardBuffer> = {
   name,
   help: "a primary standard by name or nominal pH: phthalate (4), phosphate (6.86), phosphate 7.4 (7.41), borax (9.18), carbonate (10.01), lime (12.45)",
-  excelType: "any",
+  excelType: "string",
   dimensionality: "scalar",
   optional: false,
-  choices: standardBuffers.map((one) => one.name),
+  choices: names,
   read: (input) => {
     const cell = singleCell(name, input);
-    if (isBlankOrZero(cell)) refuse(name, "is blank.");
+    if (isBlankOrZero(cell) || cell === "0") refuse(name, "is blank.");
     return bufferOf(cell);
   },
 };

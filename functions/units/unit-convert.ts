@@ -1,9 +1,20 @@
 import { DomainError } from "../../src/core/domain-error.ts";
 import { anyNumber, word } from "../arguments.ts";
-import { convert } from "../../src/core/units/unit-conversion.ts";
+import { convert, unitsMeant } from "../../src/core/units/unit-conversion.ts";
 import { defineFunction } from "../define-function.ts";
 import { quoted } from "../wording.ts";
-import { unitsNamed } from "../../src/core/units/find-unit.ts";
+import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
+
+function unknownUnit(word: string): string {
+  const nearest = nearestUnitWord(word);
+  const question = nearest === undefined ? "" : ` did you mean ${quoted(nearest)}?`;
+  return `No unit ${quoted(word)} is known;${question} BATH.UNITS() lists all.`;
+}
+
+/** A label's ounces are fluid, but a unit named oz is a weight. */
+function ounceHint(from: string, to: string): string {
+  return [from, to].some((word) => /^oz\b/i.test(word.trim())) ? " oz alone is a weight; a fluid ounce is written fl oz." : "";
+}
 
 export const unitConvert = defineFunction({
   id: "UNITCONVERT",
@@ -27,22 +38,23 @@ export const unitConvert = defineFunction({
   ],
   notes: [
     "A bare gallon, quart, pint or fluid ounce is a US one; write “imperial gal” for the other.",
+    "oz alone is a weight here, so oz/gal is weight per volume; write fl oz/gal for a strength.",
     "g/L of a substance and eq/L are not converted into one another: that needs the substance.",
     "A value of 0 is converted, since 0 °C is a temperature; a blank cell that Excel hands over as 0 is converted too.",
     "Sizes of temperature differences have their own units, Δ°C and Δ°F.",
   ],
   source: "Factors from exact definitions; molar mass of CaCO3 100.0869 g/mol.",
   compute: ([value, from, to], call) => {
-    const [unit] = unitsNamed(from, "US");
+    const [unit] = unitsMeant(from);
     if (unit !== undefined) call.given.set("value", unit);
     const conversion = convert(value, from, to);
     switch (conversion.converted) {
       case "value":
         return conversion.value;
       case "unknown":
-        throw new DomainError("invalid", `No unit ${quoted(conversion.word)} is known; BATH.UNITS() lists all.`);
+        throw new DomainError("invalid", unknownUnit(conversion.word));
       case "different kinds":
-        throw new DomainError("invalid", `${quoted(from)} is a unit of ${conversion.from} and ${quoted(to)} one of ${conversion.to}; they do not convert.`);
+        throw new DomainError("invalid", `${quoted(from)} is a unit of ${conversion.from} and ${quoted(to)} one of ${conversion.to}; they do not convert.${ounceHint(from, to)}`);
     }
   },
 });

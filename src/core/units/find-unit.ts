@@ -1,3 +1,6 @@
+import { americanSpelling } from "../american-spelling.ts";
+import { nearestWord } from "../nearest-word.ts";
+import { plainText } from "./plain-text.ts";
 import { unitTable } from "./unit-table.ts";
 import type { QuantityKind } from "./quantity.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
@@ -25,7 +28,7 @@ const measureSymbols: readonly (readonly [RegExp, string])[] = [
 ];
 
 function key(word: string): string {
-  return word.replace(/\s*\bper\b\s*/gi, "/").replace(/[\s().]/g, "").replace(/₃/g, "3").toLowerCase();
+  return americanSpelling(plainText(word)).replace(/\s*\bper\b\s*/gi, "/").replace(/[\s().]/g, "").replace(/₃/g, "3").toLowerCase();
 }
 
 /** Words of a unit, with "per" read as a stroke; a price such as "$/gal" keeps its leading stroke. */
@@ -70,4 +73,14 @@ export function unitBySymbol(symbol: string, kind: QuantityKind): UnitDefinition
   const unit = unitTable.find((candidate) => candidate.symbol === symbol && candidate.kind === kind);
   if (unit === undefined) throw new RangeError(`The unit table holds no ${symbol} of kind ${kind}`);
   return unit;
+}
+
+/** Words that follow the system and so stand in no unit's own spellings. */
+const withoutCountry = ["gal", "gallon", "gallons", "quart", "quarts", "pint", "pints", "fl oz", "fluid ounce", "fluid ounces"];
+
+/** The unit word that was most likely meant by one that is not known; of one kind, or of any. */
+export function nearestUnitWord(written: string, kind?: QuantityKind): string | undefined {
+  const units = unitTable.filter((unit) => kind === undefined || unit.kind === kind);
+  const words = units.flatMap((unit) => [unit.symbol, ...unit.spellings, unit.name]);
+  return nearestWord(plainText(written), kind === undefined || kind === "volume" ? [...withoutCountry, ...words] : words);
 }

@@ -1,5 +1,6 @@
 import { findUnit } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
+import { plainText } from "./plain-text.ts";
 import { toSi } from "./convert.ts";
 import type { QuantityKind } from "./quantity.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
@@ -14,17 +15,18 @@ export type QuantityReading =
   | { readonly read: "unknown unit"; readonly word: string }
   | { readonly read: "nothing" };
 
-/** Number first, unit after it; the number ends with a digit, a point or a fraction sign. */
-const numberThenWord = /^([+\-−–]?[\d.,\s/\u00a0\u2009\u202f½¼¾⅓⅔⅛⅜⅝⅞]*[\d.½¼¾⅓⅔⅛⅜⅝⅞](?:e[+-]?\d+(?![a-z]))?)\s*(.*)$/isu;
+/** Number first, unit after it. An apostrophe before anything but three digits is a foot, "e" before a letter no power. */
+const numberThenWord =
+  /^([+-]? ?[.,]?\d(?:[\d.,]| (?=\d)|'(?=\d{3})| ?\/ ?(?=\d)|-(?=\d+ ?\/))*(?:e[+-]?\d+(?![a-z])| ?[×x*·] ?10(?: ?\^ ?[+-]?\d+|[⁺⁻]?[⁰¹²³⁴-⁹]+))?) ?(.*)$/i;
 
 /**
  * Reads "60 gal", "1 1/2 gal", "131 °F". A number without a unit is in `bareUnit`; a bare gallon
  * follows the system.
  */
 export function parseQuantity(text: string, kind: QuantityKind, system: UnitSystem, bareUnit: UnitDefinition): QuantityReading {
-  const parts = numberThenWord.exec(text.trim());
+  const parts = numberThenWord.exec(plainText(text));
   if (parts === null) return { read: "nothing" };
-  const word = (parts[2] ?? "").trim();
+  const word = parts[2] ?? "";
   const number = parseNumber(parts[1] ?? "");
   if (number.read === "nothing") return { read: "nothing" };
   if (number.read === "ambiguous") return { read: "ambiguous", readings: number.readings, rest: word };

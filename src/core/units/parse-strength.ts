@@ -1,6 +1,7 @@
-import { findUnit, unitBySymbol } from "./find-unit.ts";
+import { unitBySymbol } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
 import { parseQuantity } from "./parse-quantity.ts";
+import { plainText } from "./plain-text.ts";
 import { volumeFraction } from "./quantity.ts";
 import type { UnitSystem } from "./unit-system.ts";
 import type { VolumeFraction } from "./quantity.ts";
@@ -12,16 +13,23 @@ export type StrengthReading =
   /** More concentrate than water in a ratio: most likely the two numbers are the wrong way round. */
   | { readonly read: "reversed"; readonly parts: number; readonly water: number }
   | { readonly read: "undecided"; readonly choices: readonly string[] }
-  /** Ounces by weight: a strength is volume in volume. */
+  /** A weight: a strength is volume in volume. */
   | { readonly read: "weight" }
+  | { readonly read: "unknown unit"; readonly word: string }
   /** A bare number, left to the caller's rule. */
   | { readonly read: "number"; readonly value: number }
   | { readonly read: "nothing" };
 
 const ratio = /^(.+?)\s*(?:\+|:|\bto\b)\s*(.+)$/i;
 const share = /^(.+?)\s*\bin\b\s*(.+)$/i;
-const percent = /^(.+?)\s*(?:%|percent)\s*(?:v\/v)?$/i;
-const perVolume = /^(.+?)\s*(?:\/|\bper\b)\s*([a-z][a-z.\s]*)$/i;
+const percent = /^(.+?)\s*(?:vol\.?\s*)?(?:%|percent)\s*(?:v\/v|vol\.?|by volume)?$/i;
+const byWeight = /w\/[wv]$|(?<![a-z])(?:wt|weight)(?![a-z])/i;
+const perVolume = /^(.+?)\s*(?:\/|\bper\b)\s*([\d.,]*\s*[a-z][a-z\d³.\s]*)$/i;
+
+/** Ounces that are not said to be a weight: in a strength they are fluid ounces. */
+const ounces = /(?<![a-z])(?:fl(?:uid|\.)?\s*)?(?:ozs?|ounces?)(?![a-z])\.?(?!\s*\(?(?:wt|av|by weight|weight))/gi;
+const partWords = /(?<![a-z])parts?(?![a-z])(?: of)?(?: (?:concentrate|water|bath))?/gi;
+const article = /(?<![a-z])(?:the|an?) (?=[a-z])/gi;
 
 type NumberOrVolume =
   | { readonly is: "number"; readonly value: number }
@@ -41,11 +49,12 @@ function numberOrVolume(text: string, system: UnitSystem): NumberOrVolume {
     case "ambiguous":
       return { is: "problem", problem: { read: "ambiguous", readings: reading.readings } };
     case "undecided":
+    case "unknown unit":
       return { is: "problem", problem: reading };
     case "other kind":
       return { is: "problem", problem: reading.unit.kind === "mass" ? { read: "weight" } : { read: "nothing" } };
-    default:
-      return { is: "problem", problem: { read: "nothing" } };
+    case "nothing":
+      return { is: "problem", problem: reading };
   }
 }
 
@@ -72,14 +81,16 @@ function partsPlusWater(concentrate: number, water: number): StrengthReading {
 /**
  * Reads every way a label writes a strength: 1+40 and 1:40 (one part plus 40 parts of water),
  * 1 in 40 (one part in 40 parts of finished bath), a percentage, a volume per volume of finished
- * bath, or a volume added to a volume of water.
+ * bath, or a volume added to a volume of water. Ounces are fluid ounces unless they are said to be a
+ * weight.
  */
 export function parseStrength(text: string, system: UnitSystem): StrengthReading {
-  const tidy = text.trim();
+  const tidy = plainText(text).replace(ounces, " fl oz").replace(partWords, "").replace(article, "").trim();
   const bare = parseNumber(tidy);
   if (bare.read === "ambiguous") return bare;
   if (bare.read === "number" && !tidy.includes("/")) return { read: "number", value: bare.value };
 
+  if (byWeight.test(tidy)) return { read: "weight" };
   const ofHundred = percent.exec(tidy);
   if (ofHundred !== null) {
     const number = parseNumber(ofHundred[1] ?? "");
@@ -93,7 +104,7 @@ export function parseStrength(text: string, system: UnitSystem): StrengthReading
   if (toWater !== null) return pair(toWater[1] ?? "", toWater[2] ?? "", system, partsPlusWater);
 
   const ofBath = perVolume.exec(tidy);
-  if (ofBath !== null && findUnit((ofBath[2] ?? "").trim(), "volume", system).found !== "nothing") {
+  if (ofBath !== null) {
     return pair(ofBath[1] ?? "", ofBath[2] ?? "", system, (part, bath) => strength(part / bath));
   }
   return { read: "nothing" };

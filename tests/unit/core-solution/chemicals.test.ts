@@ -39,7 +39,8 @@ describe("the substances", () => {
   });
 
   it("refuse an unknown name and list the known ones", () => {
-    expect(() => findChemical("fairy dust")).toThrow(/"fairy dust" is not a component.*NaOH, KOH/);
+    expect(() => findChemical("fairy dust")).toThrow(/“fairy dust” is not a component this chemistry knows\. .*NaOH, KOH/);
+    expect(() => findChemical("sodium hydroxid")).toThrow(/“sodium hydroxid” .*did you mean “sodium hydroxide”\?/);
   });
 });
 

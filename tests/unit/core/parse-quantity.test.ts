@@ -31,6 +31,23 @@ describe("quantities in text", () => {
     ["1 500 L", 1.5],
     ["250 ml", 0.00025],
     ["60", 60 * usGallon],
+    ["1½ gal", 1.5 * usGallon],
+    ["1-1/2 gal", 1.5 * usGallon],
+    ["1 1⁄2gal", 1.5 * usGallon],
+    ["1,5 L", 0.0015],
+    ["1,5l", 0.0015],
+    ["1.500,5 L", 1.5005],
+    ["1 500,5 L", 1.5005],
+    ["1'500 L", 1.5],
+    ["1,00,000 mL", 0.1],
+    ["227\u00a0L", 0.227],
+    ["２２７　Ｌ", 0.227],
+    ["1.5e3 L", 1.5],
+    ["1.5×10³ L", 1.5],
+    ["250 ㎖", 0.00025],
+    ["2 m³", 2],
+    ["2 m3", 2],
+    ["10 ℓ", 0.01],
   ])("reads %s as a volume", (text, cubicMeters) => {
     expect(si(text, "volume")).toBeCloseTo(cubicMeters, 12);
   });
@@ -53,6 +70,15 @@ describe("quantities in text", () => {
     ["55 deg C", 328.15],
     ["0 C", 273.15],
     ["-40 F", 233.15],
+    ["−40 °F", 233.15],
+    ["131 F", 328.15],
+    ["55C", 328.15],
+    ["55 °C", 328.15],
+    ["55 ℃", 328.15],
+    ["131℉", 328.15],
+    ["５５℃", 328.15],
+    ["55 ºC", 328.15],
+    ["54,4 °C", 327.55],
   ])("reads %s as a temperature", (text, kelvin) => {
     expect(si(text, "temperature")).toBeCloseTo(kelvin, 9);
   });
@@ -62,6 +88,10 @@ describe("quantities in text", () => {
       expect(si("100.0869", "hardness", system)).toBeCloseTo(1, 9);
       expect(si("2 meq/L", "hardness", system)).toBeCloseTo(1, 9);
       expect(si("5.6077 °dH", "hardness", system)).toBeCloseTo(1, 9);
+      expect(si("0.5 gpg", "hardness", system)).toBeCloseTo((0.5 * 17.118) / 100.0869, 5);
+      expect(si("0,5 gpg", "hardness", system)).toBeCloseTo((0.5 * 17.118) / 100.0869, 5);
+      expect(si("18 °dH", "hardness", system)).toBeCloseTo(18 / 5.6077, 4);
+      expect(si("4.8 meq/L", "alkalinity", system)).toBeCloseTo(4.8, 9);
       expect(si("18 gpg", "hardness", system)).toBeCloseTo((18 * 17.118) / 100.0869, 4);
     }
   });
@@ -69,6 +99,27 @@ describe("quantities in text", () => {
   it("says which kind a unit of another kind is", () => {
     expect(read("60 °F", "volume")).toMatchObject({ read: "other kind", unit: { kind: "temperature" } });
     expect(read("8 oz", "volume")).toMatchObject({ read: "other kind", unit: { kind: "mass" } });
+  });
+
+  it("takes an apostrophe or a prime for feet unless three digits follow", () => {
+    expect(si("5'", "length")).toBeCloseTo(5 * 0.3048, 12);
+    expect(si("5’", "length")).toBeCloseTo(5 * 0.3048, 12);
+    expect(si('24"', "length")).toBeCloseTo(24 * 0.0254, 12);
+    expect(si("1'500 mm", "length")).toBeCloseTo(1.5, 12);
+  });
+
+  it("gives both readings of an ambiguous comma, and the unit", () => {
+    expect(read("1,500 gal", "volume")).toEqual({ read: "ambiguous", readings: [1.5, 1500], rest: "gal" });
+    expect(read("１，５００　Ｌ", "volume")).toEqual({ read: "ambiguous", readings: [1.5, 1500], rest: "L" });
+  });
+
+  it("does not take the unit °e for a power of ten", () => {
+    expect(si("5 °e", "hardness")).toBeCloseTo((5 * 14.254) / 100.0869, 4);
+    expect(read("5e", "hardness")).toEqual({ read: "unknown unit", word: "e" });
+  });
+
+  it.each(["5-10 gal", "5'6", "1/2/3 gal", "1,50,0 gal", "$4 /gal", "gal 5"])("does not read “%s” as a volume", (text) => {
+    expect(["nothing", "unknown unit"]).toContain(read(text, "volume").read);
   });
 
   it("reads nothing in words without a number, and names a unit that it does not know", () => {

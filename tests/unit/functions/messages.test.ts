@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { callFormula } from "../../reference/call-formula.ts";
+import { quantityKinds } from "../../../src/core/units/quantity.ts";
+import { unitTable } from "../../../src/core/units/unit-table.ts";
+
+const volumes = unitTable.filter(({ kind }) => kind === "volume").map(({ symbol }) => symbol).join(", ");
 
 function messageOf(formula: string): string {
   try {
@@ -23,8 +27,28 @@ describe("a refusal", () => {
     ['=BATH.DOSE(60,"1+40","furlong")', "System is “furlong”; write “US”, “metric”, “imperial”."],
     ["=BATH.DOSE(60,40)", "Rate is 40; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%."],
     ['=BATH.DOSE(60,"40:1")', "Rate is “40:1”, more concentrate than water; the concentrate stands first: write 1+40."],
-    ['=BATH.DOSE(60,"3 oz/gal")', "Rate is “3 oz/gal”, a weight (so is oz alone); write fl oz, or another measure of volume."],
-    ['=BATH.DOSE(60,"25 g/L")', "Rate is “25 g/L”, a weight (so is oz alone); write fl oz, or another measure of volume."],
+    ['=BATH.DOSE(60,"3 oz wt/gal")', "Rate is “3 oz wt/gal”, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume."],
+    ['=BATH.DOSE(60,"25 g/L")', "Rate is “25 g/L”, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume."],
+    ['=BATH.DOSE(60,"3 oz/gal","metric")', "Rate is “3 oz/gal”; write US or imperial before the measure."],
+    ['=BATH.DOSE(60,"25 mL/litter")', "Rate is “25 mL/litter”; did you mean “liter”? Write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L."],
+    ['=BATH.DOSE(60,"1,500 mL/L")', "Rate is “1,500 mL/L”, which could be 1.5 or 1500; write one of these."],
+    ['=BATH.DOSE("60 galons","1+40")', `Volume is “60 galons”; did you mean “gallons”? Write a number, or a number with one of ${volumes}.`],
+    ['=BATH.DOSE("60 firkins","1+40")', `Volume is “60 firkins”; write a number, or a number with one of ${volumes}.`],
+    ['=BATH.DOSE("5-10 gal","1+40")', `Volume is “5-10 gal”; write a number, or a number with one of ${volumes}.`],
+    ['=BATH.DOSE("1,50,0 gal","1+40")', `Volume is “1,50,0 gal”; write a number, or a number with one of ${volumes}.`],
+    ['=BATH.DOSE("８ oz","1+40")', "Volume is “８ oz”: oz is a unit of mass, not of volume. A fluid ounce is written fl oz."],
+    ['=BATH.DOSE("－１，５００ gal","1+40")', "Volume is “－１，５００ gal”, which could be -1.5 gal or -1500 gal; write one of these."],
+    ['=BATH.HARDNESSCLASS("1,500 ppm")', "Hardness is “1,500 ppm”, which could be 1.5 ppm or 1500 ppm; write one of these."],
+    ['=BATH.TRIGGER("11;3")', "Baseline is “11;3”, not a number."],
+    ['=BATH.DOSE(60,"1+40","metrics")', "System is “metrics”; did you mean “metric”? Write “US”, “metric”, “imperial”."],
+    ['=BATH.HARDNESSCLASS(61,"WAQ")', "Scheme is “WAQ”; did you mean “WQA”? Write “USGS”, “WQA”."],
+    ['=BATH.TOPUP(4,11.3,10.8,"hidroxide")', "Builder is “hidroxide”; did you mean “hydroxide”? Write “unknown”, “hydroxide”, “silicate”, “carbonate”, “phosphate”, or give the two columns of the SDS."],
+    ['=BATH.TOPUP(4,11.3,10.8,,,,"acids")', "Loss is “acids”; did you mean “acid”? Write “acid”, “dilution”."],
+    ['=BATH.ACIDFOR(60,6,"sulfric")', "Acid is “sulfric”; did you mean “sulfuric”? Write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”."],
+    ['=BATH.BUFFERPH("fosphate","25 C")', "Buffer is “fosphate”; did you mean “phosphate”? Write “phthalate” (4), “phosphate” (6.86), “phosphate 7.4” (7.4), “borax” (9.18), “carbonate” (10.01), “lime” (12.45). For another buffer read the table on its bottle."],
+    ['=BATH.UNITCONVERT(1,"galons","L")', "No unit “galons” is known; did you mean “gallons”? BATH.UNITS() lists all."],
+    ['=BATH.UNITCONVERT(3,"oz/gal","%")', "“oz/gal” is a unit of amount per volume and “%” one of strength; they do not convert. oz alone is a weight; a fluid ounce is written fl oz."],
+    ['=BATH.UNITS("volumes")', `Kind is “volumes”; did you mean “volume”? Write ${quantityKinds.map((kind) => `“${kind}”`).join(", ")}.`],
     ['=BATH.DOSE(60,"150%")', "Rate is 150 %; allowed: more than 0 and at most 100 %."],
     ["=BATH.TANKVOLUME(48,24,25,130)", "Displacement is 130 US gal; allowed: at least 0 and less than 124.675 US gal."],
     ["=BATH.HARDNESSCLASS(0)", "Hardness is blank or 0. If it is truly none, write “0 mg/L CaCO3”."],
@@ -71,6 +95,20 @@ describe("an answer", () => {
     ['=BATH.STRENGTH("3 fl oz/gal")', 3 / 128],
     ['=BATH.STRENGTH("3 fl oz to 1 gal")', 3 / 131],
     ['=BATH.STRENGTH("25 mL/L")', 0.025],
+    ['=BATH.STRENGTH("3 oz/gal")', 3 / 128],
+    ['=BATH.STRENGTH("1 + 40")', 1 / 41],
+    ['=BATH.STRENGTH("１：４０")', 1 / 41],
+    ['=BATH.DOSE("1,5 L","10%","metric")', 0.15],
+    ['=BATH.DOSE("1½\u00a0gal","10%")', 0.15],
+    ['=BATH.DOSE(60,"10%","Metric")', 6],
+    ['=BATH.UNITCONVERT("−40","°F","°C")', -40],
+    ['=BATH.UNITCONVERT(1,"litre","mL")', 1000],
+    ['=BATH.UNITCONVERT(1,"μS/cm","µS/cm")', 1],
+    ['=BATH.SOLUTIONPH({"sodium sulphate",0.01})', Number(callFormula('=BATH.SOLUTIONPH({"Na₂SO₄",0.01})'))],
+    ['=BATH.ACIDFOR(60,6,"sulphuric")', Number(callFormula('=BATH.ACIDFOR(60,6,"sulfuric")'))],
+    ['=BATH.ACIDFOR(60,6,"Muriatic acid")', Number(callFormula('=BATH.ACIDFOR(60,6,"hydrochloric")'))],
+    ['=BATH.ACIDFOR(60,6,"sodium bisulphate")', Number(callFormula('=BATH.ACIDFOR(60,6,"sodium bisulfate")'))],
+    ['=BATH.BUFFERPH("7,41","25 C")', Number(callFormula('=BATH.BUFFERPH("phosphate 7.4","25 C")'))],
     ['=BATH.STRENGTH("2,5 %")', 0.025],
     ['=BATH.HARDNESSDOSE(100,"10 gpg",2.4,"25 gpg")', 0],
     ['=BATH.HARDNESSDOSE(100,"0 mg/L",2.4)', 0],

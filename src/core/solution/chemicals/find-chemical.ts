@@ -1,9 +1,11 @@
 import { DomainError } from "../../domain-error.ts";
+import { americanSpelling } from "../../american-spelling.ts";
 import { chemicals } from "./chemicals.ts";
+import { nearestWord } from "../../nearest-word.ts";
 import type { Chemical } from "./chemicals.ts";
 
 function key(word: string): string {
-  return word.toLowerCase().replace(/[\s.·*,-]/g, "");
+  return americanSpelling(word).normalize("NFKC").toLowerCase().replace(/[\s.·*,-]/g, "");
 }
 
 const byWord = new Map<string, Chemical>();
@@ -16,5 +18,7 @@ export function findChemical(word: string): Chemical {
   const found = byWord.get(key(word));
   if (found !== undefined) return found;
   const known = chemicals.map((one) => one.formula).join(", ");
-  throw new DomainError("invalid", `"${word}" is not a component this chemistry knows. Known, by formula or name: ${known}`);
+  const nearest = nearestWord(americanSpelling(word), chemicals.flatMap((one) => [one.name, one.formula, ...one.spellings]));
+  const question = nearest === undefined ? "" : ` (did you mean “${nearest}”?)`;
+  throw new DomainError("invalid", `“${word}” is not a component this chemistry knows${question}. Known, by formula or name: ${known}`);
 }
