@@ -1,12 +1,17 @@
 import type { UnitDefinition } from "./unit-definition.ts";
 
+/** Thirteen figures, so that 140 °F is 60 °C to the last digit and no limit or end of a table is missed by a rounding. */
+function withoutRounding(kelvin: number): number {
+  return Number(kelvin.toPrecision(13));
+}
+
 /** The SI value of a number in a unit. */
 export function toSi(value: number, unit: UnitDefinition): number {
   switch (unit.scale.type) {
     case "proportional":
       return value * unit.scale.factor;
     case "shifted":
-      return (value + unit.scale.offset) * unit.scale.factor;
+      return withoutRounding((value + unit.scale.offset) * unit.scale.factor);
     case "parts":
       return 1 / (1 + value);
   }
