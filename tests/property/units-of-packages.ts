@@ -1,17 +1,7 @@
-import { createRequire } from "node:module";
+import { UcumLhcUtils } from "@lhncbc/ucum-lhc";
 import Qty from "js-quantities";
 import { unit as mathUnit } from "mathjs";
 
-interface UcumResult {
-  readonly status: string;
-  readonly toVal: number | null;
-}
-
-interface Ucum {
-  readonly UcumLhcUtils: { getInstance(): { convertUnitTo(from: string, value: number, to: string): UcumResult } };
-}
-
-const { UcumLhcUtils } = createRequire(import.meta.url)("@lhncbc/ucum-lhc") as Ucum;
 const ucum = UcumLhcUtils.getInstance();
 
 /** A units package: what it calls our units, kind by kind, and how it converts. */
