@@ -11,11 +11,22 @@ function contextOf(fn: WorksheetFunction, cells: readonly CellInput[]): CallCont
   return { given, system: index < 0 ? "US" : systemArgument.read(cells[index], { system: "US", given }) };
 }
 
-/** Thirteen figures: the last two or three of a double are rounding noise, and 0 °C is 32 °F, not 31.99999999999994. */
+/** The last two or three figures of a double are rounding noise: 0 °C is 32 °F, not 31.99999999999994. */
+const figures = 13;
+
+/** Powers of ten that a double holds exactly, so that dividing by one gives the nearest double. */
+const exactPowers = Array.from({ length: 23 }, (_, exponent) => Number(`1e${String(exponent)}`));
+
+/** A printed number read again would give the same, but takes a third of the time of a conversion of units. */
+function rounded(value: number): number {
+  const power = exactPowers[figures - 1 - Math.floor(Math.log10(Math.abs(value)))];
+  return power === undefined ? Number(value.toPrecision(figures)) : Math.round(value * power) / power;
+}
+
 function tidy(value: CellValue): CellValue {
   if (typeof value !== "number") return value;
   if (!Number.isFinite(value)) throw new DomainError("invalid", "The numbers given are too large or too small to calculate with.");
-  return Number(value.toPrecision(13));
+  return rounded(value);
 }
 
 function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {

@@ -1,7 +1,6 @@
 import { bathStrength } from "../domains.ts";
 import { checkWithin } from "../domain.ts";
 import { fromSi, toSi } from "./convert.ts";
-import { quantityKinds } from "./quantity.ts";
 import { unitsNamed } from "./find-unit.ts";
 import type { Domain } from "../domain.ts";
 import type { QuantityKind } from "./quantity.ts";
@@ -19,6 +18,21 @@ export type Conversion =
   | { readonly converted: "unknown"; readonly word: string }
   | { readonly converted: "different kinds"; readonly from: QuantityKind; readonly to: QuantityKind };
 
+/** Words looked up so far: a column of conversions asks for the same two again and again. */
+const lookedUp = new Map<string, readonly UnitDefinition[]>();
+/** A cell may hold any text, so what is kept has a limit. */
+const mostWords = 1000;
+
+/** All units that a word may mean, whatever their kind; a bare gallon is a US one. */
+export function unitsMeant(word: string): readonly UnitDefinition[] {
+  const known = lookedUp.get(word);
+  if (known !== undefined) return known;
+  if (lookedUp.size >= mostWords) lookedUp.clear();
+  const units = unitsNamed(word, "US");
+  lookedUp.set(word, units);
+  return units;
+}
+
 function ofKind(units: readonly UnitDefinition[], kind: QuantityKind): UnitDefinition | undefined {
   return units.find((unit) => unit.kind === kind);
 }
@@ -30,17 +44,17 @@ function ofKind(units: readonly UnitDefinition[], kind: QuantityKind): UnitDefin
  * @throws OutOfRange for a temperature below absolute zero, and for a strength that no 1+N has
  */
 export function convert(value: number, from: string, to: string): Conversion {
-  const sources = unitsNamed(from, "US");
-  const targets = unitsNamed(to, "US");
+  const sources = unitsMeant(from);
+  const targets = unitsMeant(to);
   const [source] = sources;
   const [target] = targets;
   if (source === undefined) return { converted: "unknown", word: from };
   if (target === undefined) return { converted: "unknown", word: to };
-  for (const kind of quantityKinds) {
-    const [a, b] = [ofKind(sources, kind), ofKind(targets, kind)];
-    if (a === undefined || b === undefined) continue;
+  for (const a of sources) {
+    const b = ofKind(targets, a.kind);
+    if (b === undefined) continue;
     const si = toSi(value, a);
-    if (kind === "temperature") checkWithin("value", si, anyTemperature);
+    if (a.kind === "temperature") checkWithin("value", si, anyTemperature);
     if (a.scale.type === "parts") checkWithin("value", value, partsOfWater);
     else if (b.scale.type === "parts") checkWithin("value", si, bathStrength);
     return { converted: "value", value: a === b ? value : fromSi(si, b) };
