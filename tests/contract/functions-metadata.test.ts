@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../functions/catalogue.ts";
-import { functionsMetadata } from "../../scripts/functions-metadata.ts";
+import { functionsMetadata, offeredWords } from "../../scripts/functions-metadata.ts";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { join } from "node:path";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
@@ -14,6 +14,7 @@ interface Parameter {
   readonly type: string;
   readonly dimensionality?: string;
   readonly optional?: boolean;
+  readonly customEnumId?: string;
 }
 
 interface Entry {
@@ -25,9 +26,16 @@ interface Entry {
   readonly result: { readonly type?: string; readonly dimensionality?: string };
 }
 
+interface WordList {
+  readonly id: string;
+  readonly type: string;
+  readonly values: readonly { readonly name: string; readonly stringValue: string; readonly tooltip: string }[];
+}
+
 interface Metadata {
   readonly allowCustomDataForDataTypeAny: boolean;
   readonly functions: readonly Entry[];
+  readonly enums: readonly WordList[];
 }
 
 const metadata = JSON.parse(JSON.stringify(functionsMetadata("https://example.com/bathsheet"))) as Metadata;
@@ -39,10 +47,27 @@ function typeText({ excelType, dimensionality }: Pick<Argument<unknown>, "excelT
   return dimensionality === "matrix" ? `${excelType}[][]` : excelType;
 }
 
+/** One declaration for each different list of words, in the order of the arguments. */
+const declaredLists = new Map<string, { readonly id: string; readonly words: readonly string[] }>();
+for (const argument of catalogue.flatMap((fn) => fn.arguments)) {
+  const words = offeredWords(argument);
+  const id = argument.name.toUpperCase();
+  if (words !== undefined && !declaredLists.has(words.join())) declaredLists.set(words.join(), { id, words });
+}
+
+function enumStub({ id, words }: { readonly id: string; readonly words: readonly string[] }): string {
+  const members = words.map((word) => `  ${JSON.stringify(word)} = ${JSON.stringify(word)},`);
+  return `/** @customenum {string} */\nenum ${id} {\n${members.join("\n")}\n}\n`;
+}
+
+function parameterType(argument: Argument<unknown>): string {
+  return declaredLists.get(offeredWords(argument)?.join() ?? "")?.id ?? typeText(argument);
+}
+
 /** The function as a plain declaration that Microsoft's generator can read. */
 function stub(fn: WorksheetFunction): string {
   const tags = fn.arguments.map(({ name, help, optional }) => ` * @param ${optional ? `[${name}]` : name} ${help}`);
-  const parameters = fn.arguments.map((argument) => `${argument.name}${argument.optional ? "?" : ""}: ${typeText(argument)}`);
+  const parameters = fn.arguments.map((argument) => `${argument.name}${argument.optional ? "?" : ""}: ${parameterType(argument)}`);
   return `/**
  * ${fn.summary}
  * @customfunction ${fn.id} ${fn.id}
@@ -90,7 +115,7 @@ describe("functions.json", () => {
   });
 
   it("uses only members and values that Excel knows", () => {
-    const known = ["name", "description", "type", "dimensionality", "optional"];
+    const known = ["name", "description", "type", "dimensionality", "optional", "customEnumId"];
     expect(metadata.allowCustomDataForDataTypeAny).toBe(true);
     for (const { parameters, result } of metadata.functions) {
       for (const parameter of parameters) {
@@ -104,15 +129,29 @@ describe("functions.json", () => {
 
   it("gives the parameters and results that Microsoft's generator reads from plain declarations", async () => {
     const file = join(folder, "stub.ts");
-    writeFileSync(file, catalogue.map(stub).join("\n"));
+    writeFileSync(file, [...[...declaredLists.values()].map(enumStub), ...catalogue.map(stub)].join("\n"));
     const generated = await generateCustomFunctionsMetadata(file);
     expect(generated.errors).toEqual([]);
     const theirs = JSON.parse(generated.metadataJson) as Metadata;
     const shape = ({ id, parameters, result }: Entry) => ({
       id,
       result,
-      parameters: parameters.map(({ name, type, dimensionality, optional }) => ({ name, type, dimensionality, optional })),
+      parameters: parameters.map(({ name, type, dimensionality, optional, customEnumId }) => ({ name, type, dimensionality, optional, customEnumId })),
     });
     expect(metadata.functions.map(shape)).toEqual(theirs.functions.map(shape));
+    // The generator keeps the quotes of a member's name, which would show in Excel's list.
+    const unquoted = theirs.enums.map((list) => ({ ...list, values: list.values.map((value) => ({ ...value, name: value.name.replaceAll('"', "") })) }));
+    expect(metadata.enums).toEqual(unquoted);
+  });
+
+  it("offers the words of every argument that takes a few, and names each list once", () => {
+    const offered = metadata.functions.flatMap(({ parameters }) => parameters.filter(({ customEnumId }) => customEnumId !== undefined));
+    const few = catalogue.flatMap((fn) => fn.arguments.filter(({ choices, dimensionality }) => choices !== undefined && dimensionality === "scalar"));
+    expect(offered.map(({ name }) => name)).toEqual(few.map(({ name }) => name));
+    expect(new Set(metadata.enums.map(({ id }) => id.toUpperCase())).size).toBe(metadata.enums.length);
+    for (const [index, { customEnumId }] of offered.entries()) {
+      const list = metadata.enums.find(({ id }) => id === customEnumId);
+      expect(list?.values.map(({ stringValue }) => stringValue)).toEqual(few[index]?.choices);
+    }
   });
 });

@@ -6,6 +6,14 @@ export interface ParameterMetadata {
   readonly dimensionality?: string;
   readonly optional?: boolean;
   readonly repeating?: boolean;
+  /** The list of words that is offered while the argument is typed. */
+  readonly customEnumId?: string;
+}
+
+export interface EnumMetadata {
+  readonly id: string;
+  readonly type: "string";
+  readonly values: readonly { readonly name: string; readonly stringValue: string; readonly tooltip: string }[];
 }
 
 export interface FunctionMetadata {
@@ -19,4 +27,5 @@ export interface FunctionMetadata {
 
 export interface FunctionsMetadata {
   readonly functions: readonly FunctionMetadata[];
+  readonly enums?: readonly EnumMetadata[];
 }
