@@ -1,8 +1,8 @@
 import type { UnitDefinition } from "./unit-definition.ts";
 
-/** Thirteen figures, so that 140 °F is 60 °C to the last digit and no limit or end of a table is missed by a rounding. */
+/** Fifteen figures, so that 140 °F is 60 °C to the last digit and no limit or end of a table is missed by a rounding. */
 function withoutRounding(kelvin: number): number {
-  return Number(kelvin.toPrecision(13));
+  return Number(kelvin.toPrecision(15));
 }
 
 /** The SI value of a number in a unit. */
