@@ -1,7 +1,7 @@
 import type { FunctionArgument, FunctionResult, GridFunction, OSpreadsheet } from "../library.ts";
 import { givenArguments } from "./arguments.ts";
 import { CustomFunctionError, type FunctionBook } from "./custom-functions.ts";
-import type { FunctionMetadata, FunctionsMetadata } from "./metadata.ts";
+import type { EnumMetadata, FunctionMetadata, FunctionsMetadata } from "./metadata.ts";
 
 /** Key under which a model's evaluation hands over its host's functions. */
 export const functionBookKey = "bathsheetFunctions";
@@ -47,7 +47,13 @@ function compute(id: string, book: FunctionBook | undefined, metadata: FunctionM
   }
 }
 
-function gridDescription(metadata: FunctionMetadata): GridFunction {
+/** The words that the grid offers while the argument is typed. */
+function proposals(lists: readonly EnumMetadata[], id: string | undefined): Pick<GridFunction["args"][number], "proposalValues"> {
+  const list = lists.find((one) => one.id === id);
+  return list === undefined ? {} : { proposalValues: list.values.map(({ name, stringValue }) => ({ value: stringValue, label: name })) };
+}
+
+function gridDescription(metadata: FunctionMetadata, lists: readonly EnumMetadata[]): GridFunction {
   return {
     description: metadata.description ?? "",
     category: "Bathsheet",
@@ -59,6 +65,7 @@ function gridDescription(metadata: FunctionMetadata): GridFunction {
         type: [matrix ? "RANGE" : "ANY"],
         acceptMatrix: matrix,
         acceptErrors: true,
+        ...proposals(lists, parameter.customEnumId),
         ...(parameter.optional === true ? { optional: true } : {}),
         ...(parameter.repeating === true ? { repeating: true, optional: true } : {}),
       };
@@ -70,7 +77,19 @@ function gridDescription(metadata: FunctionMetadata): GridFunction {
   };
 }
 
+/** The grid refuses to offer the words of one argument twice. */
+function offerWords(library: OSpreadsheet, name: string, { args }: GridFunction): void {
+  const offered = library.registries.autoCompleteProviders;
+  const isNew = args.every((argument) => !offered.contains(`${name}_function_${argument.name}_argument_proposals`));
+  if (isNew) library.createAutocompleteArgumentsProvider(name, args);
+}
+
 /** Makes every function of functions.json known to formulas and to the formula bar's help. */
 export function registerFunctions(library: OSpreadsheet, namespace: string, metadata: FunctionsMetadata): void {
-  for (const one of metadata.functions) library.registries.functionRegistry.replace(`${namespace}.${one.name}`, gridDescription(one));
+  for (const one of metadata.functions) {
+    const name = `${namespace}.${one.name}`;
+    const description = gridDescription(one, metadata.enums ?? []);
+    library.registries.functionRegistry.replace(name, description);
+    offerWords(library, name, description);
+  }
 }
