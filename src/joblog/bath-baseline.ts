@@ -1,4 +1,4 @@
-import { computed } from "./columns.ts";
+import { computed, helper } from "./columns.ts";
 import type { ComputedColumn, References } from "./definition.ts";
 import { after, blankIf, never, quoted, where } from "./formulas.ts";
 import { temperature } from "./units-of.ts";
@@ -12,12 +12,22 @@ function counted(r: References): string {
   return where([[r.all("readings", "bath"), r.here("bath")], [r.all("readings", "counted"), "1"]]);
 }
 
+type MedianOf = "ph" | "phCorrected";
+
+/** How many counting readings of the bath are lower, by either pH. */
+const below = { ph: "countedBelowAsRead", phCorrected: "countedBelow" } as const;
+
 /**
  * The k-th lowest reading is the highest of those that have fewer than k below them: a median
  * without array formulas, and ties do no harm.
  */
-function kthLowest(r: References, k: string): string {
-  return `MAXIFS(${r.all("readings", "ph")},${counted(r)},${r.all("readings", "countedBelow")},"<"&${k})`;
+function kthLowest(r: References, ph: MedianOf, k: string): string {
+  return `MAXIFS(${r.all("readings", ph)},${counted(r)},${r.all("readings", below[ph])},"<"&${k})`;
+}
+
+function median(r: References, ph: MedianOf): string {
+  const readings = r.here("baselineReadings");
+  return blankIf([`${r.here("baselineState")}<>"set"`], `(${kthLowest(r, ph, `INT((${readings}+1)/2)`)}+${kthLowest(r, ph, `(INT(${readings}/2)+1)`)})/2`);
 }
 
 export const bathBaseline: readonly ComputedColumn[] = [
@@ -41,12 +51,14 @@ export const bathBaseline: readonly ComputedColumn[] = [
     }),
   computed({ id: "baselineTemperature", label: "Baseline temperature", type: "number", unit: temperature, format: "0.0", width: 12, help: "Mean of the samples." },
     (r) => blankIf([`${r.here("baselineState")}<>"set"`], `AVERAGEIFS(${r.all("readings", "temperature")},${counted(r)})`)),
-  computed({ id: "baseline", label: "Baseline pH", type: "number", format: "0.00", width: 9, help: "Median of at least three readings that count: the number to come back to." },
-    (r) => {
-      const readings = r.here("baselineReadings");
-      return blankIf([`${r.here("baselineState")}<>"set"`],
-        `(${kthLowest(r, `INT((${readings}+1)/2)`)}+${kthLowest(r, `(INT(${readings}/2)+1)`)})/2`);
-    }),
+  computed({ id: "baseline", label: "Baseline pH", type: "number", format: "0.00", width: 9, help: "Median of at least three readings that count, the meter's drift taken out: the number to come back to." },
+    (r) => median(r, "phCorrected")),
   computed({ id: "trigger", label: "Trigger pH", type: "number", format: "0.00", width: 8, help: "Baseline less the drop allowed: at or under it a top-up is due." },
-    (r) => blankIf([`${r.here("baseline")}=""`], `BATH.TRIGGER(${r.here("baseline")},${r.here("dropAllowed")})`)),
+    (r) => blankIf([`${r.here("baseline")}=""`], `BATH.TRIGGER(${r.here("baseline")},${r.here("dropUsed")})`)),
 ];
+
+/** What the verdicts as read were held to. */
+export const baselineAsRead: ComputedColumn = helper(
+  { id: "baselineAsRead", label: "Baseline as read", type: "number", format: "0.00", width: 9, help: "The median of the same readings with the meter's drift left in." },
+  (r) => median(r, "ph"),
+);

@@ -1,3 +1,4 @@
+import { baselineAsRead } from "./bath-baseline.ts";
 import { bathRoundHelpers } from "./bath-rounds.ts";
 import { helper } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
@@ -17,6 +18,9 @@ export const bathHelpers: readonly ComputedColumn[] = [
       return blankIf([`${r.here("bath")}=""`],
         `IF(${r.here("builder")}<>"",${r.here("builder")},IF(${r.here("concentrateRow")}="","unknown",IF(${ofConcentrate}="","unknown",${ofConcentrate})))`);
     }),
+  helper({ id: "dropUsed", label: "Drop used", type: "number", format: "0.00", width: 8, help: "The bath's own drop allowed, or else the shop's usual one." },
+    (r) => blankIf([`${r.here("bath")}=""`], `IF(ISNUMBER(${r.here("dropAllowed")}),${r.here("dropAllowed")},${r.named("usualDrop")})`)),
+  baselineAsRead,
   // A bare 0 may be a blank cell to a function, which then reckons with any usual water.
   helper({ id: "alkalinityUsed", label: "Alkalinity used", type: "text", width: 10, help: "Of the water, a tested 0 with its unit." },
     (r) => blankIf([`${r.here("alkalinity")}=""`], `IF(${r.here("alkalinity")}=0,"0 mg/L",${r.here("alkalinity")})`)),

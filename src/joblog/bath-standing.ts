@@ -9,8 +9,8 @@ import { bathState, bench } from "./words.ts";
 /** Where the bath stands: bench tests, baseline, last reading, top-ups, cost, what comes next. */
 export const bathStanding: readonly ComputedColumn[] = [
   ...bathBaseline,
-  computed({ id: "lastReading", label: "Last pH", type: "number", format: "0.00", width: 8, help: "Latest reading that is not of a rinse." },
-    (r) => blankIf([`${r.here("lastReadingRow")}=""`], at(r, "readings", "ph", r.here("lastReadingRow")))),
+  computed({ id: "lastReading", label: "Last pH", type: "number", format: "0.00", width: 8, help: "Latest reading that is not of a rinse, the meter's drift taken out." },
+    (r) => blankIf([`${r.here("lastReadingRow")}=""`], at(r, "readings", "phCorrected", r.here("lastReadingRow")))),
   computed({ id: "lastReadingAt", label: "Last read", type: "date and time", width: 16, help: "When that was." },
     (r) => blankIf([`${r.here("lastReadingRow")}=""`], at(r, "readings", "when", r.here("lastReadingRow")))),
   computed({ id: "lastVerdict", label: "Last verdict", type: "text", width: 18, help: "What the latest reading says." },

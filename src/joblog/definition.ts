@@ -71,6 +71,8 @@ export type ColumnDefinition = InputColumn | ComputedColumn;
 export interface References {
   /** This row's cell of a column of the same table: `Readings[[#This Row],[pH as read]]`. */
   readonly here: (column: string) => string;
+  /** This row's cells from one column to another: `Readings[[#This Row],[pH as read]:[Sample, °F]]`. */
+  readonly hereTo: (first: string, last: string) => string;
   /** A whole data column of any table: `Readings[[#Data],[pH as read]]`. */
   readonly all: (table: TableId, column: string) => string;
   /** The header row of a table: `Shares[[#Headers],[Claim]]`. */

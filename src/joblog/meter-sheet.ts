@@ -1,6 +1,8 @@
-import { momentInput, numberInput, textInput } from "./columns.ts";
+import { momentInput, nameInput, numberInput, textInput } from "./columns.ts";
 import type { InputColumn, SheetDefinition } from "./definition.ts";
+import { meterHelpers, meterResults } from "./meter-results.ts";
 import { between, millivolts, phLimits, temperature, temperatureLimits } from "./units-of.ts";
+import { meterVerdict } from "./words.ts";
 
 /** From acid to strong alkali a glass electrode stays within about 430 mV of its zero. */
 const voltageLimits = between(-1000, 1000);
@@ -8,7 +10,7 @@ const voltageLimits = between(-1000, 1000);
 const inputs: readonly InputColumn[] = [
   textInput({ id: "id", label: "Check", width: 8, required: true, help: "Running number." }),
   momentInput({ id: "when", label: "When", width: 16, required: true, help: "Date and time of the check." }),
-  textInput({ id: "meter", label: "Meter", width: 8, required: true, help: "Which meter, as the readings name it." }),
+  nameInput({ id: "meter", label: "Meter", width: 8, help: "Which meter, as the readings name it." }),
   numberInput({ id: "buffer1", label: "Buffer 1", limits: phLimits, format: "0.00", width: 8, required: true, help: "Its pH at its temperature, from the bottle." }),
   numberInput({ id: "asFound1", label: "As found 1", limits: phLimits, format: "0.00", width: 8, help: "What the meter showed in buffer 1, before anything was adjusted." }),
   numberInput({ id: "mv1", label: "Voltage 1", unit: millivolts, limits: voltageLimits, format: "0.0", width: 8, help: "Voltage in buffer 1, if the meter shows it." }),
@@ -30,7 +32,22 @@ export const meterSheet: SheetDefinition = {
   purpose: "As found in two buffers before anything is adjusted, then as left. A check reaches back to the readings since the one before.",
   caution: "Write down as found before you adjust. Above pH 10 an ordinary electrode reads low where sodium is high; an oil film is washed off with detergent, then a rinse. Goggles and gloves where acid cleans the bulb.",
   fields: [],
-  tables: [{ id: "meterChecks", name: "MeterChecks", caption: "Meter checks", emptyRows: 1, columns: inputs }],
+  tables: [
+    {
+      id: "meterChecks",
+      name: "MeterChecks",
+      caption: "Meter checks",
+      emptyRows: 1,
+      columns: [...inputs, ...meterResults, ...meterHelpers],
+      signals: [
+        { column: "verdict", when: { is: meterVerdict.within }, look: "good" },
+        { column: "verdict", when: { is: meterVerdict.asFound }, look: "act" },
+        { column: "verdict", when: { is: meterVerdict.slope }, look: "act" },
+        { column: "verdict", when: { is: meterVerdict.incomplete }, look: "watch" },
+        { column: "verdictsFlipped", when: { isNot: 0 }, look: "act" },
+      ],
+    },
+  ],
   arrangement: "side by side",
   tabColor: "#4A6A8A",
   pagesWide: 1,

@@ -13,6 +13,17 @@ function charted(r: References, value: string): string {
   return `IF(${chosen},${value},NA())`;
 }
 
+/** Gives the median without array formulas. */
+function countedBelow(id: string, label: string, ph: "ph" | "phCorrected"): ComputedColumn {
+  return helper({ id, label, type: "whole number", format: "0", width: 9, help: "How many counting readings of the bath are lower: gives the median." },
+    (r) => blankIf([`${r.here("counted")}<>1`],
+      `COUNTIFS(${where([
+        [r.all("readings", "bath"), r.here("bath")],
+        [r.all("readings", "counted"), "1"],
+        [r.all("readings", ph), `"<"&${r.here(ph)}`],
+      ])})`));
+}
+
 export const readingHelpers: readonly ComputedColumn[] = [
   helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
     (r) => positionOf(r, r.here("bath"), "baths", "bath")),
@@ -26,17 +37,12 @@ export const readingHelpers: readonly ComputedColumn[] = [
   helper({ id: "counted", label: "Counts for baseline", type: "whole number", format: "0", width: 9, help: "1 where the reading counts for the baseline." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `${r.here("purpose")}<>"baseline"`],
       `IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},0,IF(AND(ISNUMBER(${r.here("ph")}),ISNUMBER(${r.here("temperature")}),${r.here("when")}>${ofBath(r, "lastOpening")}),1,0))`)),
-  helper({ id: "countedBelow", label: "Counted below", type: "whole number", format: "0", width: 9, help: "How many counting readings of the bath are lower: gives the median." },
-    (r) => blankIf([`${r.here("counted")}<>1`],
-      `COUNTIFS(${where([
-        [r.all("readings", "bath"), r.here("bath")],
-        [r.all("readings", "counted"), "1"],
-        [r.all("readings", "ph"), `"<"&${r.here("ph")}`],
-      ])})`)),
+  countedBelow("countedBelow", "Counted below", "phCorrected"),
+  countedBelow("countedBelowAsRead", "Counted below, as read", "ph"),
   helper({ id: "chartPh", label: "Chart pH", type: "number", format: "0.00", width: 8, help: "At the baseline's temperature; left out where the sample's is missing or far from it." },
     (r) => {
       const far = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})>${r.named("temperatureGap")}`;
-      const comparable = `IF(${ofBath(r, "baseline")}="",${r.here("ph")},IF(NOT(ISNUMBER(${r.here("temperature")})),NA(),IF(${far},NA(),IF(ISNUMBER(${r.here("phAtBaseline")}),${r.here("phAtBaseline")},NA()))))`;
+      const comparable = `IF(${ofBath(r, "baseline")}="",${r.here("phCorrected")},IF(NOT(ISNUMBER(${r.here("temperature")})),NA(),IF(${far},NA(),IF(ISNUMBER(${r.here("phAtBaseline")}),${r.here("phAtBaseline")},NA()))))`;
       return charted(r, `IF(OR(NOT(ISNUMBER(${r.here("ph")})),${r.here("purpose")}="rinse"),NA(),${comparable})`);
     }),
   helper({ id: "chartBaseline", label: "Chart baseline", type: "number", format: "0.00", width: 9, help: "Of the bath in the chart." },

@@ -14,7 +14,7 @@ export const readingInputs: readonly InputColumn[] = [
 ];
 
 export const readingDetails: readonly InputColumn[] = [
-  textInput({ id: "meter", label: "Meter", width: 7, help: "Which meter." }),
+  textInput({ id: "meter", label: "Meter", width: 7, help: "Which meter: a reading that names none is never corrected for drift." }),
   numberInput({ id: "level", label: "Level", unit: depth, limits: depthLimits, format: "0.0", width: 8, help: "Liquid depth in the tank." }),
   numberInput({ id: "conductivity", label: "Conductivity", unit: conductivity, limits: between(0, 500), format: "0.00", width: 14, help: "Rises as soil is neutralized: no gauge of strength in a used bath." }),
   numberInput({ id: "pTitre", label: "P titration", unit: titrant, limits: between(0, 500), format: "0.00", width: 9, help: "Titrant to pH 8.3, if the shop titrates." }),

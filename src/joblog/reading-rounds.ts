@@ -7,8 +7,8 @@ import { before, blankIf, from, never, quoted, upTo, where } from "./formulas.ts
  * did not, and lasts until the next such check: a bath that was added to twice has had one round.
  */
 export const readingRounds: readonly ComputedColumn[] = [
-  helper({ id: "readBefore", label: "Read before", type: "date and time", width: 16, help: "The bath's reading before this one; 0 if none." },
-    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`],
+  helper({ id: "readBefore", label: "Read before", type: "date and time", width: 16, help: "Where a top-up is due: the bath's reading before this one; 0 if none." },
+    (r) => blankIf([`${r.here("verdict")}<>"top up"`, `${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`],
       `MAXIFS(${r.all("readings", "when")},${where([
         [r.all("readings", "bath"), r.here("bath")],
         [r.all("readings", "purpose"), quoted("<>rinse")],

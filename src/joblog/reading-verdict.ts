@@ -2,7 +2,8 @@ import { computed } from "./columns.ts";
 import type { ComputedColumn, References } from "./definition.ts";
 import { after, at, blankIf, quoted, upTo, where } from "./formulas.ts";
 import { volume } from "./units-of.ts";
-import { bench } from "./words.ts";
+import { phCorrected } from "./reading-meter.ts";
+import { bench, verdictChanged } from "./words.ts";
 
 function ofBath(r: References, column: string): string {
   return at(r, "baths", column, r.here("bathRow"));
@@ -11,36 +12,49 @@ function ofBath(r: References, column: string): string {
 /** Top-up figures only where the verdict asks for one and the sample was near the baseline's temperature. */
 function topUp(id: string, label: string, place: number, help: string, tooWarm: string): ComputedColumn {
   return computed({ id, label, type: "number", unit: volume, format: "0.000", width: 10, help }, (r) => {
-    const range = `BATH.TOPUPRANGE(${ofBath(r, "openingDose")},${ofBath(r, "baseline")},${r.here("ph")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinityUsed")},${r.named("houseShare")},${r.named("unitSystem")})`;
+    const range = `BATH.TOPUPRANGE(${ofBath(r, "openingDose")},${ofBath(r, "baseline")},${r.here("phCorrected")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinityUsed")},${r.named("houseShare")},${r.named("unitSystem")})`;
     const gap = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})`;
     return blankIf([`${r.here("verdict")}<>"top up"`, `${r.here("bathRow")}=""`],
       `IF(${ofBath(r, "openingDose")}="","",IF(${gap}>${r.named("temperatureGap")},${quoted(tooWarm)},INDEX(${range},1,${String(place)})))`);
   });
 }
 
-const judgement = (r: References): string =>
-  `BATH.VERDICT(${r.here("ph")},${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")})`;
+const judgement = (r: References, ph: string, baseline: string): string =>
+  `BATH.VERDICT(${r.here(ph)},${ofBath(r, baseline)},${ofBath(r, "dropUsed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")})`;
 
 /** What a reading says about its bath: stands beside pH and temperature. */
 export const readingVerdict: readonly ComputedColumn[] = [
   computed({ id: "trigger", label: "Trigger here", type: "number", format: "0.00", width: 8, help: "The trigger as this bath would read it at this sample's temperature." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
-      `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropAllowed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")}))`)),
+      `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropUsed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")}))`)),
   computed({ id: "verdict", label: "Verdict", type: "text", width: 15, help: "Hold, near, top up, or re-read where the temperature leaves it open." },
     (r) => {
       const uncounted = `"not counted: "&IF(${r.here("temperature")}="","temperature missing",IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},${r.here("benchAtTime")},"older than the opening dose"))`;
       return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}=""`, `${r.here("purpose")}="rinse"`],
         `IF(${r.here("purpose")}="baseline",IF(${r.here("counted")}=1,"baseline",${uncounted}),` +
-        `IF(${ofBath(r, "baseline")}="","no baseline yet",IF(NOT(ISNUMBER(${r.here("temperature")})),"temperature missing",${judgement(r)})))`);
+        `IF(${ofBath(r, "baseline")}="","no baseline yet",IF(NOT(ISNUMBER(${r.here("temperature")})),"temperature missing",${judgement(r, "phCorrected", "baseline")})))`);
     }),
   topUp("firstAddition", "First addition", 4, "Add this, mix, read again before adding more.", "re-read cooled"),
+];
+
+/** What the reading said before the meter's next check was known. */
+export const readingDrift: readonly ComputedColumn[] = [
+  phCorrected,
+  computed({ id: "verdictAsRead", label: "Verdict as read", type: "text", width: 15, help: "What the same reading says with the meter's drift left in, against the baseline as read." },
+    (r) => {
+      const unjudged = [`${r.here("verdict")}=""`, `${r.here("purpose")}="baseline"`, `NOT(ISNUMBER(${r.here("temperature")}))`];
+      const same = `IF(${ofBath(r, "baseline")}="",TRUE,AND(${r.here("ph")}=${r.here("phCorrected")},${ofBath(r, "baseline")}=${ofBath(r, "baselineAsRead")}))`;
+      return `IF(OR(${unjudged.join(",")}),${r.here("verdict")},IF(${same},${r.here("verdict")},${judgement(r, "ph", "baselineAsRead")}))`;
+    }),
+  computed({ id: "flag", label: "Drift", type: "text", width: 30, help: "Whether the meter's drift had hidden something." },
+    (r) => blankIf([`${r.here("verdictAsRead")}=${r.here("verdict")}`], `${quoted(verdictChanged)}&": "&${r.here("verdictAsRead")}&" -> "&${r.here("verdict")}`)),
 ];
 
 /** The figures behind it, to the right of what a person types. */
 export const readingFigures: readonly ComputedColumn[] = [
   computed({ id: "phAtBaseline", label: "pH at the baseline's temperature, about", type: "number", format: "0.00", width: 16, help: "What this sample would read there with a perfect meter, had the bath lost nothing. For a hot sample of a used bath it is often a little high: cool it to be sure." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
-      `IF(${ofBath(r, "baseline")}="","",BATH.PHAT(${r.here("ph")},${r.here("temperature")},${ofBath(r, "baselineTemperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")}))`)),
+      `IF(${ofBath(r, "baseline")}="","",BATH.PHAT(${r.here("phCorrected")},${r.here("temperature")},${ofBath(r, "baselineTemperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")}))`)),
   topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),
   topUp("topUpBest", "Top-up, best", 2, "Best estimate back to the baseline.", ""),
   topUp("topUpHigh", "Top-up, high", 3, "Highest likely top-up back to the baseline.", ""),

@@ -1,8 +1,9 @@
 import type { SheetDefinition } from "./definition.ts";
 import { readingHelpers } from "./reading-helpers.ts";
 import { readingDetails, readingInputs } from "./reading-inputs.ts";
+import { readingMeterHelpers } from "./reading-meter.ts";
 import { readingRounds } from "./reading-rounds.ts";
-import { readingFigures, readingVerdict } from "./reading-verdict.ts";
+import { readingDrift, readingFigures, readingVerdict } from "./reading-verdict.ts";
 
 export const readingsSheet: SheetDefinition = {
   id: "readings",
@@ -17,7 +18,7 @@ export const readingsSheet: SheetDefinition = {
       name: "Readings",
       caption: "Readings",
       emptyRows: 1,
-      columns: [...readingInputs, ...readingVerdict, ...readingDetails, ...readingFigures, ...readingHelpers, ...readingRounds],
+      columns: [...readingInputs, ...readingVerdict, ...readingDetails, ...readingDrift, ...readingFigures, ...readingMeterHelpers, ...readingHelpers, ...readingRounds],
       signals: [
         { column: "verdict", when: { is: "top up" }, look: "act" },
         { column: "verdict", when: { is: "near" }, look: "watch" },
@@ -25,6 +26,7 @@ export const readingsSheet: SheetDefinition = {
         { column: "verdict", when: { startsWith: "not counted" }, look: "watch" },
         { column: "verdict", when: { is: "temperature missing" }, look: "watch" },
         { column: "verdict", when: { is: "hold" }, look: "good" },
+        { column: "flag", when: { startsWith: "verdict changed" }, look: "act" },
         { column: "chartPh", when: "not available", look: "quiet" },
         { column: "chartBaseline", when: "not available", look: "quiet" },
         { column: "chartTrigger", when: "not available", look: "quiet" },

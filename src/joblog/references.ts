@@ -38,11 +38,13 @@ function headerIn(table: TableDefinition, column: string, system: UnitSystem): s
 export function referencesFor(log: LogDefinition, table: TableDefinition | undefined, system: UnitSystem): References {
   const part = (area: string, owner: TableDefinition, column: string): string =>
     `${owner.name}[[${area}],[${headerIn(owner, column, system)}]]`;
+  const inThisRow = (...columns: readonly string[]): string => {
+    if (table === undefined) throw new RangeError(`A field has no row, so it cannot refer to its "${columns.join(" to ")}".`);
+    return `${table.name}[[#This Row],${columns.map((column) => `[${headerIn(table, column, system)}]`).join(":")}]`;
+  };
   return {
-    here: (column) => {
-      if (table === undefined) throw new RangeError(`A field has no row, so it cannot refer to its "${column}".`);
-      return part("#This Row", table, column);
-    },
+    here: (column) => inThisRow(column),
+    hereTo: (first, last) => inThisRow(first, last),
     all: (id, column) => part("#Data", findTable(log, id), column),
     header: (id, column) => part("#Headers", findTable(log, id), column),
     named: (field) => findField(log, field).name,

@@ -24,6 +24,17 @@ export const routes = ["bath", "hand", "specialist", "none"] as const;
 /** An item without an outcome is pending. */
 export const outcomes = ["restored", "not restorable", "returned uncleaned"] as const;
 export const reasonCodes = ["BURN", "MELT", "WARP", "POROUS", "DELAM", "SAFETY", "HAZMAT", "LABEL", "AMPHOTERIC", "ODOR", "COST", "OWNER"] as const;
+/** What became of an item, as its line says it and the counts add it up. */
+export const itemStandings = {
+  pending: "pending",
+  restored: "restored",
+  handCleaned: "hand cleaned",
+  specialist: "specialist",
+  notRestorable: "not restorable",
+  reasonMissing: "reason missing",
+  returned: "returned uncleaned",
+  unknown: "no such outcome",
+} as const;
 export const careKinds = ["skim", "filter", "drain", "rinse check", "degas", "foil test"] as const;
 export const stockKinds = ["count", "receipt", "issue"] as const;
 export const analysesResults = ["within limits", "over a limit", "awaited", "none required by permit"] as const;
@@ -34,6 +45,17 @@ export const bench = {
   untested: "no test since the last concentrate",
   refused: "not accepted",
   accepted: "accepted",
+} as const;
+
+/** How the flag begins of a reading that says something else once the meter's drift is taken out. */
+export const verdictChanged = "verdict changed by the meter's drift";
+
+/** What a meter check says, against the shop's own limits. */
+export const meterVerdict = {
+  within: "within limits",
+  asFound: "as found out of limits",
+  slope: "slope out of limits",
+  incomplete: "incomplete",
 } as const;
 
 /** How a bath came back after an addition. */

@@ -10,11 +10,12 @@ export interface Mention {
   readonly header: string;
 }
 
-const structured = /(\w+)\[\[(#[A-Z][A-Za-z ]+)\],\[((?:'.|[^\]'])*)\]\]/g;
+const structured = /(\w+)\[\[(#[A-Z][A-Za-z ]+)\],\[((?:'.|[^\]'])*)\](?::\[((?:'.|[^\]'])*)\])?\]/g;
 
 /** Every structured reference of a formula; `'` before a special character of the header is taken off. */
 export function mentionsIn(formula: string): readonly Mention[] {
-  return [...formula.matchAll(structured)].map(([, table = "", area = "", header = ""]) => ({ table, area, header: header.replaceAll(/'(['#[\]])/g, "$1") }));
+  return [...formula.matchAll(structured)].flatMap(([, table = "", area = "", from = "", to = from]) =>
+    [...new Set([from, to])].map((header) => ({ table, area, header: header.replaceAll(/'(['#[\]])/g, "$1") })));
 }
 
 /** The formula without texts and structured references: function names, names and operators are left. */
