@@ -55,6 +55,19 @@ describe("worksheet functions in the workbench's grid", () => {
     await bench.page.keyboard.press("Escape");
   });
 
+  it("offers the words of an argument that takes a few, and leaves a finished formula as it was typed", async () => {
+    await typeInto("Sheet1!G1", '=BATH.ACIDFOR("459 L",6.4,"hyd', false);
+    await bench.page.getByText('"hydrochloric"', { exact: true }).first().waitFor();
+    await bench.page.keyboard.press("Tab");
+    await bench.page.keyboard.type(',31.45,"metric")');
+    await bench.page.keyboard.press("Enter");
+    // Volume × alkalinity over 10.0 N, the usual figure for hydrochloric acid of 31.45 %.
+    expect(await bench.value("Sheet1!G1")).toBeCloseTo(0.294, 2);
+    await typeInto("Sheet1!G2", '=BATH.HARDNESSCLASS(45,"WQA")');
+    // 45 mg/L is 2.6 gpg: slightly hard by the Water Quality Association's classes, soft by the USGS's.
+    expect(await bench.value("Sheet1!G2")).toBe("slightly hard");
+  });
+
   it("puts a function's example into the selected cell from the pane", async () => {
     await bench.select("Sheet1!A8");
     await bench.pane.getByRole("tab", { name: "Functions" }).click();
