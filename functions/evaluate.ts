@@ -1,6 +1,7 @@
 import { DomainError } from "../src/core/domain-error.ts";
 import { OutOfRange } from "../src/core/domain.ts";
 import { system as systemArgument } from "./arguments.ts";
+import { thirteenFigures } from "../src/core/thirteen-figures.ts";
 import { outOfRangeMessage, withoutUnit } from "./wording.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { CallContext, CellInput, CellMatrix, CellValue, WorksheetFunction } from "./define-function.ts";
@@ -11,22 +12,11 @@ function contextOf(fn: WorksheetFunction, cells: readonly CellInput[]): CallCont
   return { given, system: index < 0 ? "US" : systemArgument.read(cells[index], { system: "US", given }) };
 }
 
-/** The last two or three figures of a double are rounding noise: 0 °C is 32 °F, not 31.99999999999994. */
-const figures = 13;
-
-/** Powers of ten that a double holds exactly, so that dividing by one gives the nearest double. */
-const exactPowers = Array.from({ length: 23 }, (_, exponent) => Number(`1e${String(exponent)}`));
-
-/** A printed number read again would give the same, but takes a third of the time of a conversion of units. */
-function rounded(value: number): number {
-  const power = exactPowers[figures - 1 - Math.floor(Math.log10(Math.abs(value)))];
-  return power === undefined ? Number(value.toPrecision(figures)) : Math.round(value * power) / power;
-}
-
+/** 0 °C is 32 °F, not 31.99999999999994. */
 function tidy(value: CellValue): CellValue {
   if (typeof value !== "number") return value;
   if (!Number.isFinite(value)) throw new DomainError("invalid", "The numbers given are too large or too small to calculate with.");
-  return rounded(value);
+  return thirteenFigures(value);
 }
 
 function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {
@@ -43,7 +33,8 @@ function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | und
 export function evaluate(fn: WorksheetFunction, cells: readonly CellInput[]): CellValue | CellMatrix {
   const call = contextOf(fn, cells);
   try {
-    const values = fn.arguments.map((argument, index) => argument.read(cells[index], call));
+    const values: unknown[] = [];
+    for (const argument of fn.arguments) values.push(argument.read(cells[values.length], call));
     const result = fn.compute(values, call);
     return Array.isArray(result) ? result.map((row) => row.map(tidy)) : tidy(result);
   } catch (refusal) {
