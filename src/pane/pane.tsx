@@ -5,6 +5,7 @@ import { unitSystems } from "../core/units/unit-system.ts";
 import { bathIds, usualBath } from "./entries/bath-values.ts";
 import type { EntryId } from "./entries/entry-form.ts";
 import { fieldTextNow, serialOf } from "./fields/moments.ts";
+import { presentOf } from "./store/log-clock.ts";
 import { useLog, type LogStore } from "./store/use-log.ts";
 import { usePaneTheme } from "./theme/use-pane-theme.ts";
 import { darkTheme } from "./theme/pane-theme.ts";
@@ -39,7 +40,7 @@ function LogViews({ log, chosen, onChoose, refresh }: { readonly log: LogSnapsho
         log={log}
         system={system}
         bath={bath}
-        now={serialOf(fieldTextNow(new Date())) ?? 0}
+        now={serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0}
         onBath={(id) => { onChoose({ bath: id }); }}
         onRecord={(entry) => { onChoose({ view: "record", entry }); }}
       />

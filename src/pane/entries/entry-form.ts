@@ -4,7 +4,19 @@ import type { InputColumn } from "../../joblog/definition.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { BlankFill, NewRow } from "../../excel/append-ground.ts";
 
-export type EntryId = "charge" | "bench test" | "baseline" | "reading" | "addition";
+export type EntryId =
+  | "charge"
+  | "bench test"
+  | "baseline"
+  | "reading"
+  | "addition"
+  | "level make-up"
+  | "load"
+  | "item"
+  | "meter check"
+  | "care"
+  | "change-out"
+  | "release";
 
 /** Typed text by field key; an absent key has not been touched. */
 export type Draft = Readonly<Partial<Record<string, string>>>;
@@ -17,6 +29,8 @@ export interface EntryField {
   /** Words that replace the column's label where the form has several fields of one column. */
   readonly label?: string;
   readonly choices?: readonly string[];
+  /** The time may lie ahead, or outside the life of the entry's bath. */
+  readonly anyTime?: boolean;
 }
 
 export interface FieldGroup {
@@ -31,7 +45,7 @@ export interface EntryContext {
   readonly system: UnitSystem;
   /** The bath chosen in the pane, if the log has any. */
   readonly bath: string | undefined;
-  /** The present moment as a date-time field writes it. */
+  /** The present moment of the log as a date-time field writes it. */
   readonly now: string;
 }
 
@@ -58,6 +72,8 @@ export interface Meaning {
   readonly findings: readonly Finding[];
   /** What is wrong beyond single fields. */
   readonly problems: readonly FieldProblem[];
+  /** What is possible but unlikely: each is a sentence that the person is asked about once before it is recorded. */
+  readonly doubts?: readonly string[];
   /** Empty as long as there are problems or fields that cannot be read. */
   readonly rows: readonly NewRow[];
   /** Blank cells of earlier rows that this entry completes. */

@@ -23,7 +23,7 @@ export function field(
   log: LogSnapshot | undefined,
   table: TableId,
   id: string,
-  change: Partial<Pick<EntryField, "key" | "required" | "label" | "choices">> = {},
+  change: Partial<Pick<EntryField, "key" | "required" | "label" | "choices" | "anyTime">> = {},
 ): EntryField {
   const column = inputColumn(table, id);
   const choices = change.choices ?? choicesOf(column, log);
@@ -33,5 +33,6 @@ export function field(
     required: change.required ?? column.required,
     ...(change.label === undefined ? {} : { label: change.label }),
     ...(choices === undefined ? {} : { choices }),
+    ...(change.anyTime === undefined ? {} : { anyTime: change.anyTime }),
   };
 }

@@ -2,7 +2,7 @@ import type { RowValue } from "../../joblog/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { readInput } from "../fields/read-input.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FieldGroup, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
-import { oddTimes } from "./odd-times.ts";
+import { impossibleTimes } from "./impossible-times.ts";
 
 /** A form with everything that was typed, proposed and worked out. */
 export interface FilledForm {
@@ -66,9 +66,8 @@ export function fillForm(form: EntryForm, typed: Draft, context: EntryContext): 
   const fields = groups.flatMap((group) => group.fields);
   const readings = readFields(fields, values, context.system);
   const filled = filledFields(readings.values);
-  const said = form.meaning(filled, context, values);
-  const meaning = { ...said, findings: [...said.findings, ...oddTimes(fields, filled, context)] };
-  const problems = [...readings.problems, ...meaning.problems];
+  const meaning = form.meaning(filled, context, values);
+  const problems = [...readings.problems, ...meaning.problems, ...impossibleTimes(fields, filled, context)];
   const allowed = problems.length === 0 && meaning.blocked === undefined;
   return { values, groups, converted: readings.converted, problems, meaning: allowed ? meaning : { ...meaning, rows: [] } };
 }

@@ -1,9 +1,20 @@
 import type { TableId } from "../../joblog/definition.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 
-type NumberedTable = Extract<TableId, "benchTests" | "readings" | "additions">;
+type NumberedTable = Extract<TableId, "benchTests" | "readings" | "additions" | "loads" | "items" | "meterChecks" | "care" | "stockMoves" | "releases" | "costLines">;
 
-const firstLetters: Readonly<Record<NumberedTable, string>> = { benchTests: "T", readings: "R", additions: "A" };
+const firstLetters: Readonly<Record<NumberedTable, string>> = {
+  benchTests: "T",
+  readings: "R",
+  additions: "A",
+  loads: "L",
+  items: "I",
+  meterChecks: "M",
+  care: "K",
+  stockMoves: "S",
+  releases: "D",
+  costLines: "C",
+};
 
 const numbered = /^(.*?)(\d+)$/;
 

@@ -41,6 +41,7 @@ export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: P
   const { form } = action;
   const [typed, setTyped] = useState<Draft>({});
   const [tried, setTried] = useState(false);
+  const [asked, setAsked] = useState("");
   const [writing, setWriting] = useState(false);
   const [failure, setFailure] = useState<LogProblem>();
   const filled = fillForm(form, typed, context);
@@ -48,6 +49,9 @@ export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: P
   const { blocked } = filled.meaning;
   const { repeats } = form;
   const count = repeats === undefined ? 0 : Number(filled.values[repeats.key] ?? repeats.least);
+  const doubts = filled.meaning.doubts ?? [];
+  const question = doubts.join(" ");
+  const asking = question !== "" && asked === question;
   const typedProblems = filled.problems.filter(({ key }) => typed[key] !== undefined && typed[key].trim() !== "");
 
   const submit = async (): Promise<void> => {
@@ -55,6 +59,10 @@ export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: P
     setFailure(undefined);
     if (filled.problems.length > 0) {
       focusFirstProblem(filled);
+      return;
+    }
+    if (question !== "" && !asking) {
+      setAsked(question);
       return;
     }
     setWriting(true);
@@ -119,6 +127,11 @@ export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: P
           {filled.problems.length === 1 ? "One thing to put right above." : `${String(filled.problems.length)} things to put right above.`}
         </p>
       ) : null}
+      {asking && filled.problems.length === 0 ? (
+        <ul role="alert" className={page.caution}>
+          {doubts.map((doubt) => <li key={doubt}>{doubt}</li>)}
+        </ul>
+      ) : null}
       <Button
         type="submit"
         appearance="primary"
@@ -127,7 +140,7 @@ export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: P
         disabled={blocked !== undefined}
         {...(writing ? { icon: <Spinner size="tiny" /> } : {})}
       >
-        {writing ? "Writing…" : form.submit}
+        {writing ? "Writing…" : asking ? "Record it all the same" : form.submit}
       </Button>
     </form>
   );

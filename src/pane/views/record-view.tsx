@@ -10,6 +10,7 @@ import type { RecordAction } from "../actions/record-entry.ts";
 import { bathIds } from "../entries/bath-values.ts";
 import type { EntryId } from "../entries/entry-form.ts";
 import { fieldTextNow, serialOf } from "../fields/moments.ts";
+import { presentOf } from "../store/log-clock.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
@@ -85,7 +86,7 @@ function RecordedCard({ recorded, log, system, onOpen, onClose }: { readonly rec
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
   const { bath } = recorded;
   const known = bath !== undefined && bathIds(log).includes(bath);
-  const step = known ? nextStep(log, bath, system, serialOf(fieldTextNow(new Date())) ?? 0) : undefined;
+  const step = known ? nextStep(log, bath, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0) : undefined;
   const action = step === undefined ? undefined : actionForStep(step.kind);
   return (
     <section className={styles.done} aria-label="Recorded">
@@ -110,12 +111,12 @@ function RecordedCard({ recorded, log, system, onOpen, onClose }: { readonly rec
 export function RecordView(props: Props): React.JSX.Element {
   const { log, system, bath, open, onOpen, onRecorded } = props;
   const [recorded, setRecorded] = useState<Recorded>();
-  const [now, setNow] = useState(() => fieldTextNow(new Date()));
+  const [now, setNow] = useState(() => presentOf(log, fieldTextNow(new Date())));
   const [returned, setReturned] = useState(false);
   const openForm = (entry: EntryId | undefined): void => {
     setRecorded(undefined);
     setReturned(true);
-    setNow(fieldTextNow(new Date()));
+    setNow(presentOf(log, fieldTextNow(new Date())));
     onOpen(entry);
   };
   if (open !== undefined) {

@@ -29,7 +29,7 @@ beforeAll(async () => {
 });
 
 function fill(form: EntryForm, log: LogSnapshot, typed: Draft): FilledForm {
-  const context: EntryContext = { log, system: "US", bath, now: "2027-03-04T08:50" };
+  const context: EntryContext = { log, system: "US", bath, now: "2027-03-08T08:50" };
   return fillForm(form, typed, context);
 }
 
@@ -163,18 +163,19 @@ describe("the reading form", () => {
     expect(said(fill(readingEntry, afterTwoDays, { ph: "11.5", temperature: "77" }))).not.toMatch(/above the baseline/);
   });
 
-  test("points at a time ahead of the clock and at one before the fill", () => {
-    const at = (when: string): string => said(fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "77", when }));
-    expect(at("2030-03-04T08:00")).toContain("When: 2030-03-04 08:00 is ahead of this computer's clock. Check the date.");
-    expect(at("2027-02-04T08:00")).toContain("When: 2027-02-04 08:00 is before the bath was opened, 2027-03-01 06:50. Check the date.");
-    expect(at("2027-03-04T08:40")).not.toContain("Check the date");
+  test("refuses a time that is still to come and one before the fill, at its field", () => {
+    const at = (when: string): FilledForm => fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "77", when });
+    expect(at("2030-03-04T08:00").problems).toEqual([{ key: "when", message: "When: 2030-03-04 08:00 is still to come. Check the date." }]);
+    expect(at("2027-02-04T08:00").problems).toEqual([{ key: "when", message: "When: 2027-02-04 08:00 is before the bath was opened, 2027-03-01 06:50. Check the bath and the date." }]);
+    expect(at("2030-03-04T08:00").meaning.rows).toEqual([]);
+    expect(at("2027-03-04T08:40").problems).toEqual([]);
   });
 
-  test("points at a time after the bath was closed", () => {
+  test("refuses a time after the bath was closed", () => {
     const baths = afterTwoDays.rows.baths.map((row) => ({ ...row, cells: { ...row.cells, closed: moment("2027-03-03T12:00") } }));
     const closed: LogSnapshot = { ...afterTwoDays, rows: { ...afterTwoDays.rows, baths } };
-    const text = said(fill(readingEntry, closed, { ph: "11.2", temperature: "77", when: "2027-03-04T08:00" }));
-    expect(text).toContain("is after the bath was closed, 2027-03-03 12:00. Check the bath and the date.");
+    const [problem] = fill(readingEntry, closed, { ph: "11.2", temperature: "77", when: "2027-03-04T08:00" }).problems;
+    expect(problem?.message).toContain("is after the bath was closed, 2027-03-03 12:00");
   });
 
   test("cannot judge without the sample's temperature", () => {

@@ -1,0 +1,25 @@
+import { fieldTextOf, serialOf } from "../fields/moments.ts";
+import { bathFacts } from "./bath-values.ts";
+import type { EntryContext, EntryField, FieldProblem, FilledFields } from "./entry-form.ts";
+
+/** Clocks of two machines may differ by this much, in days. */
+const clockSlack = 1 / 24;
+
+const spoken = (serial: number): string => fieldTextOf(serial).replace("T", " ");
+
+/** Times at which the entry cannot have happened: still to come, or outside the life of its bath. */
+export function impossibleTimes(fields: readonly EntryField[], filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+  const now = serialOf(context.now);
+  const bath = bathFacts(context.log, filled.text("bath"));
+  const opened = bath?.number("opened");
+  const closed = bath?.number("closed");
+  return fields.flatMap(({ key, column, label, anyTime }): readonly FieldProblem[] => {
+    const time = filled.number(key);
+    if (column.type !== "date and time" || time === undefined || anyTime === true) return [];
+    const said = `${label ?? column.label}: ${spoken(time)}`;
+    if (now !== undefined && time > now + clockSlack) return [{ key, message: `${said} is still to come. Check the date.` }];
+    if (opened !== undefined && time < opened) return [{ key, message: `${said} is before the bath was opened, ${spoken(opened)}. Check the bath and the date.` }];
+    if (closed !== undefined && time > closed) return [{ key, message: `${said} is after the bath was closed, ${spoken(closed)}. Check the bath and the date.` }];
+    return [];
+  });
+}
