@@ -3,7 +3,8 @@ import type { ComputedColumn } from "./definition.ts";
 import { at, blankIf, quoted, upTo, where } from "./formulas.ts";
 import { checkKey } from "./meter-key.ts";
 
-const correctedFigures = "4";
+/** Meters show hundredths; more figures would only pretend to more. */
+const shownDecimals = "2";
 
 /** Feeds everything that judges a bath; the pH as read is never overwritten. */
 export const phCorrected: ComputedColumn = computed(
@@ -11,8 +12,7 @@ export const phCorrected: ComputedColumn = computed(
   (r) => {
     const fixed = `${r.here("ph")}-${r.here("errorAfter")}*(${r.here("when")}-${r.here("checkBefore")})/(${r.here("checkAfter")}-${r.here("checkBefore")})`;
     return blankIf([`NOT(ISNUMBER(${r.here("ph")}))`],
-      // A criterion of COUNTIFS holds 15 digits: rounded, a reading never counts as lower than itself.
-      `IF(NOT(ISNUMBER(${r.here("errorAfter")})),${r.here("ph")},ROUND(${fixed}-${at(r, "meterChecks", "left", r.here("checkRow"))},${correctedFigures}))`);
+      `IF(NOT(ISNUMBER(${r.here("errorAfter")})),${r.here("ph")},ROUND(${fixed}-${at(r, "meterChecks", "left", r.here("checkRow"))},${shownDecimals}))`);
   },
 );
 

@@ -12,7 +12,8 @@ function ofBath(r: References, column: string): string {
 /** Top-up figures only where the verdict asks for one and the sample was near the baseline's temperature. */
 function topUp(id: string, label: string, place: number, help: string, tooWarm: string): ComputedColumn {
   return computed({ id, label, type: "number", unit: volume, format: "0.000", width: 10, help }, (r) => {
-    const range = `BATH.TOPUPRANGE(${ofBath(r, "openingDose")},${ofBath(r, "baseline")},${r.here("phCorrected")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinityUsed")},${r.named("houseShare")},${r.named("unitSystem")})`;
+    // The workbench's grid works out what an IF passes over: without a dose the function says no at once.
+    const range = `BATH.TOPUPRANGE(IF(${r.here("verdict")}="top up",${ofBath(r, "openingDose")},""),${ofBath(r, "baseline")},${r.here("phCorrected")},${ofBath(r, "builderUsed")},${r.here("temperature")},${ofBath(r, "alkalinityUsed")},${r.named("houseShare")},${r.named("unitSystem")})`;
     const gap = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})`;
     return blankIf([`${r.here("verdict")}<>"top up"`, `${r.here("bathRow")}=""`],
       `IF(${ofBath(r, "openingDose")}="","",IF(${gap}>${r.named("temperatureGap")},${quoted(tooWarm)},INDEX(${range},1,${String(place)})))`);
