@@ -2,7 +2,7 @@ import { DomainError } from "../src/core/domain-error.ts";
 import { OutOfRange } from "../src/core/domain.ts";
 import { system as systemArgument } from "./arguments.ts";
 import { thirteenFigures } from "../src/core/thirteen-figures.ts";
-import { outOfRangeMessage, withoutUnit } from "./wording.ts";
+import { inWords, outOfRangeMessage, withoutUnit } from "./wording.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { CallContext, CellInput, CellMatrix, CellValue, WorksheetFunction } from "./define-function.ts";
 
@@ -14,9 +14,16 @@ function contextOf(fn: WorksheetFunction, cells: readonly CellInput[]): CallCont
 
 /** 0 °C is 32 °F, not 31.99999999999994. */
 function tidy(value: CellValue): CellValue {
-  if (typeof value !== "number") return value;
-  if (!Number.isFinite(value)) throw new DomainError("invalid", "The numbers given are too large or too small to calculate with.");
-  return thirteenFigures(value);
+  return typeof value === "number" ? thirteenFigures(value) : value;
+}
+
+/** The core's domains are wide; numbers near the ends of them can still give what no number holds. */
+function checkFinite(fn: WorksheetFunction, cells: readonly CellInput[], result: CellValue | CellMatrix): void {
+  const isFinite = (value: CellValue): boolean => typeof value !== "number" || Number.isFinite(value);
+  if (Array.isArray(result) ? result.every((row) => row.every(isFinite)) : isFinite(result)) return;
+  const given = fn.arguments.filter(({ choices }, index) => choices === undefined && (cells[index] ?? "") !== "");
+  const names = given.map(({ name }) => inWords(name));
+  throw new DomainError("invalid", `${names.join(", ")}: one of these is too large or too small to calculate with.`);
 }
 
 function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {
@@ -36,6 +43,7 @@ export function evaluate(fn: WorksheetFunction, cells: readonly CellInput[]): Ce
     const values: unknown[] = [];
     for (const argument of fn.arguments) values.push(argument.read(cells[values.length], call));
     const result = fn.compute(values, call);
+    checkFinite(fn, cells, result);
     return Array.isArray(result) ? result.map((row) => row.map(tidy)) : tidy(result);
   } catch (refusal) {
     if (refusal instanceof OutOfRange) throw new DomainError("invalid", outOfRangeMessage(refusal, call.system, unitGiven(refusal, call)));

@@ -1,3 +1,4 @@
+import { checkComposition } from "../../src/core/solution/limits.ts";
 import { compositionOfMoles } from "../../src/core/solution/chemicals/composition-of.ts";
 import { compositionRows, naming } from "../composition-rows.ts";
 import { isBlankOrZero, refuse } from "../read-cell.ts";
@@ -19,7 +20,11 @@ export const composition: Argument<Composition> = {
     const rows = Array.isArray(input) ? input : [[input ?? null]];
     if (rows.every((row) => row.every(isBlankOrZero))) refuse(name, "is blank.");
     const ingredients = compositionRows(name, rows, "mol per kg of water");
-    return naming(name, "Strong base is NaOH, strong acid HCl.", () => compositionOfMoles(ingredients));
+    return naming(name, "Strong base is NaOH, strong acid HCl.", () => {
+      const totals = compositionOfMoles(ingredients);
+      checkComposition(totals);
+      return totals;
+    });
   },
 };
 

@@ -5,10 +5,10 @@ import { defineFunction } from "../define-function.ts";
 import { quoted } from "../wording.ts";
 import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
 
-function unknownUnit(word: string): string {
+function unknownUnit(argument: string, word: string): string {
   const nearest = nearestUnitWord(word);
   const question = nearest === undefined ? "" : ` did you mean ${quoted(nearest)}?`;
-  return `No unit ${quoted(word)} is known;${question} BATH.UNITS() lists all.`;
+  return `${argument} is ${quoted(word)}, no unit that is known;${question} BATH.UNITS() lists all.`;
 }
 
 /** A label's ounces are fluid, but a unit named oz is a weight. */
@@ -52,9 +52,9 @@ export const unitConvert = defineFunction({
       case "value":
         return conversion.value;
       case "unknown":
-        throw new DomainError("invalid", unknownUnit(conversion.word));
+        throw new DomainError("invalid", unknownUnit(conversion.word === from ? "From" : "To", conversion.word));
       case "different kinds":
-        throw new DomainError("invalid", `${quoted(from)} is a unit of ${conversion.from} and ${quoted(to)} one of ${conversion.to}; they do not convert.${ounceHint(from, to)}`);
+        throw new DomainError("invalid", `From is ${quoted(from)}, a unit of ${conversion.from}, and to is ${quoted(to)}, one of ${conversion.to}; they do not convert.${ounceHint(from, to)}`);
     }
   },
 });

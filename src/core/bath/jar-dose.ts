@@ -24,7 +24,7 @@ export function jarDose(volume: CubicMeters, doses: PassingDoses, labelStrength:
   checkWithin("label dose", labelStrength, bathStrength);
   const strength = labelStrength * (doses.inThisWater / doses.inReference);
   if (strength > 1) {
-    throw new DomainError("invalid", "The dose comes to more than the whole bath; both passing doses must be amounts in one unit, for equal jars");
+    throw new DomainError("invalid", "Dose in this water over dose in reference comes to more than the whole bath; both must be amounts in one unit, for equal jars");
   }
   return cubicMeters(volume * strength);
 }

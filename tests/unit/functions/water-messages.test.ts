@@ -26,7 +26,7 @@ describe("a function of water, tank or jar test", () => {
     ["=BATH.LSI(7.5,300,150,34,320)", "Temperature is 300 °F; allowed: 32 to 212 °F."],
     ["=BATH.LSI(7.5,77,150,34,5)", "TDS is 5 mg/L; allowed: 10 to 10000 mg/L."],
     ["=BATH.JARDOSE(82,3,2,41)", "Label dose is 41; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%."],
-    ['=BATH.JARDOSE(82,300,2,"1+40")', "The dose comes to more than the whole bath; both passing doses must be amounts in one unit, for equal jars"],
+    ['=BATH.JARDOSE(82,300,2,"1+40")', "Dose in this water over dose in reference comes to more than the whole bath; both must be amounts in one unit, for equal jars"],
   ])("refuses %s with “%s”", (formula, message) => {
     expect(() => callFormula(formula)).toThrow(expect.objectContaining({ message }) as Error);
   });

@@ -1,0 +1,24 @@
+import { answerCell } from "../../src/excel/cell-boundary.ts";
+import { CustomFunctionError, errorCodes } from "../../src/workbench/host/functions/custom-functions.ts";
+import type { CellMatrix, CellValue, WorksheetFunction } from "../../functions/define-function.ts";
+
+Object.assign(globalThis, { CustomFunctions: { Error: CustomFunctionError, ErrorCode: errorCodes } });
+
+export type Outcome = { readonly answer: CellValue | CellMatrix } | { readonly error: string; readonly message: string };
+
+/** Freezes ranges and cell objects, so that whoever writes into an argument fails. */
+function frozen(received: unknown): unknown {
+  if (Array.isArray(received)) received.forEach(frozen);
+  return typeof received === "object" && received !== null ? Object.freeze(received) : received;
+}
+
+/** Calls a function as Excel would; anything thrown but CustomFunctions.Error is thrown on. */
+export function call(fn: WorksheetFunction, cells: readonly unknown[]): Outcome {
+  const invocation = { functionName: fn.id };
+  try {
+    return { answer: answerCell(fn, [...cells.map(frozen), ...Array<undefined>(fn.arguments.length - cells.length).fill(undefined), invocation]) };
+  } catch (error) {
+    if (!(error instanceof CustomFunctionError)) throw error;
+    return { error: error.code, message: error.message };
+  }
+}
