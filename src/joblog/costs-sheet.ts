@@ -1,8 +1,16 @@
-import { computed, dateInput, keyInput, moneyInput, numberInput, textInput, wordInput } from "./columns.ts";
-import type { FieldDefinition, SheetDefinition, TableDefinition } from "./definition.ts";
+import { dateInput, keyInput, moneyInput, textInput, wordInput } from "./columns.ts";
+import type { FieldDefinition, References, SheetDefinition, TableDefinition } from "./definition.ts";
 import { blankIf, quoted, where } from "./formulas.ts";
+import { shares } from "./shares-table.ts";
 import { between } from "./units-of.ts";
 import { accounts, shareBases } from "./words.ts";
+
+/** Additions and cost lines of the chosen bath on an account. */
+function onAccount(r: References, account: (typeof accounts)[number]): string {
+  const sum = (table: "additions" | "costLines", amount: string): string =>
+    `SUMIFS(${r.all(table, amount)},${where([[r.all(table, "bath"), r.named("shareBath")], [r.all(table, "account"), quoted(account)]])})`;
+  return `ROUND(${sum("additions", "cost")}+${sum("costLines", "amount")},2)`;
+}
 
 const fields: readonly FieldDefinition[] = [
   { id: "shareBath", name: "Share.Bath", label: "Bath to share out", type: "choice", choices: { kind: "column", table: "baths", column: "bath" }, help: "The costs of this bath are shared below." },
@@ -10,13 +18,25 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "poolTotal", name: "Pool.Total", label: "To share out", type: "money", help: "Additions and cost lines of this bath on the account of claims.",
     formula: (r) => `=${blankIf([`${r.named("shareBath")}=""`],
-      `ROUND(SUMIFS(${r.all("additions", "cost")},${where([[r.all("additions", "bath"), r.named("shareBath")], [r.all("additions", "account"), quoted("claims")]])})` +
-      `+SUMIFS(${r.all("costLines", "amount")},${where([[r.all("costLines", "bath"), r.named("shareBath")], [r.all("costLines", "account"), quoted("claims")]])}),2)`)}`,
+      onAccount(r, "claims"))}`,
   },
   { id: "sharesTotal", name: "Shares.Total", label: "Shared out", type: "money", help: "Sum of the claims' shares.",
     formula: (r) => `=IF(COUNT(${r.all("shares", "share")})=0,"",ROUND(SUM(${r.all("shares", "share")}),2))` },
-  { id: "sharesCheck", name: "Shares.Check", label: "Difference, must be 0.00", type: "money", help: "Anything else means a claim or its units are missing.",
+  { id: "sharesCheck", name: "Shares.Check", label: "Difference, must be 0.00", type: "money", help: "Anything else means a share is not worked out.",
     formula: (r) => `=IF(${r.named("sharesTotal")}="","",ROUND(${r.named("poolTotal")}-${r.named("sharesTotal")},2))`,
+    signals: [{ when: { isNot: 0 }, look: "act" }] },
+  { id: "loadsLeftOut", name: "Loads.LeftOut", label: "Loads without a share, must be 0", type: "whole number", format: "0", help: "Loads of this bath that no share below counts: claim, soil or minutes missing, or a claim not in the list. Below 0: a claim stands twice.",
+    formula: (r) => `=${blankIf([`${r.named("shareBath")}=""`, `${r.named("shareBasis")}=""`], `COUNTIFS(${r.all("loads", "bath")},${r.named("shareBath")})-SUM(${r.all("shares", "loads")})`)}`,
+    signals: [{ when: { isNot: 0 }, look: "act" }] },
+  { id: "shopTotal", name: "Shop.Total", label: "Borne by the shop", type: "money", help: "Additions and cost lines of this bath on the shop's account: on no claim.",
+    formula: (r) => `=${blankIf([`${r.named("shareBath")}=""`], onAccount(r, "shop"))}` },
+  { id: "notAllocated", name: "Not.Allocated", label: "On no bath or account, must be 0.00", type: "money", help: "Additions without an account and cost lines without a bath or account, of the whole log: nobody bears them yet.",
+    formula: (r) => {
+      const costs = r.all("additions", "cost");
+      const account = r.all("additions", "account");
+      const byAccount = accounts.map((word) => `-SUMIFS(${costs},${account},${quoted(word)})`).join("");
+      return `=ROUND(SUM(${costs})${byAccount}+SUMPRODUCT(--((${r.all("costLines", "bath")}="")+(${r.all("costLines", "account")}="")>0),${r.all("costLines", "amount")}),2)`;
+    },
     signals: [{ when: { isNot: 0 }, look: "act" }] },
 ];
 
@@ -33,22 +53,6 @@ const costLines: TableDefinition = {
     textInput({ id: "document", label: "Document", width: 16, help: "Invoice, time sheet or meter reading that proves it." }),
     moneyInput({ id: "amount", label: "Amount", width: 11, required: true, limits: between(-1_000_000, 1_000_000), help: "A credit is negative." }),
     wordInput({ id: "account", label: "Account", words: accounts, width: 9, help: "The shop's own mistakes go to the shop, never to a claim." }),
-  ],
-};
-
-const shares: TableDefinition = {
-  id: "shares",
-  name: "Shares",
-  caption: "Each claim's share",
-  emptyRows: 1,
-  columns: [
-    keyInput({ id: "claim", label: "Claim", width: 14, required: true, from: ["claims", "claim"], help: "Every claim that was in the bath, once." }),
-    numberInput({ id: "units", label: "Units", limits: between(0, 1_000_000), format: "0.##", width: 9, help: "Counted by the basis chosen above. Rework is not counted twice." }),
-    computed({ id: "weight", label: "Part of all", type: "share", format: "0.0%", width: 9, help: "This claim's units of all units." },
-      (r) => blankIf([`NOT(ISNUMBER(${r.here("units")}))`, `SUM(${r.all("shares", "units")})=0`], `${r.here("units")}/SUM(${r.all("shares", "units")})`)),
-    computed({ id: "share", label: "Share", type: "money", format: "#,##0.00", width: 11, help: "To the cent; the shares add up to the total exactly." },
-      (r) => blankIf([`${r.here("claim")}=""`, `NOT(ISNUMBER(${r.here("units")}))`, `NOT(ISNUMBER(${r.named("poolTotal")}))`, `SUM(${r.all("shares", "units")})=0`],
-        `INDEX(BATH.SHARE(${r.named("poolTotal")},${r.all("shares", "units")}),ROW(${r.here("claim")})-ROW(${r.header("shares", "claim")}),1)`)),
   ],
 };
 

@@ -4,14 +4,17 @@ import { benchTestsSheet } from "./bench-tests-sheet.ts";
 import { careSheet } from "./care-sheet.ts";
 import { costsSheet } from "./costs-sheet.ts";
 import type { LogDefinition } from "./definition.ts";
+import { itemsSheet } from "./items-sheet.ts";
 import { jobSheet } from "./job-sheet.ts";
+import { loadsSheet } from "./loads-sheet.ts";
 import { meterSheet } from "./meter-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
 import { releaseSheet } from "./release-sheet.ts";
 import { shopSheet } from "./shop-sheet.ts";
+import { stockSheet } from "./stock-sheet.ts";
 
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {
-  version: 1,
-  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, meterSheet, careSheet, releaseSheet, costsSheet, shopSheet],
+  version: 2,
+  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, releaseSheet, costsSheet, shopSheet],
 };

@@ -51,10 +51,11 @@ function frozenRows(tables: readonly TablePlan[]): number {
   return rows <= mostFrozenRows ? rows : 0;
 }
 
+/** Tables under each other share their columns; of tables side by side all are printed. */
 function lastPrintedColumn({ sheet, columnWidths }: PlacedSheet): number {
-  const [only] = sheet.tables;
-  if (only === undefined || sheet.tables.length > 1) return columnWidths.length - 1;
-  return only.columns.filter((column) => column.role === "input" || column.helper !== true).length - 1;
+  if (sheet.tables.length > 1 && sheet.arrangement === "side by side") return columnWidths.length - 1;
+  const shown = sheet.tables.map((table) => table.columns.filter((column) => column.role === "input" || column.helper !== true).length);
+  return shown.length === 0 ? columnWidths.length - 1 : Math.max(...shown) - 1;
 }
 
 /** One sheet of the log, to the cell. */

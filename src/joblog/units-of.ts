@@ -12,6 +12,7 @@ export function between(low: number, high: number): LimitsOf {
 
 export const volume: UnitOf = { US: "gal", metric: "L", imperial: "imperial gal" };
 export const depth: UnitOf = { US: "in", metric: "cm", imperial: "in" };
+export const area: UnitOf = { US: "ft²", metric: "m²", imperial: "ft²" };
 export const volumeByDepth: UnitOf = { US: "gal/in", metric: "L/cm", imperial: "imperial gal/in" };
 export const temperature: UnitOf = { US: "°F", metric: "°C", imperial: "°C" };
 export const priceByVolume: UnitOf = { US: "per gal", metric: "per L", imperial: "per imperial gal" };
@@ -22,6 +23,9 @@ export const sequestering: UnitOf = always("mg CaCO3/mL");
 export const equivalents: UnitOf = always("eq/L");
 export const conductivity: UnitOf = always("mS/cm");
 export const titratedAlkalinity: UnitOf = always("meq/L");
+/** Hardness as a mass, and alkali as equivalents, that water brings into a bath. */
+export const hardnessAdded: UnitOf = always("g CaCO3");
+export const alkaliAdded: UnitOf = always("eq");
 export const millivolts: UnitOf = always("mV");
 /** Dry acids are weighed, liquid ones measured. */
 export const acidAmount: UnitOf = { US: "lb or gal", metric: "kg or L", imperial: "kg or imperial gal" };
@@ -43,6 +47,12 @@ export const depthLimits: LimitsOf = {
   US: { low: 0, high: 400 },
   metric: { low: 0, high: 1000 },
   imperial: { low: 0, high: 400 },
+};
+
+export const areaLimits: LimitsOf = {
+  US: { low: 0, high: 10_000 },
+  metric: { low: 0, high: 1000 },
+  imperial: { low: 0, high: 10_000 },
 };
 
 /** From freezing to boiling water. */
