@@ -1,5 +1,5 @@
 import { catalogue } from "../functions/catalogue.ts";
-import { helpAnchor } from "./reference-page.ts";
+import { helpAnchor } from "./reference-function.ts";
 import type { Argument, FunctionResult, WorksheetFunction } from "../functions/define-function.ts";
 import type { EnumMetadata, FunctionMetadata, FunctionsMetadata, ParameterMetadata } from "../src/workbench/host/functions/metadata.ts";
 

@@ -1,3 +1,4 @@
+import { scrollable } from "./scrollable.ts";
 import { text } from "./html-text.ts";
 import type { AccuracyRow } from "../tests/reference/chemistry/accuracy-row.ts";
 import type { AchievedAccuracy } from "../tests/reference/chemistry/achieved-accuracy.ts";
@@ -12,19 +13,21 @@ const figureIn: Readonly<Record<AccuracyRow["unit"], (value: number) => string>>
   log10: (value) => `${value.toFixed(2)} log units`,
 };
 
+const headers = ["What", "Against", "Rows", "Largest error", "Mean error (root mean square)", "Goal"];
+
 function row({ subject, against, unit, rows, largest, rootMeanSquare, goalLargest, goalRootMeanSquare }: AccuracyRow): string {
   const figure = figureIn[unit];
   const goal = goalRootMeanSquare === undefined ? figure(goalLargest) : `${figure(goalLargest)}; mean ${figure(goalRootMeanSquare)}`;
   const cells = [text(against), String(rows), figure(largest), figure(rootMeanSquare), goal];
-  return `<tr><th scope="row">${text(subject)}</th>${cells.map((cell) => `<td>${cell}</td>`).join("")}</tr>`;
+  const labelled = cells.map((cell, index) => `<td data-label="${headers[index + 1] ?? ""}">${cell}</td>`);
+  return `<tr><th scope="row">${text(subject)}</th>${labelled.join("")}</tr>`;
 }
 
 function table(figures: readonly AccuracyRow[]): string {
-  const headers = ["What", "Against", "Rows", "Largest error", "Mean error (root mean square)", "Goal"];
-  return `<div class="wide"><table>
+  return scrollable("Measured accuracy", `<table class="stacks">
 <thead><tr>${headers.map((header) => `<th scope="col">${header}</th>`).join("")}</tr></thead>
 <tbody>${figures.map(row).join("\n")}</tbody>
-</table></div>`;
+</table>`);
 }
 
 const leftOut = [
@@ -39,7 +42,7 @@ const leftOut = [
 /** How far the chemistry is from published and independently computed figures, as measured now. */
 export function trustSection({ figures, coverage }: AchievedAccuracy): string {
   const { rows, contained, medianWidth, largestWidth, largestMiss } = coverage;
-  return `<section aria-labelledby="trust">
+  return `<section class="about" aria-labelledby="trust">
 <h2 id="trust">How far to trust this</h2>
 <p>The chemistry was measured against the figures below when this page was made. They are published values, or baths computed with the equilibrium program PHREEQC of the US Geological Survey. None of the constants was adjusted to them.</p>
 ${table(figures)}
