@@ -35,7 +35,7 @@ export function findRow(log: LogSnapshot, table: TableId, column: string, key: s
 }
 
 /** The rows of one bath, in the order of time and, at the same minute, of the sheet. */
-export function rowsOfBath(log: LogSnapshot, table: "benchTests" | "readings" | "additions", bath: string): readonly SnapshotRow[] {
+export function rowsOfBath(log: LogSnapshot, table: "benchTests" | "readings" | "additions" | "loads" | "care" | "releases", bath: string): readonly SnapshotRow[] {
   const time = (row: SnapshotRow): number => {
     const { when } = row.cells;
     return typeof when === "number" ? when : Number.NEGATIVE_INFINITY;

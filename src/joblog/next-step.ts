@@ -6,6 +6,7 @@ import type { UnitSystem } from "../core/units/unit-system.ts";
 import { findRow, isCellError, rowFacts } from "./bath-facts.ts";
 import type { LogSnapshot } from "./log-snapshot.ts";
 import { overdueOf } from "./overdue.ts";
+import { closedStep } from "./step-after-use.ts";
 import { baselineStep, benchStep, chargeStep } from "./step-before-use.ts";
 import { holdStep, readAgainStep, topUpStep } from "./step-in-use.ts";
 import type { Bath, NextStep, Step } from "./step.ts";
@@ -25,7 +26,7 @@ function stepFor(bath: Bath): Step {
     case "in use":
       return holdStep(bath);
     case "closed":
-      return { kind: "closed", sentence: `This bath is closed${bath.facts.text("closeReason") === undefined ? "" : `: ${bath.facts.text("closeReason") ?? ""}`}.`, urgent: false };
+      return closedStep(bath);
     default:
       return { kind: "wait", sentence: "The log has not worked out where this bath stands.", reason: "Look at its row on the Baths sheet.", urgent: false };
   }

@@ -1,13 +1,8 @@
-import { findRow } from "./bath-facts.ts";
-import { round, volumeWords, type Bath } from "./step.ts";
-import { days } from "./units-of.ts";
+import { findRow, lastReadingOf, rowFacts } from "./bath-facts.ts";
+import { meterSentences } from "./overdue-meter.ts";
+import { limitOf, round, volumeWords, type Bath } from "./step.ts";
+import { days, depth } from "./units-of.ts";
 import { changeOut } from "./words.ts";
-
-/** Days after which a bath in daily use is old (a technical note on alkaline wash tanks says rarely over a week). */
-const longLife = 7;
-
-/** Hours without a reading that make one overdue: one working shift (common practice, no source). */
-const shift = 8;
 
 /** The log's change-out signal with its figures; what else decides is said beside it. */
 function changeOutSentence({ facts, system }: Bath): string | undefined {
@@ -22,21 +17,45 @@ function changeOutSentence({ facts, system }: Bath): string | undefined {
   return `Top-ups grow: the first round took ${volumeWords(first, system)}, a later one ${volumeWords(largest, system)}, ${round(share * 100, 0)}% of the opening dose in all. ${decides}`;
 }
 
+function readingSentence({ facts, log }: Bath, now: number): string | undefined {
+  const readAt = facts.number("lastReadingAt");
+  const most = limitOf(log, "readingHours");
+  if (facts.number("baseline") === undefined || readAt === undefined || most === undefined || (now - readAt) * 24 <= most) return undefined;
+  const hours = (now - readAt) * 24;
+  return hours < 48 ? `No reading for ${round(hours, 0)} hours.` : `No reading for ${round(hours / 24, 0)} days.`;
+}
+
+function ageSentence({ facts, log, system }: Bath): string | undefined {
+  const open = facts.number("daysOpen");
+  const most = limitOf(log, "bathLife");
+  return open !== undefined && most !== undefined && open > most ? `Open for ${round(open, 0)} ${days[system]}: think of a change-out.` : undefined;
+}
+
+/** Levels are read to a tenth or so: a smaller fall is no call for the hose. */
+const smallestFall = { US: 0.5, metric: 1.5, imperial: 0.5 } as const;
+
+function levelSentence({ facts, log, id, system }: Bath): string | undefined {
+  const tank = findRow(log, "tanks", "tank", facts.text("tank") ?? "");
+  const row = lastReadingOf(log, id);
+  const level = row === undefined ? undefined : rowFacts(row).number("level");
+  const line = tank === undefined ? undefined : rowFacts(tank).number("fillDepth");
+  const perDepth = tank === undefined ? undefined : rowFacts(tank).number("volumePerDepth");
+  const madeUp = log.rows.additions.some(({ cells }) => cells["bath"] === id && Number(cells["when"]) > Number(row?.cells["when"]));
+  if (level === undefined || line === undefined || perDepth === undefined || madeUp || line - level < smallestFall[system]) return undefined;
+  return `Level ${round(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} of make-up.`;
+}
+
 /** What is late or wants a look, each a sentence. `now` is an Excel serial number. */
 export function overdueOf(bath: Bath, now: number): readonly string[] {
-  const { facts, log, system } = bath;
+  const { facts, log } = bath;
   if (facts.text("state") === "closed") return [];
-  const late: string[] = [];
-  const readAt = facts.number("lastReadingAt");
-  if (facts.number("baseline") !== undefined && readAt !== undefined && (now - readAt) * 24 > shift) {
-    const hours = (now - readAt) * 24;
-    late.push(hours < 48 ? `No reading for ${round(hours, 0)} hours.` : `No reading for ${round(hours / 24, 0)} days.`);
-  }
-  const open = facts.number("daysOpen");
-  if (open !== undefined && open > longLife) late.push(`Open for ${round(open, 0)} ${days[system]}: think of a change-out.`);
-  const signal = changeOutSentence(bath);
-  if (signal !== undefined) late.push(signal);
   const concentrate = findRow(log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
-  if (concentrate?.cells["sdsOnFile"] === "no") late.push("No safety data sheet on file for the concentrate.");
-  return late;
+  return [
+    readingSentence(bath, now),
+    ...meterSentences(bath, now),
+    levelSentence(bath),
+    ageSentence(bath),
+    changeOutSentence(bath),
+    concentrate?.cells["sdsOnFile"] === "no" ? "No safety data sheet on file for the concentrate." : undefined,
+  ].filter((sentence) => sentence !== undefined);
 }

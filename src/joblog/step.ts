@@ -4,7 +4,7 @@ import type { LogSnapshot } from "./log-snapshot.ts";
 import { volume } from "./units-of.ts";
 
 /** What a person would do: the pane offers the form that belongs to it. */
-export type StepKind = "opening dose" | "bench test" | "baseline" | "reading" | "top-up" | "closed" | "wait";
+export type StepKind = "opening dose" | "bench test" | "baseline" | "reading" | "top-up" | "release" | "closed" | "wait";
 
 export interface NextStep {
   readonly kind: StepKind;
@@ -24,6 +24,12 @@ export interface Bath {
 }
 
 export type Step = Omit<NextStep, "overdue">;
+
+/** A limit of the shop, where the log names one. */
+export function limitOf(log: LogSnapshot, field: string): number | undefined {
+  const limit = log.fields[field];
+  return typeof limit === "number" ? limit : undefined;
+}
 
 export const round = (value: number, digits: number): string => value.toFixed(digits);
 

@@ -18,9 +18,10 @@ type Extra = Partial<Record<TableId, readonly LogRow[]>>;
 
 /** The demo days as far as they had gone at a moment, and rows of a test's own. */
 function contentUntil(until: number, extra: Extra): LogContent {
-  const rows = Object.entries(firstTwoDays.rows).map(([table, all]) => {
-    const past = all.filter((row) => row["when"] === undefined || Number(row["when"]) <= until);
-    return [table, [...past, ...(extra[table as TableId] ?? [])]] as const;
+  const tables = [...new Set([...Object.keys(firstTwoDays.rows), ...Object.keys(extra)])] as readonly TableId[];
+  const rows = tables.map((table) => {
+    const past = (firstTwoDays.rows[table] ?? []).filter((row) => row["when"] === undefined || Number(row["when"]) <= until);
+    return [table, [...past, ...(extra[table] ?? [])]] as const;
   });
   return { fields: firstTwoDays.fields, rows: Object.fromEntries(rows) };
 }

@@ -1,11 +1,15 @@
 import { describe, expect, test } from "vitest";
+import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
 import { nextStep } from "../../../src/joblog/next-step.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 
 const bath = "B-T1-0301";
 
+/** The demo's meter on its Monday. */
+const mondayCheck = { id: "M001", when: moment("2027-03-01T08:00"), meter: "M-1", buffer1: 7, asFound1: 7.01, buffer2: 10.01, asFound2: 10.02, asLeft1: 7, asLeft2: 10.01 };
+
 async function stepAt(time: string, extra: Parameters<typeof demoLog>[1] = {}, now = time): Promise<ReturnType<typeof nextStep>> {
-  return nextStep(await demoLog(time, extra), bath, "US", moment(now));
+  return nextStep(await demoLog(time, { meterChecks: [mondayCheck], ...extra }), bath, "US", moment(now));
 }
 
 const reading = (id: string, when: string, ph: number, temperature: number, purpose = "check") => ({ id, bath, when: moment(when), purpose, ph, temperature });
@@ -69,6 +73,39 @@ describe("the next step of the demo bath", () => {
   test("a bath without a reading for a day says so", async () => {
     const step = await stepAt("2027-03-02T17:00", {}, "2027-03-03T17:00");
     expect(step.overdue).toEqual(["No reading for 24 hours."]);
+  });
+
+  test("a level half an inch under the line asks for make-up, by the tank's own gallons an inch", async () => {
+    const low = { ...reading("R015", "2027-03-03T07:15", 11.19, 77), level: 23.6, meter: "M-1" };
+    const extra = { meterChecks: [mondayCheck], readings: [low] };
+    // 1.4 in × 48 × 24 / 231 gal an inch is 6.98 gal.
+    expect((await stepAt("2027-03-02T17:00", extra, "2027-03-03T07:20")).overdue).toEqual(["Level 1.4 in under the line: about 6.98 gal of make-up."]);
+    const madeUp = { id: "A005", bath, when: moment("2027-03-03T07:30"), kind: "water", purpose: "make-up", amount: 7.16, account: "claims" };
+    expect((await stepAt("2027-03-02T17:00", { ...extra, additions: [madeUp] }, "2027-03-03T07:40")).overdue).toEqual([]);
+  });
+
+  test("a meter without a check, with an old one or with a failed one says so", async () => {
+    const [none] = (await stepAt("2027-03-02T17:00", { meterChecks: [] })).overdue;
+    expect(none).toMatch(/^Meter M-1 has no check in this log/);
+    const old = { ...mondayCheck, when: moment("2027-02-22T08:00") };
+    const [late] = (await stepAt("2027-03-02T17:00", { meterChecks: [old] })).overdue;
+    expect(late).toBe("Meter M-1 was last checked 8 days ago: check it in two buffers.");
+    // 10.15 in 10.01 is off by 0.14, more than the 0.05 of ASTM D1287.
+    const failed = { ...mondayCheck, asFound2: 10.15, asLeft1: undefined, asLeft2: undefined };
+    const [out] = (await stepAt("2027-03-02T17:00", { meterChecks: [failed] })).overdue;
+    expect(out).toMatch(/^Meter M-1: as found out of limits at its last check/);
+    expect((await stepAt("2027-03-02T17:00", { meterChecks: [{ ...failed, asLeft1: 7, asLeft2: 10.01 }] })).overdue).toEqual([]);
+  });
+
+  test("a bath that was changed out asks for its release until that is on record", async () => {
+    const log = await demoLog("2027-03-02T17:00");
+    const baths = log.rows.baths.map((row) => ({ ...row, cells: { ...row.cells, state: "closed", closeReason: "age" } }));
+    const withRelease = (state: string): LogSnapshot => ({ ...log, rows: { ...log.rows, baths, releases: [{ position: 0, cells: { id: "D001", bath, state } }] } });
+    const closed = nextStep({ ...log, rows: { ...log.rows, baths } }, bath, "US", moment("2027-03-06T08:00"));
+    expect(closed.kind).toBe("release");
+    expect(closed.sentence).toMatch(/^This bath is closed: age\. Next: titrate it, neutralize in stages/);
+    expect(nextStep(withRelease("not released: results awaited"), bath, "US", 0).sentence).toBe("This bath is closed: age. Not released: results awaited.");
+    expect(nextStep(withRelease("released"), bath, "US", 0)).toMatchObject({ kind: "closed", sentence: "This bath is closed: age. Its release is on record." });
   });
 
   test("top-ups that grow are a change-out signal, with their figures", async () => {
