@@ -9,11 +9,14 @@ import { blendShare } from "./water/blend-share.ts";
 import { bufferPh } from "./ph/buffer-ph.ts";
 import { dose } from "./charge/dose.ts";
 import { doseAtPh } from "./charge/dose-at-ph.ts";
+import { driftFix } from "./meter/drift-fix.ts";
 import { hardness } from "./water/hardness.ts";
 import { hardnessClass } from "./water/hardness-class.ts";
 import { hardnessDose } from "./charge/hardness-dose.ts";
 import { jarDose } from "./charge/jar-dose.ts";
 import { lsi } from "./water/lsi.ts";
+import { meterFix } from "./meter/meter-fix.ts";
+import { meterSlope } from "./meter/meter-slope.ts";
 import { nextAdd } from "./top-up/next-add.ts";
 import { phAt } from "./ph/ph-at.ts";
 import { phAtDose } from "./charge/ph-at-dose.ts";
@@ -65,6 +68,9 @@ export const catalogue: readonly WorksheetFunction[] = [
   doseAtPh,
   phAt,
   bufferPh,
+  meterSlope,
+  meterFix,
+  driftFix,
   trigger,
   triggerCard,
   verdict,

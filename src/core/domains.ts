@@ -57,3 +57,9 @@ export const langelierPh: Domain = { measure: "pH", low: 4.5, high: 9.5 };
 export const langelierTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
 /** 10 to 10 000 mg/L: A is 0 at the low end, and brine needs another index (ASTM D3739 family, from memory). */
 export const langelierSolids: Domain = { measure: "amount per volume", low: 0.01, high: 10 };
+/** Days of a date in Excel up to the year 9999, or hours and minutes since a start. */
+export const recordedTime: Domain = { measure: "number", low: 0, openLow: true, high: 1e8 };
+/** An error of more is a reading typed in the place of an error. */
+export const asFoundError: Domain = { measure: "number", low: -2, high: 2 };
+/** Millivolts: what the input of a pH meter can show. */
+export const electrodePotential: Domain = { measure: "number", low: -2000, high: 2000 };

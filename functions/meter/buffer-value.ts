@@ -1,0 +1,34 @@
+import { bufferPh } from "../../src/core/meter/buffer-ph.ts";
+import { isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "../read-cell.ts";
+import { notOneOf } from "../wording.ts";
+import { parseNumber } from "../../src/core/units/parse-number.ts";
+import { ph } from "../../src/core/units/quantity.ts";
+import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";
+import type { Argument } from "../define-function.ts";
+import type { Kelvin, PH } from "../../src/core/units/quantity.ts";
+
+const names = standardBuffers.map(({ name }) => name);
+
+/** A buffer's pH at the temperature it has: as typed, or from a standard's certificate. */
+export type BufferValue = (temperature: Kelvin) => PH;
+
+/** A required buffer: its pH as a number, or a primary standard by name. */
+export function bufferValue(name: string, help: string): Argument<BufferValue> {
+  return {
+    name,
+    help,
+    unit: "pH",
+    excelType: "any",
+    dimensionality: "scalar",
+    optional: false,
+    read: (input) => {
+      const cell = singleCell(name, input);
+      if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
+      const standard = standardBuffers.find((one) => one.name === wordIn(cell));
+      if (standard !== undefined) return (temperature) => bufferPh(standard, temperature);
+      if (typeof cell === "string" && parseNumber(cell).read === "nothing") refuse(name, notOneOf(cell, names, ", or its pH from the bottle"));
+      const value = ph(numberFrom(name, cell));
+      return () => value;
+    },
+  };
+}

@@ -1,0 +1,7 @@
+import { optionalNumber } from "./arguments.ts";
+import type { Argument } from "./define-function.ts";
+
+/** A required plain number for which 0 makes sense, so that a blank is 0 too. */
+export function numberOrNone(name: string, help: string, unit: string): Argument<number> {
+  return { ...optionalNumber(name, help, unit, 0), optional: false };
+}

@@ -1,0 +1,37 @@
+import { alignedList } from "./list-arguments.ts";
+import { isBlankOrZero, numberFrom, refuse, singleCell } from "./read-cell.ts";
+import { parseNumber } from "../src/core/units/parse-number.ts";
+import { quoted } from "./wording.ts";
+import type { Argument, CellValue } from "./define-function.ts";
+
+const unit = "date and time, or hours";
+
+/** A date that is text sorts and subtracts as no date does, and which of 3/4 is the month nobody knows. */
+export function timeFrom(name: string, cell: CellValue): number {
+  if (typeof cell === "string" && parseNumber(cell).read === "nothing") {
+    refuse(name, `is ${quoted(cell)}, which is text; enter it as a date and time, or as a number of hours.`);
+  }
+  return numberFrom(name, cell);
+}
+
+/** A required point in time: a date of Excel, which is a number of days, or a number of hours. */
+export function time(name: string, help: string): Argument<number> {
+  return {
+    name,
+    help,
+    unit,
+    excelType: "any",
+    dimensionality: "scalar",
+    optional: false,
+    read: (input) => {
+      const cell = singleCell(name, input);
+      if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
+      return timeFrom(name, cell);
+    },
+  };
+}
+
+/** One column or row of points in time; a blank, a 0 or a header is nothing. */
+export function timeList(name: string, help: string): Argument<readonly (number | undefined)[]> {
+  return alignedList(name, { help, unit, read: (cell) => timeFrom(name, cell) });
+}

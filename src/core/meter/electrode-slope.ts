@@ -1,0 +1,39 @@
+import { DomainError } from "../domain-error.ts";
+import { checkWithin } from "../domain.ts";
+import { bathTemperature, electrodePotential, readablePh } from "../domains.ts";
+import { gasConstant } from "../solution/constants/physical-constants.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
+
+/** Exact, 2019 SI: Avogadro constant times elementary charge. */
+const faradayConstant = 96485.33212; // C/mol
+
+/** What the electrode gave in a buffer. */
+export interface BufferPotential {
+  readonly ph: PH;
+  readonly millivolts: number;
+}
+
+/** Nernst: RT ln 10 / F, in mV for one unit of pH. */
+function nernstSlope(temperature: Kelvin): number {
+  return (1000 * gasConstant * temperature * Math.LN10) / faradayConstant;
+}
+
+/**
+ * Slope of an electrode between two buffers as a share of the theoretical one, whichever sign the meter gives its
+ * millivolts.
+ *
+ * @throws OutOfRange for a value outside its domain
+ * @throws DomainError where the buffers or the potentials are the same
+ */
+export function electrodeSlope(one: BufferPotential, other: BufferPotential, temperature: Kelvin): number {
+  checkWithin("buffer 1", one.ph, readablePh);
+  checkWithin("mv 1", one.millivolts, electrodePotential);
+  checkWithin("buffer 2", other.ph, readablePh);
+  checkWithin("mv 2", other.millivolts, electrodePotential);
+  checkWithin("temperature", temperature, bathTemperature);
+  if (one.ph === other.ph) throw new DomainError("invalid", "Buffer 1 and buffer 2 have the same pH; a slope takes two different ones");
+  if (one.millivolts === other.millivolts) {
+    throw new DomainError("invalid", "mV 1 and mV 2 are the same: blank cells, or an electrode that is dead or not connected");
+  }
+  return Math.abs((one.millivolts - other.millivolts) / (one.ph - other.ph)) / nernstSlope(temperature);
+}
