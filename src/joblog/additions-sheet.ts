@@ -1,4 +1,5 @@
 import { additionIssues } from "./addition-issues.ts";
+import { additionWater, additionWaterHelpers } from "./addition-water.ts";
 import { computed, helper, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
 import { at, atOrBlank, blankIf, positionOf, quoted, upTo, where } from "./formulas.ts";
@@ -78,7 +79,7 @@ export const additionsSheet: SheetDefinition = {
       name: "Additions",
       caption: "Additions",
       emptyRows: 1,
-      columns: [...inputs, ...results, ...helpers, ...additionIssues],
+      columns: [...inputs, ...results, ...additionWater, ...helpers, ...additionWaterHelpers, ...additionIssues],
       signals: [
         { column: "recovery", when: { is: recovery.short }, look: "act" },
         { column: "recovery", when: { is: recovery.over }, look: "watch" },

@@ -1,4 +1,5 @@
 import { bathBaseline } from "./bath-baseline.ts";
+import { bathCare } from "./bath-care.ts";
 import { bathRounds } from "./bath-rounds.ts";
 import { computed } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
@@ -29,6 +30,7 @@ export const bathStanding: readonly ComputedColumn[] = [
       const lastEntry = `MAX(${r.here("lastReadingAt")},${r.here("lastAddition")},${r.here("opened")})`;
       return blankIf([`NOT(ISNUMBER(${r.here("opened")}))`], `IF(ISNUMBER(${r.here("closed")}),${r.here("closed")},${lastEntry})-${r.here("opened")}`);
     }),
+  ...bathCare,
 ];
 
 /** Stands beside the bath's name, where a person looks first. */

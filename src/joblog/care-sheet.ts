@@ -1,3 +1,4 @@
+import { careResults } from "./care-results.ts";
 import { keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { InputColumn, SheetDefinition } from "./definition.ts";
 import { between, conductivity, minutes, phLimits, volume, volumeLimits } from "./units-of.ts";
@@ -25,7 +26,7 @@ export const careSheet: SheetDefinition = {
   purpose: "Skimming, filtering, drains, rinse checks, degassing and foil tests. What is drained counts as loss of concentrate.",
   caution: "Sludge and filters may be toxic for lead, arsenic, cadmium or chromium whatever their pH (40 CFR 261.24): keep them in a labeled, closed drum until the result is in. Hands out of a running tank; goggles and alkali-proof gloves.",
   fields: [],
-  tables: [{ id: "care", name: "Care", caption: "Bath care", emptyRows: 1, columns: inputs }],
+  tables: [{ id: "care", name: "Care", caption: "Bath care", emptyRows: 1, columns: [...inputs, ...careResults] }],
   arrangement: "side by side",
   tabColor: "#5E7F4E",
   pagesWide: 1,

@@ -1,5 +1,7 @@
 import type { SheetDefinition } from "./definition.ts";
 import { releaseDetails, releaseInputs } from "./release-inputs.ts";
+import { releaseHelpers, releasePlan, releaseStanding } from "./release-results.ts";
+import { releaseState } from "./words.ts";
 
 export const releaseSheet: SheetDefinition = {
   id: "release",
@@ -8,7 +10,25 @@ export const releaseSheet: SheetDefinition = {
   purpose: "From the spent bath to the drain: acid in stages, pH after each, limits, results, place and person. The log never says that a release is allowed: the permit does.",
   caution: "Permit and local limits govern; tell the authority first where the permit says so. Add acid slowly to the cooled, mixing bath, never to neat concentrate: heat and foam. Goggles, face shield, gloves; no hand or wand in the tank. Neat concentrate at pH 12.5 or more is hazardous waste D002 if discarded (40 CFR 261.22); sludge may be D008 for lead (5.0 mg/L, TCLP) whatever its pH.",
   fields: [],
-  tables: [{ id: "releases", name: "Releases", caption: "Releases", emptyRows: 1, columns: [...releaseInputs, ...releaseDetails] }],
+  tables: [
+    {
+      id: "releases",
+      name: "Releases",
+      caption: "Releases",
+      emptyRows: 1,
+      columns: [...releaseInputs, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers],
+      signals: [
+        { column: "state", when: { startsWith: "not released" }, look: "watch" },
+        { column: "state", when: { startsWith: "released, but" }, look: "act" },
+        { column: "state", when: { is: releaseState.released }, look: "good" },
+        { column: "limitCheck", when: { is: "below" }, look: "act" },
+        { column: "limitCheck", when: { is: "above" }, look: "act" },
+        { column: "corrosive", when: { is: "yes" }, look: "act" },
+        { column: "acidBasis", when: { startsWith: "pH alone" }, look: "watch" },
+        { column: "analysesResult", when: { is: "over a limit" }, look: "act" },
+      ],
+    },
+  ],
   arrangement: "side by side",
   tabColor: "#9A5B3C",
   pagesWide: 2,

@@ -50,6 +50,22 @@ export const bench = {
 /** How the flag begins of a reading that says something else once the meter's drift is taken out. */
 export const verdictChanged = "verdict changed by the meter's drift";
 
+/** Whether a fresh fill was rid of its air in time. */
+export const degassing = { done: "degassed", none: "not degassed", late: "after the first load" } as const;
+
+/** How far a release is; no word says that it is allowed. */
+export const releaseState = {
+  limits: "not released: limits missing",
+  ph: "not released: no pH",
+  below: "not released: pH below the limits",
+  above: "not released: pH above the limits",
+  over: "not released: a result over its limit",
+  results: "not released: results awaited",
+  entered: "limits and results entered",
+  incomplete: "released, but volume, place, permit or person missing",
+  released: "released",
+} as const;
+
 /** What a meter check says, against the shop's own limits. */
 export const meterVerdict = {
   within: "within limits",
