@@ -5,10 +5,11 @@ import { recordBaseline } from "./record-baseline.ts";
 import { recordBenchTest } from "./record-bench-test.ts";
 import { recordCharge } from "./record-charge.ts";
 import type { RecordAction } from "./record-entry.ts";
+import { recordLoad } from "./record-load.ts";
 import { recordReading } from "./record-reading.ts";
 
 /** In the order of a bath's life. */
-export const recordActions: readonly RecordAction[] = [recordCharge, recordBenchTest, recordBaseline, recordReading, recordAddition];
+export const recordActions: readonly RecordAction[] = [recordCharge, recordBenchTest, recordBaseline, recordLoad, recordReading, recordAddition];
 
 export function recordActionOf(id: EntryId): RecordAction {
   const action = recordActions.find((one) => one.form.id === id);
@@ -22,6 +23,7 @@ const entryOfStep: Readonly<Record<StepKind, EntryId | undefined>> = {
   baseline: "baseline",
   reading: "reading",
   "top-up": "addition",
+  release: "release",
   closed: "charge",
   wait: undefined,
 };

@@ -6,3 +6,8 @@ export const alkaliCaution =
 export const chargeCaution = `${alkaliCaution} Concentrate into cold water, never water into concentrate; mix, then heat.`;
 
 export const hotSampleCaution = "A hot bath scalds: use a dipper. Hands and tools out of a running tank.";
+
+export const loadCaution = "Hands and tools out of a running bath: use baskets, lid on, hearing protection. A hot bath scalds within seconds.";
+
+export const itemsCaution =
+  "No aluminum, zinc, galvanized, tin, lead or their alloys in the bath: hydrogen forms. Old paint and fire dust may hold lead or asbestos: isolate, wipe-test. No batteries, aerosols, paint or fuel in a tank.";

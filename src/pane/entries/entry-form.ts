@@ -29,8 +29,12 @@ export interface EntryField {
   /** Words that replace the column's label where the form has several fields of one column. */
   readonly label?: string;
   readonly choices?: readonly string[];
+  /** Offered while typing; anything else may be typed too. */
+  readonly suggestions?: readonly string[];
   /** The time may lie ahead, or outside the life of the entry's bath. */
   readonly anyTime?: boolean;
+  /** The time belongs to what comes after the bath was closed. */
+  readonly afterClose?: boolean;
 }
 
 export interface FieldGroup {

@@ -23,7 +23,7 @@ export function field(
   log: LogSnapshot | undefined,
   table: TableId,
   id: string,
-  change: Partial<Pick<EntryField, "key" | "required" | "label" | "choices" | "anyTime">> = {},
+  change: Partial<Pick<EntryField, "key" | "required" | "label" | "choices" | "suggestions" | "anyTime" | "afterClose">> = {},
 ): EntryField {
   const column = inputColumn(table, id);
   const choices = change.choices ?? choicesOf(column, log);
@@ -33,6 +33,28 @@ export function field(
     required: change.required ?? column.required,
     ...(change.label === undefined ? {} : { label: change.label }),
     ...(choices === undefined ? {} : { choices }),
+    ...(change.suggestions === undefined ? {} : { suggestions: change.suggestions }),
     ...(change.anyTime === undefined ? {} : { anyTime: change.anyTime }),
+    ...(change.afterClose === undefined ? {} : { afterClose: change.afterClose }),
   };
+}
+
+/** Different texts of a column, in the order in which they first stand in the log. */
+export function textsOf(log: LogSnapshot, table: TableId, column: string): readonly string[] {
+  const texts = log.rows[table].flatMap((row) => row.cells[column] ?? []).map(String);
+  return [...new Set(texts)];
+}
+
+/** Who did it: offers the shop's people, takes any initials. */
+export function initialsField(log: LogSnapshot, table: TableId): EntryField {
+  return field(log, table, "initials", { required: false, suggestions: textsOf(log, "people", "initials") });
+}
+
+/** Which meter: offers those that the log knows, takes any name. */
+export function meterField(log: LogSnapshot, table: "readings" | "meterChecks"): EntryField {
+  return field(log, table, "meter", { suggestions: metersOf(log) });
+}
+
+export function metersOf(log: LogSnapshot): readonly string[] {
+  return [...new Set([...textsOf(log, "meterChecks", "meter"), ...textsOf(log, "readings", "meter")])];
 }

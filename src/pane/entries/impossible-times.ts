@@ -13,13 +13,14 @@ export function impossibleTimes(fields: readonly EntryField[], filled: FilledFie
   const bath = bathFacts(context.log, filled.text("bath"));
   const opened = bath?.number("opened");
   const closed = bath?.number("closed");
-  return fields.flatMap(({ key, column, label, anyTime }): readonly FieldProblem[] => {
+  return fields.flatMap(({ key, column, label, anyTime, afterClose }): readonly FieldProblem[] => {
     const time = filled.number(key);
     if (column.type !== "date and time" || time === undefined || anyTime === true) return [];
     const said = `${label ?? column.label}: ${spoken(time)}`;
     if (now !== undefined && time > now + clockSlack) return [{ key, message: `${said} is still to come. Check the date.` }];
     if (opened !== undefined && time < opened) return [{ key, message: `${said} is before the bath was opened, ${spoken(opened)}. Check the bath and the date.` }];
-    if (closed !== undefined && time > closed) return [{ key, message: `${said} is after the bath was closed, ${spoken(closed)}. Check the bath and the date.` }];
+    if (afterClose === true && closed !== undefined && time < closed) return [{ key, message: `${said} is before the bath was closed, ${spoken(closed)}. Check the bath and the date.` }];
+    if (afterClose !== true && closed !== undefined && time > closed) return [{ key, message: `${said} is after the bath was closed, ${spoken(closed)}. Check the bath and the date.` }];
     return [];
   });
 }

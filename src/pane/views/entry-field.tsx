@@ -24,6 +24,8 @@ function fieldElementId(key: string): string {
   return `field-${key.replaceAll(/[^a-z0-9]+/gi, "-")}`;
 }
 
+const listIdOf = (field: EntryField): string => `${fieldElementId(field.key)}-suggestions`;
+
 /** Moves the focus to a field, unfolding what it is folded into. */
 export function focusField(key: string): void {
   const element = document.getElementById(fieldElementId(key));
@@ -54,7 +56,15 @@ function controlOf({ field, system, value, onChange }: Props, className: string)
   }
   const bareNumber = column.type !== "text" && columnUnit(column.unit, system) === undefined;
   return (
-    <Input className={className} size="large" autoComplete="off" inputMode={bareNumber ? "decimal" : "text"} value={value} onChange={(_, data) => { onChange(data.value); }} />
+    <Input
+      className={className}
+      size="large"
+      autoComplete="off"
+      inputMode={bareNumber ? "decimal" : "text"}
+      {...(field.suggestions === undefined ? {} : { list: listIdOf(field) })}
+      value={value}
+      onChange={(_, data) => { onChange(data.value); }}
+    />
   );
 }
 
@@ -65,14 +75,21 @@ export function EntryFieldView(props: Props): React.JSX.Element {
   const hint = converted === undefined ? (showHelp ? field.column.help : undefined) : `= ${converted}`;
   const { control } = useControlStyles();
   return (
-    <Field
-      id={fieldElementId(field.key)}
-      label={label}
-      required={field.required}
-      {...(problem === undefined ? {} : { validationMessage: problem })}
-      {...(hint === undefined ? {} : { hint })}
-    >
-      {controlOf(props, control)}
-    </Field>
+    <>
+      <Field
+        id={fieldElementId(field.key)}
+        label={label}
+        required={field.required}
+        {...(problem === undefined ? {} : { validationMessage: problem })}
+        {...(hint === undefined ? {} : { hint })}
+      >
+        {controlOf(props, control)}
+      </Field>
+      {field.suggestions === undefined ? null : (
+        <datalist id={listIdOf(field)}>
+          {field.suggestions.map((text) => <option key={text} value={text} />)}
+        </datalist>
+      )}
+    </>
   );
 }

@@ -25,6 +25,8 @@ interface Props {
 const blockedButton: Readonly<Partial<Record<EntryId, string>>> = {
   charge: "Go to the charge",
   "bench test": "Go to the bench test",
+  addition: "Go to the top-up",
+  "change-out": "Go to the change-out",
 };
 
 /** Moves the focus to the first field that has a problem, as listed in the form. */

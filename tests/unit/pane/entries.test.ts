@@ -26,7 +26,7 @@ beforeAll(async () => {
   benchTested = await demoLog("2027-03-01T09:40");
   topUpDue = await demoLog("2027-03-02T17:00", { readings: [due] });
   toppedUp = await demoLog("2027-03-02T17:00", { readings: [due], additions: [topUp] });
-});
+}, 180_000);
 
 function fill(form: EntryForm, log: LogSnapshot, typed: Draft): FilledForm {
   const context: EntryContext = { log, system: "US", bath, now: "2027-03-08T08:50" };

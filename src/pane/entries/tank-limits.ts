@@ -1,0 +1,33 @@
+import { findRow, rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
+import { depth as depthUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
+import { amount as amountFigure, figure } from "../fields/figures.ts";
+import { bathFacts } from "./bath-values.ts";
+import type { EntryContext, FieldProblem } from "./entry-form.ts";
+
+/** The tank that a bath stands in. */
+export function tankOf(context: EntryContext, bath: string | undefined): RowFacts | undefined {
+  const tank = bathFacts(context.log, bath)?.text("tank");
+  const row = tank === undefined ? undefined : findRow(context.log, "tanks", "tank", tank);
+  return row === undefined ? undefined : rowFacts(row);
+}
+
+/** What went in or came out: 0 is nothing to record, and no tank gives or takes more than it holds. */
+export function amountProblems(key: string, label: string, given: number | undefined, bath: string | undefined, context: EntryContext): readonly FieldProblem[] {
+  if (given === undefined) return [];
+  if (given === 0) return [{ key, message: `${label}: 0 is nothing to record. Allowed: more than 0.` }];
+  const holds = tankOf(context, bath)?.number("workingVolume");
+  if (holds === undefined || given <= holds) return [];
+  const unit = volumeUnit[context.system];
+  return [{ key, message: `${label}: ${amountFigure(given)} ${unit} is more than the tank holds. Allowed: up to ${amountFigure(holds)} ${unit}.` }];
+}
+
+/** A tank has room above its fill line, but rarely more than this share of the depth (common practice, no source). */
+const freeboard = 0.1;
+
+/** A level that stands far above the fill line is possible, and likely a slip. */
+export function levelDoubts(level: number | undefined, bath: string | undefined, context: EntryContext): readonly string[] {
+  const line = tankOf(context, bath)?.number("fillDepth");
+  if (level === undefined || line === undefined || level <= line * (1 + freeboard)) return [];
+  const unit = depthUnit[context.system];
+  return [`A level of ${figure(level, 1)} ${unit} is ${figure(level - line, 1)} ${unit} above the fill line. Is that right?`];
+}
