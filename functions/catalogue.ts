@@ -7,6 +7,8 @@ import { alkalinitySplit } from "./water/alkalinity-split.ts";
 import { blend } from "./water/blend.ts";
 import { blendShare } from "./water/blend-share.ts";
 import { bufferPh } from "./ph/buffer-ph.ts";
+import { corrosive } from "./discharge/corrosive.ts";
+import { dischargeCheck } from "./discharge/discharge-check.ts";
 import { dose } from "./charge/dose.ts";
 import { doseAtPh } from "./charge/dose-at-ph.ts";
 import { driftFix } from "./meter/drift-fix.ts";
@@ -15,6 +17,7 @@ import { hardnessClass } from "./water/hardness-class.ts";
 import { hardnessDose } from "./charge/hardness-dose.ts";
 import { jarDose } from "./charge/jar-dose.ts";
 import { lsi } from "./water/lsi.ts";
+import { makeUp } from "./top-up/make-up.ts";
 import { meterFix } from "./meter/meter-fix.ts";
 import { meterSlope } from "./meter/meter-slope.ts";
 import { nextAdd } from "./top-up/next-add.ts";
@@ -80,11 +83,14 @@ export const catalogue: readonly WorksheetFunction[] = [
   recovered,
   topUpLearned,
   topUpTitration,
+  makeUp,
   solutionPh,
   solution,
   acidFor,
   acidTo,
   acidStages,
+  dischargeCheck,
+  corrosive,
   unitPrice,
   share,
   topUpTable,

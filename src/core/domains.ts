@@ -63,3 +63,8 @@ export const recordedTime: Domain = { measure: "number", low: 0, openLow: true, 
 export const asFoundError: Domain = { measure: "number", low: -2, high: 2 };
 /** Millivolts: what the input of a pH meter can show. */
 export const electrodePotential: Domain = { measure: "number", low: -2000, high: 2000 };
+/** An amount that may be none, in whatever unit it was given. */
+export const amountOrNone: Domain = { measure: "number", low: 0, high: 1e9 };
+export const loadCount: Domain = { measure: "number", low: 0, high: 1e6 };
+/** Up to 104 °F, above which federal law lets nothing reach the treatment works (40 CFR 403.5(b)(5)). */
+export const releaseTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 40 };

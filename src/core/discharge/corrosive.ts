@@ -1,0 +1,14 @@
+import { checkWithin } from "../domain.ts";
+import { readablePh } from "../domains.ts";
+import type { PH } from "../units/quantity.ts";
+
+/**
+ * Whether a watery waste has the characteristic of corrosivity by its pH: 2 and less, or 12.5 and more, 40 CFR
+ * 261.22(a)(1).
+ *
+ * @throws OutOfRange for a pH outside the scale
+ */
+export function corrosive(reading: PH): boolean {
+  checkWithin("pH", reading, readablePh);
+  return reading <= 2 || reading >= 12.5;
+}

@@ -1,0 +1,27 @@
+import { DomainError } from "../domain-error.ts";
+import { checkWithin } from "../domain.ts";
+import { readablePh, releaseTemperature } from "../domains.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
+
+/** A release's own limits, both allowed themselves. */
+export interface ReleaseLimits {
+  readonly low: PH;
+  readonly high: PH;
+}
+
+/**
+ * Where a reading lies among a shop's own limits. It says nothing of whether a release is allowed.
+ *
+ * @param temperature of the sample; absent: not judged
+ * @throws OutOfRange for a value outside its domain, such as a sample above 40 °C, which must cool first
+ * @throws DomainError where the low limit is not below the high one
+ */
+export function placeAmongLimits(reading: PH, { low, high }: ReleaseLimits, temperature: Kelvin | undefined): "within" | "below" | "above" {
+  checkWithin("pH", reading, readablePh);
+  checkWithin("low", low, readablePh);
+  checkWithin("high", high, readablePh);
+  if (low >= high) throw new DomainError("invalid", "Low must lie below high: the limits are the wrong way around or the same");
+  if (temperature !== undefined) checkWithin("temperature", temperature, releaseTemperature);
+  if (reading < low) return "below";
+  return reading > high ? "above" : "within";
+}
