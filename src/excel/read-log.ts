@@ -19,7 +19,10 @@ function rowsOf(
   return body.flatMap((line, position) => {
     const cells: Record<string, RowValue | undefined> = {};
     for (const [column, at] of positions) cells[column.id] = cellContent(line[at]);
-    const written = table.columns.some((column) => column.role === "input" && cells[column.id] !== undefined);
+    const [first] = table.columns;
+    const written = table.fixedRows === true && first !== undefined
+      ? cells[first.id] !== undefined
+      : table.columns.some((column) => column.role === "input" && cells[column.id] !== undefined);
     return written ? [{ position, cells }] : [];
   });
 }

@@ -1,4 +1,5 @@
 import { additionIssues } from "./addition-issues.ts";
+import { additionStatement } from "./statement-keys.ts";
 import { additionWater, additionWaterHelpers } from "./addition-water.ts";
 import { computed, helper, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
@@ -79,7 +80,7 @@ export const additionsSheet: SheetDefinition = {
       name: "Additions",
       caption: "Additions",
       emptyRows: 1,
-      columns: [...inputs, ...results, ...additionWater, ...helpers, ...additionWaterHelpers, ...additionIssues],
+      columns: [...inputs, ...results, ...additionWater, ...helpers, ...additionWaterHelpers, ...additionIssues, additionStatement],
       signals: [
         { column: "recovery", when: { is: recovery.short }, look: "act" },
         { column: "recovery", when: { is: recovery.over }, look: "watch" },

@@ -1,3 +1,4 @@
+import { bathClaims } from "./bath-claims.ts";
 import { dateInput, keyInput, moneyInput, textInput, wordInput } from "./columns.ts";
 import type { FieldDefinition, References, SheetDefinition, TableDefinition } from "./definition.ts";
 import { blankIf, quoted, where } from "./formulas.ts";
@@ -63,7 +64,7 @@ export const costsSheet: SheetDefinition = {
   purpose: "What a bath cost and which claim bears how much, to the cent, with the basis shown.",
   caution: "Shop errors are not claim costs: one wrong line and an adjuster doubts all of them.",
   fields,
-  tables: [costLines, shares],
+  tables: [costLines, shares, bathClaims],
   arrangement: "side by side",
   tabColor: "#6B6B6B",
   pagesWide: 1,

@@ -100,7 +100,14 @@ export type TableId =
   | "stockBalance"
   | "releases"
   | "costLines"
-  | "shares";
+  | "shares"
+  | "bathClaims"
+  | "statementBaths"
+  | "statementUse"
+  | "statementTopUps"
+  | "statementCounts"
+  | "statementItems"
+  | "statementShares";
 
 /** Words that ask for attention get a colour as well; the words alone already say it. */
 export interface RowSignal {
@@ -124,6 +131,8 @@ export interface TableDefinition {
   readonly columns: readonly ColumnDefinition[];
   /** Empty rows a new log starts with (at least 1: an Excel table cannot have none). */
   readonly emptyRows: number;
+  /** Its lines are all worked out: nobody types into it and it never grows. */
+  readonly fixedRows?: true;
   readonly signals?: readonly RowSignal[];
 }
 
@@ -178,6 +187,8 @@ export interface SheetDefinition {
   /** Printed pages next to each other; a wide sheet on one page would be too small to read. */
   readonly pagesWide: number;
   readonly orientation: "portrait" | "landscape";
+  /** A page for someone outside the shop: tables close together, no help beside the fields. */
+  readonly document?: true;
 }
 
 export interface LogDefinition {

@@ -17,10 +17,11 @@ function valueCell(placed: PlacedField, log: LogDefinition, system: UnitSystem, 
 
 /** Label, value and help of a named cell. */
 export function fieldCells(placed: PlacedField, log: LogDefinition, system: UnitSystem, given: RowValue | undefined): readonly CellPlan[] {
-  const { field, row, labelColumn, valueColumn } = placed;
+  const { field, row, labelColumn, valueColumn, sheet } = placed;
+  const help: readonly CellPlan[] = sheet.document === true ? [] : [{ row, column: valueColumn + 1, style: "fieldHelp", kind: "value", value: field.help }];
   return [
     { row, column: labelColumn, style: "fieldLabel", kind: "value", value: headerOf(field, system) },
     valueCell(placed, log, system, given),
-    { row, column: valueColumn + 1, style: "fieldHelp", kind: "value", value: field.help },
+    ...help,
   ];
 }

@@ -20,27 +20,18 @@ export const economicTest: ComputedColumn =
       `IF(${r.here("restoreCost")}<${r.named("economicShare")}*${r.here("replacementValue")},"within the share","over the share")`));
 
 /** Metals that alkali attacks, as people write them; found anywhere in the material. */
-const amphotericWords = ["aluminum", "aluminium", "zinc", "galvan", "pewter", "solder", "die-cast", "die cast"] as const;
+export const amphotericWords = ["aluminum", "aluminium", "zinc", "galvan", "pewter", "solder", "die-cast", "die cast"] as const;
 
 /** Short words that stand inside others ("tint", "leather" do not count). */
-const amphotericStarts = ["tin", "tinplate", "tinned", "lead", "leaded"] as const;
+export const amphotericStarts = ["tin", "tinplate", "tinned", "lead", "leaded"] as const;
 
-const neverInTank = ["batter", "aerosol", "fuel", "gasoline", "lighter", "paint tin", "paint can", "cans of paint"] as const;
-
-function found(text: string, words: readonly string[]): string {
-  return `OR(${words.map((word) => `ISNUMBER(SEARCH(${quoted(word)},${text}))`).join(",")})`;
-}
+export const neverInTank = ["batter", "aerosol", "fuel", "gasoline", "lighter", "paint tin", "paint can", "cans of paint"] as const;
 
 /** The one thing to look at first, in words. */
 export const itemCheck: ComputedColumn =
   computed({ id: "check", label: "Check", type: "text", width: 30, help: "What is missing or must not go into the bath; blank where nothing is. It knows the words typed, not the piece." },
     (r) => {
-      const words = `" "&SUBSTITUTE(SUBSTITUTE(${r.here("material")},","," "),"-"," ")&" "`;
-      const metal = `OR(${found(r.here("material"), amphotericWords)},${found(words, amphotericStarts.map((word) => ` ${word} `))})`;
-      const hazard = found(`${r.here("item")}&" "&${r.here("material")}`, neverInTank);
-      const claimsInBath = `COUNTIFS(${r.all("loads", "bath")},${r.here("bath")},${r.all("loads", "firstOfClaim")},1)`;
-      const inBath = `IF(${metal},"keep out of alkali: metal",IF(${hazard},"keep out of the tank: hazard",IF(${r.here("pre1980")}<>"yes","",IF(${r.here("bath")}="","isolate: bath of its own",IF(${claimsInBath}>1,"isolate: this bath is shared","")))))`;
       const asked = `IF(${r.here("standing")}=${quoted(itemStandings.reasonMissing)},"give a reason code",IF(AND(${r.here("outcome")}="not restorable",${r.here("reasonText")}=""),"give the reason in a sentence",IF(AND(${r.here("outcome")}="restored",${r.here("route")}="none"),"give a route: restored how?",IF(AND(${r.here("outcome")}="restored",${r.here("route")}="bath",${r.here("bath")}=""),"give the bath",""))))`;
       return blankIf([`${r.here("standing")}=""`],
-        `IF(${r.here("claim")}="","claim missing",IF(NOT(ISNUMBER(${r.here("quantity")})),"give the pieces",IF(AND(${r.here("route")}="bath",${inBath}<>""),${inBath},${asked})))`);
+        `IF(${r.here("claim")}="","claim missing",IF(NOT(ISNUMBER(${r.here("quantity")})),"give the pieces",IF(${r.here("inBath")}<>"",${r.here("inBath")},${asked})))`);
     });

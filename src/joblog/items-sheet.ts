@@ -1,7 +1,9 @@
 import { keyInput, moneyInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
 import { itemCounts } from "./item-counts.ts";
-import { itemCheck, itemStanding, economicTest } from "./item-standing.ts";
+import { economicTest, itemCheck, itemStanding } from "./item-standing.ts";
+import { keepOut } from "./keep-out.ts";
+import { itemStatement } from "./statement-keys.ts";
 import { between, moneyLimits } from "./units-of.ts";
 import { itemStandings, outcomes, reasonCodes, routes, yesNo } from "./words.ts";
 
@@ -26,6 +28,8 @@ const columns: readonly ColumnDefinition[] = [
   itemStanding,
   economicTest,
   itemCheck,
+  ...keepOut,
+  itemStatement,
 ];
 
 export const itemsSheet: SheetDefinition = {

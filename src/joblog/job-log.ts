@@ -11,10 +11,11 @@ import { meterSheet } from "./meter-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
 import { releaseSheet } from "./release-sheet.ts";
 import { shopSheet } from "./shop-sheet.ts";
+import { claimStatementSheet } from "./statement-sheet.ts";
 import { stockSheet } from "./stock-sheet.ts";
 
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {
   version: 2,
-  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, releaseSheet, costsSheet, shopSheet],
+  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, releaseSheet, costsSheet, claimStatementSheet, shopSheet],
 };

@@ -1,6 +1,7 @@
 import { computed, helper } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
 import { at, blankIf, positionOf, quoted, where } from "./formulas.ts";
+import { loadStatement } from "./statement-keys.ts";
 import { yesNo } from "./words.ts";
 
 const [yes] = yesNo;
@@ -54,4 +55,5 @@ export const loadHelpers: readonly ComputedColumn[] = [
       ])})+1`)),
   helper({ id: "entryKey", label: "Bath and order", type: "text", width: 16, help: "Bath and place in its order of claims, by which Costs finds them." },
     (r) => blankIf([`${r.here("entry")}=""`], `${r.here("bath")}&"|"&${r.here("entry")}`)),
+  loadStatement,
 ];

@@ -10,6 +10,9 @@ const cautionWidth = 125;
 /** Empty sheet rows under a stacked table, so that it can grow past its spare rows. */
 const roomBelowStacked = 3;
 
+/** One blank row under a table that never grows. */
+const roomBelowFixed = 1;
+
 /** Rows of baths above the chart. */
 const roomAboveChart = 14;
 
@@ -80,7 +83,7 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
     const headerRow = captioned ? row + 1 : row;
     const area: AreaPlan = { row: headerRow, column, rows: dataRows + 1, columns: table.columns.length };
     const placed: PlacedTable = { table, sheet, captionRow: captioned ? row : undefined, area };
-    if (sheet.arrangement === "stacked") row = headerRow + area.rows + roomBelowStacked;
+    if (sheet.arrangement === "stacked") row = headerRow + area.rows + (table.fixedRows === true ? roomBelowFixed : roomBelowStacked);
     else column += area.columns + 1;
     return placed;
   });
@@ -101,7 +104,7 @@ function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogCont
   const firstField = 2 + cautionLines.length + 1;
   const valueColumn = valueColumnOf(sheet, widths, system);
   const fields = sheet.fields.map((field, index): PlacedField => ({ field, sheet, row: firstField + index, labelColumn: headColumnOf(sheet), valueColumn }));
-  if (fields.length > 0) {
+  if (fields.length > 0 && sheet.document !== true) {
     const needed = sheet.fields.some((field) => field.type === "text") ? 26 : 14;
     widths[valueColumn] = Math.max(widths[valueColumn] ?? 0, needed);
   }
