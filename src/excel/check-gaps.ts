@@ -6,8 +6,11 @@ function isBlank(values: readonly (readonly unknown[])[]): boolean {
   return values.every((line) => line.every((value) => value === ""));
 }
 
-/** Missing parts of a sheet that is kept may only go where the plan had them, on blank ground beside their label. */
-export async function checkGaps(context: Excel.RequestContext, kept: readonly SheetPlacement[]): Promise<void> {
+/**
+ * Lost parts of a sheet that is kept may only go where the plan had them, on blank ground beside their
+ * label; `newNames` are no losses but come with a later version.
+ */
+export async function checkGaps(context: Excel.RequestContext, kept: readonly SheetPlacement[], newNames: readonly NamePlan[]): Promise<void> {
   const grounds: { table: TablePlan; sheet: string; range: Excel.Range }[] = [];
   const labels: { name: NamePlan; sheet: string; wanted: unknown; range: Excel.Range }[] = [];
   for (const placement of kept) {
@@ -17,9 +20,9 @@ export async function checkGaps(context: Excel.RequestContext, kept: readonly Sh
       const range = worksheet.getRangeByIndexes(row, column, rows, columns).load("values");
       grounds.push({ table, sheet: placement.actual, range });
     }
-    for (const name of placement.missingNames) {
-      const label = placement.plan.cells.find((cell) => cell.row === name.row && cell.column === name.column - 1);
-      const range = worksheet.getRangeByIndexes(name.row, Math.max(0, name.column - 1), 1, 1).load("values");
+    for (const name of placement.missingNames.filter((one) => !newNames.includes(one))) {
+      const label = placement.plan.cells.find((cell) => cell.row === name.row && cell.style === "fieldLabel");
+      const range = worksheet.getRangeByIndexes(name.row, label?.column ?? 0, 1, 1).load("values");
       labels.push({ name, sheet: placement.actual, wanted: label?.kind === "value" ? label.value : "", range });
     }
   }

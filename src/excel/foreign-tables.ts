@@ -4,21 +4,25 @@ import { LogProblem } from "./office-problems.ts";
 /** A header without its unit, which follows the log's unit system. */
 const label = (header: string): string => header.split(", ")[0] ?? header;
 
-/** A shop may rename a column or two; a table that shares fewer than half of them is one of its own. */
-function isForeign(plan: TablePlan, headers: readonly unknown[]): boolean {
-  const present = new Set(headers.map((header) => label(String(header))));
+/**
+ * A shop may rename a column or two; a table that shares fewer than half of them is one of its own.
+ * In a workbook with the log's named cells a table may also be one of an earlier, narrower log.
+ */
+function isForeign(plan: TablePlan, headers: readonly string[], hasLogCells: boolean): boolean {
+  const present = new Set(headers.map(label));
   const known = plan.columns.filter(({ header }) => present.has(label(header))).length;
-  return known * 2 < plan.columns.length;
+  return known * 2 < (hasLogCells ? Math.min(plan.columns.length, headers.length) : plan.columns.length);
 }
 
 /** Throws a LogProblem where a table of the shop's own bears a name that the log's formulas need. */
-export async function refuseForeignTables(context: Excel.RequestContext, plans: readonly TablePlan[], tables: readonly Excel.Table[]): Promise<void> {
-  const headers = new Map(tables.map((table) => [table.name, table.getHeaderRowRange().load("values")]));
-  if (headers.size === 0) return;
-  await context.sync();
+export function refuseForeignTables(
+  plans: readonly TablePlan[],
+  tables: readonly { readonly name: string; readonly headers: readonly string[] }[],
+  hasLogCells: boolean,
+): void {
   const foreign = plans.find((plan) => {
-    const row = headers.get(plan.name)?.values[0];
-    return row !== undefined && isForeign(plan, row);
+    const table = tables.find(({ name }) => name === plan.name);
+    return table !== undefined && isForeign(plan, table.headers, hasLogCells);
   });
   if (foreign === undefined) return;
   throw new LogProblem({

@@ -6,6 +6,7 @@ import { findField } from "../joblog/references.ts";
 import type { WorkbookPlan } from "../joblog/plan.ts";
 import type { BlankFill, NewRow } from "./append-ground.ts";
 import { writeRows } from "./append-rows.ts";
+import type { LongWork } from "./long-work.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read-log.ts";
 import { writePlan, type BuildReport } from "./write-plan.ts";
@@ -18,9 +19,25 @@ async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<
   }
 }
 
-/** Builds the log in the open workbook, or adds what a log there lacks; rows that hold data are left alone. */
-export function buildLog(plan: WorkbookPlan): Promise<BuildReport> {
-  return inExcel((context) => writePlan(context, plan));
+/**
+ * Builds the log in the open workbook, or adds what a log there lacks; rows that hold data are left
+ * alone. Cancelled or failed, it leaves the workbook as it was.
+ */
+export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
+  return inExcel((context) => writePlan(context, plan, "none", work));
+}
+
+/**
+ * Brings a log of an earlier version to the plan's: new sheets, columns and named cells, formulas that
+ * changed, the version last. Typed data stays. Cancelled or failed, it leaves the workbook as it was.
+ */
+export function upgradeLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
+  return inExcel((context) => writePlan(context, plan, "changed", work));
+}
+
+/** Writes every formula of the log anew, where cells show #NAME? after the add-in was missing; adds what is missing as well. */
+export function repairFormulas(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
+  return inExcel((context) => writePlan(context, plan, "all", work));
 }
 
 /** The unit system that a damaged log names; undefined where even that is gone. */

@@ -1,6 +1,7 @@
 import type { LogDefinition, RowValue, TableDefinition, TableId } from "../joblog/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../joblog/log-snapshot.ts";
-import { LogProblem } from "./office-problems.ts";
+import { findField } from "../joblog/references.ts";
+import { DamagedLog, NewerLog, OlderLog } from "./log-problems.ts";
 import { columnPositions, logTables, systemOf } from "./table-columns.ts";
 
 function cellContent(value: unknown): RowValue | undefined {
@@ -27,14 +28,21 @@ function rowsOf(
   });
 }
 
+/** Throws OlderLog or NewerLog where the log's cell names another version; a blank or foreign value is left to the checks that follow. */
+function refuseOtherVersion(value: unknown, log: LogDefinition): void {
+  if (typeof value !== "number" || value === log.version) return;
+  throw value < log.version ? new OlderLog(value, log.version) : new NewerLog(value, log.version);
+}
+
 /**
  * After Excel could not find a part of the log: undefined where there is no log at all, else a LogProblem
- * that names the part. Wants a context of its own: one whose batch failed is spent.
+ * that names the part or says that the log is of another version. Wants a context of its own: one whose batch failed is spent.
  */
 export async function explainMissing(context: Excel.RequestContext, log: LogDefinition): Promise<undefined> {
   const { workbook } = context;
   workbook.tables.load("items/name");
   workbook.names.load("items/name");
+  const version = workbook.names.getItemOrNullObject(findField(log, "logVersion").name).getRangeOrNullObject().load("values");
   await context.sync();
   const tableNames = new Set(workbook.tables.items.map((table) => table.name));
   const cellNames = new Set(workbook.names.items.map((item) => item.name));
@@ -42,16 +50,17 @@ export async function explainMissing(context: Excel.RequestContext, log: LogDefi
   const fields = log.sheets.flatMap((sheet) => sheet.fields);
   // A table of the log's name alone can be the shop's own; the named cells are the log's mark.
   if (!fields.some((field) => cellNames.has(field.name)) || !tables.some(({ table }) => tableNames.has(table.name))) return undefined;
+  if (!version.isNullObject) refuseOtherVersion(version.values[0]?.[0], log);
   const table = tables.find((one) => !tableNames.has(one.table.name));
   const remedy = "Undo the change (Ctrl+Z), or choose Add what is missing: it leaves your rows alone.";
   if (table !== undefined) {
-    throw new LogProblem({
+    throw new DamagedLog({
       what: `The log is damaged: the table ${table.table.name} (sheet ${table.sheet.name}) is missing or renamed.`,
       remedy,
     });
   }
   const field = fields.find((one) => !cellNames.has(one.name));
-  throw new LogProblem({
+  throw new DamagedLog({
     what:
       field === undefined
         ? "The log is damaged: a named cell was deleted."
@@ -60,7 +69,10 @@ export async function explainMissing(context: Excel.RequestContext, log: LogDefi
   });
 }
 
-/** The whole log in one read trip. Throws Office's ItemNotFound where a part is missing, a LogProblem where a column is. */
+/**
+ * The whole log in one read trip. Throws Office's ItemNotFound where a part is missing, a LogProblem where
+ * a column is or the log is of another version.
+ */
 export async function readTables(context: Excel.RequestContext, log: LogDefinition): Promise<LogSnapshot> {
   const { workbook } = context;
   const fields = log.sheets
@@ -77,6 +89,7 @@ export async function readTables(context: Excel.RequestContext, log: LogDefiniti
   });
   await context.sync();
   const fieldValues = Object.fromEntries(fields.map(({ field, range }) => [field.id, cellContent(range.values[0]?.[0])]));
+  refuseOtherVersion(fieldValues["logVersion"], log);
   const system = systemOf(fieldValues["unitSystem"]);
   const rows = Object.fromEntries(
     tables.map(({ table, sheet, headers, body }) => [table.id, rowsOf(table, sheet.name, headers.values[0] ?? [], body.values, system)]),

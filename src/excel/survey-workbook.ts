@@ -1,23 +1,74 @@
-import type { WorkbookPlan } from "../joblog/plan.ts";
+import { findField } from "../joblog/references.ts";
+import { jobLog } from "../joblog/job-log.ts";
+import type { AreaPlan, WorkbookPlan } from "../joblog/plan.ts";
 import { refuseForeignTables } from "./foreign-tables.ts";
 import { LogProblem } from "./office-problems.ts";
 import type { WorkbookSurvey } from "./plan-placement.ts";
 
-async function sheetsOf(
-  context: Excel.RequestContext,
-  ranges: ReadonlyMap<string, Excel.Worksheet>,
-): Promise<ReadonlyMap<string, string>> {
-  if (ranges.size === 0) return new Map();
-  for (const sheet of ranges.values()) sheet.load("name");
-  await context.sync();
-  return new Map([...ranges].map(([name, sheet]) => [name, sheet.name]));
+const versionName = findField(jobLog, "logVersion").name;
+
+/** A table of the workbook, the log's or the shop's own. */
+export interface SurveyedTable {
+  readonly name: string;
+  readonly sheet: string;
+  /** Header row and data rows. */
+  readonly area: AreaPlan;
+  readonly headers: readonly string[];
+  /** What the first data row holds. */
+  readonly firstRow: readonly unknown[];
+  readonly filtered: boolean;
 }
 
-/** Reads which of the plan's tables and names the workbook already holds, and where. */
-export async function surveyWorkbook(context: Excel.RequestContext, plan: WorkbookPlan): Promise<WorkbookSurvey> {
+/** A named cell of the log. */
+export interface SurveyedCell {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly formula: unknown;
+}
+
+export interface Survey extends WorkbookSurvey {
+  /** Undefined where no cell says it. */
+  readonly version: number | undefined;
+  readonly tables: readonly SurveyedTable[];
+  readonly cells: ReadonlyMap<string, SurveyedCell>;
+  readonly protectedSheets: ReadonlySet<string>;
+}
+
+interface LoadedTable {
+  readonly table: Excel.Table;
+  readonly range: Excel.Range;
+  readonly headers: Excel.Range;
+  readonly firstRow: Excel.Range;
+}
+
+function loadTable(table: Excel.Table): LoadedTable {
+  table.autoFilter.load("isDataFiltered");
+  table.worksheet.load("name");
+  return {
+    table,
+    range: table.getRange().load("rowIndex,columnIndex,rowCount,columnCount"),
+    headers: table.getHeaderRowRange().load("values"),
+    firstRow: table.getDataBodyRange().getRow(0).load("formulas"),
+  };
+}
+
+function surveyed({ table, range, headers, firstRow }: LoadedTable): SurveyedTable {
+  return {
+    name: table.name,
+    sheet: table.worksheet.name,
+    area: { row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount },
+    headers: (headers.values[0] ?? []).map(String),
+    firstRow: firstRow.formulas[0] ?? [],
+    filtered: table.autoFilter.isDataFiltered,
+  };
+}
+
+/** Reads what of the plan the workbook holds already, and where: one trip for a workbook without tables and names, else two. */
+export async function surveyWorkbook(context: Excel.RequestContext, plan: WorkbookPlan): Promise<Survey> {
   const { workbook } = context;
   workbook.load("readOnly");
-  workbook.worksheets.load("items/name");
+  workbook.worksheets.load("items/name,items/protection/protected");
   workbook.tables.load("items/name");
   workbook.names.load("items/name,items/value");
   await context.sync();
@@ -27,13 +78,30 @@ export async function surveyWorkbook(context: Excel.RequestContext, plan: Workbo
       remedy: "Save a copy (File, Save a Copy) and build the log there.",
     });
   }
-  const planned = plan.sheets.flatMap((sheet) => sheet.tables);
-  const wantedTables = new Set(planned.map((table) => table.name));
   const wantedNames = new Set(plan.names.map((name) => name.name));
-  const tables = workbook.tables.items.filter((table) => wantedTables.has(table.name));
-  const names = workbook.names.items.filter((item) => wantedNames.has(item.name) && !String(item.value).includes("#REF!"));
-  await refuseForeignTables(context, planned, tables);
-  const tableSheets = await sheetsOf(context, new Map(tables.map((table) => [table.name, table.worksheet])));
-  const nameSheets = await sheetsOf(context, new Map(names.map((item) => [item.name, item.getRange().worksheet])));
-  return { sheets: workbook.worksheets.items.map((sheet) => sheet.name), tableSheets, nameSheets };
+  const loadedTables = workbook.tables.items.map(loadTable);
+  const loadedCells = workbook.names.items
+    .filter((item) => wantedNames.has(item.name) && !String(item.value).includes("#REF!"))
+    .map((item) => {
+      const range = item.getRange().load("rowIndex,columnIndex,formulas");
+      range.worksheet.load("name");
+      return { name: item.name, range };
+    });
+  if (loadedTables.length + loadedCells.length > 0) await context.sync();
+  const tables = loadedTables.map(surveyed);
+  const cells = new Map(loadedCells.map(({ name, range }): [string, SurveyedCell] =>
+    [name, { sheet: range.worksheet.name, row: range.rowIndex, column: range.columnIndex, formula: range.formulas[0]?.[0] }]));
+  const version = cells.get(versionName)?.formula;
+  const planned = plan.sheets.flatMap((sheet) => sheet.tables);
+  refuseForeignTables(planned, tables, cells.size > 0);
+  const wantedTables = new Set(planned.map((table) => table.name));
+  return {
+    sheets: workbook.worksheets.items.map((sheet) => sheet.name),
+    tableSheets: new Map(tables.filter(({ name }) => wantedTables.has(name)).map(({ name, sheet }) => [name, sheet])),
+    nameSheets: new Map([...cells].map(([name, { sheet }]) => [name, sheet])),
+    version: typeof version === "number" ? version : undefined,
+    tables,
+    cells,
+    protectedSheets: new Set(workbook.worksheets.items.filter((sheet) => sheet.protection.protected).map((sheet) => sheet.name)),
+  };
 }

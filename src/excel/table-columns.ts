@@ -1,6 +1,7 @@
 import type { ColumnDefinition, LogDefinition, SheetDefinition, TableDefinition } from "../joblog/definition.ts";
 import { headerOf } from "../joblog/headers.ts";
 import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
+import { DamagedLog } from "./log-problems.ts";
 import { LogProblem } from "./office-problems.ts";
 
 /** The log's tables with the sheet each stands on. */
@@ -23,7 +24,7 @@ export function columnPositions(
     const header = headerOf(column, system);
     const position = headers.indexOf(header);
     if (position < 0) {
-      throw new LogProblem({
+      throw new DamagedLog({
         what: `The log is damaged: the column "${header}" of table ${table.name} (sheet ${sheet}) is missing or renamed.`,
         remedy: "Undo the change (Ctrl+Z) or give the column that heading again. Your rows are untouched.",
       });

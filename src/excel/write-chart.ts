@@ -1,43 +1,90 @@
+import { releasedShapes } from "../joblog/released-shapes.ts";
 import type { AreaPlan, ChartPlan, ChartSeriesPlan } from "../joblog/plan.ts";
+import type { SheetPlacement } from "./plan-placement.ts";
+import type { Whereabouts } from "./whereabouts.ts";
 
-function rangeOf(worksheet: Excel.Worksheet, area: AreaPlan): Excel.Range {
-  return worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+/** A planned chart that its sheet lacks. */
+export interface MissingChart {
+  readonly placement: SheetPlacement;
+  readonly plan: ChartPlan;
 }
 
-/**
- * Puts an empty frame of the chart in place. Excel invents series from the source range, so how many
- * there are is known only after a sync; `fillChart` then makes them the planned ones.
- */
-export function placeChart(plan: ChartPlan, on: Excel.Worksheet, data: Excel.Worksheet): Excel.Chart {
+/** A chart in place, whose series follow when Excel has said how many it invented. */
+export interface DrawnChart {
+  readonly chart: Excel.Chart;
+  readonly plan: ChartPlan;
+  readonly whereabouts: Whereabouts;
+  readonly context: Excel.RequestContext;
+}
+
+const officeTypes = { scatter: "XYScatterLines", lines: "XYScatterLinesNoMarkers", bars: "BarClustered" } as const satisfies Readonly<Record<ChartPlan["kind"], Excel.ChartType | `${Excel.ChartType}`>>;
+
+/** All of a new sheet's; of a kept one those that came after `olderThan`, as a shop may have taken its own charts away. */
+export function missingCharts(placements: readonly SheetPlacement[], olderThan: number | undefined): readonly MissingChart[] {
+  const released = olderThan === undefined ? undefined : releasedShapes[olderThan]?.charts;
+  return placements.flatMap((placement) =>
+    placement.plan.charts
+      .filter(({ id }) => !placement.kept || (released !== undefined && !released.includes(id)))
+      .map((plan): MissingChart => ({ placement, plan })));
+}
+
+function rangeOf(context: Excel.RequestContext, plan: ChartPlan, planned: AreaPlan, whereabouts: Whereabouts): Excel.Range {
+  const { sheet, area } = whereabouts.area(plan.dataSheet, planned);
+  return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+}
+
+/** A chart stands as far below its table as the plan has it, however long the table has grown. */
+function standingArea({ placement, plan }: MissingChart, whereabouts: Whereabouts): AreaPlan {
+  const above = placement.plan.tables.find((table) => table.id === plan.below);
+  if (above === undefined || !placement.kept) return plan.area;
+  const now = whereabouts.table(above.name).area;
+  const grown = Math.max(0, now.row + now.rows - (above.area.row + above.area.rows));
+  return { ...plan.area, row: plan.area.row + grown };
+}
+
+function placeChart(context: Excel.RequestContext, missing: MissingChart, whereabouts: Whereabouts): DrawnChart {
+  const { placement, plan } = missing;
   const first = plan.series[0];
   if (first === undefined) throw new RangeError(`Chart ${plan.id} has no series.`);
-  const chart = on.charts.add("XYScatterLines", rangeOf(data, first.y), "Columns");
+  const on = context.workbook.worksheets.getItem(placement.actual);
+  const chart = on.charts.add(officeTypes[plan.kind], rangeOf(context, plan, first.y, whereabouts), "Columns");
   chart.name = plan.id;
   chart.title.text = plan.title;
-  const { row, column, rows, columns } = plan.area;
+  const { row, column, rows, columns } = standingArea(missing, whereabouts);
   chart.setPosition(on.getRangeByIndexes(row, column, 1, 1), on.getRangeByIndexes(row + rows - 1, column + columns - 1, 1, 1));
   chart.legend.position = "Bottom";
   chart.axes.categoryAxis.title.text = plan.xTitle;
   chart.axes.valueAxis.title.text = plan.yTitle;
   chart.series.load("items");
-  return chart;
+  return { chart, plan, whereabouts, context };
 }
 
-function drawSeries(series: Excel.ChartSeries, plan: ChartSeriesPlan, data: Excel.Worksheet): void {
+/** Empty frames in place. Excel invents series from the source range, so how many there are is known only after a sync. */
+export function placeCharts(context: Excel.RequestContext, charts: readonly MissingChart[], whereabouts: Whereabouts): readonly DrawnChart[] {
+  return charts.map((chart) => placeChart(context, chart, whereabouts));
+}
+
+function drawSeries(series: Excel.ChartSeries, plan: ChartSeriesPlan, { plan: chart, context, whereabouts }: DrawnChart): void {
   series.name = plan.label;
-  series.setXAxisValues(rangeOf(data, plan.x));
-  series.setValues(rangeOf(data, plan.y));
+  series.setXAxisValues(rangeOf(context, chart, plan.x, whereabouts));
+  series.setValues(rangeOf(context, chart, plan.y, whereabouts));
+  if (chart.kind === "bars") {
+    series.format.fill.setSolidColor(plan.color);
+    return;
+  }
   series.markerStyle = plan.mark === "points" ? "Circle" : "None";
   series.format.line.color = plan.color;
   series.format.line.weight = plan.mark === "points" ? 1.5 : 1.25;
   series.format.line.lineStyle = plan.mark === "dashes" ? "Dash" : "Continuous";
 }
 
-/** Gives a placed chart (its series loaded) exactly the planned series. */
-export function fillChart(chart: Excel.Chart, plan: ChartPlan, data: Excel.Worksheet): void {
-  const invented = chart.series.items;
-  plan.series.forEach((series, index) => {
-    drawSeries(invented[index] ?? chart.series.add(series.label), series, data);
-  });
-  for (const surplus of invented.slice(plan.series.length)) surplus.delete();
+/** Gives placed charts exactly the planned series; a sync must lie between placing and this. */
+export function fillCharts(charts: readonly DrawnChart[]): void {
+  for (const drawn of charts) {
+    const invented = drawn.chart.series.items;
+    drawn.plan.series.forEach((series, index) => {
+      drawSeries(invented[index] ?? drawn.chart.series.add(series.label), series, drawn);
+    });
+    for (const surplus of invented.slice(drawn.plan.series.length)) surplus.delete();
+  }
 }

@@ -1,6 +1,8 @@
 import { signalLooks, styleLooks } from "../joblog/looks.ts";
-import type { ConditionalFormatPlan, Look, SheetPlan } from "../joblog/plan.ts";
+import type { AreaPlan, CellPlan, ConditionalFormatPlan, Look } from "../joblog/plan.ts";
+import { everyCell } from "./every-cell.ts";
 import { styledAreas } from "./styled-areas.ts";
+import { movedFormula } from "./write-validation.ts";
 
 /** Excel measures a column in points; a character of the normal font is 7 pixels, the margin 5, a pixel 0.75 point. */
 function columnPoints(characters: number): number {
@@ -31,30 +33,34 @@ function applyLook(range: Excel.Range, look: Look): void {
   }
 }
 
-/** Widths, fills, fonts, borders and number formats of a sheet, one command for each rectangle of one look. */
-export function writeLooks(worksheet: Excel.Worksheet, plan: SheetPlan): void {
-  plan.columnWidths.forEach((characters, column) => {
-    worksheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = columnPoints(characters);
-  });
-  for (const { row, points } of plan.rowHeights) worksheet.getRangeByIndexes(row, 0, 1, 1).format.rowHeight = points;
-  for (const area of styledAreas(plan.cells)) {
+/** `characters` wide, as the plan counts. */
+export function widenColumn(worksheet: Excel.Worksheet, column: number, characters: number): void {
+  worksheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = columnPoints(characters);
+}
+
+export function heightenRow(worksheet: Excel.Worksheet, row: number, points: number): void {
+  worksheet.getRangeByIndexes(row, 0, 1, 1).format.rowHeight = points;
+}
+
+/** Fills, fonts, borders and number formats, one command for each rectangle of one look. */
+export function writeLooks(worksheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
+  for (const area of styledAreas(cells)) {
     const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
     const look = styleLooks[area.style];
     applyLook(range, look);
     if (look.border !== undefined) drawBorder(range, look.border, area);
     if (area.numberFormat !== undefined) {
-      const format = area.numberFormat;
-      range.numberFormat = Array.from({ length: area.rows }, () => Array.from({ length: area.columns }, () => format));
+      range.numberFormat = everyCell(area.numberFormat);
     }
   }
 }
 
 /** Words that call for action get a colour as well; the rule compares text and calls no BATH function. */
-export function writeConditionalFormat(worksheet: Excel.Worksheet, plan: ConditionalFormatPlan): void {
-  const { row, column, rows, columns } = plan.area;
+export function writeConditionalFormat(worksheet: Excel.Worksheet, plan: ConditionalFormatPlan, area: AreaPlan): void {
+  const { row, column, rows, columns } = area;
   const format = worksheet.getRangeByIndexes(row, column, rows, columns).conditionalFormats.add("Custom");
   const look = signalLooks[plan.look];
-  format.custom.rule.formula = plan.formula;
+  format.custom.rule.formula = movedFormula(plan.formula, plan.area, area);
   if (look.fill !== undefined) format.custom.format.fill.color = look.fill;
   if (look.color !== undefined) format.custom.format.font.color = look.color;
   if (look.bold !== undefined) format.custom.format.font.bold = look.bold;

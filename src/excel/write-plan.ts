@@ -1,113 +1,152 @@
 import type { WorkbookPlan } from "../joblog/plan.ts";
+import { jobLog } from "../joblog/job-log.ts";
+import { findField } from "../joblog/references.ts";
 import { checkGaps } from "./check-gaps.ts";
+import { planFields } from "./insert-fields.ts";
+import { findGaps, type LogGaps } from "./log-gaps.ts";
+import { announce, checkNotCancelled, type LongWork } from "./long-work.ts";
 import { placeSheets, type SheetPlacement } from "./plan-placement.ts";
-import { surveyWorkbook } from "./survey-workbook.ts";
-import { fillChart, placeChart } from "./write-chart.ts";
-import { writeConditionalFormat, writeLooks } from "./write-looks.ts";
-import { addTable, insideTable, writeFormulas, writePageSetUp, writeValues } from "./write-sheet.ts";
-import { writeValidation } from "./write-validation.ts";
+import { surveyWorkbook, type Survey } from "./survey-workbook.ts";
+import { takeBackBuild } from "./take-back-build.ts";
+import { locate, type Whereabouts } from "./whereabouts.ts";
+import { checkRoomBeside, planInsertions } from "./widen-tables.ts";
+import { fillCharts, missingCharts, placeCharts, type DrawnChart } from "./write-chart.ts";
+import { formulasFor, writeFormulas, type Rewriting, type SheetFormulas } from "./write-computed.ts";
+import { writeDress } from "./write-dress.ts";
+import { writeStructure, type Structure } from "./write-structure.ts";
 
-/** What building the log did to the workbook. */
+/** What building, upgrading or repairing the log did to the workbook. */
 export interface BuildReport {
   readonly added: readonly string[];
   readonly kept: readonly string[];
   /** Log sheets that took another name because the shop has a sheet of that name. */
   readonly renamed: readonly { readonly planned: string; readonly actual: string }[];
+  /** Columns that tables with data got. */
+  readonly addedColumns: readonly { readonly table: string; readonly header: string }[];
+  /** Computed columns and cells, there before, whose formula was written anew. */
+  readonly rewritten: number;
+  /** The log's version before, if there was a log. */
+  readonly fromVersion: number | undefined;
 }
 
-function sheetOf(context: Excel.RequestContext, placement: SheetPlacement): Excel.Worksheet {
-  return context.workbook.worksheets.getItem(placement.actual);
+/** Trips that sheets are written in: few, as each takes time, yet enough to tell how far the work is and to stop it. */
+const mostSheetTrips = 6;
+
+interface Work {
+  readonly context: Excel.RequestContext;
+  readonly plan: WorkbookPlan;
+  readonly survey: Survey;
+  readonly placements: readonly SheetPlacement[];
+  readonly gaps: LogGaps;
+  readonly structure: Structure;
+  readonly formulas: ReadonlyMap<SheetPlacement, SheetFormulas>;
+  readonly long: LongWork;
 }
 
-function addNames(context: Excel.RequestContext, placement: SheetPlacement): void {
-  for (const name of placement.missingNames) {
-    context.workbook.names.add(name.name, sheetOf(context, placement).getRangeByIndexes(name.row, name.column, 1, 1));
+const takenBack = "Cancelled: what had been added was taken away again, and the workbook is as it was.";
+
+function sheetsToWrite({ placements, formulas, structure, gaps }: Work): readonly SheetPlacement[] {
+  return placements.filter((placement) => {
+    const { columns = [], cells = [] } = formulas.get(placement) ?? {};
+    const { kept, plan, actual, missingTables } = placement;
+    const dressed = missingTables.length > 0 || structure.fields.some(({ sheet }) => sheet === actual) || gaps.narrow.some((one) => plan.tables.includes(one.plan));
+    return !kept || dressed || columns.length + cells.length > 0;
+  });
+}
+
+async function writeSheets(work: Work, whereabouts: Whereabouts): Promise<void> {
+  const { context, formulas, structure, gaps, long } = work;
+  const sheets = sheetsToWrite(work);
+  const size = Math.ceil(sheets.length / mostSheetTrips);
+  for (let done = 0; done < sheets.length; done += size) {
+    const batch = sheets.slice(done, done + size);
+    const names = [batch[0], batch.at(-1)].map((one) => one?.actual ?? "");
+    await announce(long, { step: done + 1, of: sheets.length + 1, words: `Sheets ${names.join(" to ")} (${String(done + batch.length)} of ${String(sheets.length)})` });
+    checkNotCancelled(long, takenBack);
+    context.workbook.application.suspendApiCalculationUntilNextSync();
+    context.workbook.application.suspendScreenUpdatingUntilNextSync();
+    for (const placement of batch) {
+      writeFormulas(context, formulas.get(placement) ?? { columns: [], cells: [] }, whereabouts);
+      writeDress(context, placement, structure, gaps.narrow, whereabouts);
+    }
+    // eslint-disable-next-line office-addins/no-context-sync-in-loop -- a few trips in all, so that the work can be stopped between them
+    await context.sync();
   }
 }
 
-/** The cells that are to be written: a new sheet's all, a kept sheet's only those of its missing tables. */
-function cellsToWrite(placement: SheetPlacement): SheetPlacement["plan"]["cells"] {
-  const { plan, kept, missingTables } = placement;
-  return kept ? plan.cells.filter((cell) => missingTables.some((table) => insideTable(table)(cell))) : plan.cells;
-}
-
-/** Contents in the order that Excel needs: values, tables over them, names, then formulas that refer to both. */
-function writeContents(context: Excel.RequestContext, placements: readonly SheetPlacement[]): void {
-  for (const { kept, actual } of placements) if (!kept) context.workbook.worksheets.add(actual);
-  for (const placement of placements) {
-    const worksheet = sheetOf(context, placement);
-    if (placement.kept) {
-      for (const table of placement.missingTables) writeValues(worksheet, placement.plan.cells.filter(insideTable(table)));
-    } else writeValues(worksheet, placement.plan.cells);
-    for (const table of placement.missingTables) addTable(worksheet, table);
-    addNames(context, placement);
-  }
-  for (const placement of placements) {
-    writeFormulas(sheetOf(context, placement), cellsToWrite(placement), placement.missingTables);
-  }
-}
-
-function writeDress(context: Excel.RequestContext, placements: readonly SheetPlacement[], sheetName: (planned: string) => string): void {
-  for (const placement of placements) {
-    const worksheet = sheetOf(context, placement);
-    const { plan, kept } = placement;
-    writeLooks(worksheet, { ...plan, columnWidths: kept ? [] : plan.columnWidths, rowHeights: kept ? [] : plan.rowHeights, cells: cellsToWrite(placement) });
-    if (kept) continue;
-    for (const validation of plan.validations) writeValidation(worksheet, validation, sheetName);
-    for (const format of plan.conditionalFormats) writeConditionalFormat(worksheet, format);
-    writePageSetUp(worksheet, plan);
-  }
-}
-
-/** Takes back what a failed build had added, so that nothing half-written stays. */
-async function takeBackBuild(context: Excel.RequestContext, placements: readonly SheetPlacement[]): Promise<void> {
-  const { workbook } = context;
-  const added = placements.filter(({ kept }) => !kept);
-  const names = added.flatMap(({ missingNames }) => missingNames.map(({ name }) => workbook.names.getItemOrNullObject(name)));
-  const sheets = added.map(({ actual }) => workbook.worksheets.getItemOrNullObject(actual));
+/** The version goes in with the charts' lines, last of all: a log that says it is new is whole. */
+async function finish({ context, plan, placements }: Work, charts: readonly DrawnChart[], whereabouts: Whereabouts): Promise<void> {
+  fillCharts(charts);
+  const { sheet, area } = whereabouts.cell(findField(jobLog, "logVersion").name);
+  context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, 1, 1).values = [[plan.version]];
+  const first = placements[0];
+  if (first !== undefined) context.workbook.worksheets.getItem(first.actual).activate();
   await context.sync();
-  for (const item of [...names, ...sheets]) if (!item.isNullObject) item.delete();
-  await context.sync();
 }
 
-/**
- * Copies a laid-out log into the open workbook. Log sheets that exist are left alone but for missing
- * tables and names; a shop's own sheet of the same name is left alone too and the log's sheet takes
- * another name. Throws a LogProblem, or Office's error, with the workbook as it was.
- */
-export async function writePlan(context: Excel.RequestContext, plan: WorkbookPlan): Promise<BuildReport> {
-  const placements = placeSheets(plan, await surveyWorkbook(context, plan));
-  await checkGaps(context, placements.filter(({ kept }) => kept));
-  const actualNames = new Map(placements.map(({ plan: sheet, actual }) => [sheet.name, actual]));
-  const sheetName = (planned: string): string => actualNames.get(planned) ?? planned;
-  const fresh = placements.filter(({ kept }) => !kept);
+async function write(work: Work): Promise<void> {
+  const { context, plan, placements, structure, survey, gaps, formulas, long } = work;
+  const charts = missingCharts(placements, gaps.older ? survey.version : undefined);
   context.runtime.enableEvents = false;
   try {
     context.workbook.application.suspendApiCalculationUntilNextSync();
     context.workbook.application.suspendScreenUpdatingUntilNextSync();
-    writeContents(context, placements);
-    writeDress(context, placements, sheetName);
-    const charts = fresh.flatMap((placement) =>
-      placement.plan.charts.map((chart) => {
-        const data = context.workbook.worksheets.getItem(sheetName(chart.dataSheet));
-        return { chart: placeChart(chart, sheetOf(context, placement), data), plan: chart, data };
-      }),
-    );
+    writeStructure(context, structure);
     await context.sync();
-    for (const { chart, plan: chartPlan, data } of charts) fillChart(chart, chartPlan, data);
-    const first = placements[0];
-    if (first !== undefined) sheetOf(context, first).activate();
-    await context.sync();
+    const whereabouts = await locate(context, plan, placements);
+    await writeSheets(work, whereabouts);
+    const count = sheetsToWrite(work).length;
+    await announce(long, { step: count + 1, of: count + 1, words: "Charts" });
+    checkNotCancelled(long, takenBack);
+    const drawn = placeCharts(context, charts, whereabouts);
+    if (drawn.length > 0) await context.sync();
+    await finish(work, drawn, whereabouts);
   } catch (error) {
-    await takeBackBuild(context, placements);
+    await takeBackBuild(context, placements, survey, {
+      structure,
+      formulas: [...formulas.values()],
+      charts: charts.filter(({ placement }) => placement.kept).map(({ placement, plan: chart }) => ({ sheet: placement.actual, name: chart.id })),
+    }, error);
     throw error;
   } finally {
     context.runtime.enableEvents = true;
     await context.sync();
   }
+}
+
+function rewrittenBefore(formulas: ReadonlyMap<SheetPlacement, SheetFormulas>, survey: Survey): number {
+  const all = [...formulas].filter(([{ kept }]) => kept).map(([, one]) => one);
+  const columns = all.flatMap((one) => one.columns).filter(({ table, column }) =>
+    survey.tables.some(({ name, headers }) => name === table.name && headers.includes(column.header)));
+  const cells = all.flatMap((one) => one.cells).filter(({ name }) => survey.cells.has(name.name));
+  return columns.length + cells.length;
+}
+
+/**
+ * Brings the workbook to the plan: adds the sheets, tables, columns and named cells that are missing
+ * and writes formulas as `rewriting` says; a log of an earlier version gets all formulas that changed.
+ * Typed data stays; a shop's own sheet of the same name is left alone and the log's sheet takes another
+ * name. Throws a LogProblem, or Office's error, with the workbook as it was.
+ */
+export async function writePlan(context: Excel.RequestContext, plan: WorkbookPlan, rewriting: Rewriting, long: LongWork): Promise<BuildReport> {
+  const survey = await surveyWorkbook(context, plan);
+  checkNotCancelled(long, "Cancelled before anything was changed.");
+  const placements = placeSheets(plan, survey);
+  const gaps = findGaps(plan, placements, survey, rewriting !== "none");
+  const asked = gaps.older && rewriting === "none" ? "changed" : rewriting;
+  const columns = planInsertions(gaps.narrow, survey.tables);
+  const structure: Structure = { placements, columns, fields: planFields(placements, plan.names, gaps.newNames, survey) };
+  await checkGaps(context, placements.filter(({ kept }) => kept), gaps.newNames);
+  await checkRoomBeside(context, columns);
+  const formulas = new Map(placements.map((placement) => [placement, formulasFor(placement, plan, survey, asked)]));
+  await write({ context, plan, survey, placements, gaps, structure, formulas, long });
+  const fresh = placements.filter(({ kept }) => !kept);
   return {
     added: fresh.map(({ actual }) => actual),
     kept: placements.filter(({ kept }) => kept).map(({ actual }) => actual),
-    renamed: placements.filter(({ plan: sheet, actual, kept }) => !kept && sheet.name !== actual).map(({ plan: sheet, actual }) => ({ planned: sheet.name, actual })),
+    renamed: fresh.filter(({ plan: sheet, actual }) => sheet.name !== actual).map(({ plan: sheet, actual }) => ({ planned: sheet.name, actual })),
+    addedColumns: gaps.narrow.flatMap(({ plan: table, missing }) => missing.map(({ header }) => ({ table: table.name, header }))),
+    rewritten: rewrittenBefore(formulas, survey),
+    fromVersion: placements.some(({ kept }) => kept) ? (survey.version ?? plan.version) : undefined,
   };
 }

@@ -39,25 +39,6 @@ export function addTable(worksheet: Excel.Worksheet, plan: TablePlan): void {
   table.showFilterButton = false;
 }
 
-/** Calculated columns in one piece each; single formula cells (fields) one by one. */
-export function writeFormulas(worksheet: Excel.Worksheet, cells: readonly CellPlan[], tables: readonly TablePlan[]): void {
-  for (const table of tables) {
-    table.columns.forEach((column, index) => {
-      const { formula } = column;
-      if (formula === undefined) return;
-      const bodyRows = table.area.rows - 1;
-      worksheet.getRangeByIndexes(table.area.row + 1, table.area.column + index, bodyRows, 1).formulas = Array.from(
-        { length: bodyRows },
-        () => [formula],
-      );
-    });
-  }
-  for (const cell of cells) {
-    if (cell.kind !== "formula" || tables.some((table) => contains(table, cell))) continue;
-    worksheet.getRangeByIndexes(cell.row, cell.column, 1, 1).formulas = [[cell.formula]];
-  }
-}
-
 /** How the sheet scrolls and prints. */
 export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): void {
   worksheet.tabColor = plan.tabColor;

@@ -2,7 +2,9 @@ import type { Worksheet } from "@cj-tech-master/excelts";
 import type { ChartPlan, ChartSeriesPlan } from "../joblog/plan.ts";
 import { absoluteArea, cellAddress } from "./addresses.ts";
 
-type FileSeries = NonNullable<Parameters<Worksheet["addChart"]>[0]["series"]>[number];
+type FileChart = Parameters<Worksheet["addChart"]>[0];
+
+type FileSeries = NonNullable<FileChart["series"]>[number];
 
 function markerOf({ mark, color }: ChartSeriesPlan): NonNullable<FileSeries["marker"]> {
   return mark === "points" ? { symbol: "circle", size: 6, fill: color } : { symbol: "none" };
@@ -21,6 +23,14 @@ function series(plan: ChartSeriesPlan, dataSheet: string): FileSeries {
   };
 }
 
+function bars(plan: ChartSeriesPlan, dataSheet: string): FileSeries {
+  return { name: plan.label, categories: absoluteArea(dataSheet, plan.x), values: absoluteArea(dataSheet, plan.y), fill: plan.color };
+}
+
+function shapeOf({ kind }: ChartPlan): Pick<FileChart, "type" | "scatterStyle" | "barDir"> {
+  return kind === "bars" ? { type: "bar", barDir: "bar" } : { type: "scatter", scatterStyle: "lineMarker" };
+}
+
 /**
  * A native chart that reads its cells, so that it follows the log. The data sheet must be written
  * already: the chart keeps a copy of its values for programs that only show files.
@@ -29,15 +39,14 @@ export function writeChart(worksheet: Worksheet, plan: ChartPlan): void {
   const { row, column, rows, columns } = plan.area;
   worksheet.addChart(
     {
-      type: "scatter",
-      scatterStyle: "lineMarker",
+      ...shapeOf(plan),
       title: { paragraphs: [{ runs: [{ text: plan.title, properties: { size: 1200, bold: true } }] }] },
       showLegend: true,
       legendPosition: "b",
       displayBlanksAs: "gap",
-      categoryAxis: { title: plan.xTitle, numFmt: "mmm d hh:mm" },
-      valueAxis: { title: plan.yTitle, numFmt: "0.0" },
-      series: plan.series.map((one) => series(one, plan.dataSheet)),
+      categoryAxis: { title: plan.xTitle, numFmt: plan.xFormat },
+      valueAxis: { title: plan.yTitle, numFmt: plan.yFormat },
+      series: plan.series.map((one) => (plan.kind === "bars" ? bars(one, plan.dataSheet) : series(one, plan.dataSheet))),
     },
     `${cellAddress(row, column)}:${cellAddress(row + rows - 1, column + columns - 1)}`,
   );

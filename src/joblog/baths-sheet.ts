@@ -4,7 +4,7 @@ import { bathHelpers } from "./bath-helpers.ts";
 import { bathStanding, bathStateColumn } from "./bath-standing.ts";
 import type { SheetDefinition } from "./definition.ts";
 import { phChart } from "./ph-chart.ts";
-import { bathState, bench } from "./words.ts";
+import { bathState, bench, degassing } from "./words.ts";
 
 export const bathsSheet: SheetDefinition = {
   id: "baths",
@@ -40,11 +40,14 @@ export const bathsSheet: SheetDefinition = {
         { column: "lastVerdict", when: { is: "near" }, look: "watch" },
         { column: "lastVerdict", when: { startsWith: "re-read" }, look: "watch" },
         { column: "changeOut", when: { startsWith: "top-ups" }, look: "watch" },
+        { column: "degassed", when: { is: degassing.none }, look: "watch" },
+        { column: "degassed", when: { is: degassing.late }, look: "watch" },
+        { column: "ageSignal", when: { startsWith: "old" }, look: "watch" },
         { column: "baselineState", when: { is: "temperatures differ" }, look: "act" },
       ],
     },
   ],
-  chart: phChart,
+  charts: [phChart],
   arrangement: "side by side",
   tabColor: "#3C7A6B",
   pagesWide: 3,

@@ -107,7 +107,12 @@ export type TableId =
   | "statementTopUps"
   | "statementCounts"
   | "statementItems"
-  | "statementShares";
+  | "statementShares"
+  | "whatIfCard"
+  | "whatIfTopUps"
+  | "whatIfDoses"
+  | "whatIfWaters"
+  | "noteLines";
 
 /** Words that ask for attention get a colour as well; the words alone already say it. */
 export interface RowSignal {
@@ -131,6 +136,10 @@ export interface TableDefinition {
   readonly columns: readonly ColumnDefinition[];
   /** Empty rows a new log starts with (at least 1: an Excel table cannot have none). */
   readonly emptyRows: number;
+  /** Its lines are all worked out: nobody types into it and it never grows. */
+  readonly fixedRows?: true;
+  /** Rows that a new log starts with, where the content has none. */
+  readonly start?: (system: UnitSystem) => readonly LogRow[];
   /** Its lines are all worked out: nobody types into it and it never grows. */
   readonly fixedRows?: true;
   readonly signals?: readonly RowSignal[];
@@ -160,13 +169,23 @@ export interface FieldDefinition {
   readonly fixed?: boolean;
 }
 
+/** Points on two number axes, joined or not; bars lie one under another, with a word each. */
+export type ChartKind = "scatter" | "lines" | "bars";
+
 export interface ChartDefinition {
+  /** Stable once released. */
   readonly id: string;
+  readonly kind: ChartKind;
   readonly title: string;
+  /** The table on the chart's own sheet under which it stands. */
+  readonly below: TableId;
+  /** Where the series come from; may stand on another sheet. */
   readonly table: TableId;
   readonly x: string;
   readonly xTitle: string;
+  readonly xFormat: string;
   readonly yTitle: string;
+  readonly yFormat: string;
   readonly series: readonly { readonly column: string; readonly label: string; readonly color: string; readonly mark: "points" | "line" | "dashes" }[];
 }
 
@@ -180,7 +199,8 @@ export interface SheetDefinition {
   readonly caution?: string;
   readonly fields: readonly FieldDefinition[];
   readonly tables: readonly TableDefinition[];
-  readonly chart?: ChartDefinition;
+  /** Those below the same table stand one under another. */
+  readonly charts?: readonly ChartDefinition[];
   /** Side by side, every table can grow downward without end; stacked tables keep spare rows. */
   readonly arrangement: "stacked" | "side by side";
   readonly tabColor: string;

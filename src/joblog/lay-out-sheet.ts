@@ -30,13 +30,14 @@ function headCells({ sheet, cautionLines, headColumn: column }: PlacedSheet): re
 }
 
 function chartPlans(placed: PlacedSheet, placement: Placement): readonly ChartPlan[] {
-  const { chart } = placed.sheet;
-  if (chart === undefined || placed.chartArea === undefined) return [];
-  const data = placement.tables.get(chart.table);
-  if (data === undefined) throw new RangeError(`The log has no table "${chart.table}".`);
-  const x = columnArea(data, chart.x);
-  const series = chart.series.map(({ column, label, color, mark }) => ({ label, color, mark, x, y: columnArea(data, column) }));
-  return [{ id: chart.id, title: chart.title, dataSheet: data.sheet.name, area: placed.chartArea, xTitle: chart.xTitle, yTitle: chart.yTitle, series }];
+  return placed.charts.map(({ chart, area }): ChartPlan => {
+    const { id, kind, title, below, xTitle, xFormat, yTitle, yFormat } = chart;
+    const data = placement.tables.get(chart.table);
+    if (data === undefined) throw new RangeError(`The log has no table "${chart.table}".`);
+    const x = columnArea(data, chart.x);
+    const series = chart.series.map(({ column, label, color, mark }) => ({ label, color, mark, x, y: columnArea(data, column) }));
+    return { id, kind, title, below, dataSheet: data.sheet.name, area, xTitle, xFormat, yTitle, yFormat, series };
+  });
 }
 
 function headerHeight(table: TablePlan, widths: readonly number[]): { readonly row: number; readonly points: number } {

@@ -1,4 +1,4 @@
-import type { FieldDefinition, LogContent, LogDefinition, SheetDefinition, TableDefinition, TableId } from "./definition.ts";
+import type { ChartDefinition, FieldDefinition, LogContent, LogDefinition, SheetDefinition, TableDefinition, TableId } from "./definition.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
 import { headerOf } from "./headers.ts";
 import { linesOf } from "./line-breaks.ts";
@@ -36,6 +36,11 @@ export interface PlacedField {
   readonly valueColumn: number;
 }
 
+export interface PlacedChart {
+  readonly chart: ChartDefinition;
+  readonly area: AreaPlan;
+}
+
 export interface PlacedSheet {
   readonly sheet: SheetDefinition;
   /** Where title, cautions, field labels and chart begin. */
@@ -44,7 +49,7 @@ export interface PlacedSheet {
   readonly columnWidths: readonly number[];
   readonly fields: readonly PlacedField[];
   readonly tables: readonly PlacedTable[];
-  readonly chartArea: AreaPlan | undefined;
+  readonly charts: readonly PlacedChart[];
 }
 
 export interface Placement {
@@ -89,13 +94,20 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
   });
 }
 
-function chartAreaOf(sheet: SheetDefinition, tables: readonly PlacedTable[], widths: readonly number[]): AreaPlan | undefined {
-  const [above] = tables;
-  if (sheet.chart === undefined || above === undefined) return undefined;
-  const column = headColumnOf(sheet);
-  let columns = 0;
-  for (let room = 0; room < chartCharacters && column + columns < widths.length; columns += 1) room += widths[column + columns] ?? 0;
-  return { row: above.area.row + 1 + Math.max(roomAboveChart, above.area.rows - 1) + 1, column, rows: chartRows, columns };
+/** Charts below a table begin at its left edge (or beside the repeated column) and stand one under another. */
+function placeCharts(sheet: SheetDefinition, tables: readonly PlacedTable[], widths: readonly number[]): readonly PlacedChart[] {
+  const placed: PlacedChart[] = [];
+  for (const chart of sheet.charts ?? []) {
+    const above = tables.find(({ table }) => table.id === chart.below);
+    if (above === undefined) throw new RangeError(`The sheet ${sheet.name} has no table "${chart.below}".`);
+    const column = Math.max(headColumnOf(sheet), above.area.column);
+    let columns = 0;
+    for (let room = 0; room < chartCharacters && column + columns < widths.length; columns += 1) room += widths[column + columns] ?? 0;
+    const under = placed.filter((one) => one.chart.below === chart.below).length;
+    const row = above.area.row + 1 + Math.max(roomAboveChart, above.area.rows - 1) + 1 + under * (chartRows + 1);
+    placed.push({ chart, area: { row, column, rows: chartRows, columns } });
+  }
+  return placed;
 }
 
 function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogContent): PlacedSheet {
@@ -110,7 +122,7 @@ function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogCont
   }
   const top = fields.length === 0 ? firstField : firstField + fields.length + 1;
   const tables = placeTables(sheet, top, content);
-  return { sheet, headColumn: headColumnOf(sheet), cautionLines, columnWidths: widths, fields, tables, chartArea: chartAreaOf(sheet, tables, widths) };
+  return { sheet, headColumn: headColumnOf(sheet), cautionLines, columnWidths: widths, fields, tables, charts: placeCharts(sheet, tables, widths) };
 }
 
 /** Decides where everything stands; no cell is written yet. */

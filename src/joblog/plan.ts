@@ -3,7 +3,7 @@
  * writers (Office.js, .xlsx) copy without thinking. Rows and columns count from 0. Formulas are in
  * Excel's US spelling with a leading "=", `BATH.` functions by their display name.
  */
-import type { SignalLook } from "./definition.ts";
+import type { ChartKind, SignalLook } from "./definition.ts";
 
 export type StyleId =
   | "title"
@@ -100,11 +100,16 @@ export interface ChartSeriesPlan {
 /** Series areas lie on `dataSheet`; `area` is where the chart stands on its own sheet. */
 export interface ChartPlan {
   readonly id: string;
+  readonly kind: ChartKind;
   readonly title: string;
+  /** Id of the table under which it stands. */
+  readonly below: string;
   readonly dataSheet: string;
   readonly area: AreaPlan;
   readonly xTitle: string;
+  readonly xFormat: string;
   readonly yTitle: string;
+  readonly yFormat: string;
   readonly series: readonly ChartSeriesPlan[];
 }
 

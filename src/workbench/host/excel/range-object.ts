@@ -15,7 +15,7 @@ import type { Finding, Requests } from "./requests.ts";
 type Members =
   | "values" | "formulas" | "numberFormat" | "text" | "address" | "rowIndex" | "columnIndex" | "rowCount" | "columnCount" | "cellCount"
   | "getRowsBelow" | "getResizedRange" | "getOffsetRange" | "getCell" | "getRow" | "getColumn" | "getLastRow" | "getEntireColumn" | "getEntireRow"
-  | "select" | "clear" | "copyFrom" | "format" | "dataValidation" | "conditionalFormats" | "worksheet" | "load" | "isNullObject" | "context";
+  | "insert" | "delete" | "getUsedRangeOrNullObject" | "select" | "clear" | "copyFrom" | "format" | "dataValidation" | "conditionalFormats" | "worksheet" | "load" | "isNullObject" | "context";
 
 export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Exclude<Members, "load" | "context">> {
   protected readonly scalars = ["values", "formulas", "numberFormat", "text", "address", "rowIndex", "columnIndex", "rowCount", "columnCount", "cellCount"];
@@ -75,6 +75,16 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
       workbook.grid.makeRoom(area);
       for (const { cell, written } of cellsOf(area, matrix, location)) workbook.cells.write(cell, written);
     }, value);
+  }
+
+  /** Whole sheet rows or columns only: the grid moves nothing less. */
+  insert(shift: Excel.InsertShiftDirection | "Down" | "Right"): Excel.Range {
+    this.change("insert", (area, workbook) => { workbook.insertLines(area, shift === "Down" ? "ROW" : "COL"); });
+    return this.face;
+  }
+
+  delete(shift: Excel.DeleteShiftDirection | "Up" | "Left"): void {
+    this.change("delete", (area, workbook) => { workbook.removeLines(area, shift === "Up" ? "ROW" : "COL"); });
   }
 
   select(): void {

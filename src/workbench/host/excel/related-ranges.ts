@@ -45,6 +45,11 @@ export abstract class RelatedRanges extends ClientObject<Area, Excel.Range> {
     return this.related("last row", (area) => ({ ...area, row: area.row + area.rows - 1, rows: 1 }));
   }
 
+  /** The smallest range that holds all filled cells, or a null object; formats alone fill no cell here. */
+  getUsedRangeOrNullObject(): Excel.Range {
+    return this.requests.make.range(this.requests, { ...partOf(this, "used range", (area, workbook) => workbook.usedPart(area)), orNull: () => true });
+  }
+
   getEntireColumn(): Excel.Range {
     return this.requests.make.range(this.requests, partOf(this, "columns", (area, workbook) => ({ ...area, row: 0, rows: workbook.grid.sizeOf(area.sheet).rows })));
   }

@@ -7,11 +7,12 @@ import { ClientObject, partOf } from "./client-object.ts";
 import { rangeTarget } from "./range-target.ts";
 import type { Finding, Requests } from "./requests.ts";
 import { TableColumnsObject } from "./table-columns.ts";
+import { TableFilterObject } from "./table-filter.ts";
 import { TableRowsObject } from "./table-rows.ts";
 
 type Members =
   | "name" | "id" | "style" | "showBandedRows" | "showBandedColumns" | "showFilterButton" | "showHeaders" | "showTotals" | "getRange" | "getHeaderRowRange" | "getDataBodyRange"
-  | "resize" | "rows" | "columns" | "worksheet" | "delete" | "convertToRange" | "isNullObject";
+  | "resize" | "rows" | "columns" | "worksheet" | "delete" | "convertToRange" | "autoFilter" | "isNullObject";
 
 export class TableObject extends ClientObject<TableRecord, Excel.Table> implements Pick<Excel.Table, Members> {
   protected readonly scalars = ["name", "id", "style", "showBandedRows", "showBandedColumns", "showFilterButton", "showHeaders", "showTotals"];
@@ -67,6 +68,8 @@ export class TableObject extends ClientObject<TableRecord, Excel.Table> implemen
   get worksheet(): Excel.Worksheet { return this.part("worksheet", () => this.requests.make.worksheet(this.requests, partOf(this, "sheet", ({ area }) => area.sheet))); }
   get rows(): Excel.TableRowCollection { return this.part("rows", () => new TableRowsObject(this.requests, this).face); }
   get columns(): Excel.TableColumnCollection { return this.part("columns", () => new TableColumnsObject(this.requests, partOf(this, "columns", (table) => table)).face); }
+
+  get autoFilter(): Excel.AutoFilter { return this.part("autoFilter", () => new TableFilterObject(this.requests, this).face); }
 
   private range(what: string, derive: (area: Area) => Area): Excel.Range {
     return this.requests.make.range(this.requests, partOf(this, what, (table, workbook) => derive(workbook.tables.current(table).area)));

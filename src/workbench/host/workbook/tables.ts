@@ -80,6 +80,13 @@ export class Tables extends TableWatch {
     this.grid.do("UPDATE_TABLE", { sheetId: table.area.sheet, zone: zoneOf(table.area), config });
   }
 
+  /** Whether some of the table's rows are hidden by a filter. */
+  isFiltered(table: TableRecord): boolean {
+    const { sheet, row, rows } = this.current(table).area;
+    const { getters } = this.grid.model;
+    return Array.from({ length: rows - 1 }, (_, index) => row + 1 + index).some((one) => getters.isRowFiltered(sheet, one));
+  }
+
   configOf(table: TableRecord): CoreTable["config"] | undefined {
     return this.grid.model.getters.getCoreTable({ sheetId: table.area.sheet, row: table.area.row, col: table.area.column })?.config;
   }

@@ -69,6 +69,21 @@ export class Workbook {
     return { sheet, row: top, column: left, rows: Math.max(...rows) - top + 1, columns: Math.max(...columns) - left + 1 };
   }
 
+  /** The smallest area within `area` that holds all its filled cells, or undefined where it has none. */
+  usedPart(area: Area): Area | undefined {
+    const within = this.grid.clip(area);
+    if (within === undefined) return undefined;
+    const filled = (rows: readonly number[], columns: readonly number[]): boolean =>
+      rows.some((row) => columns.some((column) => !this.cells.isBlank({ sheet: area.sheet, row, column })));
+    const rows = Array.from({ length: within.rows }, (_, index) => within.row + index);
+    const columns = Array.from({ length: within.columns }, (_, index) => within.column + index);
+    const usedRows = rows.filter((row) => filled([row], columns));
+    const usedColumns = columns.filter((column) => filled(rows, [column]));
+    const [row, column] = [usedRows[0], usedColumns[0]];
+    if (row === undefined || column === undefined) return undefined;
+    return { sheet: area.sheet, row, column, rows: (usedRows.at(-1) ?? row) - row + 1, columns: (usedColumns.at(-1) ?? column) - column + 1 };
+  }
+
   /** Takes rows (counted from the first below the header) out of a table; the grid moves whole sheet rows. */
   deleteTableRows(table: TableRecord, rows: readonly number[]): void {
     const { area } = this.tables.current(table);
@@ -76,6 +91,27 @@ export class Workbook {
     this.requireUnlocked(area.sheet, "TableRowCollection.deleteRows");
     const elements = rows.map((row) => area.row + 1 + row);
     this.grid.do("REMOVE_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheets.nameOf(area.sheet), dimension: "ROW", elements });
+  }
+
+  private requireLines(area: Area, dimension: "ROW" | "COL"): { readonly first: number; readonly count: number } {
+    const size = this.grid.sizeOf(area.sheet);
+    const whole = dimension === "ROW" ? area.column === 0 && area.columns >= size.columns : area.row === 0 && area.rows >= size.rows;
+    if (!whole) throw new ExcelError("NotImplemented", "The stand-in inserts and deletes whole sheet rows and columns only.", "Range.insert");
+    this.requireUnlocked(area.sheet, "Range.insert");
+    return dimension === "ROW" ? { first: area.row, count: area.rows } : { first: area.column, count: area.columns };
+  }
+
+  /** Inserts whole sheet rows or columns before the area. */
+  insertLines(area: Area, dimension: "ROW" | "COL"): void {
+    const { first, count } = this.requireLines(area, dimension);
+    this.grid.do("ADD_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheets.nameOf(area.sheet), dimension, base: first, quantity: count, position: "before" });
+  }
+
+  /** Deletes the area's whole sheet rows or columns. */
+  removeLines(area: Area, dimension: "ROW" | "COL"): void {
+    const { first, count } = this.requireLines(area, dimension);
+    const elements = Array.from({ length: count }, (_, index) => first + index);
+    this.grid.do("REMOVE_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheets.nameOf(area.sheet), dimension, elements });
   }
 
   notesOf(sheet: string): SheetNotes {

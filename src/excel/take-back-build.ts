@@ -1,0 +1,83 @@
+/** Takes back what a failed or cancelled build or upgrade had added, so that nothing half-written stays. */
+import { everyCell } from "./every-cell.ts";
+import { LogProblem } from "./office-problems.ts";
+import type { SheetPlacement } from "./plan-placement.ts";
+import type { Survey } from "./survey-workbook.ts";
+import type { SheetFormulas } from "./write-computed.ts";
+import type { Structure } from "./write-structure.ts";
+
+interface Added {
+  readonly structure: Structure;
+  /** Formulas that were to be written, to bring the former ones back. */
+  readonly formulas: readonly SheetFormulas[];
+  readonly charts: readonly { readonly sheet: string; readonly name: string }[];
+}
+
+/** Columns that are in their table by now, right to left; a batch may have stopped before it made them. */
+async function removeColumns(context: Excel.RequestContext, { columns }: Structure): Promise<void> {
+  const { tables, worksheets } = context.workbook;
+  const headers = columns.map(({ table }) => tables.getItem(table.found.name).getHeaderRowRange().load("values,rowIndex,columnIndex"));
+  if (columns.length > 0) await context.sync();
+  const rightFirst = columns.map((insertion, index) => ({ insertion, range: headers[index] })).sort((a, b) => a.insertion.at - b.insertion.at).reverse();
+  for (const { insertion, range } of rightFirst) {
+    const first = insertion.columns[0]?.header;
+    const texts: readonly unknown[] = range?.values[0] ?? [];
+    const at = texts.indexOf(first);
+    if (range === undefined || at < 0) continue;
+    const worksheet = worksheets.getItem(insertion.table.found.sheet);
+    const count = insertion.columns.length;
+    const { area } = insertion.table.found;
+    if (insertion.wholeColumns) {
+      worksheet.getRangeByIndexes(0, range.columnIndex + at, 1, count).getEntireColumn().delete("Left");
+      continue;
+    }
+    tables.getItem(insertion.table.found.name).resize(worksheet.getRangeByIndexes(range.rowIndex, area.column, area.rows, area.columns));
+    worksheet.getRangeByIndexes(range.rowIndex, area.column + area.columns, area.rows, count).clear();
+  }
+}
+
+/** The first row's formula stands for the column, as the log writes one formula in all its rows. */
+function restoreFormulas(context: Excel.RequestContext, survey: Survey, formulas: readonly SheetFormulas[]): void {
+  for (const { columns, cells } of formulas) {
+    for (const { table, column } of columns) {
+      const found = survey.tables.find(({ name }) => name === table.name);
+      const former = found?.firstRow[found.headers.indexOf(column.header)];
+      if (typeof former !== "string" || !former.startsWith("=")) continue;
+      context.workbook.tables.getItem(table.name).columns.getItem(column.header).getDataBodyRange().formulas = everyCell(former);
+    }
+    for (const { name } of cells) {
+      const former = survey.cells.get(name.name)?.formula;
+      if (former !== undefined) context.workbook.names.getItem(name.name).getRange().formulas = [[former]];
+    }
+  }
+}
+
+async function removeRest(context: Excel.RequestContext, placements: readonly SheetPlacement[], { structure, charts }: Added): Promise<void> {
+  const { workbook } = context;
+  const fresh = placements.filter(({ kept }) => !kept);
+  const sheets = fresh.map(({ actual }) => workbook.worksheets.getItemOrNullObject(actual));
+  const names = placements.flatMap(({ missingNames }) => missingNames.map(({ name }) => workbook.names.getItemOrNullObject(name)));
+  const tables = placements.filter(({ kept }) => kept).flatMap(({ missingTables }) => missingTables.map(({ name }) => workbook.tables.getItemOrNullObject(name)));
+  const drawn = charts.map(({ sheet, name }) => workbook.worksheets.getItem(sheet).charts.getItemOrNullObject(name));
+  const rows = structure.fields.map((field) => ({ field, name: workbook.names.getItemOrNullObject(field.names[0]?.name ?? "") }));
+  await context.sync();
+  for (const item of [...drawn, ...names, ...tables, ...sheets]) if (!item.isNullObject) item.delete();
+  for (const { field, name } of rows) {
+    if (!name.isNullObject) workbook.worksheets.getItem(field.sheet).getRangeByIndexes(field.row, 0, field.names.length, 1).getEntireRow().delete("Up");
+  }
+  await context.sync();
+}
+
+/** Leaves the workbook as `survey` found it; throws a LogProblem, caused by `reason`, where Excel does not let it. */
+export async function takeBackBuild(context: Excel.RequestContext, placements: readonly SheetPlacement[], survey: Survey, added: Added, reason: unknown): Promise<void> {
+  try {
+    restoreFormulas(context, survey, added.formulas);
+    await removeColumns(context, added.structure);
+    await removeRest(context, placements, added);
+  } catch {
+    throw new LogProblem({
+      what: "Excel stopped in the middle of the work and did not let it be taken back.",
+      remedy: "Close the workbook without saving and open it again, or undo step by step (Ctrl+Z). Then try again.",
+    }, reason);
+  }
+}

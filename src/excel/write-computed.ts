@@ -1,0 +1,60 @@
+import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../joblog/plan.ts";
+import { everyCell } from "./every-cell.ts";
+import type { SheetPlacement } from "./plan-placement.ts";
+import type { Survey } from "./survey-workbook.ts";
+import type { Whereabouts } from "./whereabouts.ts";
+
+/** Which formulas of tables and cells that were there before are written anew. */
+export type Rewriting = "none" | "changed" | "all";
+
+export interface ComputedColumnOf {
+  readonly table: TablePlan;
+  readonly column: TableColumnPlan & { readonly formula: string };
+}
+
+export interface ComputedCell {
+  readonly name: NamePlan;
+  readonly formula: string;
+}
+
+/** Formulas to write on one sheet. */
+export interface SheetFormulas {
+  readonly columns: readonly ComputedColumnOf[];
+  readonly cells: readonly ComputedCell[];
+}
+
+function isWanted(present: unknown, formula: string, rewriting: Rewriting): boolean {
+  return present === undefined || rewriting === "all" || (rewriting === "changed" && present !== formula);
+}
+
+/** The computed columns and named cells of a sheet that lack their formula or are to get it anew. */
+export function formulasFor({ plan: sheet, kept }: SheetPlacement, plan: WorkbookPlan, survey: Survey, rewriting: Rewriting): SheetFormulas {
+  const columns = sheet.tables.flatMap((table) => {
+    const found = kept ? survey.tables.find(({ name }) => name === table.name) : undefined;
+    return table.columns.flatMap((column): readonly ComputedColumnOf[] => {
+      const { formula } = column;
+      if (formula === undefined) return [];
+      const at = found?.headers.indexOf(column.header) ?? -1;
+      return isWanted(found?.firstRow[at], formula, rewriting) ? [{ table, column: { ...column, formula } }] : [];
+    });
+  });
+  const cells = plan.names.filter((name) => name.sheet === sheet.name).flatMap((name): readonly ComputedCell[] => {
+    const cell = sheet.cells.find((one) => one.row === name.row && one.column === name.column);
+    if (cell?.kind !== "formula") return [];
+    return isWanted(kept ? survey.cells.get(name.name)?.formula : undefined, cell.formula, rewriting) ? [{ name, formula: cell.formula }] : [];
+  });
+  return { columns, cells };
+}
+
+/** One command for each column, however many rows it has. */
+export function writeFormulas(context: Excel.RequestContext, { columns, cells }: SheetFormulas, whereabouts: Whereabouts): void {
+  for (const { table, column } of columns) {
+    const { sheet, area, positions } = whereabouts.table(table.name);
+    const at = area.column + (positions.get(column.id) ?? 0);
+    context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row + 1, at, area.rows - 1, 1).formulas = everyCell(column.formula);
+  }
+  for (const { name, formula } of cells) {
+    const { sheet, area } = whereabouts.cell(name.name);
+    context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, 1, 1).formulas = [[formula]];
+  }
+}

@@ -1,0 +1,233 @@
+import { beforeEach, describe, expect, test } from "vitest";
+import { buildLog, readLog, upgradeLog } from "../../../src/excel/log-workbook.ts";
+import { Cancelled, DamagedLog, NewerLog, OlderLog } from "../../../src/excel/log-problems.ts";
+import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { headerOf } from "../../../src/joblog/headers.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import { releasedShapes } from "../../../src/joblog/released-shapes.ts";
+import type { Host } from "../../../src/workbench/host/create-host.ts";
+import { openWorkbook } from "./open-workbook.ts";
+import { version1, version1Content, version1Plan } from "./version-1-log.ts";
+
+const content = version1Content(firstTwoDays);
+const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
+
+let host: Host;
+
+beforeEach(() => {
+  host = openWorkbook();
+});
+
+async function log(): Promise<LogSnapshot> {
+  const snapshot = await readLog();
+  if (snapshot === undefined) throw new Error("no log");
+  return snapshot;
+}
+
+/** Every computed formula by table and column, of all rows, and by named cell. */
+async function formulas(): Promise<Readonly<Record<string, readonly unknown[]>>> {
+  return Excel.run(async (context) => {
+    const ranges: (readonly [string, Excel.Range])[] = [];
+    for (const table of jobLog.sheets.flatMap((sheet) => sheet.tables)) {
+      for (const column of table.columns.filter(({ role }) => role === "computed")) {
+        const range = context.workbook.tables.getItem(table.name).columns.getItem(headerOf(column, "US")).getDataBodyRange();
+        ranges.push([`${table.name}[${column.id}]`, range.load("formulas")]);
+      }
+    }
+    for (const field of jobLog.sheets.flatMap((sheet) => sheet.fields).filter(({ formula }) => formula !== undefined)) {
+      ranges.push([field.name, context.workbook.names.getItem(field.name).getRange().load("formulas")]);
+    }
+    await context.sync();
+    return Object.fromEntries(ranges.map(([name, range]) => [name, range.formulas.map((line) => line[0] as unknown)]));
+  });
+}
+
+async function values(sheet: string, address: string): Promise<unknown[][]> {
+  return Excel.run(async (context) => {
+    const range = context.workbook.worksheets.getItem(sheet).getRange(address).load("values");
+    await context.sync();
+    return range.values;
+  });
+}
+
+/** All that the workbook holds, to the cell. */
+function everything(): Readonly<Record<string, unknown>> {
+  const { sheets, tables, names } = host.workbook;
+  return {
+    tables: tables.list().map(({ name, area, headers }) => ({ name, area, headers })),
+    names: names.list(),
+    sheets: Object.fromEntries(sheets.ids().map((sheet) => [sheets.nameOf(sheet), host.values(sheets.nameOf(sheet))])),
+  };
+}
+
+describe("what was released", () => {
+  test("stands as it was: every table, column, heading and named cell of version 1 is there today", () => {
+    const tables = new Map(jobLog.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id as string, table]));
+    for (const table of version1.sheets.flatMap((sheet) => sheet.tables)) {
+      const now = tables.get(table.id);
+      expect(now?.name, table.id).toBe(table.name);
+      for (const { id, headers, formula } of table.columns) {
+        const column = now?.columns.find((one) => one.id === id);
+        if (column === undefined) throw new Error(`${table.id} has lost ${id}`);
+        expect({ US: headerOf(column, "US"), metric: headerOf(column, "metric"), imperial: headerOf(column, "imperial") }, `${table.id}.${id}`).toEqual(headers);
+        expect(column.role, `${table.id}.${id}`).toBe(formula === undefined ? "input" : "computed");
+      }
+    }
+    const names = new Set(plan.names.map(({ name }) => name));
+    expect(version1.sheets.flatMap((sheet) => sheet.fields).filter(({ name }) => !names.has(name))).toEqual([]);
+  });
+
+  test("is what the upgrade holds against a log of version 1", () => {
+    const shape = releasedShapes[1];
+    expect(shape?.names).toEqual(version1.sheets.flatMap((sheet) => sheet.fields.map(({ name }) => name)));
+    expect(shape?.columns).toEqual(Object.fromEntries(version1.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id, table.columns.map(({ id }) => id)])));
+  });
+});
+
+describe("a log of version 1", () => {
+  test("is no damaged log: it says its version and what to do", async () => {
+    await buildLog(version1Plan(content));
+    const problem = await readLog().catch((error: unknown) => error);
+    expect(problem).toBeInstanceOf(OlderLog);
+    expect(problem).toMatchObject({ version: 1, newest: jobLog.version });
+    expect((problem as OlderLog).message).toMatch(/of version 1.*Upgrade it.*everything that was typed stays/);
+  });
+
+  test("upgraded, holds what a new log of the same rows holds, formula by formula and figure by figure", async () => {
+    await buildLog(version1Plan(content));
+    const report = await upgradeLog(plan);
+    expect(report.fromVersion).toBe(1);
+    expect(report.added).toEqual(plan.sheets.filter((sheet) => !version1.sheets.some(({ name }) => name === sheet.name)).map((sheet) => sheet.name));
+    const upgraded = { log: await log(), formulas: await formulas() };
+    host = openWorkbook();
+    await buildLog(layOut(jobLog, { system: "US" }, content));
+    expect(upgraded.formulas).toEqual(await formulas());
+    expect(upgraded.log).toEqual(await log());
+    expect(upgraded.log.rows.readings).toHaveLength(10);
+  });
+
+  test("keeps the columns that a shop has added or moved, and its notes", async () => {
+    await buildLog(version1Plan(content));
+    await Excel.run(async (context) => {
+      const table = context.workbook.tables.getItem("Readings");
+      const headers = table.getHeaderRowRange().load("values,rowIndex,columnIndex,columnCount");
+      const body = table.getDataBodyRange().load("values,rowCount");
+      await context.sync();
+      const note = headers.values[0]?.indexOf("Note") ?? -1;
+      const initials = headers.values[0]?.indexOf("Initials") ?? -1;
+      const sheet = context.workbook.worksheets.getItem("Readings");
+      table.resize(sheet.getRangeByIndexes(headers.rowIndex, 0, body.rowCount + 1, headers.columnCount + 1));
+      sheet.getRangeByIndexes(headers.rowIndex, headers.columnCount, 3, 1).values = [["Weather"], ["rain"], ["sun"]];
+      // Note and Initials change places.
+      const column = (at: number): Excel.Range => sheet.getRangeByIndexes(headers.rowIndex, at, body.rowCount + 1, 1);
+      const texts = (at: number): unknown[][] => [[headers.values[0]?.[at]], ...body.values.map((line) => [line[at] as unknown])];
+      column(note).values = texts(initials);
+      column(initials).values = texts(note);
+      context.workbook.worksheets.getItem("Baths").getRange("B40").values = [["call Ann"]];
+      await context.sync();
+    });
+    await upgradeLog(plan);
+    const { rows } = await log();
+    expect(rows.readings.map(({ cells }) => cells["initials"])).toEqual(content.rows.readings?.map((row) => row["initials"]));
+    expect(rows.readings.map(({ cells }) => cells["note"])).toEqual(content.rows.readings?.map((row) => row["note"]));
+    const weather = await Excel.run(async (context) => {
+      const range = context.workbook.tables.getItem("Readings").columns.getItem("Weather").getDataBodyRange().load("values");
+      await context.sync();
+      return range.values.map((line) => line[0] as unknown);
+    });
+    expect(weather.slice(0, 2)).toEqual(["rain", "sun"]);
+    expect(await values("Baths", "B40")).toEqual([["call Ann"]]);
+  });
+
+  test("holds new choices to this workbook's cells, wherever they stand", async () => {
+    await buildLog(version1Plan(content));
+    await upgradeLog(plan);
+    const rule = await Excel.run(async (context) => {
+      const column = context.workbook.tables.getItem("Loads").columns.getItem("Bath").getDataBodyRange();
+      column.dataValidation.load("rule");
+      await context.sync();
+      return column.dataValidation.rule;
+    });
+    const baths = host.workbook.tables.named("Baths");
+    const first = (baths?.area.row ?? 0) + 2;
+    const last = first + (baths?.area.rows ?? 0) - 2;
+    expect(rule.list?.source).toBe(`='Baths'!$A$${String(first)}:$A$${String(last)}`);
+  });
+
+  test("cancelled half way is as it was, and can still be upgraded", async () => {
+    await buildLog(version1Plan(content));
+    const before = everything();
+    const stop = new AbortController();
+    const steps: string[] = [];
+    const upgrade = upgradeLog(plan, {
+      signal: stop.signal,
+      onProgress: ({ step, of, words }) => {
+        steps.push(words);
+        if (step > of / 2) stop.abort();
+      },
+    });
+    await expect(upgrade).rejects.toBeInstanceOf(Cancelled);
+    expect(steps.length).toBeGreaterThan(2);
+    expect(everything()).toEqual(before);
+    await upgradeLog(plan);
+    expect((await log()).rows.readings).toHaveLength(10);
+  });
+
+  test("with a column renamed is refused by name, and nothing is changed", async () => {
+    await buildLog(version1Plan(content));
+    const header = host.workbook.tables.named("Readings")?.headers.indexOf("pH as read") ?? -1;
+    await Excel.run(async (context) => {
+      context.workbook.tables.getItem("Readings").getHeaderRowRange().getCell(0, header).values = [["pee aitch"]];
+      await context.sync();
+    });
+    const before = everything();
+    const problem = await upgradeLog(plan).catch((error: unknown) => error);
+    expect(problem).toBeInstanceOf(DamagedLog);
+    expect((problem as DamagedLog).message).toMatch(/"pH as read" of table Readings.*"pee aitch".*Nothing was changed/);
+    expect(everything()).toEqual(before);
+  });
+
+  test("with a protected sheet is left alone and the sheet is named", async () => {
+    await buildLog(version1Plan(content));
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Additions").protection.protect();
+      await context.sync();
+    });
+    const before = everything();
+    await expect(upgradeLog(plan)).rejects.toThrow(/sheet Additions is protected, so nothing was changed/);
+    expect(everything()).toEqual(before);
+  });
+
+  test("with notes beside a table that has to grow is left alone and says where they stand", async () => {
+    await buildLog(version1Plan(content));
+    await Excel.run(async (context) => {
+      const tanks = context.workbook.tables.getItem("Tanks");
+      const range = tanks.getRange().load("rowIndex,rowCount,columnCount");
+      await context.sync();
+      const { rowIndex, rowCount, columnCount } = range;
+      const sheet = context.workbook.worksheets.getItem("Job");
+      sheet.getRangeByIndexes(rowIndex + 1, columnCount, 1, 1).values = [["mind the step"]];
+      await context.sync();
+      // The table takes in what is written beside it; a shop that does not want that undoes it.
+      tanks.resize(sheet.getRangeByIndexes(rowIndex, 0, rowCount, columnCount));
+      await context.sync();
+    });
+    const before = everything();
+    await expect(upgradeLog(plan)).rejects.toThrow(/Tanks needs more columns.*sheet Job are not blank.*Move what stands there/);
+    expect(everything()).toEqual(before);
+  });
+});
+
+describe("a log of a later version", () => {
+  test("is refused with words, for reading and for building", async () => {
+    await buildLog(plan);
+    await Excel.run(async (context) => {
+      context.workbook.names.getItem("Log.Version").getRange().values = [[jobLog.version + 1]];
+      await context.sync();
+    });
+    await expect(readLog()).rejects.toBeInstanceOf(NewerLog);
+    await expect(upgradeLog(plan)).rejects.toBeInstanceOf(NewerLog);
+  });
+});

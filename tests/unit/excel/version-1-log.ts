@@ -1,0 +1,117 @@
+import { readFileSync } from "node:fs";
+import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
+import type { LogContent, LogRow, RowValue } from "../../../src/joblog/definition.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import type { AreaPlan, CellPlan, SheetPlan, TablePlan, WorkbookPlan } from "../../../src/joblog/plan.ts";
+
+interface FixtureColumn {
+  readonly id: string;
+  readonly headers: Readonly<Record<UnitSystem, string>>;
+  readonly formula?: string;
+}
+
+interface FixtureTable {
+  readonly id: string;
+  readonly name: string;
+  readonly area: readonly [row: number, column: number, rows: number, columns: number];
+  readonly columns: readonly FixtureColumn[];
+}
+
+interface FixtureField {
+  readonly name: string;
+  readonly row: number;
+  readonly column: number;
+  readonly labelColumn: number;
+  readonly label: string;
+  readonly value?: RowValue;
+  readonly formula?: string;
+}
+
+interface FixtureSheet {
+  readonly id: string;
+  readonly name: string;
+  readonly widths: readonly number[];
+  readonly tables: readonly FixtureTable[];
+  readonly fields: readonly FixtureField[];
+}
+
+/** What the released version 1 laid out; formulas as a log in US units has them. */
+export const version1 = JSON.parse(readFileSync(new URL("../../fixtures/log-version-1.json", import.meta.url), "utf8")) as { readonly version: 1; readonly sheets: readonly FixtureSheet[] };
+
+const fieldIds = new Map(jobLog.sheets.flatMap((sheet) => sheet.fields).map(({ name, id }) => [name, id]));
+
+/** Stacked tables keep three blank rows between one's last row and the next one's caption. */
+function areaOf({ area: [row, column, rows, columns] }: FixtureTable, content: readonly LogRow[]): AreaPlan {
+  return { row, column, rows: Math.max(rows, content.length + 1), columns };
+}
+
+function tableCells(table: TablePlan, rows: readonly LogRow[]): readonly CellPlan[] {
+  const { row, column } = table.area;
+  return table.columns.flatMap(({ id, header, formula }, index): readonly CellPlan[] => [
+    { row, column: column + index, style: "headerInput", kind: "value", value: header },
+    ...Array.from({ length: table.area.rows - 1 }, (_, line): CellPlan => {
+      const place = { row: row + 1 + line, column: column + index, style: "input" } as const;
+      const value = rows[line]?.[id];
+      if (formula !== undefined) return { ...place, kind: "formula", formula };
+      return value === undefined ? { ...place, kind: "blank" } : { ...place, kind: "value", value };
+    }),
+  ]);
+}
+
+function fieldCells({ name, row, column, labelColumn, label, value, formula }: FixtureField, content: LogContent): readonly CellPlan[] {
+  const given = content.fields[fieldIds.get(name) ?? ""] ?? value;
+  const place = { row, column, style: "fieldInput" } as const;
+  const cell: CellPlan = formula !== undefined ? { ...place, kind: "formula", formula } : given === undefined ? { ...place, kind: "blank" } : { ...place, kind: "value", value: given };
+  return [{ row, column: labelColumn, style: "fieldLabel", kind: "value", value: label }, cell];
+}
+
+function sheetPlan(sheet: FixtureSheet, content: LogContent): SheetPlan {
+  const tables = sheet.tables.map((table): TablePlan => ({
+    id: table.id,
+    name: table.name,
+    area: areaOf(table, content.rows[table.id as keyof LogContent["rows"]] ?? []),
+    columns: table.columns.map(({ id, headers, formula }) => ({ id, header: headers.US, style: "input", ...(formula === undefined ? {} : { formula }) })),
+  }));
+  return {
+    id: sheet.id,
+    name: sheet.name,
+    tabColor: "#3C7A6B",
+    columnWidths: sheet.widths,
+    rowHeights: [],
+    cells: [
+      { row: 0, column: 0, style: "title", kind: "value", value: sheet.name },
+      ...sheet.fields.flatMap((field) => fieldCells(field, content)),
+      ...tables.flatMap((table) => tableCells(table, content.rows[table.id as keyof LogContent["rows"]] ?? [])),
+    ],
+    tables,
+    validations: [],
+    conditionalFormats: [],
+    charts: [],
+    frozenRows: 0,
+    orientation: "landscape",
+    footer: "",
+    lastPrintedColumn: 5,
+    pagesWide: 1,
+  };
+}
+
+/** A version 1 log in US units with rows of one's own, as far as that version has their columns. */
+export function version1Plan(content: LogContent): WorkbookPlan {
+  return {
+    version: 1,
+    sheets: version1.sheets.map((sheet) => sheetPlan(sheet, content)),
+    names: version1.sheets.flatMap((sheet) => sheet.fields.map(({ name, row, column }) => ({ name, sheet: sheet.name, row, column }))),
+  };
+}
+
+/** The same content without what version 1 has no column for. */
+export function version1Content(content: LogContent): LogContent {
+  const columns = new Map(version1.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id, new Set(table.columns.map(({ id }) => id))]));
+  const names = new Set(version1.sheets.flatMap((sheet) => sheet.fields).map(({ name }) => name));
+  const rows = Object.entries(content.rows).flatMap(([table, all]) => {
+    const known = columns.get(table);
+    return known === undefined ? [] : [[table, all.map((row) => Object.fromEntries(Object.entries(row).filter(([id]) => known.has(id))))] as const];
+  });
+  const fields = Object.entries(content.fields).filter(([id]) => [...fieldIds].some(([name, known]) => known === id && names.has(name)));
+  return { fields: Object.fromEntries(fields), rows: Object.fromEntries(rows) };
+}
