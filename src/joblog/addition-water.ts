@@ -13,12 +13,18 @@ function carried(r: References, column: string, perLiter: (tested: string) => st
     `IF(${tested}="","water not tested",${liters}*${perLiter(tested)}/1000)`);
 }
 
+/** From so many times the fall of the level on, MAKEUP takes what left for a contradiction. */
+const contradiction = "1.5";
+
 /** Level make-up with water: part of what is missing evaporated, part left as solution. */
 function split(id: string, label: string, place: number, help: string): ComputedColumn {
   return computed({ id, label, ...amount, help }, (r) => {
-    const out = `${r.here("loadsSince")}*${r.here("dragOut")}+${r.here("drainedSince")}`;
-    const parts = [`MAX(0,${r.here("levelLoss")}-(${out}))`, out, `(${out})*${r.here("strength")}`];
-    return blankIf([`${r.here("levelLoss")}=""`], `IF(${r.here("dragOut")}="",${place === 1 ? quoted("drag-out of the tank missing") : '""'},${String(parts[place - 1])})`);
+    const out = `(${r.here("loadsSince")}*${r.here("dragOut")}+${r.here("drainedSince")})`;
+    const parts = `BATH.MAKEUP(${r.here("levelLoss")},${r.here("loadsSince")},${r.here("dragOut")},${r.here("drainedSince")},${r.here("strength")})`;
+    const instead = (word: string): string => (place === 1 ? quoted(word) : '""');
+    return blankIf([`${r.here("levelLoss")}=""`, `${r.here("strength")}=""`],
+      `IF(${r.here("dragOut")}="",${instead("drag-out of the tank missing")},IF(${r.here("levelLoss")}<=0,${instead("level did not fall")},` +
+      `IF(${out}>${contradiction}*${r.here("levelLoss")},${instead("more left than the level fell: check")},INDEX(${parts},1,${String(place)}))))`);
   });
 }
 

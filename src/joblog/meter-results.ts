@@ -41,7 +41,7 @@ export const meterResults: readonly ComputedColumn[] = [
   computed({ id: "error2", label: "Error 2", ...error, help: "As found less the buffer." }, errorIn(2, "asFound")),
   computed({ id: "slope", label: "Slope", type: "number", format: '0.0"%"', width: 8, help: "Of the theoretical slope at that temperature, from the voltages." },
     (r) => blankIf([...["buffer1", "mv1", "buffer2", "mv2"].map((id) => `NOT(ISNUMBER(${r.here(id)}))`), `${r.here("buffer1")}=${r.here("buffer2")}`],
-      `100*(${r.here("mv1")}-${r.here("mv2")})/(${r.here("buffer2")}-${r.here("buffer1")})/(0.198416*(273.15+IF(${r.here("temperature")}="",25,IF(${r.named("unitSystem")}="US",(${r.here("temperature")}-32)/1.8,${r.here("temperature")}))))`)),
+      `BATH.METERSLOPE(${r.here("buffer1")},${r.here("mv1")},${r.here("buffer2")},${r.here("mv2")},${r.here("temperature")},${r.named("unitSystem")})`)),
   computed({ id: "verdict", label: "Verdict", type: "text", width: 21, help: "Against the shop's own limits on the sheet Shop." },
     (r) => {
       const out = (id: string): string => `ABS(SUM(${r.here(id)}))>${r.named("meterLimit")}`;

@@ -10,7 +10,7 @@ const shownDecimals = "2";
 export const phCorrected: ComputedColumn = computed(
   { id: "phCorrected", label: "pH, drift taken out", type: "number", format: "0.00", width: 10, help: "The reading less the meter's drift, which is taken as even from one check to the next; as read where no later check is recorded or the meter is not named." },
   (r) => {
-    const fixed = `${r.here("ph")}-${r.here("errorAfter")}*(${r.here("when")}-${r.here("checkBefore")})/(${r.here("checkAfter")}-${r.here("checkBefore")})`;
+    const fixed = `BATH.DRIFTFIX(${r.here("ph")},${r.here("when")},${r.hereTo("checkBefore", "checkAfter")},${r.hereTo("errorBefore", "errorAfter")})`;
     return blankIf([`NOT(ISNUMBER(${r.here("ph")}))`],
       `IF(NOT(ISNUMBER(${r.here("errorAfter")})),${r.here("ph")},ROUND(${fixed}-${at(r, "meterChecks", "left", r.here("checkRow"))},${shownDecimals}))`);
   },

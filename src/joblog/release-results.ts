@@ -25,7 +25,7 @@ export const releasePlan: readonly ComputedColumn[] = [
   computed({ id: "firstStage", label: "First stage", ...acid, help: "60 % of it (common practice, no source). Mix, read, then decide the next." },
     (r) => blankIf([`${r.here("acidNeeded")}=""`], `IF(${r.here("acidNeeded")}=0,0,INDEX(BATH.ACIDSTAGES(${r.here("acidNeeded")}),1,1))`)),
   computed({ id: "corrosive", label: "Corrosive waste, D002", type: "text", width: 11, help: "By the pH before any acid: 2 or less, or 12.5 or more (40 CFR 261.22). It says nothing of metals." },
-    (r) => blankIf([`NOT(ISNUMBER(${r.here("ph")}))`], `IF(OR(${r.here("ph")}<=2,${r.here("ph")}>=12.5),"yes","no")`)),
+    (r) => blankIf([`NOT(ISNUMBER(${r.here("ph")}))`], `IF(BATH.CORROSIVE(${r.here("ph")}),"yes","no")`)),
 ];
 
 /** Where it stands; never that it may go. */
@@ -34,7 +34,7 @@ export const releaseStanding: readonly ComputedColumn[] = [
     (r) => ["phAfter3", "phAfter2", "phAfter1", "ph"].reduceRight((otherwise, id) => `IF(ISNUMBER(${r.here(id)}),${r.here(id)},${otherwise})`, '""')),
   computed({ id: "limitCheck", label: "Against the limits", type: "text", width: 10, help: "Within, below or above the limits typed here, or else the shop's own. Within is no permission." },
     (r) => blankIf([`${r.here("lastPh")}=""`, `${r.here("lowUsed")}=""`, `${r.here("highUsed")}=""`],
-      `IF(${r.here("lastPh")}<${r.here("lowUsed")},"below",IF(${r.here("lastPh")}>${r.here("highUsed")},"above","within"))`)),
+      `BATH.DISCHARGECHECK(${r.here("lastPh")},${r.here("lowUsed")},${r.here("highUsed")})`)),
   computed({ id: "state", label: "State", type: "text", width: 24, help: "Stays not released until limits and results are in and the last pH is within the limits. Whether it may go, the permit says." },
     (r) => {
       const lacks: readonly (readonly [test: string, word: string])[] = [
