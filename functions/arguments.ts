@@ -48,10 +48,11 @@ function choiceReader<Choice extends string>(
   choices: readonly Choice[],
   alsoRead: AlsoRead<Choice>,
 ): (cell: CellValue) => Choice | undefined {
-  const known = new Map([...Object.entries(alsoRead), ...choices.map((choice) => [choice.toLowerCase(), choice] as const)]);
+  const asWritten = choices.map((choice) => [choice, choice] as const);
+  const known = new Map<string, Choice>([...Object.entries(alsoRead), ...asWritten, ...choices.map((choice) => [choice.toLowerCase(), choice] as const)]);
   return (cell) => {
     if (isBlankOrZero(cell) || cell === "0") return undefined;
-    return known.get(wordIn(cell)) ?? refuse(name, notOneOf(String(cell), choices));
+    return known.get(String(cell)) ?? known.get(wordIn(cell)) ?? refuse(name, notOneOf(String(cell), choices));
   };
 }
 

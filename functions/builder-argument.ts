@@ -7,12 +7,11 @@ import type { Builder } from "../src/core/bath-chemistry/builder.ts";
 
 const name = "builder";
 const words: readonly string[] = ["unknown", ...builderWords];
+const known = new Map(words.map((word) => [word, builderFromWord(word)]));
 
 function fromWord(cell: CellValue): Builder {
   if (isBlankOrZero(cell)) return unknownBuilder;
-  const text = wordIn(cell);
-  if (words.includes(text)) return builderFromWord(text);
-  return refuse(name, notOneOf(String(cell), words, ", or give the two columns of the SDS"));
+  return known.get(String(cell)) ?? known.get(wordIn(cell)) ?? refuse(name, notOneOf(String(cell), words, ", or give the two columns of the SDS"));
 }
 
 function fromRange(rows: CellMatrix): Builder {

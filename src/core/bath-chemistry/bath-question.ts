@@ -5,7 +5,7 @@ import { checkComposition, checkPH, checkTemperature } from "../solution/limits.
 import type { Kelvin, PH } from "../units/quantity.ts";
 import { anchorBath } from "./anchored-bath.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
-import { rememberingLast } from "./bounded-cache.ts";
+import { rememberingLast } from "../bounded-cache.ts";
 import type { Builder } from "./builder.ts";
 import { answersOf } from "./estimate.ts";
 import type { Water } from "./water.ts";

@@ -2,7 +2,7 @@ import type { PH } from "../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { rememberingLast } from "./bounded-cache.ts";
+import { rememberingLast } from "../bounded-cache.ts";
 import { answersIfAny, estimateFrom } from "./estimate.ts";
 import type { Estimate } from "./estimate.ts";
 import type { Loss } from "./loss.ts";

@@ -4,7 +4,7 @@ import type { PH } from "../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { anchoredBaths, sameQuestion } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { rememberingLast } from "./bounded-cache.ts";
+import { rememberingLast } from "../bounded-cache.ts";
 import { answersOf } from "./estimate.ts";
 import { afterLoss } from "./loss.ts";
 import type { Loss } from "./loss.ts";

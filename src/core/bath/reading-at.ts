@@ -1,4 +1,4 @@
-import { rememberingKeys } from "../bath-chemistry/bounded-cache.ts";
+import { rememberingKeys } from "../bounded-cache.ts";
 import { answersIfAny } from "../bath-chemistry/estimate.ts";
 import type { Estimate } from "../bath-chemistry/estimate.ts";
 import { estimateReadingAt } from "../bath-chemistry/estimate-reading.ts";

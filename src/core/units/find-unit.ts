@@ -1,6 +1,8 @@
 import { americanSpelling } from "../american-spelling.ts";
 import { nearestWord } from "../nearest-word.ts";
 import { plainText } from "./plain-text.ts";
+import { rememberingKeys } from "../bounded-cache.ts";
+import { unitSystems } from "./unit-system.ts";
 import { unitTable } from "./unit-table.ts";
 import type { QuantityKind } from "./quantity.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
@@ -50,11 +52,24 @@ function candidates(word: string): readonly UnitDefinition[] {
   return index.get(key(word)) ?? index.get(key(word).replace(/^[$€£]\//, "/")) ?? [];
 }
 
-/** All units that a word may mean, whatever their kind; a bare gallon follows the system. */
-export function unitsNamed(word: string, system: UnitSystem): readonly UnitDefinition[] {
+function lookUp(word: string, system: UnitSystem): readonly UnitDefinition[] {
   const direct = candidates(word);
   const country = countryWords[system];
   return direct.length > 0 || country === undefined ? direct : candidates(withCountry(word, country));
+}
+
+/** A column asks for the same few words again and again. */
+const wordsKept = 500;
+/** No unit's word is longer. */
+const longestWord = 60;
+
+const lookUpIn = Object.fromEntries(
+  unitSystems.map((system) => [system, rememberingKeys(wordsKept, (word: string) => word, (word) => lookUp(word, system))]),
+) as Readonly<Record<UnitSystem, (word: string) => readonly UnitDefinition[]>>;
+
+/** All units that a word may mean, whatever their kind; a bare gallon follows the system. */
+export function unitsNamed(word: string, system: UnitSystem): readonly UnitDefinition[] {
+  return word.length > longestWord ? [] : lookUpIn[system](word);
 }
 
 /** The unit of one kind that a word means. */

@@ -1,7 +1,9 @@
 import { findUnit } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
 import { plainText } from "./plain-text.ts";
+import { rememberingKeys } from "../bounded-cache.ts";
 import { toSi } from "./convert.ts";
+import type { NumberReading } from "./parse-number.ts";
 import type { QuantityKind } from "./quantity.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
 import type { UnitSystem } from "./unit-system.ts";
@@ -19,15 +21,27 @@ export type QuantityReading =
 const numberThenWord =
   /^([+-]? ?[.,]?\d(?:[\d.,]| (?=\d)|'(?=\d{3})| ?\/ ?(?=\d)|-(?=\d+ ?\/))*(?:e[+-]?\d+(?![a-z])| ?[×x*·] ?10(?: ?\^ ?[+-]?\d+|[⁺⁻]?[⁰¹²³⁴-⁹]+))?) ?(.*)$/i;
 
+interface Parts {
+  readonly number: NumberReading;
+  readonly word: string;
+}
+
+function split(text: string): Parts {
+  const [, number, word] = numberThenWord.exec(plainText(text)) ?? [];
+  return { number: parseNumber(number ?? ""), word: word ?? "" };
+}
+
+/** Long enough for any quantity; what is longer is a page in a cell. */
+const longestText = 200;
+const partsOf = rememberingKeys(500, (text: string) => text, split);
+
 /**
  * Reads "60 gal", "1 1/2 gal", "131 °F". A number without a unit is in `bareUnit`; a bare gallon
  * follows the system.
  */
 export function parseQuantity(text: string, kind: QuantityKind, system: UnitSystem, bareUnit: UnitDefinition): QuantityReading {
-  const parts = numberThenWord.exec(plainText(text));
-  if (parts === null) return { read: "nothing" };
-  const word = parts[2] ?? "";
-  const number = parseNumber(parts[1] ?? "");
+  if (text.length > longestText) return { read: "nothing" };
+  const { number, word } = partsOf(text);
   if (number.read === "nothing") return { read: "nothing" };
   if (number.read === "ambiguous") return { read: "ambiguous", readings: number.readings, rest: word };
   if (word === "") return { read: "quantity", si: toSi(number.value, bareUnit), unit: bareUnit };

@@ -1,7 +1,9 @@
+import { rememberingKeys } from "../bounded-cache.ts";
 import { unitBySymbol } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
 import { parseQuantity } from "./parse-quantity.ts";
 import { plainText } from "./plain-text.ts";
+import { unitSystems } from "./unit-system.ts";
 import { volumeFraction } from "./quantity.ts";
 import type { UnitSystem } from "./unit-system.ts";
 import type { VolumeFraction } from "./quantity.ts";
@@ -78,13 +80,7 @@ function partsPlusWater(concentrate: number, water: number): StrengthReading {
     : strength(concentrate / (concentrate + water));
 }
 
-/**
- * Reads every way a label writes a strength: 1+40 and 1:40 (one part plus 40 parts of water),
- * 1 in 40 (one part in 40 parts of finished bath), a percentage, a volume per volume of finished
- * bath, or a volume added to a volume of water. Ounces are fluid ounces unless they are said to be a
- * weight.
- */
-export function parseStrength(text: string, system: UnitSystem): StrengthReading {
+function parse(text: string, system: UnitSystem): StrengthReading {
   const tidy = plainText(text).replace(ounces, " fl oz").replace(partWords, "").replace(article, "").trim();
   const bare = parseNumber(tidy);
   if (bare.read === "ambiguous") return bare;
@@ -108,4 +104,22 @@ export function parseStrength(text: string, system: UnitSystem): StrengthReading
     return pair(ofBath[1] ?? "", ofBath[2] ?? "", system, (part, bath) => strength(part / bath));
   }
   return { read: "nothing" };
+}
+
+/** Long enough for any strength; what is longer is a page in a cell. */
+const longestText = 200;
+
+/** A column of doses has one strength. */
+const parseIn = Object.fromEntries(
+  unitSystems.map((system) => [system, rememberingKeys(100, (text: string) => text, (text) => parse(text, system))]),
+) as Readonly<Record<UnitSystem, (text: string) => StrengthReading>>;
+
+/**
+ * Reads every way a label writes a strength: 1+40 and 1:40 (one part plus 40 parts of water),
+ * 1 in 40 (one part in 40 parts of finished bath), a percentage, a volume per volume of finished
+ * bath, or a volume added to a volume of water. Ounces are fluid ounces unless they are said to be a
+ * weight.
+ */
+export function parseStrength(text: string, system: UnitSystem): StrengthReading {
+  return text.length > longestText ? { read: "nothing" } : parseIn[system](text);
 }

@@ -18,19 +18,9 @@ export type Conversion =
   | { readonly converted: "unknown"; readonly word: string }
   | { readonly converted: "different kinds"; readonly from: QuantityKind; readonly to: QuantityKind };
 
-/** Words looked up so far: a column of conversions asks for the same two again and again. */
-const lookedUp = new Map<string, readonly UnitDefinition[]>();
-/** A cell may hold any text, so what is kept has a limit. */
-const mostWords = 1000;
-
 /** All units that a word may mean, whatever their kind; a bare gallon is a US one. */
 export function unitsMeant(word: string): readonly UnitDefinition[] {
-  const known = lookedUp.get(word);
-  if (known !== undefined) return known;
-  if (lookedUp.size >= mostWords) lookedUp.clear();
-  const units = unitsNamed(word, "US");
-  lookedUp.set(word, units);
-  return units;
+  return unitsNamed(word, "US");
 }
 
 function ofKind(units: readonly UnitDefinition[], kind: QuantityKind): UnitDefinition | undefined {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { rememberingLast } from "../../../src/core/bath-chemistry/bounded-cache.ts";
+import { rememberingLast } from "../../../src/core/bounded-cache.ts";
 import { answersOf, estimateFrom } from "../../../src/core/bath-chemistry/estimate.ts";
 import { DomainError } from "../../../src/core/domain-error.ts";
 
