@@ -11,6 +11,7 @@ import { corrosive } from "./discharge/corrosive.ts";
 import { dischargeCheck } from "./discharge/discharge-check.ts";
 import { dose } from "./charge/dose.ts";
 import { doseAtPh } from "./charge/dose-at-ph.ts";
+import { dragOut } from "./top-up/drag-out.ts";
 import { driftFix } from "./meter/drift-fix.ts";
 import { hardness } from "./water/hardness.ts";
 import { hardnessClass } from "./water/hardness-class.ts";
@@ -23,6 +24,7 @@ import { meterSlope } from "./meter/meter-slope.ts";
 import { nextAdd } from "./top-up/next-add.ts";
 import { phAt } from "./ph/ph-at.ts";
 import { phAtDose } from "./charge/ph-at-dose.ts";
+import { phTrend } from "./top-up/ph-trend.ts";
 import { recovered } from "./top-up/recovered.ts";
 import { roSplit } from "./water/ro-split.ts";
 import { roundTankVolume } from "./tank/round-tank-volume.ts";
@@ -33,6 +35,7 @@ import { solutionPh } from "./solution/solution-ph.ts";
 import { strength } from "./units/strength.ts";
 import { strengthOf } from "./charge/strength-of.ts";
 import { tankVolume } from "./tank/tank-volume.ts";
+import { timeLeft } from "./top-up/time-left.ts";
 import { topUp } from "./top-up/top-up.ts";
 import { topUpLearned } from "./top-up/top-up-learned.ts";
 import { topUpRange } from "./top-up/top-up-range.ts";
@@ -83,7 +86,10 @@ export const catalogue: readonly WorksheetFunction[] = [
   recovered,
   topUpLearned,
   topUpTitration,
+  dragOut,
   makeUp,
+  phTrend,
+  timeLeft,
   solutionPh,
   solution,
   acidFor,

@@ -1,0 +1,16 @@
+import { checkWithin } from "../domain.ts";
+import { liquidVolume, loadCount } from "../domains.ts";
+import type { CubicMeters } from "../units/quantity.ts";
+
+/**
+ * Share of its strength that a bath keeps when every load carries solution out and water takes its place:
+ * (1 − drag-out / volume)^loads.
+ *
+ * @throws OutOfRange for a value outside its domain, such as a load that carries out the whole bath
+ */
+export function strengthLeft(volume: CubicMeters, perLoad: CubicMeters, loads: number): number {
+  checkWithin("volume", volume, liquidVolume);
+  checkWithin("per load", perLoad, { ...liquidVolume, high: volume, openHigh: true });
+  checkWithin("loads", loads, { ...loadCount, openLow: true });
+  return (1 - perLoad / volume) ** loads;
+}
