@@ -8,14 +8,16 @@ import { itemsSheet } from "./items-sheet.ts";
 import { jobSheet } from "./job-sheet.ts";
 import { loadsSheet } from "./loads-sheet.ts";
 import { meterSheet } from "./meter-sheet.ts";
+import { notesSheet } from "./notes-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
 import { releaseSheet } from "./release-sheet.ts";
 import { shopSheet } from "./shop-sheet.ts";
 import { claimStatementSheet } from "./statement-sheet.ts";
 import { stockSheet } from "./stock-sheet.ts";
+import { whatIfSheet } from "./what-if-sheet.ts";
 
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {
   version: 2,
-  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, releaseSheet, costsSheet, claimStatementSheet, shopSheet],
+  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, releaseSheet, costsSheet, claimStatementSheet, whatIfSheet, shopSheet, notesSheet],
 };

@@ -4,6 +4,10 @@ import { laidOutSheet } from "./lay-out-sheet.ts";
 import { place } from "./placement.ts";
 import type { WorkbookPlan } from "./plan.ts";
 
+function startRows(log: LogDefinition, system: UnitSystem): LogContent["rows"] {
+  return Object.fromEntries(log.sheets.flatMap((sheet) => sheet.tables).flatMap(({ id, start }) => (start === undefined ? [] : [[id, start(system)]])));
+}
+
 /**
  * Lays the log out to the cell: sheets, tables with their formulas, checks, colours, charts, names.
  * The content's rows fill the tables from the top. Throws a RangeError where the description refers
@@ -11,7 +15,7 @@ import type { WorkbookPlan } from "./plan.ts";
  */
 export function layOut(log: LogDefinition, settings: { readonly system: UnitSystem }, content: LogContent): WorkbookPlan {
   const { system } = settings;
-  const filled: LogContent = { ...content, fields: { ...content.fields, unitSystem: system, logVersion: log.version } };
+  const filled: LogContent = { ...content, fields: { ...content.fields, unitSystem: system, logVersion: log.version }, rows: { ...startRows(log, system), ...content.rows } };
   const placement = place(log, system, filled);
   return {
     version: log.version,

@@ -34,6 +34,27 @@ export function formulasOf(plan: WorkbookPlan): readonly { readonly place: strin
     sheet.cells.flatMap((cell) => (cell.kind === "formula" ? [{ place: `${sheet.name} ${String(cell.row)},${String(cell.column)}`, formula: cell.formula }] : [])));
 }
 
+/** Every formula by "Table[Header]" of its computed column or by the name of its computed field. */
+export function formulasByCell(plan: WorkbookPlan): ReadonlyMap<string, string> {
+  const ofColumns = plan.sheets.flatMap((sheet) => sheet.tables.flatMap((table) =>
+    table.columns.flatMap((column) => (column.formula === undefined ? [] : [[`${table.name}[${column.header}]`, column.formula] as const]))));
+  const ofFields = plan.names.flatMap((name) => {
+    const cell = plan.sheets.find((sheet) => sheet.name === name.sheet)?.cells.find((one) => one.row === name.row && one.column === name.column);
+    return cell?.kind === "formula" ? [[name.name, cell.formula] as const] : [];
+  });
+  return new Map([...ofColumns, ...ofFields]);
+}
+
+/** The computed columns and named cells that each formula reads, by the names of `formulasByCell`. */
+export function dependencies(plan: WorkbookPlan): ReadonlyMap<string, readonly string[]> {
+  const names = plan.names.map((name) => name.name);
+  return new Map([...formulasByCell(plan)].map(([cell, formula]) => {
+    const columns = mentionsIn(formula).filter(({ area }) => area !== "#Headers").map(({ table, header }) => `${table}[${header}]`);
+    const words = new Set(bareCode(formula).match(/[A-Za-z]+\.[A-Za-z]+/g) ?? []);
+    return [cell, [...columns, ...names.filter((name) => words.has(name))]] as const;
+  }));
+}
+
 /** The empty log in a system. */
 export function emptyPlan(log: LogDefinition, system: UnitSystem): WorkbookPlan {
   return layOut(log, { system }, { fields: {}, rows: {} });

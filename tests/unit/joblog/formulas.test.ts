@@ -2,29 +2,13 @@ import { describe, expect, it } from "vitest";
 import { unitSystems } from "../../../src/core/units/unit-system.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import type { WorkbookPlan } from "../../../src/joblog/plan.ts";
-import { bareCode, callsIn, emptyPlan, formulasOf, mentionsIn } from "./formula-reader.ts";
+import { bareCode, callsIn, dependencies, emptyPlan, formulasOf, mentionsIn } from "./formula-reader.ts";
 
 const plan = emptyPlan(jobLog, "US");
 const formulas = formulasOf(plan);
 
 function tablesOf(workbook: WorkbookPlan): ReadonlyMap<string, readonly string[]> {
   return new Map(workbook.sheets.flatMap((sheet) => sheet.tables.map((table) => [table.name, table.columns.map((column) => column.header)] as const)));
-}
-
-/** "Table[Header]" of a computed column or a computed field, with those that its formula reads. */
-function dependencies(workbook: WorkbookPlan): ReadonlyMap<string, readonly string[]> {
-  const names = workbook.names.map((name) => name.name);
-  const reads = (formula: string): readonly string[] => [
-    ...mentionsIn(formula).filter((mention) => mention.area !== "#Headers").map((mention) => `${mention.table}[${mention.header}]`),
-    ...names.filter((name) => bareCode(formula).includes(name)),
-  ];
-  const ofColumns = workbook.sheets.flatMap((sheet) => sheet.tables.flatMap((table) =>
-    table.columns.flatMap((column) => (column.formula === undefined ? [] : [[`${table.name}[${column.header}]`, reads(column.formula)] as const]))));
-  const ofFields = workbook.names.flatMap((name) => {
-    const cell = workbook.sheets.find((sheet) => sheet.name === name.sheet)?.cells.find((one) => one.row === name.row && one.column === name.column);
-    return cell?.kind === "formula" ? [[name.name, reads(cell.formula)] as const] : [];
-  });
-  return new Map([...ofColumns, ...ofFields]);
 }
 
 function circle(graph: ReadonlyMap<string, readonly string[]>): readonly string[] | undefined {
@@ -103,7 +87,7 @@ describe("the job log's formulas", () => {
   });
 
   it("hand the log's unit system to every BATH function that converts units, as the last argument", () => {
-    const converting = ["TANKVOLUME", "DOSE", "HARDNESSDOSE", "ALKALINITYDOSE", "PHAT", "VERDICT", "TOPUPRANGE", "NEXTADD", "UNITPRICE"];
+    const converting = ["TANKVOLUME", "DOSE", "HARDNESSDOSE", "ALKALINITYDOSE", "PHAT", "VERDICT", "TOPUPRANGE", "NEXTADD", "METERSLOPE", "ACIDTO", "ACIDFOR", "UNITPRICE"];
     const seen = new Set<string>();
     for (const { place, formula } of formulas) {
       for (const name of converting) {

@@ -103,7 +103,8 @@ describe("laying out the log", () => {
   });
 
   it("writes every given value and leaves out none", () => {
-    const given = Object.values(firstTwoDays.rows).flat().flatMap((row) => Object.values(row).filter((value) => value !== undefined));
+    const starts = jobLog.sheets.flatMap((sheet) => sheet.tables).flatMap((table) => table.start?.("US") ?? []);
+    const given = [...starts, ...Object.values(firstTwoDays.rows).flat()].flatMap((row) => Object.values(row).filter((value) => value !== undefined));
     const written = demo.sheets.flatMap((sheet) => sheet.tables.flatMap((table) => sheet.cells.filter((cell) =>
       cell.kind === "value" && cell.row > table.area.row && cell.row < table.area.row + table.area.rows && cell.column >= table.area.column && cell.column < table.area.column + table.area.columns)));
     expect(written.length).toBe(given.length);
