@@ -136,8 +136,6 @@ export interface TableDefinition {
   readonly columns: readonly ColumnDefinition[];
   /** Empty rows a new log starts with (at least 1: an Excel table cannot have none). */
   readonly emptyRows: number;
-  /** Its lines are all worked out: nobody types into it and it never grows. */
-  readonly fixedRows?: true;
   /** Rows that a new log starts with, where the content has none. */
   readonly start?: (system: UnitSystem) => readonly LogRow[];
   /** Its lines are all worked out: nobody types into it and it never grows. */
