@@ -70,7 +70,7 @@ export function inJugs(value: number, system: UnitSystem): string {
 const colonRatio = /^\s*(\d+(?:[.,]\d+)?)\s*:\s*(\d+(?:[.,]\d+)?)\s*$/;
 
 /** A ratio with a colon has two readings; the form says which one it took and what the other would be. */
-function bothReadings(strength: string, volume: number, dose: number, system: UnitSystem): readonly Finding[] {
+export function bothReadings(strength: string, volume: number, dose: number, system: UnitSystem): readonly Finding[] {
   const parts = colonRatio.exec(strength);
   if (parts === null) return [];
   const [, one = "", other = ""] = parts;

@@ -8,7 +8,8 @@ export type Answer<Value> = { readonly known: true; readonly value: Value } | { 
 
 type Cell = CellValue | CellMatrix | undefined;
 
-function call(id: string, cells: readonly Cell[]): Answer<CellValue | CellMatrix> {
+/** What the worksheet function gives for these cells, whatever its shape. */
+export function ask(id: string, ...cells: readonly Cell[]): Answer<CellValue | CellMatrix> {
   const definition = findFunction(id);
   if (definition === undefined) throw new RangeError(`There is no function ${id}.`);
   try {
@@ -21,21 +22,21 @@ function call(id: string, cells: readonly Cell[]): Answer<CellValue | CellMatrix
 
 /** The number that the worksheet function gives for these cells: what a cell with the same formula would show. */
 export function askNumber(id: string, ...cells: readonly Cell[]): Answer<number> {
-  const answer = call(id, cells);
+  const answer = ask(id, ...cells);
   if (!answer.known || typeof answer.value === "number") return answer as Answer<number>;
   throw new TypeError(`${id} gave no number.`);
 }
 
 /** The words that the worksheet function gives. */
 export function askText(id: string, ...cells: readonly Cell[]): Answer<string> {
-  const answer = call(id, cells);
+  const answer = ask(id, ...cells);
   if (!answer.known || typeof answer.value === "string") return answer as Answer<string>;
   throw new TypeError(`${id} gave no text.`);
 }
 
 /** The numbers of the first spilled row. */
 export function askRow(id: string, ...cells: readonly Cell[]): Answer<readonly number[]> {
-  const answer = call(id, cells);
+  const answer = ask(id, ...cells);
   if (!answer.known) return answer;
   const row = Array.isArray(answer.value) ? answer.value[0] : undefined;
   if (row === undefined) throw new TypeError(`${id} spilled no row.`);

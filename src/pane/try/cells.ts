@@ -1,0 +1,29 @@
+import { parseNumber } from "../../core/units/parse-number.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { Draft } from "../entries/entry-form.ts";
+
+export type TypedCell = number | string | null;
+
+/** What was typed, as the cell that Excel would make of it: a number, text with a unit, or nothing. */
+export function typedCell(values: Draft, key: string): TypedCell {
+  const text = values[key]?.trim() ?? "";
+  if (text === "") return null;
+  const reading = parseNumber(text);
+  return reading.read === "number" && !text.includes("/") ? reading.value : text;
+}
+
+function argument(cell: TypedCell): string {
+  if (cell === null) return "";
+  return typeof cell === "number" ? String(cell) : `"${cell.replaceAll('"', '""')}"`;
+}
+
+/** The call of a function as a cell holds it, without its equals sign; arguments left out at the end are not written. */
+export function callText(id: string, cells: readonly TypedCell[]): string {
+  const last = cells.findLastIndex((cell) => cell !== null);
+  return `BATH.${id}(${cells.slice(0, last + 1).map(argument).join(",")})`;
+}
+
+/** US is what a function takes where no system is given. */
+export function systemCell(system: UnitSystem): TypedCell {
+  return system === "US" ? null : system;
+}

@@ -1,0 +1,51 @@
+import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { bathFacts } from "../entries/bath-values.ts";
+import { bothReadings, inJugs } from "../entries/charge-dose.ts";
+import { amount, figure } from "../fields/figures.ts";
+import { askNumber } from "../store/ask.ts";
+import { callText, systemCell, typedCell } from "./cells.ts";
+import type { Sketch } from "./sketch.ts";
+
+/** The same strength as labels write it. */
+function otherWords(dose: number, volume: number | string): string {
+  const said = (["parts", "%", "mL/L", "fl oz/gal"] as const).map((word) => ({ word, answer: askNumber("STRENGTHOF", dose, volume, word) }));
+  return said
+    .flatMap(({ word, answer }) => {
+      if (!answer.known) return [];
+      if (word === "parts") return [`1+${figure(answer.value, 1)}`];
+      return [word === "%" ? `${figure(answer.value, 2)}%` : `${figure(answer.value, 2)} ${word}`];
+    })
+    .join(" = ");
+}
+
+export const doseSketch: Sketch = {
+  id: "dose",
+  title: "Dose for a strength",
+  purpose: "In any way a label writes it: 1+28, 1 in 28, 2.5%, 3 fl oz/gal, 25 mL/L.",
+  caution: "The label's highest strength wins. Cold water first, then concentrate.",
+  fields: ({ system }) => [
+    { key: "volume", label: `Bath, ${volumeUnit[system]}`, hint: "Finished bath. Any unit: 60 gal, 227 L." },
+    { key: "rate", label: "Strength", hint: "1+28 is 1 part and 28 parts of water." },
+  ],
+  proposals: ({ log, bath }) => {
+    const facts = log === undefined ? undefined : bathFacts(log, bath);
+    const volume = facts?.number("workingVolume");
+    return { volume: volume === undefined ? "" : figure(volume, 3), rate: facts?.text("strength") ?? "1+40" };
+  },
+  work: (values, { system }) => {
+    const [volume, rate] = [typedCell(values, "volume"), typedCell(values, "rate")];
+    if (volume === null || rate === null) return { findings: [] };
+    const dose = askNumber("DOSE", volume, rate, system);
+    if (!dose.known) return { findings: [{ tone: "act", text: dose.why }] };
+    return {
+      findings: [
+        { tone: "good", text: `Concentrate: ${inJugs(dose.value, system)}.` },
+        ...(typeof volume === "number" ? [
+          ...bothReadings(String(rate), volume, dose.value, system),
+          { tone: "plain", text: `${otherWords(dose.value, volume)}. Water: ${amount(volume - dose.value)} ${volumeUnit[system]}.` } as const,
+        ] : []),
+      ],
+      formula: `=${callText("DOSE", [volume, rate, systemCell(system)])}`,
+    };
+  },
+};

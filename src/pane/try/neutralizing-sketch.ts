@@ -1,0 +1,57 @@
+import { acidNames } from "../../core/bath-chemistry/acid.ts";
+import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
+import { bathFacts } from "../entries/bath-values.ts";
+import { amount, figure } from "../fields/figures.ts";
+import { ask, askNumber } from "../store/ask.ts";
+import { callText, systemCell, typedCell } from "./cells.ts";
+import type { Sketch } from "./sketch.ts";
+
+const dryAcids: readonly string[] = ["citric", "sodium bisulfate"];
+
+/** The unit that ACIDTO gives an acid in: dry ones are weighed. */
+function acidUnit(acid: string, system: "US" | "metric" | "imperial"): string {
+  if (!dryAcids.includes(acid)) return volumeUnit[system];
+  return system === "US" ? "lb" : "kg";
+}
+
+export const neutralizingSketch: Sketch = {
+  id: "neutralizing",
+  title: "Neutralizing a spent bath",
+  purpose: "Acid to a pH wanted. From the reading alone it is a minimum; a titration makes it an estimate.",
+  caution:
+    "Acid slowly into the cooled, mixing bath, never to neat concentrate: heat and foam. Goggles, face shield, gloves. No bleach near it: chlorine gas. The permit says whether and where a bath may go, not this figure.",
+  fields: ({ system }) => [
+    { key: "volume", label: `Bath, ${volumeUnit[system]}` },
+    { key: "ph", label: "pH now, cooled" },
+    { key: "target", label: "pH wanted" },
+    { key: "acid", label: "Acid", choices: acidNames },
+    { key: "titrated", label: "Titrated alkalinity, meq/L", hint: "To pH 4.5. Left out, the amount is a minimum." },
+  ],
+  proposals: ({ log, bath }) => {
+    const facts = log === undefined ? undefined : bathFacts(log, bath);
+    const row = log === undefined || bath === undefined ? undefined : lastReadingOf(log, bath);
+    const last = row === undefined ? undefined : rowFacts(row).number("ph");
+    const volume = facts?.number("workingVolume");
+    return { volume: volume === undefined ? "" : figure(volume, 1), ph: last === undefined ? "" : figure(last, 2), target: "8.5", acid: "citric", titrated: "" };
+  },
+  work: (values, { system }) => {
+    const [volume = null, ph = null, target = null, titrated = null] = ["volume", "ph", "target", "titrated"].map((key) => typedCell(values, key));
+    const acid = values["acid"] ?? "";
+    if (volume === null || ph === null || target === null || acid === "") return { findings: [] };
+    const needed = askNumber("ACIDTO", volume, ph, target, acid, null, null, titrated, system);
+    if (!needed.known) return { findings: [{ tone: "act", text: needed.why }] };
+    const unit = acidUnit(acid, system);
+    const stages = needed.value > 0 ? ask("ACIDSTAGES", needed.value) : undefined;
+    const rows = stages?.known === true && Array.isArray(stages.value) ? stages.value : [];
+    return {
+      findings: [
+        needed.value === 0
+          ? { tone: "good", text: "The bath is at or under that pH already." }
+          : { tone: titrated === null ? "watch" : "good", text: `${titrated === null ? "At least " : "About "}${amount(needed.value)} ${unit}${titrated === null ? ". A used bath of this pH often holds several times more: titrate it." : "."}` },
+      ],
+      ...(rows.length === 0 ? {} : { table: { headers: ["Stage", unit, "Then"], rows: rows.map(([part, words], index) => [String(index + 1), typeof part === "number" ? amount(part) : "", String(words ?? "")]) } }),
+      formula: `=${callText("ACIDTO", [volume, ph, target, acid, null, null, titrated, systemCell(system)])}`,
+    };
+  },
+};

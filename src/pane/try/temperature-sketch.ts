@@ -1,0 +1,52 @@
+import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
+import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
+import { builders } from "../../joblog/words.ts";
+import { alkalinityOf, bathFacts } from "../entries/bath-values.ts";
+import { figure, ph as phFigure } from "../fields/figures.ts";
+import { askNumber, askText } from "../store/ask.ts";
+import { callText, systemCell, typedCell } from "./cells.ts";
+import type { Sketch } from "./sketch.ts";
+
+export const temperatureSketch: Sketch = {
+  id: "temperature",
+  title: "Hot and cold readings",
+  purpose: "What the same bath reads at another temperature with a perfect meter, and whether that calls for a top-up.",
+  fields: ({ system }) => [
+    { key: "ph", label: "Reading, pH" },
+    { key: "from", label: `Sample, ${temperatureUnit[system]}` },
+    { key: "baseline", label: "Baseline pH" },
+    { key: "to", label: `Baseline read at, ${temperatureUnit[system]}` },
+    { key: "builder", label: "Builder", choices: builders },
+    { key: "alkalinity", label: "Water's alkalinity, mg/L" },
+  ],
+  proposals: ({ log, bath, system }) => {
+    const facts = log === undefined ? undefined : bathFacts(log, bath);
+    const row = log === undefined || bath === undefined ? undefined : lastReadingOf(log, bath);
+    const last = row === undefined ? undefined : rowFacts(row);
+    const shown = (value: number | undefined, digits: number): string => (value === undefined ? "" : figure(value, digits));
+    const alkalinity = facts === undefined ? null : alkalinityOf(facts);
+    return {
+      ph: shown(last?.number("ph"), 2),
+      from: system === "US" ? "127.6" : "53.1",
+      baseline: shown(facts?.number("baseline"), 2),
+      to: shown(facts?.number("baselineTemperature"), 1) || (system === "US" ? "77" : "25"),
+      builder: facts?.text("builderUsed") ?? "unknown",
+      alkalinity: alkalinity === null ? "" : String(alkalinity),
+    };
+  },
+  work: (values, { system }) => {
+    const [ph = null, from = null, baseline = null, to = null, builder = null, alkalinity = null] = ["ph", "from", "baseline", "to", "builder", "alkalinity"].map((key) => typedCell(values, key));
+    if (ph === null || from === null || to === null) return { findings: [] };
+    const there = askNumber("PHAT", ph, from, to, builder, alkalinity, system);
+    if (!there.known) return { findings: [{ tone: "act", text: there.why }] };
+    const verdict = baseline === null ? undefined : askText("VERDICT", ph, baseline, null, to, from, builder, alkalinity, system);
+    return {
+      findings: [
+        { tone: "good", text: `Cooled or warmed to the baseline's temperature: about ${phFigure(there.value)}.` },
+        ...(verdict === undefined ? [] : [{ tone: "plain", text: verdict.known ? `Against the baseline: ${verdict.value}.` : verdict.why } as const]),
+        { tone: "plain", text: "A used bath moves less with temperature than the fresh one this is worked out for. To be sure, cool a sample." },
+      ],
+      formula: `=${callText("PHAT", [ph, from, to, builder, alkalinity, systemCell(system)])}`,
+    };
+  },
+};

@@ -1,0 +1,57 @@
+import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
+import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
+import { builders } from "../../joblog/words.ts";
+import { alkalinityOf, bathFacts } from "../entries/bath-values.ts";
+import { amount, figure, percent, ph } from "../fields/figures.ts";
+import { askNumber, askRow } from "../store/ask.ts";
+import { callText, systemCell, typedCell } from "./cells.ts";
+import type { Sketch } from "./sketch.ts";
+
+export const topUpSketch: Sketch = {
+  id: "top-up",
+  title: "Top-up for a reading",
+  purpose: "How much brings a bath back to its baseline: a range, because pH alone cannot know more.",
+  caution: "Goggles, face shield, alkali-proof gloves. Add the first addition, mix, read again.",
+  fields: ({ system }) => [
+    { key: "dose", label: `Opening dose, ${volumeUnit[system]}` },
+    { key: "baseline", label: "Baseline pH" },
+    { key: "reading", label: "Reading, pH" },
+    { key: "temperature", label: `Both read at, ${temperatureUnit[system]}` },
+    { key: "builder", label: "Builder", choices: builders },
+    { key: "alkalinity", label: "Water's alkalinity, mg/L" },
+  ],
+  proposals: ({ log, bath }) => {
+    const facts = log === undefined ? undefined : bathFacts(log, bath);
+    const row = log === undefined || bath === undefined ? undefined : lastReadingOf(log, bath);
+    const last = row === undefined ? undefined : rowFacts(row);
+    const shown = (value: number | undefined, digits: number): string => (value === undefined ? "" : figure(value, digits));
+    const alkalinity = facts === undefined ? null : alkalinityOf(facts);
+    return {
+      dose: shown(facts?.number("openingDose"), 3),
+      baseline: shown(facts?.number("baseline"), 2),
+      reading: shown(last?.number("phAtBaseline") ?? last?.number("ph"), 2),
+      temperature: shown(facts?.number("baselineTemperature"), 1),
+      builder: facts?.text("builderUsed") ?? "unknown",
+      alkalinity: alkalinity === null ? "" : String(alkalinity),
+    };
+  },
+  work: (values, { system }) => {
+    const [dose, baseline, reading, builder, temperature, alkalinity] = ["dose", "baseline", "reading", "builder", "temperature", "alkalinity"].map((key) => typedCell(values, key));
+    if (dose === null || baseline === null || reading === null) return { findings: [] };
+    const range = askRow("TOPUPRANGE", dose, baseline, reading, builder, temperature, alkalinity, null, system);
+    if (!range.known) return { findings: [{ tone: "act", text: range.why }] };
+    const [low = 0, best = 0, high = 0, first = 0] = range.value;
+    const unit = volumeUnit[system];
+    const trigger = askNumber("TRIGGER", baseline);
+    return {
+      findings: [
+        best === 0
+          ? { tone: "good", text: "At or above the baseline: nothing to add." }
+          : { tone: "good", text: `First addition ${amount(first)} ${unit}, then mix and read.` },
+        { tone: "plain", text: `In all likely ${amount(low)} to ${amount(high)} ${unit}, best estimate ${amount(best)}${typeof dose === "number" ? `, ${percent(best / dose)} of the opening dose` : ""}.` },
+        ...(trigger.known ? [{ tone: "plain", text: `Half a point under the baseline is ${ph(trigger.value)}.` } as const] : []),
+      ],
+      formula: `=${callText("TOPUPRANGE", [dose ?? null, baseline ?? null, reading ?? null, builder ?? null, temperature ?? null, alkalinity ?? null, null, systemCell(system)])}`,
+    };
+  },
+};
