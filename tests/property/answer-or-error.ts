@@ -7,16 +7,17 @@ Object.assign(globalThis, { CustomFunctions: { Error: CustomFunctionError, Error
 export type Outcome = { readonly answer: CellValue | CellMatrix } | { readonly error: string; readonly message: string };
 
 /** Freezes ranges and cell objects, so that whoever writes into an argument fails. */
-function frozen(received: unknown): unknown {
+export function frozen<Received>(received: Received): Received {
+  if (typeof received !== "object" || received === null || Object.isFrozen(received)) return received;
   if (Array.isArray(received)) received.forEach(frozen);
-  return typeof received === "object" && received !== null ? Object.freeze(received) : received;
+  return Object.freeze(received);
 }
 
 /** Calls a function as Excel would; anything thrown but CustomFunctions.Error is thrown on. */
 export function call(fn: WorksheetFunction, cells: readonly unknown[]): Outcome {
   const invocation = { functionName: fn.id };
   try {
-    return { answer: answerCell(fn, [...cells.map(frozen), ...Array<undefined>(fn.arguments.length - cells.length).fill(undefined), invocation]) };
+    return { answer: answerCell(fn, [...cells.map((cell) => frozen(cell)), ...Array<undefined>(fn.arguments.length - cells.length).fill(undefined), invocation]) };
   } catch (error) {
     if (!(error instanceof CustomFunctionError)) throw error;
     return { error: error.code, message: error.message };

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyInput, blanks, nearExample } from "./any-cell.ts";
-import { call } from "./answer-or-error.ts";
+import { call, frozen } from "./answer-or-error.ts";
 import { catalogue } from "../../functions/catalogue.ts";
 import { inWords } from "../../functions/wording.ts";
 import type { CellInput, CellMatrix, WorksheetFunction } from "../../functions/define-function.ts";
@@ -83,11 +83,13 @@ describe("a blank cell", () => {
 });
 
 const wholeColumn = 200_000;
+const blankColumn: unknown = frozen(Array.from({ length: wholeColumn }, () => [null]));
 
+/** A column goes on to the end of the sheet; a row and a list of two columns do so with rows of their width. */
 function extended(input: CellInput): unknown {
   if (!Array.isArray(input)) return input;
-  const blankRow = (input[0] ?? []).map(() => null);
-  return [...input, ...Array.from({ length: wholeColumn - input.length }, () => blankRow)];
+  const blankRow = Object.freeze((input[0] ?? []).map(() => null));
+  return Object.freeze([...input.map((row) => frozen([...row])), ...Array<unknown>(wholeColumn - input.length).fill(blankRow)]);
 }
 
 /** As many rows as the other has: shares come back one for each weight, blank or not. */
@@ -99,7 +101,7 @@ function topRows(outcome: Outcome, other: Outcome): Outcome {
 describe("a whole column, mostly blank", () => {
   for (const fn of catalogue.filter((one) => one.arguments.some(({ dimensionality }) => dimensionality === "matrix"))) {
     it(`is no more to ${fn.id} than its used cells`, () => {
-      for (const { cells } of fn.examples) {
+      for (const { cells } of fn.examples.filter((example) => example.cells.some(Array.isArray))) {
         const short = call(fn, cells);
         const long = call(fn, cells.map(extended));
         expect(topRows(long, short)).toEqual(short);
@@ -109,8 +111,7 @@ describe("a whole column, mostly blank", () => {
     it(`that is all blank is nothing to ${fn.id}`, () => {
       fn.arguments.forEach(({ dimensionality }, index) => {
         if (dimensionality !== "matrix") return;
-        const column = Array.from({ length: wholeColumn }, () => [null]);
-        expect(call(fn, exampleWith(fn, index, column))).toEqual(call(fn, exampleWith(fn, index, null)));
+        expect(call(fn, exampleWith(fn, index, blankColumn))).toEqual(call(fn, exampleWith(fn, index, null)));
       });
     });
   }

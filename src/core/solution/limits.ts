@@ -30,7 +30,8 @@ export function checkComposition(totals: Composition): void {
   for (const name of componentNames) {
     const total = totals[name];
     if (total >= 0 && total <= mostOfOneComponent) continue;
-    throw new DomainError("invalid", `Total ${name} is ${String(total)} mol per kg of water; allowed is 0 to ${mostOfOneComponent}`);
+    const given = Number.isFinite(total) ? `${String(total)} mol per kg of water` : "beyond counting";
+    throw new DomainError("invalid", `Total ${name} is ${given}; allowed is 0 to ${mostOfOneComponent} mol per kg of water`);
   }
 }
 
