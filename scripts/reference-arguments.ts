@@ -28,7 +28,7 @@ function wordsOf({ choices, help }: Argument<unknown>): string {
   return `Words: ${choices.map((word) => `<code>"${text(word)}"</code>`).join(", ")}.`;
 }
 
-const sentence = (help: string): string => `${help.charAt(0).toUpperCase()}${help.slice(1)}.`;
+const sentence = (help: string): string => (help.startsWith("pH") ? `${help}.` : `${help.charAt(0).toUpperCase()}${help.slice(1)}.`);
 
 function entry(argument: Argument<unknown>): string {
   const { name, help, optional, unit } = argument;

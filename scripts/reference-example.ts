@@ -6,9 +6,10 @@ import { text } from "./html-text.ts";
 import type { CellInput, CellMatrix, CellValue, FunctionExample, WorksheetFunction } from "../functions/define-function.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
 
-/** "in (US), cm (metric), in (imperial)" by system; nothing where a unit does not depend on it. */
+/** "in (US), cm (metric), in (imperial)" by system; nothing where a unit depends on something else. */
 function unitsBySystem(unit: string | undefined): ReadonlyMap<string, string> {
-  return new Map(Array.from(unit?.matchAll(/(.+?) \((US|metric|imperial)\)(?:, |$)/g) ?? [], ([, symbol = "", system = ""]) => [system, symbol]));
+  const [, US, metric, imperial] = /^([^();]+) \(US\), ([^();]+) \(metric\), ([^();]+) \(imperial\)$/.exec(unit ?? "") ?? [];
+  return US === undefined || metric === undefined || imperial === undefined ? new Map() : new Map(Object.entries({ US, metric, imperial }));
 }
 
 function cellText(cell: CellValue, figures: number): string {
@@ -22,8 +23,9 @@ function resultText(title: string, result: CellValue | CellMatrix, figures = 6):
 }
 
 function unitOf(fn: WorksheetFunction, system: UnitSystem): string {
-  const unit = unitsBySystem(fn.result.unit).get(system) ?? fn.result.unit;
-  return unit === undefined || fn.result.excelType === "string" ? "" : ` <span class="unit">${text(unit)}</span>`;
+  const { unit = "" } = fn.result;
+  const shown = unitsBySystem(unit).get(system) ?? (unit.includes("(US)") ? "" : unit);
+  return shown === "" ? "" : ` <span class="unit">${text(shown)}</span>`;
 }
 
 function systemIn(fn: WorksheetFunction, cells: readonly CellInput[]): UnitSystem {

@@ -47,6 +47,7 @@ dd { margin: 0; }
 .formula { overflow-x: auto; padding: 0.35rem 0.9rem; border-left: 4px solid var(--line); }
 .equation { margin: 0.35rem 0; font-size: 1.15rem; white-space: nowrap; }
 main .legend { list-style: none; padding: 0; margin: 0.5rem 0; display: flex; flex-wrap: wrap; gap: 0.1rem 1.25rem; }
+math { font-family: "Cambria Math", "STIX Two Math", "Latin Modern Math", "DejaVu Math TeX Gyre", math; }
 .legend math { margin-right: 0.3em; }
 .examples li { margin: 0.4rem 0; }
 .wide { overflow-x: auto; max-width: 100%; }
@@ -85,8 +86,9 @@ const desk = `
 const print = `
 @media print {
   :root { --ink: #000; --paper: #fff; --card: #fff; --quiet: #333; --line: #999; --link: #000; --code: #f2f2f2; --warn: #fff; --warn-line: #000; color-scheme: light; }
-  @page { margin: 16mm 14mm; }
-  body { font-size: 9.5pt; line-height: 1.4; }
+  @page { margin: 14mm; }
+  html { font-size: 8.5pt; }
+  body { line-height: 1.35; }
   header { background: none; color: #000; padding: 0 0 4mm; }
   form { display: none; }
   nav > ul { display: block; columns: 3; padding: 0; }
@@ -100,7 +102,13 @@ const print = `
   h2, h3, h4 { break-after: avoid; }
   .function { border-width: 1px 0 0; border-radius: 0; padding: 3mm 0; margin: 0; break-inside: avoid; }
   .arguments > div { display: grid; grid-template-columns: 38mm minmax(0, 1fr); column-gap: 3mm; padding: 0.8mm 0; }
+  h2 { margin-top: 6mm; }
+  h4 { margin-top: 2mm; }
+  p, ul, dl, .signature, .examples li { margin-block: 0.8mm; }
+  .equation { margin: 0.5mm 0; }
   .wide, .formula { overflow: visible; }
+  table { max-width: 100%; }
+  td, th { overflow-wrap: anywhere; }
   li, tr, .caution { break-inside: avoid; }
 }
 `;

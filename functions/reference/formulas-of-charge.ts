@@ -77,7 +77,7 @@ export const formulasOfCharge: Readonly<Record<string, Formula>> = {
   },
   DOSETABLE: {
     symbols: ["v_{ij} = V_i · x_j"],
-    where: { v_ij: "concentrate in row i, column j", V_i: "volume of the row", x_j: "strength of the column" },
+    where: { "v_{ij}": "concentrate in row i, column j", V_i: "volume of the row", x_j: "strength of the column" },
     source: byDefinition,
   },
 };

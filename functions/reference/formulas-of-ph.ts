@@ -7,7 +7,7 @@ const balances = {
     z_i: "charge of a dissolved species",
     m_i: "its molality",
     M_j: "total of a component, as given",
-    "ν_ij": "how often the species holds it",
+    "ν_{ij}": "how often the species holds it",
     K: "constant of each reaction at the temperature",
     "γ_i": "activity coefficient",
     I: "ionic strength",
@@ -22,7 +22,7 @@ export const formulasOfPh: Readonly<Record<string, Formula>> = {
   },
   BUFFERPH: { symbols: [], where: {}, source: "Certified pH(S): Buck et al., Pure Appl. Chem. 74 (2002) 2169; NIST" },
   METERSLOPE: {
-    symbols: ["S = 100 · {E_2 − E_1}/{k · (B_1 − B_2)}", "k = {ln(10) · R · T}/{F}"],
+    symbols: ["S = 100 · {|E_1 − E_2|}/{k · |B_1 − B_2|}", "k = {ln(10) · R · T}/{F}"],
     where: { S: "slope, % of Nernst", E_1: "mV in buffer 1", E_2: "mV in buffer 2", B_1: "pH of buffer 1", B_2: "pH of buffer 2", k: "59.16 mV at 25 °C", T: "temperature, K", R: "gas constant", F: "Faraday constant" },
     source: "Nernst equation; constants of the SI, exact since 2019",
   },
@@ -38,7 +38,7 @@ export const formulasOfPh: Readonly<Record<string, Formula>> = {
   },
   SOLUTIONPH: { ...balances, source: equilibriumSource },
   SOLUTION: {
-    symbols: [...balances.symbols, "β = {dC_b}/{dpH}", "SI = log_10({IAP}/{K_s})"],
+    symbols: [...balances.symbols, "β = {d C_b}/{d pH}", "SI = log_10({IAP}/{K_s})"],
     where: { ...balances.where, "β": "buffer intensity", C_b: "strong base added", SI: "saturation index", IAP: "ion activity product", K_s: "solubility product" },
     source: equilibriumSource,
   },

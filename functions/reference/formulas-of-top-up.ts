@@ -5,13 +5,14 @@ const practice = "Common practice, no source";
 const practiceOn = `${practice}; at another temperature: ${equilibriumSource}`;
 
 const topUp = {
-  symbols: ['v ≈ v_0 · (1 − 10^{r − B}) "   for plain hydroxide"', 'f(v_0) = B,  f(v_0 "with loss") = r', 'f(v_0 + v "with loss") = B'],
+  symbols: ["f(v_0, 0) = B", 'f(v_0, l) = r "   fixes l"', "f(v_0 + v, l) = B", 'v ≈ v_0 · (1 − 10^{r − B}) "   for plain hydroxide"'],
   where: {
     v: "top-up",
     v_0: "opening dose",
     r: "reading",
     B: "baseline",
-    f: "pH of builder and water at equilibrium; the loss is acid, dilution or carbon dioxide",
+    f: "pH of builder and water at equilibrium",
+    l: "what the bath lost: to acid, dilution or carbon dioxide",
   },
 } as const;
 
@@ -64,8 +65,8 @@ export const formulasOfTopUp: Readonly<Record<string, Formula>> = {
     source: "Mass balance of a bath refilled after each load",
   },
   MAKEUP: {
-    symbols: ["o = n · w", "e = L − o − D", "v = (o + D) · x"],
-    where: { o: "dragged out", n: "loads", w: "drag-out per load", e: "evaporated", L: "loss of level", D: "drained", v: "concentrate to add", x: "strength" },
+    symbols: ["o = n · w + D", "e = L − o", "v = o · x"],
+    where: { o: "dragged out and drained", n: "loads", w: "drag-out per load", D: "drained", e: "evaporated", L: "loss of level", v: "concentrate to add", x: "strength" },
     source: "Mass balance: evaporation takes water, drag-out and draining take solution",
   },
   PHTREND: {
@@ -74,7 +75,7 @@ export const formulasOfTopUp: Readonly<Record<string, Formula>> = {
     source: "Theil (1950); Sen, J. Am. Stat. Assoc. 63 (1968) 1379",
   },
   TIMELEFT: {
-    symbols: ["τ = {y_n − T}/{−m}"],
+    symbols: ["τ = {y_n − T}/{|m|}"],
     where: { "τ": "time left from the last reading", y_n: "last reading", T: "trigger", m: "slope, as PHTREND gives it" },
     source: "Straight line through the last reading with the slope of Theil and Sen",
   },
