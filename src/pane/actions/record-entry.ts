@@ -1,10 +1,11 @@
 import type { FluentIcon } from "@fluentui/react-icons";
 import { appendRows } from "../../excel/log-workbook.ts";
+import type { Receipt } from "../../excel/receipt.ts";
 import type { EntryForm, Meaning } from "../entries/entry-form.ts";
 import type { Action, Need } from "./action.ts";
 
 /** Recording one kind of event: its form, and the write that follows it. */
-export interface RecordAction extends Action<Meaning, void> {
+export interface RecordAction extends Action<Meaning, Receipt> {
   readonly form: EntryForm;
 }
 

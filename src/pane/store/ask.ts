@@ -42,3 +42,18 @@ export function askRow(id: string, ...cells: readonly Cell[]): Answer<readonly n
   if (row === undefined) throw new TypeError(`${id} spilled no row.`);
   return { known: true, value: row.filter((cell) => typeof cell === "number") };
 }
+
+/** The numbers of the first spilled column. */
+export function askColumn(id: string, ...cells: readonly Cell[]): Answer<readonly number[]> {
+  const answer = ask(id, ...cells);
+  if (!answer.known) return answer;
+  if (!Array.isArray(answer.value)) throw new TypeError(`${id} spilled no rows.`);
+  return { known: true, value: answer.value.flatMap(([cell]) => (typeof cell === "number" ? [cell] : [])) };
+}
+
+/** The truth value that the worksheet function gives. */
+export function askTruth(id: string, ...cells: readonly Cell[]): Answer<boolean> {
+  const answer = ask(id, ...cells);
+  if (!answer.known || typeof answer.value === "boolean") return answer as Answer<boolean>;
+  throw new TypeError(`${id} gave no truth value.`);
+}

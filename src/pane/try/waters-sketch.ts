@@ -94,7 +94,7 @@ export const watersSketch: Sketch = {
       answers: callsOf(water, dressing, system).map(([id, cells]) => askNumber(id, ...cells)),
     }));
     const failed = compared.flatMap(({ answers }) => answers).find((answer) => !answer.known);
-    if (failed !== undefined && !failed.known) return { findings: [{ tone: "act", text: failed.why }] };
+    if (failed !== undefined) return { findings: [{ tone: "act", text: failed.why }] };
     const value = (answer: Answer<number> | undefined): number => (answer?.known === true ? answer.value : 0);
     const [last] = compared.slice(-1);
     return {
