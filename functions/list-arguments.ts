@@ -11,10 +11,11 @@ function isHeader(cell: CellValue): boolean {
   return typeof cell === "string" && !/\d/.test(cell);
 }
 
-function cellsOf(name: string, input: CellInput): readonly CellValue[] {
+/** The cells of one column or one row, in order; a column keeps a cell for each of its rows. */
+export function cellsOf(name: string, input: CellInput): readonly CellValue[] {
   if (!Array.isArray(input)) return [input ?? null];
-  if (input.length > 1 && input.some((row) => row.length > 1)) refuse(name, "must be one column or one row.");
-  return input.flat();
+  if (input.length === 1) return input[0] ?? [];
+  return input.map((row) => (row.length > 1 ? refuse(name, "must be one column or one row.") : (row[0] ?? null)));
 }
 
 /**

@@ -1,4 +1,5 @@
-import { isBlankOrZero, numberFrom, refuse } from "./read-cell.ts";
+import { cellsOf } from "./list-arguments.ts";
+import { isBlankOrZero, numberFrom } from "./read-cell.ts";
 import type { Argument, CellInput, CellMatrix, CellValue } from "./define-function.ts";
 
 /** Weights in reading order, and how to put one result per weight back into the range's shape. */
@@ -17,15 +18,13 @@ function weightOf(name: string, cell: CellValue): number {
 }
 
 function read(name: string, input: CellInput): Weights {
-  const rows: CellMatrix = Array.isArray(input) ? input : [[input ?? null]];
-  const width = rows[0]?.length ?? 0;
-  if (rows.length > 1 && width > 1) refuse(name, "must be one column or one row.");
-  const cells = rows.flat();
+  const cells = cellsOf(name, input);
+  const isColumn = Array.isArray(input) && input.length > 1;
   return {
     values: cells.map((cell) => weightOf(name, cell)),
     arrange: (results) => {
       const shown = results.map((result, index) => (isHeader(cells[index] ?? null) ? "" : result));
-      return rows.length > 1 ? shown.map((cell) => [cell]) : [shown];
+      return isColumn ? shown.map((cell) => [cell]) : [shown];
     },
   };
 }

@@ -9,6 +9,8 @@ import type { Kelvin, PH } from "../../src/core/units/quantity.ts";
 
 const names = standardBuffers.map(({ name }) => name);
 
+const standardNamed = (word: string) => standardBuffers.find((one) => one.name === word);
+
 /** A buffer's pH at the temperature it has: as typed, or from a standard's certificate. */
 export type BufferValue = (temperature: Kelvin) => PH;
 
@@ -24,7 +26,7 @@ export function bufferValue(name: string, help: string): Argument<BufferValue> {
     read: (input) => {
       const cell = singleCell(name, input);
       if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
-      const standard = standardBuffers.find((one) => one.name === wordIn(cell));
+      const standard = typeof cell === "string" ? standardNamed(wordIn(cell)) : undefined;
       if (standard !== undefined) return (temperature) => bufferPh(standard, temperature);
       if (typeof cell === "string" && parseNumber(cell).read === "nothing") refuse(name, notOneOf(cell, names, ", or its pH from the bottle"));
       const value = ph(numberFrom(name, cell));
