@@ -91,6 +91,6 @@ export const additionsSheet: SheetDefinition = {
   ],
   arrangement: "side by side",
   tabColor: "#7B5EA7",
-  pagesWide: 1,
+  pagesWide: 2,
   orientation: "landscape",
 };

@@ -50,6 +50,6 @@ export const meterSheet: SheetDefinition = {
   ],
   arrangement: "side by side",
   tabColor: "#4A6A8A",
-  pagesWide: 1,
+  pagesWide: 2,
   orientation: "landscape",
 };

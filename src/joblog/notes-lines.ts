@@ -37,8 +37,8 @@ export const noteLines: TableDefinition = {
   emptyRows: formulas.length + limits.length + 3,
   start: () => [...formulas, ...limits],
   columns: [
-    textInput({ id: "topic", label: "About", width: 24, required: true, help: "What the line is about." }),
-    textInput({ id: "note", label: "Note", width: 68, required: true, help: "How it is worked out, or what to bear in mind." }),
+    textInput({ id: "topic", label: "About", width: 31, required: true, help: "What the line is about." }),
+    textInput({ id: "note", label: "Note", width: 62, required: true, help: "How it is worked out, or what to bear in mind." }),
     textInput({ id: "source", label: "Source", width: 40, help: "Where it comes from." }),
   ],
 };

@@ -21,7 +21,7 @@ function started({ US, metric, imperial }: Initial, system: string): string {
 const sameWithin = "0.000001";
 
 /** One line for every limit with a default: says so where the shop set another. */
-export const ownLimits: readonly FieldDefinition[] = [...jobSheet.fields, ...shopSheet.fields].flatMap((field) => {
+export const ownLimits: readonly FieldDefinition[] = [jobSheet, shopSheet].flatMap((sheet) => sheet.fields.map((field) => ({ field, sheet: sheet.name }))).flatMap(({ field, sheet }) => {
   const initial = numbersOf(field);
   if (initial === undefined) return [];
   return [{
@@ -30,7 +30,7 @@ export const ownLimits: readonly FieldDefinition[] = [...jobSheet.fields, ...sho
     label: field.label,
     ...(field.unit === undefined ? {} : { unit: field.unit }),
     type: "text",
-    help: "The shop's own figure and the default, where they differ.",
+    help: `Set on the sheet ${sheet}.`,
     formula: (r) => {
       const [own, usual] = [r.named(field.id), started(initial, r.named("unitSystem"))];
       return `=IF(${own}="","blank: set it again, default "&ROUND(${usual},4),IF(ABS(${own}-${usual})<${sameWithin},"as the default","own: "&ROUND(${own},4)&", default "&ROUND(${usual},4)))`;

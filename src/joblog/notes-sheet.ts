@@ -3,9 +3,9 @@ import { noteLines } from "./notes-lines.ts";
 import { ownLimits } from "./notes-own-limits.ts";
 
 const version: FieldDefinition = {
-  id: "notesVersion", name: "Notes.Version", label: "Log version", type: "whole number", format: "0",
+  id: "notesVersion", name: "Notes.Version", label: "Log version", type: "text",
   help: "The lay-out of this workbook; Bathsheet raises it when it upgrades a log.",
-  formula: (r) => `=${r.named("logVersion")}`,
+  formula: (r) => `=${r.named("logVersion")}&""`,
 };
 
 export const notesSheet: SheetDefinition = {

@@ -53,7 +53,7 @@ export const readingDrift: readonly ComputedColumn[] = [
 
 /** The figures behind it, to the right of what a person types. */
 export const readingFigures: readonly ComputedColumn[] = [
-  computed({ id: "phAtBaseline", label: "pH at the baseline's temperature, about", type: "number", format: "0.00", width: 16, help: "What this sample would read there with a perfect meter, had the bath lost nothing. For a hot sample of a used bath it is often a little high: cool it to be sure." },
+  computed({ id: "phAtBaseline", label: "pH at the baseline's temperature, about", type: "number", format: "0.00", width: 20, help: "What this sample would read there with a perfect meter, had the bath lost nothing. For a hot sample of a used bath it is often a little high: cool it to be sure." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("temperature")}))`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}="rinse"`],
       `IF(${ofBath(r, "baseline")}="","",BATH.PHAT(${r.here("phCorrected")},${r.here("temperature")},${ofBath(r, "baselineTemperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")}))`)),
   topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),

@@ -19,7 +19,7 @@ export const releaseInputs: readonly InputColumn[] = [
   numberInput({ id: "volume", label: "Volume", unit: volume, limits: volumeLimits, format: "0.0##", width: 9, required: true, help: "Of the bath as it stands, by its level." }),
   numberInput({ id: "ph", label: "pH", limits: phLimits, format: "0.00", width: 8, required: true, help: "Cooled sample, before any acid." }),
   numberInput({ id: "temperature", label: "Sample", unit: temperature, limits: temperatureLimits, format: "0.0", width: 9, help: "Temperature of the sample." }),
-  numberInput({ id: "alkalinity", label: "Alkalinity", unit: titratedAlkalinity, limits: between(0, 5000), format: "0.00", width: 9, help: "Total alkalinity titrated to pH 4.5. Without it the acid is a minimum, often far too low." }),
+  numberInput({ id: "alkalinity", label: "Alkalinity", unit: titratedAlkalinity, limits: between(0, 5000), format: "0.00", width: 12, help: "Total alkalinity titrated to pH 4.5. Without it the acid is a minimum, often far too low." }),
   wordInput({ id: "acid", label: "Acid", words: acidNames, width: 12, help: "Dry acids are counted by weight, liquid ones by volume." }),
   numberInput({ id: "purity", label: "Purity, %", limits: between(1, 100), format: "0.0#", width: 8, help: "Acid in the product, % by weight; blank means the usual product." }),
   numberInput({ id: "target", label: "Target pH", limits: phLimits, format: "0.0#", width: 8, help: "Within your own permit's limits, with room to spare." }),

@@ -3,7 +3,7 @@ import type { ComputedColumn, References, TableDefinition } from "./definition.t
 import { at, blankIf } from "./formulas.ts";
 import { between, hardness, temperature, temperatureLimits, volume } from "./units-of.ts";
 
-const amount = { type: "number", unit: volume, format: "0.000", width: 14 } as const;
+const amount = { type: "number", unit: volume, format: "0.000", width: 19 } as const;
 
 function doseAt(id: string, label: string, times: string): ComputedColumn {
   return computed({ id, label, ...amount, help: "Concentrate for a finished bath of that volume." },
@@ -17,7 +17,7 @@ const doses: TableDefinition = {
   emptyRows: 5,
   start: () => ["1+20", "1+28", "1+40", "1+64", "2.5%"].map((strength) => ({ strength })),
   columns: [
-    textInput({ id: "strength", label: "Strength", width: 16, help: "Written 1+40, 1 in 40, 2.5% or 3 fl oz/gal." }),
+    textInput({ id: "strength", label: "Strength", width: 20, help: "Written 1+40, 1 in 40, 2.5% or 3 fl oz/gal." }),
     doseAt("half", "Half the volume", "0.5"),
     doseAt("full", "The volume", "1"),
     doseAt("oneAndHalf", "One and a half", "1.5"),
@@ -34,11 +34,11 @@ const card: TableDefinition = {
   emptyRows: 9,
   start: (system) => (system === "US" ? [68, 77, 86, 95, 104, 113, 122, 131, 140] : [20, 25, 30, 35, 40, 45, 50, 55, 60]).map((one) => ({ temperature: one })),
   columns: [
-    numberInput({ id: "temperature", label: "Sample", unit: temperature, limits: temperatureLimits, format: "0", width: 16, help: "Temperature of the sample when it is read." }),
-    computed({ id: "baselineThere", label: "The baseline reads", type: "number", format: "0.00", width: 14, help: "The fresh bath at that temperature, with a perfect meter." },
+    numberInput({ id: "temperature", label: "Sample", unit: temperature, limits: temperatureLimits, format: "0", width: 20, help: "Temperature of the sample when it is read." }),
+    computed({ id: "baselineThere", label: "The baseline reads", type: "number", format: "0.00", width: 19, help: "The fresh bath at that temperature, with a perfect meter." },
       (r) => blankIf([baselineMissing(r), `NOT(ISNUMBER(${r.here("temperature")}))`],
         `BATH.PHAT(${r.named("baselineTried")},${r.named("temperatureTried")},${r.here("temperature")},${r.named("builderTried")},${r.named("alkalinityTried")},${r.named("unitSystem")})`)),
-    computed({ id: "trigger", label: "Top up at", type: "number", format: "0.00", width: 14, help: "Best figure; near it, cool the sample and read again." },
+    computed({ id: "trigger", label: "Top up at", type: "number", format: "0.00", width: 19, help: "Best figure; near it, cool the sample and read again." },
       (r) => blankIf([baselineMissing(r), `NOT(ISNUMBER(${r.here("temperature")}))`],
         `BATH.TRIGGER(${r.named("baselineTried")},${r.named("dropTried")},${r.named("temperatureTried")},${r.here("temperature")},${r.named("builderTried")},${r.named("alkalinityTried")},${r.named("unitSystem")})`)),
   ],
@@ -56,8 +56,8 @@ const topUps: TableDefinition = {
   emptyRows: 7,
   start: () => [0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1].map((fall) => ({ fall })),
   columns: [
-    numberInput({ id: "fall", label: "Under the baseline, pH", limits: between(0, 5), format: "0.00", width: 16, help: "At the baseline's temperature." }),
-    computed({ id: "reading", label: "Reads", type: "number", format: "0.00", width: 14, help: "The baseline less the fall." },
+    numberInput({ id: "fall", label: "Under the baseline, pH", limits: between(0, 5), format: "0.00", width: 20, help: "At the baseline's temperature." }),
+    computed({ id: "reading", label: "Reads", type: "number", format: "0.00", width: 19, help: "The baseline less the fall." },
       (r) => blankIf([baselineMissing(r), `NOT(ISNUMBER(${r.here("fall")}))`], `ROUND(${r.named("baselineTried")}-${r.here("fall")},2)`)),
     topUp("low", "Low", 1, "Lowest likely top-up."),
     topUp("best", "Best", 2, "Best estimate."),
@@ -87,9 +87,9 @@ const waters: TableDefinition = {
   emptyRows: 4,
   start: () => [{ water: "RO", hardness: 5, alkalinity: 5 }, { water: "softened", hardness: 10, alkalinity: 200 }, { water: "hard", hardness: 300, alkalinity: 200 }],
   columns: [
-    textInput({ id: "water", label: "Water", width: 16, help: "Any name." }),
-    numberInput({ id: "hardness", label: "Hardness", unit: hardness, limits: labLimits, format: "0", width: 14, help: "Softening takes it away." }),
-    numberInput({ id: "alkalinity", label: "Alkalinity", unit: hardness, limits: labLimits, format: "0", width: 14, help: "Softening leaves it." }),
+    textInput({ id: "water", label: "Water", width: 20, help: "Any name." }),
+    numberInput({ id: "hardness", label: "Hardness", unit: hardness, limits: labLimits, format: "0", width: 19, help: "Softening takes it away." }),
+    numberInput({ id: "alkalinity", label: "Alkalinity", unit: hardness, limits: labLimits, format: "0", width: 19, help: "Softening leaves it." }),
     extra("forHardness", "Extra for hardness", "hardness", "Above what the label's strength allows for."),
     extra("forAlkalinity", "Extra for alkalinity", "alkalinity", "What the bicarbonate uses up."),
     computed({ id: "together", label: "Extra together", ...amount, help: "On top of the dose of the label." },
