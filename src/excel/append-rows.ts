@@ -1,10 +1,12 @@
-import type { LogDefinition } from "../joblog/definition.ts";
+import type { LogDefinition, RowValue } from "../joblog/definition.ts";
 import { findField } from "../joblog/references.ts";
-import { loadGround, planTable, type BlankFill, type Ground, type NewRow } from "./append-ground.ts";
-import { LogProblem } from "./office-problems.ts";
+import { loadGround, refuseIfReadOnly, type BlankFill, type NewRow } from "./append-ground.ts";
+import { cellValue } from "./cell-text.ts";
+import { planTable, type PlannedTable } from "./plan-rows.ts";
+import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 import { systemOf } from "./table-columns.ts";
 
-function grow(ground: Ground, extra: number): void {
+function grow({ ground, extra }: PlannedTable): void {
   const { body, worksheet } = ground;
   const { rowIndex, columnIndex, rowCount, columnCount } = body;
   ground.table.resize(worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, rowCount + 1 + extra, columnCount));
@@ -13,13 +15,42 @@ function grow(ground: Ground, extra: number): void {
     .copyFrom(worksheet.getRangeByIndexes(rowIndex + rowCount - 1, columnIndex, 1, columnCount), "Formats");
 }
 
+function write({ ground, lines, fills }: PlannedTable): void {
+  const { rowIndex, columnIndex, columnCount } = ground.body;
+  for (const { position, at, value } of fills) {
+    ground.worksheet.getRangeByIndexes(rowIndex + position, columnIndex + at, 1, 1).values = [[cellValue(value)]];
+  }
+  for (const { position, line } of lines) {
+    ground.worksheet.getRangeByIndexes(rowIndex + position, columnIndex, 1, columnCount).formulas = [[...line]];
+  }
+}
+
+function filledCells({ ground, fills }: PlannedTable): readonly FilledCells[] {
+  const table = ground.definition.id;
+  const byPosition = new Map<number, FilledCells>();
+  for (const { position, key, column, value } of fills) {
+    const cells: Readonly<Record<string, RowValue | undefined>> = { ...byPosition.get(position)?.cells, [column]: value };
+    byPosition.set(position, { table, position, key, cells });
+  }
+  return [...byPosition.values()];
+}
+
+function receiptFor(planned: readonly PlannedTable[]): Receipt {
+  return {
+    rows: planned.flatMap(({ ground, lines }) =>
+      lines.map(({ position, row }): WrittenRow => ({ table: ground.definition.id, position, cells: row, grown: position >= ground.body.rowCount }))),
+    fills: planned.flatMap(filledCells),
+  };
+}
+
 /**
- * Writes rows to one or more tables: one read trip, one write trip, one look that Excel grew the tables.
- * Everything that can be checked is checked before the first cell is written. A row goes to the first
- * line without input, else beneath the table; calculated columns get their formulas. Nothing that is
+ * Writes rows to one or more tables: one read trip, one write trip; a third only where Excel did not
+ * grow a table as told. What is read does not grow with the log, but for the columns that a fill looks
+ * at. Everything that can be checked is checked before the first cell is written. A row goes beneath
+ * the last one that holds something typed; calculated columns get their formulas. Nothing that is
  * written already is overwritten.
  */
-export async function writeRows(context: Excel.RequestContext, log: LogDefinition, rows: readonly NewRow[], fills: readonly BlankFill[]): Promise<void> {
+export async function writeRows(context: Excel.RequestContext, log: LogDefinition, rows: readonly NewRow[], fills: readonly BlankFill[]): Promise<Receipt> {
   const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
   context.workbook.load("readOnly");
   const grounds = [...new Set([...rows, ...fills].map(({ table }) => table))].map((table) =>
@@ -32,21 +63,11 @@ export async function writeRows(context: Excel.RequestContext, log: LogDefinitio
     ),
   );
   await context.sync();
-  if (context.workbook.readOnly) {
-    throw new LogProblem({ what: "This workbook is open for reading only.", remedy: "Save a copy (File, Save a Copy) and record there. Your entry stays here." });
-  }
+  refuseIfReadOnly(context.workbook);
   const system = systemOf(unitCell.values[0]?.[0]);
   const planned = grounds.map((ground) => planTable(ground, log, system));
-  for (const { ground, extra } of planned) if (extra > 0) grow(ground, extra);
-  for (const { ground, lines, fills: blanks } of planned) {
-    const { rowIndex, columnIndex, columnCount } = ground.body;
-    for (const { index, at, value } of blanks) {
-      ground.worksheet.getRangeByIndexes(rowIndex + index, columnIndex + at, 1, 1).values = [[value]];
-    }
-    for (const { index, line } of lines) {
-      ground.worksheet.getRangeByIndexes(rowIndex + index, columnIndex, 1, columnCount).formulas = [line];
-    }
-  }
+  for (const one of planned) if (one.extra > 0) grow(one);
+  for (const one of planned) write(one);
   const counts = planned.map(({ ground, extra }) => ({ wanted: ground.body.rowCount + extra, count: ground.table.rows.getCount(), ground }));
   await context.sync();
   const short = counts.filter(({ wanted, count }) => count.value < wanted);
@@ -55,4 +76,5 @@ export async function writeRows(context: Excel.RequestContext, log: LogDefinitio
     ground.table.resize(ground.worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, wanted + 1, columnCount));
   }
   if (short.length > 0) await context.sync();
+  return receiptFor(planned);
 }

@@ -9,6 +9,8 @@ import { writeRows } from "./append-rows.ts";
 import type { LongWork } from "./long-work.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read-log.ts";
+import type { Receipt } from "./receipt.ts";
+import { removeEntry } from "./take-back-rows.ts";
 import { writePlan, type BuildReport } from "./write-plan.ts";
 
 async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
@@ -64,9 +66,14 @@ export async function readLog(): Promise<LogSnapshot | undefined> {
   }
 }
 
-/** Adds rows to one or more tables, and fills in blank cells of earlier ones, in one batch. */
-export function appendRows(rows: readonly NewRow[], fills: readonly BlankFill[] = []): Promise<void> {
+/** Adds rows to one or more tables, and fills in blank cells of earlier ones, in one batch. The receipt lets it be taken back. */
+export function appendRows(rows: readonly NewRow[], fills: readonly BlankFill[] = []): Promise<Receipt> {
   return inExcel((context) => writeRows(context, jobLog, rows, fills));
+}
+
+/** Takes back what `appendRows` wrote; rejects with a LogProblem, and changes nothing, where it was changed since. */
+export function takeBack(receipt: Receipt): Promise<void> {
+  return inExcel((context) => removeEntry(context, jobLog, receipt));
 }
 
 /** Puts a formula in the selected cell and gives the cell's address; a cell that holds something is refused. */

@@ -25,7 +25,10 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
   }
 
   protected fetch(property: string, area: Area, workbook: Workbook): unknown {
-    const each = (read: (cell: Cell) => unknown, blank: unknown): unknown[][] => mapArea(area, (cell) => (workbook.grid.clip({ ...cell, rows: 1, columns: 1 }) === undefined ? blank : read(cell)));
+    const each = (read: (cell: Cell) => unknown, blank: unknown): unknown[][] => {
+      this.requests.traffic.cellsRead += area.rows * area.columns;
+      return mapArea(area, (cell) => (workbook.grid.clip({ ...cell, rows: 1, columns: 1 }) === undefined ? blank : read(cell)));
+    };
     switch (property) {
       case "values": return each((cell) => workbook.cells.value(cell), "");
       case "formulas": return each((cell) => workbook.cells.formula(cell), "");
@@ -72,6 +75,7 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
       const location = `Range.${member}`;
       workbook.requireUnlocked(area.sheet, location);
       const matrix = checkedMatrix(value, area, location);
+      this.requests.traffic.cellsWritten += Array.isArray(value) ? area.rows * area.columns : 1;
       workbook.grid.makeRoom(area);
       for (const { cell, written } of cellsOf(area, matrix, location)) workbook.cells.write(cell, written);
     }, value);

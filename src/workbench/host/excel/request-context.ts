@@ -3,7 +3,7 @@ import { ApplicationObject } from "./application.ts";
 import { faces } from "./faces.ts";
 import { guard } from "./guard.ts";
 import type { Faces, Requests } from "./requests.ts";
-import type { Session, Step } from "./session.ts";
+import type { Session, Step, Traffic } from "./session.ts";
 import { WorkbookObject } from "./workbook-object.ts";
 
 /** Objects need no tracking here: they hold their cells until the host is gone. */
@@ -32,6 +32,10 @@ export class RequestContextObject implements Requests, Pick<Excel.RequestContext
     return this.session.workbook;
   }
 
+  get traffic(): Traffic {
+    return this.session.traffic;
+  }
+
   enqueue(kind: Step["kind"], location: string, run: () => void): void {
     this.queue.push({ kind, location, run });
   }
@@ -51,6 +55,7 @@ export class RequestContextObject implements Requests, Pick<Excel.RequestContext
     const steps = this.queue;
     this.queue = [];
     await Promise.resolve();
+    if (steps.length > 0) this.session.traffic.trips += 1;
     this.session.requireNoCellEdit();
     this.session.execute(steps);
     return passThrough as Value;

@@ -1,12 +1,13 @@
 import type { Area } from "../address.ts";
 import type { TableRecord } from "../workbook/table-record.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import type { Step } from "./session.ts";
+import type { Step, Traffic } from "./session.ts";
 
 /** The request context as the proxies see it. */
 export interface Requests {
   readonly face: Excel.RequestContext;
   readonly workbookNow: Workbook;
+  readonly traffic: Traffic;
   readonly make: Faces;
   enqueue(kind: Step["kind"], location: string, run: () => void): void;
   /** Performs at once what `work` enqueues; for collections, whose items are known only at sync. */

@@ -12,9 +12,17 @@ export interface Step {
   readonly run: () => void;
 }
 
+/** What has gone between the add-in and the workbook: trips that carried something, and cells by direction. */
+export interface Traffic {
+  trips: number;
+  cellsRead: number;
+  cellsWritten: number;
+}
+
 /** What all request contexts of one host share. */
 export class Session {
   workbook: Workbook;
+  readonly traffic: Traffic = { trips: 0, cellsRead: 0, cellsWritten: 0 };
   eventsEnabled = true;
   /** True while a person edits a cell in the grid; batches are refused then, as in Excel. */
   isCellBeingEdited: () => boolean = () => false;

@@ -1,0 +1,87 @@
+/** Which lines go where, decided before the first cell is written. */
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../joblog/definition.ts";
+import { referencesFor } from "../joblog/references.ts";
+import { refuseIfLocked, type Ground } from "./append-ground.ts";
+import { cellValue } from "./cell-text.ts";
+import { LogProblem } from "./office-problems.ts";
+import { columnPositions } from "./table-columns.ts";
+
+type Positions = ReadonlyMap<ColumnDefinition, number>;
+
+/** `null` leaves a cell as it is. */
+export type Line = readonly (RowValue | null)[];
+
+export interface CellFill {
+  readonly position: number;
+  readonly at: number;
+  readonly column: string;
+  readonly key: string;
+  readonly value: RowValue;
+}
+
+export interface PlannedTable {
+  readonly ground: Ground;
+  /** How far the table must grow. */
+  readonly extra: number;
+  readonly lines: readonly { readonly position: number; readonly line: Line; readonly row: LogRow }[];
+  readonly fills: readonly CellFill[];
+}
+
+function lineOf(ground: Ground, row: LogRow, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
+  const references = referencesFor(log, ground.definition, system);
+  const line: (RowValue | null)[] = Array.from({ length: ground.body.columnCount }, () => null);
+  for (const [column, at] of positions) {
+    if (column.role === "computed") line[at] = column.formula(references);
+    else {
+      const value = row[column.id];
+      if (value !== undefined) line[at] = cellValue(value);
+    }
+  }
+  return line;
+}
+
+/** The first data row beneath everything that a person has typed; blank lines further up stay blank. */
+function firstFree({ used, body }: Ground): number {
+  const ends = used.flatMap(({ range }) => (range.isNullObject ? [] : [range.rowIndex + range.rowCount - body.rowIndex]));
+  return Math.max(0, ...ends);
+}
+
+function refuseIfNoRoom({ definition, worksheet, body, below }: Ground, extra: number): void {
+  const firstBelow = body.rowIndex + body.rowCount + 1;
+  if (below.values.slice(0, extra).some((line) => line.some((value) => value !== ""))) {
+    throw new LogProblem({
+      what: `The table ${definition.name} is full, and the cells under it on sheet ${worksheet.name} are not blank. Nothing was written.`,
+      remedy: `On that sheet, right-click row number ${String(firstBelow)}, choose Insert to make room under the table, then try again. Your entry stays here.`,
+    });
+  }
+}
+
+function planFills({ definition, read, fills }: Ground, positions: Positions): readonly CellFill[] {
+  const columns = new Map(read.flatMap(({ column, range }) => (range.isNullObject ? [] : [[column, range.values.map((line) => line[0] as unknown)] as const])));
+  const [first] = definition.columns;
+  const keys = first === undefined ? [] : (columns.get(first) ?? []);
+  return fills.flatMap(({ key, cells }) => {
+    const position = keys.findIndex((one) => String(one) === key);
+    return [...columns].flatMap(([column, values]): readonly CellFill[] => {
+      const value = cells[column.id];
+      const at = positions.get(column);
+      return value === undefined || at === undefined || values[position] !== "" ? [] : [{ position, at, column: column.id, key, value }];
+    });
+  });
+}
+
+/** Throws a LogProblem where the sheet is protected, a column is missing or there is no room below. */
+export function planTable(ground: Ground, log: LogDefinition, system: UnitSystem): PlannedTable {
+  refuseIfLocked(ground.worksheet);
+  const positions = columnPositions(ground.definition, ground.sheet, ground.headers.values[0] ?? [], system);
+  const first = firstFree(ground);
+  const extra = Math.max(0, first + ground.rows.length - ground.body.rowCount);
+  refuseIfNoRoom(ground, extra);
+  return {
+    ground,
+    extra,
+    lines: ground.rows.map((row, index) => ({ position: first + index, line: lineOf(ground, row, positions, log, system), row })),
+    fills: planFills(ground, positions),
+  };
+}

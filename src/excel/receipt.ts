@@ -1,0 +1,25 @@
+import type { LogRow, TableId } from "../joblog/definition.ts";
+
+/** A row that was written: where, with what, and whether the table grew for it. */
+export interface WrittenRow {
+  readonly table: TableId;
+  /** Counts the table's data rows from 0. */
+  readonly position: number;
+  /** The typed cells as they were handed over; computed cells are not among them. */
+  readonly cells: LogRow;
+  readonly grown: boolean;
+}
+
+/** Blank cells of an earlier row that were filled in. */
+export interface FilledCells {
+  readonly table: TableId;
+  readonly position: number;
+  readonly key: string;
+  readonly cells: LogRow;
+}
+
+/** What one entry wrote, so that it can be taken back. Plain data. */
+export interface Receipt {
+  readonly rows: readonly WrittenRow[];
+  readonly fills: readonly FilledCells[];
+}

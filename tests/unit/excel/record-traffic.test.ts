@@ -1,0 +1,83 @@
+import { beforeEach, describe, expect, test } from "vitest";
+import { appendRows, buildLog, takeBack } from "../../../src/excel/log-workbook.ts";
+import type { LogRow } from "../../../src/joblog/definition.ts";
+import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { WorkbookPlan } from "../../../src/joblog/plan.ts";
+import type { Host } from "../../../src/workbench/host/create-host.ts";
+import type { Traffic } from "../../../src/workbench/host/excel/session.ts";
+import { openWorkbook } from "./open-workbook.ts";
+
+const bath = "B-T1-0301";
+
+let host: Host;
+
+beforeEach(() => {
+  host = openWorkbook();
+});
+
+/** What goes between the add-in and the workbook while `work` runs. */
+async function trafficOf(work: () => Promise<unknown>): Promise<Traffic> {
+  const before = { ...host.session.traffic };
+  await work();
+  const { trips, cellsRead, cellsWritten } = host.session.traffic;
+  return { trips: trips - before.trips, cellsRead: cellsRead - before.cellsRead, cellsWritten: cellsWritten - before.cellsWritten };
+}
+
+function readings(count: number): readonly LogRow[] {
+  return Array.from({ length: count }, (_, index) => ({ id: `R${String(index + 1).padStart(4, "0")}`, bath, when: 46447 + index / 200, purpose: "check", ph: 11.4 }));
+}
+
+/** A log of so many readings whose cells stand still: what its formulas say plays no part in what a record costs. */
+function stillLog(count: number): WorkbookPlan {
+  const plan = layOut(jobLog, { system: "US" }, { ...firstTwoDays, rows: { ...firstTwoDays.rows, readings: readings(count) } });
+  const still = "=1+1";
+  return {
+    ...plan,
+    sheets: plan.sheets.map((sheet) => ({
+      ...sheet,
+      cells: sheet.cells.map((cell) => (cell.kind === "formula" ? { ...cell, formula: still } : cell)),
+      tables: sheet.tables.map((table) => ({ ...table, columns: table.columns.map((column) => (column.formula === undefined ? column : { ...column, formula: still })) })),
+    })),
+  };
+}
+
+describe("building the log", () => {
+  test("takes at most twelve trips", async () => {
+    const { trips } = await trafficOf(() => buildLog(layOut(jobLog, { system: "US" }, firstTwoDays)));
+    expect(trips).toBeLessThanOrEqual(12);
+    expect(trips).toBeGreaterThan(3);
+  });
+});
+
+describe("recording on a log with 100 and with 1,000 readings", () => {
+  const reading = { id: "R5001", bath, when: 46460, purpose: "rinse", ph: 7.2 };
+  const addition = { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" };
+
+  async function costs(count: number): Promise<Readonly<Record<"plain" | "fill" | "takeBack", Traffic>>> {
+    host = openWorkbook();
+    await buildLog(stillLog(count));
+    await appendRows([{ table: "additions", row: addition }]);
+    const plain = await trafficOf(() => appendRows([{ table: "readings", row: reading }]));
+    let undo = (): Promise<void> => Promise.reject(new Error("nothing was written"));
+    const fill = await trafficOf(async () => {
+      const receipt = await appendRows([{ table: "readings", row: { ...reading, id: "R5002" } }], [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }]);
+      undo = () => takeBack(receipt);
+    });
+    return { plain, fill, takeBack: await trafficOf(undo) };
+  }
+
+  test("takes one read trip and one write trip, and no more cells for ten times the readings", async () => {
+    const short = await costs(100);
+    const long = await costs(1000);
+    expect(long).toEqual(short);
+    expect(long.plain.trips).toBe(2);
+    expect(long.fill.trips).toBe(2);
+    expect(long.takeBack.trips).toBe(2);
+    // A heading row, the row below the table and the unit cell are read, one row is written.
+    const width = host.workbook.tables.named("Readings")?.headers.length ?? 0;
+    expect(long.plain.cellsRead).toBeLessThanOrEqual(2 * width + 1);
+    expect(long.plain.cellsWritten).toBe(width);
+  }, 120_000);
+});

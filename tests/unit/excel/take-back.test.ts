@@ -1,0 +1,72 @@
+import { beforeEach, describe, expect, test } from "vitest";
+import { appendRows, buildLog, takeBack } from "../../../src/excel/log-workbook.ts";
+import type { LogRow } from "../../../src/joblog/definition.ts";
+import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { Host } from "../../../src/workbench/host/create-host.ts";
+import { openWorkbook } from "./open-workbook.ts";
+
+const reading: LogRow = { id: "R011", bath: "B-T1-0301", when: 46449.302083, purpose: "check", ph: 10.83, temperature: 77, note: "=1+1" };
+const claim: LogRow = { claim: "D-0500", insurer: "Some insurer" };
+const addition: LogRow = { id: "A005", bath: "B-T1-0301", when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" };
+
+let host: Host;
+
+beforeEach(async () => {
+  host = openWorkbook();
+  await buildLog(layOut(jobLog, { system: "US" }, firstTwoDays));
+});
+
+/** Sizes of the tables and all that the sheets show. */
+function everything(): unknown {
+  const { sheets, tables } = host.workbook;
+  return { tables: tables.list().map(({ name, area }) => ({ name, area })), sheets: sheets.ids().map((sheet) => host.values(sheets.nameOf(sheet))) };
+}
+
+async function typeInto(table: string, header: string, position: number, value: string | number): Promise<void> {
+  await Excel.run(async (context) => {
+    context.workbook.tables.getItem(table).columns.getItem(header).getDataBodyRange().getCell(position, 0).values = [[value]];
+    await context.sync();
+  });
+}
+
+describe("taking the last entry back", () => {
+  test("leaves the log as it was: a row beneath goes, a spare line is blank again, and so are cells that were filled in", async () => {
+    await appendRows([{ table: "additions", row: addition }]);
+    const before = everything();
+    const receipt = await appendRows(
+      [{ table: "readings", row: reading }, { table: "readings", row: { ...reading, id: "R012" } }, { table: "claims", row: claim }],
+      [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20, amount: 99 } }],
+    );
+    expect(receipt.rows.map(({ table, position, grown }) => [table, position, grown])).toEqual([["readings", 10, true], ["readings", 11, true], ["claims", 3, false]]);
+    expect(receipt.fills).toEqual([{ table: "additions", position: 4, key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }]);
+    expect(everything()).not.toEqual(before);
+    await takeBack(receipt);
+    expect(everything()).toEqual(before);
+  });
+
+  test("is refused, with nothing changed, once any of its cells was changed or its row moved", async () => {
+    const receipt = await appendRows([{ table: "readings", row: reading }, { table: "claims", row: claim }]);
+    await typeInto("Claims", "Adjuster", 3, "Ann");
+    const changed = everything();
+    await expect(takeBack(receipt)).rejects.toThrow(/table Claims\) was changed since.*Nothing was changed.*Correct it in the sheet/);
+    expect(everything()).toEqual(changed);
+    await typeInto("Claims", "Adjuster", 3, "");
+    await typeInto("Readings", "Reading", 10, "R099");
+    await expect(takeBack(receipt)).rejects.toThrow(/table Readings\) was changed since/);
+    await typeInto("Readings", "Reading", 10, "R011");
+    await takeBack(receipt);
+    await expect(takeBack(receipt)).rejects.toThrow(/was changed since/);
+  });
+
+  test("leaves a later row of somebody else where it is and blanks its own, which nothing counts any more", async () => {
+    const receipt = await appendRows([{ table: "readings", row: reading }]);
+    await appendRows([{ table: "readings", row: { ...reading, id: "R012", initials: "BB" } }]);
+    await takeBack(receipt);
+    const readings = host.workbook.tables.named("Readings");
+    expect(readings?.area.rows).toBe(13);
+    const ids = host.values("Readings").slice((readings?.area.row ?? 0) + 10).map((line) => line[0]);
+    expect(ids).toEqual(["R010", "", "R012"]);
+  });
+});
