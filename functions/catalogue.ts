@@ -11,11 +11,14 @@ import { corrosive } from "./discharge/corrosive.ts";
 import { dischargeCheck } from "./discharge/discharge-check.ts";
 import { dose } from "./charge/dose.ts";
 import { doseAtPh } from "./charge/dose-at-ph.ts";
+import { doseTable } from "./what-if/dose-table.ts";
 import { dragOut } from "./top-up/drag-out.ts";
 import { driftFix } from "./meter/drift-fix.ts";
 import { hardness } from "./water/hardness.ts";
 import { hardnessClass } from "./water/hardness-class.ts";
 import { hardnessDose } from "./charge/hardness-dose.ts";
+import { heatEnergy } from "./heat/heat-energy.ts";
+import { heatTime } from "./heat/heat-time.ts";
 import { jarDose } from "./charge/jar-dose.ts";
 import { lsi } from "./water/lsi.ts";
 import { makeUp } from "./top-up/make-up.ts";
@@ -26,12 +29,14 @@ import { phAt } from "./ph/ph-at.ts";
 import { phAtDose } from "./charge/ph-at-dose.ts";
 import { phTrend } from "./top-up/ph-trend.ts";
 import { recovered } from "./top-up/recovered.ts";
+import { reorderPoint } from "./money/reorder-point.ts";
 import { roSplit } from "./water/ro-split.ts";
 import { roundTankVolume } from "./tank/round-tank-volume.ts";
 import { share } from "./money/share.ts";
 import { softenerLife } from "./water/softener-life.ts";
 import { solution } from "./solution/solution.ts";
 import { solutionPh } from "./solution/solution-ph.ts";
+import { stockDays } from "./money/stock-days.ts";
 import { strength } from "./units/strength.ts";
 import { strengthOf } from "./charge/strength-of.ts";
 import { tankVolume } from "./tank/tank-volume.ts";
@@ -97,8 +102,13 @@ export const catalogue: readonly WorksheetFunction[] = [
   acidStages,
   dischargeCheck,
   corrosive,
+  heatEnergy,
+  heatTime,
   unitPrice,
   share,
+  reorderPoint,
+  stockDays,
+  doseTable,
   topUpTable,
 ];
 

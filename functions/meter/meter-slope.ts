@@ -39,7 +39,7 @@ export const meterSlope = defineFunction({
     "Takes either sign of the meter's mV. One mV left blank counts as 0, which a good electrode shows at pH 7; refused where both are alike. Does not know old or polluted buffers: a pH 10 buffer falls as it takes up carbon dioxide from the air.",
     "For a bath at pH 11 take buffers of 7 and 10: a slope between 4 and 7 says little about it. An ordinary electrode reads low above pH 10 whatever its slope (EPA Method 9040).",
   ],
-  source: "100 × |mV 1 − mV 2| / |pH 1 − pH 2| / (0.198416 mV/K × temperature), RT ln 10 / F.",
+  source: "100 × |mV 1 − mV 2| / |pH 1 − pH 2| / (0.198421 mV/K × temperature); Nernst, R ln 10 / F by the constants of the 2019 SI.",
   compute: ([buffer1, mv1, buffer2, mv2, temperature]) =>
     100 * electrodeSlope({ ph: buffer1(temperature), millivolts: mv1 }, { ph: buffer2(temperature), millivolts: mv2 }, temperature),
 });

@@ -68,3 +68,11 @@ export const amountOrNone: Domain = { measure: "number", low: 0, high: 1e9 };
 export const loadCount: Domain = { measure: "number", low: 0, high: 1e6 };
 /** Up to 104 °F, above which federal law lets nothing reach the treatment works (40 CFR 403.5(b)(5)). */
 export const releaseTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 40 };
+/** Liquid water at the pressure of the air. */
+export const liquidWater: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
+/** Up to a megawatt. */
+export const heaterPower: Domain = { measure: "power", low: 0, openLow: true, high: 1e6 };
+/** Days; a delivery takes no longer than ten years. */
+export const leadTime: Domain = { measure: "number", low: 0, openLow: true, high: 3650 };
+/** What left the shelf in a day; the least is far below a drop, so that a number of days stays countable. */
+export const issuedAmount: Domain = { measure: "number", low: 1e-6, high: 1e9 };

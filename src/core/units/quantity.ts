@@ -39,6 +39,8 @@ export type Alkalinity = Quantity<"alkalinity">;
 export type KilogramsPerCubicMeter = Quantity<"amount per volume">;
 /** Volume of concentrate per volume of finished bath. */
 export type VolumeFraction = Quantity<"strength">;
+export type Joules = Quantity<"energy">;
+export type Watts = Quantity<"power">;
 /** Price per cubic meter, in whatever currency the price was given in. */
 export type PricePerCubicMeter = Quantity<"price per volume">;
 /** Minus the decimal logarithm of hydrogen-ion activity. */
@@ -55,6 +57,8 @@ export const hardness = (molesPerCubicMeter: number): Hardness => molesPerCubicM
 export const alkalinity = (equivalentsPerCubicMeter: number): Alkalinity => equivalentsPerCubicMeter as Alkalinity;
 export const kilogramsPerCubicMeter = (value: number): KilogramsPerCubicMeter => value as KilogramsPerCubicMeter;
 export const volumeFraction = (value: number): VolumeFraction => value as VolumeFraction;
+export const joules = (value: number): Joules => value as Joules;
+export const watts = (value: number): Watts => value as Watts;
 export const pricePerCubicMeter = (value: number): PricePerCubicMeter => value as PricePerCubicMeter;
 export const ph = (value: number): PH => value as PH;
 export const molesPerKilogram = (value: number): MolesPerKilogram => value as MolesPerKilogram;

@@ -1,0 +1,25 @@
+import { defineFunction } from "../define-function.ts";
+import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
+import { heatingEnergy } from "../../src/core/heat/heating.ts";
+import { inSystem } from "../in-system.ts";
+import { system } from "../arguments.ts";
+
+export const heatEnergy = defineFunction({
+  id: "HEATENERGY",
+  category: "Heat",
+  summary: "Energy that heats a volume of water from one temperature to another, without losses.",
+  arguments: [volume, from, to, system],
+  result: { excelType: "number", dimensionality: "scalar", unit: "kWh", help: "energy in the water" },
+  examples: [
+    {
+      formula: "=BATH.HEATENERGY(300,40,120)",
+      cells: [300, 40, 120],
+      result: 58.7,
+      tolerance: 0.06,
+      source: "a heat-exchanger page's formula gives 200 290 Btu with 8.345404 lb/gal and 1 Btu/lb °F throughout; water is a thousandth lighter and easier to heat",
+    },
+  ],
+  notes: heatNotes,
+  source: `Volume × ${heatSource}.`,
+  compute: ([water, start, end], call) => inSystem("energy", heatingEnergy(water, start, end), call),
+});
