@@ -85,9 +85,9 @@ describe("a blank cell", () => {
 const wholeColumn = 200_000;
 const blankColumn: unknown = frozen(Array.from({ length: wholeColumn }, () => [null]));
 
-/** A column goes on to the end of the sheet; a row and a list of two columns do so with rows of their width. */
+/** A column, or a list of two columns, goes on to the end of the sheet; a single row stays. */
 function extended(input: CellInput): unknown {
-  if (!Array.isArray(input)) return input;
+  if (!Array.isArray(input) || input.length === 1) return input;
   const blankRow = Object.freeze((input[0] ?? []).map(() => null));
   return Object.freeze([...input.map((row) => frozen([...row])), ...Array<unknown>(wholeColumn - input.length).fill(blankRow)]);
 }
@@ -101,7 +101,7 @@ function topRows(outcome: Outcome, other: Outcome): Outcome {
 describe("a whole column, mostly blank", () => {
   for (const fn of catalogue.filter((one) => one.arguments.some(({ dimensionality }) => dimensionality === "matrix"))) {
     it(`is no more to ${fn.id} than its used cells`, () => {
-      for (const { cells } of fn.examples.filter((example) => example.cells.some(Array.isArray))) {
+      for (const { cells } of fn.examples.filter((example) => example.cells.some((cell) => Array.isArray(cell) && cell.length > 1))) {
         const short = call(fn, cells);
         const long = call(fn, cells.map(extended));
         expect(topRows(long, short)).toEqual(short);
