@@ -11,8 +11,8 @@ export interface TimedReading {
   readonly reading: PH;
 }
 
-/** Two million pairs: a fraction of a second. */
-const mostReadings = 2000;
+/** Half a million pairs: a fraction of a second. */
+const mostReadings = 1000;
 /** Fewer give a trend that one reading turns around; common practice, no source. */
 const fewestToForesee = 4;
 /** A slope of less is what rounding leaves of none. */

@@ -54,8 +54,8 @@ describe("the Theil–Sen slope", () => {
 describe("a trend of pH", () => {
   it("has no answer without two times, and is refused for more readings than it can pair", () => {
     expect(() => phTrend(readings([1, 1], [11, 10]))).toThrow(/two different times/);
-    const many = Array.from({ length: 2001 }, (_each, index) => index + 1);
-    expect(() => phTrend(readings(many, many.map(() => 11)))).toThrow(/2001 pairs/);
+    const many = Array.from({ length: 1001 }, (_each, index) => index + 1);
+    expect(() => phTrend(readings(many, many.map(() => 11)))).toThrow(/1001 pairs/);
     expect(phTrend(readings(many.slice(1), many.slice(1).map(() => 11)))).toBe(0);
   });
 
