@@ -5,7 +5,7 @@ import { ensureBrowser } from "./find-browser.ts";
 import { projectFolder } from "./project.ts";
 
 /**
- * Everything that must hold before a change lands: checks first, then the build, then the tests.
+ * Everything that must hold before a change lands: checks first, the build and its size, then the tests.
  * A check counts as one; a test counts as one. Ends with "N passed, N failed" alone on a line.
  */
 interface Count {
@@ -72,9 +72,11 @@ const counts: Count[] = [
   check("import rules", "depcruise", "src", "functions", "scripts", "tests", "--config", ".dependency-cruiser.cjs"),
   check("nothing unused", "knip"),
 ];
+const built = check("build", "tsx", "scripts/build.ts");
+counts.push(built);
+if (built.failed === 0) counts.push(check("size budget", "tsx", "scripts/check-sizes.ts"));
 if (!process.argv.includes("--checks-only")) {
-  const built = check("build", "tsx", "scripts/build.ts");
-  counts.push(built, tests("unit, reference, property and contract tests", "vitest.config.ts"));
+  counts.push(tests("unit, reference, property and contract tests", "vitest.config.ts"));
   if (built.failed === 0) counts.push(tests("browser tests", "vitest.browser.config.ts"));
 }
 

@@ -1,7 +1,9 @@
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { CellMatrix, CellValue, WorksheetFunction } from "../../../functions/define-function.ts";
+import { cautionsOf } from "../../../functions/reference/cautions.ts";
 import { putInSheet } from "../actions/put-in-sheet.ts";
 import { figure } from "../fields/figures.ts";
+import { FunctionFormula } from "./function-formula.tsx";
 import { callOf } from "./function-search.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
@@ -32,6 +34,7 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const [example] = fn.examples;
+  const cautions = cautionsOf(fn.id);
   const Icon = putInSheet.icon;
   return (
     <details className={styles.card}>
@@ -50,6 +53,13 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
           ))}
         </ul>
         <p className={page.quiet}>{`Gives ${fn.result.help}.`.replace(/\.\.$/, ".")}</p>
+        {cautions.length === 0 ? null : (
+          <ul className={mergeClasses(page.caution, styles.list)} aria-label={`Cautions of ${fn.id}`}>
+            {cautions.map(({ text }) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        )}
         {example === undefined ? null : (
           <>
             <code className={styles.code}>{`${example.formula} gives ${shown(example.result)}`}</code>
@@ -58,7 +68,9 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
             </Button>
           </>
         )}
-        <p className={page.quiet}>{`Source: ${fn.source}`}</p>
+        <h3 className={styles.heading}>Formula</h3>
+        <p className={page.quiet}>{fn.source}</p>
+        <FunctionFormula id={fn.id} />
         {fn.notes.length === 0 ? null : (
           <>
             <h3 className={styles.heading}>What it does not know</h3>

@@ -1,0 +1,57 @@
+import { Ajv, type Schema } from "ajv";
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { functionsMetadata } from "../../scripts/functions-metadata.ts";
+import { functionsJsonSchema } from "./functions-json-schema.ts";
+
+const file = JSON.stringify(functionsMetadata("https://example.com/bathsheet"));
+
+interface Spoilable {
+  functions: { id: string; description: string; helpUrl: string; parameters: { type: string; name?: string; format?: string }[] }[];
+  enums: { values: { stringValue?: string }[] }[];
+}
+
+const fresh = (): Spoilable => JSON.parse(file) as Spoilable;
+
+function faultsBy(schema: Schema, data: unknown): string[] {
+  const check = new Ajv({ allErrors: true, strict: true }).compile(schema);
+  check(data);
+  return (check.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message ?? ""}`);
+}
+
+describe("functions.json by its schema", () => {
+  it("has no fault", () => {
+    expect(faultsBy(functionsJsonSchema, fresh())).toEqual([]);
+  });
+
+  it.each<[string, (data: Spoilable) => void, RegExp]>([
+    ["an id in small letters", ({ functions: [fn] }) => { if (fn) fn.id = "dose"; }, /\/functions\/0\/id must match pattern/],
+    ["a description that Excel would cut", ({ functions: [fn] }) => { if (fn) fn.description = "x".repeat(256); }, /must NOT have more than 255/],
+    ["help over plain http", ({ functions: [fn] }) => { if (fn) fn.helpUrl = "http://example.com/#x"; }, /helpUrl must match pattern/],
+    ["a type that Excel lacks", ({ functions: [fn] }) => { if (fn?.parameters[0]) fn.parameters[0].type = "date"; }, /type must be equal to one of/],
+    ["a parameter without a name", ({ functions: [fn] }) => { delete fn?.parameters[0]?.name; }, /must have required property 'name'/],
+    ["a member that Excel lacks", ({ functions: [fn] }) => { if (fn?.parameters[0]) fn.parameters[0].format = "0.0"; }, /must NOT have additional properties/],
+    ["a word without its text", ({ enums: [list] }) => { delete list?.values[0]?.stringValue; }, /must have required property 'stringValue'/],
+  ])("is refused with %s", (_, spoil, message) => {
+    const data = fresh();
+    spoil(data);
+    expect(faultsBy(functionsJsonSchema, data).join("; ")).toMatch(message);
+  });
+
+  it("names a list of words only where there is one", () => {
+    const { functions, enums } = JSON.parse(file) as { functions: { parameters: { customEnumId?: string }[] }[]; enums: { id: string }[] };
+    const used = functions.flatMap(({ parameters }) => parameters.flatMap(({ customEnumId }) => customEnumId ?? []));
+    expect([...new Set(used)].sort()).toEqual(enums.map(({ id }) => id).sort());
+  });
+
+  const schemas = process.env["OFFICE_SCHEMAS"];
+  const schemaFile = schemas === undefined ? undefined : path.join(schemas, "functions.schema.json");
+  if (schemaFile !== undefined && existsSync(schemaFile)) {
+    it("has no fault by the schema in OFFICE_SCHEMAS either", () => {
+      expect(faultsBy(JSON.parse(readFileSync(schemaFile, "utf8")) as Schema, fresh())).toEqual([]);
+    });
+  } else {
+    console.log("OFFICE_SCHEMAS holds no functions.schema.json: functions.json is held against our own schema only.");
+  }
+});
