@@ -99,21 +99,23 @@ function topRows(outcome: Outcome, other: Outcome): Outcome {
 }
 
 describe("a whole column, mostly blank", () => {
-  for (const fn of catalogue.filter((one) => one.arguments.some(({ dimensionality }) => dimensionality === "matrix"))) {
-    it(`is no more to ${fn.id} than its used cells`, () => {
-      for (const { cells } of fn.examples.filter((example) => example.cells.some((cell) => Array.isArray(cell) && cell.length > 1))) {
-        const short = call(fn, cells);
-        const long = call(fn, cells.map(extended));
-        expect(topRows(long, short)).toEqual(short);
-      }
-    });
-
-    it(`that is all blank is nothing to ${fn.id}`, () => {
-      fn.arguments.forEach(({ dimensionality }, index) => {
-        if (dimensionality !== "matrix") return;
-        expect(call(fn, exampleWith(fn, index, blankColumn))).toEqual(call(fn, exampleWith(fn, index, null)));
+  for (const fn of catalogue) {
+    const withColumns = fn.examples.filter(({ cells }) => cells.some((cell) => Array.isArray(cell) && cell.length > 1));
+    if (withColumns.length > 0) {
+      it(`is no more to ${fn.id} than its used cells`, () => {
+        for (const { cells } of withColumns) {
+          const short = call(fn, cells);
+          expect(topRows(call(fn, cells.map(extended)), short)).toEqual(short);
+        }
       });
-    });
+    }
+
+    const ranges = [...fn.arguments.keys()].filter((index) => fn.arguments[index]?.dimensionality === "matrix");
+    if (ranges.length > 0) {
+      it(`that is all blank is nothing to ${fn.id}`, () => {
+        for (const index of ranges) expect(call(fn, exampleWith(fn, index, blankColumn))).toEqual(call(fn, exampleWith(fn, index, null)));
+      });
+    }
   }
 });
 
