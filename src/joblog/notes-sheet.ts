@@ -4,7 +4,7 @@ import { ownLimits } from "./notes-own-limits.ts";
 
 const version: FieldDefinition = {
   id: "notesVersion", name: "Notes.Version", label: "Log version", type: "text",
-  help: "The lay-out of this workbook; Bathsheet raises it when it upgrades a log.",
+  help: "Raised when a log is upgraded.",
   formula: (r) => `=${r.named("logVersion")}&""`,
 };
 
