@@ -7,6 +7,7 @@ import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { actionForStep, recordActionOf } from "../actions/record-actions.ts";
 import { bathIds } from "../entries/bath-values.ts";
 import type { EntryId } from "../entries/entry-form.ts";
+import { foresight } from "../store/foresight.ts";
 import { useControlStyles } from "./entry-field.tsx";
 import { BathFigures } from "./bath-figures.tsx";
 import { ClaimShares } from "./claim-shares.tsx";
@@ -76,7 +77,9 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
       <section className={mergeClasses(styles.step, step.urgent && styles.urgent)} aria-label="Next step">
         <div role="status">
           <p className={styles.sentence}>{step.sentence}</p>
-          {step.reason === undefined ? null : <p className={mergeClasses(page.quiet, styles.reason)}>{step.reason}</p>}
+          {[step.reason, ...foresight(log, bath, system)].map((sentence) =>
+            sentence === undefined ? null : <p key={sentence} className={mergeClasses(page.quiet, styles.reason)}>{sentence}</p>,
+          )}
         </div>
         {action === undefined ? null : (
           <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onRecord(action.form.id); }}>

@@ -1,0 +1,60 @@
+/** What the readings and additions of one bath say about what comes, asked of the worksheet functions. */
+import { findRow, rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { trendOf } from "../views/trend-points.ts";
+import { amount, figure } from "../fields/figures.ts";
+import { askNumber } from "./ask.ts";
+
+const hoursADay = 24;
+
+/** Anything poured in, and a meter that was adjusted, begins a new trend. */
+function trendStart(log: LogSnapshot, bath: string): number {
+  const poured = rowsOfBath(log, "additions", bath).map(({ cells }) => cells["when"]);
+  const checked = log.rows.meterChecks.map(({ cells }) => cells["when"]);
+  return [...poured, ...checked].reduce<number>((latest, when) => (typeof when === "number" && when > latest ? when : latest), Number.NEGATIVE_INFINITY);
+}
+
+/** Hours from the last reading to the trigger at the bath's pace since the last addition; undefined where that has no answer. */
+export function hoursLeft(log: LogSnapshot, bath: string): number | undefined {
+  const { points, trigger } = trendOf(log, bath);
+  const since = trendStart(log, bath);
+  const used = points.filter(({ when, comparable }) => comparable && when > since);
+  if (trigger === undefined || used.length === 0) return undefined;
+  const days = askNumber("TIMELEFT", used.map(({ when }) => [when]), used.map(({ ph }) => [ph]), trigger);
+  return days.known ? days.value * hoursADay : undefined;
+}
+
+/** A top-up from here by the response of this bath's own earlier additions; undefined before the first was read. */
+export function learnedTopUp(log: LogSnapshot, bath: string, ph: number): number | undefined {
+  const row = findRow(log, "baths", "bath", bath);
+  const baseline = row === undefined ? undefined : rowFacts(row).number("baseline");
+  const known = rowsOfBath(log, "additions", bath)
+    .map(rowFacts)
+    .filter((facts) => facts.text("kind") === "concentrate" && facts.text("purpose") !== "opening" && facts.number("phBefore") !== undefined && facts.number("phAfter") !== undefined);
+  if (baseline === undefined || known.length === 0) return undefined;
+  const column = (id: string): number[][] => known.map((facts) => [facts.number(id) ?? 0]);
+  const answer = askNumber("TOPUPLEARNED", baseline, ph, column("amount"), column("phBefore"), column("phAfter"));
+  return answer.known ? answer.value : undefined;
+}
+
+/** Hours as a person plans with them: no more exact than the trend is. */
+function spokenHours(hours: number): string {
+  if (hours >= 48) return `${figure(hours / hoursADay, 0)} days`;
+  return hours < 1 ? "less than an hour" : `${figure(hours, 0)} hours`;
+}
+
+/** Sentences under the next step: how long the bath lasts, or what its own additions say of a top-up that is due. */
+export function foresight(log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
+  const row = findRow(log, "baths", "bath", bath);
+  const state = row === undefined ? undefined : rowFacts(row).text("state");
+  if (state === "in use") {
+    const hours = hoursLeft(log, bath);
+    return hours === undefined || hours === 0 ? [] : [`At the pace since the last addition: ${spokenHours(hours)} from the last reading to the trigger. Soil does not come evenly, so read before you rely on it.`];
+  }
+  const last = trendOf(log, bath).points.filter(({ comparable }) => comparable).at(-1);
+  if (state !== "top up" || last === undefined) return [];
+  const learned = learnedTopUp(log, bath, last.ph);
+  return learned === undefined || learned === 0 ? [] : [`By what this bath's own additions did: ${amount(learned)} ${volumeUnit[system]} in all, in parts with a reading after each.`];
+}
