@@ -17,7 +17,7 @@ export interface DrawnChart {
   readonly context: Excel.RequestContext;
 }
 
-const officeTypes = { scatter: "XYScatterLines", lines: "XYScatterLinesNoMarkers", bars: "BarClustered" } as const satisfies Readonly<Record<ChartPlan["kind"], Excel.ChartType | `${Excel.ChartType}`>>;
+const officeTypes = { scatter: "XYScatterLines", bars: "BarClustered" } as const;
 
 /** All of a new sheet's; of a kept one those that came after `olderThan`, as a shop may have taken its own charts away. */
 export function missingCharts(placements: readonly SheetPlacement[], olderThan: number | undefined): readonly MissingChart[] {

@@ -60,8 +60,8 @@ async function writeSheets(work: Work, whereabouts: Whereabouts): Promise<void> 
   const size = Math.ceil(sheets.length / mostSheetTrips);
   for (let done = 0; done < sheets.length; done += size) {
     const batch = sheets.slice(done, done + size);
-    const names = [batch[0], batch.at(-1)].map((one) => one?.actual ?? "");
-    await announce(long, { step: done + 1, of: sheets.length + 1, words: `Sheets ${names.join(" to ")} (${String(done + batch.length)} of ${String(sheets.length)})` });
+    const names = batch.map(({ actual }) => actual).join(", ");
+    await announce(long, { step: done + 1, of: sheets.length + 1, words: `${batch.length === 1 ? "Sheet" : "Sheets"} ${names} (${String(done + batch.length)} of ${String(sheets.length)})` });
     checkNotCancelled(long, takenBack);
     context.workbook.application.suspendApiCalculationUntilNextSync();
     context.workbook.application.suspendScreenUpdatingUntilNextSync();

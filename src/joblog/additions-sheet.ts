@@ -1,3 +1,4 @@
+import { additionChartColumns } from "./addition-charts.ts";
 import { additionIssues } from "./addition-issues.ts";
 import { additionStatement } from "./statement-keys.ts";
 import { additionWater, additionWaterHelpers } from "./addition-water.ts";
@@ -80,12 +81,14 @@ export const additionsSheet: SheetDefinition = {
       name: "Additions",
       caption: "Additions",
       emptyRows: 1,
-      columns: [...inputs, ...results, ...additionWater, ...helpers, ...additionWaterHelpers, ...additionIssues, additionStatement],
+      columns: [...inputs, ...results, ...additionWater, ...helpers, ...additionWaterHelpers, ...additionIssues, additionStatement, ...additionChartColumns],
       signals: [
         { column: "recovery", when: { is: recovery.short }, look: "act" },
         { column: "recovery", when: { is: recovery.over }, look: "watch" },
         { column: "recovery", when: { is: recovery.recovered }, look: "good" },
         { column: "nextAddition", when: { startsWith: "hardly moved" }, look: "watch" },
+        { column: "chartTotal", when: "not available", look: "quiet" },
+        { column: "chartCost", when: "not available", look: "quiet" },
       ],
     },
   ],

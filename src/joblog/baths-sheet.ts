@@ -1,3 +1,4 @@
+import { concentrateChart, costChart } from "./addition-charts.ts";
 import { bathInputs, bathName } from "./bath-inputs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
@@ -47,7 +48,7 @@ export const bathsSheet: SheetDefinition = {
       ],
     },
   ],
-  charts: [phChart],
+  charts: [phChart, concentrateChart, costChart],
   arrangement: "side by side",
   tabColor: "#3C7A6B",
   pagesWide: 3,

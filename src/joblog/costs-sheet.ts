@@ -2,6 +2,7 @@ import { bathClaims } from "./bath-claims.ts";
 import { dateInput, keyInput, moneyInput, textInput, wordInput } from "./columns.ts";
 import type { FieldDefinition, References, SheetDefinition, TableDefinition } from "./definition.ts";
 import { blankIf, quoted, where } from "./formulas.ts";
+import { sharesChart } from "./shares-chart.ts";
 import { shares } from "./shares-table.ts";
 import { between } from "./units-of.ts";
 import { accounts, shareBases } from "./words.ts";
@@ -65,6 +66,7 @@ export const costsSheet: SheetDefinition = {
   caution: "Shop errors are not claim costs: one wrong line and an adjuster doubts all of them.",
   fields,
   tables: [costLines, shares, bathClaims],
+  charts: [sharesChart],
   arrangement: "side by side",
   tabColor: "#6B6B6B",
   pagesWide: 1,

@@ -167,8 +167,8 @@ export interface FieldDefinition {
   readonly fixed?: boolean;
 }
 
-/** Points on two number axes, joined or not; bars lie one under another, with a word each. */
-export type ChartKind = "scatter" | "lines" | "bars";
+/** Points or lines on two number axes; bars, one under another, with a word each. */
+export type ChartKind = "scatter" | "bars";
 
 export interface ChartDefinition {
   /** Stable once released. */
@@ -182,7 +182,8 @@ export interface ChartDefinition {
   readonly x: string;
   readonly xTitle: string;
   readonly xFormat: string;
-  readonly yTitle: string;
+  /** Without it the heading of the first series' column, with its unit. */
+  readonly yTitle?: string;
   readonly yFormat: string;
   readonly series: readonly { readonly column: string; readonly label: string; readonly color: string; readonly mark: "points" | "line" | "dashes" }[];
 }

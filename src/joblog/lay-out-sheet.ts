@@ -1,8 +1,9 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { LogContent, LogDefinition } from "./definition.ts";
+import type { ChartDefinition, LogContent, LogDefinition } from "./definition.ts";
 import { fieldCells } from "./field-cells.ts";
+import { headerOf } from "./headers.ts";
 import { linesOf } from "./line-breaks.ts";
-import type { Placement, PlacedSheet } from "./placement.ts";
+import type { Placement, PlacedSheet, PlacedTable } from "./placement.ts";
 import type { CellPlan, ChartPlan, SheetPlan, TablePlan } from "./plan.ts";
 import { fieldSignals, tableSignals } from "./signal-plans.ts";
 import { tableCells } from "./table-cells.ts";
@@ -29,14 +30,19 @@ function headCells({ sheet, cautionLines, headColumn: column }: PlacedSheet): re
   ];
 }
 
-function chartPlans(placed: PlacedSheet, placement: Placement): readonly ChartPlan[] {
+function headingOfFirst(series: ChartDefinition["series"], { table }: PlacedTable, system: UnitSystem): string {
+  const column = table.columns.find(({ id }) => id === series[0]?.column);
+  return column === undefined ? "" : headerOf(column, system);
+}
+
+function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSystem): readonly ChartPlan[] {
   return placed.charts.map(({ chart, area }): ChartPlan => {
-    const { id, kind, title, below, xTitle, xFormat, yTitle, yFormat } = chart;
+    const { id, kind, title, below, xTitle, xFormat, yFormat } = chart;
     const data = placement.tables.get(chart.table);
     if (data === undefined) throw new RangeError(`The log has no table "${chart.table}".`);
     const x = columnArea(data, chart.x);
     const series = chart.series.map(({ column, label, color, mark }) => ({ label, color, mark, x, y: columnArea(data, column) }));
-    return { id, kind, title, below, dataSheet: data.sheet.name, area, xTitle, xFormat, yTitle, yFormat, series };
+    return { id, kind, title, below, dataSheet: data.sheet.name, area, xTitle, xFormat, yTitle: chart.yTitle ?? headingOfFirst(chart.series, data, system), yFormat, series };
   });
 }
 
@@ -82,7 +88,7 @@ export function laidOutSheet(placed: PlacedSheet, log: LogDefinition, system: Un
       ...placed.tables.flatMap((one) => tableValidations(one, placement, system)),
     ],
     conditionalFormats: [...placed.fields.flatMap(fieldSignals), ...placed.tables.flatMap(tableSignals)],
-    charts: chartPlans(placed, placement),
+    charts: chartPlans(placed, placement, system),
     frozenRows: frozen,
     orientation: sheet.orientation,
     footer,

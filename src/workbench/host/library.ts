@@ -17,8 +17,8 @@ export type ConditionalFormat = Library.ConditionalFormat;
 export type ValidationCriterion = Library.DataValidationCriterion;
 export type ValidationRule = Library.DataValidationRule;
 export type GridFunction = Library.AddFunctionDescription;
-/** The two kinds of chart that the stand-in draws. */
-export type GridChart = Extract<Library.ChartDefinition, { type: "line" | "scatter" }>;
+/** The kinds of chart that the stand-in draws. */
+export type GridChart = Extract<Library.ChartDefinition, { type: "line" | "scatter" | "bar" }>;
 
 /** Error words of Excel that the grid lacks or spells otherwise; without them `#VALUE!` would be ordinary text. */
 const excelErrors = ["#VALUE!", "#REF!", "#BUSY!"];

@@ -25,18 +25,25 @@ class ChartSeriesObject extends ClientObject<SeriesTarget, Excel.ChartSeries> im
 
   constructor(requests: Requests, finding: Finding<SeriesTarget>) {
     super(requests, "ChartSeries", finding);
-    this.format = guard("ChartSeriesFormat", { line: guard("ChartLineFormat", this.lineMembers()) }) as Excel.ChartSeriesFormat;
+    this.format = guard("ChartSeriesFormat", {
+      line: guard("ChartLineFormat", this.lineMembers()),
+      fill: guard("ChartFill", { setSolidColor: (color: string): void => { this.paint("format.fill.setSolidColor", color); } }),
+    }) as Excel.ChartSeriesFormat;
   }
 
   protected fetch(_property: string, { chartId, dataSetId }: SeriesTarget, workbook: Workbook): unknown {
     return workbook.charts.definition(chartId).dataSetStyles[dataSetId]?.label ?? "";
   }
 
+  private paint(member: string, color: string): void {
+    this.change(member, ({ chartId, dataSetId }, { charts }) => { charts.setSeries(chartId, dataSetId, { color }); });
+  }
+
   private lineMembers(): object {
     let given = "";
     const paint = (color: string): void => {
       given = color;
-      this.change("format.line.color", ({ chartId, dataSetId }, { charts }) => { charts.setSeries(chartId, dataSetId, { color }); });
+      this.paint("format.line.color", color);
     };
     return {
       weight: 1,

@@ -1,5 +1,6 @@
 import type { Area } from "../address.ts";
 import { ExcelError } from "../excel-error.ts";
+import type { GridChart } from "../library.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { ChartObject } from "./chart-object.ts";
 import { CollectionObject } from "./collection-object.ts";
@@ -7,7 +8,8 @@ import { rangeTarget } from "./range-target.ts";
 import type { Finding, Requests } from "./requests.ts";
 
 /** Excel's chart types that the stand-in draws, by the grid's. */
-const gridTypes: Readonly<Record<string, "line" | "scatter">> = {
+const gridTypes: Readonly<Record<string, GridChart["type"]>> = {
+  BarClustered: "bar",
   XYScatter: "scatter",
   XYScatterLines: "line",
   XYScatterLinesNoMarkers: "line",

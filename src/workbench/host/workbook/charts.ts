@@ -25,7 +25,7 @@ export class Charts {
   }
 
   /** Makes a chart with one series a column of the source, as Excel guesses. */
-  add(sheet: string, type: "line" | "scatter", source: Area): string {
+  add(sheet: string, type: GridChart["type"], source: Area): string {
     const chartId = this.grid.model.uuidGenerator.smallUuid();
     const columns = Array.from({ length: source.columns }, (_, index): Area => ({ ...source, column: source.column + index, columns: 1 }));
     const definition = {
@@ -37,6 +37,7 @@ export class Charts {
       labelsAsText: false,
       aggregated: false,
       ...(type === "line" ? { stacked: false, cumulative: false } : {}),
+      ...(type === "bar" ? { stacked: false, horizontal: true } : {}),
     } as GridChart;
     this.grid.do("CREATE_CHART", { sheetId: sheet, chartId, figureId: chartId, definition, offset: { x: 0, y: 0 }, col: 0, row: 0, size: usualSize });
     return chartId;
