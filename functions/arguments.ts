@@ -95,9 +95,9 @@ export function choice<Choice extends string>(
 /** A required text. */
 export function word(name: string, help: string): Argument<string> {
   return oneCell({ name, help, optional: false }, (cell) => {
-    if (isBlankOrZero(cell)) refuse(name, "is blank.");
-    if (typeof cell !== "string") refuse(name, "must be a word in quotes.");
-    return cell.trim();
+    if (typeof cell !== "string") return refuse(name, isBlankOrZero(cell) ? "is blank." : "must be a word in quotes.");
+    const text = cell.trim();
+    return text === "" ? refuse(name, "is blank.") : text;
   });
 }
 

@@ -4,12 +4,25 @@ import { system as systemArgument } from "./arguments.ts";
 import { thirteenFigures } from "../src/core/thirteen-figures.ts";
 import { inWords, outOfRangeMessage, withoutUnit } from "./wording.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
+import type { UnitSystem } from "../src/core/units/unit-system.ts";
 import type { CallContext, CellInput, CellMatrix, CellValue, WorksheetFunction } from "./define-function.ts";
 
-function contextOf(fn: WorksheetFunction, cells: readonly CellInput[]): CallContext {
+/** One call; most need no units for a message, so these are made when the first is noted. */
+class Call implements CallContext {
+  private units: Map<string, UnitDefinition> | undefined;
+
+  constructor(public system: UnitSystem) {}
+
+  get given(): Map<string, UnitDefinition> {
+    return (this.units ??= new Map());
+  }
+}
+
+function callOf(fn: WorksheetFunction, cells: readonly CellInput[]): Call {
+  const call = new Call("US");
   const index = fn.arguments.findIndex((argument) => argument.name === systemArgument.name);
-  const given = new Map<string, UnitDefinition>();
-  return { given, system: index < 0 ? "US" : systemArgument.read(cells[index], { system: "US", given }) };
+  if (index >= 0) call.system = systemArgument.read(cells[index], call);
+  return call;
 }
 
 /** 0 °C is 32 °F, not 31.99999999999994. */
@@ -17,10 +30,13 @@ function tidy(value: CellValue): CellValue {
   return typeof value === "number" ? thirteenFigures(value) : value;
 }
 
+function isStorable(value: CellValue): boolean {
+  return typeof value !== "number" || Number.isFinite(value);
+}
+
 /** The core's domains are wide; numbers near the ends of them can still give what no number holds. */
 function checkFinite(fn: WorksheetFunction, cells: readonly CellInput[], result: CellValue | CellMatrix): void {
-  const isFinite = (value: CellValue): boolean => typeof value !== "number" || Number.isFinite(value);
-  if (Array.isArray(result) ? result.every((row) => row.every(isFinite)) : isFinite(result)) return;
+  if (Array.isArray(result) ? result.every((row) => row.every(isStorable)) : isStorable(result)) return;
   const given = fn.arguments.filter(({ choices }, index) => choices === undefined && (cells[index] ?? "") !== "");
   const names = given.map(({ name }) => inWords(name));
   throw new DomainError("invalid", `${names.join(", ")}: one of these is too large or too small to calculate with.`);
@@ -38,7 +54,7 @@ function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | und
  * @throws DomainError with a message for the user, in the user's units
  */
 export function evaluate(fn: WorksheetFunction, cells: readonly CellInput[]): CellValue | CellMatrix {
-  const call = contextOf(fn, cells);
+  const call = callOf(fn, cells);
   try {
     const values: unknown[] = [];
     for (const argument of fn.arguments) values.push(argument.read(cells[values.length], call));

@@ -4,6 +4,8 @@ import { convert, unitsMeant } from "../../src/core/units/unit-conversion.ts";
 import { defineFunction } from "../define-function.ts";
 import { quoted } from "../wording.ts";
 import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
+import type { CallContext } from "../define-function.ts";
+import type { Conversion } from "../../src/core/units/unit-conversion.ts";
 
 function unknownUnit(argument: string, word: string): string {
   const nearest = nearestUnitWord(word);
@@ -14,6 +16,16 @@ function unknownUnit(argument: string, word: string): string {
 /** A label's ounces are fluid, but a unit named oz is a weight. */
 function ounceHint(from: string, to: string): string {
   return [from, to].some((word) => /^oz\b/i.test(word.trim())) ? " oz alone is a weight; a fluid ounce is written fl oz." : "";
+}
+
+function converted(value: number, from: string, to: string, call: CallContext): Conversion {
+  try {
+    return convert(value, from, to);
+  } catch (refusal) {
+    const [unit] = unitsMeant(from);
+    if (unit !== undefined) call.given.set("value", unit);
+    throw refusal;
+  }
 }
 
 export const unitConvert = defineFunction({
@@ -45,9 +57,7 @@ export const unitConvert = defineFunction({
   ],
   source: "Factors from exact definitions; molar mass of CaCO3 100.0869 g/mol.",
   compute: ([value, from, to], call) => {
-    const [unit] = unitsMeant(from);
-    if (unit !== undefined) call.given.set("value", unit);
-    const conversion = convert(value, from, to);
+    const conversion = converted(value, from, to, call);
     switch (conversion.converted) {
       case "value":
         return conversion.value;
