@@ -1,4 +1,3 @@
-import { bathClaims } from "./bath-claims.ts";
 import { dateInput, keyInput, moneyInput, textInput, wordInput } from "./columns.ts";
 import type { FieldDefinition, References, SheetDefinition, TableDefinition } from "./definition.ts";
 import { blankIf, quoted, where } from "./formulas.ts";
@@ -65,10 +64,10 @@ export const costsSheet: SheetDefinition = {
   purpose: "What a bath cost and which claim bears how much, to the cent, with the basis shown.",
   caution: "Shop errors are not claim costs: one wrong line and an adjuster doubts all of them.",
   fields,
-  tables: [costLines, shares, bathClaims],
+  tables: [costLines, shares],
   charts: [sharesChart],
   arrangement: "side by side",
   tabColor: "#6B6B6B",
-  pagesWide: 1,
+  pagesWide: 2,
   orientation: "landscape",
 };

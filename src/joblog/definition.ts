@@ -101,7 +101,6 @@ export type TableId =
   | "releases"
   | "costLines"
   | "shares"
-  | "bathClaims"
   | "statementBaths"
   | "statementUse"
   | "statementTopUps"

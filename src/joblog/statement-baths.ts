@@ -3,6 +3,7 @@ import type { ComputedColumn, References, TableDefinition } from "./definition.t
 import { at, atOrBlank, blankIf, positionOf, quoted, where } from "./formulas.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 import { volume } from "./units-of.ts";
+import { bench } from "./words.ts";
 
 /** A claim rarely passes through more baths than this in a week. */
 export const bathLines = 4;
@@ -27,10 +28,14 @@ export const statementBaths: TableDefinition = {
       }),
     ofBath("tank", "tank", { label: "Tank", type: "text", width: 11, help: "Where it stood." }),
     ofBath("strength", "strengthReached", { label: "Strength", type: "text", width: 11, help: "Opening dose in the working volume, one part and N parts of water." }),
-    ofBath("baseline", "baseline", { label: "Baseline pH", type: "number", format: "0.00", width: 11, help: "Median of at least three readings after accepted bench tests." }),
+    ofBath("baseline", "baseline", { label: "Baseline pH", type: "number", format: "0.00", width: 13, help: "Median of at least three readings after accepted bench tests." }),
     ofBath("trigger", "trigger", { label: "Trigger pH", type: "number", format: "0.00", width: 10, help: "At or under it a top-up was due." }),
     ofBath("opened", "opened", { label: "Opened", type: "date", format: "yyyy-mm-dd", width: 11, help: "Day of the fill." }),
-    ofBath("benchTests", "benchState", { label: "Bench tests now", type: "text", width: 25, help: "How the latest tests of every surface stand, since the last concentrate." }),
+    computed({ id: "benchTests", label: "Bench tests", type: "text", width: 25, help: "No baseline stands without accepted tests; how the latest ones stand since the last concentrate." },
+      (r) => {
+        const now = at(r, "baths", "benchState", r.here("bathRow"));
+        return blankIf([`${r.here("bathRow")}=""`], `IF(AND(${r.here("baseline")}<>"",${now}<>${quoted(bench.accepted)}),"accepted for the baseline; now: ","")&${now}`);
+      }),
     ofBath("closed", "closed", { label: "Closed", type: "date", format: "yyyy-mm-dd", width: 11, help: "Day of the change-out; blank while in use." }),
     ...listed("loads", "statementBaths", bathLines),
     helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
@@ -71,7 +76,13 @@ export const statementUse: TableDefinition = {
     computed({ id: "lowest", label: "Lowest pH", type: "number", format: "0.00", width: 11, help: "At the baseline's temperature, the meter's drift taken out." },
       (r) => blankIf([`${r.here("sourceRow")}=""`], `IF(COUNTIFS(${readingsThen(r)},${r.all("readings", "phAtBaseline")},">0")=0,"",MINIFS(${r.all("readings", "phAtBaseline")},${readingsThen(r)}))`)),
     computed({ id: "verdicts", label: "Verdicts", type: "text", width: 25, help: "What the checks among them said." },
-      (r) => blankIf([`${r.here("sourceRow")}=""`], judged.map((word) => `"${word} "&COUNTIFS(${readingsThen(r)},${r.all("readings", "verdict")},"${word}*")`).join(`&", "&`))),
+      (r) => {
+        const part = (word: string): string => {
+          const times = `COUNTIFS(${readingsThen(r)},${r.all("readings", "verdict")},"${word}*")`;
+          return `IF(${times}=0,"",", ${word} "&${times})`;
+        };
+        return blankIf([`${r.here("sourceRow")}=""`], `MID(${judged.map(part).join("&")},3,99)`);
+      }),
     computed({ id: "toppedUp", label: "Topped up", type: "number", unit: volume, format: "0.000", width: 11, help: "Concentrate added to the bath on these days after its opening, for whoever's account." },
       (r) => blankIf([`${r.here("sourceRow")}=""`], `SUMIFS(${r.all("additions", "amount")},${where([
         [r.all("additions", "bath"), r.here("bath")],

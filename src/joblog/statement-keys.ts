@@ -34,9 +34,9 @@ export function listed(from: TableId, into: TableId, lines: number): readonly Co
   const keys = (r: References): string => r.all(from, "statementOrder");
   return [
     helper({ id: "line", label: "Line", type: "whole number", format: "0", width: 6, help: "Running number of the line." },
-      (r) => `ROW()-ROW(${r.header(into, "line")})`),
+      (r) => blankIf([`${r.named("statementClaim")}=""`], `ROW()-ROW(${r.header(into, "line")})`)),
     helper({ id: "sourceRow", label: "Row in the log", type: "whole number", format: "0", width: 9, help: "Position of what the line shows." },
-      (r) => blankIf([`${r.here("line")}>COUNT(${keys(r)})`, `AND(${r.here("line")}=${String(lines)},COUNT(${keys(r)})>${String(lines)})`],
+      (r) => blankIf([`${r.here("line")}=""`, `${r.here("line")}>COUNT(${keys(r)})`, `AND(${r.here("line")}=${String(lines)},COUNT(${keys(r)})>${String(lines)})`],
         `MATCH(SMALL(${keys(r)},${r.here("line")}),${keys(r)},0)`)),
   ];
 }

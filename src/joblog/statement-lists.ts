@@ -90,7 +90,7 @@ export const statementItems: TableDefinition = {
     copied("items", "room", { label: "Room", type: "text", width: 11, help: "Where it stood." }),
     copied("items", "condition", { label: "Condition", type: "text", width: 11, help: "As it came in." }),
     copied("items", "reason", { label: "Reason", type: "text", width: 10, help: "Code of the reason." }),
-    copied("items", "replacementValue", { label: "Replacement value", type: "money", format: "#,##0.00", width: 11, help: "As typed, of the whole line." }),
+    copied("items", "replacementValue", { label: "Value", type: "money", format: "#,##0.00", width: 11, help: "As typed, of the whole line." }),
     copied("items", "reasonText", { label: "What was seen", type: "text", width: 25, help: "The reason in a sentence." }),
     copied("items", "photo", { label: "Photo", type: "text", width: 11, help: "Taken before cleaning." }),
     ...listed("items", "statementItems", itemLines),

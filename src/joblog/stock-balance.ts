@@ -46,15 +46,15 @@ export const stockBalance: TableDefinition = {
         `${moved(r, "issue", afterCount(r))}+SUMIFS(${r.all("additions", "amount")},${where([[r.all("additions", "concentrate"), r.here("concentrate")], [r.all("additions", "day"), afterCount(r)]])})`)),
     computed({ id: "book", label: "By the book", ...amount, width: 11, help: "Counted, and received, less used." },
       (r) => blankIf([`${r.here("counted")}=""`], `${r.here("counted")}+${r.here("received")}-${r.here("used")}`)),
-    computed({ id: "dailyUse", label: "A day takes", ...amount, width: 9, help: "Median of the days on which some went into a bath." },
+    computed({ id: "dailyUse", label: "Daily use", ...amount, width: 10, help: "Median of the days on which some went into a bath." },
       (r) => {
         const issueDays = `COUNTIFS(${where([[r.all("additions", "concentrate"), r.here("concentrate")], [r.all("additions", "dayIssue"), quoted(">0")]])})`;
         return blankIf([`${r.here("concentrate")}=""`],
           `IF(${issueDays}=0,"",(${kthLowestIssue(r, `INT((${issueDays}+1)/2)`)}+${kthLowestIssue(r, `(INT(${issueDays}/2)+1)`)})/2)`);
       }),
-    computed({ id: "daysLeft", label: "Lasts", type: "number", unit: days, format: "0.0", width: 26, help: "Book by what a day takes: days of use, not of the calendar." },
+    computed({ id: "daysLeft", label: "Lasts", type: "number", unit: days, format: "0.0", width: 26, help: "Book by the daily use: days of use, not of the calendar." },
       (r) => blankIf([`${r.here("book")}=""`, `${r.here("dailyUse")}=""`], `MAX(0,${r.here("book")})/${r.here("dailyUse")}`)),
-    computed({ id: "reorderAt", label: "Reorder at", ...amount, width: 10, help: "What a day takes, for as many days as delivery takes, and the safety stock." },
+    computed({ id: "reorderAt", label: "Reorder at", ...amount, width: 10, help: "Daily use for as many days as delivery takes, and the safety stock." },
       (r) => blankIf([`${r.here("dailyUse")}=""`, `NOT(ISNUMBER(${r.here("leadDays")}))`], `${r.here("dailyUse")}*${r.here("leadDays")}+${r.here("safety")}`)),
     computed({ id: "reorder", label: "Reorder", type: "text", width: 10, help: "Whether the book has come down to it." },
       (r) => blankIf([`${r.here("book")}=""`, `${r.here("reorderAt")}=""`], `IF(${r.here("book")}<=${r.here("reorderAt")},"reorder","enough")`)),

@@ -30,7 +30,7 @@ export const stockMoves: TableDefinition = {
     { ...moneyInput({ id: "price", label: "Price", width: 10, limits: moneyLimits, help: "Of a receipt." }), unit: priceByVolume },
     textInput({ id: "document", label: "Document", width: 14, help: "Order, delivery note or invoice." }),
     textInput({ id: "lot", label: "Lot", width: 11, help: "From the pack." }),
-    textInput({ id: "initials", label: "Initials", width: 9, help: "Who counted or received." }),
+    textInput({ id: "initials", label: "Initials", width: 10, help: "Who counted or received." }),
     textInput({ id: "note", label: "Note", width: 26, help: "Anything odd." }),
     computed({ id: "book", label: "By the book", ...amount, help: "Last count before, with receipts, less issues and additions up to the end of this day. Blank on a first count: it is the opening stock." },
       (r) => blankIf([`${r.here("day")}=""`, `${r.here("concentrate")}=""`, `AND(${r.here("kind")}="count",${r.here("countBefore")}=0)`],

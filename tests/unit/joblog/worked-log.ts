@@ -20,7 +20,7 @@ export async function workedLog(content: LogContent, system: "US" | "metric" = "
   if (log === undefined) throw new Error("The log was built but cannot be read.");
   return {
     cell: (table, key, column) => {
-      const row = log.rows[table].find((one) => one.cells[findTable(jobLog, table).columns[0]?.id ?? ""] === key);
+      const row = log.rows[table].find((one) => String(one.cells[findTable(jobLog, table).columns[0]?.id ?? ""]) === key);
       if (row === undefined) throw new Error(`${table} has no row ${key}.`);
       if (!findTable(jobLog, table).columns.some((one) => one.id === column)) throw new Error(`${table} has no column ${column}.`);
       return row.cells[column] ?? "";
