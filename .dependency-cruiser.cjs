@@ -15,7 +15,7 @@ module.exports = {
     layer("functions-see-core", "functions", ["functions/", "src/core/"]),
     layer("joblog-sees-core", "src/joblog", ["src/joblog/", "src/core/"]),
     layer("files-see-joblog", "src/files", ["src/files/", "src/joblog/", "src/core/"]),
-    layer("excel-sees-functions-and-joblog", "src/excel", ["src/excel/", "functions/", "src/joblog/", "src/core/"]),
+    layer("excel-sees-functions-joblog-and-copies", "src/excel", ["src/excel/", "functions/", "src/joblog/", "src/core/", "src/files/(hand-off|unpack)\\."]),
     layer("pane-sees-everything-but-the-hosts", "src/pane", ["src/pane/", "functions/", "src/joblog/", "src/core/", "src/excel/"]),
     layer("workbench-loads-bundles-only", "src/workbench", ["src/workbench/"]),
     {
