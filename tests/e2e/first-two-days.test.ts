@@ -11,7 +11,7 @@ type Entry = "Charge" | "Bench test" | "Baseline" | "Reading" | "Top-up or make-
 let bench: WorkbenchSession;
 
 beforeAll(async () => {
-  bench = await openWorkbench("?start=empty");
+  bench = await openWorkbench("?start=empty", { clock: "2027-03-04T18:00" });
 });
 
 afterEach(async ({ task }) => {

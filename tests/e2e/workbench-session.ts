@@ -42,10 +42,17 @@ function lookUpInGrid({ sheet, key, header }: { sheet: string; key: string; head
   return at(row, column);
 }
 
-export async function openWorkbench(query = "", viewport = { width: 1440, height: 900 }): Promise<WorkbenchSession> {
+interface SessionSettings {
+  readonly viewport?: { readonly width: number; readonly height: number };
+  /** What the clock of the page and its frames stands at, such as `2027-03-06T12:00`; timers run on. */
+  readonly clock?: string;
+}
+
+export async function openWorkbench(query = "", { viewport = { width: 1440, height: 900 }, clock }: SessionSettings = {}): Promise<WorkbenchSession> {
   const { address, close } = await serve(0);
   const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
   const context = await browser.newContext({ viewport });
+  if (clock !== undefined) await context.clock.setFixedTime(clock);
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   const faults: string[] = [];
