@@ -19,6 +19,11 @@ interface Parts {
   readonly charts: Charts;
 }
 
+function grewAtItsEnd({ table: { area }, before }: TableChange): boolean {
+  const old = before?.area;
+  return old !== undefined && area.row === old.row && area.column === old.column && area.columns === old.columns && area.rows >= old.rows;
+}
+
 /** What Excel does by itself when tables change: names blank headers, fills new rows, corrects formulas. */
 export class TableGrowth {
   private readonly parts: Parts;
@@ -41,7 +46,10 @@ export class TableGrowth {
     const changes = this.parts.tables.takeChanges();
     for (const change of changes) this.follow(change);
     this.noteWrittenColumns();
-    if (changes.some(({ before }) => before !== undefined)) this.parts.formulas.refresh(this.parts.formulas.entries());
+    const resized = changes.filter(({ before }) => before !== undefined);
+    const names = (grown: boolean): ReadonlySet<string> =>
+      new Set(resized.filter((change) => grewAtItsEnd(change) === grown).map(({ table }) => table.name.toLowerCase()));
+    if (resized.length > 0) this.parts.formulas.refresh({ moved: names(false), grown: names(true) });
     return changes.length > 0;
   }
 
