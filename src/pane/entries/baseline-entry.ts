@@ -6,7 +6,8 @@ import { askNumber } from "../store/ask.ts";
 import { bathFacts } from "./bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
 import type { Draft, EntryContext, EntryForm, FieldProblem, FilledFields, Finding, Meaning } from "./entry-form.ts";
-import { field } from "./fields-of.ts";
+import { field, initialsField, meterField } from "./fields-of.ts";
+import { meterDoubts } from "./meter-doubts.ts";
 import { nextIds } from "./next-id.ts";
 
 const repeats = { key: "readings", label: "Add a reading", least: 3, most: 6 } as const;
@@ -80,6 +81,7 @@ function meaning(filled: FilledFields, context: EntryContext, values: Draft): Me
   return {
     findings: findingsOf(samples, filled, context),
     problems: spreadProblem(samples, context),
+    doubts: meterDoubts(filled, true, context),
     rows: samples.map((sample, index) => ({
       table: "readings",
       row: {
@@ -110,7 +112,7 @@ export const baselineEntry: EntryForm = {
   caution: hotSampleCaution,
   repeats,
   groups: (values, { log }) => [
-    { fields: [field(log, "readings", "bath"), field(log, "readings", "when"), field(log, "readings", "meter")] },
+    { fields: [field(log, "readings", "bath"), field(log, "readings", "when"), meterField(log, "readings")] },
     ...setsOf(values).map((set) => ({
       legend: `Reading ${String(set)}`,
       fields: [
@@ -121,9 +123,9 @@ export const baselineEntry: EntryForm = {
     {
       legend: "More",
       folded: true,
-      fields: ["level", "conductivity", "pTitre", "tTitre", "initials", "note"].map((id) => field(log, "readings", id)),
+      fields: [...["level", "conductivity", "pTitre", "tTitre"].map((id) => field(log, "readings", id)), initialsField(log, "readings"), field(log, "readings", "note")],
     },
   ],
-  proposals: (typed, context) => ({ bath: typed["bath"] ?? context.bath ?? "", when: context.now }),
+  proposals: (typed, context) => ({ bath: typed["bath"] ?? context.bath ?? "", when: context.now, meter: String(context.log.rows.meterChecks.at(-1)?.cells["meter"] ?? "") }),
   meaning,
 };

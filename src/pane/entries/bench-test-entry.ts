@@ -2,7 +2,7 @@ import { surfaces } from "../../joblog/words.ts";
 import { bathFacts } from "./bath-values.ts";
 import { alkaliCaution } from "./cautions.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
-import { field } from "./fields-of.ts";
+import { field, initialsField } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
 
 const resultKey = (surface: string): string => `result ${surface}`;
@@ -86,7 +86,7 @@ export const benchTestEntry: EntryForm = {
       {
         legend: "More",
         folded: true,
-        fields: [field(log, "benchTests", "water"), field(log, "benchTests", "method"), field(log, "benchTests", "dwell"), field(log, "benchTests", "initials")],
+        fields: [field(log, "benchTests", "water"), field(log, "benchTests", "method"), field(log, "benchTests", "dwell"), initialsField(log, "benchTests")],
       },
     ];
   },

@@ -7,10 +7,12 @@ import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
-import { field } from "./fields-of.ts";
+import { field, initialsField, meterField } from "./fields-of.ts";
 import { judgeReading } from "./judge-reading.ts";
 import { judgeRecovery } from "./judge-recovery.ts";
+import { meterDoubts } from "./meter-doubts.ts";
 import { nextIds } from "./next-id.ts";
+import { sampleDoubts } from "./reading-doubts.ts";
 
 /** Baselines have a form of their own that takes three at once. */
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
@@ -61,6 +63,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   return {
     findings: facts === undefined ? [] : findingsOf(filled, facts, context),
     problems: [],
+    doubts: purpose === "rinse" ? [] : [...sampleDoubts(facts, bath, { ph, temperature: filled.number("temperature") }, context), ...meterDoubts(filled, false, context)],
     rows: [
       {
         table: "readings",
@@ -106,7 +109,12 @@ export const readingEntry: EntryForm = {
     {
       legend: "More",
       folded: true,
-      fields: ["level", "conductivity", "meter", "pTitre", "tTitre", "initials", "note"].map((id) => field(log, "readings", id)),
+      fields: [
+        meterField(log, "readings"),
+        ...["level", "conductivity", "pTitre", "tTitre"].map((id) => field(log, "readings", id)),
+        initialsField(log, "readings"),
+        field(log, "readings", "note"),
+      ],
     },
   ],
   proposals: (typed, context) => {
