@@ -8,10 +8,8 @@ import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
 import { judgeRecovery } from "./judge-recovery.ts";
 
 function costFinding(amount: number, filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
-  const water = filled.text("kind") === "water";
-  const key = water ? (filled.text("water") ?? facts.text("water")) : facts.text("concentrate");
-  const row = key === undefined ? undefined : findRow(context.log, water ? "waters" : "concentrates", water ? "water" : "concentrate", key);
-  const price = row === undefined ? undefined : rowFacts(row).number(water ? "price" : "unitPrice");
+  const row = findRow(context.log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
+  const price = row === undefined ? undefined : rowFacts(row).number("unitPrice");
   if (price === undefined) return [];
   const payer = filled.text("account") === "shop" ? "the shop's own account" : "claims";
   return [{ tone: "plain", text: `Cost ${money(amount * price)}, to ${payer}.` }];
@@ -37,31 +35,16 @@ function concentrateFindings(amount: number, filled: FilledFields, facts: RowFac
   return findings;
 }
 
-function waterFindings(amount: number, filled: FilledFields, facts: RowFacts, { log, system }: EntryContext): readonly Finding[] {
-  const findings: Finding[] = [{ tone: "plain", text: "Water alone is right for what evaporated. Dragged out or drained solution took concentrate with it: read, and top up if due." }];
-  const water = findRow(log, "waters", "water", filled.text("water") ?? facts.text("water") ?? "");
-  const concentrate = findRow(log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
-  const alkalinity = water === undefined ? undefined : rowFacts(water).number("alkalinity");
-  const strength = concentrate === undefined ? undefined : rowFacts(concentrate).number("alkalinityStrength");
-  if (alkalinity === undefined || strength === undefined) return findings;
-  const eaten = askNumber("ALKALINITYDOSE", amount, alkalinity, strength, system);
-  if (eaten.known && eaten.value >= 0.01) {
-    findings.push({ tone: "watch", text: `The alkalinity of this water uses up ${amountFigure(eaten.value)} ${volumeUnit[system]} of concentrate.` });
-  }
-  return findings;
-}
-
-/** What the addition form says while it is filled in. */
+/** What the top-up form says while it is filled in. */
 export function additionFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const amount = filled.number("amount");
   if (facts === undefined || amount === undefined) return [];
-  const concentrate = filled.text("kind") === "concentrate";
   const after = filled.number("phAfter");
   return [
-    ...(concentrate ? concentrateFindings(amount, filled, facts, context) : waterFindings(amount, filled, facts, context)),
+    ...concentrateFindings(amount, filled, facts, context),
     ...costFinding(amount, filled, facts, context),
-    ...(concentrate && after !== undefined ? judgeRecovery(facts, { added: amount, before: filled.number("phBefore"), after }, context) : []),
-    ...(concentrate && after === undefined && filled.text("purpose") !== "opening" ? [{ tone: "plain" as const, text: "Mix, then take a reading: it fills in the pH after." }] : []),
+    ...(after === undefined ? [] : judgeRecovery(facts, { added: amount, before: filled.number("phBefore"), after }, context)),
+    ...(after === undefined && filled.text("purpose") !== "opening" ? [{ tone: "plain" as const, text: "Mix, then take a reading: it fills in the pH after." }] : []),
   ];
 }

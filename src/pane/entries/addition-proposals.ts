@@ -1,13 +1,14 @@
 import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
+import { bench } from "../../joblog/words.ts";
 import { figure, ph as phFigure } from "../fields/figures.ts";
+import { askNumber } from "../store/ask.ts";
 import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { Draft, EntryContext } from "./entry-form.ts";
 import { furtherAddition } from "./judge-recovery.ts";
 import { unreadTopUp } from "./reading-entry.ts";
 
-function proposedPurpose(kind: string, facts: RowFacts | undefined): string {
-  if (kind === "water") return "make-up";
+function proposedPurpose(facts: RowFacts | undefined): string {
   return facts?.number("baseline") === undefined ? "opening" : "top-up";
 }
 
@@ -25,12 +26,26 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, ba
   return next?.known === true && next.value > 0 ? next.value : undefined;
 }
 
+/** The next step up in strength after a failed bench test: a fifth less water (common practice, no source). */
+const step = 0.8;
+
+/** What is missing of the planned opening dose; where that is in and the bench test failed, what a step up in strength asks for. */
+function missingOpening(facts: RowFacts, { system }: EntryContext): number | undefined {
+  const poured = facts.number("openingDose") ?? 0;
+  const left = (facts.number("plannedDose") ?? 0) - poured;
+  if (left > 0.0005) return left;
+  const held = facts.number("workingVolume");
+  if (facts.text("benchState") !== bench.refused || held === undefined || poured === 0) return undefined;
+  const stronger = askNumber("DOSE", held, `1+${figure(step * (held / poured - 1), 1)}`, system);
+  return stronger.known ? stronger.value - poured : undefined;
+}
+
 /** The first addition of the last reading, or what is missing of the planned opening dose. */
-function proposedAmount(kind: string, purpose: string, facts: RowFacts | undefined, context: EntryContext, bath: string): string {
-  if (kind !== "concentrate" || facts === undefined) return "";
+function proposedAmount(purpose: string, facts: RowFacts | undefined, context: EntryContext, bath: string): string {
+  if (facts === undefined) return "";
   if (purpose === "opening") {
-    const left = (facts.number("plannedDose") ?? 0) - (facts.number("openingDose") ?? 0);
-    return left > 0.0005 ? figure(left, 3) : "";
+    const left = missingOpening(facts, context);
+    return left === undefined ? "" : figure(left, 3);
   }
   const last = lastReadingOf(context.log, bath);
   if (purpose !== "top-up" || last === undefined || unreadTopUp(context.log, bath) !== undefined) return "";
@@ -48,20 +63,17 @@ function proposedBefore(facts: RowFacts | undefined, bath: string, context: Entr
   return before === undefined ? "" : phFigure(before);
 }
 
-/** What the addition form starts with: what the log says is due. */
+/** What the top-up form starts with: what the log says is due. */
 export function additionProposals(typed: Draft, context: EntryContext): Draft {
   const bath = typed["bath"] ?? context.bath ?? "";
   const facts = bathFacts(context.log, bath);
-  const kind = typed["kind"] ?? "concentrate";
-  const purpose = typed["purpose"] ?? proposedPurpose(kind, facts);
+  const purpose = typed["purpose"] ?? proposedPurpose(facts);
   return {
     bath,
     when: context.now,
-    kind,
     purpose,
-    amount: proposedAmount(kind, purpose, facts, context, bath),
-    water: facts?.text("water") ?? "",
+    amount: proposedAmount(purpose, facts, context, bath),
     account: purpose === "corrective" ? "shop" : "claims",
-    phBefore: kind === "concentrate" && purpose !== "opening" ? proposedBefore(facts, bath, context) : "",
+    phBefore: purpose !== "opening" ? proposedBefore(facts, bath, context) : "",
   };
 }

@@ -11,18 +11,22 @@ export function tankOf(context: EntryContext, bath: string | undefined): RowFact
   return row === undefined ? undefined : rowFacts(row);
 }
 
+/** A tank has room above its fill line, but hardly more than this share of what it holds there (common practice, no source). */
+const freeboard = 0.1;
+
 /** What went in or came out: 0 is nothing to record, and no tank gives or takes more than it holds. */
-export function amountProblems(key: string, label: string, given: number | undefined, bath: string | undefined, context: EntryContext): readonly FieldProblem[] {
+export function amountProblems(key: string, label: string, given: number | undefined, atLine: number | undefined, { system }: EntryContext): readonly FieldProblem[] {
   if (given === undefined) return [];
   if (given === 0) return [{ key, message: `${label}: 0 is nothing to record. Allowed: more than 0.` }];
-  const holds = tankOf(context, bath)?.number("workingVolume");
-  if (holds === undefined || given <= holds) return [];
-  const unit = volumeUnit[context.system];
-  return [{ key, message: `${label}: ${amountFigure(given)} ${unit} is more than the tank holds. Allowed: up to ${amountFigure(holds)} ${unit}.` }];
+  if (atLine === undefined || given <= atLine * (1 + freeboard)) return [];
+  const unit = volumeUnit[system];
+  return [{ key, message: `${label}: ${amountFigure(given)} ${unit} is more than the tank holds, ${amountFigure(atLine)} ${unit} at its fill line.` }];
 }
 
-/** A tank has room above its fill line, but rarely more than this share of the depth (common practice, no source). */
-const freeboard = 0.1;
+/** What the tank of a bath holds at its fill line. */
+export function heldBy(context: EntryContext, bath: string | undefined): number | undefined {
+  return tankOf(context, bath)?.number("workingVolume");
+}
 
 /** A level that stands far above the fill line is possible, and likely a slip. */
 export function levelDoubts(level: number | undefined, bath: string | undefined, context: EntryContext): readonly string[] {
