@@ -5,8 +5,10 @@ import { bathIds } from "./bath-values.ts";
 import { chargeCaution } from "./cautions.ts";
 import { chargeDose, doseFindings } from "./charge-dose.ts";
 import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
-import { field } from "./fields-of.ts";
+import { field, initialsField } from "./fields-of.ts";
+import { labelStrength, labelStrengths } from "./label-strength.ts";
 import { nextIds, proposedBathId } from "./next-id.ts";
+import { amountProblems } from "./tank-limits.ts";
 
 function onlyKey(context: EntryContext, table: "tanks" | "waters" | "concentrates", column: string): string {
   const keys = context.log.rows[table].map((row) => row.cells[column]);
@@ -16,11 +18,15 @@ function onlyKey(context: EntryContext, table: "tanks" | "waters" | "concentrate
 function basics(typed: Draft, context: EntryContext): Draft {
   const tank = typed["tank"] ?? onlyKey(context, "tanks", "tank");
   const opened = typed["opened"] ?? context.now;
+  const concentrate = typed["concentrate"] ?? onlyKey(context, "concentrates", "concentrate");
+  const { usualDrop } = context.log.fields;
   return {
     tank,
     opened,
     water: typed["water"] ?? onlyKey(context, "waters", "water"),
-    concentrate: typed["concentrate"] ?? onlyKey(context, "concentrates", "concentrate"),
+    concentrate,
+    strength: labelStrength(typed["soil"], concentrate, context),
+    dropAllowed: typeof usualDrop === "number" ? figure(usualDrop, 2, 2) : "",
     bath: tank === "" ? "" : proposedBathId(context.log, tank, opened),
     concentrateAt: opened,
   };
@@ -66,6 +72,12 @@ function rowsOf(filled: FilledFields, context: EntryContext): readonly NewRow[] 
   ];
 }
 
+/** A tank holds one bath: the one before is changed out first. */
+function stillOpen(tank: string | undefined, { log }: EntryContext): readonly string[] {
+  const open = log.rows.baths.filter((row) => row.cells["tank"] === tank && row.cells["closed"] === undefined).map((row) => String(row.cells["bath"] ?? ""));
+  return open.length === 0 ? [] : [`Tank ${tank ?? ""} still holds bath ${open.join(", ")} in the log, which has no change-out. Charge it all the same?`];
+}
+
 function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const bath = filled.text("bath");
   const taken = bathIds(context.log).find((id) => id.toLowerCase() === bath?.toLowerCase());
@@ -73,15 +85,19 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const tank = filled.text("tank");
   const row = tank === undefined ? undefined : findRow(context.log, "tanks", "tank", tank);
   const { base } = chargeDose(filled, context);
-  const noVolume = row !== undefined && rowFacts(row).number("workingVolume") === undefined;
+  const tankHolds = row === undefined ? undefined : rowFacts(row).number("workingVolume");
+  const noVolume = row !== undefined && tankHolds === undefined;
   return {
     findings: doseFindings(filled, context),
     problems: [
       ...(taken !== undefined ? [{ key: "bath", message: `Bath: "${taken}" is in the log already. Give every fill a name of its own.` }] : []),
       ...missing.map((table) => ({ key: table.slice(0, -1), message: `The Job sheet has no ${table} yet: fill in that table first.` })),
       ...(base?.known === false ? [{ key: "strength", message: `Strength wanted: "${filled.text("strength") ?? ""}" gives no dose. ${base.why}` }] : []),
+      ...amountProblems("waterAmount", "Water in", filled.number("waterAmount"), tankHolds, context),
+      ...amountProblems("concentrateAmount", "Concentrate in", filled.number("concentrateAmount"), tankHolds, context),
       ...(noVolume ? [{ key: "tank", message: `Tank: "${tank ?? ""}" has no working volume. Give its inside length, width and fill depth on the Job sheet.` }] : []),
     ],
+    doubts: stillOpen(tank, context),
     rows: rowsOf(filled, context),
     recorded: `charge of bath ${bath ?? ""}`,
   };
@@ -100,7 +116,8 @@ export const chargeEntry: EntryForm = {
         field(log, "baths", "tank"),
         field(log, "baths", "water"),
         field(log, "baths", "concentrate"),
-        field(log, "baths", "strength"),
+        field(log, "loads", "soil", { label: "Soil, for the label's strength", required: false }),
+        field(log, "baths", "strength", { suggestions: labelStrengths(log) }),
         field(log, "baths", "opened"),
         field(log, "baths", "bath"),
       ],
@@ -119,7 +136,7 @@ export const chargeEntry: EntryForm = {
       fields: [
         field(log, "baths", "dropAllowed"),
         field(log, "baths", "builder"),
-        field(log, "additions", "initials", { required: false }),
+        initialsField(log, "additions"),
         field(log, "baths", "note"),
       ],
     },

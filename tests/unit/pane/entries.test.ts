@@ -4,18 +4,17 @@ import { additionEntry } from "../../../src/pane/entries/addition-entry.ts";
 import { baselineEntry } from "../../../src/pane/entries/baseline-entry.ts";
 import { benchTestEntry } from "../../../src/pane/entries/bench-test-entry.ts";
 import { chargeEntry } from "../../../src/pane/entries/charge-entry.ts";
-import type { Draft, EntryContext, EntryForm } from "../../../src/pane/entries/entry-form.ts";
-import { fillForm, type FilledForm } from "../../../src/pane/entries/fill-form.ts";
+import type { FilledForm } from "../../../src/pane/entries/fill-form.ts";
 import { readingEntry } from "../../../src/pane/entries/reading-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
-
-const bath = "B-T1-0301";
+import { asked, bath, fill, said, withCells } from "./entry-forms.ts";
 
 let afterTwoDays: LogSnapshot;
 let beforeBenchTest: LogSnapshot;
 let benchTested: LogSnapshot;
 let topUpDue: LogSnapshot;
 let toppedUp: LogSnapshot;
+let refused: LogSnapshot;
 
 const due = { id: "R015", bath, when: moment("2027-03-04T08:15"), purpose: "check", ph: 10.83, temperature: 77 };
 const topUp = { id: "A005", bath, when: moment("2027-03-04T08:30"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims", phBefore: 10.83 };
@@ -27,13 +26,6 @@ beforeAll(async () => {
   topUpDue = await demoLog("2027-03-02T17:00", { readings: [due] });
   toppedUp = await demoLog("2027-03-02T17:00", { readings: [due], additions: [topUp] });
 }, 180_000);
-
-function fill(form: EntryForm, log: LogSnapshot, typed: Draft): FilledForm {
-  const context: EntryContext = { log, system: "US", bath, now: "2027-03-08T08:50" };
-  return fillForm(form, typed, context);
-}
-
-const said = (filled: FilledForm): string => filled.meaning.findings.map((finding) => finding.text).join("\n");
 
 describe("the charge form", () => {
   const typed = { tank: "T1", water: "RO", strength: "1:28", opened: "2027-03-08T06:50" };
@@ -72,6 +64,22 @@ describe("the charge form", () => {
 
   test("refuses it in other capitals too, for the sheet's look-ups do not tell them apart", () => {
     expect(fill(chargeEntry, afterTwoDays, { ...typed, bath: "b-t1-0301" }).problems[0]?.message).toMatch(/"B-T1-0301" is in the log already/);
+  });
+
+  test("proposes the label's strength for the soil, the shop's usual drop, and offers every label strength", () => {
+    const filled = fill(chargeEntry, afterTwoDays, typed);
+    expect(filled.values).toMatchObject({ dropAllowed: "0.50" });
+    expect(fill(chargeEntry, afterTwoDays, { tank: "T1", water: "RO", soil: "heavy" }).values["strength"]).toBe("1+18");
+    expect(filled.groups[0]?.fields.find(({ key }) => key === "strength")?.suggestions).toEqual(["1+36", "1+28", "1+18"]);
+  });
+
+  test("asks before a tank is charged that holds a bath without a change-out", () => {
+    expect(asked(fill(chargeEntry, afterTwoDays, typed))).toMatch(/T1 still holds bath B-T1-0301/);
+    expect(asked(fill(chargeEntry, afterTwoDays, { ...typed, tank: "T2" }))).toBe("");
+  });
+
+  test("refuses more water or concentrate than the tank holds", () => {
+    expect(fill(chargeEntry, afterTwoDays, { ...typed, waterAmount: "1000" }).problems.map(({ key }) => key)).toEqual(["waterAmount"]);
   });
 
   test("refuses a strength that gives no dose, at its field", () => {
@@ -178,6 +186,10 @@ describe("the reading form", () => {
     expect(problem?.message).toContain("is after the bath was closed, 2027-03-03 12:00");
   });
 
+  test("refuses a pH of 15", () => {
+    expect(fill(readingEntry, afterTwoDays, { ph: "15", temperature: "77" }).problems[0]?.message).toMatch(/"15" is out of range\. Allowed: 0\.1 to 14\.5/);
+  });
+
   test("cannot judge without the sample's temperature", () => {
     const filled = fill(readingEntry, afterTwoDays, { ph: "10.83" });
     expect(filled.problems.map(({ key }) => key)).toEqual(["temperature"]);
@@ -212,13 +224,14 @@ describe("the reading form", () => {
   });
 });
 
-describe("the addition form", () => {
+describe("the top-up form", () => {
   test("proposes the first addition and the reading before it", () => {
     const filled = fill(additionEntry, topUpDue, {});
-    expect(filled.values).toMatchObject({ kind: "concentrate", purpose: "top-up", amount: "1.39", phBefore: "10.83", account: "claims" });
+    expect(filled.values).toMatchObject({ purpose: "top-up", amount: "1.39", phBefore: "10.83", account: "claims" });
     expect(filled.problems).toEqual([]);
     // 5 gal cost 139.00, so 1.39 gal cost 38.64.
     expect(said(filled)).toContain("Cost 38.64, to claims.");
+    expect(filled.meaning.rows[0]?.row).toMatchObject({ kind: "concentrate", purpose: "top-up", amount: 1.39 });
   });
 
   test("after a top-up that fell short it proposes what that one says is missing, but no more than a first addition", async () => {
@@ -235,17 +248,25 @@ describe("the addition form", () => {
   });
 
   test("before the baseline it proposes what is missing of the opening dose", async () => {
-    const log = await demoLog("2027-03-01T09:10");
-    const filled = fill(additionEntry, log, {});
+    refused = await demoLog("2027-03-01T09:10");
+    const filled = fill(additionEntry, refused, {});
     expect(filled.values["purpose"]).toBe("opening");
     expect(Number(filled.values["amount"])).toBeCloseTo(0.95, 1);
   });
 
-  test("water make-up says what its alkalinity uses up", () => {
-    const filled = fill(additionEntry, afterTwoDays, { kind: "water", amount: "8.05", water: "CITY" });
-    // 8.05 gal x 3.7854 L x 240 / 50 043 = 0.146 eq; at 0.254 eq/L that is 0.575 L = 0.15 gal.
-    expect(said(filled)).toContain("uses up 0.15 gal of concentrate");
-    expect(filled.meaning.rows[0]?.row).toMatchObject({ kind: "water", purpose: "make-up", amount: 8.05, water: "CITY" });
+  // 3.275 gal of the planned 4.178 + extras are in, the bench test failed: a fifth less water than 1+36 is 1+28.8.
+  test("where the plan is in and the bench test failed, it proposes a step up in strength", () => {
+    const full = withCells(refused, "baths", bath, { plannedDose: 3.275 });
+    expect(Number(fill(additionEntry, full, {}).values["amount"])).toBeCloseTo(121.175 / 29.8 - 3.275, 2);
+  });
+
+  test("refuses more than the tank holds", () => {
+    expect(fill(additionEntry, topUpDue, { amount: "200" }).problems[0]?.message).toMatch(/200 gal is more than the tank holds, 121\.2 gal/);
+  });
+
+  test("refuses a pH of 15 and a time to come", () => {
+    expect(fill(additionEntry, topUpDue, { phBefore: "15" }).problems.map(({ key }) => key)).toEqual(["phBefore"]);
+    expect(fill(additionEntry, topUpDue, { when: "2031-01-01T08:00" }).problems.map(({ key }) => key)).toEqual(["when"]);
   });
 
   test("nothing is nothing to record", () => {
