@@ -1,0 +1,42 @@
+import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
+import { days as daysUnit } from "../../joblog/units-of.ts";
+import { bench } from "../../joblog/words.ts";
+import { figure, percent, ph } from "../fields/figures.ts";
+import { serialOf, shortMoment } from "../fields/moments.ts";
+import { bathFacts } from "./bath-values.ts";
+import type { EntryContext, Finding } from "./entry-form.ts";
+
+const numberOf = (value: unknown): number | undefined => (typeof value === "number" ? value : undefined);
+
+/** A figure beside the shop's limit for it: watch where it is reached. */
+function against(text: string, value: number, limit: number | undefined, limitText: (limit: number) => string): Finding {
+  if (limit === undefined) return { tone: "plain", text: `${text}.` };
+  return { tone: value >= limit ? "watch" : "plain", text: `${text}; the shop's limit is ${limitText(limit)}.` };
+}
+
+/** What speaks for a change-out and against it, from the log. Age alone is no reason, nor is one figure. */
+export function changeOutFindings(bath: string, context: EntryContext): readonly Finding[] {
+  const facts = bathFacts(context.log, bath);
+  if (facts === undefined) return [];
+  const { fields } = context.log;
+  const findings: Finding[] = [];
+  const signal = facts.text("changeOut");
+  if (signal !== undefined) findings.push({ tone: "watch", text: `${signal.charAt(0).toUpperCase()}${signal.slice(1)}.` });
+  const share = facts.number("topUpShare");
+  if (share !== undefined) findings.push(against(`Top-ups: ${percent(share)} of the opening dose`, share, numberOf(fields["topUpLimit"]), percent));
+  const [opened, now] = [facts.number("opened"), serialOf(context.now)];
+  if (opened !== undefined && now !== undefined) {
+    findings.push(against(`Open for ${figure(now - opened, 1)} ${daysUnit[context.system]}`, now - opened, numberOf(fields["bathLife"]), (limit) => `${figure(limit, 0)} ${daysUnit[context.system]}`));
+  }
+  const [first, last] = [facts.number("ratioFirst"), facts.number("ratioLast")];
+  if (first !== undefined && last !== undefined && first !== last) {
+    findings.push({ tone: last > first ? "watch" : "plain", text: `Total by free alkalinity went from ${figure(first, 2, 2)} to ${figure(last, 2, 2)}${last > first ? ": soil soaps gather" : ""}.` });
+  }
+  const benchState = facts.text("benchState");
+  if (benchState !== undefined) findings.push({ tone: benchState === bench.refused ? "watch" : "plain", text: `Bench tests: ${benchState}.` });
+  const reading = lastReadingOf(context.log, bath);
+  const read = reading === undefined ? undefined : rowFacts(reading);
+  const [value, when] = [read?.number("ph"), read?.number("when")];
+  if (value !== undefined && when !== undefined) findings.push({ tone: "plain", text: `Last reading ${ph(value)}, ${shortMoment(when)}.` });
+  return findings;
+}
