@@ -27,6 +27,7 @@ export const titratedAlkalinity: UnitOf = always("meq/L");
 export const hardnessAdded: UnitOf = always("g CaCO3");
 export const alkaliAdded: UnitOf = always("eq");
 export const millivolts: UnitOf = always("mV");
+export const mass: UnitOf = { US: "lb", metric: "kg", imperial: "kg" };
 /** Dry acids are weighed, liquid ones measured. */
 export const acidAmount: UnitOf = { US: "lb or gal", metric: "kg or L", imperial: "kg or imperial gal" };
 export const titrant: UnitOf = always("mL");

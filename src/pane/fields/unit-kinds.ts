@@ -4,13 +4,14 @@ import type { UnitDefinition } from "../../core/units/unit-definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { defaultUnit } from "../../core/units/default-unit.ts";
 import type { UnitOf } from "../../joblog/definition.ts";
-import { conductivity, depth, hardness, temperature, volume } from "../../joblog/units-of.ts";
+import { conductivity, depth, hardness, mass, temperature, volume } from "../../joblog/units-of.ts";
 
 /** The kinds of quantity that a form lets a person type in another unit. */
 const kinds: readonly (readonly [UnitOf, QuantityKind])[] = [
   [temperature, "temperature"],
   [volume, "volume"],
   [depth, "length"],
+  [mass, "mass"],
   [hardness, "hardness"],
   [conductivity, "conductivity"],
 ];

@@ -1,0 +1,60 @@
+import { rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
+import type { SnapshotRow } from "../../joblog/log-snapshot.ts";
+import { releaseState } from "../../joblog/words.ts";
+import { askText } from "../store/ask.ts";
+import type { EntryContext, FilledFields } from "./entry-form.ts";
+
+/** A release as it will stand: cells that its row holds already, and what is typed now. */
+export interface ReleaseFacts {
+  readonly text: (column: string) => string | undefined;
+  readonly number: (column: string) => number | undefined;
+}
+
+/** The release of a bath that waits for stages, results or the release itself. */
+export function openRelease(context: EntryContext, bath: string | undefined): SnapshotRow | undefined {
+  return bath === undefined ? undefined : rowsOfBath(context.log, "releases", bath).filter((row) => row.cells["releasedAt"] === undefined).at(-1);
+}
+
+export function releaseFacts(row: SnapshotRow | undefined, filled: FilledFields): ReleaseFacts {
+  const known = row === undefined ? undefined : rowFacts(row);
+  return {
+    text: (column) => known?.text(column) ?? filled.text(column),
+    number: (column) => known?.number(column) ?? filled.number(column),
+  };
+}
+
+export interface ReleaseLimits {
+  readonly low: number | undefined;
+  readonly high: number | undefined;
+  readonly permit: string | undefined;
+}
+
+/** The limits typed for this release, or else the shop's own. None are built in. */
+export function limitsOf(release: ReleaseFacts, { log }: EntryContext): ReleaseLimits {
+  const { sewerLow, sewerHigh, permit } = log.fields;
+  return {
+    low: release.number("limitLow") ?? (typeof sewerLow === "number" ? sewerLow : undefined),
+    high: release.number("limitHigh") ?? (typeof sewerHigh === "number" ? sewerHigh : undefined),
+    permit: release.text("permit") ?? (permit === undefined ? undefined : String(permit)),
+  };
+}
+
+/** After the latest stage, or before any acid. */
+export function lastPhOf(release: ReleaseFacts): number | undefined {
+  return ["phAfter3", "phAfter2", "phAfter1", "ph"].map(release.number).find((ph) => ph !== undefined);
+}
+
+/** How far the release is, in the words of the Release sheet and in its order; "entered" opens the release fields, and says no more. */
+export function releaseStateOf(release: ReleaseFacts, context: EntryContext): string {
+  const { low, high } = limitsOf(release, context);
+  const ph = lastPhOf(release);
+  if (low === undefined || high === undefined) return releaseState.limits;
+  if (ph === undefined) return releaseState.ph;
+  const place = askText("DISCHARGECHECK", ph, low, high);
+  if (!place.known) return releaseState.limits;
+  if (place.value === "below") return releaseState.below;
+  if (place.value === "above") return releaseState.above;
+  const result = release.text("analysesResult");
+  if (result === "over a limit") return releaseState.over;
+  return result === undefined || result === "awaited" ? releaseState.results : releaseState.entered;
+}
