@@ -58,15 +58,23 @@ function textInGrid(value: string, text: string): string {
   return `(${pieces.map((piece) => (piece === '"' ? "CHAR(34)" : piece === "\\" ? "CHAR(92)" : `"${piece}"`)).join("&")})`;
 }
 
-function tableOf(token: Extract<FormulaToken, { kind: "structured" }>, cell: Cell, around: FormulaSurroundings): TableShape {
+type StructuredToken = Extract<FormulaToken, { kind: "structured" }>;
+
+function tableOf(token: StructuredToken, cell: Cell, around: FormulaSurroundings): TableShape {
   const table = token.table === undefined ? around.tableAt(cell) : around.tableNamed(token.table);
   if (table === undefined) throw new FormulaNotUnderstood(`There is no table for ${token.text}.`);
   return table;
 }
 
-function referenceOf(token: Extract<FormulaToken, { kind: "structured" }>): StructuredReference {
+const references = new WeakMap<StructuredToken, StructuredReference>();
+
+/** Read once for each token: a template is written into every row of a table. */
+function referenceOf(token: StructuredToken): StructuredReference {
+  const known = references.get(token);
+  if (known !== undefined) return known;
   const reference = parseStructured(token.inner);
   if (reference === undefined) throw new FormulaNotUnderstood(`${token.text} is not a table reference.`);
+  references.set(token, reference);
   return reference;
 }
 
@@ -74,21 +82,10 @@ function referenceOf(token: Extract<FormulaToken, { kind: "structured" }>): Stru
 export class FormulaTemplate {
   readonly text: string;
   private readonly tokens: readonly FormulaToken[];
-  /** References by the names of their tables in small letters; undefined stands for the table around the cell. */
-  private readonly references: readonly { readonly table: string | undefined; readonly thisRow: boolean }[];
 
   constructor(text: string) {
     this.text = text;
     this.tokens = tokensOf(text);
-    this.references = this.tokens.flatMap((token) => {
-      if (token.kind === "structured") return [{ table: token.table?.toLowerCase(), thisRow: /#this row/i.test(token.inner) }];
-      return token.kind === "name" ? [{ table: token.text.toLowerCase(), thisRow: false }] : [];
-    });
-  }
-
-  /** Whether the formula may say something else after tables (names in small letters) moved, or only grew at their end. */
-  dependsOn({ moved, grown }: { readonly moved: ReadonlySet<string>; readonly grown: ReadonlySet<string> }): boolean {
-    return this.references.some(({ table, thisRow }) => table === undefined || moved.has(table) || (!thisRow && grown.has(table)));
   }
 
   /** The formula in the grid's spelling for one cell. Throws FormulaNotUnderstood. */
