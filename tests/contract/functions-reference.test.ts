@@ -40,6 +40,10 @@ describe("the reference page", () => {
     }
   });
 
+  it("knows no formula of a function that is not there", () => {
+    expect(Object.keys(formulas).sort()).toEqual(catalogue.map(({ id }) => id).sort());
+  });
+
   it("warns wherever a result is measured out or bears on a release", () => {
     const poured = catalogue.filter(isAmountToPour).map(({ id }) => id);
     expect(poured).toEqual(expect.arrayContaining(["DOSE", "DOSEATPH", "TOPUP", "TOPUPRANGE", "NEXTADD", "TOPUPTABLE", "ACIDFOR"]));
