@@ -3,6 +3,7 @@ import { useState } from "react";
 import type { LogSnapshot } from "../joblog/log-snapshot.ts";
 import { unitSystems } from "../core/units/unit-system.ts";
 import { bathIds, usualBath } from "./entries/bath-values.ts";
+import type { LastEntry } from "./actions/take-back.ts";
 import type { EntryId } from "./entries/entry-form.ts";
 import { fieldTextNow, serialOf } from "./fields/moments.ts";
 import { presentOf } from "./store/log-clock.ts";
@@ -29,6 +30,7 @@ interface Chosen {
   readonly view: View;
   readonly bath: string | undefined;
   readonly entry: EntryId | undefined;
+  readonly lastEntry: LastEntry | undefined;
 }
 
 function LogViews({ log, chosen, onChoose, refresh }: { readonly log: LogSnapshot; readonly chosen: Chosen; readonly onChoose: (change: Partial<Chosen>) => void; readonly refresh: LogStore["refresh"] }): React.JSX.Element {
@@ -53,8 +55,9 @@ function LogViews({ log, chosen, onChoose, refresh }: { readonly log: LogSnapsho
       bath={bath}
       open={chosen.entry}
       onOpen={(entry) => { onChoose({ entry }); }}
-      onRecorded={(id) => {
-        onChoose({ bath: id });
+      lastEntry={chosen.lastEntry}
+      onLastEntry={(lastEntry) => {
+        onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
         return refresh();
       }}
     />
@@ -81,7 +84,7 @@ export function Pane(): React.JSX.Element {
   const styles = useStyles();
   const theme = usePaneTheme();
   const store = useLog();
-  const [chosen, setChosen] = useState<Chosen>({ view: "now", bath: undefined, entry: undefined });
+  const [chosen, setChosen] = useState<Chosen>({ view: "now", bath: undefined, entry: undefined, lastEntry: undefined });
   const choose = (change: Partial<Chosen>): void => { setChosen((before) => ({ ...before, ...change })); };
   const { state } = store;
   const { shop, jobNumber } = state.status === "ready" ? state.log.fields : {};

@@ -4,6 +4,7 @@ import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useDeferredValue, useState } from "react";
 import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
 import type { RecordAction } from "../actions/record-entry.ts";
+import type { LastEntry } from "../actions/take-back.ts";
 import type { Draft, EntryContext, EntryId } from "../entries/entry-form.ts";
 import { fillForm, type FilledForm } from "../entries/fill-form.ts";
 import { focusField } from "./entry-field.tsx";
@@ -18,8 +19,9 @@ interface Props {
   readonly context: EntryContext;
   readonly onBack: () => void;
   readonly onOpen: (entry: EntryId) => void;
-  /** The entry is in the log; `bath` is the one it speaks of. */
-  readonly onRecorded: (what: string, bath: string | undefined) => void;
+  /** An entry that was taken back: the form opens as it stood. */
+  readonly reopened?: Draft | undefined;
+  readonly onRecorded: (entry: LastEntry) => void;
 }
 
 const blockedButton: Readonly<Partial<Record<EntryId, string>>> = {
@@ -37,11 +39,11 @@ function focusFirstProblem(filled: FilledForm): void {
 }
 
 /** A form for one event: fields, what they mean, and one button that writes the rows. */
-export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: Props): React.JSX.Element {
+export function EntryFormView({ action, context, reopened, onBack, onOpen, onRecorded }: Props): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
   const { form } = action;
-  const [typed, setTyped] = useState<Draft>({});
+  const [typed, setTyped] = useState<Draft>(reopened ?? {});
   const [tried, setTried] = useState(false);
   const [asked, setAsked] = useState("");
   const [writing, setWriting] = useState(false);
@@ -69,8 +71,8 @@ export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: P
     }
     setWriting(true);
     try {
-      await action.run(filled.meaning);
-      onRecorded(filled.meaning.recorded, filled.values["bath"]);
+      const receipt = await action.run(filled.meaning);
+      onRecorded({ form: form.id, what: filled.meaning.recorded, bath: filled.values["bath"], values: filled.values, receipt });
     } catch (error) {
       setFailure(problemFrom(error));
       setWriting(false);
@@ -94,7 +96,7 @@ export function EntryFormView({ action, context, onBack, onOpen, onRecorded }: P
         <h2 ref={heading} tabIndex={-1} className={page.title}>
           {form.title}
         </h2>
-        <p className={page.quiet}>{form.purpose}</p>
+        <p className={page.quiet}>{reopened === undefined ? form.purpose : "Taken back: nothing of this entry is in the log now. Correct it and record it again, or leave it."}</p>
       </div>
       {form.caution === undefined ? null : <p className={page.caution}>{form.caution}</p>}
       {blocked === undefined ? null : (

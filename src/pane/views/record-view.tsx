@@ -7,11 +7,13 @@ import { nextStep } from "../../joblog/next-step.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { actionForStep, recordActionOf, recordActions } from "../actions/record-actions.ts";
 import type { RecordAction } from "../actions/record-entry.ts";
+import type { LastEntry } from "../actions/take-back.ts";
 import { bathIds } from "../entries/bath-values.ts";
-import type { EntryId } from "../entries/entry-form.ts";
+import type { Draft, EntryId } from "../entries/entry-form.ts";
 import { fieldTextNow, serialOf } from "../fields/moments.ts";
 import { presentOf } from "../store/log-clock.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
+import { TakeBackButton } from "./take-back-button.tsx";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
@@ -22,14 +24,10 @@ const useStyles = makeStyles({
   purpose: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   done: { display: "grid", rowGap: tokens.spacingVerticalM, padding: tokens.spacingHorizontalL, borderRadius: tokens.borderRadiusXLarge, backgroundColor: tokens.colorNeutralBackground3 },
   doneTitle: { display: "flex", columnGap: tokens.spacingHorizontalS, alignItems: "start", margin: 0, outlineStyle: "none", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
+  last: { margin: 0 },
   next: { margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
   tick: { fontSize: "24px", color: tokens.colorPaletteGreenForeground1, flexShrink: 0 },
 });
-
-interface Recorded {
-  readonly what: string;
-  readonly bath: string | undefined;
-}
 
 interface Props {
   readonly log: LogSnapshot;
@@ -37,10 +35,15 @@ interface Props {
   readonly bath: string | undefined;
   readonly open: EntryId | undefined;
   readonly onOpen: (entry: EntryId | undefined) => void;
-  readonly onRecorded: (bath: string | undefined) => Promise<void>;
+  /** The entry recorded last, as long as the pane is open. */
+  readonly lastEntry: LastEntry | undefined;
+  /** The log holds another entry, or one less; resolves once it has been read again. */
+  readonly onLastEntry: (entry: LastEntry | undefined) => Promise<void>;
 }
 
-function EntryList({ log, onOpen, returned }: Pick<Props, "log" | "onOpen"> & { readonly returned: boolean }): React.JSX.Element {
+type TakeBack = (entry: LastEntry) => Promise<void>;
+
+function EntryList({ log, onOpen, returned, lastEntry, onTakenBack }: Pick<Props, "log" | "onOpen" | "lastEntry"> & { readonly returned: boolean; readonly onTakenBack: TakeBack }): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
@@ -51,6 +54,12 @@ function EntryList({ log, onOpen, returned }: Pick<Props, "log" | "onOpen"> & { 
       <h2 ref={heading} tabIndex={-1} className={page.title}>
         What happened?
       </h2>
+      {lastEntry === undefined ? null : (
+        <section className={styles.done} aria-label="Last entry">
+          <p className={styles.last}>{`Last entry: ${lastEntry.what}.`}</p>
+          <TakeBackButton entry={lastEntry} onTakenBack={onTakenBack} />
+        </section>
+      )}
       <ul className={styles.list}>
         {recordActions.map((action) => {
           const Icon = action.icon;
@@ -80,7 +89,7 @@ function EntryList({ log, onOpen, returned }: Pick<Props, "log" | "onOpen"> & { 
   );
 }
 
-function RecordedCard({ recorded, log, system, onOpen, onClose }: { readonly recorded: Recorded; readonly onClose: () => void } & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
+function RecordedCard({ recorded, log, system, onOpen, onClose, onTakenBack }: { readonly recorded: LastEntry; readonly onClose: () => void; readonly onTakenBack: TakeBack } & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
@@ -100,6 +109,7 @@ function RecordedCard({ recorded, log, system, onOpen, onClose }: { readonly rec
           {action.name}
         </Button>
       )}
+      <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
       <Button size="large" className={page.big} onClick={onClose}>
         All entries
       </Button>
@@ -107,17 +117,23 @@ function RecordedCard({ recorded, log, system, onOpen, onClose }: { readonly rec
   );
 }
 
-/** The forms, one for each kind of event; after writing, the next step. */
+/** The forms, one for each kind of event; after writing, the next step and the way back. */
 export function RecordView(props: Props): React.JSX.Element {
-  const { log, system, bath, open, onOpen, onRecorded } = props;
-  const [recorded, setRecorded] = useState<Recorded>();
+  const { log, system, bath, open, onOpen, lastEntry, onLastEntry } = props;
+  const [recorded, setRecorded] = useState<LastEntry>();
+  const [reopened, setReopened] = useState<Draft>();
   const [now, setNow] = useState(() => presentOf(log, fieldTextNow(new Date())));
   const [returned, setReturned] = useState(false);
-  const openForm = (entry: EntryId | undefined): void => {
+  const openForm = (entry: EntryId | undefined, values?: Draft): void => {
     setRecorded(undefined);
+    setReopened(values);
     setReturned(true);
     setNow(presentOf(log, fieldTextNow(new Date())));
     onOpen(entry);
+  };
+  const showTakenBack = async (entry: LastEntry): Promise<void> => {
+    await onLastEntry(undefined);
+    openForm(entry.form, entry.values);
   };
   if (open !== undefined) {
     return (
@@ -125,11 +141,12 @@ export function RecordView(props: Props): React.JSX.Element {
         key={`${open} ${now}`}
         action={recordActionOf(open)}
         context={{ log, system, bath, now }}
+        reopened={reopened}
         onBack={() => { openForm(undefined); }}
         onOpen={openForm}
-        onRecorded={(what, ofBath) => {
-          void onRecorded(ofBath).then(() => {
-            setRecorded({ what, bath: ofBath });
+        onRecorded={(entry) => {
+          void onLastEntry(entry).then(() => {
+            setRecorded(entry);
             onOpen(undefined);
           });
         }}
@@ -137,7 +154,7 @@ export function RecordView(props: Props): React.JSX.Element {
     );
   }
   if (recorded !== undefined) {
-    return <RecordedCard recorded={recorded} log={log} system={system} onOpen={openForm} onClose={() => { openForm(undefined); }} />;
+    return <RecordedCard recorded={recorded} log={log} system={system} onOpen={openForm} onClose={() => { openForm(undefined); }} onTakenBack={showTakenBack} />;
   }
-  return <EntryList log={log} onOpen={openForm} returned={returned} />;
+  return <EntryList log={log} onOpen={openForm} returned={returned} lastEntry={lastEntry} onTakenBack={showTakenBack} />;
 }
