@@ -54,7 +54,7 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
         </ul>
         <p className={page.quiet}>{`Gives ${fn.result.help}.`.replace(/\.\.$/, ".")}</p>
         {cautions.length === 0 ? null : (
-          <ul className={mergeClasses(page.caution, styles.list)} aria-label={`Cautions of ${fn.id}`}>
+          <ul className={mergeClasses(styles.list, page.caution)} aria-label={`Cautions of ${fn.id}`}>
             {cautions.map(({ text }) => (
               <li key={text}>{text}</li>
             ))}

@@ -4,8 +4,11 @@ import { formulaNodes, type FormulaNode } from "../../../functions/reference/for
 import { formulas } from "../../../functions/reference/formulas.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
+/** Without one of these a browser lowers subscripts hardly at all. */
+const mathFonts = `"Cambria Math", "STIX Two Math", "Latin Modern Math", "DejaVu Math TeX Gyre", math`;
+
 const useStyles = makeStyles({
-  lines: { overflowX: "auto", borderLeft: `4px solid ${tokens.colorNeutralStroke2}`, padding: "2px 10px", fontSize: tokens.fontSizeBase400, whiteSpace: "nowrap", lineHeight: "1.9" },
+  lines: { overflowX: "auto", borderLeft: `4px solid ${tokens.colorNeutralStroke2}`, padding: "2px 10px", fontSize: tokens.fontSizeBase400, whiteSpace: "nowrap", lineHeight: "1.9", "& math": { fontFamily: mathFonts } },
   legend: { margin: 0, padding: 0, listStyleType: "none", display: "flex", flexWrap: "wrap", columnGap: tokens.spacingHorizontalL },
 });
 
