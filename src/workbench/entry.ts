@@ -4,6 +4,7 @@ import type { FunctionsMetadata } from "./host/functions/metadata.ts";
 import type { OSpreadsheet } from "./host/library.ts";
 import type { SavedWorkbook } from "./host/save.ts";
 import { benchTools, type BenchTools } from "./page/bench-tools.ts";
+import { download } from "./page/download.ts";
 import type { HostWindow } from "./page/host-window.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
@@ -72,6 +73,7 @@ async function begin(host: Host): Promise<void> {
 
 arrangePane();
 const host = createHost(window.o_spreadsheet);
+host.session.openNew = (file) => { download(file, "hand-off-copy.xlsx"); };
 window.bathsheetHost = host;
 const ready = begin(host);
 window.bathsheetWorkbench = benchTools(host, ready);

@@ -8,6 +8,7 @@ import { Session } from "./excel/session.ts";
 import { ExcelError } from "./excel-error.ts";
 import { CustomFunctionError, errorCodes, FunctionBook, type CustomFunction } from "./functions/custom-functions.ts";
 import { registerRound } from "./functions/excel-round.ts";
+import { exportFile } from "./export-file.ts";
 import type { FunctionsMetadata } from "./functions/metadata.ts";
 import { functionBookKey, registerFunctions } from "./functions/register.ts";
 import { ensureGroupBy, prepareLibrary, type Model, type OSpreadsheet } from "./library.ts";
@@ -41,7 +42,11 @@ export interface Host {
 
 /** Objects of Excel's API that code may name as types or constants; enumerations are used as plain text. */
 function excelNamespace(session: Session): typeof Excel {
-  return { run: runner(session) } as unknown as typeof Excel;
+  const createWorkbook = (file = ""): Promise<void> => {
+    session.openNew(Uint8Array.from(atob(file), (character) => character.charCodeAt(0)));
+    return Promise.resolve();
+  };
+  return { run: runner(session), createWorkbook } as unknown as typeof Excel;
 }
 
 export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOptions = {}): Host {
@@ -72,7 +77,7 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
   };
   return {
     Excel: excelNamespace(session),
-    Office: makeOffice(),
+    Office: makeOffice(() => exportFile(session.workbook.grid.model)),
     CustomFunctions: customFunctions as unknown as typeof CustomFunctions,
     OfficeExtension: { Error: ExcelError },
     session,

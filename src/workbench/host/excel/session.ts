@@ -27,6 +27,9 @@ export class Session {
   /** True while a person edits a cell in the grid; batches are refused then, as in Excel. */
   isCellBeingEdited: () => boolean = () => false;
 
+  /** What becomes of a workbook that the add-in opens beside this one; a page offers it for download. */
+  openNew: (file: Uint8Array) => void = () => undefined;
+
   private readonly evaluateIfDue: () => void;
 
   /** `evaluateIfDue` brings cells up to date whose functions were associated since they were calculated. */

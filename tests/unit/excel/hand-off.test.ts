@@ -1,0 +1,41 @@
+import { createRequire } from "node:module";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { openHandOffCopy } from "../../../src/excel/hand-off.ts";
+import { hasOpenXmlValidator, validateFile } from "../files/open-xml-validator.ts";
+import { partsOf } from "../files/read-parts.ts";
+import { openWorkbook } from "./open-workbook.ts";
+
+type PageGlobals = Pick<typeof globalThis, "XMLSerializer" | "DOMParser" | "document">;
+
+/** The package comes without types. */
+const { JSDOM } = createRequire(import.meta.url)("jsdom") as { readonly JSDOM: new () => { readonly window: PageGlobals } };
+
+test("the copy that opens holds the figures and no formula", async () => {
+  const { window } = new JSDOM();
+  // The grid's export asks the page for these.
+  Object.assign(globalThis, { XMLSerializer: window.XMLSerializer, DOMParser: window.DOMParser, document: window.document });
+  const host = openWorkbook();
+  await Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.getActiveWorksheet();
+    sheet.getRange("A1:B1").formulas = [["=6*7", '=BATH.STRENGTH("1+39")']];
+    await context.sync();
+  });
+  const opened: Uint8Array[] = [];
+  host.session.openNew = (file) => { opened.push(file); };
+  await openHandOffCopy();
+  const [file] = opened;
+  if (file === undefined) throw new Error("nothing was opened");
+  const sheet = [...partsOf(file)].find(([name]) => name.startsWith("xl/worksheets/"))?.[1] ?? "";
+  expect(sheet).toContain("<v>42</v>");
+  expect(sheet).toContain("<v>0.025</v>");
+  expect(sheet).not.toMatch(/<f[ >]/);
+  if (!hasOpenXmlValidator) return;
+  const folder = await mkdtemp(join(tmpdir(), "hand-off-"));
+  await writeFile(join(folder, "copy.xlsx"), file);
+  const result = await validateFile(join(folder, "copy.xlsx"));
+  await rm(folder, { recursive: true });
+  expect(result.errors).toEqual([]);
+});
