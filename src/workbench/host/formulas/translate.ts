@@ -82,10 +82,21 @@ function referenceOf(token: StructuredToken): StructuredReference {
 export class FormulaTemplate {
   readonly text: string;
   private readonly tokens: readonly FormulaToken[];
+  /** Its references by the names of their tables in small letters; undefined stands for the table around the cell. */
+  private readonly tables: readonly { readonly table: string | undefined; readonly thisRow: boolean }[];
 
   constructor(text: string) {
     this.text = text;
     this.tokens = tokensOf(text);
+    this.tables = this.tokens.flatMap((token) => {
+      if (token.kind === "structured") return [{ table: token.table?.toLowerCase(), thisRow: /#this row/i.test(token.inner) }];
+      return token.kind === "name" ? [{ table: token.text.toLowerCase(), thisRow: false }] : [];
+    });
+  }
+
+  /** Whether the formula may say something else after tables (names in small letters) moved, or only grew at their end. */
+  dependsOn({ moved, grown }: { readonly moved: ReadonlySet<string>; readonly grown: ReadonlySet<string> }): boolean {
+    return this.tables.some(({ table, thisRow }) => table === undefined || moved.has(table) || (!thisRow && grown.has(table)));
   }
 
   /** The formula in the grid's spelling for one cell. Throws FormulaNotUnderstood. */

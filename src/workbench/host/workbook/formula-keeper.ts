@@ -82,11 +82,6 @@ export class FormulaKeeper {
     return this.valid(cell)?.template.text ?? inGrid;
   }
 
-  private keptOf(cell: Cell): KeptFormula | undefined {
-    const stored = this.grid.model.getters.getCell(positionOf(cell));
-    return stored === undefined ? undefined : this.kept.get(stored.id);
-  }
-
   private valid(cell: Cell): KeptFormula | undefined {
     const stored = this.grid.model.getters.getCell(positionOf(cell));
     const inGrid = this.gridText(cell);
@@ -136,18 +131,24 @@ export class FormulaKeeper {
     }
   }
 
-  /** After tables moved or grew: brings every formula that names a table up to date. `before` were the valid entries. */
-  refresh(before: readonly { readonly cell: Cell; readonly text: string }[]): void {
-    for (const { cell, text } of before) {
-      const template = this.template(text);
-      const source = this.source(cell, template);
-      const kept = this.keptOf(cell);
-      if (source === undefined || source === kept?.source) continue;
-      if (kept !== undefined && this.canonical(cell, template) === kept.inGrid) kept.source = source;
-      else {
-        this.grid.do("UPDATE_CELL", { ...positionOf(cell), content: source });
-        this.keep(cell, template);
-      }
+  /** Brings every formula up to date that depends on tables that moved or grew. */
+  refresh(tables: Parameters<FormulaTemplate["dependsOn"]>[0]): void {
+    for (const [id, { template }] of [...this.kept]) {
+      if (!template.dependsOn(tables)) continue;
+      const cell = this.locate(id);
+      const kept = cell === undefined ? undefined : this.valid(cell);
+      if (cell === undefined || kept === undefined) this.kept.delete(id);
+      else this.bringUpToDate(cell, kept);
+    }
+  }
+
+  private bringUpToDate(cell: Cell, kept: KeptFormula): void {
+    const source = this.source(cell, kept.template);
+    if (source === undefined || source === kept.source) return;
+    if (this.canonical(cell, kept.template) === kept.inGrid) kept.source = source;
+    else {
+      this.grid.do("UPDATE_CELL", { ...positionOf(cell), content: source });
+      this.keep(cell, kept.template);
     }
   }
 
