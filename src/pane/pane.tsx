@@ -12,9 +12,12 @@ import { usePaneTheme } from "./theme/use-pane-theme.ts";
 import { darkTheme } from "./theme/pane-theme.ts";
 import { FunctionsView } from "./views/functions-view.tsx";
 import { NowView } from "./views/now-view.tsx";
+import { ProblemBar } from "./views/problem-bar.tsx";
 import { ProblemView } from "./views/problem-view.tsx";
 import { RecordView } from "./views/record-view.tsx";
+import { RepairView } from "./views/repair-view.tsx";
 import { StartView } from "./views/start-view.tsx";
+import { usePageStyles } from "./views/use-page-styles.ts";
 import { tabId, ViewTabs, type View } from "./views/view-tabs.tsx";
 
 const useStyles = makeStyles({
@@ -33,34 +36,46 @@ interface Chosen {
   readonly lastEntry: LastEntry | undefined;
 }
 
-function LogViews({ log, chosen, onChoose, refresh }: { readonly log: LogSnapshot; readonly chosen: Chosen; readonly onChoose: (change: Partial<Chosen>) => void; readonly refresh: LogStore["refresh"] }): React.JSX.Element {
+interface LogProps {
+  readonly log: LogSnapshot;
+  readonly chosen: Chosen;
+  readonly onChoose: (change: Partial<Chosen>) => void;
+  readonly refresh: LogStore["refresh"];
+  /** Said above the view. */
+  readonly notice: React.ReactNode;
+}
+
+function LogViews({ log, chosen, onChoose, refresh, notice }: LogProps): React.JSX.Element {
   const system = unitSystems.find((one) => one === log.fields["unitSystem"]) ?? "US";
   const bath = chosen.bath !== undefined && bathIds(log).includes(chosen.bath) ? chosen.bath : usualBath(log);
-  if (chosen.view === "now") {
-    return (
-      <NowView
-        log={log}
-        system={system}
-        bath={bath}
-        now={serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0}
-        onBath={(id) => { onChoose({ bath: id }); }}
-        onRecord={(entry) => { onChoose({ view: "record", entry }); }}
-      />
-    );
-  }
+  const page = usePageStyles();
   return (
-    <RecordView
-      log={log}
-      system={system}
-      bath={bath}
-      open={chosen.entry}
-      onOpen={(entry) => { onChoose({ entry }); }}
-      lastEntry={chosen.lastEntry}
-      onLastEntry={(lastEntry) => {
-        onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
-        return refresh();
-      }}
-    />
+    <div className={page.page}>
+      {notice}
+      {chosen.view === "now" ? (
+        <NowView
+          log={log}
+          system={system}
+          bath={bath}
+          now={serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0}
+          onBath={(id) => { onChoose({ bath: id }); }}
+          onRecord={(entry) => { onChoose({ view: "record", entry }); }}
+        />
+      ) : (
+        <RecordView
+          log={log}
+          system={system}
+          bath={bath}
+          open={chosen.entry}
+          onOpen={(entry) => { onChoose({ entry }); }}
+          lastEntry={chosen.lastEntry}
+          onLastEntry={(lastEntry) => {
+            onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
+            return refresh();
+          }}
+        />
+      )}
+    </div>
   );
 }
 
@@ -73,9 +88,14 @@ function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly 
     case "no log":
       return <StartView onBuilt={refresh} />;
     case "problem":
-      return <ProblemView problem={state.problem} onReadAgain={refresh} />;
+      // What is being typed outlasts a log that cannot be read for a moment.
+      return chosen.entry === undefined || state.last === undefined ? (
+        <ProblemView problem={state.problem} onReadAgain={refresh} />
+      ) : (
+        <LogViews log={state.last} chosen={chosen} onChoose={onChoose} refresh={refresh} notice={<ProblemBar problem={state.problem} />} />
+      );
     case "ready":
-      return <LogViews log={state.log} chosen={chosen} onChoose={onChoose} refresh={refresh} />;
+      return <LogViews log={state.log} chosen={chosen} onChoose={onChoose} refresh={refresh} notice={state.unknownFunctions ? <RepairView onRepaired={refresh} /> : null} />;
   }
 }
 

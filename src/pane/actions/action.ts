@@ -1,4 +1,5 @@
 import type { FluentIcon } from "@fluentui/react-icons";
+import type { LongWork } from "../../excel/long-work.ts";
 
 /** What must be there before an action makes sense. */
 export type Need = "nothing" | "log" | "bath";
@@ -8,6 +9,6 @@ export interface Action<Input, Outcome> {
   readonly name: string;
   readonly icon: FluentIcon;
   readonly needs: Need;
-  /** Rejects with a LogProblem, which says whether anything may have been changed. */
-  readonly run: (input: Input) => Promise<Outcome>;
+  /** Rejects with a LogProblem, which says whether anything may have been changed; long work tells `work` how far it is. */
+  readonly run: (input: Input, work?: LongWork) => Promise<Outcome>;
 }

@@ -1,14 +1,40 @@
+import { ArrowUpRegular } from "@fluentui/react-icons/svg/arrow-up";
+import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
 import { WrenchRegular } from "@fluentui/react-icons/svg/wrench";
-import { buildLog, readSystem } from "../../excel/log-workbook.ts";
+import { buildLog, readSystem, repairFormulas, upgradeLog } from "../../excel/log-workbook.ts";
 import type { BuildReport } from "../../excel/write-plan.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/lay-out.ts";
+import type { WorkbookPlan } from "../../joblog/plan.ts";
 import type { Action } from "./action.ts";
 
-/** Adds the tables and named cells that a damaged log lacks; what is there stays as it is. */
-export const mendLog: Action<undefined, BuildReport> = {
+/** The log as it should be, in the units that it was built with, without rows: what is typed stays as it is. */
+async function wholeLog(): Promise<WorkbookPlan> {
+  return layOut(jobLog, { system: (await readSystem()) ?? "US" }, { fields: {}, rows: {} });
+}
+
+export type MendAction = Action<undefined, BuildReport>;
+
+/** Adds the tables and named cells that a damaged log lacks. */
+export const mendLog: MendAction = {
   name: "Add what is missing",
   icon: WrenchRegular,
   needs: "nothing",
-  run: async () => buildLog(layOut(jobLog, { system: (await readSystem()) ?? "US" }, { fields: {}, rows: {} })),
+  run: async (_, work) => buildLog(await wholeLog(), work),
+};
+
+/** Brings a log of an earlier version up to date. */
+export const bringUpToDate: MendAction = {
+  name: "Upgrade the log",
+  icon: ArrowUpRegular,
+  needs: "nothing",
+  run: async (_, work) => upgradeLog(await wholeLog(), work),
+};
+
+/** Writes the formulas of the log anew where cells show #NAME?. */
+export const repairLog: MendAction = {
+  name: "Repair formulas",
+  icon: MathFormulaRegular,
+  needs: "log",
+  run: async (_, work) => repairFormulas(await wholeLog(), work),
 };

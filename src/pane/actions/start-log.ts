@@ -12,5 +12,5 @@ export const startLog: Action<{ readonly system: UnitSystem; readonly content: L
   name: "Build log",
   icon: TableAddRegular,
   needs: "nothing",
-  run: ({ system, content }) => buildLog(layOut(jobLog, { system }, content)),
+  run: ({ system, content }, work) => buildLog(layOut(jobLog, { system }, content), work),
 };

@@ -6,8 +6,8 @@ import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
 type LogState =
   | { readonly status: "reading" }
   | { readonly status: "no log" }
-  | { readonly status: "problem"; readonly problem: LogProblem }
-  | { readonly status: "ready"; readonly log: LogSnapshot };
+  | { readonly status: "problem"; readonly problem: LogProblem; /** As it was last read, if ever: a form that is being filled in stays open on it. */ readonly last: LogSnapshot | undefined }
+  | { readonly status: "ready"; readonly log: LogSnapshot; /** Formulas still show #NAME? after the functions had their time to load. */ readonly unknownFunctions: boolean };
 
 /** Changes come in bursts, one for each cell. */
 const settleMs = 300;
@@ -17,10 +17,13 @@ const unfinishedMs = 1200;
 
 const mostRereads = 5;
 
-function isUnfinished(log: LogSnapshot): boolean {
-  return Object.values(log.rows).some((rows) =>
-    rows.some((row) => Object.values(row.cells).some((value) => value === "#BUSY!" || value === "#NAME?")),
-  );
+function shows(log: LogSnapshot, ...errors: readonly string[]): boolean {
+  return Object.values(log.rows).some((rows) => rows.some((row) => Object.values(row.cells).some((value) => errors.includes(String(value)))));
+}
+
+function problemState(error: unknown, before: LogState): LogState {
+  const last = before.status === "ready" ? before.log : before.status === "problem" ? before.last : undefined;
+  return { status: "problem", problem: problemFrom(error), last };
 }
 
 export interface LogStore {
@@ -38,12 +41,13 @@ export function useLog(): LogStore {
   const readOnce = useCallback(async (rereads: number): Promise<void> => {
     try {
       const log = await readLog();
-      setState(log === undefined ? { status: "no log" } : { status: "ready", log });
-      if (log !== undefined && isUnfinished(log) && rereads < mostRereads) {
+      const readAgain = log !== undefined && rereads < mostRereads && shows(log, "#BUSY!", "#NAME?");
+      setState(log === undefined ? { status: "no log" } : { status: "ready", log, unknownFunctions: !readAgain && shows(log, "#NAME?") });
+      if (readAgain) {
         timer.current = setTimeout(() => void readOnce(rereads + 1), unfinishedMs);
       }
     } catch (error) {
-      setState({ status: "problem", problem: problemFrom(error) });
+      setState((before) => problemState(error, before));
     }
   }, []);
 
@@ -66,7 +70,7 @@ export function useLog(): LogStore {
         if (gone) void stopListening();
       },
       (error: unknown) => {
-        setState({ status: "problem", problem: problemFrom(error) });
+        setState((before) => problemState(error, before));
       },
     );
     return () => {

@@ -1,117 +1,101 @@
-import { Button, Field, Input, Select, Spinner } from "@fluentui/react-components";
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import type { FluentIcon } from "@fluentui/react-icons";
 import { useState } from "react";
-import { unitSystems, type UnitSystem } from "../../core/units/unit-system.ts";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { LogContent } from "../../joblog/definition.ts";
 import { lookAtDemo } from "../actions/look-at-demo.ts";
 import { startLog } from "../actions/start-log.ts";
-import type { Draft } from "../entries/entry-form.ts";
-import { fillStart } from "../entries/start-entry.ts";
-import { fieldTextNow } from "../fields/moments.ts";
-import { focusField, useControlStyles } from "./entry-field.tsx";
-import { FieldGroups } from "./field-groups.tsx";
-import { FindingsList } from "./findings-list.tsx";
+import { LongWorkView } from "./long-work-view.tsx";
 import { ProblemBar } from "./problem-bar.tsx";
+import { blankStart, StartForm } from "./start-form.tsx";
+import { useFocusOnShow } from "./use-focus-on-show.ts";
+import { useLongWork } from "./use-long-work.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
-const systemWords: Readonly<Record<UnitSystem, string>> = {
-  US: "US: US gallons, inches, °F",
-  metric: "Metric: liters, centimeters, °C",
-  imperial: "Imperial: imperial gallons, inches, °C",
-};
+const useStyles = makeStyles({
+  cards: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalM },
+  card: { width: "100%", maxWidth: "none", minHeight: "96px", justifyContent: "flex-start", textAlign: "left", columnGap: tokens.spacingHorizontalM, fontWeight: tokens.fontWeightRegular },
+  name: { display: "block", fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+  about: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+});
+
+interface ChoiceCard {
+  readonly id: string;
+  readonly name: string;
+  readonly about: string;
+  readonly Icon: FluentIcon;
+  readonly choose: () => void;
+}
+
+function Choices({ cards, returned, problem }: { readonly cards: readonly ChoiceCard[]; readonly returned: boolean; readonly problem: React.JSX.Element | null }): React.JSX.Element {
+  const styles = useStyles();
+  const page = usePageStyles();
+  const heading = useFocusOnShow<HTMLHeadingElement>(returned);
+  return (
+    <section className={page.page} aria-label="First choice">
+      <div>
+        <h2 ref={heading} tabIndex={-1} className={page.title}>
+          How do you want to begin?
+        </h2>
+        <p className={page.quiet}>This workbook holds no bath log yet. Nothing leaves this computer.</p>
+      </div>
+      {problem}
+      <ul className={styles.cards}>
+        {cards.map(({ id, name, about, Icon, choose }) => (
+          <li key={id}>
+            <Button size="large" icon={<Icon />} className={styles.card} aria-label={name} aria-describedby={`about-${id}`} onClick={choose}>
+              <span>
+                <span className={styles.name}>{name}</span>
+                <span id={`about-${id}`} className={styles.about}>{about}</span>
+              </span>
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
 
 /** First run: the workbook holds no log yet. */
 export function StartView({ onBuilt }: { readonly onBuilt: () => Promise<void> }): React.JSX.Element {
-  const page = usePageStyles();
-  const { control } = useControlStyles();
-  const [typed, setTyped] = useState<Draft>({});
-  const [system, setSystem] = useState<UnitSystem>("US");
-  const [tried, setTried] = useState(false);
-  const [busy, setBusy] = useState<string>();
-  const [failure, setFailure] = useState<LogProblem>();
-  const [today] = useState(() => fieldTextNow(new Date()).slice(0, 10));
-  const filled = fillStart(typed, system, today);
-  const change = (key: string, value: string): void => { setTyped((before) => ({ ...before, [key]: value })); };
-  const typedProblems = filled.problems.filter(({ key }) => typed[key] !== undefined && typed[key].trim() !== "");
+  const work = useLongWork();
+  const [chosen, setChosen] = useState<"choices" | "start">("choices");
+  const [returned, setReturned] = useState(false);
+  const [draft, setDraft] = useState(blankStart);
 
-  const attempt = async (doing: string, work: () => Promise<unknown>): Promise<void> => {
-    setBusy(doing);
-    setFailure(undefined);
-    try {
-      await work();
+  const go = (to: typeof chosen): void => {
+    setReturned(true);
+    setChosen(to);
+  };
+  const demo = async (): Promise<void> => {
+    setReturned(true);
+    await work.start("Building the demo week", async (long) => {
+      await lookAtDemo.run(undefined, long);
       await onBuilt();
-    } catch (error) {
-      setFailure(problemFrom(error));
-    } finally {
-      setBusy(undefined);
-    }
+    });
+  };
+  const build = async (system: UnitSystem, content: LogContent): Promise<void> => {
+    await work.start("Building the log", async (long) => {
+      await startLog.run({ system, content }, long);
+      await onBuilt();
+    });
   };
 
-  const build = (): void => {
-    setTried(true);
-    const first = filled.problems[0];
-    if (first === undefined) void attempt("Building the log…", () => startLog.run({ system, content: filled.content }));
-    else focusField(first.key);
-  };
-
-  const [DemoIcon, BuildIcon] = [lookAtDemo.icon, startLog.icon];
-  return (
-    <div className={page.page}>
-      <div>
-        <h2 className={page.title}>Start a log here</h2>
-        <p className={page.quiet}>Bathsheet adds its own sheets to this workbook and leaves yours alone. Nothing leaves this computer.</p>
-      </div>
-      <Button
-        size="large"
-        icon={<DemoIcon />}
-        className={page.big}
-        disabled={busy !== undefined}
-        onClick={() => void attempt("Building the demo days…", () => lookAtDemo.run(undefined))}
-      >
-        {lookAtDemo.name}
-      </Button>
-      <form
-        noValidate
-        className={page.page}
-        aria-label="Start a log here"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (busy === undefined) build();
-        }}
-      >
-        <Field label="Shop">
-          <Input className={control} size="large" autoComplete="off" value={typed["shop"] ?? ""} onChange={(_, data) => { change("shop", data.value); }} />
-        </Field>
-        <Field label="Job number">
-          <Input className={control} size="large" autoComplete="off" value={typed["jobNumber"] ?? ""} onChange={(_, data) => { change("jobNumber", data.value); }} />
-        </Field>
-        <Field label="Units" hint="Set once for this workbook. You can type any unit in a field, such as 53 C.">
-          <Select className={control} size="large" value={system} onChange={(_, data) => { setSystem(unitSystems.find((one) => one === data.value) ?? system); }}>
-            {unitSystems.map((one) => (
-              <option key={one} value={one}>
-                {systemWords[one]}
-              </option>
-            ))}
-          </Select>
-        </Field>
-        <FieldGroups
-          groups={filled.groups}
-          values={typed}
-          system={system}
-          converted={filled.converted}
-          problems={tried ? filled.problems : typedProblems}
-          showHelp
-          onChange={change}
-        />
-        <FindingsList findings={filled.findings} />
-        {failure === undefined ? null : <ProblemBar problem={failure} />}
-        {tried && filled.problems.length > 0 ? (
-          <p role="alert" className={page.quiet}>{`${String(filled.problems.length)} to put right above.`}</p>
-        ) : null}
-        <Button type="submit" appearance="primary" size="large" className={page.big} icon={busy === undefined ? <BuildIcon /> : <Spinner size="tiny" />}>
-          {busy ?? startLog.name}
-        </Button>
-      </form>
-      <p role="status" className={page.quiet}>{busy ?? ""}</p>
-    </div>
-  );
+  if (work.doing !== undefined) return <LongWorkView {...work} doing={work.doing} />;
+  if (chosen !== "choices") {
+    return (
+      <StartForm
+        draft={draft}
+        failure={work.problem}
+        onChange={setDraft}
+        onBack={() => { go("choices"); }}
+        onBuild={(system, content) => void build(system, content)}
+      />
+    );
+  }
+  const cards: readonly ChoiceCard[] = [
+    { id: "demo", name: lookAtDemo.name, about: "An invented shop's log, filled in, to look around in.", Icon: lookAtDemo.icon, choose: () => void demo() },
+    { id: "start", name: "Start a log here", about: "A new log on sheets of its own, with your tank, water and concentrate.", Icon: startLog.icon, choose: () => { go("start"); } },
+  ];
+  return <Choices cards={cards} returned={returned} problem={work.problem === undefined ? null : <ProblemBar problem={work.problem} />} />;
 }

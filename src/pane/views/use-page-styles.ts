@@ -15,6 +15,7 @@ export const usePageStyles = makeStyles({
     fontSize: tokens.fontSizeBase200,
     lineHeight: tokens.lineHeightBase200,
   },
+  list: { margin: 0, paddingLeft: "20px", display: "grid", rowGap: tokens.spacingVerticalXS, overflowWrap: "anywhere" },
   big: { minHeight: "44px", maxWidth: "none", width: "100%" },
   back: { minHeight: "44px", justifySelf: "start", marginLeft: "-8px" },
 });
