@@ -48,7 +48,7 @@ export function tableOf(log: LogDefinition, id: TableId): ReturnType<typeof logT
 }
 
 /** A column under every header that it can have: which one counts is known with the log's unit system. */
-export function columnBodies(table: Excel.Table, column: ColumnDefinition): readonly Excel.Range[] {
+function columnBodies(table: Excel.Table, column: ColumnDefinition): readonly Excel.Range[] {
   const headers = new Set(unitSystems.map((system) => headerOf(column, system)));
   return [...headers].map((header) => table.columns.getItemOrNullObject(header).getDataBodyRange());
 }

@@ -10,9 +10,9 @@ import { columnPositions } from "./table-columns.ts";
 type Positions = ReadonlyMap<ColumnDefinition, number>;
 
 /** `null` leaves a cell as it is. */
-export type Line = readonly (RowValue | null)[];
+type Line = readonly (RowValue | null)[];
 
-export interface CellFill {
+interface CellFill {
   readonly position: number;
   readonly at: number;
   readonly column: string;

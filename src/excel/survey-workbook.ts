@@ -20,7 +20,7 @@ export interface SurveyedTable {
 }
 
 /** A named cell of the log. */
-export interface SurveyedCell {
+interface SurveyedCell {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;

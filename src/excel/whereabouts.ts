@@ -8,7 +8,7 @@ interface Place {
 }
 
 /** A table with the position of each of the log's columns in it, by column id. */
-export interface LocatedTable extends Place {
+interface LocatedTable extends Place {
   readonly positions: ReadonlyMap<string, number>;
 }
 

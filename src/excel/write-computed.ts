@@ -7,12 +7,12 @@ import type { Whereabouts } from "./whereabouts.ts";
 /** Which formulas of tables and cells that were there before are written anew. */
 export type Rewriting = "none" | "changed" | "all";
 
-export interface ComputedColumnOf {
+interface ComputedColumnOf {
   readonly table: TablePlan;
   readonly column: TableColumnPlan & { readonly formula: string };
 }
 
-export interface ComputedCell {
+interface ComputedCell {
   readonly name: NamePlan;
   readonly formula: string;
 }

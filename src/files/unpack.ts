@@ -14,7 +14,7 @@ const mebibyte = 1 << 20;
  * A log of 1,000 readings unpacks to some 20 MiB; a packed bomb to thousands. Sizes are taken from the
  * archive's own directory before anything is unpacked, and no part unpacks to more than it says there.
  */
-export const unpackLimits = { packed: 64 * mebibyte, unpacked: 512 * mebibyte, part: 256 * mebibyte, parts: 4000, ratio: 1000 } as const;
+const unpackLimits = { packed: 64 * mebibyte, unpacked: 512 * mebibyte, part: 256 * mebibyte, parts: 4000, ratio: 1000 } as const;
 
 /** The parts of a packed workbook. Throws FileRefused where it is no archive or beyond the limits. */
 export function unpack(file: Uint8Array): Unzipped {
