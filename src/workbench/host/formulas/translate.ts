@@ -66,15 +66,15 @@ function tableOf(token: StructuredToken, cell: Cell, around: FormulaSurroundings
   return table;
 }
 
-const references = new WeakMap<StructuredToken, StructuredReference>();
+const readReferences = new WeakMap<StructuredToken, StructuredReference>();
 
 /** Read once for each token: a template is written into every row of a table. */
 function referenceOf(token: StructuredToken): StructuredReference {
-  const known = references.get(token);
+  const known = readReferences.get(token);
   if (known !== undefined) return known;
   const reference = parseStructured(token.inner);
   if (reference === undefined) throw new FormulaNotUnderstood(`${token.text} is not a table reference.`);
-  references.set(token, reference);
+  readReferences.set(token, reference);
   return reference;
 }
 
@@ -82,13 +82,13 @@ function referenceOf(token: StructuredToken): StructuredReference {
 export class FormulaTemplate {
   readonly text: string;
   private readonly tokens: readonly FormulaToken[];
-  /** Its references by the names of their tables in small letters; undefined stands for the table around the cell. */
-  private readonly tables: readonly { readonly table: string | undefined; readonly thisRow: boolean }[];
+  /** References by the names of their tables in small letters; undefined stands for the table around the cell. */
+  private readonly references: readonly { readonly table: string | undefined; readonly thisRow: boolean }[];
 
   constructor(text: string) {
     this.text = text;
     this.tokens = tokensOf(text);
-    this.tables = this.tokens.flatMap((token) => {
+    this.references = this.tokens.flatMap((token) => {
       if (token.kind === "structured") return [{ table: token.table?.toLowerCase(), thisRow: /#this row/i.test(token.inner) }];
       return token.kind === "name" ? [{ table: token.text.toLowerCase(), thisRow: false }] : [];
     });
@@ -96,7 +96,7 @@ export class FormulaTemplate {
 
   /** Whether the formula may say something else after tables (names in small letters) moved, or only grew at their end. */
   dependsOn({ moved, grown }: { readonly moved: ReadonlySet<string>; readonly grown: ReadonlySet<string> }): boolean {
-    return this.tables.some(({ table, thisRow }) => table === undefined || moved.has(table) || (!thisRow && grown.has(table)));
+    return this.references.some(({ table, thisRow }) => table === undefined || moved.has(table) || (!thisRow && grown.has(table)));
   }
 
   /** The formula in the grid's spelling for one cell. Throws FormulaNotUnderstood. */

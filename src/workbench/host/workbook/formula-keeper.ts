@@ -6,10 +6,10 @@ import { positionOf, type Grid } from "./grid.ts";
 
 interface KeptFormula {
   readonly template: FormulaTemplate;
+  /** What it was translated to when it was last written or looked at. */
+  content: string | undefined;
   /** What the grid holds for it, in the grid's own writing. */
   inGrid: string;
-  /** What the template came to when it was last looked at, as it was handed to the grid. */
-  source: string;
 }
 
 /**
@@ -64,15 +64,15 @@ export class FormulaKeeper {
     const fault = compiled.isBadExpression ? (compiled.execute as () => { value: string; message: string })() : undefined;
     if (fault !== undefined && fault.value !== "#NAME?") throw invalidArgument(`There is a problem with the formula ${text}: ${fault.message}`);
     this.grid.do("UPDATE_CELL", { ...positionOf(cell), content });
-    this.keep(cell, template);
+    this.keep(cell, template, content);
   }
 
-  private keep(cell: Cell, template: FormulaTemplate): void {
+  private keep(cell: Cell, template: FormulaTemplate, content?: string): void {
     const stored = this.grid.model.getters.getCell(positionOf(cell));
     const inGrid = this.gridText(cell);
     if (stored === undefined || inGrid === undefined) return;
     if (inGrid === template.text) this.kept.delete(stored.id);
-    else this.kept.set(stored.id, { template, inGrid, source: this.source(cell, template) ?? "" });
+    else this.kept.set(stored.id, { template, inGrid, content });
   }
 
   /** The formula as it was given, or undefined where the cell holds none. */
@@ -90,11 +90,12 @@ export class FormulaKeeper {
     if (kept === undefined || kept.inGrid === inGrid) return kept;
     if (this.canonical(cell, kept.template) !== inGrid) return undefined;
     kept.inGrid = inGrid;
+    kept.content = undefined;
     return kept;
   }
 
-  /** The template in the grid's spelling; undefined where its table or column is gone. */
-  private source(cell: Cell, template: FormulaTemplate): string | undefined {
+  /** The text in the grid's spelling; undefined where a table or column that it names is gone. */
+  private translation(cell: Cell, template: FormulaTemplate): string | undefined {
     try {
       return template.inGrid(cell, this.around);
     } catch (error) {
@@ -104,9 +105,9 @@ export class FormulaKeeper {
   }
 
   private canonical(cell: Cell, template: FormulaTemplate): string | undefined {
+    const content = this.translation(cell, template);
     const { getters } = this.grid.model;
-    const source = this.source(cell, template);
-    return source === undefined ? undefined : this.library.CompiledFormula.Compile(source, cell.sheet, getters).toFormulaString(getters);
+    return content === undefined ? undefined : this.library.CompiledFormula.Compile(content, cell.sheet, getters).toFormulaString(getters);
   }
 
   /** Every cell whose kept text still counts. */
@@ -131,7 +132,7 @@ export class FormulaKeeper {
     }
   }
 
-  /** Brings every formula up to date that depends on tables that moved or grew. */
+  /** Brings every formula up to date that depends on tables that changed. */
   refresh(tables: Parameters<FormulaTemplate["dependsOn"]>[0]): void {
     for (const [id, { template }] of [...this.kept]) {
       if (!template.dependsOn(tables)) continue;
@@ -143,13 +144,13 @@ export class FormulaKeeper {
   }
 
   private bringUpToDate(cell: Cell, kept: KeptFormula): void {
-    const source = this.source(cell, kept.template);
-    if (source === undefined || source === kept.source) return;
-    if (this.canonical(cell, kept.template) === kept.inGrid) kept.source = source;
-    else {
-      this.grid.do("UPDATE_CELL", { ...positionOf(cell), content: source });
-      this.keep(cell, kept.template);
-    }
+    const content = this.translation(cell, kept.template);
+    if (content === undefined || content === kept.content) return;
+    kept.content = content;
+    const { getters } = this.grid.model;
+    if (this.library.CompiledFormula.Compile(content, cell.sheet, getters).toFormulaString(getters) === kept.inGrid) return;
+    this.grid.do("UPDATE_CELL", { ...positionOf(cell), content });
+    this.keep(cell, kept.template, content);
   }
 
   /** Takes up a text for a formula that the grid already holds, as restoring does. */
