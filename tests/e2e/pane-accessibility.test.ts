@@ -32,7 +32,7 @@ function overflow(): Promise<number> {
   return bench.pane.locator("html").evaluate((page) => page.scrollWidth - page.clientWidth);
 }
 
-const forms = ["Charge", "Bench test", "Baseline", "Reading", "Top-up or make-up"];
+const forms = ["Item", "Meter check", "Charge", "Bench test", "Baseline", "Load", "Reading", "Top-up", "Level make-up", "Care", "Change-out", "Release"];
 
 describe("the pane, at 320 px", () => {
   it.each(["light", "dark"] as const)("has no accessibility fault in any view or form and never scrolls sideways (%s)", async (scheme) => {

@@ -67,7 +67,7 @@ export function makeUpFindings(filled: FilledFields, context: EntryContext): rea
   const unit = volumeUnit[context.system];
   const contradicts = rise !== undefined && poured !== undefined && rise > 0 && Math.abs(poured - rise) > mismatch * rise;
   return [
-    ...(rise !== undefined && rise > 0 ? [{ tone: "plain" as const, text: `The level rises by what ${amountFigure(rise)} ${unit} fill.` }] : []),
+    ...(rise !== undefined && rise > 0 ? [{ tone: "plain" as const, text: `That rise of the level is ${amountFigure(rise)} ${unit}.` }] : []),
     ...(contradicts ? [{ tone: "watch" as const, text: `${amountFigure(poured)} ${unit} do not fit that rise: read the level and the meter of the hose again.` }] : []),
     ...splitFindings(filled, sinceWater(context, bath, when), context),
     ...(poured === undefined ? [] : waterFindings(poured, filled, context)),

@@ -1,7 +1,7 @@
 import { lastReadingOf } from "../../joblog/bath-facts.ts";
 import { figure } from "../fields/figures.ts";
 import { cellsOf } from "./cells-of.ts";
-import type { EntryContext, EntryField, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
 import { field, initialsField, meterField, metersOf } from "./fields-of.ts";
 import { meterFindings } from "./meter-findings.ts";
 import { nextIds } from "./next-id.ts";
@@ -42,15 +42,6 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   };
 }
 
-function bufferFields(buffer: 1 | 2, context: EntryContext): readonly EntryField[] {
-  const number = String(buffer);
-  return [
-    field(context.log, "meterChecks", `buffer${number}`),
-    field(context.log, "meterChecks", `asFound${number}`, { required: true }),
-    field(context.log, "meterChecks", `mv${number}`),
-  ];
-}
-
 /** As found in two buffers, before anything is adjusted; says which earlier readings change. */
 export const meterCheckEntry: EntryForm = {
   id: "meter check",
@@ -58,15 +49,15 @@ export const meterCheckEntry: EntryForm = {
   purpose: "As found in two buffers before adjusting; reaches back to earlier readings.",
   submit: "Record meter check",
   caution: "Rinse the electrode between buffers; an oil film goes with detergent, then 1:10 acid, then rinse. Fresh buffer in the cup, none back into the bottle.",
-  groups: (_values, context) => {
-    const { log } = context;
-    return [
-      { fields: [meterField(log, "meterChecks"), field(log, "meterChecks", "temperature"), field(log, "meterChecks", "when")] },
-      { legend: "As found, before anything is adjusted", fields: [...bufferFields(1, context), ...bufferFields(2, context)] },
-      { legend: "As left, after adjusting (blank: nothing adjusted)", fields: [field(log, "meterChecks", "asLeft1"), field(log, "meterChecks", "asLeft2")] },
-      { legend: "More", folded: true, fields: [field(log, "meterChecks", "bufferLot"), initialsField(log, "meterChecks"), field(log, "meterChecks", "note")] },
-    ];
-  },
+  groups: (_values, { log }) => [
+    { fields: [meterField(log, "meterChecks"), field(log, "meterChecks", "temperature"), field(log, "meterChecks", "when")] },
+    {
+      legend: "As found, before anything is adjusted",
+      fields: ["buffer1", "asFound1", "buffer2", "asFound2", "mv1", "mv2"].map((id) => field(log, "meterChecks", id, { required: !id.startsWith("mv") })),
+    },
+    { legend: "As left, after adjusting (blank: nothing adjusted)", fields: [field(log, "meterChecks", "asLeft1"), field(log, "meterChecks", "asLeft2")] },
+    { legend: "More", folded: true, fields: [field(log, "meterChecks", "bufferLot"), initialsField(log, "meterChecks"), field(log, "meterChecks", "note")] },
+  ],
   proposals: (typed, context) => {
     const meters = metersOf(context.log);
     const last = context.log.rows.meterChecks.at(-1)?.cells;

@@ -71,7 +71,7 @@ export const releaseEntry: EntryForm = {
   id: "release",
   title: "Release",
   purpose: "Acid in stages, limits, results; then where and when it went.",
-  submit: "Record neutralizing or release",
+  submit: "Record release",
   caution: releaseCaution,
   groups: releaseGroups,
   proposals: (typed, context) => {
