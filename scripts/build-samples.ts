@@ -6,6 +6,7 @@ import { firstTwoDays } from "../src/joblog/demo-week.ts";
 import type { LogContent } from "../src/joblog/definition.ts";
 import { buildHeadlessLog } from "./headless-log.ts";
 import { distFolder, projectFolder } from "./project.ts";
+import { tourFile, tourWorkbook } from "./tour/tour-workbook.ts";
 
 export const samplesFolder = path.join(projectFolder, "sample-workbooks");
 
@@ -42,6 +43,8 @@ async function buildSamples(): Promise<void> {
     await writeFile(path.join(samplesFolder, name), await sampleWorkbook(functionsScript, content));
     console.log(`wrote sample-workbooks/${name}`);
   }
+  await writeFile(path.join(samplesFolder, tourFile), await tourWorkbook(functionsScript));
+  console.log(`wrote sample-workbooks/${tourFile}`);
 }
 
 if (process.argv[1] === import.meta.filename) await buildSamples();

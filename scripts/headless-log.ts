@@ -14,15 +14,18 @@ const silenceGrid = (): void => {
   console.debug = () => undefined;
 };
 
-/**
- * Builds a log in the workbench's grid without a page: the built functions bundle answers the
- * formulas and the add-in's own code writes the workbook, as in the browser.
- */
-export async function buildHeadlessLog(functionsScript: string, content: LogContent): Promise<{ host: Host; plan: WorkbookPlan }> {
+/** A blank workbook in the workbench's grid without a page; the built functions bundle answers its formulas. */
+export function openHeadlessGrid(functionsScript: string): Host {
   silenceGrid();
   const host = createHost(gridLibrary);
   host.loadFunctions(functionsMetadata(baseUrl()));
   vm.runInNewContext(functionsScript, { CustomFunctions: host.CustomFunctions });
+  return host;
+}
+
+/** Builds a log there: the add-in's own code writes the workbook, as in the browser. */
+export async function buildHeadlessLog(functionsScript: string, content: LogContent): Promise<{ host: Host; plan: WorkbookPlan }> {
+  const host = openHeadlessGrid(functionsScript);
   Object.assign(globalThis, { Excel: host.Excel, Office: host.Office, OfficeExtension: host.OfficeExtension });
   const plan = layOut(jobLog, { system: "US" }, content);
   await buildLog(plan);
