@@ -1,7 +1,7 @@
 import { FluentProvider, makeStyles, Spinner, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import type { LogSnapshot } from "../joblog/log-snapshot.ts";
-import { unitSystems } from "../core/units/unit-system.ts";
+import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
 import { bathIds, usualBath } from "./entries/bath-values.ts";
 import type { LastEntry } from "./actions/take-back.ts";
 import type { EntryId } from "./entries/entry-form.ts";
@@ -10,15 +10,14 @@ import { presentOf } from "./store/log-clock.ts";
 import { useLog, type LogStore } from "./store/use-log.ts";
 import { usePaneTheme } from "./theme/use-pane-theme.ts";
 import { darkTheme } from "./theme/pane-theme.ts";
-import { FunctionsView } from "./views/functions-view.tsx";
+import { LaterClaimsView, LaterFunctionsView, LaterStartView, LaterTryView } from "./views/later-views.ts";
 import { NowView } from "./views/now-view.tsx";
 import { ProblemBar } from "./views/problem-bar.tsx";
 import { ProblemView } from "./views/problem-view.tsx";
 import { RecordView } from "./views/record-view.tsx";
 import { RepairView } from "./views/repair-view.tsx";
-import { StartView } from "./views/start-view.tsx";
-import { usePageStyles } from "./views/use-page-styles.ts";
 import { tabId, ViewTabs, type View } from "./views/view-tabs.tsx";
+import { usePageStyles } from "./views/use-page-styles.ts";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
@@ -41,52 +40,69 @@ interface LogProps {
   readonly chosen: Chosen;
   readonly onChoose: (change: Partial<Chosen>) => void;
   readonly refresh: LogStore["refresh"];
-  /** Said above the view. */
-  readonly notice: React.ReactNode;
 }
 
-function LogViews({ log, chosen, onChoose, refresh, notice }: LogProps): React.JSX.Element {
-  const system = unitSystems.find((one) => one === log.fields["unitSystem"]) ?? "US";
-  const bath = chosen.bath !== undefined && bathIds(log).includes(chosen.bath) ? chosen.bath : usualBath(log);
+const systemOf = (log: LogSnapshot): UnitSystem => unitSystems.find((one) => one === log.fields["unitSystem"]) ?? "US";
+
+/** The bath that a person chose, as long as the log has it, or else the usual one. */
+const bathOf = (log: LogSnapshot, { bath }: Chosen): string | undefined => (bath !== undefined && bathIds(log).includes(bath) ? bath : usualBath(log));
+
+function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Element {
+  const system = systemOf(log);
+  const bath = bathOf(log, chosen);
+  const now = presentOf(log, fieldTextNow(new Date()));
+  if (chosen.view === "claims") return <LaterClaimsView context={{ log, system, bath, now }} refresh={refresh} />;
+  if (chosen.view === "now") {
+    return (
+      <NowView
+        log={log}
+        system={system}
+        bath={bath}
+        now={serialOf(now) ?? 0}
+        onBath={(id) => { onChoose({ bath: id }); }}
+        onRecord={(entry) => { onChoose({ view: "record", entry }); }}
+      />
+    );
+  }
+  return (
+    <RecordView
+      log={log}
+      system={system}
+      bath={bath}
+      open={chosen.entry}
+      onOpen={(entry) => { onChoose({ entry }); }}
+      lastEntry={chosen.lastEntry}
+      onLastEntry={(lastEntry) => {
+        onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
+        return refresh();
+      }}
+    />
+  );
+}
+
+/** `notice` is said above the view. */
+function LogViews({ notice, ...props }: LogProps & { readonly notice: React.ReactNode }): React.JSX.Element {
   const page = usePageStyles();
   return (
     <div className={page.page}>
       {notice}
-      {chosen.view === "now" ? (
-        <NowView
-          log={log}
-          system={system}
-          bath={bath}
-          now={serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0}
-          onBath={(id) => { onChoose({ bath: id }); }}
-          onRecord={(entry) => { onChoose({ view: "record", entry }); }}
-        />
-      ) : (
-        <RecordView
-          log={log}
-          system={system}
-          bath={bath}
-          open={chosen.entry}
-          onOpen={(entry) => { onChoose({ entry }); }}
-          lastEntry={chosen.lastEntry}
-          onLastEntry={(lastEntry) => {
-            onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
-            return refresh();
-          }}
-        />
-      )}
+      <LogView {...props} />
     </div>
   );
 }
 
 function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly chosen: Chosen; readonly onChoose: (change: Partial<Chosen>) => void }): React.JSX.Element {
   const { state, refresh } = store;
-  if (chosen.view === "functions") return <FunctionsView />;
+  if (chosen.view === "functions") return <LaterFunctionsView />;
+  if (chosen.view === "try") {
+    const log = state.status === "ready" ? state.log : undefined;
+    return <LaterTryView context={{ log, system: log === undefined ? "US" : systemOf(log), bath: log === undefined ? undefined : bathOf(log, chosen) }} />;
+  }
   switch (state.status) {
     case "reading":
       return <Spinner label="Reading the workbook…" />;
     case "no log":
-      return <StartView onBuilt={refresh} />;
+      return <LaterStartView onBuilt={refresh} />;
     case "problem":
       // What is being typed outlasts a log that cannot be read for a moment.
       return chosen.entry === undefined || state.last === undefined ? (
@@ -99,7 +115,7 @@ function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly 
   }
 }
 
-/** The whole pane: three views of the log in the open workbook. */
+/** The whole pane: six views of the log in the open workbook. */
 export function Pane(): React.JSX.Element {
   const styles = useStyles();
   const theme = usePaneTheme();

@@ -1,11 +1,14 @@
 import { createFocusOutlineStyle, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { FluentIcon } from "@fluentui/react-icons";
+import { BuildingShopRegular } from "@fluentui/react-icons/svg/building-shop";
 import { ClockRegular } from "@fluentui/react-icons/svg/clock";
 import { EditRegular } from "@fluentui/react-icons/svg/edit";
+import { LightbulbRegular } from "@fluentui/react-icons/svg/lightbulb";
 import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
+import { ReceiptMoneyRegular } from "@fluentui/react-icons/svg/receipt-money";
 import { useRef } from "react";
 
-export type View = "now" | "record" | "functions";
+export type View = "now" | "record" | "try" | "claims" | "functions" | "shop";
 
 interface ViewTab {
   readonly view: View;
@@ -16,25 +19,34 @@ interface ViewTab {
 const tabs: readonly ViewTab[] = [
   { view: "now", name: "Now", icon: ClockRegular },
   { view: "record", name: "Record", icon: EditRegular },
+  { view: "try", name: "Try", icon: LightbulbRegular },
+  { view: "claims", name: "Claims", icon: ReceiptMoneyRegular },
   { view: "functions", name: "Functions", icon: MathFormulaRegular },
+  { view: "shop", name: "Shop", icon: BuildingShopRegular },
 ];
 
 const useStyles = makeStyles({
-  list: { display: "flex", padding: `0 ${tokens.spacingHorizontalS}` },
+  // Equal columns, but none narrower than its word in a wide typeface.
+  list: { display: "grid", gridTemplateColumns: "repeat(6, minmax(max-content, 1fr))" },
   tab: {
     display: "flex",
+    flexDirection: "column",
     alignItems: "center",
-    columnGap: tokens.spacingHorizontalS,
-    minHeight: "48px",
-    padding: `0 10px`,
+    justifyContent: "center",
+    gap: "2px",
+    minHeight: "52px",
+    padding: "3px 0 0",
     border: "none",
     borderBottom: "3px solid transparent",
     backgroundColor: "transparent",
     color: tokens.colorNeutralForeground2,
     fontFamily: "inherit",
-    fontSize: tokens.fontSizeBase300,
+    fontSize: "11px",
+    lineHeight: "14px",
     cursor: "pointer",
     "& svg": { fontSize: "20px" },
+    "@media (min-width: 380px)": { fontSize: tokens.fontSizeBase200 },
+    "@media (min-width: 560px)": { flexDirection: "row", gap: tokens.spacingHorizontalXS, minHeight: "48px", fontSize: tokens.fontSizeBase300 },
     ":hover": { color: tokens.colorNeutralForeground1, borderBottomColor: tokens.colorNeutralStroke1 },
     // A transparent border is drawn in the text's color there, and every tab would look chosen.
     "@media (forced-colors: active)": { borderBottomColor: "Canvas" },

@@ -1,0 +1,7 @@
+/** What a person does not need in the first second; each comes as a file of its own. */
+import { laterView } from "./later-view.tsx";
+
+export const LaterTryView = laterView(async () => (await import(/* webpackChunkName: "pane-try" */ "./try-view.tsx")).TryView);
+export const LaterFunctionsView = laterView(async () => (await import(/* webpackChunkName: "pane-functions" */ "./functions-view.tsx")).FunctionsView);
+export const LaterStartView = laterView(async () => (await import(/* webpackChunkName: "pane-start" */ "./start-view.tsx")).StartView);
+export const LaterClaimsView = laterView(async () => (await import(/* webpackChunkName: "pane-claims" */ "./claims-view.tsx")).ClaimsView);
