@@ -1,6 +1,7 @@
 import type { LogDefinition, RowValue } from "../joblog/definition.ts";
 import { findField } from "../joblog/references.ts";
 import { loadGround, refuseIfReadOnly, type BlankFill, type NewRow } from "./append-ground.ts";
+import { loadChanges, planChanges, type CellChanges } from "./cell-changes.ts";
 import { cellValue } from "./cell-text.ts";
 import { planTable, type PlannedTable } from "./plan-rows.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
@@ -48,9 +49,15 @@ function receiptFor(planned: readonly PlannedTable[]): Receipt {
  * grow a table as told. What is read does not grow with the log, but for the columns that a fill looks
  * at. Everything that can be checked is checked before the first cell is written. A row goes beneath
  * the last one that holds something typed; calculated columns get their formulas. Nothing that is
- * written already is overwritten.
+ * written already is overwritten but the cells of `changes`, which the receipt does not speak of.
  */
-export async function writeRows(context: Excel.RequestContext, log: LogDefinition, rows: readonly NewRow[], fills: readonly BlankFill[]): Promise<Receipt> {
+export async function writeRows(
+  context: Excel.RequestContext,
+  log: LogDefinition,
+  rows: readonly NewRow[],
+  fills: readonly BlankFill[],
+  changes: CellChanges = {},
+): Promise<Receipt> {
   const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
   context.workbook.load("readOnly");
   const grounds = [...new Set([...rows, ...fills].map(({ table }) => table))].map((table) =>
@@ -62,12 +69,15 @@ export async function writeRows(context: Excel.RequestContext, log: LogDefinitio
       fills.filter((one) => one.table === table),
     ),
   );
+  const loaded = loadChanges(context, log, changes);
   await context.sync();
   refuseIfReadOnly(context.workbook);
   const system = systemOf(unitCell.values[0]?.[0]);
   const planned = grounds.map((ground) => planTable(ground, log, system));
+  const changesToWrite = planChanges(loaded, log, system);
   for (const one of planned) if (one.extra > 0) grow(one);
   for (const one of planned) write(one);
+  for (const change of changesToWrite) change();
   const counts = planned.map(({ ground, extra }) => ({ wanted: ground.body.rowCount + extra, count: ground.table.rows.getCount(), ground }));
   await context.sync();
   const short = counts.filter(({ wanted, count }) => count.value < wanted);

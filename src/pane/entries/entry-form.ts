@@ -16,7 +16,9 @@ export type EntryId =
   | "meter check"
   | "care"
   | "change-out"
-  | "release";
+  | "release"
+  | "cost line"
+  | "stock move";
 
 /** Typed text by field key; an absent key has not been touched. */
 export type Draft = Readonly<Partial<Record<string, string>>>;

@@ -17,6 +17,8 @@ import { usePageStyles } from "./use-page-styles.ts";
 interface Props {
   readonly action: RecordAction;
   readonly context: EntryContext;
+  /** Where the way back leads. */
+  readonly back?: string;
   readonly onBack: () => void;
   readonly onOpen: (entry: EntryId) => void;
   /** An entry that was taken back: the form opens as it stood. */
@@ -39,7 +41,7 @@ function focusFirstProblem(filled: FilledForm): void {
 }
 
 /** A form for one event: fields, what they mean, and one button that writes the rows. */
-export function EntryFormView({ action, context, reopened, onBack, onOpen, onRecorded }: Props): React.JSX.Element {
+export function EntryFormView({ action, context, reopened, back = "All entries", onBack, onOpen, onRecorded }: Props): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
   const { form } = action;
@@ -90,7 +92,7 @@ export function EntryFormView({ action, context, reopened, onBack, onOpen, onRec
       }}
     >
       <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={onBack}>
-        All entries
+        {back}
       </Button>
       <div>
         <h2 ref={heading} tabIndex={-1} className={page.title}>
