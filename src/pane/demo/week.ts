@@ -1,0 +1,13 @@
+import { bathEvents } from "./week-baths.ts";
+import { benchTestEvents } from "./week-bench-tests.ts";
+import { careEvents } from "./week-care.ts";
+import type { WeekEvent } from "./week-event.ts";
+import { itemEvents } from "./week-items.ts";
+import { weekLines, type WeekLine } from "./week-lines.ts";
+import { loadEvents } from "./week-loads.ts";
+import { readingEvents } from "./week-readings.ts";
+
+/** The invented week, 1 to 9 March 2027, in the order of time; what stands at one minute stays in this order. */
+export const demoWeek: readonly (WeekEvent | WeekLine)[] = [
+  ...itemEvents, ...careEvents, ...bathEvents, ...benchTestEvents, ...readingEvents, ...loadEvents, ...weekLines,
+].sort((a, b) => (a.at === b.at ? 0 : a.at < b.at ? -1 : 1));
