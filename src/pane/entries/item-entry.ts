@@ -68,10 +68,11 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 
 function fieldsLeft(ids: readonly string[], row: SnapshotRow | undefined, values: Draft, context: EntryContext): readonly EntryField[] {
   const outcome = values["outcome"] ?? "";
+  const route = values["route"] ?? String(row?.cells["route"] ?? "");
   return ids
     .filter((id) => row?.cells[id] === undefined)
-    .filter((id) => id !== "bath" || (values["route"] ?? row?.cells["route"]) === "bath")
-    .filter((id) => !id.startsWith("reason") || (outcome !== "" && outcome !== "restored") || ["hand", "specialist", "none"].includes(values["route"] ?? ""))
+    .filter((id) => id !== "bath" || route === "bath")
+    .filter((id) => !id.startsWith("reason") || (outcome !== "" && outcome !== "restored") || ["hand", "specialist", "none"].includes(route))
     .map((id) => itemField(id, context));
 }
 

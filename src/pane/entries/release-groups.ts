@@ -1,4 +1,4 @@
-import { releaseState } from "../../joblog/words.ts";
+import { analysesResults, releaseState } from "../../joblog/words.ts";
 import type { Draft, EntryContext, EntryField, FieldGroup } from "./entry-form.ts";
 import { field, initialsField, textsOf } from "./fields-of.ts";
 import { filledFields, readFields } from "./fill-form.ts";
@@ -26,6 +26,8 @@ function releaseField(id: string, acid: string | undefined, context: EntryContex
   if (id.startsWith("stage")) return acidField(id, acid, context);
   if (id === "initials") return initialsField(log, "releases");
   if (id === "when" || id === "releasedAt") return field(log, "releases", id, { afterClose: true });
+  // Blank means awaited; the word in the cell would stand in the way of the result.
+  if (id === "analysesResult") return field(log, "releases", id, { choices: analysesResults.filter((word) => word !== "awaited") });
   if (id === "point") return field(log, "releases", id, { suggestions: textsOf(log, "releases", id) });
   return field(log, "releases", id);
 }
