@@ -16,6 +16,8 @@ export const charge: TourSheet = {
         text("rate", "Strength on the label", "1+28", { note: "also 1 in 29, 3.45%, 4.4 fl oz/gal" }),
         result("Concentrate for the finished bath", "=BATH.DOSE([volume], [rate])", "US gal", "0.000", "dose"),
         result("The same in fluid ounces", '=BATH.UNITCONVERT([dose], "US gal", "fl oz")', "fl oz", "0.0"),
+        result("Bath volume in liters, from Tank", "=[tank.liters]", "L", "0.0", "liters"),
+        result("Concentrate by a metric shop's sheet", '=BATH.DOSE([liters], [rate], "metric")', "L", "0.00"),
       ],
     },
     {

@@ -17,7 +17,7 @@ export const tank: TourSheet = {
         number("depth", "Depth of liquid at the fill line", 25, "in"),
         number("racks", "Taken up by racks and transducers", 3.5, "US gal"),
         result("How much bath stands in T1 at the line?", "=BATH.TANKVOLUME([length], [width], [depth], [racks])", "US gal", "0.00", "volume"),
-        result("The same in liters", '=BATH.UNITCONVERT([volume], "US gal", "L")', "L", "0.0"),
+        result("The same in liters", '=BATH.UNITCONVERT([volume], "US gal", "L")', "L", "0.0", "liters"),
       ],
     },
     {
