@@ -57,7 +57,16 @@ function refuseIfNoRoom({ definition, worksheet, body, below }: Ground, extra: n
   }
 }
 
-function planFills({ definition, read, fills }: Ground, positions: Positions): readonly CellFill[] {
+function changedMeanwhile({ definition, sheet }: Ground, key: string): LogProblem {
+  return new LogProblem({
+    what: `The row ${key} of table ${definition.name} (sheet ${sheet}) was changed or deleted meanwhile. Nothing was written.`,
+    remedy: "Your entry stays here. Look at it again with the new values, then record it.",
+  });
+}
+
+/** Cells to fill in; throws a LogProblem where their row is gone or a cell holds something else by now. */
+function planFills(ground: Ground, positions: Positions): readonly CellFill[] {
+  const { definition, read, fills } = ground;
   const columns = new Map(read.flatMap(({ column, range }) => (range.isNullObject ? [] : [[column, range.values.map((line) => line[0] as unknown)] as const])));
   const [first] = definition.columns;
   const keys = first === undefined ? [] : (columns.get(first) ?? []);
@@ -66,7 +75,9 @@ function planFills({ definition, read, fills }: Ground, positions: Positions): r
     return [...columns].flatMap(([column, values]): readonly CellFill[] => {
       const value = cells[column.id];
       const at = positions.get(column);
-      return value === undefined || at === undefined || values[position] !== "" ? [] : [{ position, at, column: column.id, key, value }];
+      if (value === undefined || at === undefined || values[position] === value) return [];
+      if (values[position] !== "") throw changedMeanwhile(ground, key);
+      return [{ position, at, column: column.id, key, value }];
     });
   });
 }

@@ -48,5 +48,5 @@ export function nextStep(log: LogSnapshot, bathId: string, system: UnitSystem, n
   }
   const faulty = Object.entries(row.cells).find(([, value]) => isCellError(value));
   const overdue = overdueOf(bath, now);
-  return { ...stepFor(bath), overdue: faulty === undefined ? overdue : [...overdue, `The Baths sheet shows ${String(faulty[1])} in this bath's row: point at the cell to see why.`] };
+  return { ...stepFor(bath), overdue: faulty === undefined ? overdue : [...overdue, { text: `The Baths sheet shows ${String(faulty[1])} in this bath's row: point at the cell to see why.` }] };
 }

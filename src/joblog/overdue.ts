@@ -1,6 +1,6 @@
 import { findRow, lastReadingOf, rowFacts } from "./bath-facts.ts";
 import { meterSentences } from "./overdue-meter.ts";
-import { limitOf, round, volumeWords, type Bath } from "./step.ts";
+import { limitOf, round, volumeWords, type Bath, type Overdue, type StepKind } from "./step.ts";
 import { days, depth } from "./units-of.ts";
 import { changeOut } from "./words.ts";
 
@@ -45,17 +45,18 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
   return `Level ${round(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} of make-up.`;
 }
 
-/** What is late or wants a look, each a sentence. `now` is an Excel serial number. */
-export function overdueOf(bath: Bath, now: number): readonly string[] {
+/** What is late or wants a look. `now` is an Excel serial number. */
+export function overdueOf(bath: Bath, now: number): readonly Overdue[] {
   const { facts, log } = bath;
   if (facts.text("state") === "closed") return [];
   const concentrate = findRow(log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
+  const one = (text: string | undefined, kind?: StepKind): readonly Overdue[] => (text === undefined ? [] : [{ text, ...(kind === undefined ? {} : { kind }) }]);
   return [
-    readingSentence(bath, now),
-    ...meterSentences(bath, now),
-    levelSentence(bath),
-    ageSentence(bath),
-    changeOutSentence(bath),
-    concentrate?.cells["sdsOnFile"] === "no" ? "No safety data sheet on file for the concentrate." : undefined,
-  ].filter((sentence) => sentence !== undefined);
+    ...one(readingSentence(bath, now), "reading"),
+    ...meterSentences(bath, now).flatMap((text) => one(text, "meter check")),
+    ...one(levelSentence(bath), "make-up"),
+    ...one(ageSentence(bath), "change-out"),
+    ...one(changeOutSentence(bath), "change-out"),
+    ...one(concentrate?.cells["sdsOnFile"] === "no" ? "No safety data sheet on file for the concentrate." : undefined),
+  ];
 }

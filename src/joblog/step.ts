@@ -4,7 +4,13 @@ import type { LogSnapshot } from "./log-snapshot.ts";
 import { volume } from "./units-of.ts";
 
 /** What a person would do: the pane offers the form that belongs to it. */
-export type StepKind = "opening dose" | "bench test" | "baseline" | "reading" | "top-up" | "release" | "closed" | "wait";
+export type StepKind = "opening dose" | "bench test" | "baseline" | "reading" | "top-up" | "make-up" | "meter check" | "change-out" | "release" | "closed" | "wait";
+
+/** Something that is late or wants a look, with what a person would do about it. */
+export interface Overdue {
+  readonly text: string;
+  readonly kind?: StepKind;
+}
 
 export interface NextStep {
   readonly kind: StepKind;
@@ -12,8 +18,7 @@ export interface NextStep {
   /** A second, quieter sentence: why, or how. */
   readonly reason?: string;
   readonly urgent: boolean;
-  /** Things that are late or want a look, each a sentence. */
-  readonly overdue: readonly string[];
+  readonly overdue: readonly Overdue[];
 }
 
 export interface Bath {

@@ -4,6 +4,7 @@ import { WarningRegular } from "@fluentui/react-icons/svg/warning";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { nextStep } from "../../joblog/next-step.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { Overdue } from "../../joblog/step.ts";
 import { actionForStep, recordActionOf } from "../actions/record-actions.ts";
 import { bathIds } from "../entries/bath-values.ts";
 import type { EntryId } from "../entries/entry-form.ts";
@@ -29,6 +30,7 @@ const useStyles = makeStyles({
   sentence: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: "1.3", fontWeight: tokens.fontWeightSemibold, textWrap: "pretty" },
   late: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalXS },
   lateItem: { display: "grid", gridTemplateColumns: "20px minmax(0, 1fr)", columnGap: tokens.spacingHorizontalS },
+  lateAction: { gridColumn: 2, justifySelf: "start", minHeight: "44px", marginTop: tokens.spacingVerticalXS },
   lateIcon: { fontSize: "20px", color: tokens.colorPaletteDarkOrangeForeground1 },
 });
 
@@ -53,6 +55,22 @@ function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
         {charge.name}
       </Button>
     </section>
+  );
+}
+
+function LateItem({ late, onRecord }: { readonly late: Overdue } & Pick<Props, "onRecord">): React.JSX.Element {
+  const styles = useStyles();
+  const action = late.kind === undefined ? undefined : actionForStep(late.kind);
+  return (
+    <li className={styles.lateItem}>
+      <WarningRegular aria-hidden className={styles.lateIcon} />
+      <span>{late.text}</span>
+      {action === undefined ? null : (
+        <Button size="large" className={styles.lateAction} onClick={() => { onRecord(action.form.id); }}>
+          {action.name}
+        </Button>
+      )}
+    </li>
   );
 }
 
@@ -89,11 +107,8 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
       </section>
       {step.overdue.length === 0 ? null : (
         <ul className={styles.late} aria-label="Overdue">
-          {step.overdue.map((sentence) => (
-            <li key={sentence} className={styles.lateItem}>
-              <WarningRegular aria-hidden className={styles.lateIcon} />
-              <span>{sentence}</span>
-            </li>
+          {step.overdue.map((late) => (
+            <LateItem key={late.text} late={late} onRecord={onRecord} />
           ))}
         </ul>
       )}

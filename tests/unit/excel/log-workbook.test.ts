@@ -162,12 +162,25 @@ describe("adding rows", () => {
     expect(last?.cells["meter"]).toBe("007");
   });
 
-  test("a blank cell of an earlier row is filled in, a written one is not overwritten", async () => {
+  const topUp = { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" };
+
+  test("a blank cell of an earlier row is filled in together with the new row", async () => {
     await build();
-    await appendRows([{ table: "additions", row: { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" } }]);
-    await appendRows([{ table: "readings", row: reading }], [{ table: "additions", key: "A005", cells: { phAfter: 11.13, amount: 99 } }]);
+    await appendRows([{ table: "additions", row: topUp }]);
+    await appendRows([{ table: "readings", row: reading }], [{ table: "additions", key: "A005", cells: { phAfter: 11.13 } }]);
     const addition = (await log()).rows.additions.at(-1);
     expect(addition?.cells).toMatchObject({ id: "A005", phAfter: 11.13, amount: 1.39, recovery: "short" });
+  });
+
+  test("where the cell to fill holds something else by now, or its row is gone, nothing is written and it says so", async () => {
+    await build();
+    await appendRows([{ table: "additions", row: { ...topUp, phAfter: 11.2 } }]);
+    const before = await log();
+    for (const key of ["A005", "A099"]) {
+      const attempt = appendRows([{ table: "readings", row: reading }], [{ table: "additions", key, cells: { phAfter: 11.13 } }]);
+      await expect(attempt).rejects.toMatchObject({ what: expect.stringMatching(new RegExp(`row ${key} of table Additions .* Nothing was written`)) as string });
+    }
+    expect(await log()).toEqual(before);
   });
 
   test("cells under a full table are never overwritten", async () => {

@@ -37,7 +37,7 @@ describe("taking the last entry back", () => {
     const before = everything();
     const receipt = await appendRows(
       [{ table: "readings", row: reading }, { table: "readings", row: { ...reading, id: "R012" } }, { table: "claims", row: claim }],
-      [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20, amount: 99 } }],
+      [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }],
     );
     expect(receipt.rows.map(({ table, position, grown }) => [table, position, grown])).toEqual([["readings", 10, true], ["readings", 11, true], ["claims", 3, false]]);
     expect(receipt.fills).toEqual([{ table: "additions", position: 4, key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }]);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
 import { nextStep } from "../../../src/joblog/next-step.ts";
+import type { NextStep } from "../../../src/joblog/step.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 
 const bath = "B-T1-0301";
@@ -8,8 +9,10 @@ const bath = "B-T1-0301";
 /** The demo's meter on its Monday. */
 const mondayCheck = { id: "M001", when: moment("2027-03-01T08:00"), meter: "M-1", buffer1: 7, asFound1: 7.01, buffer2: 10.01, asFound2: 10.02, asLeft1: 7, asLeft2: 10.01 };
 
-async function stepAt(time: string, extra: Parameters<typeof demoLog>[1] = {}, now = time): Promise<ReturnType<typeof nextStep>> {
-  return nextStep(await demoLog(time, { meterChecks: [mondayCheck], ...extra }), bath, "US", moment(now));
+/** The step with what is overdue in words alone. */
+async function stepAt(time: string, extra: Parameters<typeof demoLog>[1] = {}, now = time): Promise<Omit<NextStep, "overdue"> & { readonly overdue: readonly string[] }> {
+  const step = nextStep(await demoLog(time, { meterChecks: [mondayCheck], ...extra }), bath, "US", moment(now));
+  return { ...step, overdue: step.overdue.map(({ text }) => text) };
 }
 
 const reading = (id: string, when: string, ph: number, temperature: number, purpose = "check") => ({ id, bath, when: moment(when), purpose, ph, temperature });
