@@ -10,7 +10,7 @@ import { presentOf } from "./store/log-clock.ts";
 import { useLog, type LogStore } from "./store/use-log.ts";
 import { usePaneTheme } from "./theme/use-pane-theme.ts";
 import { darkTheme } from "./theme/pane-theme.ts";
-import { LaterClaimsView, LaterFunctionsView, LaterStartView, LaterTryView } from "./views/later-views.ts";
+import { LaterClaimsView, LaterFunctionsView, LaterShopView, LaterStartView, LaterTryView } from "./views/later-views.ts";
 import { NowView } from "./views/now-view.tsx";
 import { ProblemBar } from "./views/problem-bar.tsx";
 import { ProblemView } from "./views/problem-view.tsx";
@@ -52,6 +52,7 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
   const bath = bathOf(log, chosen);
   const now = presentOf(log, fieldTextNow(new Date()));
   if (chosen.view === "claims") return <LaterClaimsView context={{ log, system, bath, now }} refresh={refresh} />;
+  if (chosen.view === "shop") return <LaterShopView context={{ log, system, bath, now }} refresh={refresh} />;
   if (chosen.view === "now") {
     return (
       <NowView

@@ -5,3 +5,4 @@ export const LaterTryView = laterView(async () => (await import(/* webpackChunkN
 export const LaterFunctionsView = laterView(async () => (await import(/* webpackChunkName: "pane-functions" */ "./functions-view.tsx")).FunctionsView);
 export const LaterStartView = laterView(async () => (await import(/* webpackChunkName: "pane-start" */ "./start-view.tsx")).StartView);
 export const LaterClaimsView = laterView(async () => (await import(/* webpackChunkName: "pane-claims" */ "./claims-view.tsx")).ClaimsView);
+export const LaterShopView = laterView(async () => (await import(/* webpackChunkName: "pane-shop" */ "./shop-view.tsx")).ShopView);

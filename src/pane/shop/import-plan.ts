@@ -1,0 +1,64 @@
+import type { LogChanges } from "../../excel/change-log.ts";
+import type { CellChange } from "../../excel/cell-changes.ts";
+import { findRow } from "../../joblog/bath-facts.ts";
+import type { LogRow, RowValue } from "../../joblog/definition.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { figure } from "../fields/figures.ts";
+import { fieldTextOf } from "../fields/moments.ts";
+import { limitOf } from "./limit-fields.ts";
+import type { ShopFileReading } from "./read-shop-file.ts";
+import { fileTables, type FileTable } from "./shop-file.ts";
+import { inputsOf, keyColumn, tableWords } from "./shop-tables.ts";
+
+type Shop = Extract<ShopFileReading, { readonly read: "shop" }>;
+
+/** What an import would change, a line each, and the one batch that does it. */
+export interface ImportPlan {
+  readonly lines: readonly string[];
+  readonly changes: LogChanges;
+}
+
+function spoken(value: RowValue | undefined, type: string): string {
+  if (value === undefined) return "blank";
+  if (typeof value !== "number") return String(value);
+  return type === "date" ? fieldTextOf(value).slice(0, 10) : figure(value, 4);
+}
+
+/** Only what the file says is changed: a cell or row that it lacks stays as it is. */
+function differing(held: Readonly<Record<string, RowValue | undefined>>, given: LogRow): Readonly<Record<string, CellChange>> {
+  return Object.fromEntries(Object.entries(given).flatMap(([id, after]) => (after === undefined || after === held[id] ? [] : [[id, { before: held[id], after }]])));
+}
+
+function planTable(log: LogSnapshot, table: FileTable, rows: readonly LogRow[]): ImportPlan {
+  const { one } = tableWords[table];
+  const key = keyColumn(table).id;
+  const planned = rows.map((given): ImportPlan => {
+    const name = String(given[key]);
+    const row = findRow(log, table, key, name);
+    if (row === undefined) return { lines: [`New ${one}: ${name}`], changes: { added: [{ table, row: given }] } };
+    const cells = differing(row.cells, given);
+    const lines = inputsOf(table).flatMap(({ id, label, type }) => {
+      const cell = cells[id];
+      return cell === undefined ? [] : [`${one} ${name}, ${label}: ${spoken(cell.before, type)} → ${spoken(cell.after, type)}`];
+    });
+    return lines.length === 0 ? { lines, changes: {} } : { lines, changes: { rows: [{ table, position: row.position, cells }] } };
+  });
+  return joined(planned);
+}
+
+function joined(plans: readonly ImportPlan[]): ImportPlan {
+  return {
+    lines: plans.flatMap(({ lines }) => lines),
+    changes: {
+      fields: Object.assign({}, ...plans.map(({ changes }) => changes.fields ?? {})) as Record<string, CellChange>,
+      rows: plans.flatMap(({ changes }) => changes.rows ?? []),
+      added: plans.flatMap(({ changes }) => changes.added ?? []),
+    },
+  };
+}
+
+export function importPlan(log: LogSnapshot, shop: Shop): ImportPlan {
+  const fields = differing(log.fields, shop.limits);
+  const limits = Object.entries(fields).map(([id, { before, after }]) => `${limitOf(id).label}: ${spoken(before, limitOf(id).type)} → ${spoken(after, limitOf(id).type)}`);
+  return joined([{ lines: limits, changes: { fields } }, ...fileTables.map((table) => planTable(log, table, shop.tables[table]))]);
+}

@@ -1,0 +1,24 @@
+import { jobLog } from "../../joblog/job-log.ts";
+import { findField } from "../../joblog/references.ts";
+import type { FieldDefinition, InputColumn } from "../../joblog/definition.ts";
+
+/** The shop's own limits, in the groups in which a person looks for them. */
+export const limitGroups: readonly { readonly legend: string; readonly ids: readonly string[] }[] = [
+  { legend: "Top-ups", ids: ["usualDrop", "tolerance", "temperatureGap", "houseShare", "topUpGrowth", "topUpLimit"] },
+  { legend: "Readings and bath life", ids: ["readingHours", "bathLife"] },
+  { legend: "Meter", ids: ["meterCheckDays", "meterLimit", "slopeLow", "slopeHigh"] },
+  { legend: "Soil in the shares", ids: ["weightLight", "weightMedium", "weightHeavy"] },
+  { legend: "Items", ids: ["economicShare"] },
+  { legend: "Discharge", ids: ["sewerLow", "sewerHigh", "permit"] },
+];
+
+export const limitIds: readonly string[] = limitGroups.flatMap(({ ids }) => ids);
+
+export const limitOf = (id: string): FieldDefinition => findField(jobLog, id);
+
+/** A named cell as a column that a form can show; a share is typed as the decimal that its cell holds. */
+export function limitColumn(id: string): InputColumn {
+  const { label, type, unit, limits, help } = limitOf(id);
+  const percent = type === "share" ? `${help} Write 0.5 for 50%.` : help;
+  return { id, role: "input", required: false, label, type, width: 10, help: percent, ...(unit === undefined ? {} : { unit }), ...(limits === undefined ? {} : { limits }) };
+}

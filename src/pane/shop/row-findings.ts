@@ -1,0 +1,65 @@
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { FilledFields, Finding } from "../entries/entry-form.ts";
+import { amount, money } from "../fields/figures.ts";
+import { askNumber, askText } from "../store/ask.ts";
+import type { ShopTable } from "./shop-tables.ts";
+
+interface Row {
+  readonly filled: FilledFields;
+  /** The row's key in the log; undefined for a new row. */
+  readonly key: string | undefined;
+  readonly changed: readonly string[];
+  readonly log: LogSnapshot;
+  readonly system: UnitSystem;
+}
+
+function bathsWith(log: LogSnapshot, column: string, key: string | undefined): string {
+  return key === undefined ? "" : log.rows.baths.filter(({ cells }) => String(cells[column] ?? "") === key).map(({ cells }) => String(cells["bath"] ?? "")).join(", ");
+}
+
+function ofTank({ filled, key, changed, log, system }: Row): readonly Finding[] {
+  const [length, width, depth] = ["length", "width", "fillDepth"].map(filled.number);
+  if (length === undefined || width === undefined || depth === undefined) return [];
+  const volume = askNumber("TANKVOLUME", length, width, depth, filled.number("displacement") ?? null, system);
+  const baths = bathsWith(log, "tank", key);
+  const measured = ["length", "width", "fillDepth", "displacement"].some((id) => changed.includes(id));
+  return [
+    volume.known ? { tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` } : { tone: "act", text: volume.why },
+    ...(measured && baths !== "" ? [{ tone: "watch", text: `Worked out anew with it: ${baths}.` } as const] : []),
+  ];
+}
+
+function ofWater({ filled, key, changed, log }: Row): readonly Finding[] {
+  const hardness = filled.number("hardness");
+  const answer = hardness === undefined ? undefined : askText("HARDNESSCLASS", hardness === 0 ? "0 mg/L" : hardness);
+  const baths = bathsWith(log, "water", key);
+  return [
+    ...(answer === undefined ? [] : [answer.known ? { tone: "good", text: `Hardness class: ${answer.value}.` } as const : { tone: "act", text: answer.why } as const]),
+    ...(changed.length > 0 && baths !== "" ? [{ tone: "watch", text: `Baths filled with it follow: ${baths}. For water of another test, add one of its own name.` } as const] : []),
+  ];
+}
+
+function ofConcentrate({ filled, key, changed, log, system }: Row): readonly Finding[] {
+  const [price, pack] = [filled.number("packPrice"), filled.number("packVolume")];
+  const unit = price === undefined || pack === undefined ? undefined : askNumber("UNITPRICE", price, pack, system);
+  const strengths = ["labelLight", "labelMedium", "labelHeavy"].flatMap((id): readonly Finding[] => {
+    const text = filled.text(id);
+    const dose = text === undefined ? undefined : askNumber("DOSE", 100, text, system);
+    return dose?.known === false ? [{ tone: "watch", text: `"${text ?? ""}" gives no dose: ${dose.why}` }] : [];
+  });
+  const baths = bathsWith(log, "concentrate", key);
+  return [
+    ...(unit === undefined ? [] : [unit.known ? { tone: "good", text: `${money(unit.value)} per ${volumeUnit[system]}.` } as const : { tone: "act", text: unit.why } as const]),
+    ...strengths,
+    ...(changed.length > 0 && baths !== "" ? [{ tone: "watch", text: `Past additions are worked out and priced anew: ${baths}. For a delivery at another price, add one of its own name.` } as const] : []),
+  ];
+}
+
+const byTable: Readonly<Partial<Record<ShopTable, (row: Row) => readonly Finding[]>>> = { tanks: ofTank, waters: ofWater, concentrates: ofConcentrate };
+
+/** What a row comes to: its computed figures, and which baths follow a change. */
+export function rowFindings(table: ShopTable, row: Row): readonly Finding[] {
+  return byTable[table]?.(row) ?? [];
+}

@@ -1,0 +1,53 @@
+/** A form that changes what the log looks up: limits and the rows of its own lists. */
+import type { LogChanges } from "../../excel/change-log.ts";
+import type { RowValue } from "../../joblog/definition.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { Draft, EntryField, FieldGroup, FieldProblem, FilledFields, Finding } from "../entries/entry-form.ts";
+import { filledFields, readFields } from "../entries/fill-form.ts";
+import { figure } from "../fields/figures.ts";
+import { fieldTextOf } from "../fields/moments.ts";
+
+export interface FilledShopForm {
+  readonly values: Draft;
+  readonly converted: Readonly<Partial<Record<string, string>>>;
+  readonly problems: readonly FieldProblem[];
+  readonly findings: readonly Finding[];
+  /** Absent while something is wrong or nothing differs from the log. */
+  readonly changes?: LogChanges;
+}
+
+export interface ShopForm {
+  readonly title: string;
+  readonly purpose: string;
+  readonly groups: readonly FieldGroup[];
+  readonly fill: (typed: Draft) => FilledShopForm;
+}
+
+/** Digits enough to give back what any cell of the log holds. */
+const digits = 6;
+
+/** What a cell holds, as a person would type it. */
+export function typedText(value: RowValue | undefined, { column }: EntryField): string {
+  if (value === undefined) return "";
+  if (typeof value !== "number") return String(value);
+  if (column.type === "date") return fieldTextOf(value).slice(0, 10);
+  return figure(value, digits);
+}
+
+export interface ReadForm {
+  readonly values: Draft;
+  readonly converted: Readonly<Partial<Record<string, string>>>;
+  readonly problems: readonly FieldProblem[];
+  readonly filled: FilledFields;
+  /** Keys of the fields whose text is no longer that of the log. */
+  readonly changed: readonly string[];
+}
+
+/** Reads a draft over what the log holds; a field that still reads as the log does is no change, and no problem either. */
+export function readForm(fields: readonly EntryField[], held: (key: string) => RowValue | undefined, typed: Draft, system: UnitSystem): ReadForm {
+  const start = Object.fromEntries(fields.map((field) => [field.key, typedText(held(field.key), field)]));
+  const values: Draft = { ...start, ...typed };
+  const changed = fields.map(({ key }) => key).filter((key) => values[key]?.trim() !== start[key]);
+  const { values: read, converted, problems } = readFields(fields, values, system);
+  return { values, converted, problems: problems.filter(({ key }) => changed.includes(key) || values[key] === ""), filled: filledFields(read), changed };
+}
