@@ -47,7 +47,7 @@ const costLines: TableDefinition = {
   caption: "Cost lines: not concentrate and water, they come from Additions by themselves",
   emptyRows: 1,
   columns: [
-    textInput({ id: "id", label: "Line", width: 9, help: "Running number." }),
+    textInput({ id: "id", label: "Line", width: 14, help: "Running number." }),
     keyInput({ id: "bath", label: "Bath", width: 14, from: ["baths", "bath"], help: "A line without a bath is shared out with none." }),
     dateInput({ id: "date", label: "Date", width: 12, help: "Of the document." }),
     textInput({ id: "what", label: "What", width: 30, required: true, help: "Labor, electricity, filter bags, disposal." }),
@@ -64,10 +64,10 @@ export const costsSheet: SheetDefinition = {
   purpose: "What a bath cost and which claim bears how much, to the cent, with the basis shown.",
   caution: "Shop errors are not claim costs: one wrong line and an adjuster doubts all of them.",
   fields,
-  tables: [costLines, shares],
+  tables: [shares, costLines],
   charts: [sharesChart],
-  arrangement: "side by side",
+  arrangement: "stacked",
   tabColor: "#6B6B6B",
-  pagesWide: 2,
+  pagesWide: 1,
   orientation: "landscape",
 };

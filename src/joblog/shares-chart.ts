@@ -4,7 +4,7 @@ export const sharesChart: ChartDefinition = {
   id: "Bathsheet.Shares",
   kind: "bars",
   title: "Each claim's share of the bath's cost",
-  below: "shares",
+  below: "costLines",
   table: "shares",
   x: "claim",
   xTitle: "Claim",

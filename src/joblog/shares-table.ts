@@ -26,13 +26,13 @@ export const shares: TableDefinition = {
   id: "shares",
   name: "Shares",
   caption: "Each claim's share, and who was in the bath in what order",
-  emptyRows: 1,
+  emptyRows: 3,
   columns: [
     keyInput({ id: "claim", label: "Claim", width: 14, required: true, from: ["claims", "claim"], help: "Every claim that was in the bath, once." }),
     numberInput({ id: "units", label: "Units", limits: between(0, 1_000_000), format: "0.##", width: 9, help: "Only where the loads were not logged: counted by the basis chosen above, rework left out. Blank: from Loads." }),
     computed({ id: "unitsUsed", label: "Units used", type: "number", format: "0.##", width: 9, help: "Typed units, or else those of the basis chosen." },
       (r) => blankIf([`${r.here("claim")}=""`], `IF(${r.here("units")}<>"",IF(ISNUMBER(${r.here("units")}),${r.here("units")},""),${byBasis(r, r.here("baskets"), r.here("weightedBaskets"), r.here("basketMinutes"))})`)),
-    computed({ id: "unitsCheck", label: "Typed units", type: "text", width: 16, help: "Where typed units differ from what the loads say." },
+    computed({ id: "unitsCheck", label: "Typed units", type: "text", width: 30, help: "Where typed units differ from what the loads say." },
       (r) => {
         const logged = byBasis(r, r.here("baskets"), r.here("weightedBaskets"), r.here("basketMinutes"));
         return blankIf([`${r.here("claim")}=""`, `${r.here("units")}=""`], `IF(NOT(ISNUMBER(${r.here("units")})),"no number",IF(${r.here("units")}=${logged},"as logged","the loads say "&${logged}))`);

@@ -40,7 +40,7 @@ export const claimStatementSheet: SheetDefinition = {
   name: "Claim statement",
   title: "Claim statement",
   purpose: "The chemistry of one claim's contents on one page, taken from the log. Choose the claim in the framed cell.",
-  caution: "Arithmetic aid: it shows what was logged and what follows from it. It does not prove that a piece is clean, safe or free of lead, nor what it is worth. The label, SDS and permit win. Pieces cleaned by hand and returned to their owner are in the item list of the log.",
+  caution: "Arithmetic aid: it shows what was logged and what follows from it. It does not prove that a piece is clean, safe or free of lead, nor what it is worth. The label, SDS and permit win. Readings stand as the shop took them, with the meter's drift taken out where a later check showed it.",
   fields,
   tables: [statementBaths, statementUse, statementTopUps, statementCounts, statementItems, statementShares],
   arrangement: "stacked",

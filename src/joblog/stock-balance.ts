@@ -30,7 +30,7 @@ export const stockBalance: TableDefinition = {
   emptyRows: 3,
   columns: [
     keyInput({ id: "concentrate", label: "Concentrate", width: 13, required: true, from: ["concentrates", "concentrate"], help: "Every concentrate in use, once." }),
-    numberInput({ id: "leadDays", label: "Delivery takes", unit: days, limits: between(0, 365), format: "0", width: 12, help: "Working days from order to shelf." }),
+    numberInput({ id: "leadDays", label: "Delivery takes", unit: days, limits: between(1, 365), format: "0", width: 12, help: "Working days from order to shelf." }),
     numberInput({ id: "safety", label: "Safety stock", unit: volume, limits: volumeLimits, format: "0.0##", width: 13, help: "What must never be gone." }),
     computed({ id: "lastCount", label: "Last count", type: "date", width: 10, help: "Day of the last count; blank if never counted." },
       (r) => {
@@ -53,9 +53,9 @@ export const stockBalance: TableDefinition = {
           `IF(${issueDays}=0,"",(${kthLowestIssue(r, `INT((${issueDays}+1)/2)`)}+${kthLowestIssue(r, `(INT(${issueDays}/2)+1)`)})/2)`);
       }),
     computed({ id: "daysLeft", label: "Lasts", type: "number", unit: days, format: "0.0", width: 26, help: "Book by the daily use: days of use, not of the calendar." },
-      (r) => blankIf([`${r.here("book")}=""`, `${r.here("dailyUse")}=""`], `MAX(0,${r.here("book")})/${r.here("dailyUse")}`)),
+      (r) => blankIf([`${r.here("book")}=""`, `${r.here("dailyUse")}=""`], `BATH.STOCKDAYS(MAX(0,${r.here("book")}),${r.here("dailyUse")})`)),
     computed({ id: "reorderAt", label: "Reorder at", ...amount, width: 10, help: "Daily use for as many days as delivery takes, and the safety stock." },
-      (r) => blankIf([`${r.here("dailyUse")}=""`, `NOT(ISNUMBER(${r.here("leadDays")}))`], `${r.here("dailyUse")}*${r.here("leadDays")}+${r.here("safety")}`)),
+      (r) => blankIf([`${r.here("dailyUse")}=""`, `NOT(ISNUMBER(${r.here("leadDays")}))`], `BATH.REORDERPOINT(${r.here("dailyUse")},${r.here("leadDays")},${r.here("safety")})`)),
     computed({ id: "reorder", label: "Reorder", type: "text", width: 10, help: "Whether the book has come down to it." },
       (r) => blankIf([`${r.here("book")}=""`, `${r.here("reorderAt")}=""`], `IF(${r.here("book")}<=${r.here("reorderAt")},"reorder","enough")`)),
   ],

@@ -11,7 +11,8 @@ import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { openWorkbook } from "./open-workbook.ts";
 import { version1, version1Content, version1Plan } from "./version-1-log.ts";
 
-const content = version1Content(firstTwoDays);
+/** Three shares, as many lines as a new log starts with. */
+const content = version1Content({ ...firstTwoDays, rows: { ...firstTwoDays.rows, shares: [...(firstTwoDays.rows.shares ?? []), { claim: "D-0436", units: 0 }] } });
 const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
 
 let host: Host;
