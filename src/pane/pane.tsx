@@ -10,7 +10,7 @@ import { presentOf } from "./store/log-clock.ts";
 import { useLog, type LogStore } from "./store/use-log.ts";
 import { usePaneTheme } from "./theme/use-pane-theme.ts";
 import { darkTheme } from "./theme/pane-theme.ts";
-import { LaterClaimsView, LaterFunctionsView, LaterShopView, LaterStartView, LaterTryView } from "./views/later-views.ts";
+import { LaterAdoptView, LaterClaimsView, LaterFunctionsView, LaterShopView, LaterStartView, LaterTryView } from "./views/later-views.ts";
 import { NowView } from "./views/now-view.tsx";
 import { ProblemBar } from "./views/problem-bar.tsx";
 import { ProblemView } from "./views/problem-view.tsx";
@@ -33,6 +33,8 @@ interface Chosen {
   readonly bath: string | undefined;
   readonly entry: EntryId | undefined;
   readonly lastEntry: LastEntry | undefined;
+  /** A sheet of the shop's own is being taken over. */
+  readonly adopting: boolean;
 }
 
 interface LogProps {
@@ -65,6 +67,7 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
       />
     );
   }
+  if (chosen.adopting) return <LaterAdoptView log={log} system={system} onWritten={refresh} onClose={() => { onChoose({ adopting: false }); }} />;
   return (
     <RecordView
       log={log}
@@ -77,6 +80,7 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
         onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
         return refresh();
       }}
+      onAdopt={() => { onChoose({ adopting: true }); }}
     />
   );
 }
@@ -103,10 +107,10 @@ function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly 
     case "reading":
       return <Spinner label="Reading the workbook…" />;
     case "no log":
-      return <LaterStartView onBuilt={refresh} />;
+      return <LaterStartView onBuilt={refresh} onAdopt={() => { onChoose({ view: "record", adopting: true }); return refresh(); }} />;
     case "problem":
       // What is being typed outlasts a log that cannot be read for a moment.
-      return chosen.entry === undefined || state.last === undefined ? (
+      return (chosen.entry === undefined && !chosen.adopting) || state.last === undefined ? (
         <ProblemView problem={state.problem} onReadAgain={refresh} />
       ) : (
         <LogViews log={state.last} chosen={chosen} onChoose={onChoose} refresh={refresh} notice={<ProblemBar problem={state.problem} />} />
@@ -121,7 +125,7 @@ export function Pane(): React.JSX.Element {
   const styles = useStyles();
   const theme = usePaneTheme();
   const store = useLog();
-  const [chosen, setChosen] = useState<Chosen>({ view: "now", bath: undefined, entry: undefined, lastEntry: undefined });
+  const [chosen, setChosen] = useState<Chosen>({ view: "now", bath: undefined, entry: undefined, lastEntry: undefined, adopting: false });
   const choose = (change: Partial<Chosen>): void => { setChosen((before) => ({ ...before, ...change })); };
   const { state } = store;
   const { shop, jobNumber } = state.status === "ready" ? state.log.fields : {};
@@ -132,7 +136,7 @@ export function Pane(): React.JSX.Element {
           <span className={styles.shop}>{shop ?? "Bathsheet"}</span>
           {jobNumber === undefined ? null : <span className={styles.number}>{jobNumber}</span>}
         </h1>
-        <ViewTabs chosen={chosen.view} onChoose={(view) => { choose({ view, entry: undefined }); }} />
+        <ViewTabs chosen={chosen.view} onChoose={(view) => { choose({ view, entry: undefined, adopting: false }); }} />
       </header>
       <main className={styles.main}>
         <div id="view" role="tabpanel" aria-labelledby={tabId(chosen.view)}>

@@ -9,6 +9,7 @@ interface WorkbenchWindow {
     readonly tooltip: (address: string) => string | undefined;
     readonly setCell: (address: string, content: string) => void;
     readonly select: (address: string) => void;
+    readonly sheets: () => readonly string[];
   };
 }
 
@@ -25,6 +26,7 @@ export interface WorkbenchSession {
   tooltip(address: string): Promise<string | undefined>;
   setCell(address: string, content: string): Promise<void>;
   select(address: string): Promise<void>;
+  sheets(): Promise<readonly string[]>;
   close(): Promise<void>;
 }
 
@@ -79,6 +81,7 @@ export async function openWorkbench(query = "", { viewport = { width: 1440, heig
     tooltip: (cell) => page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.tooltip(at), cell),
     setCell: (cell, content) => page.evaluate(([at, text]) => { (window as unknown as WorkbenchWindow).bathsheetWorkbench.setCell(at, text); }, [cell, content] as const),
     select: (cell) => page.evaluate((at) => { (window as unknown as WorkbenchWindow).bathsheetWorkbench.select(at); }, cell),
+    sheets: () => page.evaluate(() => (window as unknown as WorkbenchWindow).bathsheetWorkbench.sheets()),
     close: async () => {
       await browser.close();
       await close();

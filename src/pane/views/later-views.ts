@@ -6,3 +6,4 @@ export const LaterFunctionsView = laterView(async () => (await import(/* webpack
 export const LaterStartView = laterView(async () => (await import(/* webpackChunkName: "pane-start" */ "./start-view.tsx")).StartView);
 export const LaterClaimsView = laterView(async () => (await import(/* webpackChunkName: "pane-claims" */ "./claims-view.tsx")).ClaimsView);
 export const LaterShopView = laterView(async () => (await import(/* webpackChunkName: "pane-shop" */ "./shop-view.tsx")).ShopView);
+export const LaterAdoptView = laterView(async () => (await import(/* webpackChunkName: "pane-adopt" */ "./adopt-view.tsx")).AdoptView);

@@ -5,6 +5,7 @@ import { useState } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { nextStep } from "../../joblog/next-step.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { adoptSheet } from "../actions/adopt-sheet.ts";
 import { actionForStep, recordActionOf, recordActions } from "../actions/record-actions.ts";
 import type { RecordAction } from "../actions/record-entry.ts";
 import type { LastEntry } from "../actions/take-back.ts";
@@ -39,15 +40,17 @@ interface Props {
   readonly lastEntry: LastEntry | undefined;
   /** The log holds another entry, or one less; resolves once it has been read again. */
   readonly onLastEntry: (entry: LastEntry | undefined) => Promise<void>;
+  readonly onAdopt: () => void;
 }
 
 type TakeBack = (entry: LastEntry) => Promise<void>;
 
-function EntryList({ log, onOpen, returned, lastEntry, onTakenBack }: Pick<Props, "log" | "onOpen" | "lastEntry"> & { readonly returned: boolean; readonly onTakenBack: TakeBack }): React.JSX.Element {
+function EntryList({ log, onOpen, returned, lastEntry, onTakenBack, onAdopt }: Pick<Props, "log" | "onOpen" | "lastEntry" | "onAdopt"> & { readonly returned: boolean; readonly onTakenBack: TakeBack }): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
   const hasBath = bathIds(log).length > 0;
+  const AdoptIcon = adoptSheet.icon;
   const missing = (action: RecordAction): boolean => action.needs === "bath" && !hasBath;
   return (
     <section className={page.page} aria-label="Record">
@@ -85,6 +88,9 @@ function EntryList({ log, onOpen, returned, lastEntry, onTakenBack }: Pick<Props
           );
         })}
       </ul>
+      <Button size="large" appearance="subtle" icon={<AdoptIcon />} className={page.big} onClick={onAdopt}>
+        {adoptSheet.name}
+      </Button>
     </section>
   );
 }
@@ -119,7 +125,7 @@ function RecordedCard({ recorded, log, system, onOpen, onClose, onTakenBack }: {
 
 /** The forms, one for each kind of event; after writing, the next step and the way back. */
 export function RecordView(props: Props): React.JSX.Element {
-  const { log, system, bath, open, onOpen, lastEntry, onLastEntry } = props;
+  const { log, system, bath, open, onOpen, lastEntry, onLastEntry, onAdopt } = props;
   const [recorded, setRecorded] = useState<LastEntry>();
   const [reopened, setReopened] = useState<Draft>();
   const [now, setNow] = useState(() => presentOf(log, fieldTextNow(new Date())));
@@ -156,5 +162,5 @@ export function RecordView(props: Props): React.JSX.Element {
   if (recorded !== undefined) {
     return <RecordedCard recorded={recorded} log={log} system={system} onOpen={openForm} onClose={() => { openForm(undefined); }} onTakenBack={showTakenBack} />;
   }
-  return <EntryList log={log} onOpen={openForm} returned={returned} lastEntry={lastEntry} onTakenBack={showTakenBack} />;
+  return <EntryList log={log} onOpen={openForm} returned={returned} lastEntry={lastEntry} onTakenBack={showTakenBack} onAdopt={onAdopt} />;
 }

@@ -31,6 +31,8 @@ export const blankStart: StartDraft = { typed: {}, system: "US" };
 
 interface Props {
   readonly draft: StartDraft;
+  /** Why a log comes first, where something else follows. */
+  readonly reason: string | undefined;
   readonly failure: LogProblem | undefined;
   readonly onChange: (draft: StartDraft) => void;
   readonly onBack: () => void;
@@ -38,7 +40,7 @@ interface Props {
 }
 
 /** The shop's first claim, tank, water and concentrate, which the new log starts with. */
-export function StartForm({ draft, failure, onChange, onBack, onBuild }: Props): React.JSX.Element {
+export function StartForm({ draft, reason, failure, onChange, onBack, onBuild }: Props): React.JSX.Element {
   const page = usePageStyles();
   const { control } = useControlStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
@@ -72,7 +74,7 @@ export function StartForm({ draft, failure, onChange, onBack, onBuild }: Props):
         <h2 ref={heading} tabIndex={-1} className={page.title}>
           Start a log here
         </h2>
-        <p className={page.quiet}>Bathsheet adds its own sheets to this workbook and leaves yours alone.</p>
+        <p className={page.quiet}>{reason ?? "Bathsheet adds its own sheets to this workbook and leaves yours alone."}</p>
       </div>
       <Field label="Shop">
         <Input className={control} size="large" autoComplete="off" value={typed["shop"] ?? ""} onChange={(_, data) => { change("shop", data.value); }} />

@@ -3,6 +3,7 @@ import type { FluentIcon } from "@fluentui/react-icons";
 import { useState } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogContent } from "../../joblog/definition.ts";
+import { adoptSheet } from "../actions/adopt-sheet.ts";
 import { lookAtDemo } from "../actions/look-at-demo.ts";
 import { startLog } from "../actions/start-log.ts";
 import { LongWorkView } from "./long-work-view.tsx";
@@ -56,10 +57,16 @@ function Choices({ cards, returned, problem }: { readonly cards: readonly Choice
   );
 }
 
+interface Props {
+  readonly onBuilt: () => Promise<void>;
+  /** A log was built, and the shop's own sheet is to follow. */
+  readonly onAdopt: () => Promise<void>;
+}
+
 /** First run: the workbook holds no log yet. */
-export function StartView({ onBuilt }: { readonly onBuilt: () => Promise<void> }): React.JSX.Element {
+export function StartView({ onBuilt, onAdopt }: Props): React.JSX.Element {
   const work = useLongWork();
-  const [chosen, setChosen] = useState<"choices" | "start">("choices");
+  const [chosen, setChosen] = useState<"choices" | "start" | "adopt">("choices");
   const [returned, setReturned] = useState(false);
   const [draft, setDraft] = useState(blankStart);
 
@@ -77,7 +84,7 @@ export function StartView({ onBuilt }: { readonly onBuilt: () => Promise<void> }
   const build = async (system: UnitSystem, content: LogContent): Promise<void> => {
     await work.start("Building the log", async (long) => {
       await startLog.run({ system, content }, long);
-      await onBuilt();
+      await (chosen === "adopt" ? onAdopt() : onBuilt());
     });
   };
 
@@ -86,6 +93,7 @@ export function StartView({ onBuilt }: { readonly onBuilt: () => Promise<void> }
     return (
       <StartForm
         draft={draft}
+        reason={chosen === "adopt" ? "First the log itself, on sheets of its own. Then you choose your sheet and see every row before it is written. Your sheet stays as it is." : undefined}
         failure={work.problem}
         onChange={setDraft}
         onBack={() => { go("choices"); }}
@@ -96,6 +104,7 @@ export function StartView({ onBuilt }: { readonly onBuilt: () => Promise<void> }
   const cards: readonly ChoiceCard[] = [
     { id: "demo", name: lookAtDemo.name, about: "An invented shop's log, filled in, to look around in.", Icon: lookAtDemo.icon, choose: () => void demo() },
     { id: "start", name: "Start a log here", about: "A new log on sheets of its own, with your tank, water and concentrate.", Icon: startLog.icon, choose: () => { go("start"); } },
+    { id: "adopt", name: adoptSheet.name, about: "Take over rows that you kept by hand. Your sheet is not changed.", Icon: adoptSheet.icon, choose: () => { go("adopt"); } },
   ];
   return <Choices cards={cards} returned={returned} problem={work.problem === undefined ? null : <ProblemBar problem={work.problem} />} />;
 }

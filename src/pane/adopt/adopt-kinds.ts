@@ -1,0 +1,37 @@
+import type { InputColumn, TableId } from "../../joblog/definition.ts";
+import { jobLog } from "../../joblog/job-log.ts";
+import { findTable } from "../../joblog/references.ts";
+
+export type AdoptTable = Extract<TableId, "readings" | "additions" | "loads" | "items" | "benchTests">;
+
+/** What the rows of a shop's sheet can be. */
+export interface AdoptKind {
+  readonly table: AdoptTable;
+  readonly name: string;
+  readonly about: string;
+  /** Columns without which a row says nothing, beyond those that the log itself wants. */
+  readonly alsoNeeded: readonly string[];
+}
+
+export const adoptKinds: readonly AdoptKind[] = [
+  { table: "readings", name: "Readings", about: "pH and temperature of samples", alsoNeeded: ["ph"] },
+  { table: "additions", name: "Additions", about: "Concentrate and water that went in", alsoNeeded: [] },
+  { table: "loads", name: "Loads", about: "Baskets that went through a bath", alsoNeeded: [] },
+  { table: "items", name: "Items", about: "Pieces of a claim", alsoNeeded: [] },
+  { table: "benchTests", name: "Bench tests", about: "Trials on surfaces", alsoNeeded: [] },
+];
+
+export function kindOf(table: AdoptTable): AdoptKind {
+  const kind = adoptKinds.find((one) => one.table === table);
+  if (kind === undefined) throw new RangeError(`Rows of ${table} cannot be adopted.`);
+  return kind;
+}
+
+/** Columns that a sheet may fill; running numbers are the log's own, but for tags on pieces. */
+export function columnsOf({ table, alsoNeeded }: AdoptKind): readonly (InputColumn & { readonly needed: boolean })[] {
+  return findTable(jobLog, table).columns.flatMap((column) => {
+    if (column.role !== "input" || (column.id === "id" && table !== "items")) return [];
+    const needed = column.id !== "id" && (column.required || alsoNeeded.includes(column.id));
+    return [{ ...column, needed }];
+  });
+}

@@ -1,0 +1,128 @@
+import { firstDay } from "../../joblog/validation-plans.ts";
+import { serialOf } from "../fields/moments.ts";
+import { cellWords } from "./cell-words.ts";
+
+/** Which part of 3/1/2027 is the month. */
+export type DateOrder = "month first" | "day first";
+
+/** A day as a serial number, and the part of a day after midnight where a time stands with it. */
+export type DayReading =
+  | { readonly read: "day"; readonly day: number; readonly time: number | undefined }
+  /** Either order makes a day of it. */
+  | { readonly read: "ambiguous" }
+  | { readonly read: "nothing" };
+
+const nothing: DayReading = { read: "nothing" };
+const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+/** The last day of Excel's calendar, 31 December 9999. */
+const lastDay = 2_958_465;
+
+const weekday = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?,? /i;
+const yearFirst = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?=$|[\sT,])/;
+const yearLast = /^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4}|\d{2})(?=$|[\s,])/;
+const dayNamed = /^(\d{1,2})[- ]?([a-z]{3,9})\.?[- ,]+(\d{4}|\d{2})(?=$|[\s,])/i;
+const monthNamed = /^([a-z]{3,9})\.? (\d{1,2}),? (\d{4})(?=$|[\s,])/i;
+const clock = /^(\d{1,2})(?::(\d{2}))?(?::(\d{2}))? ?(?:([ap])\.?m?\.?)?$/i;
+
+/** The part of a day after midnight that a text names: 14:05, 2:05 PM, 9 am. */
+function timeOf(text: string): number | undefined {
+  const parts = clock.exec(text.trim());
+  if (parts === null || (parts[2] === undefined && parts[4] === undefined)) return undefined;
+  const [hour, minute, second] = [parts[1], parts[2], parts[3]].map((part: string | undefined) => Number(part ?? 0)) as [number, number, number];
+  const half = parts[4]?.toLowerCase();
+  if (minute > 59 || second > 59 || (half === undefined ? hour > 23 : hour < 1 || hour > 12)) return undefined;
+  const hours = half === undefined ? hour : (hour % 12) + (half === "p" ? 12 : 0);
+  return hours / 24 + minute / 1440 + second / 86_400;
+}
+
+function dayOf(year: number, month: number, day: number): number | undefined {
+  const two = (value: number): string => String(value).padStart(2, "0");
+  return serialOf(`${String(year < 100 ? 2000 + year : year)}-${two(month)}-${two(day)}`);
+}
+
+function monthOf(word: string): number {
+  return months.findIndex((name) => word.toLowerCase().startsWith(name)) + 1;
+}
+
+function numbersOf(parts: RegExpExecArray): readonly [number, number, number] {
+  return [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+}
+
+/** The day of 3/1/2027: of both orders that make one, the chosen. */
+function dayInOrder([first, second, year]: readonly [number, number, number], order: DateOrder | undefined): number | "ambiguous" | undefined {
+  const days = { "month first": dayOf(year, first, second), "day first": dayOf(year, second, first) };
+  if (order !== undefined) return days[order];
+  if (days["month first"] === undefined || days["day first"] === undefined || first === second) return days["month first"] ?? days["day first"];
+  return "ambiguous";
+}
+
+function dayPart(text: string, order: DateOrder | undefined): { readonly day: number | "ambiguous" | undefined; readonly length: number } {
+  const iso = yearFirst.exec(text);
+  if (iso !== null) return { day: dayOf(...numbersOf(iso)), length: iso[0].length };
+  const numeric = yearLast.exec(text);
+  if (numeric !== null) return { day: dayInOrder(numbersOf(numeric), order), length: numeric[0].length };
+  const named = dayNamed.exec(text);
+  if (named !== null) return { day: dayOf(Number(named[3]), monthOf(named[2] ?? ""), Number(named[1])), length: named[0].length };
+  const american = monthNamed.exec(text);
+  if (american !== null) return { day: dayOf(Number(american[3]), monthOf(american[1] ?? ""), Number(american[2])), length: american[0].length };
+  return { day: undefined, length: 0 };
+}
+
+/** Reads a date cell, with or without a time in it: a serial number, or a text in one of the usual ways. */
+export function readDay(value: unknown, order: DateOrder | undefined): DayReading {
+  if (typeof value === "number") {
+    if (!(value >= 1 && value < lastDay + 1)) return nothing;
+    const day = Math.floor(value);
+    return { read: "day", day, time: value === day ? undefined : value - day };
+  }
+  const text = cellWords(value).replace(weekday, "");
+  const { day, length } = dayPart(text, order);
+  if (day === "ambiguous") return { read: "ambiguous" };
+  if (day === undefined) return nothing;
+  const rest = text.slice(length).replace(/^[T,\s]+/, "");
+  const time = rest === "" ? undefined : timeOf(rest);
+  return rest !== "" && time === undefined ? nothing : { read: "day", day, time };
+}
+
+/** Reads a time cell: a part of a day, or a text. Undefined where it is none. */
+export function readTime(value: unknown): number | undefined {
+  if (typeof value === "number") return value >= 0 && value < 1 ? value : undefined;
+  return timeOf(cellWords(value));
+}
+
+/** How a sheet's dates are to be read. */
+export interface MomentRules {
+  readonly order: DateOrder | undefined;
+  /** The part of a day that stands for a time that the sheet does not name; undefined where there is none. */
+  readonly usualTime: number | undefined;
+}
+
+export type MomentReading = { readonly moment: number } | { readonly why: string };
+
+/** Date cell and time cell together as one serial number, or why not. `time` is undefined where the sheet has no such column. */
+export function readMoment(date: unknown, time: { readonly value: unknown } | undefined, { order, usualTime }: MomentRules): MomentReading {
+  const given = `"${cellWords(date)}"`;
+  const reading = readDay(date, order);
+  if (reading.read === "ambiguous") return { why: `the date ${given} can be read two ways` };
+  if (reading.read === "nothing") return { why: `the date ${given} cannot be read` };
+  if (reading.day < firstDay) return { why: `the date ${given} is before the year 2000` };
+  const timeText = time === undefined ? "" : cellWords(time.value);
+  const beside = timeText === "" ? undefined : readTime(time?.value);
+  if (timeText !== "" && beside === undefined) return { why: `the time "${timeText}" cannot be read` };
+  if (beside !== undefined && reading.time !== undefined) return { why: `a time stands with the date ${given} and another beside it, "${timeText}"` };
+  const part = beside ?? reading.time ?? usualTime;
+  return part === undefined ? { why: "the time is blank" } : { moment: reading.day + part };
+}
+
+/** Orders that the dates of a column speak for: 3/14/2027 can only have the month first. Ambiguous ones speak for none. */
+export function ordersIn(values: readonly unknown[]): { readonly proven: readonly DateOrder[]; readonly ambiguous: boolean } {
+  const proven = new Set<DateOrder>();
+  let ambiguous = false;
+  for (const value of values) {
+    if (typeof value !== "string" || yearLast.exec(cellWords(value).replace(weekday, "")) === null) continue;
+    const [month, day] = (["month first", "day first"] as const).map((order) => readDay(value, order).read === "day");
+    if (readDay(value, undefined).read === "ambiguous") ambiguous = true;
+    else if (month !== day) proven.add(month === true ? "month first" : "day first");
+  }
+  return { proven: [...proven], ambiguous };
+}
