@@ -32,6 +32,17 @@ function overflow(): Promise<number> {
   return bench.pane.locator("html").evaluate((page) => page.scrollWidth - page.clientWidth);
 }
 
+async function unfold(): Promise<void> {
+  await bench.pane.locator("details").evaluateAll((folds) => { for (const fold of folds) fold.setAttribute("open", ""); });
+}
+
+const formsElsewhere = [
+  { view: "Claims", button: "Add a cost line", form: "Cost line" },
+  { view: "Shop", button: "Limits", form: "Limits" },
+  { view: "Shop", button: "Change concentrate CN-1", form: "Concentrate CN-1" },
+  { view: "Shop", button: "Record a count or receipt", form: "Stock" },
+];
+
 const forms = ["Item", "Meter check", "Charge", "Bench test", "Baseline", "Load", "Reading", "Top-up", "Level make-up", "Care", "Change-out", "Release"];
 
 describe("the pane, at 320 px", () => {
@@ -39,8 +50,10 @@ describe("the pane, at 320 px", () => {
     await bench.page.emulateMedia({ colorScheme: scheme });
     await narrowPane();
     expect(await bench.pane.locator("html").evaluate(() => window.innerWidth)).toBe(320);
-    for (const view of ["Now", "Functions", "Record"]) {
+    for (const view of ["Now", "Try", "Claims", "Functions", "Shop", "Record"]) {
       await bench.pane.getByRole("tab", { name: view }).click();
+      await bench.pane.getByText("Opening…").waitFor({ state: "detached" });
+      if (view === "Try" || view === "Shop") await unfold();
       expect([view, await faults(), await overflow()]).toEqual([view, [], 0]);
     }
     for (const form of forms) {
@@ -48,6 +61,14 @@ describe("the pane, at 320 px", () => {
       await bench.pane.getByRole("form", { name: form }).waitFor();
       expect([form, await faults(), await overflow()]).toEqual([form, [], 0]);
       await bench.pane.getByRole("button", { name: "All entries" }).click();
+    }
+    for (const { view, button, form } of formsElsewhere) {
+      await bench.pane.getByRole("tab", { name: view }).click();
+      await unfold();
+      await bench.pane.getByRole("button", { name: button, exact: true }).click();
+      await bench.pane.getByRole("form", { name: form }).waitFor();
+      expect([form, await faults(), await overflow()]).toEqual([form, [], 0]);
+      await bench.pane.getByRole("button", { name: view, exact: true }).click();
     }
   });
 

@@ -3,6 +3,7 @@ import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { shareBases } from "../../joblog/words.ts";
 import type { Finding } from "../entries/entry-form.ts";
 import { figure, money } from "../fields/figures.ts";
+import { claimsInBath } from "./share-plan.ts";
 
 interface ClaimShare {
   readonly claim: string;
@@ -57,7 +58,8 @@ function findingsOf(log: LogSnapshot, bath: string, basis: string, shares: reado
       : []),
     ...log.rows.shares.map(rowFacts).flatMap((row): readonly Finding[] => {
       const check = row.text("unitsCheck");
-      return check?.startsWith("the loads") === true
+      // A bath whose loads were not logged is shared by typed units alone.
+      return check?.startsWith("the loads") === true && claimsInBath(log, bath).length > 0
         ? [{ tone: "watch", text: `${row.text("claim") ?? ""}: ${figure(row.number("units") ?? 0, 2)} units typed, ${check}. Empty the typed cell on the sheet Costs, or correct the loads.` }]
         : [];
     }),

@@ -7,6 +7,8 @@ import type { Finding, Tone } from "../entries/entry-form.ts";
 
 const useStyles = makeStyles({
   panel: {
+    // Drawn only where a contrast theme takes the background away.
+    border: "1px solid transparent",
     backgroundColor: tokens.colorNeutralBackground3,
     borderRadius: tokens.borderRadiusLarge,
     padding: tokens.spacingHorizontalM,

@@ -74,6 +74,13 @@ describe("sharing a bath out", () => {
   });
 });
 
+describe("a bath whose loads were not logged", () => {
+  it("is shared by typed units without a word about loads", () => {
+    const typedOnly = withCells({ ...log, rows: { ...log.rows, loads: [] } }, "shares", "D-0427", { unitsUsed: 11, unitsCheck: "the loads say 0" });
+    expect(shareResult({ ...typedOnly, fields: { ...typedOnly.fields, loadsLeftOut: 0, sharesCheck: 0 } })?.findings.map(({ tone }) => tone)).toEqual(["good"]);
+  });
+});
+
 describe("the cost line form", () => {
   const typed = { what: "Filter bags", amount: "12.50", document: "INV 7" };
 

@@ -1,0 +1,99 @@
+import { readFile } from "node:fs/promises";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+
+let bench: WorkbenchSession;
+
+beforeAll(async () => {
+  bench = await openWorkbench();
+});
+
+afterAll(async () => {
+  await bench.close();
+});
+
+const tab = (name: string) => bench.pane.getByRole("tab", { name, exact: true }).click();
+const button = (name: string | RegExp) => bench.pane.getByRole("button", { name });
+const main = () => bench.pane.getByRole("main");
+
+describe("the views beside Now and Record", () => {
+  it("put a tried formula in the selected cell, which then shows the same figure", async () => {
+    await tab("Try");
+    await bench.pane.getByText("Dose for a strength").click();
+    await bench.pane.getByLabel("Strength", { exact: true }).first().fill("1+40");
+    await bench.select("Job!P60");
+    await button("Put in sheet: Dose for a strength").click();
+    await bench.pane.getByText(/The formula is in/).waitFor();
+    // 121.175 gal in 41 parts.
+    await expect.poll(() => bench.value("Job!P60")).toBeCloseTo(121.175 / 41, 3);
+  });
+
+  it("share the bath out by another basis, with typed units emptied as announced", async () => {
+    await tab("Claims");
+    await bench.pane.getByLabel("Shared by").selectOption("basket-minutes");
+    await button("Share out this bath").click();
+    await bench.pane.getByText(/is shared out by basket-minutes/).waitFor();
+    // These days were shared by typed units alone: without them no claim has any, and the view says so.
+    await bench.pane.getByText("No claim has units of this bath yet, so nothing is shared out.").waitFor();
+  });
+
+  it("record a cost line and take it back", async () => {
+    await tab("Claims");
+    await button("Add a cost line").click();
+    await bench.pane.getByRole("combobox", { name: "What" }).fill("Filter bags");
+    await bench.pane.getByRole("textbox", { name: "Amount" }).fill("12.50");
+    await button("Record cost line").click();
+    await bench.pane.getByText("Recorded: cost line of 12.50, Filter bags.").waitFor();
+    await button(/^Take back/).click();
+    await bench.pane.getByRole("form", { name: "Cost line" }).waitFor();
+    await button("Claims").click();
+  });
+
+  it("bring a claim's statement to the front", async () => {
+    await tab("Claims");
+    await bench.pane.getByLabel("Claim", { exact: true }).selectOption("D-0431");
+    await button("Show the statement").click();
+    await bench.pane.getByText(/is the statement of claim D-0431/).waitFor();
+  });
+
+  it("change a limit of the shop, and refuse one out of range beside its field", async () => {
+    await tab("Shop");
+    await button("Limits").click();
+    const life = bench.pane.getByRole("textbox", { name: /^Bath old after/ });
+    await life.fill("500");
+    await button("Save").click();
+    expect(await main().innerText()).toMatch(/"500" is out of range\. Allowed: 1 to 60/);
+    await life.fill("5");
+    await button("Save").click();
+    await bench.pane.getByText("Saved: Limits.").waitFor();
+    await button("Limits").click();
+    expect(await life.inputValue()).toBe("5");
+    await button("Shop").click();
+  });
+
+  it("save the shop's defaults to a file and refuse a file that is none", async () => {
+    await tab("Shop");
+    await bench.pane.getByText("As a file").click();
+    const waiting = bench.page.waitForEvent("download");
+    await button("Save to a file").click();
+    const saved = JSON.parse(await readFile(await (await waiting).path(), "utf8")) as { limits: Record<string, unknown> };
+    expect(saved.limits["bathLife"]).toBe(5);
+    await bench.pane.locator("input[type=file]").setInputFiles({ name: "other.json", mimeType: "application/json", buffer: Buffer.from("{}") });
+    await bench.pane.getByText(/no file of shop defaults/).waitFor();
+    const changed = JSON.stringify({ ...saved, limits: { ...saved.limits, bathLife: 6 } });
+    await bench.pane.locator("input[type=file]").setInputFiles({ name: "shop.json", mimeType: "application/json", buffer: Buffer.from(changed) });
+    await bench.pane.getByText("Bath old after: 5 → 6").waitFor();
+    await button("Change the log so").click();
+    await bench.pane.getByText("Taken over: 1 changes.").waitFor();
+  });
+
+  it("say when a view's file does not come, and open it when asked again", async () => {
+    await bench.page.route("**/pane-functions.js", (route) => route.abort());
+    await tab("Functions");
+    await bench.pane.getByText("This view could not be loaded.").waitFor();
+    await bench.page.unroute("**/pane-functions.js");
+    await button("Try again").click();
+    await bench.pane.getByRole("searchbox").waitFor();
+    expect(bench.strangers).toEqual([]);
+  });
+});
