@@ -27,14 +27,14 @@ export interface ShopForm {
 const digits = 6;
 
 /** What a cell holds, as a person would type it. */
-export function typedText(value: RowValue | undefined, { column }: EntryField): string {
+function typedText(value: RowValue | undefined, { column }: EntryField): string {
   if (value === undefined) return "";
   if (typeof value !== "number") return String(value);
   if (column.type === "date") return fieldTextOf(value).slice(0, 10);
   return figure(value, digits);
 }
 
-export interface ReadForm {
+interface ReadForm {
   readonly values: Draft;
   readonly converted: Readonly<Partial<Record<string, string>>>;
   readonly problems: readonly FieldProblem[];
