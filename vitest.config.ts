@@ -2,7 +2,7 @@ import { defineConfig } from "vitest/config";
 
 export default defineConfig({
   test: {
-    include: ["tests/{unit,reference,property,contract}/**/*.test.ts"],
+    include: ["tests/{unit,reference,property,contract,demo-week}/**/*.test.ts"],
     testTimeout: 30_000,
     reporters: ["default"],
   },

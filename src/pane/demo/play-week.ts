@@ -1,12 +1,17 @@
 import { announce, checkNotCancelled, type LongWork } from "../../excel/long-work.ts";
-import { appendRows, buildLog, readLog } from "../../excel/log-workbook.ts";
+import { buildLog, readLog } from "../../excel/log-workbook.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/lay-out.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { recordActionOf } from "../actions/record-actions.ts";
+import { recordCostLine } from "../actions/record-cost-line.ts";
+import type { RecordAction } from "../actions/record-entry.ts";
+import { recordStockMove } from "../actions/record-stock-move.ts";
+import { shareBath } from "../actions/share-bath.ts";
+import { sharePlan } from "../claims/share-plan.ts";
+import type { EntryId } from "../entries/entry-form.ts";
 import { fillForm, type FilledForm } from "../entries/fill-form.ts";
-import type { WeekEvent } from "./week-event.ts";
-import type { WeekLine } from "./week-lines.ts";
+import { bathOne, type WeekEvent } from "./week-event.ts";
 import { weekShop } from "./week-shop.ts";
 import { demoWeek } from "./week.ts";
 
@@ -19,9 +24,9 @@ export class WeekProblem extends Error {
 }
 
 export interface Played {
-  readonly event: WeekEvent | WeekLine;
-  /** What the form showed just before it was recorded; nothing where the line was typed on its sheet. */
-  readonly filled?: FilledForm;
+  readonly event: WeekEvent;
+  /** What the form showed just before it was recorded. */
+  readonly filled: FilledForm;
   /** The log with the entry in it. */
   readonly log: LogSnapshot;
 }
@@ -53,22 +58,27 @@ function unseen({ draft }: WeekEvent, { groups }: FilledForm): readonly string[]
   return Object.keys(draft).filter((key) => !shown.has(key)).map((key) => `The form has no field "${key}".`);
 }
 
-async function record(event: WeekEvent, log: LogSnapshot): Promise<FilledForm> {
-  const action = recordActionOf(event.entry);
+/** Cost and stock are recorded from other views than the rest. */
+function actionOf(entry: EntryId): RecordAction {
+  if (entry === "cost line") return recordCostLine;
+  return entry === "stock move" ? recordStockMove : recordActionOf(entry);
+}
+
+async function play(event: WeekEvent, log: LogSnapshot): Promise<Played> {
+  const action = actionOf(event.entry);
   const filled = fillForm(action.form, event.draft, { log, system: "US", bath: event.bath, now: event.at });
   const against = [...unseen(event, filled), ...objections(event, filled)];
   if (against.length > 0) throw new WeekProblem(event, against);
   await action.run(filled.meaning);
-  return filled;
+  return { event, filled, log: await presentLog() };
 }
 
-async function play(event: WeekEvent | WeekLine, log: LogSnapshot): Promise<Played> {
-  if ("row" in event) {
-    await appendRows([event.row]);
-    return { event, log: await presentLog() };
-  }
-  const filled = await record(event, log);
-  return { event, filled, log: await presentLog() };
+/** Shares the first bath out among its claims, as the Claims view does. */
+export async function shareWeek(log: LogSnapshot, basis: string): Promise<LogSnapshot> {
+  const { changes } = sharePlan(log, bathOne, basis);
+  if (changes === undefined) return log;
+  await shareBath.run(changes);
+  return presentLog();
 }
 
 /**
@@ -82,10 +92,10 @@ export async function playWeek({ afterEntry, ...work }: WeekOptions = {}): Promi
   for (const [index, event] of demoWeek.entries()) {
     const at = event.at.replace("T", " ");
     checkNotCancelled(work, `The week stands as far as ${at}.`);
-    await announce(work, { step: index + 1, of: demoWeek.length, words: `${at}: ${"row" in event ? "a line of stock or cost" : event.entry}` });
+    await announce(work, { step: index + 1, of: demoWeek.length, words: `${at}: ${event.entry}` });
     const played = await play(event, log);
     log = played.log;
     await afterEntry?.(played);
   }
-  return log;
+  return shareWeek(log, "baskets");
 }

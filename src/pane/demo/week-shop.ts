@@ -44,8 +44,6 @@ export const weekShop: LogContent = {
     sewerHigh: 10,
     permit: "QH-IU-017 (invented)",
     chartBath: bathOne,
-    shareBath: bathOne,
-    shareBasis: "baskets",
     statementClaim: "D-0436",
   },
   rows: {
@@ -55,7 +53,6 @@ export const weekShop: LogContent = {
     concentrates,
     people,
     itemCounts: claims.map(({ claim }) => ({ claim })),
-    shares: claims.map(({ claim }) => ({ claim })),
     stockBalance: [{ concentrate: "CN-1", leadDays: 4, safety: 5 }],
   },
 };
