@@ -11,7 +11,6 @@ export interface SheetReading {
   readonly firstRow: number;
   readonly firstColumn: number;
   readonly values: readonly (readonly unknown[])[];
-  readonly formats: readonly (readonly unknown[])[];
   /** Rows and columns that hold something and were not read. */
   readonly rowsLeftOut: number;
   readonly columnsLeftOut: number;
@@ -27,14 +26,13 @@ export async function readActiveSheet(): Promise<SheetReading> {
       if (used.isNullObject) throw new LogProblem({ what: `The sheet ${worksheet.name} is blank.`, remedy: "Click the tab of the sheet that you want to adopt, then read it again." });
       const { rowIndex, columnIndex, rowCount, columnCount } = used;
       const [rows, columns] = [Math.min(rowCount, mostRows), Math.min(columnCount, mostColumns)];
-      const cells = worksheet.getRangeByIndexes(rowIndex, columnIndex, rows, columns).load("values,numberFormat");
+      const cells = worksheet.getRangeByIndexes(rowIndex, columnIndex, rows, columns).load("values");
       await context.sync();
       return {
         name: worksheet.name,
         firstRow: rowIndex + 1,
         firstColumn: columnIndex,
         values: cells.values as readonly (readonly unknown[])[],
-        formats: cells.numberFormat as readonly (readonly unknown[])[],
         rowsLeftOut: rowCount - rows,
         columnsLeftOut: columnCount - columns,
       };

@@ -7,9 +7,17 @@ const office = (code: string, message = ""): unknown => ({ code, message, debugI
 describe("what Office reports", () => {
   test.each([
     ["AccessDenied", /protected/, /Unprotect/],
+    ["AccessDeniedProtected", /protected/, /Unprotect/],
     ["InvalidOperationInCellEditMode", /cell is being edited/, /Enter or Esc/],
     ["ItemNotFound", /missing or has been renamed/, /Undo/],
-    ["InsertDeleteConflict", /Another person/, /try again/],
+    ["InvalidReference", /missing or has been renamed/, /leaves your rows alone/],
+    ["InsertDeleteConflict", /Another person/, /last rows of the log.*try again/],
+    ["MergeConflict", /Another person/, /last rows of the log.*try again/],
+    ["EditModeConflict", /Another person/, /last rows of the log.*try again/],
+    ["ConnectionFailure", /lost its connection/, /Check the network; what you typed stays here.*last rows of the log/],
+    ["ServiceNotAvailable", /lost its connection/, /what you typed stays here/],
+    ["Busy", /Excel is busy/, /Wait a moment/],
+    ["RequestAborted", /stopped before/, /undo it/],
     ["GeneralException", /stopped before/, /last rows of the log/],
     ["RequestPayloadSizeLimitExceeded", /larger than Excel hands over/, /new workbook/],
     ["ApiNotFound", /version of Excel/, /needs Excel/],
@@ -21,6 +29,11 @@ describe("what Office reports", () => {
 
   test("cell editing is known by its words where the code is a general one", () => {
     expect(problemFrom(office("InvalidOperation", "Excel is in cell-editing mode.")).remedy).toMatch(/Enter or Esc/);
+  });
+
+  test("a workbook for reading only and a protected one are known by their words where the code is a general one", () => {
+    expect(problemFrom(office("InvalidOperation", "The workbook is read-only.")).remedy).toMatch(/open a copy that you may edit/);
+    expect(problemFrom(office("GeneralException", "The cell is on a protected sheet.")).remedy).toMatch(/Unprotect/);
   });
 
   test("an unknown code keeps Excel's own words", () => {

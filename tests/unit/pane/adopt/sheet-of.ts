@@ -3,7 +3,7 @@ import type { AdoptAnswers } from "../../../../src/pane/adopt/adopt-answers.ts";
 import { tableBelow, type SheetTable } from "../../../../src/pane/adopt/sheet-table.ts";
 
 export function readingOf(values: readonly (readonly unknown[])[]): SheetReading {
-  return { name: "pH log", firstRow: 1, firstColumn: 0, values, formats: values.map((row) => row.map(() => "General")), rowsLeftOut: 0, columnsLeftOut: 0 };
+  return { name: "pH log", firstRow: 1, firstColumn: 0, values, rowsLeftOut: 0, columnsLeftOut: 0 };
 }
 
 export function sheetOf(headings: readonly string[], ...rows: readonly (readonly unknown[])[]): SheetTable {
