@@ -3,7 +3,9 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["tests/{unit,reference,property,contract,demo-week}/**/*.test.ts"],
-    testTimeout: 30_000,
+    // Many tests build a whole log in the grid, which takes seconds, and more on a busy machine.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     reporters: ["default"],
   },
 });
