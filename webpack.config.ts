@@ -54,7 +54,8 @@ const pages = [
   { from: "LICENSE", to: "LICENSE.txt", toType: "file" as const },
 ];
 
-/** The bundles of the add-in and of the workbench. `functions.js` shares no module instance with the pane. */
+/** The bundles of the add-in and of the workbench. `functions.js` shares no module instance with the pane.
+ * What several of the pane's later views need comes once, with the first of them. */
 export function configuration(mode: "production" | "development"): webpack.Configuration {
   return {
     mode,
@@ -78,7 +79,10 @@ export function configuration(mode: "production" | "development"): webpack.Confi
         { test: /@fluentui[\\/]react-components[\\/]lib[\\/]index\.js$/, sideEffects: true },
       ],
     },
-    optimization: { splitChunks: false, runtimeChunk: false },
+    optimization: {
+      splitChunks: { chunks: "async", cacheGroups: { default: false, defaultVendors: false, shared: { name: "pane-shared", minChunks: 2 } } },
+      runtimeChunk: false,
+    },
     performance: { hints: false },
     plugins: [new CopyPlugin({ patterns: [...pages, ...vendorFiles] })],
   };

@@ -10,11 +10,10 @@ import { presentOf } from "./store/log-clock.ts";
 import { useLog, type LogStore } from "./store/use-log.ts";
 import { usePaneTheme } from "./theme/use-pane-theme.ts";
 import { darkTheme } from "./theme/pane-theme.ts";
-import { LaterAdoptView, LaterClaimsView, LaterFunctionsView, LaterShopView, LaterStartView, LaterTryView } from "./views/later-views.ts";
+import { LaterAdoptView, LaterClaimsView, LaterFunctionsView, LaterRecordView, LaterShopView, LaterStartView, LaterTryView } from "./views/later-views.ts";
 import { NowView } from "./views/now-view.tsx";
 import { ProblemBar } from "./views/problem-bar.tsx";
 import { ProblemView } from "./views/problem-view.tsx";
-import { RecordView } from "./views/record-view.tsx";
 import { RepairView } from "./views/repair-view.tsx";
 import { tabId, ViewTabs, type View } from "./views/view-tabs.tsx";
 import { usePageStyles } from "./views/use-page-styles.ts";
@@ -69,7 +68,7 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
   }
   if (chosen.adopting) return <LaterAdoptView log={log} system={system} onWritten={refresh} onClose={() => { onChoose({ adopting: false }); }} />;
   return (
-    <RecordView
+    <LaterRecordView
       log={log}
       system={system}
       bath={bath}

@@ -1,4 +1,3 @@
-import type { StepKind } from "../../joblog/step.ts";
 import type { EntryId } from "../entries/entry-form.ts";
 import { recordAddition } from "./record-addition.ts";
 import { recordBaseline } from "./record-baseline.ts";
@@ -34,24 +33,4 @@ export function recordActionOf(id: EntryId): RecordAction {
   const action = recordActions.find((one) => one.form.id === id);
   if (action === undefined) throw new RangeError(`No action records "${id}".`);
   return action;
-}
-
-const entryOfStep: Readonly<Record<StepKind, EntryId | undefined>> = {
-  "opening dose": "addition",
-  "bench test": "bench test",
-  baseline: "baseline",
-  reading: "reading",
-  "top-up": "addition",
-  "make-up": "level make-up",
-  "meter check": "meter check",
-  "change-out": "change-out",
-  release: "release",
-  closed: "charge",
-  wait: undefined,
-};
-
-/** The form that belongs to a next step. */
-export function actionForStep(kind: StepKind): RecordAction | undefined {
-  const id = entryOfStep[kind];
-  return id === undefined ? undefined : recordActionOf(id);
 }

@@ -4,6 +4,7 @@ import { additionFindings } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
 import { alkaliCaution } from "./cautions.ts";
 import type { EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
 import { amountProblems, heldBy } from "./tank-limits.ts";
@@ -42,7 +43,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** Concentrate that goes in after the charge. */
 export const additionEntry: EntryForm = {
   id: "addition",
-  title: "Top-up",
+  title: entryNames.addition,
   purpose: "Concentrate into a bath: top-up, second part of the opening dose, corrective.",
   submit: "Record top-up",
   caution: alkaliCaution,

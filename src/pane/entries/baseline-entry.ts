@@ -6,6 +6,7 @@ import { askNumber } from "../store/ask.ts";
 import { bathFacts } from "./bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
 import type { Draft, EntryContext, EntryForm, FieldProblem, FilledFields, Finding, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField, meterField } from "./fields-of.ts";
 import { meterDoubts } from "./meter-doubts.ts";
 import { nextIds } from "./next-id.ts";
@@ -106,7 +107,7 @@ function meaning(filled: FilledFields, context: EntryContext, values: Draft): Me
 /** Three or more readings at once: the log takes their median as the number to come back to. */
 export const baselineEntry: EntryForm = {
   id: "baseline",
-  title: "Baseline",
+  title: entryNames.baseline,
   purpose: "Three readings of cooled samples; the bath comes back to their median.",
   submit: "Record baseline",
   caution: hotSampleCaution,

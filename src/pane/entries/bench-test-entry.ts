@@ -2,6 +2,7 @@ import { surfaces } from "../../joblog/words.ts";
 import { bathFacts } from "./bath-values.ts";
 import { alkaliCaution } from "./cautions.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
 
@@ -72,7 +73,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** One row for every surface tried, failures too. */
 export const benchTestEntry: EntryForm = {
   id: "bench test",
-  title: "Bench test",
+  title: entryNames["bench test"],
   purpose: "Does the bath clean every kind of surface in the load? Failures count too.",
   submit: "Record bench test",
   caution: `${alkaliCaution} Label every spray bottle.`,

@@ -3,6 +3,7 @@ import { careCaution } from "./cautions.ts";
 import { careFindings } from "./care-findings.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryField, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField, textsOf } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
 import { amountProblems, heldBy } from "./tank-limits.ts";
@@ -56,7 +57,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** Skimming, filtering, drains, rinse checks, degassing, foil tests: the kind decides what is asked. */
 export const careEntry: EntryForm = {
   id: "care",
-  title: "Care",
+  title: entryNames.care,
   purpose: "Skim, filter, drain, rinse check, degas, foil test.",
   submit: "Record care",
   caution: careCaution,

@@ -7,6 +7,7 @@ import { changeOutCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import { changeOutFindings } from "./change-out-findings.ts";
 import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field } from "./fields-of.ts";
 
 const tables = ["benchTests", "readings", "additions", "loads", "care"] as const;
@@ -51,7 +52,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** The end of a bath: completes its own row; the release follows. */
 export const changeOutEntry: EntryForm = {
   id: "change-out",
-  title: "Change-out",
+  title: entryNames["change-out"],
   purpose: "The end of a bath: when and why. Neutralizing and release follow.",
   submit: "Close this bath",
   caution: changeOutCaution,

@@ -2,7 +2,8 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { findRow, rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
 import { volume as volumeWords } from "../../joblog/units-of.ts";
 import { amount, figure } from "../fields/figures.ts";
-import { askNumber, type Answer } from "../store/ask.ts";
+import type { Answer } from "../store/answer.ts";
+import { askNumber } from "../store/ask.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
 
 /** The dose of a charge, piece by piece as the Baths sheet works it out. */

@@ -5,6 +5,7 @@ import { bathIds } from "./bath-values.ts";
 import { chargeCaution } from "./cautions.ts";
 import { chargeDose, doseFindings } from "./charge-dose.ts";
 import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
 import { labelStrength, labelStrengths } from "./label-strength.ts";
 import { nextIds, proposedBathId } from "./next-id.ts";
@@ -106,7 +107,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** A new bath with its first water and concentrate. */
 export const chargeEntry: EntryForm = {
   id: "charge",
-  title: "Charge",
+  title: entryNames.charge,
   purpose: "A fresh fill: its dose, and what went in first.",
   submit: "Record charge",
   caution: chargeCaution,

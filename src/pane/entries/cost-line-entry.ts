@@ -2,6 +2,7 @@ import { findRow } from "../../joblog/bath-facts.ts";
 import { money } from "../fields/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, textsOf } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
 
@@ -36,7 +37,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** A cost that is neither concentrate nor water: those come from the additions by themselves. */
 export const costLineEntry: EntryForm = {
   id: "cost line",
-  title: "Cost line",
+  title: entryNames["cost line"],
   purpose: "Labor, electricity, disposal: what a bath cost beside concentrate and water.",
   submit: "Record cost line",
   caution: "The shop's own mistakes go to the shop, never to a claim.",

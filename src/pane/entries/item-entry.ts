@@ -3,6 +3,7 @@ import type { SnapshotRow } from "../../joblog/log-snapshot.ts";
 import { itemsCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, textsOf } from "./fields-of.ts";
 import { bathDoubts } from "./item-hazards.ts";
 import { itemFindings, type ItemFacts } from "./item-findings.ts";
@@ -79,7 +80,7 @@ function fieldsLeft(ids: readonly string[], row: SnapshotRow | undefined, values
 /** A piece as it comes in, or what became of one that stands in the list. */
 export const itemEntry: EntryForm = {
   id: "item",
-  title: "Item",
+  title: entryNames.item,
   purpose: "A piece that came in, where it goes, and what became of it.",
   submit: "Record item",
   caution: itemsCaution,

@@ -6,6 +6,7 @@ import { bathFacts } from "./bath-values.ts";
 import { alkaliCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { Draft, EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField, inputColumn } from "./fields-of.ts";
 import { keyed } from "./level-make-up-facts.ts";
 import { makeUpFindings } from "./level-make-up-findings.ts";
@@ -65,7 +66,7 @@ function proposedAmount(values: Draft, context: EntryContext): string {
 /** Water back to the line, and the concentrate that left with the pieces. */
 export const levelMakeUpEntry: EntryForm = {
   id: "level make-up",
-  title: "Level make-up",
+  title: entryNames["level make-up"],
   purpose: "Water back to the line; says what evaporated and what was carried out.",
   submit: "Record level make-up",
   caution: alkaliCaution,

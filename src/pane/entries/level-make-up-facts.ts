@@ -1,5 +1,6 @@
 import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
-import { askRow, type Answer } from "../store/ask.ts";
+import type { Answer } from "../store/answer.ts";
+import { askRow } from "../store/ask.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
 import { tankOf } from "./tank-limits.ts";

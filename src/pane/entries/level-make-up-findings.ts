@@ -1,6 +1,7 @@
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { amount as amountFigure, figure } from "../fields/figures.ts";
-import { askNumber, type Answer } from "../store/ask.ts";
+import type { Answer } from "../store/answer.ts";
+import { askNumber } from "../store/ask.ts";
 import { bathFacts } from "./bath-values.ts";
 import { inJugs } from "./charge-dose.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";

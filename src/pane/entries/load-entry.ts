@@ -5,6 +5,7 @@ import { loadCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import { bathState } from "../../joblog/words.ts";
 import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
 import { rowsOfBath } from "../../joblog/bath-facts.ts";
@@ -40,7 +41,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** One load: whose it is decides later who pays for the bath. */
 export const loadEntry: EntryForm = {
   id: "load",
-  title: "Load",
+  title: entryNames.load,
   purpose: "Baskets of one claim that went into a bath.",
   submit: "Record load",
   caution: loadCaution,

@@ -2,6 +2,7 @@ import { lastReadingOf } from "../../joblog/bath-facts.ts";
 import { figure } from "../fields/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField, meterField, metersOf } from "./fields-of.ts";
 import { meterFindings } from "./meter-findings.ts";
 import { nextIds } from "./next-id.ts";
@@ -45,7 +46,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** As found in two buffers, before anything is adjusted; says which earlier readings change. */
 export const meterCheckEntry: EntryForm = {
   id: "meter check",
-  title: "Meter check",
+  title: entryNames["meter check"],
   purpose: "As found in two buffers before adjusting; reaches back to earlier readings.",
   submit: "Record meter check",
   caution: "Rinse the electrode between buffers; an oil film goes with detergent, then 1:10 acid, then rinse. Fresh buffer in the cup, none back into the bottle.",

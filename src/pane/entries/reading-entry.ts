@@ -7,6 +7,7 @@ import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField, meterField } from "./fields-of.ts";
 import { judgeReading } from "./judge-reading.ts";
 import { judgeRecovery } from "./judge-recovery.ts";
@@ -92,7 +93,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** One reading, judged while it is typed. */
 export const readingEntry: EntryForm = {
   id: "reading",
-  title: "Reading",
+  title: entryNames.reading,
   purpose: "pH as the meter shows it, with the temperature of the sample.",
   submit: "Record reading",
   caution: hotSampleCaution,

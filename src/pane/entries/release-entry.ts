@@ -5,6 +5,7 @@ import { bathFacts, bathIds } from "./bath-values.ts";
 import { releaseCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { nextIds } from "./next-id.ts";
 import { allColumns, releaseGroups } from "./release-groups.ts";
 import { openRelease, releaseFacts } from "./release-facts.ts";
@@ -69,7 +70,7 @@ function proposedBath(typed: Draft, context: EntryContext): string {
 /** Neutralizing, results and release of a closed bath; entered in one go or as the stages, the results and the release come. */
 export const releaseEntry: EntryForm = {
   id: "release",
-  title: "Release",
+  title: entryNames.release,
   purpose: "Acid in stages, limits, results; then where and when it went.",
   submit: "Record release",
   caution: releaseCaution,

@@ -3,6 +3,7 @@ import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { amount, money } from "../fields/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
 import { field, initialsField, textsOf } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
 
@@ -42,7 +43,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 /** What came, what stands on the shelf, what left it other than into a bath. */
 export const stockMoveEntry: EntryForm = {
   id: "stock move",
-  title: "Stock",
+  title: entryNames["stock move"],
   purpose: "A count, a receipt, or what left the shelf other than into a bath.",
   submit: "Record stock line",
   groups: (_values, { log }) => [

@@ -1,41 +1,28 @@
 import { findFunction } from "../../../functions/catalogue.ts";
-import type { CellMatrix, CellValue } from "../../../functions/define-function.ts";
-import { evaluate } from "../../../functions/evaluate.ts";
-import { DomainError } from "../../core/domain-error.ts";
-
-/** A live figure, or why there is none. */
-export type Answer<Value> = { readonly known: true; readonly value: Value } | { readonly known: false; readonly why: string };
-
-type Cell = CellValue | CellMatrix | undefined;
+import type { CellInput, CellMatrix, CellValue } from "../../../functions/define-function.ts";
+import { answerOf, numberOf, type Answer } from "./answer.ts";
 
 /** What the worksheet function gives for these cells, whatever its shape. */
-export function ask(id: string, ...cells: readonly Cell[]): Answer<CellValue | CellMatrix> {
+export function ask(id: string, ...cells: readonly CellInput[]): Answer<CellValue | CellMatrix> {
   const definition = findFunction(id);
   if (definition === undefined) throw new RangeError(`There is no function ${id}.`);
-  try {
-    return { known: true, value: evaluate(definition, cells) };
-  } catch (error) {
-    if (error instanceof DomainError) return { known: false, why: error.message };
-    throw error;
-  }
+  return answerOf(definition, cells);
 }
 
 /** The number that the worksheet function gives for these cells: what a cell with the same formula would show. */
-export function askNumber(id: string, ...cells: readonly Cell[]): Answer<number> {
-  const answer = ask(id, ...cells);
-  if (!answer.known || typeof answer.value === "number") return answer as Answer<number>;
-  throw new TypeError(`${id} gave no number.`);
+export function askNumber(id: string, ...cells: readonly CellInput[]): Answer<number> {
+  return numberOf(ask(id, ...cells));
 }
 
 /** The words that the worksheet function gives. */
-export function askText(id: string, ...cells: readonly Cell[]): Answer<string> {
+export function askText(id: string, ...cells: readonly CellInput[]): Answer<string> {
   const answer = ask(id, ...cells);
   if (!answer.known || typeof answer.value === "string") return answer as Answer<string>;
   throw new TypeError(`${id} gave no text.`);
 }
 
 /** The numbers of the first spilled row. */
-export function askRow(id: string, ...cells: readonly Cell[]): Answer<readonly number[]> {
+export function askRow(id: string, ...cells: readonly CellInput[]): Answer<readonly number[]> {
   const answer = ask(id, ...cells);
   if (!answer.known) return answer;
   const row = Array.isArray(answer.value) ? answer.value[0] : undefined;
@@ -44,7 +31,7 @@ export function askRow(id: string, ...cells: readonly Cell[]): Answer<readonly n
 }
 
 /** The numbers of the first spilled column. */
-export function askColumn(id: string, ...cells: readonly Cell[]): Answer<readonly number[]> {
+export function askColumn(id: string, ...cells: readonly CellInput[]): Answer<readonly number[]> {
   const answer = ask(id, ...cells);
   if (!answer.known) return answer;
   if (!Array.isArray(answer.value)) throw new TypeError(`${id} spilled no rows.`);
@@ -52,7 +39,7 @@ export function askColumn(id: string, ...cells: readonly Cell[]): Answer<readonl
 }
 
 /** The truth value that the worksheet function gives. */
-export function askTruth(id: string, ...cells: readonly Cell[]): Answer<boolean> {
+export function askTruth(id: string, ...cells: readonly CellInput[]): Answer<boolean> {
   const answer = ask(id, ...cells);
   if (!answer.known || typeof answer.value === "boolean") return answer as Answer<boolean>;
   throw new TypeError(`${id} gave no truth value.`);

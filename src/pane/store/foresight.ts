@@ -1,11 +1,13 @@
 /** What the readings and additions of one bath say about what comes, asked of the worksheet functions. */
+import { timeLeft } from "../../../functions/top-up/time-left.ts";
+import { topUpLearned } from "../../../functions/top-up/top-up-learned.ts";
 import { findRow, rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { trendOf } from "../views/trend-points.ts";
 import { amount, figure } from "../fields/figures.ts";
-import { askNumber } from "./ask.ts";
+import { answerOf, numberOf } from "./answer.ts";
 
 const hoursADay = 24;
 
@@ -22,7 +24,7 @@ export function hoursLeft(log: LogSnapshot, bath: string): number | undefined {
   const since = trendStart(log, bath);
   const used = points.filter(({ when, comparable }) => comparable && when > since);
   if (trigger === undefined || used.length === 0) return undefined;
-  const days = askNumber("TIMELEFT", used.map(({ when }) => [when]), used.map(({ ph }) => [ph]), trigger);
+  const days = numberOf(answerOf(timeLeft, [used.map(({ when }) => [when]), used.map(({ ph }) => [ph]), trigger]));
   return days.known ? days.value * hoursADay : undefined;
 }
 
@@ -35,7 +37,7 @@ export function learnedTopUp(log: LogSnapshot, bath: string, ph: number): number
     .filter((facts) => facts.text("kind") === "concentrate" && facts.text("purpose") !== "opening" && facts.number("phBefore") !== undefined && facts.number("phAfter") !== undefined);
   if (baseline === undefined || known.length === 0) return undefined;
   const column = (id: string): number[][] => known.map((facts) => [facts.number(id) ?? 0]);
-  const answer = askNumber("TOPUPLEARNED", baseline, ph, column("amount"), column("phBefore"), column("phAfter"));
+  const answer = numberOf(answerOf(topUpLearned, [baseline, ph, column("amount"), column("phBefore"), column("phAfter")]));
   return answer.known ? answer.value : undefined;
 }
 

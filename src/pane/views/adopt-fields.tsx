@@ -1,5 +1,5 @@
+import { useControlStyles } from "./use-control-styles.ts";
 import { Field, Input, Select } from "@fluentui/react-components";
-import { useControlStyles } from "./entry-field.tsx";
 
 interface Option {
   readonly value: string;

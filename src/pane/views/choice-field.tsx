@@ -1,5 +1,5 @@
+import { useControlStyles } from "./use-control-styles.ts";
 import { Field, Select } from "@fluentui/react-components";
-import { useControlStyles } from "./entry-field.tsx";
 
 interface Props {
   readonly label: string;

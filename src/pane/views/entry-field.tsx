@@ -1,13 +1,9 @@
-import { Field, Input, makeStyles, Select, Textarea } from "@fluentui/react-components";
+import { Field, Input, Select, Textarea } from "@fluentui/react-components";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { fieldName } from "../fields/read-input.ts";
 import { columnUnit } from "../fields/unit-kinds.ts";
 import type { EntryField } from "../entries/entry-form.ts";
-
-/** Fluent's controls keep a width of their own; in a grid they take the cell's. */
-export const useControlStyles = makeStyles({
-  control: { width: "100%", minWidth: 0, "& input, & select": { width: "100%", minWidth: 0 } },
-});
+import { useControlStyles } from "./use-control-styles.ts";
 
 interface Props {
   readonly field: EntryField;

@@ -7,3 +7,6 @@ export const LaterStartView = laterView(async () => (await import(/* webpackChun
 export const LaterClaimsView = laterView(async () => (await import(/* webpackChunkName: "pane-claims" */ "./claims-view.tsx")).ClaimsView);
 export const LaterShopView = laterView(async () => (await import(/* webpackChunkName: "pane-shop" */ "./shop-view.tsx")).ShopView);
 export const LaterAdoptView = laterView(async () => (await import(/* webpackChunkName: "pane-adopt" */ "./adopt-view.tsx")).AdoptView);
+
+/** Fetched as soon as the first view stands, since most people came to record something. */
+export const LaterRecordView = laterView(async () => (await import(/* webpackChunkName: "pane-record", webpackPrefetch: true */ "./record-view.tsx")).RecordView);

@@ -5,15 +5,16 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { nextStep } from "../../joblog/next-step.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { Overdue } from "../../joblog/step.ts";
-import { actionForStep, recordActionOf } from "../actions/record-actions.ts";
 import { bathIds } from "../entries/bath-values.ts";
 import type { EntryId } from "../entries/entry-form.ts";
+import { entryNames } from "../entries/entry-names.ts";
+import { entryOfStep } from "../entries/entry-of-step.ts";
 import { foresight } from "../store/foresight.ts";
-import { useControlStyles } from "./entry-field.tsx";
 import { BathFigures } from "./bath-figures.tsx";
 import { ClaimShares } from "./claim-shares.tsx";
 import { TrendChart } from "./trend-chart.tsx";
 import { trendOf } from "./trend-points.ts";
+import { useControlStyles } from "./use-control-styles.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({
@@ -47,12 +48,11 @@ interface Props {
 function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
-  const charge = recordActionOf("charge");
   return (
     <section className={styles.step} aria-label="Next step">
       <p className={styles.sentence}>The log is ready. Record the first charge.</p>
       <Button appearance="primary" size="large" className={page.big} onClick={() => { onRecord("charge"); }}>
-        {charge.name}
+        {entryNames.charge}
       </Button>
     </section>
   );
@@ -60,14 +60,14 @@ function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
 
 function LateItem({ late, onRecord }: { readonly late: Overdue } & Pick<Props, "onRecord">): React.JSX.Element {
   const styles = useStyles();
-  const action = late.kind === undefined ? undefined : actionForStep(late.kind);
+  const entry = late.kind === undefined ? undefined : entryOfStep[late.kind];
   return (
     <li className={styles.lateItem}>
       <WarningRegular aria-hidden className={styles.lateIcon} />
       <span>{late.text}</span>
-      {action === undefined ? null : (
-        <Button size="large" className={styles.lateAction} onClick={() => { onRecord(action.form.id); }}>
-          {action.name}
+      {entry === undefined ? null : (
+        <Button size="large" className={styles.lateAction} onClick={() => { onRecord(entry); }}>
+          {entryNames[entry]}
         </Button>
       )}
     </li>
@@ -81,7 +81,7 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
   const { control } = useControlStyles();
   if (bath === undefined) return <NoBath onRecord={onRecord} />;
   const step = nextStep(log, bath, system, now);
-  const action = actionForStep(step.kind);
+  const entry = entryOfStep[step.kind];
   const trend = trendOf(log, bath);
   return (
     <div className={page.page}>
@@ -99,9 +99,9 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
             sentence === undefined ? null : <p key={sentence} className={mergeClasses(page.quiet, styles.reason)}>{sentence}</p>,
           )}
         </div>
-        {action === undefined ? null : (
-          <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onRecord(action.form.id); }}>
-            {action.name}
+        {entry === undefined ? null : (
+          <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onRecord(entry); }}>
+            {entryNames[entry]}
           </Button>
         )}
       </section>

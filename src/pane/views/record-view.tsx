@@ -6,11 +6,13 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { nextStep } from "../../joblog/next-step.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { adoptSheet } from "../actions/adopt-sheet.ts";
-import { actionForStep, recordActionOf, recordActions } from "../actions/record-actions.ts";
+import { recordActionOf, recordActions } from "../actions/record-actions.ts";
 import type { RecordAction } from "../actions/record-entry.ts";
 import type { LastEntry } from "../actions/take-back.ts";
 import { bathIds } from "../entries/bath-values.ts";
 import type { Draft, EntryId } from "../entries/entry-form.ts";
+import { entryNames } from "../entries/entry-names.ts";
+import { entryOfStep } from "../entries/entry-of-step.ts";
 import { fieldTextNow, serialOf } from "../fields/moments.ts";
 import { presentOf } from "../store/log-clock.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
@@ -102,7 +104,7 @@ function RecordedCard({ recorded, log, system, onOpen, onClose, onTakenBack }: {
   const { bath } = recorded;
   const known = bath !== undefined && bathIds(log).includes(bath);
   const step = known ? nextStep(log, bath, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0) : undefined;
-  const action = step === undefined ? undefined : actionForStep(step.kind);
+  const entry = step === undefined ? undefined : entryOfStep[step.kind];
   return (
     <section className={styles.done} aria-label="Recorded">
       <h2 ref={heading} tabIndex={-1} className={styles.doneTitle}>
@@ -110,9 +112,9 @@ function RecordedCard({ recorded, log, system, onOpen, onClose, onTakenBack }: {
         <span>{`Recorded: ${recorded.what}.`}</span>
       </h2>
       {step === undefined ? null : <p className={styles.next} role="status">{`Next: ${step.sentence}`}</p>}
-      {action === undefined ? null : (
-        <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onOpen(action.form.id); }}>
-          {action.name}
+      {entry === undefined ? null : (
+        <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onOpen(entry); }}>
+          {entryNames[entry]}
         </Button>
       )}
       <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />

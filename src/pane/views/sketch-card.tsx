@@ -4,9 +4,9 @@ import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
 import { putInSheet } from "../actions/put-in-sheet.ts";
 import type { Draft } from "../entries/entry-form.ts";
 import type { Sketch, SketchContext, SketchField, SketchTable } from "../try/sketch.ts";
-import { useControlStyles } from "./entry-field.tsx";
 import { FindingsList } from "./findings-list.tsx";
 import { ProblemBar } from "./problem-bar.tsx";
+import { useControlStyles } from "./use-control-styles.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({

@@ -8,10 +8,11 @@ import { startLog } from "../actions/start-log.ts";
 import type { Draft } from "../entries/entry-form.ts";
 import { fillStart } from "../entries/start-entry.ts";
 import { fieldTextNow } from "../fields/moments.ts";
-import { focusField, useControlStyles } from "./entry-field.tsx";
+import { focusField } from "./entry-field.tsx";
 import { FieldGroups } from "./field-groups.tsx";
 import { FindingsList } from "./findings-list.tsx";
 import { ProblemBar } from "./problem-bar.tsx";
+import { useControlStyles } from "./use-control-styles.ts";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
