@@ -1,4 +1,5 @@
 import { estimateFurther } from "../bath-chemistry/estimate-further.ts";
+import { roundingError } from "../rounding-error.ts";
 import type { Answered } from "../bath-chemistry/estimate-further.ts";
 import { DomainError } from "../domain-error.ts";
 import { checkWithin } from "../domain.ts";
@@ -11,9 +12,6 @@ import { recovery, usualTolerance } from "./recovery.ts";
 
 /** A rise below this may be the meter alone, so it tells nothing about the addition; common practice, no source. */
 const leastRise = 0.03;
-
-/** Two readings of two decimals differ by 0.03 only to within a rounding of the binary fraction. */
-const rounding = 1e-9;
 
 /**
  * Concentrate still to be added, judged from what the last addition did; 0 once within 0.1 of the baseline or
@@ -28,7 +26,7 @@ export function nextAddition(added: CubicMeters, { before, after }: Answered, ba
   checkWithin("after", after, readablePh);
   const question = questionOf(bath);
   if (recovery(after, bath.baseline, usualTolerance) !== "short") return cubicMeters(0);
-  if (after - before < leastRise - rounding) {
+  if (after - before < leastRise - roundingError) {
     const rise = (after - before).toFixed(2);
     throw new DomainError(
       "no-answer",

@@ -1,12 +1,10 @@
 import { checkWithin } from "../domain.ts";
 import { phTolerance, readablePh } from "../domains.ts";
+import { roundingError } from "../rounding-error.ts";
 import type { PH } from "../units/quantity.ts";
 
 /** Common practice, no source. */
 export const usualTolerance = 0.1;
-
-/** Two-decimal readings must not miss a limit by the rounding of a double. */
-const roundingError = 1e-9;
 
 export type Recovery = "recovered" | "short" | "over";
 

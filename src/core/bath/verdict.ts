@@ -1,14 +1,12 @@
 import { checkWithin } from "../domain.ts";
 import { readablePh } from "../domains.ts";
+import { roundingError } from "../rounding-error.ts";
 import { trigger } from "./trigger.ts";
 import type { PH } from "../units/quantity.ts";
 import type { TriggerQuestion } from "./trigger.ts";
 
 /** Common practice, no source. */
 const nearness = 0.1;
-
-/** Two-decimal readings must not miss a limit by the rounding of a double. */
-const roundingError = 1e-9;
 
 export type Verdict = "hold" | "near" | "top up" | "re-read";
 

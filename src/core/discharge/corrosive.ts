@@ -1,5 +1,6 @@
 import { checkWithin } from "../domain.ts";
 import { readablePh } from "../domains.ts";
+import { roundingError } from "../rounding-error.ts";
 import type { PH } from "../units/quantity.ts";
 
 /**
@@ -10,5 +11,5 @@ import type { PH } from "../units/quantity.ts";
  */
 export function corrosive(reading: PH): boolean {
   checkWithin("pH", reading, readablePh);
-  return reading <= 2 || reading >= 12.5;
+  return reading <= 2 + roundingError || reading >= 12.5 - roundingError;
 }

@@ -2,6 +2,7 @@ import { checkWithin } from "../domain.ts";
 import { waterHardness } from "../domains.ts";
 import { unitBySymbol } from "../units/find-unit.ts";
 import { fromSi } from "../units/convert.ts";
+import { roundingError } from "../rounding-error.ts";
 import type { Hardness } from "../units/quantity.ts";
 
 export const hardnessSchemes = ["USGS", "WQA"] as const;
@@ -40,9 +41,6 @@ const schemes: Readonly<Record<HardnessScheme, Scheme>> = {
     ],
   },
 };
-
-/** A limit typed in its own unit must not miss its class by a rounding error. */
-const roundingError = 1e-9;
 
 /**
  * The class of a water in words.

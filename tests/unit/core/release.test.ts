@@ -17,6 +17,8 @@ describe("a waste", () => {
     [7, false],
     [12.49, false],
     [12.5, true],
+    // 12.5 to within the rounding of a subtraction.
+    [12.499999999999998, true],
     [14.5, true],
   ])("of pH %d is corrosive in federal law: %s", (reading, expected) => {
     expect(corrosive(ph(reading))).toBe(expected);
