@@ -1,6 +1,6 @@
 import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
 import { acidForAlkalinity } from "../../src/core/discharge/acid-amount.ts";
-import { acidNotes } from "./acid-notes.ts";
+import { climbsBack } from "./acid-notes.ts";
 import { defineFunction } from "../define-function.ts";
 import { isBlankOrZero, numberFrom, singleCell } from "../read-cell.ts";
 import { quantity } from "../quantity-argument.ts";
@@ -50,7 +50,7 @@ export const acidFor = defineFunction({
     },
   ],
   notes: [
-    ...acidNotes,
+    climbsBack,
     "Takes every proton of the acid to count; near pH 8 only about 2.9 of citric acid's 3 do. Densities are of the acid at 20 °C.",
     "0.25 eq/L, a neat concentrate, would warm by 3.3 °C (55.8 kJ/eq), and faster than it mixes.",
   ],

@@ -1,4 +1,4 @@
-import { acidNotes } from "./acid-notes.ts";
+import { climbsBack } from "./acid-notes.ts";
 import { acidStages as stagesOf } from "../../src/core/discharge/acid-stages.ts";
 import { defineFunction } from "../define-function.ts";
 import { positiveNumber } from "../arguments.ts";
@@ -30,7 +30,7 @@ export const acidStages = defineFunction({
   ],
   notes: [
     "The second and third amounts are the plan; what the reading says is left replaces them.",
-    ...acidNotes,
+    climbsBack,
   ],
   source: "0.6 × amount, 0.3 × amount, and what remains; common practice, no source.",
   compute: ([amount]) => stagesOf(amount).map((part, stage) => [part, words[stage] ?? ""]),

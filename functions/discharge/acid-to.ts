@@ -1,5 +1,5 @@
 import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
-import { acidNotes } from "./acid-notes.ts";
+import { climbsBack } from "./acid-notes.ts";
 import { acidToTarget } from "../../src/core/discharge/acid-to-target.ts";
 import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
@@ -38,7 +38,7 @@ export const acidTo = defineFunction({
   notes: [
     "Without a titration the result is a minimum: a used bath of the same pH holds more, often several times more, bound by soil and carbon dioxide. For an unknown builder it is the least of all four. Titrate to pH 4.5 and give alkalinity_meq_L.",
     "With a titration the result came within 10 % to pH 7 where the builder is known and 16 % where it is not, for baths computed with PHREEQC; to pH 9 it can be half off. Add in stages (ACIDSTAGES).",
-    ...acidNotes,
+    climbsBack,
     "Closed to air; water taken as pure where there is no titration.",
   ],
   source: "Chemical equilibrium of the bath with the acid; a titration sets how much builder, partly used up, the bath holds.",

@@ -12,5 +12,5 @@ export const heatSource =
 /** Cautions and limits that stand with both figures of heat. */
 export const heatNotes: readonly string[] = [
   "Water alone: the tank, the racks, evaporation and an open lid take more. A dilute bath differs from water by about as much as its concentrate.",
-  "Concentrate goes into cold water and is mixed before heating. Heaters must be covered before they are switched on. A bath of 131 °F (55 °C) scalds within seconds.",
+  "Concentrate goes into cold water and is mixed before heating. Heaters must be covered before they are switched on.",
 ];

@@ -31,7 +31,7 @@ export const alkalinity = defineFunction({
   ],
   notes: [
     "Does not know the end point: pH 8.3 gives P (free), 4.5 gives total. In a used bath silicate, phosphate and soap from soil count too.",
-    "Titrate a sample, never the tank. Wear goggles and gloves for bath and acid; the acid's SDS wins.",
+    "Titrate a sample, never the tank. The acid burns too: its SDS wins.",
   ],
   source: "Titrant × normality / sample (Standard Methods 2320 B). 1 eq/L is 50 043 mg/L as CaCO3, which the method rounds to 50 000.",
   compute: ([titrant, normality, sample]) => inUnit("alkalinity", titratedAlkalinity(titrant, normality, sample), "mg/L CaCO3"),

@@ -1,4 +1,4 @@
-/** IUPAC 2013 abridged atomic weights, g/mol. */
+/** IUPAC 2013 abridged atomic weights, g/mol, from memory. */
 const atomicWeights: Readonly<Record<string, number>> = {
   H: 1.008,
   B: 10.81,
