@@ -1,17 +1,13 @@
 import { DomainError } from "../src/core/domain-error.ts";
-import { isBlankOrZero, numberFrom, refuse } from "./read-cell.ts";
+import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
 import { inWords, quoted } from "./wording.ts";
 import { parseNumber } from "../src/core/units/parse-number.ts";
 import type { CellMatrix, CellValue } from "./define-function.ts";
 import type { Ingredient } from "../src/core/solution/chemicals/composition-of.ts";
 
-function isHeader([, second]: readonly CellValue[]): boolean {
-  return typeof second === "string" && !/\d/.test(second);
-}
-
 /** A header or an unused row has no number in its second column. */
-function isUsed(row: readonly CellValue[]): boolean {
-  return !isBlankOrZero(row[0] ?? null) && !isBlankOrZero(row[1] ?? null) && !isHeader(row);
+function isUsed([chemical = null, amount = null]: readonly CellValue[]): boolean {
+  return !isBlankOrZero(chemical) && !isBlankOrZero(amount) && !isHeader(amount);
 }
 
 /** Safety data sheets print ranges such as "5-10%": which figure of it to take is the shop's to say. */

@@ -1,14 +1,10 @@
-import { isBlankOrZero, numberFrom, refuse } from "./read-cell.ts";
+import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
 import type { Argument, CallContext, CellInput, CellValue } from "./define-function.ts";
 
 interface ListHelp<Item> {
   readonly help: string;
   readonly unit?: string;
   readonly read: (cell: CellValue, call: CallContext) => Item;
-}
-
-function isHeader(cell: CellValue): boolean {
-  return typeof cell === "string" && !/\d/.test(cell);
 }
 
 /** The cells of one column or one row, in order; a column keeps a cell for each of its rows. */

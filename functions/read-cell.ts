@@ -28,6 +28,11 @@ export function isBlank(cell: CellValue): boolean {
   return cell === null || (typeof cell === "string" && cell.trim() === "");
 }
 
+/** A text without a digit: the heading of a column, or blank. */
+export function isHeader(cell: CellValue): boolean {
+  return typeof cell === "string" && !/\d/.test(cell);
+}
+
 /** A cell's word in the one form that words are compared in: small letters, American spelling, single blanks. */
 export function wordIn(cell: CellValue): string {
   return americanSpelling(plainText(String(cell)).toLowerCase());
@@ -40,6 +45,9 @@ export function ambiguityMessage(given: string, readings: readonly [number, numb
   return `is ${quoted(given)}, which could be ${String(decimal)}${unit} or ${String(thousands)}${unit}; write one of these.`;
 }
 
+/** A number with a letter after it that is no power of ten: most likely a unit. */
+const numberAndUnit = /^\s*[+-]?[\d.,]+\s*(?!e[+-]?\d)\p{L}/iu;
+
 /** A plain number from a number or a text number; refuses anything else. */
 export function numberFrom(name: string, cell: CellValue): number {
   if (typeof cell === "number" && Number.isFinite(cell)) return cell;
@@ -47,7 +55,7 @@ export function numberFrom(name: string, cell: CellValue): number {
     const reading = parseNumber(cell);
     if (reading.read === "number") return reading.value;
     if (reading.read === "ambiguous") refuse(name, ambiguityMessage(cell, reading.readings));
-    refuse(name, `is ${quoted(cell)}, not a number.`);
+    refuse(name, `is ${quoted(cell)}${numberAndUnit.test(cell) ? "; write the number alone, without a unit." : ", not a number."}`);
   }
   refuse(name, "must be a number.");
 }

@@ -9,13 +9,37 @@ import type { VolumeFraction } from "../src/core/units/quantity.ts";
 
 const advice = "write 1+40, 1 in 40 or 2.5%";
 
+const minutesInDay = 1440;
+const minutesInHour = 60;
+/** The thinnest ratio that labels ask for, with room. */
+const mostParts = 200;
+
+/**
+ * The N of 1:N where Excel took the ratio for one hour and N minutes. A time of few digits, as of 1:30 (6.25 %), may
+ * as well be a share and is let through.
+ */
+function ratioTakenForTime(value: number): number | undefined {
+  const minutes = Math.round(value * minutesInDay);
+  const parts = minutes - minutesInHour;
+  const isTime = value === minutes / minutesInDay && parts >= 1 && parts <= mostParts;
+  return isTime && Number(value.toPrecision(6)) !== value ? parts : undefined;
+}
+
+function bareFraction(name: string, value: number): VolumeFraction {
+  const parts = ratioTakenForTime(value);
+  if (parts !== undefined) {
+    refuse(name, `is ${plainNumber(value)}, the time of day that Excel makes of 1:${String(parts)}; write 1+${String(parts)} as text, or ${plainNumber(100 * value)}% where it is a share.`);
+  }
+  return fractionFrom(name, value);
+}
+
 function fractionFrom(name: string, value: number): VolumeFraction {
   if (value >= 1) refuse(name, `is ${plainNumber(value)}; a bare number is the share of the finished bath and lies below 1: ${advice}.`);
   return volumeFraction(value);
 }
 
 function strengthFrom(name: string, cell: CellValue, system: UnitSystem): VolumeFraction {
-  if (typeof cell === "number" && Number.isFinite(cell)) return fractionFrom(name, cell);
+  if (typeof cell === "number" && Number.isFinite(cell)) return bareFraction(name, cell);
   if (typeof cell !== "string") refuse(name, `must be a strength: ${advice}.`);
   const reading = parseStrength(cell, system);
   switch (reading.read) {

@@ -1,5 +1,5 @@
 import { cellsOf } from "./list-arguments.ts";
-import { isBlankOrZero, numberFrom } from "./read-cell.ts";
+import { isBlank, isBlankOrZero, isHeader, numberFrom } from "./read-cell.ts";
 import type { Argument, CellInput, CellMatrix, CellValue } from "./define-function.ts";
 
 /** Weights in reading order, and how to put one result per weight back into the range's shape. */
@@ -7,10 +7,6 @@ export interface Weights {
   /** Blank, 0 and header cells weigh nothing. */
   readonly values: readonly number[];
   readonly arrange: (results: readonly number[]) => CellMatrix;
-}
-
-function isHeader(cell: CellValue): boolean {
-  return typeof cell === "string" && cell.trim() !== "" && !/\d/.test(cell);
 }
 
 function weightOf(name: string, cell: CellValue): number {
@@ -23,7 +19,8 @@ function read(name: string, input: CellInput): Weights {
   return {
     values: cells.map((cell) => weightOf(name, cell)),
     arrange: (results) => {
-      const shown = results.map((result, index) => (isHeader(cells[index] ?? null) ? "" : result));
+      const isUsed = (cell: CellValue): boolean => isBlank(cell) || !isHeader(cell);
+      const shown = results.map((result, index) => (isUsed(cells[index] ?? null) ? result : ""));
       return isColumn ? shown.map((cell) => [cell]) : [shown];
     },
   };

@@ -20,8 +20,8 @@ export function withoutUnit(name: string): string {
 
 /** An argument's name as a person says it: `opening_dose` becomes "Opening dose". */
 export function inWords(name: string): string {
-  const words = withoutUnit(name).replaceAll("_", " ").replace(/\bph\b/i, "pH").replace(/\btds\b/i, "TDS");
-  return words.startsWith("pH") ? words : words.charAt(0).toUpperCase() + words.slice(1);
+  const words = withoutUnit(name).replaceAll("_", " ").replace(/\bph\b/i, "pH").replace(/\btds\b/i, "TDS").replace(/\bmv\b/i, "mV");
+  return /^(?:pH|mV)/.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** Quotes what was given, cut where someone put a whole page into a cell. */
@@ -49,7 +49,7 @@ function scaleOf(domain: Domain, system: UnitSystem, unit: UnitDefinition | unde
   if (domain.measure === "number" || domain.measure === "pH") return { value: (si) => si, unit: "" };
   const usual = domain.measure === "strength" ? unitBySymbol("%", "strength") : defaultUnit(domain.measure, system);
   const shown = unit?.kind === domain.measure ? unit : usual;
-  return { value: (si) => fromSi(si, shown), unit: ` ${shown.symbol}` };
+  return { value: (si) => fromSi(si, shown), unit: shown.symbol === "" ? "" : ` ${shown.symbol}` };
 }
 
 /** The allowed range in the user's unit: "more than 0 and at most 3937 in". */

@@ -1,7 +1,7 @@
 import { choice } from "../arguments.ts";
 import { defineFunction } from "../define-function.ts";
 import { inUnit } from "../in-system.ts";
-import { quantity } from "../quantity-argument.ts";
+import { checkAlike, likeVolume } from "../like-volumes.ts";
 import { strengthReached } from "../../src/core/bath/strength-reached.ts";
 
 const forms = ["fraction", "%", "parts", "mL/L", "fl oz/gal"] as const;
@@ -20,8 +20,8 @@ export const strengthOf = defineFunction({
   category: "Charge",
   summary: "Strength that a dose gives in a finished bath.",
   arguments: [
-    quantity("dose", { kind: "volume", help: "concentrate in the bath; same unit as volume, or text with a unit" }),
-    quantity("volume", { kind: "volume", help: "volume of the finished bath, concentrate included" }),
+    likeVolume("dose", "concentrate in the bath"),
+    likeVolume("volume", "volume of the finished bath, concentrate included; with a unit where the dose has one, without where it has none"),
     choice("as", "fraction (default), %, parts (N of 1+N), mL/L or fl oz/gal (US)", forms, "fraction"),
   ],
   result: { excelType: "number", dimensionality: "scalar", unit: "as asked", help: "strength of the finished bath" },
@@ -41,8 +41,14 @@ export const strengthOf = defineFunction({
       source: "128 US fluid ounces to the US gallon by definition",
     },
   ],
-  notes: ["Bare numbers must share one unit; a bare number beside a text with a unit is US gallons.", "fl oz/gal means US measures, since this function takes no system.",
-    "Does not know what the bath has lost since it was charged."],
+  notes: [
+    "Bare numbers must share one unit. A bare number beside a text with a unit is refused: nobody knows its unit.",
+    "fl oz/gal means US measures, since this function takes no system.",
+    "Does not know what the bath has lost since it was charged.",
+  ],
   source: "Dose / volume of the finished bath.",
-  compute: ([dose, volume, form]) => inUnit("strength", strengthReached(dose, volume), symbols[form]),
+  compute: ([dose, volume, form]) => {
+    checkAlike([dose, volume]);
+    return inUnit("strength", strengthReached(dose.volume, volume.volume), symbols[form]);
+  },
 });

@@ -1,21 +1,13 @@
 import { defineFunction } from "../define-function.ts";
-import { fraction } from "../water/fraction-argument.ts";
+import { optionalFraction } from "../fraction-argument.ts";
 import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
 import { heatingEnergy, heatingTime } from "../../src/core/heat/heating.ts";
-import { isBlankOrZero, singleCell } from "../read-cell.ts";
 import { quantity } from "../quantity-argument.ts";
 import { system } from "../arguments.ts";
-import type { Argument } from "../define-function.ts";
 
 const secondsInHour = 3600;
 
-const given = fraction("efficiency", 'share of the heaters\' power that ends in the water: 0.9 or "90%"; all of it if left out');
-
-const efficiency: Argument<number> = {
-  ...given,
-  optional: true,
-  read: (input, call) => (isBlankOrZero(singleCell(given.name, input)) ? 1 : given.read(input, call)),
-};
+const efficiency = optionalFraction("efficiency", 'share of the heaters\' power that ends in the water: 0.9 or "90%"; all of it if left out', 1);
 
 export const heatTime = defineFunction({
   id: "HEATTIME",

@@ -1,4 +1,4 @@
-import { isBlankOrZero, numberFrom, refuse } from "../read-cell.ts";
+import { isBlankOrZero, isHeader, numberFrom, refuse } from "../read-cell.ts";
 import { timeFrom } from "../time-argument.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 import type { MeterCheck } from "../../src/core/meter/drift.ts";
@@ -28,10 +28,6 @@ export const asFoundErrors = cells(
   "reading less buffer before each adjustment, in the buffer nearest to the reading's pH, in the same order; blank and 0 beside a time are a check that found no error",
   "pH",
 );
-
-function isHeader(cell: CellValue): boolean {
-  return typeof cell === "string" && !/\d/.test(cell);
-}
 
 /** Pairs times with errors; an error that has no time is refused, since it may belong to any. */
 export function checksOf(times: readonly CellValue[], errors: readonly CellValue[]): readonly MeterCheck[] {

@@ -1,6 +1,6 @@
 import { defineFunction } from "../define-function.ts";
 import { positiveNumber } from "../arguments.ts";
-import { quantity } from "../quantity-argument.ts";
+import { checkAlike, likeVolume } from "../like-volumes.ts";
 import { strengthLeft } from "../../src/core/bath/drag-out.ts";
 
 export const dragOut = defineFunction({
@@ -8,8 +8,8 @@ export const dragOut = defineFunction({
   category: "Threshold and top-up",
   summary: "Share of its strength that a bath has left after a number of loads, each of which carried solution out that water replaced.",
   arguments: [
-    quantity("volume", { kind: "volume", help: "working volume; same unit as per_load, or text with a unit" }),
-    quantity("per_load", { kind: "volume", help: "solution that one load carries out" }),
+    likeVolume("volume", "working volume"),
+    likeVolume("per_load", "solution that one load carries out; with a unit where the volume has one, without where it has none"),
     positiveNumber("loads", "loads since the charge", "count"),
   ],
   result: { excelType: "number", dimensionality: "scalar", unit: "share, 0 to 1", help: "strength left per strength at the start" },
@@ -31,8 +31,11 @@ export const dragOut = defineFunction({
   ],
   notes: [
     "Drag-out and water only: does not know what soil used up, additions, or the alkali that hard make-up water eats.",
-    "Weigh or meter a few loads for the drag-out; printed rates differ sixtyfold. Bare numbers must share one unit; a bare number beside a text with a unit is US gallons.",
+    "Weigh or meter a few loads for the drag-out; printed rates differ sixtyfold. Bare numbers must share one unit; one beside a text with a unit is refused.",
   ],
   source: "(1 − per load / volume)^loads, level kept with water.",
-  compute: ([volume, perLoad, loads]) => strengthLeft(volume, perLoad, loads),
+  compute: ([volume, perLoad, loads]) => {
+    checkAlike([volume, perLoad]);
+    return strengthLeft(volume.volume, perLoad.volume, loads);
+  },
 });

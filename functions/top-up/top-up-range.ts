@@ -5,7 +5,8 @@ import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { firstAddition, topUp, usualHouseShare } from "../../src/core/bath/top-up.ts";
 import { inSystem } from "../in-system.ts";
-import { optionalNumber, system } from "../arguments.ts";
+import { optionalFraction } from "../fraction-argument.ts";
+import { system } from "../arguments.ts";
 
 export const topUpRange = defineFunction({
   id: "TOPUPRANGE",
@@ -18,7 +19,7 @@ export const topUpRange = defineFunction({
     builder,
     bathTemperature,
     waterAlkalinity,
-    optionalNumber("house_share", "largest first addition as a share of the opening dose; 1/3 if left out (common practice, no source)", "share, more than 0 to 1", usualHouseShare),
+    optionalFraction("house_share", 'largest first addition as a share of the opening dose, such as 0.25 or "25%"; 1/3 if left out (common practice, no source)', usualHouseShare),
     system,
   ],
   result: {

@@ -27,7 +27,7 @@ export const strength = defineFunction({
   ],
   notes: [
     "Labels disagree on what 1:40 means; it is read as 1+40 here. The two readings of 1:8 differ by 12.5 %.",
-    "A ratio typed into a cell without quotes, such as 1:40, is turned into a time of day by Excel; type 1+40 as text.",
+    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except where it could be a share of few digits (1:12, 1:30, 1:48). Type 1+40 as text.",
     "A bare gallon or fluid ounce is a US one.",
   ],
   source: "Ratios of volumes in the finished bath, by definition.",

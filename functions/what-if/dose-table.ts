@@ -41,8 +41,7 @@ export const doseTable = defineFunction({
   ],
   notes: [
     "Does not know the label, the water or the soil: the label's highest rate wins.",
-    "Concentrate goes into cold water, never water into concentrate; it burns skin and eyes: goggles, face shield, gloves. The SDS wins.",
-    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; type 1+40, or format the cell as text first.",
+    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except where it could be a share of few digits (1:12, 1:30, 1:48). Type 1+40, or format the cell as text first.",
   ],
   source: "DOSE for each volume and strength.",
   compute: ([volumes, strengths], call) => [

@@ -1,6 +1,6 @@
-import { isBlankOrZero, numberFrom, refuse, singleCell } from "../read-cell.ts";
-import { plainNumber } from "../wording.ts";
-import type { Argument } from "../define-function.ts";
+import { isBlankOrZero, numberFrom, refuse, singleCell } from "./read-cell.ts";
+import { plainNumber } from "./wording.ts";
+import type { Argument } from "./define-function.ts";
 
 /** A required share of a whole: 0.75, a percent cell, or text such as "75%". A true zero is written "0%". */
 export function fraction(name: string, help: string): Argument<number> {
@@ -21,4 +21,10 @@ export function fraction(name: string, help: string): Argument<number> {
       return share;
     },
   };
+}
+
+/** A share that may be left out; blank and 0 mean the fallback. */
+export function optionalFraction(name: string, help: string, fallback: number): Argument<number> {
+  const given = fraction(name, help);
+  return { ...given, optional: true, read: (input, call) => (isBlankOrZero(singleCell(name, input)) ? fallback : given.read(input, call)) };
 }
