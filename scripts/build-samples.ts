@@ -2,7 +2,6 @@ import { mkdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { KnownValue, ValueOf } from "../src/files/cell-value.ts";
 import { writeWorkbook } from "../src/files/xlsx-writer.ts";
-import { firstTwoDays } from "../src/joblog/demo-week.ts";
 import type { LogContent } from "../src/joblog/definition.ts";
 import { buildHeadlessLog } from "./headless-log.ts";
 import { distFolder, projectFolder } from "./project.ts";
@@ -30,16 +29,19 @@ export async function sampleWorkbook(functionsScript: string, content: LogConten
   return writeWorkbook(plan, valueOf);
 }
 
-/** The samples by file name. */
-export const samples: Readonly<Record<string, LogContent>> = {
-  "demo-week-first-two-days.xlsx": firstTwoDays,
-  "empty-job-log.xlsx": { fields: {}, rows: {} },
-};
+export const emptySample = "empty-job-log.xlsx";
+export const weekSample = "demo-week.xlsx";
+
+/** The samples that are job logs, by file name; the week is what the build typed into the pane's forms. */
+async function logSamples(): Promise<Readonly<Record<string, LogContent>>> {
+  const week = JSON.parse(await readFile(path.join(distFolder, "demo-week-log.json"), "utf8")) as LogContent;
+  return { [weekSample]: week, [emptySample]: { fields: {}, rows: {} } };
+}
 
 async function buildSamples(): Promise<void> {
   const functionsScript = await readFile(path.join(distFolder, "functions.js"), "utf8");
   await mkdir(samplesFolder, { recursive: true });
-  for (const [name, content] of Object.entries(samples)) {
+  for (const [name, content] of Object.entries(await logSamples())) {
     await writeFile(path.join(samplesFolder, name), await sampleWorkbook(functionsScript, content));
     console.log(`wrote sample-workbooks/${name}`);
   }

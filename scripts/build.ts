@@ -2,7 +2,7 @@ import { readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import webpack from "webpack";
 import { configuration } from "../webpack.config.ts";
-import { demoWeekState } from "./demo-week-state.ts";
+import { playedWeek } from "./demo-week-state.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
 import { manifestFor } from "./manifest.ts";
 import { baseUrl, distFolder } from "./project.ts";
@@ -25,7 +25,7 @@ async function bundle(): Promise<void> {
   console.log(stats.toString({ all: false, assets: true, warnings: true, groupAssetsByPath: true }));
 }
 
-/** Fills dist/: bundles, pages, functions.json, reference page, manifest and the workbench's opening state. */
+/** Fills dist/: bundles, pages, functions.json, reference page, manifest, the workbench's opening state and the invented week. */
 export async function build(): Promise<void> {
   const address = baseUrl();
   await bundle();
@@ -34,7 +34,9 @@ export async function build(): Promise<void> {
   await write("reference.html", referencePage());
   await write("manifest.xml", manifestFor(address));
   const functionsScript = await readFile(path.join(distFolder, "functions.js"), "utf8");
-  await write("demo-week.json", JSON.stringify(await demoWeekState(functionsScript)));
+  const { state, content } = await playedWeek(functionsScript);
+  await write("demo-week.json", JSON.stringify(state));
+  await write("demo-week-log.json", JSON.stringify(content));
 }
 
 if (process.argv[1] === import.meta.filename) await sayFailure(build);

@@ -23,10 +23,16 @@ export function openHeadlessGrid(functionsScript: string): Host {
   return host;
 }
 
-/** Builds a log there: the add-in's own code writes the workbook, as in the browser. */
-export async function buildHeadlessLog(functionsScript: string, content: LogContent): Promise<{ host: Host; plan: WorkbookPlan }> {
+/** Such a workbook behind the globals that the add-in's own code speaks to, as in the browser. */
+export function openHeadlessWorkbook(functionsScript: string): Host {
   const host = openHeadlessGrid(functionsScript);
   Object.assign(globalThis, { Excel: host.Excel, Office: host.Office, OfficeExtension: host.OfficeExtension });
+  return host;
+}
+
+/** Builds a log there in one go. */
+export async function buildHeadlessLog(functionsScript: string, content: LogContent): Promise<{ host: Host; plan: WorkbookPlan }> {
+  const host = openHeadlessWorkbook(functionsScript);
   const plan = layOut(jobLog, { system: "US" }, content);
   await buildLog(plan);
   return { host, plan };

@@ -1,13 +1,12 @@
 import { expect, it } from "vitest";
 import { bathOne, bathTwo, march } from "../../src/pane/demo/week-event.ts";
-import type { Answer } from "../../src/pane/store/answer.ts";
 import { ask, askNumber } from "../../src/pane/store/ask.ts";
 import { numberIn, readCsv, textIn } from "../reference/read-csv.ts";
 import { logAt, number, reading, row, serial, type PlayedWeek } from "./played-week.ts";
 
 const answers = readCsv("../demo-week/expected-answers.csv");
 
-function known(answer: Answer<number>): number {
+function known(answer: ReturnType<typeof askNumber>): number {
   if (!answer.known) throw new Error(answer.why);
   return answer.value;
 }

@@ -4,6 +4,7 @@ import { holdsCourse } from "./course.ts";
 import { holdsFlags } from "./flags.ts";
 import { holdsMoney } from "./money.ts";
 import { playInNewWorkbook, type PlayedWeek } from "./played-week.ts";
+import { holdsSample } from "./sample.ts";
 
 let week: PlayedWeek;
 
@@ -15,5 +16,6 @@ describe("the invented week, typed into the pane", () => {
   describe("takes its course", () => { holdsCourse(() => week); });
   describe("gives the answers", () => { holdsAnswers(() => week); });
   describe("raises the flags", () => { holdsFlags(() => week); });
+  describe("stands in the sample workbook, which", () => { holdsSample(() => week); });
   describe("shares its costs", () => { holdsMoney(() => week); });
 });

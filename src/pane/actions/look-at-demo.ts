@@ -1,17 +1,23 @@
 import { PlayRegular } from "@fluentui/react-icons/svg/play";
+import { LogProblem } from "../../excel/office-problems.ts";
 import { buildLog } from "../../excel/log-workbook.ts";
 import type { BuildReport } from "../../excel/write-plan.ts";
+import type { LogContent } from "../../joblog/definition.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/lay-out.ts";
 import type { Action } from "./action.ts";
 
-/** Builds a log filled with days of an invented shop, which are loaded only now. */
+/** What was typed in the invented week; one of the add-in's own files, fetched only when it is asked for. */
+async function weekContent(): Promise<LogContent> {
+  const response = await fetch("demo-week-log.json").catch(() => undefined);
+  if (response?.ok !== true) throw new LogProblem({ what: "The invented week could not be loaded. Nothing was written.", remedy: "Check the connection, then try again." });
+  return (await response.json()) as LogContent;
+}
+
+/** Builds a log filled with the week of an invented shop. */
 export const lookAtDemo: Action<undefined, BuildReport> = {
   name: "Look at the demo week",
   icon: PlayRegular,
   needs: "nothing",
-  run: async (_, work) => {
-    const { firstTwoDays } = await import("../../joblog/demo-week.ts");
-    return buildLog(layOut(jobLog, { system: "US" }, firstTwoDays), work);
-  },
+  run: async (_, work) => buildLog(layOut(jobLog, { system: "US" }, await weekContent()), work),
 };

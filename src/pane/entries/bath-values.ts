@@ -1,5 +1,6 @@
 import { findRow, rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { bathState } from "../../joblog/words.ts";
 
 /** The row of the bath that the form speaks of. */
 export function bathFacts(log: LogSnapshot, bath: string | undefined): RowFacts | undefined {
@@ -17,10 +18,11 @@ export function bathIds(log: LogSnapshot): readonly string[] {
   return log.rows.baths.map((row) => String(row.cells["bath"] ?? "")).filter((id) => id !== "");
 }
 
-/** The bath to show first: the last one that is not closed, else the last. */
+/** The bath to show first: one that waits for a top-up, else the last one that is not closed, else the last. */
 export function usualBath(log: LogSnapshot): string | undefined {
   const open = log.rows.baths.filter((row) => row.cells["closed"] === undefined && row.cells["bath"] !== undefined);
-  const row = open.at(-1) ?? log.rows.baths.at(-1);
+  const due = open.find((row) => row.cells["state"] === bathState.topUp);
+  const row = due ?? open.at(-1) ?? log.rows.baths.at(-1);
   const id = row?.cells["bath"];
   return id === undefined ? undefined : String(id);
 }
