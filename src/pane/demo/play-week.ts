@@ -16,7 +16,7 @@ import { weekShop } from "./week-shop.ts";
 import { demoWeek } from "./week.ts";
 
 /** An entry of the week that a form does not take as it was meant. */
-export class WeekProblem extends Error {
+class WeekProblem extends Error {
   constructor({ at, entry, draft }: WeekEvent, why: readonly string[]) {
     super(`${at}, ${entry}: ${why.join(" ")} Typed: ${JSON.stringify(draft)}`);
     this.name = "WeekProblem";

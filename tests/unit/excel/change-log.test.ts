@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { changeLog } from "../../../src/excel/change-log.ts";
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";

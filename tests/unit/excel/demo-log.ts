@@ -1,6 +1,6 @@
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import type { LogContent, LogRow, TableId } from "../../../src/joblog/definition.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { appendRows, buildLog, insertFormula, readLog } from "../../../src/excel/log-workbook.ts";
 import { LogProblem } from "../../../src/excel/office-problems.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { LogContent } from "../../../src/joblog/definition.ts";

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { buildLog, readLog, upgradeLog } from "../../../src/excel/log-workbook.ts";
 import { Cancelled, DamagedLog, NewerLog, OlderLog } from "../../../src/excel/log-problems.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { headerOf } from "../../../src/joblog/headers.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import type { InputColumn } from "../../../src/joblog/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 

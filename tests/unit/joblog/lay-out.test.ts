@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { unitSystems } from "../../../src/core/units/unit-system.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { AreaPlan, SheetPlan } from "../../../src/joblog/plan.ts";

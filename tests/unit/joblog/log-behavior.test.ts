@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { demoBath as bath, moment } from "../../../src/joblog/demo-week-times.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { demoRowsAnd, demoWith, shownByEmptyLog, workedLog } from "./worked-log.ts";
 
 const { benchTests = [], readings = [], additions = [], baths = [] } = firstTwoDays.rows;

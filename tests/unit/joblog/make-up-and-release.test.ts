@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { LogRow } from "../../../src/joblog/definition.ts";
 import { demoBath as bath, moment } from "../../../src/joblog/demo-week-times.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { demoRowsAnd, demoWith, workedLog } from "./worked-log.ts";
 
 const dragging = (firstTwoDays.rows.tanks ?? []).map((tank) => ({ ...tank, dragOut: 0.2 }));

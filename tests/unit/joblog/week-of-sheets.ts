@@ -1,5 +1,5 @@
 import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { weekBaths, weekCare, weekClaims, weekConcentrate, weekCostLines, weekItems, weekLoads, weekStock } from "./demo-week-facts.ts";
 
 /** The demo week as far as loads, items, stock and costs go; fields and tables can be replaced. */

@@ -1,5 +1,5 @@
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
-import { firstTwoDays } from "../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import type { LogContent, LogRow, TableId } from "../../../src/joblog/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";

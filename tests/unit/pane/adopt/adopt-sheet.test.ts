@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { buildLog, readLog } from "../../../../src/excel/log-workbook.ts";
 import { Cancelled } from "../../../../src/excel/log-problems.ts";
 import { mostColumns, mostRows, readActiveSheet } from "../../../../src/excel/read-active-sheet.ts";
-import { firstTwoDays } from "../../../../src/joblog/demo-week.ts";
+import { firstTwoDays } from "../../../demo-days/demo-week.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/lay-out.ts";
 import { adoptSheet } from "../../../../src/pane/actions/adopt-sheet.ts";
