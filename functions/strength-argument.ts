@@ -25,7 +25,7 @@ function ratioTakenForTime(value: number): number | undefined {
   return isTime && Number(value.toPrecision(6)) !== value ? parts : undefined;
 }
 
-function bareFraction(name: string, value: number): VolumeFraction {
+function typedFraction(name: string, value: number): VolumeFraction {
   const parts = ratioTakenForTime(value);
   if (parts !== undefined) {
     refuse(name, `is ${plainNumber(value)}, the time of day that Excel makes of 1:${String(parts)}; write 1+${String(parts)} as text, or ${plainNumber(100 * value)}% where it is a share.`);
@@ -38,8 +38,8 @@ function fractionFrom(name: string, value: number): VolumeFraction {
   return volumeFraction(value);
 }
 
-function strengthFrom(name: string, cell: CellValue, system: UnitSystem): VolumeFraction {
-  if (typeof cell === "number" && Number.isFinite(cell)) return bareFraction(name, cell);
+function strengthFrom(name: string, cell: CellValue, system: UnitSystem, fractionOf: typeof fractionFrom): VolumeFraction {
+  if (typeof cell === "number" && Number.isFinite(cell)) return fractionOf(name, cell);
   if (typeof cell !== "string") refuse(name, `must be a strength: ${advice}.`);
   const reading = parseStrength(cell, system);
   switch (reading.read) {
@@ -65,8 +65,7 @@ function strengthFrom(name: string, cell: CellValue, system: UnitSystem): Volume
   }
 }
 
-/** A required strength of a bath in any of the ways that labels use. */
-export function strengthArgument(name: string, help: string): Argument<VolumeFraction> {
+function strengthRead(name: string, help: string, fractionOf: typeof fractionFrom): Argument<VolumeFraction> {
   return {
     name,
     help,
@@ -77,9 +76,19 @@ export function strengthArgument(name: string, help: string): Argument<VolumeFra
     read: (input, call) => {
       const cell = singleCell(name, input);
       if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
-      return strengthFrom(name, cell, call.system);
+      return strengthFrom(name, cell, call.system, fractionOf);
     },
   };
+}
+
+/** A required strength in any of the ways that labels use, as somebody types it. */
+export function strengthArgument(name: string, help: string): Argument<VolumeFraction> {
+  return strengthRead(name, help, typedFraction);
+}
+
+/** The strength of a bath as it stands: often a dose over a volume, which may come to any number, a time's too. */
+export function reachedStrength(name: string, help: string): Argument<VolumeFraction> {
+  return strengthRead(name, help, fractionFrom);
 }
 
 export const rate = strengthArgument(

@@ -3,11 +3,11 @@ import { isBlankOrZero, singleCell } from "../read-cell.ts";
 import { levelMakeUp } from "../../src/core/bath/level-make-up.ts";
 import { numberOrNone } from "../number-or-none.ts";
 import { optionalNumber, positiveNumber } from "../arguments.ts";
-import { strengthArgument } from "../strength-argument.ts";
+import { reachedStrength } from "../strength-argument.ts";
 import type { Argument } from "../define-function.ts";
 import type { VolumeFraction } from "../../src/core/units/quantity.ts";
 
-const bathRate = strengthArgument("rate", "the bath's strength, written as in DOSE, such as 1+40; needed wherever something was dragged out or drained");
+const bathRate = reachedStrength("rate", "the bath's strength, written as in DOSE, such as 1+40; needed wherever something was dragged out or drained");
 
 const rate: Argument<VolumeFraction | undefined> = {
   ...bathRate,

@@ -137,6 +137,10 @@ describe("an answer", () => {
     expect(callFormula(`=BATH.DOSEATPH(1,12,${String(reached)},"carbonate")`)).toBeCloseTo(largest, 3);
   });
 
+  it("of MAKEUP takes a dose over a volume that is a time of day too: 10 in 180 is 1 in 18, and Excel's 1:20", () => {
+    expect(callFormula("=BATH.MAKEUP(6,0,0,1.8,0.05555555555555555)")).toEqual([[4.2, 1.8, 0.1]]);
+  });
+
   it("keeps the shape of the weights and leaves a header's row blank", () => {
     expect(callFormula('=BATH.SHARE(10,{"Claim";1;0;1})')).toEqual([[""], [5], [0], [5]]);
     expect(callFormula("=BATH.SHARE(10,{1,1})")).toEqual([[5, 5]]);
