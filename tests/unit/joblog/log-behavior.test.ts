@@ -259,7 +259,10 @@ describe("cost shares", () => {
 });
 
 describe("an empty log", () => {
-  it.each(["US", "metric"] as const)("shows nothing but #N/A in the chart's helpers, in %s units", async (system) => {
-    expect(await shownByEmptyLog(system)).toEqual(["Readings chartPh: #N/A", "Readings chartBaseline: #N/A", "Readings chartTrigger: #N/A"]);
+  it.each(["US", "metric"] as const)("shows nothing but #N/A in the charts' helpers, and the What-if's own examples, in %s units", async (system) => {
+    const shown = await shownByEmptyLog(system);
+    const charted = ["Readings chartPh", "Readings chartBaseline", "Readings chartTrigger", "Additions chartTotal", "Additions chartCost"];
+    expect(shown.filter((one) => !one.startsWith("WhatIf"))).toEqual(charted.map((column) => `${column}: #N/A`));
+    expect(shown.filter((one) => one.startsWith("WhatIf")).join()).not.toContain("#");
   });
 });
