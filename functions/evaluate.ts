@@ -20,8 +20,8 @@ class Call implements CallContext {
 
 function callOf(fn: WorksheetFunction, cells: readonly CellInput[]): Call {
   const call = new Call("US");
-  const index = fn.arguments.findIndex((argument) => argument.name === systemArgument.name);
-  if (index >= 0) call.system = systemArgument.read(cells[index], call);
+  const last = fn.arguments.length - 1;
+  if (fn.arguments[last] === systemArgument) call.system = systemArgument.read(cells[last], call);
   return call;
 }
 
@@ -34,12 +34,15 @@ function isStorable(value: CellValue): boolean {
   return typeof value !== "number" || Number.isFinite(value);
 }
 
+function areStorable(result: CellValue | CellMatrix): boolean {
+  return Array.isArray(result) ? result.every((row) => row.every(isStorable)) : isStorable(result);
+}
+
 /** The core's domains are wide; numbers near the ends of them can still give what no number holds. */
-function checkFinite(fn: WorksheetFunction, cells: readonly CellInput[], result: CellValue | CellMatrix): void {
-  if (Array.isArray(result) ? result.every((row) => row.every(isStorable)) : isStorable(result)) return;
+function beyondNumbers(fn: WorksheetFunction, cells: readonly CellInput[]): DomainError {
   const given = fn.arguments.filter(({ choices }, index) => choices === undefined && (cells[index] ?? "") !== "");
   const names = given.map(({ name }) => inWords(name));
-  throw new DomainError("invalid", `${names.join(", ")}: one of these is too large or too small to calculate with.`);
+  return new DomainError("invalid", `${names.join(", ")}: one of these is too large or too small to calculate with.`);
 }
 
 function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {
@@ -59,7 +62,7 @@ export function evaluate(fn: WorksheetFunction, cells: readonly CellInput[]): Ce
     const values: unknown[] = [];
     for (const argument of fn.arguments) values.push(argument.read(cells[values.length], call));
     const result = fn.compute(values, call);
-    checkFinite(fn, cells, result);
+    if (!areStorable(result)) throw beyondNumbers(fn, cells);
     return Array.isArray(result) ? result.map((row) => row.map(tidy)) : tidy(result);
   } catch (refusal) {
     if (refusal instanceof OutOfRange) throw new DomainError("invalid", outOfRangeMessage(refusal, call.system, unitGiven(refusal, call)));

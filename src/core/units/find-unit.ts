@@ -33,13 +33,21 @@ function key(word: string): string {
   return americanSpelling(plainText(word)).replace(/\s*\bper\b\s*/gi, "/").replace(/[\s().]/g, "").replace(/₃/g, "3").toLowerCase();
 }
 
+type UnitIndex = ReadonlyMap<string, readonly UnitDefinition[]>;
+
 /** Words of a unit, with "per" read as a stroke; a price such as "$/gal" keeps its leading stroke. */
-const index = new Map<string, UnitDefinition[]>();
-for (const unit of unitTable) {
-  for (const word of new Set([unit.symbol, unit.name, ...unit.spellings].map(key))) {
-    index.set(word, [...(index.get(word) ?? []), unit]);
+function indexByWord(): UnitIndex {
+  const index = new Map<string, UnitDefinition[]>();
+  for (const unit of unitTable) {
+    for (const word of new Set([unit.symbol, unit.name, ...unit.spellings].map(key))) {
+      index.set(word, [...(index.get(word) ?? []), unit]);
+    }
   }
+  return index;
 }
+
+/** Made for the first word that is looked up, so that the script of the functions loads without it. */
+let byWord: UnitIndex | undefined;
 
 function withCountry(word: string, country: string): string {
   return word.replace(undecidedMeasure, (_whole, before: string, measure: string) => {
@@ -49,7 +57,8 @@ function withCountry(word: string, country: string): string {
 }
 
 function candidates(word: string): readonly UnitDefinition[] {
-  return index.get(key(word)) ?? index.get(key(word).replace(/^[$€£]\//, "/")) ?? [];
+  byWord ??= indexByWord();
+  return byWord.get(key(word)) ?? byWord.get(key(word).replace(/^[$€£]\//, "/")) ?? [];
 }
 
 function lookUp(word: string, system: UnitSystem): readonly UnitDefinition[] {
@@ -83,9 +92,13 @@ export function findUnit(word: string, kind: QuantityKind, system: UnitSystem): 
   return choices.length > 0 ? { found: "undecided", choices } : { found: "nothing" };
 }
 
+/** The units that bear a symbol; hardness and alkalinity share theirs. */
+const bySymbol = new Map<string, readonly UnitDefinition[]>();
+for (const unit of unitTable) bySymbol.set(unit.symbol, [...(bySymbol.get(unit.symbol) ?? []), unit]);
+
 /** The unit with exactly this symbol and kind. */
 export function unitBySymbol(symbol: string, kind: QuantityKind): UnitDefinition {
-  const unit = unitTable.find((candidate) => candidate.symbol === symbol && candidate.kind === kind);
+  const unit = bySymbol.get(symbol)?.find((candidate) => candidate.kind === kind);
   if (unit === undefined) throw new RangeError(`The unit table holds no ${symbol} of kind ${kind}`);
   return unit;
 }

@@ -23,8 +23,12 @@ export function unitsMeant(word: string): readonly UnitDefinition[] {
   return unitsNamed(word, "US");
 }
 
-function ofKind(units: readonly UnitDefinition[], kind: QuantityKind): UnitDefinition | undefined {
-  return units.find((unit) => unit.kind === kind);
+function converted(value: number, from: UnitDefinition, to: UnitDefinition): number {
+  const si = toSi(value, from);
+  if (from.kind === "temperature") checkWithin("value", si, anyTemperature);
+  if (from.scale.type === "parts") checkWithin("value", value, partsOfWater);
+  else if (to.scale.type === "parts") checkWithin("value", si, bathStrength);
+  return from === to ? value : fromSi(si, to);
 }
 
 /**
@@ -36,18 +40,14 @@ function ofKind(units: readonly UnitDefinition[], kind: QuantityKind): UnitDefin
 export function convert(value: number, from: string, to: string): Conversion {
   const sources = unitsMeant(from);
   const targets = unitsMeant(to);
+  for (const source of sources) {
+    for (const target of targets) {
+      if (target.kind === source.kind) return { converted: "value", value: converted(value, source, target) };
+    }
+  }
   const [source] = sources;
   const [target] = targets;
   if (source === undefined) return { converted: "unknown", word: from };
   if (target === undefined) return { converted: "unknown", word: to };
-  for (const a of sources) {
-    const b = ofKind(targets, a.kind);
-    if (b === undefined) continue;
-    const si = toSi(value, a);
-    if (a.kind === "temperature") checkWithin("value", si, anyTemperature);
-    if (a.scale.type === "parts") checkWithin("value", value, partsOfWater);
-    else if (b.scale.type === "parts") checkWithin("value", si, bathStrength);
-    return { converted: "value", value: a === b ? value : fromSi(si, b) };
-  }
   return { converted: "different kinds", from: source.kind, to: target.kind };
 }
