@@ -13,7 +13,7 @@ export interface FieldInsertion {
 }
 
 function cellsBeside(sheet: SheetPlan, name: NamePlan): readonly CellPlan[] {
-  return sheet.cells.filter((cell) => cell.row === name.row && ["fieldLabel", "fieldInput", "fieldComputed", "fieldHelp"].includes(cell.style));
+  return sheet.cells.filter((cell) => cell.row === name.row && ["fieldLabel", "fieldInput", "fieldComputed", "fieldStated", "fieldHelp"].includes(cell.style));
 }
 
 function insertionOn({ plan, actual }: SheetPlacement, names: readonly NamePlan[], wanted: readonly NamePlan[], survey: Survey): FieldInsertion {

@@ -4,6 +4,7 @@ import type { AreaPlan, CellPlan } from "../joblog/plan.ts";
 export interface StyledArea extends AreaPlan {
   readonly style: CellPlan["style"];
   readonly numberFormat: string | undefined;
+  readonly align: CellPlan["align"];
 }
 
 interface Run extends StyledArea {
@@ -11,7 +12,7 @@ interface Run extends StyledArea {
 }
 
 function lookKey(cell: CellPlan): string {
-  return `${cell.style}|${cell.numberFormat ?? ""}`;
+  return `${cell.style}|${cell.numberFormat ?? ""}|${cell.align ?? ""}`;
 }
 
 function runsOfRow(cells: readonly CellPlan[]): Run[] {
@@ -21,7 +22,7 @@ function runsOfRow(cells: readonly CellPlan[]): Run[] {
     if (last !== undefined && last.key === lookKey(cell) && last.column + last.columns === cell.column) {
       runs[runs.length - 1] = { ...last, columns: last.columns + 1 };
     } else {
-      runs.push({ row: cell.row, column: cell.column, rows: 1, columns: 1, style: cell.style, numberFormat: cell.numberFormat, key: lookKey(cell) });
+      runs.push({ row: cell.row, column: cell.column, rows: 1, columns: 1, style: cell.style, numberFormat: cell.numberFormat, align: cell.align, key: lookKey(cell) });
     }
   }
   return runs;
@@ -48,5 +49,5 @@ export function styledAreas(cells: readonly CellPlan[]): readonly StyledArea[] {
     done.push(...open);
     open = next;
   }
-  return [...done, ...open].map(({ row, column, rows, columns, style, numberFormat }) => ({ row, column, rows, columns, style, numberFormat }));
+  return [...done, ...open].map(({ row, column, rows, columns, style, numberFormat, align }) => ({ row, column, rows, columns, style, numberFormat, align }));
 }

@@ -52,7 +52,8 @@ function placeChart(context: Excel.RequestContext, missing: MissingChart, wherea
   chart.title.text = plan.title;
   const { row, column, rows, columns } = standingArea(missing, whereabouts);
   chart.setPosition(on.getRangeByIndexes(row, column, 1, 1), on.getRangeByIndexes(row + rows - 1, column + columns - 1, 1, 1));
-  chart.legend.position = "Bottom";
+  if (plan.series.length > 1) chart.legend.position = "Bottom";
+  else chart.legend.visible = false;
   chart.axes.categoryAxis.title.text = plan.xTitle;
   chart.axes.valueAxis.title.text = plan.yTitle;
   chart.series.load("items");

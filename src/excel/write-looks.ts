@@ -49,6 +49,7 @@ export function writeLooks(worksheet: Excel.Worksheet, cells: readonly CellPlan[
     const look = styleLooks[area.style];
     applyLook(range, look);
     if (look.border !== undefined) drawBorder(range, look.border, area);
+    if (area.align !== undefined) range.format.horizontalAlignment = area.align === "right" ? "Right" : "Left";
     if (area.numberFormat !== undefined) {
       range.numberFormat = everyCell(area.numberFormat);
     }

@@ -46,9 +46,13 @@ export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): voi
   if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);
   const layout = worksheet.pageLayout;
   layout.orientation = plan.orientation === "portrait" ? "Portrait" : "Landscape";
-  layout.zoom = { horizontalFitToPages: plan.pagesWide };
+  layout.zoom = { horizontalFitToPages: plan.pagesWide, ...(plan.onePage === true ? { verticalFitToPages: 1 } : {}) };
   layout.setPrintArea(`A:${columnLetters(plan.lastPrintedColumn)}`);
-  layout.headersFooters.defaultForAllPages.centerFooter = plan.footer;
+  const onEveryPage = layout.headersFooters.defaultForAllPages;
+  onEveryPage.leftFooter = "&A";
+  onEveryPage.centerFooter = plan.footer;
+  onEveryPage.rightFooter = "Page &P of &N";
+  if (plan.pagesWide > 1) layout.setPrintTitleColumns("$A:$A");
   if (plan.titleRows !== undefined) {
     layout.setPrintTitleRows(`$${String(plan.titleRows.first + 1)}:$${String(plan.titleRows.last + 1)}`);
   }

@@ -1,4 +1,4 @@
-import type { Border, Style } from "@cj-tech-master/excelts";
+import type { Alignment, Border, Style } from "@cj-tech-master/excelts";
 import { fontName, fontSize, signalLooks, styleLooks } from "../joblog/looks.ts";
 import type { SignalLook } from "../joblog/definition.ts";
 import type { CellPlan, Look } from "../joblog/plan.ts";
@@ -23,6 +23,11 @@ function shared(look: Look): Partial<Style> {
   };
 }
 
+function horizontal(cell: CellPlan): Partial<Alignment> {
+  if (cell.align === "right") return { horizontal: "right" };
+  return cell.align === "left" || isWords(cell) ? { horizontal: "left", indent: 1 } : {};
+}
+
 /** Words stand clear of a number that ends at their left edge; every number of the log has a format of its own. */
 function isWords(cell: CellPlan): boolean {
   return cell.style.startsWith("header") || cell.style === "fieldHelp" || cell.numberFormat === "@" || cell.numberFormat === "General";
@@ -37,7 +42,7 @@ export function fileStyle(cell: CellPlan): Partial<Style> {
     font: { name: fontName, size: look.size ?? fontSize, family: 2, ...base.font },
     alignment: {
       vertical: "top",
-      ...(isWords(cell) ? { horizontal: "left", indent: 1 } : {}),
+      ...horizontal(cell),
       ...(look.wrap === true ? { wrapText: true } : {}),
     },
     ...(look.fill === undefined ? {} : { fill: { type: "pattern", pattern: "solid", fgColor: argb(look.fill) } }),

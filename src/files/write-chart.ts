@@ -31,6 +31,9 @@ function shapeOf({ kind }: ChartPlan): Pick<FileChart, "type" | "scatterStyle" |
   return kind === "bars" ? { type: "bar", barDir: "bar" } : { type: "scatter", scatterStyle: "lineMarker" };
 }
 
+/** Three quarters of a point, in EMU. */
+const hairline = 9525;
+
 /**
  * A native chart that reads its cells, so that it follows the log. The data sheet must be written
  * already: the chart keeps a copy of its values for programs that only show files.
@@ -41,11 +44,11 @@ export function writeChart(worksheet: Worksheet, plan: ChartPlan): void {
     {
       ...shapeOf(plan),
       title: { paragraphs: [{ runs: [{ text: plan.title, properties: { size: 1200, bold: true } }] }] },
-      showLegend: true,
+      showLegend: plan.series.length > 1,
       legendPosition: "b",
-      displayBlanksAs: "gap",
-      categoryAxis: { title: plan.xTitle, numFmt: plan.xFormat },
-      valueAxis: { title: plan.yTitle, numFmt: plan.yFormat },
+      displayBlanksAs: "span",
+      categoryAxis: { title: plan.xTitle, numFmt: plan.xFormat, minorTickMark: "none", majorGridlines: false, ...(plan.kind === "bars" ? { orientation: "maxMin" } : {}) },
+      valueAxis: { title: plan.yTitle, numFmt: plan.yFormat, minorTickMark: "none", majorGridlinesStyle: { line: { color: { srgb: "D3DCDE" }, width: hairline } }, ...(plan.kind === "bars" ? { crosses: "max" } : {}) },
       series: plan.series.map((one) => (plan.kind === "bars" ? bars(one, plan.dataSheet) : series(one, plan.dataSheet))),
     },
     `${cellAddress(row, column)}:${cellAddress(row + rows - 1, column + columns - 1)}`,

@@ -51,7 +51,7 @@ function fileValidation({ rule, errorTitle, errorMessage }: ValidationPlan): Dat
 }
 
 function writePageSetUp(worksheet: Worksheet, plan: SheetPlan): void {
-  Object.assign(worksheet.pageSetup, { orientation: plan.orientation, paperSize, margins, fitToPage: true, fitToWidth: plan.pagesWide, fitToHeight: 0 });
+  Object.assign(worksheet.pageSetup, { orientation: plan.orientation, paperSize, margins, fitToPage: true, fitToWidth: plan.pagesWide, fitToHeight: plan.onePage === true ? 1 : 0 });
   if (plan.titleRows !== undefined) worksheet.pageSetup.printTitlesRow = `${String(plan.titleRows.first + 1)}:${String(plan.titleRows.last + 1)}`;
   if (plan.pagesWide > 1) worksheet.pageSetup.printTitlesColumn = "A:A";
   worksheet.headerFooter.oddFooter = `&L&A&C${plan.footer}&RPage &P of &N`;

@@ -10,9 +10,9 @@ function point(r: References, isWanted: string, value: string): string {
 
 /** Helper columns that feed the charts of what went into a bath. */
 export const additionChartColumns: readonly ComputedColumn[] = [
-  helper({ id: "chartTotal", label: "Chart concentrate", type: "number", unit: volume, format: "0.000", width: 9, help: "Concentrate so far, of the bath in the charts." },
+  helper({ id: "chartTotal", label: "Concentrate so far", type: "number", unit: volume, format: "0.000", width: 9, help: "Concentrate so far, of the bath in the charts." },
     (r) => point(r, `${r.here("kind")}=${quoted("concentrate")},ISNUMBER(${r.here("runningTotal")})`, r.here("runningTotal"))),
-  helper({ id: "chartCost", label: "Chart cost", type: "money", format: "#,##0.00", width: 9, help: "Cost so far of concentrate and water, of the bath in the charts." },
+  helper({ id: "chartCost", label: "Cost so far", type: "money", format: "#,##0.00", width: 9, help: "Cost so far of concentrate and water, of the bath in the charts." },
     (r) => point(r, `ISNUMBER(${r.here("cost")})`, `ROUND(SUMIFS(${r.all("additions", "cost")},${where([
       [r.all("additions", "bath"), r.here("bath")],
       [r.all("additions", "when"), upTo(r.here("when"))],

@@ -7,7 +7,7 @@ const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as c
 
 /** From tank, water and concentrate to the opening dose planned and poured. */
 export const bathDose: readonly ComputedColumn[] = [
-  computed({ id: "workingVolume", label: "Working volume", ...amount, help: "Of the tank, at the fill line." },
+  computed({ id: "workingVolume", label: "Working volume", ...amount, format: "0.00", help: "Of the tank, at the fill line." },
     (r) => atOrBlank(r, "tanks", "workingVolume", r.here("tankRow"))),
   computed({ id: "hardness", label: "Hardness", type: "number", unit: hardness, format: "0", width: 11, help: "Of the water of the fill." },
     (r) => atOrBlank(r, "waters", "hardness", r.here("waterRow"))),

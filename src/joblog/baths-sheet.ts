@@ -12,7 +12,7 @@ export const bathsSheet: SheetDefinition = {
   name: "Baths",
   title: "Baths",
   purpose: "One row for every fill, from the charge to the change-out.",
-  caution: "Cold water first, then concentrate, never the other way round; mix, then heat. Goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) within seconds.",
+  caution: "Cold water first, then concentrate, never the other way round; mix, then heat. Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) within seconds.",
   fields: [
     {
       id: "chartBath",

@@ -40,7 +40,7 @@ export const benchTestsSheet: SheetDefinition = {
   name: "Bench tests",
   title: "Bench tests",
   purpose: "Does the bath clean every surface of this job? One row for each surface, before any pH is written down. The baseline waits until all pass.",
-  caution: "Goggles, face shield, alkali-proof gloves, apron; in the eyes: flush 15 minutes at once, then a doctor. Label every spray bottle with what is in it and its hazard.",
+  caution: "Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. Label every spray bottle with what is in it and its hazard.",
   fields: [],
   tables: [
     {

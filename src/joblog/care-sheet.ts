@@ -24,7 +24,7 @@ export const careSheet: SheetDefinition = {
   name: "Care",
   title: "Bath care",
   purpose: "Skimming, filtering, drains, rinse checks, degassing and foil tests. What is drained counts as loss of concentrate.",
-  caution: "Sludge and filters may be toxic for lead, arsenic, cadmium or chromium whatever their pH (40 CFR 261.24): keep them in a labeled, closed drum until the result is in. Hands out of a running tank; goggles and alkali-proof gloves.",
+  caution: "Sludge and filters may be toxic waste whatever their pH: arsenic, chromium or lead from 5.0 mg/L, cadmium from 1.0 mg/L by TCLP (40 CFR 261.24). Keep them in a labeled, closed drum until the result is in. Hands out of a running tank; goggles and alkali-proof gloves.",
   fields: [],
   tables: [{ id: "care", name: "Care", caption: "Bath care", emptyRows: 1, columns: [...inputs, ...careResults] }],
   arrangement: "side by side",

@@ -51,7 +51,7 @@ const costLines: TableDefinition = {
     keyInput({ id: "bath", label: "Bath", width: 14, from: ["baths", "bath"], help: "A line without a bath is shared out with none." }),
     dateInput({ id: "date", label: "Date", width: 12, help: "Of the document." }),
     textInput({ id: "what", label: "What", width: 30, required: true, help: "Labor, electricity, filter bags, disposal." }),
-    textInput({ id: "document", label: "Document", width: 16, help: "Invoice, time sheet or meter reading that proves it." }),
+    textInput({ id: "document", label: "Document", width: 20, help: "Invoice, time sheet or meter reading that proves it." }),
     moneyInput({ id: "amount", label: "Amount", width: 11, required: true, limits: between(-1_000_000, 1_000_000), help: "A credit is negative." }),
     wordInput({ id: "account", label: "Account", words: accounts, width: 9, help: "The shop's own mistakes go to the shop, never to a claim." }),
   ],

@@ -7,9 +7,16 @@ import type { CellPlan } from "./plan.ts";
 import { referencesFor } from "./references.ts";
 
 function valueCell(placed: PlacedField, log: LogDefinition, system: UnitSystem, given: RowValue | undefined): CellPlan {
-  const { field, row, valueColumn } = placed;
+  const { field, row, valueColumn, sheet } = placed;
   const isInput = field.formula === undefined && field.fixed !== true;
-  const look = { row, column: valueColumn, style: isInput ? "fieldInput" : "fieldComputed", numberFormat: cellFormat(field, isInput ? "input" : "computed") } as const;
+  const computed = sheet.document === true ? "fieldStated" : "fieldComputed";
+  const look = {
+    row,
+    column: valueColumn,
+    style: isInput ? "fieldInput" : computed,
+    numberFormat: cellFormat(field, isInput ? "input" : "computed"),
+    ...(sheet.document === true ? { align: "left" as const } : {}),
+  } as const;
   if (field.formula !== undefined) return { ...look, kind: "formula", formula: field.formula(referencesFor(log, undefined, system)) };
   const value = given ?? field.initial?.[system];
   return value === undefined ? { ...look, kind: "blank" } : { ...look, kind: "value", value };

@@ -5,7 +5,7 @@ import { itemStandings } from "./words.ts";
 
 /** What became of the pieces; the counts by claim add these words up. */
 export const itemStanding: ComputedColumn =
-  computed({ id: "standing", label: "Stands", type: "text", width: 18, help: "What became of it; a piece not restorable asks for its reason code." },
+  computed({ id: "standing", label: "Status", type: "text", width: 18, help: "What became of it; a piece not restorable asks for its reason code." },
     (r) => {
       const restored = `IF(${r.here("route")}="hand",${quoted(itemStandings.handCleaned)},IF(${r.here("route")}="specialist",${quoted(itemStandings.specialist)},${quoted(itemStandings.restored)}))`;
       const lost = `IF(${r.here("reason")}="",${quoted(itemStandings.reasonMissing)},${quoted(itemStandings.notRestorable)})`;

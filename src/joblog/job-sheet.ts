@@ -7,7 +7,7 @@ import { watersTable } from "./waters-table.ts";
 import { unitSystems } from "../core/units/unit-system.ts";
 
 const fields: readonly FieldDefinition[] = [
-  { id: "shop", name: "Shop.Name", label: "Shop", type: "text", help: "The name that stands on every printed page." },
+  { id: "shop", name: "Shop.Name", label: "Shop", type: "text", help: "The name that stands on the claim statement." },
   { id: "jobNumber", name: "Job.Number", label: "Job number", type: "text", help: "Your own number for this job week." },
   { id: "started", name: "Job.Started", label: "Started", type: "date", help: "First day of the job week." },
   {

@@ -95,5 +95,6 @@ export function laidOutSheet(placed: PlacedSheet, log: LogDefinition, system: Un
     ...(frozen > 0 ? { titleRows: { first: frozen - 1, last: frozen - 1 } } : {}),
     lastPrintedColumn: lastPrintedColumn(placed),
     pagesWide: sheet.pagesWide,
+    ...(sheet.document === true ? { onePage: true } : {}),
   };
 }

@@ -10,7 +10,7 @@ const [yes] = yesNo;
 export const loadUnits: readonly ComputedColumn[] = [
   computed({ id: "counted", label: "Baskets counted", type: "number", format: "0.##", width: 9, help: "Baskets that a share counts: none for a rework." },
     (r) => blankIf([`NOT(ISNUMBER(${r.here("baskets")}))`], `IF(${r.here("rework")}=${quoted(yes)},0,${r.here("baskets")})`)),
-  computed({ id: "weighted", label: "By soil", type: "number", format: "0.##", width: 9, help: "Baskets counted, times the weight of the soil from the Shop sheet." },
+  computed({ id: "weighted", label: "Soil-weighted", type: "number", format: "0.##", width: 9, help: "Baskets counted, times the weight of the soil from the Shop sheet." },
     (r) => blankIf([`${r.here("counted")}=""`, `${r.here("soil")}=""`],
       `${r.here("counted")}*IF(${r.here("soil")}="light",${r.named("weightLight")},IF(${r.here("soil")}="medium",${r.named("weightMedium")},${r.named("weightHeavy")}))`)),
   computed({ id: "basketMinutes", label: "Basket-minutes", type: "number", format: "0.#", width: 9, help: "Baskets counted, times the minutes in the bath." },

@@ -24,6 +24,7 @@ export const styleLooks: Readonly<Record<StyleId, Look>> = {
   fieldLabel: { color: ink },
   fieldInput: { fill: inputFill, color: ink, border: inputEdge },
   fieldComputed: { color: ink, border: computedEdge },
+  fieldStated: { color: ink, bold: true },
   fieldHelp: { color: quietInk, italic: true },
   headerInput: { fill: deepTeal, color: white, bold: true, wrap: true, border: deepTeal },
   headerComputed: { fill: paleTeal, color: deepTeal, bold: true, wrap: true, border: computedEdge },

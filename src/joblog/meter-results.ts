@@ -37,8 +37,8 @@ function reached(r: References, ...more: readonly (readonly [string, string])[])
 }
 
 export const meterResults: readonly ComputedColumn[] = [
-  computed({ id: "error1", label: "Error 1", ...error, help: "As found less the buffer." }, errorIn(1, "asFound")),
-  computed({ id: "error2", label: "Error 2", ...error, help: "As found less the buffer." }, errorIn(2, "asFound")),
+  computed({ id: "error1", label: "Error 1, pH", ...error, help: "As found less the buffer." }, errorIn(1, "asFound")),
+  computed({ id: "error2", label: "Error 2, pH", ...error, help: "As found less the buffer." }, errorIn(2, "asFound")),
   computed({ id: "slope", label: "Slope", type: "number", format: '0.0"%"', width: 8, help: "Of the theoretical slope at that temperature, from the voltages." },
     (r) => blankIf([...["buffer1", "mv1", "buffer2", "mv2"].map((id) => `NOT(ISNUMBER(${r.here(id)}))`), `${r.here("buffer1")}=${r.here("buffer2")}`],
       `BATH.METERSLOPE(${r.here("buffer1")},${r.here("mv1")},${r.here("buffer2")},${r.here("mv2")},${r.here("temperature")},${r.named("unitSystem")})`)),

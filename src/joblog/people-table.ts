@@ -7,8 +7,8 @@ export const peopleTable: TableDefinition = {
   caption: "People: whose initials stand beside the entries",
   emptyRows: 4,
   columns: [
-    nameInput({ id: "initials", label: "Initials", width: 24, help: "As they stand beside the entries." }),
+    nameInput({ id: "initials", label: "Initials", width: 31, help: "As they stand beside the entries." }),
     textInput({ id: "name", label: "Name", width: 26, help: "For the file." }),
-    textInput({ id: "note", label: "Note", width: 40, help: "Training, such as the date of the last safety briefing." }),
+    textInput({ id: "note", label: "Note", width: 94, help: "Training, such as the date of the last safety briefing." }),
   ],
 };

@@ -16,7 +16,7 @@ const roomBelowFixed = 1;
 /** Rows of baths above the chart. */
 const roomAboveChart = 14;
 
-const chartRows = 20;
+const chartRows = 14;
 const chartCharacters = 110;
 
 export interface PlacedTable {
@@ -57,12 +57,21 @@ export interface Placement {
   readonly tables: ReadonlyMap<TableId, PlacedTable>;
 }
 
+function longestOf(sheet: SheetDefinition): number {
+  return Math.max(0, ...sheet.tables.map((table) => table.columns.length));
+}
+
+/** A short table keeps clear of the column that is repeated on every page of a long one. */
+function firstColumnOf(sheet: SheetDefinition, table: TableDefinition, longest: number): number {
+  return table.columns.length < longest ? headColumnOf(sheet) : 0;
+}
+
 function widthsOf(sheet: SheetDefinition): number[] {
   if (sheet.arrangement === "side by side") {
     return sheet.tables.flatMap((table, index) => [...(index === 0 ? [] : [3]), ...table.columns.map((column) => column.width)]);
   }
-  const longest = Math.max(...sheet.tables.map((table) => table.columns.length));
-  return Array.from({ length: longest }, (_, index) => Math.max(...sheet.tables.map((table) => table.columns[index]?.width ?? 0)));
+  const longest = longestOf(sheet);
+  return Array.from({ length: longest }, (_, index) => Math.max(...sheet.tables.map((table) => table.columns[index - firstColumnOf(sheet, table, longest)]?.width ?? 0)));
 }
 
 /** On a sheet of several pages the first column is repeated on each; a title in it would be as well, cut off. */
@@ -81,12 +90,13 @@ function valueColumnOf(sheet: SheetDefinition, widths: readonly number[], system
 
 function placeTables(sheet: SheetDefinition, top: number, content: LogContent): readonly PlacedTable[] {
   const captioned = sheet.tables.length > 1;
+  const longest = longestOf(sheet);
   let row = top;
   let column = 0;
   return sheet.tables.map((table) => {
     const dataRows = Math.max(table.emptyRows, content.rows[table.id]?.length ?? 0);
     const headerRow = captioned ? row + 1 : row;
-    const area: AreaPlan = { row: headerRow, column, rows: dataRows + 1, columns: table.columns.length };
+    const area: AreaPlan = { row: headerRow, column: sheet.arrangement === "stacked" ? firstColumnOf(sheet, table, longest) : column, rows: dataRows + 1, columns: table.columns.length };
     const placed: PlacedTable = { table, sheet, captionRow: captioned ? row : undefined, area };
     if (sheet.arrangement === "stacked") row = headerRow + area.rows + (table.fixedRows === true ? roomBelowFixed : roomBelowStacked);
     else column += area.columns + 1;

@@ -13,6 +13,7 @@ export type StyleId =
   | "fieldLabel"
   | "fieldInput"
   | "fieldComputed"
+  | "fieldStated"
   | "fieldHelp"
   | "headerInput"
   | "headerComputed"
@@ -37,6 +38,8 @@ export type CellPlan = {
   readonly column: number;
   readonly style: StyleId;
   readonly numberFormat?: string;
+  /** Without it numbers stand right and words left, as Excel has it. */
+  readonly align?: "left" | "right";
 } & (
   | { readonly kind: "blank" }
   | { readonly kind: "value"; readonly value: string | number | boolean }
@@ -134,6 +137,8 @@ export interface SheetPlan {
   /** Columns from the first to this one are printed; helper columns to the right are not. */
   readonly lastPrintedColumn: number;
   readonly pagesWide: number;
+  /** Shrunk to a single page, however long its words are. */
+  readonly onePage?: true;
 }
 
 export interface NamePlan {

@@ -59,7 +59,7 @@ export const readingFigures: readonly ComputedColumn[] = [
   topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),
   topUp("topUpBest", "Top-up, best", 2, "Best estimate back to the baseline.", ""),
   topUp("topUpHigh", "Top-up, high", 3, "Highest likely top-up back to the baseline.", ""),
-  computed({ id: "alkalinityRatio", label: "T over P", type: "number", format: "0.00", width: 8, help: "Total by free alkalinity, where both were titrated: climbs as soil soaps gather." },
+  computed({ id: "alkalinityRatio", label: "Total to free alkalinity", type: "number", format: "0.00", width: 11, help: "Total by free alkalinity, where both were titrated: climbs as soil soaps gather." },
     (r) => `IF(AND(ISNUMBER(${r.here("pTitre")}),ISNUMBER(${r.here("tTitre")})),IF(${r.here("pTitre")}>0,${r.here("tTitre")}/${r.here("pTitre")},""),"")`),
   computed({ id: "benchAtTime", label: "Bench tests then", type: "text", width: 18, help: "How the bath's bench tests stood when this was read." },
     (r) => {

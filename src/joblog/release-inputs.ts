@@ -34,7 +34,7 @@ export const releaseDetails: readonly InputColumn[] = [
   numberInput({ id: "limitHigh", label: "pH at most", limits: phLimits, format: "0.0#", width: 8, help: "Of the permit for this release; blank means the shop's own." }),
   textInput({ id: "permit", label: "Permit or code", width: 15, help: "Which permit or code the limits come from; blank means the shop's own." }),
   textInput({ id: "analyses", label: "Analyses", width: 22, help: "Which were made and what they gave, such as sludge lead by TCLP in mg/L." }),
-  wordInput({ id: "analysesResult", label: "Their result", words: analysesResults, width: 13, help: "Against the limits of the permit and of the waste rules." }),
+  wordInput({ id: "analysesResult", label: "Result of analyses", words: analysesResults, width: 13, help: "Against the limits of the permit and of the waste rules." }),
   momentInput({ id: "releasedAt", label: "Released", width: 16, help: "When, by a person who answers for it." }),
   numberInput({ id: "releasedVolume", label: "Volume released", unit: volume, limits: volumeLimits, format: "0.0##", width: 10, help: "What really went out." }),
   textInput({ id: "point", label: "Point", width: 14, help: "Where it went: never a storm drain or a septic tank." }),

@@ -48,9 +48,9 @@ export const shares: TableDefinition = {
         return blankIf([`${r.here("claim")}=""`, `${r.named("shareBath")}=""`], byBasis(r, known("counted"), known("weighted"), known("basketMinutes")));
       }),
     units("baskets", "Baskets", "counted", "Of the claim's loads in this bath; rework is left out."),
-    units("weightedBaskets", "By soil", "weighted", "Baskets times the weight of their soil."),
+    units("weightedBaskets", "Soil-weighted", "weighted", "Baskets times the weight of their soil."),
     units("basketMinutes", "Basket-minutes", "basketMinutes", "Baskets times their minutes in the bath."),
-    computed({ id: "entered", label: "Came in as", type: "whole number", format: "0", width: 8, help: "1 for the first claim in this bath, 2 for the second." },
+    computed({ id: "entered", label: "Order in the bath", type: "whole number", format: "0", width: 8, help: "1 for the first claim in this bath, 2 for the second." },
       (r) => blankIf([`${r.here("firstLoad")}=""`], `SUMIFS(${r.all("loads", "entry")},${itsLoads(r)})`)),
     computed({ id: "firstLoad", label: "First load", type: "date and time", width: 16, help: "When it first went into this bath." },
       (r) => blankIf([`${r.here("claim")}=""`, `${r.named("shareBath")}=""`], `IF(COUNTIFS(${itsLoads(r)})=0,"",MINIFS(${r.all("loads", "when")},${itsLoads(r)}))`)),

@@ -29,11 +29,11 @@ export const shopSheet: SheetDefinition = {
   name: "Shop",
   title: "The shop's own limits and people",
   purpose: "Limits that the log holds readings, meters and releases to. Every default is common practice where no source is named: set your own.",
-  caution: "Where alkali or acid is handled, an eyewash and a drench shower stand ready in the work area, with 15 minutes of flow (29 CFR 1910.151(c)). Keep the SDS at hand on every shift and the assessment of protective equipment in writing (29 CFR 1910.132(d)).",
+  caution: "Where alkali or acid is handled, an eyewash and a drench shower stand ready in the work area for immediate use (29 CFR 1910.151(c)): within 10 seconds' reach and with 15 minutes of flow (ANSI/ISEA Z358.1). Keep the SDS at hand on every shift and the assessment of protective equipment in writing (29 CFR 1910.132(d)).",
   fields,
   tables: [peopleTable],
   arrangement: "stacked",
   tabColor: "#3E6B73",
   pagesWide: 1,
-  orientation: "portrait",
+  orientation: "landscape",
 };

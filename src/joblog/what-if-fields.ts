@@ -14,7 +14,7 @@ function reckoned(column: string, typed: string): (r: References) => string {
 export const whatIfFields: readonly FieldDefinition[] = [
   { id: "whatIfVolume", name: "WhatIf.Volume", label: "Volume of a bath", type: "number", unit: volume, format: "0.0##", limits: volumeLimits, initial: { US: 100, metric: 400, imperial: 90 }, help: "For the doses and the waters below." },
   { id: "whatIfConcentrate", name: "WhatIf.Concentrate", label: "Concentrate", type: "choice", choices: { kind: "column", table: "concentrates", column: "concentrate" }, help: "Its capacity and strength count for the waters below." },
-  { id: "whatIfBath", name: "WhatIf.Bath", label: "Bath", type: "choice", choices: { kind: "column", table: "baths", column: "bath" }, help: "For card and top-ups. Blank: the next six lines count." },
+  { id: "whatIfBath", name: "WhatIf.Bath", label: "Bath", type: "choice", choices: { kind: "column", table: "baths", column: "bath" }, help: "For card and top-ups. Blank: the next five lines count." },
   { id: "whatIfBaseline", name: "WhatIf.Baseline", label: "Or a baseline pH", type: "number", format: "0.00", limits: phLimits, initial: { US: 11.3, metric: 11.3, imperial: 11.3 }, help: "Without a bath." },
   { id: "whatIfTemperature", name: "WhatIf.Temperature", label: "read at", type: "number", unit: temperature, format: "0.0", limits: temperatureLimits, initial: { US: 77, metric: 25, imperial: 25 }, help: "Without a bath." },
   { id: "whatIfOpening", name: "WhatIf.Opening", label: "Opening dose", type: "number", unit: volume, format: "0.0##", limits: volumeLimits, initial: { US: 2.5, metric: 10, imperial: 2.25 }, help: "Without a bath." },

@@ -44,9 +44,9 @@ class HeadersFootersObject extends NotedObject<Excel.HeaderFooterGroup> implemen
 
 export class PageLayoutObject
   extends NotedObject<Excel.PageLayout>
-  implements Pick<Excel.PageLayout, "orientation" | "zoom" | "headersFooters" | "setPrintTitleRows" | "setPrintArea" | "centerHorizontally" | "paperSize">
+  implements Pick<Excel.PageLayout, "orientation" | "zoom" | "headersFooters" | "setPrintTitleRows" | "setPrintTitleColumns" | "setPrintArea" | "centerHorizontally" | "paperSize">
 {
-  protected readonly scalars = ["orientation", "zoom", "centerHorizontally", "paperSize", "printTitleRows", "printArea"];
+  protected readonly scalars = ["orientation", "zoom", "centerHorizontally", "paperSize", "printTitleRows", "printTitleColumns", "printArea"];
 
   constructor(requests: Requests, worksheet: ClientObject<string, object>) {
     super(requests, "PageLayout", worksheet);
@@ -65,6 +65,10 @@ export class PageLayoutObject
 
   setPrintTitleRows(rows: Excel.Range | string): void {
     this.note("printTitleRows", rows);
+  }
+
+  setPrintTitleColumns(columns: Excel.Range | string): void {
+    this.note("printTitleColumns", columns);
   }
 
   setPrintArea(area: Excel.Range | Excel.RangeAreas | string): void {
