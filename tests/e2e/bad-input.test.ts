@@ -30,7 +30,7 @@ describe("bad input in the pane", () => {
     const form = bench.pane.getByRole("form", { name: "Reading" });
     const said = await form.innerText();
     expect(said).toMatch(/pH as read.*111\.8.*14/s);
-    expect(await bench.value("Readings!A17")).toBe("");
+    expect(await bench.value("Readings!A26")).toBe("");
   });
 
   it("shows both readings of a number that could be two", async () => {
@@ -50,7 +50,7 @@ describe("bad input in the pane", () => {
     await expect.poll(() => bench.pane.getByRole("main").innerText()).toMatch(/pH as read/);
     expect(await bench.pane.getByRole("main").innerText()).toMatch(/Readings/);
     expect(await field("pH as read").inputValue()).toBe("11.18");
-    expect(await bench.value("Readings!A17")).toBe("");
+    expect(await bench.value("Readings!A26")).toBe("");
     await bench.setCell("Readings!E6", "pH as read");
   });
 
@@ -62,6 +62,6 @@ describe("bad input in the pane", () => {
     await field("Note").fill("=1+1");
     await submit();
     await bench.pane.getByRole("form", { name: "Reading" }).waitFor({ state: "detached" });
-    expect(await bench.lookUp("Readings", "R011", "Note")).toBe("=1+1");
+    expect(await bench.lookUp("Readings", "R020", "Note")).toBe("=1+1");
   });
 });

@@ -84,6 +84,6 @@ describe("the pane, at 320 px", () => {
     await keyboard.type("77");
     await keyboard.press("Enter");
     await bench.pane.getByRole("form", { name: "Reading" }).waitFor({ state: "detached" });
-    expect(await bench.lookUp("Readings", "R011", "pH as read")).toBe(11.2);
+    expect(await bench.lookUp("Readings", "R020", "pH as read")).toBe(11.2);
   });
 });

@@ -28,13 +28,12 @@ describe("the views beside Now and Record", () => {
     await expect.poll(() => bench.value("Job!P60")).toBeCloseTo(121.175 / 41, 3);
   });
 
-  it("share the bath out by another basis, with typed units emptied as announced", async () => {
+  it("share the bath out by the basis chosen, from its loads, to the cent", async () => {
     await tab("Claims");
     await bench.pane.getByLabel("Shared by").selectOption("basket-minutes");
     await button("Share out this bath").click();
     await bench.pane.getByText(/is shared out by basket-minutes/).waitFor();
-    // These days were shared by typed units alone: without them no claim has any, and the view says so.
-    await bench.pane.getByText("No claim has units of this bath yet, so nothing is shared out.").waitFor();
+    await bench.pane.getByText("Every cost of this bath is borne, to the cent.").waitFor();
   });
 
   it("record a cost line and take it back", async () => {

@@ -5,13 +5,13 @@ type Cost = readonly [at: string, what: string, document: string, amount: number
 
 const costs: readonly Cost[] = [
   [march(5, "17:10"), "Filter bags, 2, curd", "store slip 0305", 11.8, "shop"],
-  [march(5, "17:10"), "Labor, 1.5 h, curd clean-up", "time sheet 0305, KT", 69, "shop"],
-  [march(6, "12:10"), "RO water", "water meter, week 9", 3.9, "claims"],
-  [march(6, "12:10"), "Electricity", "power meter, week 9", 8.42, "claims"],
-  [march(6, "12:10"), "Bath care labor, 5.5 h", "time sheets, KT and MV", 253, "claims"],
+  [march(5, "17:10"), "Labor, 1.5 h, curd clean-up", "time sheet 0305", 69, "shop"],
+  [march(6, "12:10"), "RO water", "RO meter 0306", 3.9, "claims"],
+  [march(6, "12:10"), "Electricity", "meter 0306", 8.42, "claims"],
+  [march(6, "12:10"), "Bath care labor, 5.5 h", "time sheet 0306", 253, "claims"],
   [march(6, "12:10"), "Filter bags, 2", "store slip 0304", 11.8, "claims"],
   [march(6, "12:10"), "Neutralizing acid", "store slip 0306", 1.32, "claims"],
-  [march(9, "14:00"), "Sludge drum share and TCLP", "laboratory invoice", 96, "claims"],
+  [march(9, "14:00"), "Sludge drum share and TCLP", "lab invoice", 96, "claims"],
 ];
 
 export const costEvents: readonly WeekEvent[] = costs.map(([at, what, document, amount, account]) => ({
