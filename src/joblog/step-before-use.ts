@@ -25,7 +25,7 @@ export function chargeStep({ facts, system }: Bath): Step {
   };
 }
 
-function failedSurfaces({ log, id, facts }: Bath): readonly string[] {
+export function failedSurfaces({ log, id, facts }: Bath): readonly string[] {
   const since = facts.number("lastConcentrate") ?? 0;
   const latest = new Map<string, string>();
   for (const row of rowsOfBath(log, "benchTests", id)) {

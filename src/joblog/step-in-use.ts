@@ -1,7 +1,9 @@
 /** What a bath with a baseline needs. */
 import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "./bath-facts.ts";
 import { round, volumeWords, type Bath, type Step } from "./step.ts";
+import { failedSurfaces } from "./step-before-use.ts";
 import { temperature, volume } from "./units-of.ts";
+import { bench } from "./words.ts";
 
 export function readAgainStep({ facts, log, id, system }: Bath): Step {
   const lastAddition = rowsOfBath(log, "additions", id).filter((row) => row.cells["kind"] === "concentrate").at(-1);
@@ -75,8 +77,21 @@ function shortStep(bath: Bath): Step | undefined {
   };
 }
 
+/** The pH can be right and the bath fail: hard water, oil or soil that no reading shows. */
+function failedStep(bath: Bath): Step | undefined {
+  if (bath.facts.text("benchState") !== bench.refused) return undefined;
+  return {
+    kind: "bench test",
+    sentence: `Stop loading: bench test not passed on ${failedSurfaces(bath).join(", ")}. Skim and filter, check the water, correct the bath, then test again.`,
+    reason: "A pH above the trigger does not make up for it. If it fails at the baseline, change the bath out.",
+    urgent: true,
+  };
+}
+
 export function holdStep(bath: Bath): Step {
   const { facts, log, id } = bath;
+  const failed = failedStep(bath);
+  if (failed !== undefined) return failed;
   const short = shortStep(bath);
   if (short !== undefined) return short;
   const row = lastReadingOf(log, id);

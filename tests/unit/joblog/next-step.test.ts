@@ -87,6 +87,13 @@ describe("the next step of the demo bath", () => {
     expect((await stepAt("2027-03-02T17:00", { ...extra, additions: [madeUp] }, "2027-03-03T07:40")).overdue).toEqual([]);
   });
 
+  test("a bench test that fails in use stops the loading, whatever the pH", async () => {
+    const failed = { id: "T090", bath, when: moment("2027-03-02T16:50"), surface: "plastic", method: "spray", result: "fail" };
+    const step = await stepAt("2027-03-02T17:00", { benchTests: [failed] });
+    expect(step).toMatchObject({ kind: "bench test", urgent: true });
+    expect(step.sentence).toMatch(/^Stop loading: bench test not passed on plastic \(fail\)\./);
+  });
+
   test("a meter without a check, with an old one or with a failed one says so", async () => {
     const [none] = (await stepAt("2027-03-02T17:00", { meterChecks: [] })).overdue;
     expect(none).toMatch(/^Meter M-1 has no check in this log/);
