@@ -36,7 +36,7 @@ export interface PlacedField {
   readonly valueColumn: number;
 }
 
-export interface PlacedChart {
+interface PlacedChart {
   readonly chart: ChartDefinition;
   readonly area: AreaPlan;
 }

@@ -41,7 +41,7 @@ const objectCell: fc.Arbitrary<unknown> = fc.oneof(
   ),
 );
 
-export const anyCell: fc.Arbitrary<unknown> = fc.oneof({ weight: 12, arbitrary: plainCell }, { weight: 1, arbitrary: errorCell }, { weight: 1, arbitrary: objectCell });
+const anyCell: fc.Arbitrary<unknown> = fc.oneof({ weight: 12, arbitrary: plainCell }, { weight: 1, arbitrary: errorCell }, { weight: 1, arbitrary: objectCell });
 
 const anyRange = fc.oneof(
   fc.array(fc.array(anyCell, { maxLength: 3 }), { maxLength: 4 }),

@@ -6,7 +6,7 @@ import type { AdoptTable } from "./adopt-kinds.ts";
 export type NameAnswer = { readonly use: string } | "new" | "leave out";
 
 /** Baths that are in the sheet but not in the log are opened with these. */
-export interface NewBath {
+interface NewBath {
   readonly tank: string;
   readonly water: string;
   readonly concentrate: string;

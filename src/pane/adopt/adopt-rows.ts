@@ -8,12 +8,12 @@ import { rowReader } from "./adopt-row.ts";
 import type { SheetTable } from "./sheet-table.ts";
 
 /** A row of the sheet that cannot be taken, and every reason. */
-export interface ListedRow {
+interface ListedRow {
   readonly number: number;
   readonly why: readonly string[];
 }
 
-export interface TakenRow {
+interface TakenRow {
   readonly number: number;
   readonly cells: LogRow;
 }

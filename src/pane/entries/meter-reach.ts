@@ -5,7 +5,7 @@ import { alkalinityOf, bathFacts } from "./bath-values.ts";
 import type { EntryContext } from "./entry-form.ts";
 
 /** A reading that a check reaches back to. */
-export interface ReachedReading {
+interface ReachedReading {
   readonly id: string;
   readonly bath: string;
   readonly when: number;
@@ -16,7 +16,7 @@ export interface ReachedReading {
 }
 
 /** A baseline that moves because its readings do. */
-export interface MovedBaseline {
+interface MovedBaseline {
   readonly bath: string;
   readonly was: number;
   readonly becomes: number;

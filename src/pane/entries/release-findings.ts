@@ -17,7 +17,7 @@ export function acidUnitOf(acid: string | undefined): UnitOf | undefined {
 }
 
 /** As the Release sheet works it out: the usual product, and of another purity as much more or less as ACIDFOR says. */
-export function neededAcid(release: ReleaseFacts, context: EntryContext): Answer<number> | undefined {
+function neededAcid(release: ReleaseFacts, context: EntryContext): Answer<number> | undefined {
   const { system } = context;
   const [held, ph, target, acid] = [release.number("volume"), release.number("ph"), release.number("target"), release.text("acid")];
   if (held === undefined || ph === undefined || target === undefined || acid === undefined) return undefined;
