@@ -11,10 +11,13 @@ afterAll(async () => {
   await bench.close();
 });
 
+/** Milliseconds between two keys: the grid's offers are drawn in between, as for a person. */
+const keyPause = 20;
+
 /** Types into the selected cell as a person does: keys, not the test interface. */
 async function typeInto(cell: string, text: string, confirm = true): Promise<void> {
   await bench.select(cell);
-  await bench.page.keyboard.type(text);
+  await bench.page.keyboard.type(text, { delay: keyPause });
   if (confirm) await bench.page.keyboard.press("Enter");
 }
 
@@ -58,14 +61,16 @@ describe("worksheet functions in the workbench's grid", () => {
   it("offers the words of an argument that takes a few, and leaves a finished formula as it was typed", async () => {
     await typeInto("Sheet1!G1", '=BATH.ACIDFOR("459 L",6.4,"hyd', false);
     await bench.page.getByText('"hydrochloric"', { exact: true }).first().waitFor();
+    await bench.page.waitForTimeout(10 * keyPause);
     await bench.page.keyboard.press("Tab");
-    await bench.page.keyboard.type(',31.45,"metric")');
+    await bench.page.waitForTimeout(10 * keyPause);
+    await bench.page.keyboard.type(',31.45,"metric")', { delay: keyPause });
     await bench.page.keyboard.press("Enter");
     // Volume × alkalinity over 10.0 N, the usual figure for hydrochloric acid of 31.45 %.
-    expect(await bench.value("Sheet1!G1")).toBeCloseTo(0.294, 2);
+    await expect.poll(() => bench.value("Sheet1!G1")).toBeCloseTo(0.294, 2);
     await typeInto("Sheet1!G2", '=BATH.HARDNESSCLASS(45,"WQA")');
     // 45 mg/L is 2.6 gpg: slightly hard by the Water Quality Association's classes, soft by the USGS's.
-    expect(await bench.value("Sheet1!G2")).toBe("slightly hard");
+    await expect.poll(() => bench.value("Sheet1!G2")).toBe("slightly hard");
   });
 
   it("puts a function's example into the selected cell from the pane", async () => {
