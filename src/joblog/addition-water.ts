@@ -1,6 +1,6 @@
 import { computed, helper } from "./columns.ts";
 import type { ComputedColumn, References } from "./definition.ts";
-import { after, at, before, blankIf, quoted, upTo, where } from "./formulas.ts";
+import { after, at, before, blankIf, litersInUnit, quoted, upTo, where } from "./formulas.ts";
 import { alkaliAdded, hardnessAdded, volume } from "./units-of.ts";
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as const;
@@ -8,7 +8,7 @@ const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as c
 /** What the water's test says, times the liters that went in. */
 function carried(r: References, column: string, perLiter: (tested: string) => string): string {
   const tested = at(r, "waters", column, r.here("waterRow"));
-  const liters = `${r.here("amount")}*BATH.UNITCONVERT(1,${r.named("unitSystem")}&IF(${r.named("unitSystem")}="metric"," L"," gal"),"L")`;
+  const liters = `${r.here("amount")}*${litersInUnit(r)}`;
   return blankIf([`${r.here("kind")}<>"water"`, `NOT(ISNUMBER(${r.here("amount")}))`, `${r.here("waterRow")}=""`],
     `IF(${tested}="","water not tested",${liters}*${perLiter(tested)}/1000)`);
 }

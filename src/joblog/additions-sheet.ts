@@ -11,6 +11,9 @@ import { accounts, additionKinds, additionPurposes, recovery } from "./words.ts"
 /** A rise of so little may be the meter alone, so it sizes nothing (common practice, no source). */
 const leastRise = "0.03";
 
+/** Half a cent stays half a cent in every unit of volume: what a conversion or a binary fraction leaves short is less than this many decimals show. */
+const beyondMoney = "6";
+
 const inputs: readonly ColumnDefinition[] = [
   textInput({ id: "id", label: "Addition", width: 8, required: true, help: "Running number." }),
   keyInput({ id: "bath", label: "Bath", width: 13, required: true, from: ["baths", "bath"], help: "The bath it went into." }),
@@ -31,7 +34,7 @@ const inputs: readonly ColumnDefinition[] = [
 
 const results: readonly ColumnDefinition[] = [
   computed({ id: "cost", label: "Cost", type: "money", format: "#,##0.00", width: 10, help: "Amount by price, to the cent; blank where no price is known." },
-    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`, `${r.here("price")}=""`], `ROUND(${r.here("amount")}*${r.here("price")},2)`)),
+    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`, `${r.here("price")}=""`], `ROUND(ROUND(${r.here("amount")}*${r.here("price")},${beyondMoney}),2)`)),
   computed({ id: "runningTotal", label: "Total of this kind so far", type: "number", unit: volume, format: "0.000", width: 12, help: "All of this kind that the bath has had by then." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`, `${r.here("kind")}=""`],
       `SUMIFS(${r.all("additions", "amount")},${where([

@@ -1,6 +1,6 @@
 import { computed } from "./columns.ts";
 import type { ComputedColumn, References } from "./definition.ts";
-import { blankIf, quoted, where } from "./formulas.ts";
+import { blankIf, litersInUnit, quoted, where } from "./formulas.ts";
 import { alkaliAdded, hardness, volume } from "./units-of.ts";
 import { degassing } from "./words.ts";
 
@@ -41,7 +41,7 @@ export const bathCare: readonly ComputedColumn[] = [
     (r) => blankIf([`${r.here("bath")}=""`], `SUMIFS(${r.all("care", "amount")},${r.all("care", "bath")},${r.here("bath")})`)),
   computed({ id: "hardnessNow", label: "Hardness brought so far", type: "number", unit: hardness, format: "0", width: 12, help: "All that the waters brought, in the working volume: evaporation leaves it in the bath." },
     (r) => blankIf([`${r.here("bath")}=""`, `${r.here("workingVolume")}=""`],
-      `1000*SUMIFS(${r.all("additions", "hardnessCarried")},${r.all("additions", "bath")},${r.here("bath")})/(${r.here("workingVolume")}*BATH.UNITCONVERT(1,${r.named("unitSystem")}&IF(${r.named("unitSystem")}="metric"," L"," gal"),"L"))`)),
+      `1000*SUMIFS(${r.all("additions", "hardnessCarried")},${r.all("additions", "bath")},${r.here("bath")})/(${r.here("workingVolume")}*${litersInUnit(r)})`)),
   computed({ id: "bicarbonateBrought", label: "Bicarbonate brought so far", type: "number", unit: alkaliAdded, format: "0.000", width: 12, help: "All that the waters brought: each eq used up one of hydroxide." },
     (r) => blankIf([`${r.here("bath")}=""`], `SUMIFS(${r.all("additions", "bicarbonateCarried")},${r.all("additions", "bath")},${r.here("bath")})`)),
   computed({ id: "ratioFirst", label: "Total to free alkalinity, first", type: "number", format: "0.00", width: 11, help: "T by P of the bath's first titration." }, ratio("MINIFS")),

@@ -62,3 +62,9 @@ export function from(time: string): string {
 export function upTo(time: string): string {
   return `"<="&(${time}+${halfMinute})`;
 }
+
+/** How many liters one unit of volume of the log is: the US and the imperial gallon need their country, the liter has none. */
+export function litersInUnit(reference: References): string {
+  const system = reference.named("unitSystem");
+  return `BATH.UNITCONVERT(1,IF(${system}="metric","L",${system}&" gal"),"L")`;
+}

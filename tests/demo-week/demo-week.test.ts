@@ -1,4 +1,5 @@
 import { beforeAll, describe } from "vitest";
+import { holdsInMetricUnits } from "../metric-week/metric-week.ts";
 import { holdsAnswers } from "./answers.ts";
 import { holdsCourse } from "./course.ts";
 import { holdsFlags } from "./flags.ts";
@@ -18,4 +19,6 @@ describe("the invented week, typed into the pane", () => {
   describe("raises the flags", () => { holdsFlags(() => week); });
   describe("stands in the sample workbook, which", () => { holdsSample(() => week); });
   describe("shares its costs", () => { holdsMoney(() => week); });
+  // Opens a workbook of its own: last.
+  describe("is the same week in other units", () => { holdsInMetricUnits(() => week); });
 });

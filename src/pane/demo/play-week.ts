@@ -1,7 +1,9 @@
+import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { announce, checkNotCancelled, type LongWork } from "../../excel/long-work.ts";
 import { buildLog, readLog } from "../../excel/log-workbook.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/lay-out.ts";
+import type { LogContent } from "../../joblog/definition.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { recordActionOf } from "../actions/record-actions.ts";
 import { recordCostLine } from "../actions/record-cost-line.ts";
@@ -31,7 +33,18 @@ export interface Played {
   readonly log: LogSnapshot;
 }
 
+export interface Week {
+  readonly system: UnitSystem;
+  /** What the log holds before the first entry. */
+  readonly shop: LogContent;
+  readonly events: readonly WeekEvent[];
+}
+
+const weekAsInvented: Week = { system: "US", shop: weekShop, events: demoWeek };
+
 export interface WeekOptions extends LongWork {
+  /** The invented week as it is, if left out. */
+  readonly week?: Week;
   readonly afterEntry?: (played: Played) => void | Promise<void>;
 }
 
@@ -64,9 +77,9 @@ function actionOf(entry: EntryId): RecordAction {
   return entry === "stock move" ? recordStockMove : recordActionOf(entry);
 }
 
-async function play(event: WeekEvent, log: LogSnapshot): Promise<Played> {
+async function play(event: WeekEvent, log: LogSnapshot, system: UnitSystem): Promise<Played> {
   const action = actionOf(event.entry);
-  const filled = fillForm(action.form, event.draft, { log, system: "US", bath: event.bath, now: event.at });
+  const filled = fillForm(action.form, event.draft, { log, system, bath: event.bath, now: event.at });
   const against = [...unseen(event, filled), ...objections(event, filled)];
   if (against.length > 0) throw new WeekProblem(event, against);
   await action.run(filled.meaning);
@@ -86,14 +99,15 @@ export async function shareWeek(log: LogSnapshot, basis: string): Promise<LogSna
  * entry, each against the log as it then stands. Cancelled, it leaves the entries typed so far. Rejects with
  * a WeekProblem where a form refuses or asks what the week does not expect.
  */
-export async function playWeek({ afterEntry, ...work }: WeekOptions = {}): Promise<LogSnapshot> {
-  await buildLog(layOut(jobLog, { system: "US" }, weekShop), work);
+export async function playWeek({ week = weekAsInvented, afterEntry, ...work }: WeekOptions = {}): Promise<LogSnapshot> {
+  const { system, shop, events } = week;
+  await buildLog(layOut(jobLog, { system }, shop), work);
   let log = await presentLog();
-  for (const [index, event] of demoWeek.entries()) {
+  for (const [index, event] of events.entries()) {
     const at = event.at.replace("T", " ");
     checkNotCancelled(work, `The week stands as far as ${at}.`);
-    await announce(work, { step: index + 1, of: demoWeek.length, words: `${at}: ${event.entry}` });
-    const played = await play(event, log);
+    await announce(work, { step: index + 1, of: events.length, words: `${at}: ${event.entry}` });
+    const played = await play(event, log, system);
     log = played.log;
     await afterEntry?.(played);
   }

@@ -22,7 +22,7 @@ export function percent(share: number): string {
   return `${figure(share * 100, 0)}%`;
 }
 
-/** No currency sign: the log does not know the shop's currency. */
+/** To the cent as the sheets round it, where half a cent stays half a cent in every unit. No currency sign: the log does not know the shop's currency. */
 export function money(value: number): string {
-  return value.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+  return Number(value.toFixed(6)).toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
 }
