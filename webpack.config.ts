@@ -75,7 +75,7 @@ export function configuration(mode: "production" | "development"): webpack.Confi
       rules: [
         { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic" } },
         // Views that come later would reach past Fluent's index to each of its modules, and none of those could be
-        // merged any more: 86 kB of wrappers. What is not used is left out all the same.
+        // merged any more: 86 kB of wrappers when it was measured.
         { test: /@fluentui[\\/]react-components[\\/]lib[\\/]index\.js$/, sideEffects: true },
       ],
     },

@@ -1,6 +1,7 @@
 import { benchCalls } from "./calls.ts";
 import { benchChemistry } from "./chemistry.ts";
 import { benchColdStart } from "./cold-start.ts";
+import { benchTrips } from "./trips.ts";
 import { benchUnits } from "./unit-packages.ts";
 import { benchWorkbench } from "./workbench.ts";
 
@@ -9,4 +10,5 @@ benchUnits();
 benchCalls();
 benchChemistry();
 await benchColdStart();
+await benchTrips();
 await benchWorkbench();

@@ -1,6 +1,7 @@
 import { answerCell } from "../../src/excel/cell-boundary.ts";
 import { catalogue } from "../../functions/catalogue.ts";
 import type { WorksheetFunction } from "../../functions/define-function.ts";
+import { median } from "./median.ts";
 
 /** One call is shorter than the clock's tick, so a batch is timed as one. */
 const callsInBatch = 100;
@@ -8,11 +9,6 @@ const batches = 100;
 
 /** A function that takes one of these may solve the equilibrium of a solution. */
 const chemistry = ["builder", "composition"];
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-}
 
 /** Microseconds of one call with the first example's cells: median of the batches. */
 function microsecondsOf(fn: WorksheetFunction): number {

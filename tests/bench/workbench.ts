@@ -6,6 +6,7 @@ import { buildHeadlessLog } from "../../scripts/headless-log.ts";
 import { distFolder } from "../../scripts/project.ts";
 import { serve } from "../../scripts/serve.ts";
 import { largeLog } from "./large-log.ts";
+import { median } from "./median.ts";
 
 /** The part of the page that a measurement reaches. */
 interface MeasuredWindow {
@@ -18,11 +19,6 @@ interface MeasuredWindow {
 const readings = 1000;
 const additions = 200;
 const rounds = 5;
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-}
 
 async function largeState(): Promise<string> {
   const functionsScript = await readFile(path.join(distFolder, "functions.js"), "utf8");

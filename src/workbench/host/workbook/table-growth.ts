@@ -130,7 +130,9 @@ export class TableGrowth {
     if (header === undefined || rows < 1) return;
     const first: Cell = { sheet: table.area.sheet, row: table.area.row + 1, column: table.area.column + index };
     const text = this.parts.formulas.read(first);
-    if (text === undefined) return;
+    const known = table.calculated.get(header);
+    // A column stays calculated whatever is typed over single cells of it; reading all of a long one is slow.
+    if (text === undefined || (known?.text === text && (known.kind === "same text" || known.row === first.row))) return;
     const all = Array.from({ length: rows }, (_, offset): Cell => ({ ...first, row: first.row + offset }));
     const calculated: CalculatedColumn =
       text === this.parts.formulas.gridText(first) ? { kind: "relative", text, row: first.row } : { kind: "same text", text };
