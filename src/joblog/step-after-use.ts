@@ -1,6 +1,7 @@
 /** What a bath needs that was changed out: neutralizing, results, release. */
 import { rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { Bath, Step } from "./step.ts";
+import { releaseState } from "./words.ts";
 
 export function closedStep(bath: Bath): Step {
   const reason = bath.facts.text("closeReason");
@@ -16,5 +17,7 @@ export function closedStep(bath: Bath): Step {
   }
   const state = rowFacts(row).text("state");
   if (state === "released") return { kind: "closed", sentence: `${closed} Its release is on record.`, urgent: false };
-  return { kind: "release", sentence: `${closed} ${state === undefined ? "Its release is not on record yet." : `${state.charAt(0).toUpperCase()}${state.slice(1)}.`}`, urgent: false };
+  const stands = state === undefined ? "Its release is not on record yet." : `${state.charAt(0).toUpperCase()}${state.slice(1)}.`;
+  const further = state === releaseState.over ? " Keep it: treat it again under Release, or have it hauled." : "";
+  return { kind: "release", sentence: `${closed} ${stands}${further}`, urgent: false };
 }

@@ -1,17 +1,26 @@
-import { lastReadingOf, rowsOfBath } from "../../joblog/bath-facts.ts";
+import { lastReadingOf, rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
+import type { SnapshotRow } from "../../joblog/log-snapshot.ts";
 import { figure } from "../fields/figures.ts";
 import { serialOf, shortMoment } from "../fields/moments.ts";
 import { bathFacts, bathIds } from "./bath-values.ts";
 import { releaseCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
-import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
+import type { Draft, EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { nextIds } from "./next-id.ts";
 import { allColumns, releaseGroups } from "./release-groups.ts";
-import { openRelease, releaseFacts } from "./release-facts.ts";
+import { isSpent, openRelease, releaseFacts } from "./release-facts.ts";
 import { releaseFindings } from "./release-findings.ts";
 import { releaseProblems } from "./release-problems.ts";
 import { tankOf } from "./tank-limits.ts";
+
+/** An earlier treatment that led to no release is named, so that nobody takes this one for its continuation. */
+function afterSpent(row: SnapshotRow | undefined, bath: string | undefined, context: EntryContext): readonly Finding[] {
+  const spent = row === undefined && bath !== undefined ? rowsOfBath(context.log, "releases", bath).filter(isSpent).at(-1) : undefined;
+  if (spent === undefined) return [];
+  const { text } = rowFacts(spent);
+  return [{ tone: "watch", text: `${text("id") ?? "The treatment before"} stays as it is (${text("state") ?? "not released"}). This is a further treatment: read pH and alkalinity again, and have it analyzed again.` }];
+}
 
 /** A bath that still works is closed first, so that nothing is recorded in it afterward. */
 function gate(bath: string | undefined, context: EntryContext): Meaning["blocked"] {
@@ -31,7 +40,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const at = done?.cells["releasedAt"];
   const key = row?.cells["id"];
   const common = {
-    findings: releaseFindings(release, context),
+    findings: [...afterSpent(row, bath, context), ...releaseFindings(release, context)],
     problems: releaseProblems(filled, release, row !== undefined, context),
     doubts: row === undefined && typeof at === "number" ? [`A release of this bath stands in the log already, ${shortMoment(at)}. Is this another one?`] : [],
     recorded: filled.number("releasedAt") === undefined ? `neutralizing of bath ${bath ?? ""}` : `release of bath ${bath ?? ""}`,

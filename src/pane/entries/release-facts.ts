@@ -10,9 +10,17 @@ export interface ReleaseFacts {
   readonly number: (column: string) => number | undefined;
 }
 
+/** A treatment that can lead to no release: a result over its limit, or all three stages poured and the pH still outside. What it found stays; the bath is treated again in a row of its own. */
+export function isSpent(row: SnapshotRow): boolean {
+  const { number, text } = rowFacts(row);
+  const state = text("state");
+  const outside = state === releaseState.above || state === releaseState.below;
+  return number("releasedAt") === undefined && (text("analysesResult") === "over a limit" || (number("phAfter3") !== undefined && outside));
+}
+
 /** The release of a bath that waits for stages, results or the release itself. */
 export function openRelease(context: EntryContext, bath: string | undefined): SnapshotRow | undefined {
-  return bath === undefined ? undefined : rowsOfBath(context.log, "releases", bath).filter((row) => row.cells["releasedAt"] === undefined).at(-1);
+  return bath === undefined ? undefined : rowsOfBath(context.log, "releases", bath).filter((row) => row.cells["releasedAt"] === undefined && !isSpent(row)).at(-1);
 }
 
 export function releaseFacts(row: SnapshotRow | undefined, filled: FilledFields): ReleaseFacts {

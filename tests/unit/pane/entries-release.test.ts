@@ -90,6 +90,24 @@ describe("the release form", () => {
     expect(fill(releaseEntry, begun, {}, now).problems[0]?.message).toMatch(/Nothing new yet/);
   });
 
+  test("after a result over its limit treats the bath again in a row of its own, and leaves the first as it is", () => {
+    const over = withRows(limited, "releases", [{ id: "D001", bath, when: moment("2027-03-06T09:30"), volume: 120.1, ph: 11.22, acid: "citric", target: 8.5, stage1: 0.28, phAfter1: 8.4, analysesResult: "over a limit", analyses: "lead 6.1 mg/L", state: "not released: a result over its limit" }]);
+    const filled = fill(releaseEntry, over, { ...neutralizing, when: "2027-03-08T09:00", ph: "8.4", alkalinity: "2.1", stage1: "0.02", phAfter1: "8.1", ...results, ...gone }, now);
+    expect(said(filled)).toMatch(/D001 stays as it is \(not released: a result over its limit\)\. This is a further treatment/);
+    expect(filled.problems).toEqual([]);
+    expect(filled.meaning.fills ?? []).toEqual([]);
+    expect(filled.meaning.rows).toEqual([{ table: "releases", row: expect.objectContaining({ id: "D002", bath, analysesResult: "within limits", releasedVolume: 117.1 }) as unknown }]);
+    expect(keys(over, { ...neutralizing })).not.toContain("releasedAt");
+  });
+
+  test("after three stages that left the pH outside treats the bath again", () => {
+    const row = { id: "D001", bath, when: moment("2027-03-06T09:30"), volume: 120.1, ph: 11.22, acid: "citric", target: 8.5, stage1: 0.1, phAfter1: 10.9, stage2: 0.1, phAfter2: 10.6, stage3: 0.05, phAfter3: 10.4 };
+    const above = withRows(limited, "releases", [{ ...row, state: "not released: pH above the limits" }]);
+    expect(fill(releaseEntry, above, { ...neutralizing, ph: "10.4", when: "2027-03-07T09:30" }, now).meaning.rows[0]?.row["id"]).toBe("D002");
+    const within = withRows(limited, "releases", [{ ...row, phAfter3: 8.4, state: "not released: results awaited" }]);
+    expect(fill(releaseEntry, within, results, now).meaning.fills?.[0]?.key).toBe("D001");
+  });
+
   test("a release names when, how much, where, who and the permit", () => {
     const filled = fill(releaseEntry, limited, { ...neutralizing, ...stages, ...results, releasedAt: gone.releasedAt }, now);
     expect(filled.problems.map(({ key }) => key)).toEqual(["releasedVolume", "point", "initials"]);
