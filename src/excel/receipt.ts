@@ -23,3 +23,8 @@ export interface Receipt {
   readonly rows: readonly WrittenRow[];
   readonly fills: readonly FilledCells[];
 }
+
+/** What several writes wrote, as if one: it is taken back whole or not at all. */
+export function joinReceipts(receipts: readonly Receipt[]): Receipt {
+  return { rows: receipts.flatMap(({ rows }) => rows), fills: receipts.flatMap(({ fills }) => fills) };
+}

@@ -1,5 +1,6 @@
 import { TableEditRegular } from "@fluentui/react-icons/svg/table-edit";
 import { appendRows } from "../../excel/log-workbook.ts";
+import type { Receipt } from "../../excel/receipt.ts";
 import { announce, checkNotCancelled } from "../../excel/long-work.ts";
 import type { Adoption } from "../adopt/adopt-rows.ts";
 import type { AdoptTable } from "../adopt/adopt-kinds.ts";
@@ -11,8 +12,8 @@ const batchRows = 200;
 export interface AdoptInput {
   readonly table: AdoptTable;
   readonly adoption: Adoption;
-  /** Told after every trip, so that what is in the log is never written twice. */
-  readonly onWritten: (rows: number) => void;
+  /** Told after every trip, so that what is in the log is never written twice and can be taken back. */
+  readonly onWritten: (rows: number, receipt: Receipt) => void;
 }
 
 const counted = (count: number): string => `${String(count)} ${count === 1 ? "row" : "rows"}`;
@@ -27,8 +28,8 @@ export const adoptSheet: Action<AdoptInput, undefined> = {
       const batch = taken.slice(done, done + batchRows).map(({ cells }) => ({ table, row: cells }));
       await announce(work, { step: done, of: taken.length, words: `${counted(done)} of ${String(taken.length)} written` });
       checkNotCancelled(work, `Cancelled: ${counted(done)} of ${String(taken.length)} are in the log, each of them whole.`);
-      await appendRows(done === 0 ? [...before, ...batch] : batch);
-      onWritten(done + batch.length);
+      const receipt = await appendRows(done === 0 ? [...before, ...batch] : batch);
+      onWritten(done + batch.length, receipt);
     }
     return undefined;
   },

@@ -3,6 +3,7 @@ import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useState } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
+import { joinReceipts, type Receipt } from "../../excel/receipt.ts";
 import { readActiveSheet, type SheetReading } from "../../excel/read-active-sheet.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { adoptSheet } from "../actions/adopt-sheet.ts";
@@ -20,6 +21,7 @@ import { AdoptQuestionsStep } from "./adopt-questions-step.tsx";
 import { AdoptSheetStep } from "./adopt-sheet-step.tsx";
 import { LongWorkView } from "./long-work-view.tsx";
 import { ProblemBar } from "./problem-bar.tsx";
+import { TakeBackButton } from "./take-back-button.tsx";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { useLongWork } from "./use-long-work.ts";
 import { usePageStyles } from "./use-page-styles.ts";
@@ -45,6 +47,16 @@ function StepHeading({ words }: { readonly words: string }): React.JSX.Element {
   );
 }
 
+/** How many of the sheet's rows are in the log, and everything that was written for them. */
+interface Written {
+  readonly rows: number;
+  readonly receipt: Receipt;
+}
+
+const nothing: Written = { rows: 0, receipt: joinReceipts([]) };
+
+const rowsInLog = (count: number): string => (count === 1 ? "1 row is in the log" : `${String(count)} rows are in the log`);
+
 interface Props {
   readonly log: LogSnapshot;
   readonly system: UnitSystem;
@@ -63,7 +75,7 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
   const [failure, setFailure] = useState<LogProblem>();
   /** Fixed once writing has begun, less what is in the log by then. */
   const [left, setLeft] = useState<Adoption>();
-  const [written, setWritten] = useState(0);
+  const [written, setWritten] = useState<Written>(nothing);
 
   const change = (some: Partial<AdoptAnswers>): void => { setAnswers((before) => ({ ...before, ...some })); };
   const propose = (reading: SheetReading, row: number, table: AdoptTable): void => {
@@ -94,8 +106,8 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
       await adoptSheet.run({
         table: answers.table,
         adoption: all,
-        onWritten: (rows) => {
-          setWritten(written + rows);
+        onWritten: (rows, receipt) => {
+          setWritten((earlier) => ({ rows: written.rows + rows, receipt: joinReceipts([earlier.receipt, receipt]) }));
           setLeft({ ...all, before: [], taken: taken.slice(rows) });
         },
       }, long);
@@ -103,14 +115,20 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
     await onWritten();
   };
 
+  const takenBack = async (): Promise<void> => {
+    setLeft(undefined);
+    setWritten(nothing);
+    await onWritten();
+  };
+
   if (work.doing !== undefined) return <LongWorkView {...work} doing={work.doing} />;
   const done = left?.taken.length === 0;
   return (
     <section className={page.page} aria-label={adoptSheet.name}>
-      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={() => { if (step === 0 || written > 0) onClose(); else setStep(step - 1); }}>
-        {step === 0 || written > 0 ? "All entries" : (steps[step - 1] ?? "")}
+      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={() => { if (step === 0 || written.rows > 0) onClose(); else setStep(step - 1); }}>
+        {step === 0 || written.rows > 0 ? "All entries" : (steps[step - 1] ?? "")}
       </Button>
-      <StepHeading key={step} words={done ? `${String(written)} rows are in the log` : `${String(step + 1)} of ${String(steps.length)}: ${steps[step] ?? ""}`} />
+      <StepHeading key={step} words={done ? rowsInLog(written.rows) : `${String(step + 1)} of ${String(steps.length)}: ${steps[step] ?? ""}`} />
       {step === 0 ? (
         <AdoptSheetStep
           sheet={sheet}
@@ -127,6 +145,7 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
       {bathUnknown ? <p role="alert" className={page.caution}>A new bath needs its tank, water, concentrate and strength: go back to the open questions.</p> : null}
       {[failure, work.problem].map((problem) => (problem === undefined ? null : <ProblemBar key={problem.what} problem={problem} />))}
       {step === 1 && open !== undefined && open.unfilled.length > 0 ? <p className={page.quiet}>{`Still needed: ${open.unfilled.map(({ label }) => label).join(", ")}.`}</p> : null}
+      {written.rows > 0 ? <TakeBackButton entry={{ what: rowsInLog(written.rows), receipt: written.receipt }} onTakenBack={takenBack} /> : null}
       {done ? (
         <Button appearance="primary" size="large" className={page.big} onClick={onClose}>
           Go to the log

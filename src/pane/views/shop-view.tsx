@@ -4,6 +4,7 @@ import { useState } from "react";
 import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { recordStockMove } from "../actions/record-stock-move.ts";
+import type { LastEntry } from "../actions/take-back.ts";
 import type { EntryContext } from "../entries/entry-form.ts";
 import { amount, figure } from "../fields/figures.ts";
 import { limitsForm } from "../shop/limits-form.ts";
@@ -12,6 +13,7 @@ import { keyColumn, keysOf, shopTables, tableWords, type ShopTable } from "../sh
 import { EntryFormView } from "./entry-form-view.tsx";
 import { ShopFileCard } from "./shop-file-card.tsx";
 import { ShopFormView } from "./shop-form-view.tsx";
+import { TakeBackButton } from "./take-back-button.tsx";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
@@ -65,7 +67,15 @@ function Stock({ context, onOpen }: { readonly context: EntryContext; readonly o
   );
 }
 
-function ShopPage({ context, refresh, said, returned, onOpen }: Props & { readonly said: string; readonly returned: boolean; readonly onOpen: (open: Open) => void }): React.JSX.Element {
+interface PageProps extends Props {
+  readonly said: string;
+  readonly recorded: LastEntry | undefined;
+  readonly returned: boolean;
+  readonly onOpen: (open: Open) => void;
+  readonly onTakenBack: (entry: LastEntry) => Promise<void>;
+}
+
+function ShopPage({ context, refresh, said, recorded, returned, onOpen, onTakenBack }: PageProps): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
@@ -77,6 +87,7 @@ function ShopPage({ context, refresh, said, returned, onOpen }: Props & { readon
         <p className={page.quiet}>{`Units: ${system}, set when the log was built.`}</p>
       </div>
       <p role="status" className={page.quiet} hidden={said === ""}>{said}</p>
+      {recorded === undefined ? null : <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />}
       <Button size="large" className={page.big} onClick={() => { onOpen({ form: "limits" }); }}>Limits</Button>
       {shopTables.map((table) => {
         const keys = keysOf(log, table);
@@ -113,27 +124,38 @@ function ShopPage({ context, refresh, said, returned, onOpen }: Props & { readon
 export function ShopView({ context, refresh }: Props): React.JSX.Element {
   const [open, setOpen] = useState<Open>();
   const [said, setSaid] = useState("");
+  const [recorded, setRecorded] = useState<LastEntry>();
+  const [taken, setTaken] = useState<LastEntry>();
   const [returned, setReturned] = useState(false);
   const { log, system } = context;
-  const close = (sentence: string): void => {
+  const close = (sentence: string, entry?: LastEntry): void => {
     setSaid(sentence);
+    setRecorded(entry);
+    setTaken(undefined);
     setReturned(true);
     setOpen(undefined);
   };
-  const saved = async (sentence: string): Promise<void> => {
+  const saved = async (sentence: string, entry?: LastEntry): Promise<void> => {
     await refresh();
-    close(sentence);
+    close(sentence, entry);
   };
-  if (open === undefined) return <ShopPage context={context} refresh={refresh} said={said} returned={returned} onOpen={setOpen} />;
+  const takenBack = async (entry: LastEntry): Promise<void> => {
+    await refresh();
+    setRecorded(undefined);
+    setTaken(entry);
+    setOpen({ form: "stock" });
+  };
+  if (open === undefined) return <ShopPage context={context} refresh={refresh} said={said} recorded={recorded} returned={returned} onOpen={setOpen} onTakenBack={takenBack} />;
   if (open.form === "stock") {
     return (
       <EntryFormView
         action={recordStockMove}
         context={context}
+        reopened={taken?.values}
         back="Shop"
         onBack={() => { close(""); }}
         onOpen={() => { close(""); }}
-        onRecorded={({ what }) => { void saved(`Recorded: ${what}.`); }}
+        onRecorded={(entry) => { void saved(`Recorded: ${entry.what}.`, entry); }}
       />
     );
   }

@@ -5,13 +5,16 @@ import { takeLastEntryBack, type LastEntry } from "../actions/take-back.ts";
 import { ProblemBar } from "./problem-bar.tsx";
 import { usePageStyles } from "./use-page-styles.ts";
 
-interface Props {
-  readonly entry: LastEntry;
-  readonly onTakenBack: (entry: LastEntry) => Promise<void>;
+/** What is named on the button, and what was written for it. */
+type Written = Pick<LastEntry, "what" | "receipt">;
+
+interface Props<Entry extends Written> {
+  readonly entry: Entry;
+  readonly onTakenBack: (entry: Entry) => Promise<void>;
 }
 
 /** Takes the last entry back, or says why it stays. */
-export function TakeBackButton({ entry, onTakenBack }: Props): React.JSX.Element {
+export function TakeBackButton<Entry extends Written>({ entry, onTakenBack }: Props<Entry>): React.JSX.Element {
   const page = usePageStyles();
   const [busy, setBusy] = useState(false);
   const [failure, setFailure] = useState<LogProblem>();

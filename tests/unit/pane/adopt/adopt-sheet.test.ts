@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { buildLog, readLog } from "../../../../src/excel/log-workbook.ts";
+import { buildLog, readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import { Cancelled } from "../../../../src/excel/log-problems.ts";
+import { joinReceipts, type Receipt } from "../../../../src/excel/receipt.ts";
 import { mostColumns, mostRows, readActiveSheet } from "../../../../src/excel/read-active-sheet.ts";
 import { firstTwoDays } from "../../../demo-days/demo-week.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
@@ -37,6 +38,28 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
     await adoptSheet.run({ table: "readings", adoption: readings(250), onWritten: (rows) => { told.push(String(rows)); } }, { onProgress: ({ words }) => { told.push(words); } });
     expect(told).toEqual(["0 rows of 250 written", "200", "200 rows of 250 written", "250"]);
     expect(await held()).toEqual({ readings: 250, claims: ["NEW-1"] });
+  });
+
+  test("is taken back whole, with the claim that it added, and not at all once a row was changed", async () => {
+    const before = await readLog();
+    const receipts: Receipt[] = [];
+    await adoptSheet.run({ table: "readings", adoption: readings(250), onWritten: (_, receipt) => { receipts.push(receipt); } });
+    await takeBack(joinReceipts(receipts));
+    const after = await readLog();
+    expect(after?.rows.readings.map(({ cells }) => cells["id"])).toEqual(before?.rows.readings.map(({ cells }) => cells["id"]));
+    expect((await held()).claims).toEqual([]);
+
+    const again: Receipt[] = [];
+    await adoptSheet.run({ table: "readings", adoption: readings(3), onWritten: (_, receipt) => { again.push(receipt); } });
+    await Excel.run(async (context) => {
+      const readingIds = context.workbook.tables.getItem("Readings").getDataBodyRange().getColumn(0).load("values");
+      await context.sync();
+      const row = readingIds.values.findIndex(([id]) => id === "N1");
+      readingIds.getCell(row, 0).values = [["N1 corrected"]];
+      await context.sync();
+    });
+    await expect(takeBack(joinReceipts(again))).rejects.toThrow(/was changed since/);
+    expect((await held()).readings).toBe(3);
   });
 
   test("stops between batches when cancelled, with whole rows in the log and words on how many", async () => {
