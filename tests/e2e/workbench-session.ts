@@ -1,16 +1,28 @@
 import { chromium, type Browser, type FrameLocator, type Page } from "playwright-core";
 import { ensureBrowser, headlessFlags } from "../../scripts/find-browser.ts";
 import { serve } from "../../scripts/serve.ts";
+import type { Host } from "../../src/workbench/host/create-host.ts";
+import type { SavedWorkbook } from "../../src/workbench/host/save.ts";
+import type { CellValue } from "../../src/workbench/host/workbook/cells.ts";
 
 /** The part of the workbench's test interface that the browser tests use. */
-interface WorkbenchWindow {
+export interface WorkbenchWindow {
   readonly bathsheetWorkbench: {
     readonly value: (address: string) => string | number | boolean;
     readonly tooltip: (address: string) => string | undefined;
     readonly setCell: (address: string, content: string) => void;
     readonly select: (address: string) => void;
     readonly sheets: () => readonly string[];
+    readonly tables: () => readonly { readonly name: string; readonly address: string; readonly headers: readonly string[] }[];
   };
+  /** The host behind the grid, for what a person does to a workbook and no test tool has a word for. */
+  readonly bathsheetHost: Host;
+}
+
+/** All that a workbook holds: its tables with their places and headings, and every sheet's cells. */
+export interface Contents {
+  readonly tables: ReturnType<WorkbenchWindow["bathsheetWorkbench"]["tables"]>;
+  readonly sheets: Readonly<Record<string, CellValue[][]>>;
 }
 
 /** A browser with the built workbench in it. Everything that goes wrong in the page is kept in `faults`. */
@@ -27,6 +39,9 @@ export interface WorkbenchSession {
   setCell(address: string, content: string): Promise<void>;
   select(address: string): Promise<void>;
   sheets(): Promise<readonly string[]>;
+  contents(): Promise<Contents>;
+  /** Presses Cancel as soon as the work's bar has come to `step`: the stand-in works faster than a person presses. */
+  cancelAt(doing: string, step: number): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -44,13 +59,33 @@ function lookUpInGrid({ sheet, key, header }: { sheet: string; key: string; head
   return at(row, column);
 }
 
+/** Runs in the page, as above. */
+function allContents(): Contents {
+  const { bathsheetWorkbench: tools, bathsheetHost: host } = window as unknown as WorkbenchWindow;
+  return { tables: tools.tables(), sheets: Object.fromEntries(tools.sheets().map((name) => [name, host.values(name)])) };
+}
+
+/** Runs in the pane's frame, as above. */
+function watchForCancel(body: Element, { doing, step }: { doing: string; step: number }): void {
+  const watch = new MutationObserver(() => {
+    const bar = body.querySelector(`[role="progressbar"][aria-label="${doing}"]`);
+    const cancel = [...body.querySelectorAll("button")].find((one) => one.textContent === "Cancel");
+    if (cancel === undefined || bar === null || Number(bar.getAttribute("aria-valuenow") ?? 0) < step) return;
+    watch.disconnect();
+    cancel.click();
+  });
+  watch.observe(body, { childList: true, subtree: true, attributes: true });
+}
+
 interface SessionSettings {
   readonly viewport?: { readonly width: number; readonly height: number };
   /** What the clock of the page and its frames stands at, such as `2027-03-06T12:00`; timers run on. */
   readonly clock?: string;
+  /** A workbook that is open in place of the demo week. */
+  readonly saved?: SavedWorkbook;
 }
 
-export async function openWorkbench(query = "", { viewport = { width: 1440, height: 900 }, clock }: SessionSettings = {}): Promise<WorkbenchSession> {
+export async function openWorkbench(query = "", { viewport = { width: 1440, height: 900 }, clock, saved }: SessionSettings = {}): Promise<WorkbenchSession> {
   const { address, close } = await serve(0);
   const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
   const context = await browser.newContext({ viewport });
@@ -67,6 +102,7 @@ export async function openWorkbench(query = "", { viewport = { width: 1440, heig
     const { hostname, protocol } = new URL(request.url());
     if (protocol.startsWith("http") && hostname !== "localhost" && hostname !== "appsforoffice.microsoft.com") strangers.push(request.url());
   });
+  if (saved !== undefined) await page.route("**/demo-week.json", (route) => route.fulfill({ json: saved }));
   await page.goto(`${address}/${query}`);
   await page.waitForFunction(() => "bathsheetWorkbench" in window);
   const pane = page.frameLocator("iframe");
@@ -82,6 +118,8 @@ export async function openWorkbench(query = "", { viewport = { width: 1440, heig
     setCell: (cell, content) => page.evaluate(([at, text]) => { (window as unknown as WorkbenchWindow).bathsheetWorkbench.setCell(at, text); }, [cell, content] as const),
     select: (cell) => page.evaluate((at) => { (window as unknown as WorkbenchWindow).bathsheetWorkbench.select(at); }, cell),
     sheets: () => page.evaluate(() => (window as unknown as WorkbenchWindow).bathsheetWorkbench.sheets()),
+    contents: () => page.evaluate(allContents),
+    cancelAt: (doing, step) => pane.locator("body").evaluate(watchForCancel, { doing, step }),
     close: async () => {
       await browser.close();
       await close();

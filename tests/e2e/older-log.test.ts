@@ -1,0 +1,85 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { buildLog } from "../../src/excel/log-workbook.ts";
+import { jobLog } from "../../src/joblog/job-log.ts";
+import { firstTwoDays } from "../demo-days/demo-week.ts";
+import { openWorkbook as openInNode } from "../unit/excel/open-workbook.ts";
+import { version1, version1Content, version1Plan } from "../unit/excel/version-1-log.ts";
+import { openWorkbench, type Contents, type WorkbenchSession } from "./workbench-session.ts";
+
+let bench: WorkbenchSession;
+/** As version 1 left it. */
+let before: Contents;
+
+beforeAll(async () => {
+  const host = openInNode();
+  await buildLog(version1Plan(version1Content(firstTwoDays)));
+  bench = await openWorkbench("", { clock: "2027-03-03T08:00", saved: host.save() });
+  await bench.page.evaluate(() => { document.querySelector("main")?.style.setProperty("--pane-width", "320px"); });
+  before = await bench.contents();
+});
+
+afterEach(async ({ task }) => {
+  if (task.result?.state === "fail") await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
+});
+
+afterAll(async () => {
+  await bench.close();
+});
+
+const upgrade = () => bench.pane.getByRole("button", { name: "Upgrade the log" });
+
+/** What was typed: every input column of version 1, cell by cell without the blank lines. */
+function typed({ tables, sheets }: Contents): Readonly<Record<string, readonly unknown[]>> {
+  const columns = version1.sheets.flatMap((sheet) => sheet.tables.flatMap((table) => {
+    const found = tables.find(({ name }) => name === table.name);
+    const headers = table.columns.filter(({ formula }) => formula === undefined).map((column) => column.headers.US);
+    const cells = sheets[sheet.name] ?? [];
+    const head = cells.findIndex((line) => headers.every((header) => line.includes(header)));
+    if (found === undefined || head < 0) throw new Error(`There is no table ${table.name} on sheet ${sheet.name}`);
+    const rows = cells.slice(head + 1, head + 1 + rowCount(found.address));
+    return headers.map((header) => [`${table.name}[${header}]`, rows.map((line) => line[cells[head]?.indexOf(header) ?? -1]).filter((value) => value !== "")] as const);
+  }));
+  return Object.fromEntries(columns);
+}
+
+/** Rows below the heading of an area such as `Readings!A6:Q30`. */
+function rowCount(address: string): number {
+  const [first = 0, last = 0] = (address.split("!")[1] ?? "").match(/\d+/g)?.map(Number) ?? [];
+  return last - first;
+}
+
+describe("a log of version 1, at 320 px", () => {
+  it("is no fault: the pane says what an upgrade does and keeps, and offers it", async () => {
+    await bench.pane.getByRole("heading", { name: "This log was made by an earlier Bathsheet (version 1)" }).waitFor();
+    expect(await bench.pane.getByRole("status").innerText()).toMatch(/All that you typed stays.*adds the sheets and columns.*lists what it added/s);
+    expect(await bench.pane.getByRole("alert").count()).toBe(0);
+    const { violations } = await new AxeBuilder({ page: bench.page }).include(["#pane-frame", "body"]).withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+  });
+
+  it("is as it was where the upgrade is cancelled in the middle, and can still be upgraded", async () => {
+    await bench.cancelAt("Upgrading the log", 4);
+    await upgrade().click();
+    await bench.pane.getByText(/what had been added was taken away again, and the workbook is as it was/).waitFor();
+    expect(await bench.contents()).toEqual(before);
+    expect(await bench.pane.getByRole("alert").count(), "a wish is no error").toBe(0);
+  });
+
+  it("upgraded, tells what it added, keeps every typed cell and opens", async () => {
+    await upgrade().click();
+    const report = bench.pane.getByRole("region", { name: "What was done" });
+    await report.waitFor();
+    const fresh = jobLog.sheets.map(({ name }) => name).filter((name) => !version1.sheets.some((sheet) => sheet.name === name));
+    expect(await report.innerText()).toContain(`New sheets: ${fresh.join(", ")}.`);
+    const after = await bench.contents();
+    expect(Object.values(typed(before)).flat().length).toBeGreaterThan(200);
+    expect(typed(after)).toEqual(typed(before));
+    await report.getByRole("button", { name: "Go to the log" }).click();
+    await bench.pane.getByRole("combobox", { name: "Bath" }).waitFor();
+    expect(await bench.pane.getByRole("combobox", { name: "Bath" }).inputValue()).toBe("B-T1-0301");
+    const errors = Object.values(after.sheets).flat(2).filter((value) => typeof value === "string" && value.startsWith("#"));
+    expect(errors, "the functions answer in every formula").toEqual([]);
+    expect(bench.faults).toEqual([]);
+  });
+});
