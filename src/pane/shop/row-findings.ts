@@ -1,3 +1,4 @@
+import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
@@ -57,7 +58,19 @@ function ofConcentrate({ filled, key, changed, log, system }: Row): readonly Fin
   ];
 }
 
-const byTable: Readonly<Partial<Record<ShopTable, (row: Row) => readonly Finding[]>>> = { tanks: ofTank, waters: ofWater, concentrates: ofConcentrate };
+/** What stands ready for the days that a delivery takes, at the use so far. */
+function ofStock({ filled, key, log, system }: Row): readonly Finding[] {
+  const [lead, safety] = [filled.number("leadDays"), filled.number("safety")];
+  const name = key ?? filled.text("concentrate");
+  const row = name === undefined ? undefined : findRow(log, "stockBalance", "concentrate", name);
+  const use = row === undefined ? undefined : rowFacts(row).number("dailyUse");
+  if (lead === undefined) return [{ tone: "plain", text: "Without a delivery time the log cannot say when to reorder." }];
+  if (use === undefined) return [{ tone: "plain", text: "Nothing of it has gone into a bath yet: the reorder point follows with the first days of use." }];
+  const point = askNumber("REORDERPOINT", use, lead, safety ?? null);
+  return [point.known ? { tone: "good", text: `Reorder at ${amount(point.value)} ${volumeUnit[system]}, at ${amount(use)} ${volumeUnit[system]} a day of use.` } : { tone: "act", text: point.why }];
+}
+
+const byTable: Readonly<Partial<Record<ShopTable, (row: Row) => readonly Finding[]>>> = { tanks: ofTank, waters: ofWater, concentrates: ofConcentrate, stockBalance: ofStock };
 
 /** What a row comes to: its computed figures, and which baths follow a change. */
 export function rowFindings(table: ShopTable, row: Row): readonly Finding[] {

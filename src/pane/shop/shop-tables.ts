@@ -4,7 +4,7 @@ import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { findTable } from "../../joblog/references.ts";
 
 /** The lists that the other sheets look up. */
-export const shopTables = ["tanks", "waters", "concentrates", "people", "claims"] as const;
+export const shopTables = ["tanks", "waters", "concentrates", "people", "claims", "stockBalance"] as const;
 
 export type ShopTable = (typeof shopTables)[number];
 
@@ -15,15 +15,17 @@ export const tableWords: Readonly<Record<ShopTable, { readonly all: string; read
   concentrates: { all: "Concentrates", one: "concentrate" },
   people: { all: "People", one: "person" },
   claims: { all: "Claims", one: "claim" },
+  stockBalance: { all: "Reordering", one: "reorder rule" },
 };
 
 export function inputsOf(table: ShopTable): readonly InputColumn[] {
   return findTable(jobLog, table).columns.filter((column) => column.role === "input");
 }
 
-/** The column by which other rows find a row. Throws a RangeError for a table without one. */
+/** The column that tells a row from the others: its own key, or the required one that it adds to. Throws a RangeError for a table without one. */
 export function keyColumn(table: ShopTable): InputColumn {
-  const key = inputsOf(table).find((column) => column.key === true);
+  const inputs = inputsOf(table);
+  const key = inputs.find((column) => column.key === true) ?? inputs.find(({ required }) => required);
   if (key === undefined) throw new RangeError(`Table ${table} has no key.`);
   return key;
 }

@@ -47,6 +47,7 @@ function aboutRow({ log, system }: EntryContext, table: ShopTable, key: string):
     concentrates: text("description"),
     people: text("name"),
     claims: text("loss"),
+    stockBalance: number("leadDays") === undefined ? "delivery time not given yet" : `delivery takes ${figure(number("leadDays") ?? 0, 0)} days${number("reorderAt") === undefined ? "" : `, reorder at ${amount(number("reorderAt") ?? 0)} ${volumeUnit[system]}`}`,
   };
   return words[table] ?? "";
 }

@@ -77,6 +77,19 @@ describe("a row of the shop's lists", () => {
   }, 60_000);
 });
 
+describe("a reorder rule", () => {
+  // The first two days used concentrate on one day: 3.275 and 0.903 gal. 4 days of 4.178 gal, and 5 gal in reserve.
+  it("is set where the shop's lists are, and says the stock at which to order", async () => {
+    const { changes, problems } = rowForm(log, "US", "stockBalance", undefined).fill({ concentrate: "CN-1", leadDays: "4", safety: "5" });
+    expect(problems).toEqual([]);
+    await saveShop.run(changes ?? {});
+    const after = await readAgain();
+    expect(after.rows.stockBalance[0]?.cells).toMatchObject({ concentrate: "CN-1", leadDays: 4, safety: 5 });
+    expect(words(rowForm(after, "US", "stockBalance", "CN-1").fill({}).findings)).toContain("Reorder at 21.71 gal, at 4.18 gal a day of use.");
+    expect(rowForm(after, "US", "stockBalance", "CN-1").fill({ leadDays: "0" }).problems.map(({ key }) => key)).toEqual(["leadDays"]);
+  }, 60_000);
+});
+
 describe("the shop's defaults as a file", () => {
   const text = (change: (file: ShopFile) => unknown = (file) => file): string => JSON.stringify(change(shopFile(log, "US")));
   const refusals = (given: string): string => {
