@@ -78,7 +78,8 @@ describe("a log of version 1, at 320 px", () => {
     await report.getByRole("button", { name: "Go to the log" }).click();
     await bench.pane.getByRole("combobox", { name: "Bath" }).waitFor();
     expect(await bench.pane.getByRole("combobox", { name: "Bath" }).inputValue()).toBe("B-T1-0301");
-    const errors = Object.values(after.sheets).flat(2).filter((value) => typeof value === "string" && value.startsWith("#"));
+    // #N/A is what the log's charts leave a gap at.
+    const errors = Object.values(after.sheets).flat(2).filter((value) => typeof value === "string" && value.startsWith("#") && value !== "#N/A");
     expect(errors, "the functions answer in every formula").toEqual([]);
     expect(bench.faults).toEqual([]);
   });
