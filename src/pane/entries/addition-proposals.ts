@@ -30,7 +30,7 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, ba
 const step = 0.8;
 
 /** What is missing of the planned opening dose; where that is in and the bench test failed, what a step up in strength asks for. */
-function missingOpening(facts: RowFacts, { system }: EntryContext): number | undefined {
+export function missingOpening(facts: RowFacts, { system }: Pick<EntryContext, "system">): number | undefined {
   const poured = facts.number("openingDose") ?? 0;
   const left = (facts.number("plannedDose") ?? 0) - poured;
   if (left > 0.0005) return left;

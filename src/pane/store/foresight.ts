@@ -1,10 +1,12 @@
 /** What the readings and additions of one bath say about what comes, asked of the worksheet functions. */
 import { timeLeft } from "../../../functions/top-up/time-left.ts";
 import { topUpLearned } from "../../../functions/top-up/top-up-learned.ts";
-import { findRow, rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
+import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { bathState, bench } from "../../joblog/words.ts";
+import { missingOpening } from "../entries/addition-proposals.ts";
 import { trendOf } from "../views/trend-points.ts";
 import { amount, figure } from "../fields/figures.ts";
 import { answerOf, numberOf } from "./answer.ts";
@@ -47,16 +49,25 @@ function spokenHours(hours: number): string {
   return hours < 1 ? "less than an hour" : `${figure(hours, 0)} hours`;
 }
 
-/** Sentences under the next step: how long the bath lasts, or what its own additions say of a top-up that is due. */
+/** After a bench test that failed with the planned dose in: how much more the form will propose. */
+function stepUp(facts: RowFacts, system: UnitSystem): readonly string[] {
+  const planned = (facts.number("plannedDose") ?? 0) <= (facts.number("openingDose") ?? 0);
+  const more = planned && facts.text("benchState") === bench.refused ? missingOpening(facts, { system }) : undefined;
+  return more === undefined ? [] : [`A step up is ${amount(more)} ${volumeUnit[system]} more: a fifth less water to a part of concentrate.`];
+}
+
+/** Sentences under the next step: what a step up in strength takes, how long the bath lasts, or what its own additions say of a top-up that is due. */
 export function foresight(log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
   const row = findRow(log, "baths", "bath", bath);
-  const state = row === undefined ? undefined : rowFacts(row).text("state");
-  if (state === "in use") {
+  const facts = row === undefined ? undefined : rowFacts(row);
+  const state = facts?.text("state");
+  if (facts !== undefined && state === bathState.benchTest) return stepUp(facts, system);
+  if (state === bathState.inUse) {
     const hours = hoursLeft(log, bath);
     return hours === undefined || hours === 0 ? [] : [`At the pace since the last addition: ${spokenHours(hours)} from the last reading to the trigger. Soil does not come evenly, so read before you rely on it.`];
   }
   const last = trendOf(log, bath).points.filter(({ comparable }) => comparable).at(-1);
-  if (state !== "top up" || last === undefined) return [];
+  if (state !== bathState.topUp || last === undefined) return [];
   const learned = learnedTopUp(log, bath, last.ph);
   return learned === undefined || learned === 0 ? [] : [`By what this bath's own additions did: ${amount(learned)} ${volumeUnit[system]} in all, in parts with a reading after each.`];
 }

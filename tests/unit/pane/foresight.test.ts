@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { foresight, hoursLeft, learnedTopUp } from "../../../src/pane/store/foresight.ts";
+import { bench } from "../../../src/joblog/words.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
+import { withCells } from "./entry-forms.ts";
 
 const bath = "B-T1-0301";
 
@@ -28,5 +30,12 @@ describe("what a bath's readings and additions foretell", () => {
     // 0.824 of the opening dose of 4.178 gal: the invented week's own answer from the same three additions.
     expect(Number(learnedTopUp(log, bath, 10.83)) / 4.178).toBeCloseTo(0.824, 2);
     expect(foresight(log, bath, "US")).toEqual([expect.stringMatching(/own additions did: 3\.4\d gal in all/)]);
+  }, 90_000);
+
+  // 121.175 gal at 1+28 holds 4.178 gal; four fifths of 28 parts of water, 1+22.4, takes 121.175 / 23.4 = 5.178 gal.
+  it("is the step up after a bench test that failed with the planned dose in", async () => {
+    const log = withCells(await demoLog("2027-03-02T17:00"), "baths", bath, { state: "bench test", benchState: bench.refused, plannedDose: 4.178 });
+    expect(foresight(log, bath, "US")).toEqual(["A step up is 1 gal more: a fifth less water to a part of concentrate."]);
+    expect(foresight(withCells(log, "baths", bath, { plannedDose: 5.5 }), bath, "US")).toEqual([]);
   }, 90_000);
 });
