@@ -1,7 +1,7 @@
 import { findRow, lastReadingOf, rowFacts } from "./bath-facts.ts";
 import { meterSentences } from "./overdue-meter.ts";
-import { limitOf, round, volumeWords, type Bath, type Overdue, type StepKind } from "./step.ts";
-import { days, depth } from "./units-of.ts";
+import { countOf, limitOf, round, volumeWords, type Bath, type Overdue, type StepKind } from "./step.ts";
+import { depth } from "./units-of.ts";
 import { changeOut } from "./words.ts";
 
 /** The log's change-out signal with its figures; what else decides is said beside it. */
@@ -22,13 +22,13 @@ function readingSentence({ facts, log }: Bath, now: number): string | undefined 
   const most = limitOf(log, "readingHours");
   if (facts.number("baseline") === undefined || readAt === undefined || most === undefined || (now - readAt) * 24 <= most) return undefined;
   const hours = (now - readAt) * 24;
-  return hours < 48 ? `No reading for ${round(hours, 0)} hours.` : `No reading for ${round(hours / 24, 0)} days.`;
+  return `No reading for ${hours < 48 ? countOf(hours, "hour") : countOf(hours / 24, "day")}.`;
 }
 
-function ageSentence({ facts, log, system }: Bath): string | undefined {
+function ageSentence({ facts, log }: Bath): string | undefined {
   const open = facts.number("daysOpen");
   const most = limitOf(log, "bathLife");
-  return open !== undefined && most !== undefined && open > most ? `Open for ${round(open, 0)} ${days[system]}: think of a change-out.` : undefined;
+  return open !== undefined && most !== undefined && open > most ? `Open for ${countOf(open, "day")}: think of a change-out.` : undefined;
 }
 
 /** Levels are read to a tenth or so: a smaller fall is no call for the hose. */

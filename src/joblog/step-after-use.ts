@@ -10,8 +10,8 @@ export function closedStep(bath: Bath): Step {
   if (row === undefined) {
     return {
       kind: "release",
-      sentence: `${closed} Next: titrate it, neutralize in stages, and keep it until limits and results are in.`,
-      reason: "The permit and local code say where it may go; this log does not.",
+      sentence: "Titrate the spent bath, neutralize it in stages, and keep it until limits and results are in.",
+      reason: `${closed} The permit and local code say where it may go; this log does not.`,
       urgent: false,
     };
   }

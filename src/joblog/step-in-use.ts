@@ -42,11 +42,11 @@ export function topUpStep({ log, id, system, facts }: Bath): Step {
   }
   const low = reading?.number("topUpLow");
   const high = reading?.number("topUpHigh");
-  const range = low === undefined || high === undefined ? "" : ` Range ${round(low, 1)} to ${round(high, 1)} ${volume[system]}.`;
+  const whole = low === undefined || high === undefined ? "" : `${first < low ? "First part of the" : "In all it may need"} ${round(low, 1)} to ${round(high, 1)} ${volume[system]}${first < low ? " it may need" : ""}. `;
   return {
     kind: "top-up",
-    sentence: `Top up: add ${volumeWords(first, system)}, mix, read again.${range}`,
-    reason: `Last reading ${round(facts.number("lastReading") ?? 0, 2)}, trigger ${round(reading?.number("trigger") ?? facts.number("trigger") ?? 0, 2)}.`,
+    sentence: `Top up: add ${volumeWords(first, system)}, mix, read again.`,
+    reason: `${whole}Last reading ${round(facts.number("lastReading") ?? 0, 2)}, trigger ${round(reading?.number("trigger") ?? facts.number("trigger") ?? 0, 2)}.`,
     urgent: true,
   };
 }

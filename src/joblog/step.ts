@@ -38,5 +38,11 @@ export function limitOf(log: LogSnapshot, field: string): number | undefined {
 
 export const round = (value: number, digits: number): string => value.toFixed(digits);
 
+/** `1 day`, `2 days`: to the nearest whole. */
+export function countOf(value: number, thing: string): string {
+  const whole = round(value, 0);
+  return `${whole} ${thing}${whole === "1" ? "" : "s"}`;
+}
+
 /** Volumes as a measuring jug shows them. */
 export const volumeWords = (value: number, system: UnitSystem): string => `${round(value, 2)} ${volume[system]}`;

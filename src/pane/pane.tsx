@@ -21,10 +21,9 @@ import { usePageStyles } from "./views/use-page-styles.ts";
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
   head: { position: "sticky", top: 0, zIndex: 1, backgroundColor: tokens.colorNeutralBackground1, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
-  job: { margin: 0, padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`, color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightRegular, display: "flex", columnGap: tokens.spacingHorizontalS, whiteSpace: "nowrap" },
-  shop: { flexShrink: 1, minWidth: "40%", overflow: "hidden", textOverflow: "ellipsis" },
-  number: { flexShrink: 1, overflow: "hidden", textOverflow: "ellipsis", fontWeight: tokens.fontWeightSemibold },
-  main: { padding: tokens.spacingHorizontalL, maxWidth: "560px" },
+  job: { margin: 0, padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`, color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightRegular, display: "flex", flexWrap: "wrap", columnGap: tokens.spacingHorizontalM, overflowWrap: "anywhere" },
+  number: { fontWeight: tokens.fontWeightSemibold },
+  main: { padding: tokens.spacingHorizontalL, maxWidth: "568px" },
 });
 
 interface Chosen {
@@ -132,7 +131,7 @@ export function Pane(): React.JSX.Element {
     <FluentProvider theme={theme} className={styles.provider} style={{ colorScheme: theme === darkTheme ? "dark" : "light" }}>
       <header className={styles.head}>
         <h1 className={styles.job}>
-          <span className={styles.shop}>{shop ?? "Bathsheet"}</span>
+          <span>{shop ?? "Bathsheet"}</span>
           {jobNumber === undefined ? null : <span className={styles.number}>{jobNumber}</span>}
         </h1>
         <ViewTabs chosen={chosen.view} onChoose={(view) => { choose({ view, entry: undefined, adopting: false }); }} />

@@ -18,7 +18,7 @@ const sentences: readonly (readonly [moment: string, sentence: RegExp])[] = [
   [march(4, "08:35"), /^Mix, then read: 1\.39 gal went in/],
   [march(4, "08:52"), /^Not back yet: 0\.28 pH under the baseline\. Add 1\.39 gal/],
   [march(4, "09:42"), /^Carry on: 0\.49 pH above the trigger/],
-  [march(6, "09:25"), /^This bath is closed: job done\. Next: titrate it, neutralize in stages/],
+  [march(6, "09:25"), /^Titrate the spent bath, neutralize it in stages/],
   [march(6, "11:35"), /Not released: results awaited/],
   [march(9, "14:25"), /Its release is on record/],
 ];

@@ -83,7 +83,7 @@ export function rowReader(sheet: SheetTable, answers: AdoptAnswers, log: LogSnap
       const reading = readCell(cells, one);
       if ("why" in reading) why.push(reading.why);
       else if (reading.value !== undefined) found[one.column.id] = reading.value;
-      else if (one.column.needed) why.push(`${one.column.label} is blank`);
+      else if (one.column.needed) why.push(`${one.column.label}: blank`);
     }
     return { cells: found, why: why.length > 0 ? why : impossible(found, log, now) };
   };

@@ -1,6 +1,6 @@
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { amount as amountFigure } from "../fields/figures.ts";
-import { additionFindings } from "./addition-findings.ts";
+import { additionFindings, amountDoubts } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
 import { alkaliCaution } from "./cautions.ts";
 import type { EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
@@ -17,6 +17,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   return {
     findings: additionFindings(filled, context),
     problems: amountProblems("amount", "Amount", amount, heldBy(context, bath), context),
+    doubts: amountDoubts(filled, context),
     rows: [
       {
         table: "additions",

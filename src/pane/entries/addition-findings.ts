@@ -30,9 +30,15 @@ function concentrateFindings(amount: number, filled: FilledFields, facts: RowFac
   }
   if (opening === undefined) return [];
   const share = ((facts.number("topUpTotal") ?? 0) + amount) / opening;
-  const findings: Finding[] = [{ tone: "plain", text: `${inJugs(amount, system)}. With it, top-ups come to ${figure(share * 100, 0)}% of the opening dose.` }];
-  if (amount > opening) findings.push({ tone: "act", text: `That is more than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]} at once. Add a part, mix, read.` });
-  return findings;
+  return [{ tone: "plain", text: `${inJugs(amount, system)}. With it, top-ups come to ${figure(share * 100, 0)}% of the opening dose.` }];
+}
+
+/** Asked where more goes in at once than opened the bath. */
+export function amountDoubts(filled: FilledFields, { log, system }: EntryContext): readonly string[] {
+  const opening = bathFacts(log, filled.text("bath"))?.number("openingDose");
+  const amount = filled.number("amount");
+  if (opening === undefined || amount === undefined || amount <= opening || filled.text("purpose") === "opening") return [];
+  return [`${amountFigure(amount)} ${volumeUnit[system]} at once is more than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}. Better a part, mix, read. Did so much go in?`];
 }
 
 /** What the top-up form says while it is filled in. */

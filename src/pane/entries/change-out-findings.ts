@@ -1,7 +1,6 @@
 import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
-import { days as daysUnit } from "../../joblog/units-of.ts";
 import { bench } from "../../joblog/words.ts";
-import { figure, percent, ph } from "../fields/figures.ts";
+import { countOf, figure, percent, ph } from "../fields/figures.ts";
 import { serialOf, shortMoment } from "../fields/moments.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";
@@ -26,7 +25,7 @@ export function changeOutFindings(bath: string, context: EntryContext): readonly
   if (share !== undefined) findings.push(against(`Top-ups: ${percent(share)} of the opening dose`, share, numberOf(fields["topUpLimit"]), percent));
   const [opened, now] = [facts.number("opened"), serialOf(context.now)];
   if (opened !== undefined && now !== undefined) {
-    findings.push(against(`Open for ${figure(now - opened, 1)} ${daysUnit[context.system]}`, now - opened, numberOf(fields["bathLife"]), (limit) => `${figure(limit, 0)} ${daysUnit[context.system]}`));
+    findings.push(against(`Open for ${countOf(figure(now - opened, 1), "day")}`, now - opened, numberOf(fields["bathLife"]), (limit) => countOf(figure(limit, 0), "day")));
   }
   const [first, last] = [facts.number("ratioFirst"), facts.number("ratioLast")];
   if (first !== undefined && last !== undefined && first !== last) {

@@ -34,7 +34,7 @@ export function readFields(fields: readonly EntryField[], typed: Draft, system: 
     const reading = readInput(column, system, typed[field.key] ?? "");
     if (reading.read === "problem") problems.push({ key: field.key, message: reading.message });
     else if (reading.read === "blank") {
-      if (field.required) problems.push({ key: field.key, message: `${column.label} is blank. ${field.column.help}` });
+      if (field.required) problems.push({ key: field.key, message: `${column.label}: blank. ${field.column.help}` });
     } else if (field.choices !== undefined && !field.choices.includes(String(reading.value))) {
       problems.push({ key: field.key, message: `${column.label}: "${String(reading.value)}" is not in the log. Allowed: ${field.choices.join(", ")}.` });
     } else {

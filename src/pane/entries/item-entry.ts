@@ -42,8 +42,8 @@ function together(row: SnapshotRow | undefined, filled: FilledFields): ItemFacts
 
 function reasonProblems(item: ItemFacts, earlier: boolean): readonly FieldProblem[] {
   const problems: FieldProblem[] = [];
-  if (item.text("outcome") === "not restorable" && item.text("reason") === undefined) problems.push({ key: "reason", message: "Reason code is blank. A piece not restorable needs one: it is what the adjuster reads first." });
-  if (earlier && item.text("outcome") === undefined) problems.push({ key: "outcome", message: "Outcome is blank. Say what became of the item, or choose no item of the list." });
+  if (item.text("outcome") === "not restorable" && item.text("reason") === undefined) problems.push({ key: "reason", message: "Reason code: blank. A piece not restorable needs one: it is what the adjuster reads first." });
+  if (earlier && item.text("outcome") === undefined) problems.push({ key: "outcome", message: "Outcome: blank. Say what became of the item, or choose no item of the list." });
   if (item.text("outcome") === "restored" && (item.text("route") ?? "none") === "none") problems.push({ key: "route", message: "Route: a restored piece went through a bath, by hand or to a specialist. Say which." });
   return problems;
 }

@@ -43,7 +43,7 @@ function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature
   const [low = 0, best = 0, high = 0, first = 0] = range.value;
   return [
     { tone: "act", text: `First addition: ${amount(first)} ${unit}, mix, read again.` },
-    { tone: "plain", text: `Likely range ${figure(low, 1, 1)} to ${figure(high, 1, 1)} ${unit}, best ${figure(best, 1, 1)}.` },
+    { tone: "plain", text: `In all it may need ${figure(low, 1, 1)} to ${figure(high, 1, 1)} ${unit}, most likely ${figure(best, 1, 1)}.` },
   ];
 }
 

@@ -20,16 +20,16 @@ function stageProblems(release: ReleaseFacts): readonly FieldProblem[] {
   return [1, 2, 3].flatMap((stage) => {
     const [poured, read] = [`stage${String(stage)}`, `phAfter${String(stage)}`];
     const missing = release.number(read) !== undefined && release.number(poured) === undefined;
-    return missing ? [{ key: poured, message: `Acid ${String(stage)} is blank. Say how much went in before pH ${figure(release.number(read) ?? 0, 2)} was read.` }] : [];
+    return missing ? [{ key: poured, message: `Acid ${String(stage)}: blank. Say how much went in before pH ${figure(release.number(read) ?? 0, 2)} was read.` }] : [];
   });
 }
 
 const wanted: readonly (readonly [key: string, message: string])[] = [
-  ["releasedAt", "Released is blank. Say when it went."],
-  ["releasedVolume", "Volume released is blank. Say how much really went out."],
-  ["point", "Point is blank. Say where it went."],
+  ["releasedAt", "Released: blank. Say when it went."],
+  ["releasedVolume", "Volume released: blank. Say how much really went out."],
+  ["point", "Point: blank. Say where it went."],
   ["initials", "Initials are blank. Say who answers for the release."],
-  ["permit", "Permit or code is blank. Say which one the limits come from."],
+  ["permit", "Permit or code: blank. Say which one the limits come from."],
 ];
 
 /** A release says when, how much, where, by whom and under which permit. */

@@ -2,7 +2,7 @@ import { fromSi } from "../../core/units/convert.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import { parseQuantity } from "../../core/units/parse-quantity.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { InputColumn, NumberLimits, RowValue } from "../../joblog/definition.ts";
+import type { InputColumn, RowValue } from "../../joblog/definition.ts";
 import { headerOf } from "../../joblog/headers.ts";
 import { isKeyText, keyTextAllowed } from "../../joblog/key-text.ts";
 import { firstDay } from "../../joblog/validation-plans.ts";
@@ -22,8 +22,18 @@ function problem(column: AnyInput, given: string, allowed: string): InputReading
   return { read: "problem", message: `${column.label}: "${given}" ${allowed}` };
 }
 
-function allowedRange(limits: NumberLimits | undefined, unit: string): string {
-  return limits === undefined ? "Write a number." : `Allowed: ${figure(limits.low, 3)} to ${figure(limits.high, 3)}${unit}.`;
+function allowedRange({ type, limits }: AnyInput, system: UnitSystem, unit: string): string {
+  const range = limits?.[system];
+  if (range === undefined) return "Write a number.";
+  const shown = (value: number): string => (type === "share" ? `${figure(value * 100, 1)}%` : figure(value, 3));
+  return `Allowed: ${shown(range.low)} to ${shown(range.high)}${unit}.`;
+}
+
+/** A share is typed as a percentage or as a decimal. */
+function readShare(text: string): ReturnType<typeof parseNumber> {
+  if (!text.endsWith("%")) return parseNumber(text);
+  const percent = parseNumber(text.slice(0, -1).trim());
+  return percent.read === "number" ? { read: "number", value: tidy(percent.value / 100) } : percent;
 }
 
 /** Rounds off what unit conversion leaves beyond any instrument, such as 127.57999999999998. */
@@ -36,7 +46,7 @@ function checked(column: AnyInput, system: UnitSystem, text: string, value: numb
   const limits = column.limits?.[system];
   if (limits !== undefined && (value < limits.low || value > limits.high)) {
     const meant = converted === undefined ? "" : ` (${converted})`;
-    return { read: "problem", message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(limits, unit)}` };
+    return { read: "problem", message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(column, system, unit)}` };
   }
   if (column.type === "whole number" && !Number.isInteger(value)) return problem(column, text, "is not a whole number.");
   return converted === undefined ? { read: "value", value } : { read: "value", value, converted };
@@ -44,12 +54,12 @@ function checked(column: AnyInput, system: UnitSystem, text: string, value: numb
 
 function readNumber(column: AnyInput, system: UnitSystem, text: string): InputReading {
   const unit = column.unit === undefined ? "" : ` ${column.unit[system]}`;
-  const allowed = allowedRange(column.limits?.[system], unit);
+  const allowed = allowedRange(column, system, unit);
   const quantity = columnUnit(column.unit, system);
   const ambiguous = (readings: readonly [number, number]): InputReading =>
     problem(column, text, `can be ${figure(readings[0], 3)} or ${figure(readings[1], 3)}. Write it without the comma.`);
   if (quantity === undefined) {
-    const reading = parseNumber(text);
+    const reading = column.type === "share" ? readShare(text) : parseNumber(text);
     if (reading.read === "ambiguous") return ambiguous(reading.readings);
     if (reading.read === "nothing") return problem(column, text, `is not a number. ${allowed}`);
     return checked(column, system, text, reading.value, undefined);

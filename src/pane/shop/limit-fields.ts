@@ -16,9 +16,8 @@ export const limitIds: readonly string[] = limitGroups.flatMap(({ ids }) => ids)
 
 export const limitOf = (id: string): FieldDefinition => findField(jobLog, id);
 
-/** A named cell as a column that a form can show; a share is typed as the decimal that its cell holds. */
+/** A named cell as a column that a form can show. */
 export function limitColumn(id: string): InputColumn {
   const { label, type, unit, limits, help } = limitOf(id);
-  const percent = type === "share" ? `${help} Write 0.5 for 50%.` : help;
-  return { id, role: "input", required: false, label, type, width: 10, help: percent, ...(unit === undefined ? {} : { unit }), ...(limits === undefined ? {} : { limits }) };
+  return { id, role: "input", required: false, label, type, width: 10, help, ...(unit === undefined ? {} : { unit }), ...(limits === undefined ? {} : { limits }) };
 }

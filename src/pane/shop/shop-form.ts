@@ -31,7 +31,7 @@ function typedText(value: RowValue | undefined, { column }: EntryField): string 
   if (value === undefined) return "";
   if (typeof value !== "number") return String(value);
   if (column.type === "date") return fieldTextOf(value).slice(0, 10);
-  return figure(value, digits);
+  return column.type === "share" ? `${figure(value * 100, digits - 2)}%` : figure(value, digits);
 }
 
 interface ReadForm {

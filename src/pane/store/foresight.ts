@@ -8,7 +8,7 @@ import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { bathState, bench } from "../../joblog/words.ts";
 import { missingOpening } from "../entries/addition-proposals.ts";
 import { trendOf } from "../views/trend-points.ts";
-import { amount, figure } from "../fields/figures.ts";
+import { amount, countOf, figure } from "../fields/figures.ts";
 import { answerOf, numberOf } from "./answer.ts";
 
 const hoursADay = 24;
@@ -45,8 +45,8 @@ export function learnedTopUp(log: LogSnapshot, bath: string, ph: number): number
 
 /** Hours as a person plans with them: no more exact than the trend is. */
 function spokenHours(hours: number): string {
-  if (hours >= 48) return `${figure(hours / hoursADay, 0)} days`;
-  return hours < 1 ? "less than an hour" : `${figure(hours, 0)} hours`;
+  if (hours >= 48) return countOf(figure(hours / hoursADay, 0), "day");
+  return hours < 1 ? "less than an hour" : countOf(figure(hours, 0), "hour");
 }
 
 /** After a bench test that failed with the planned dose in: how much more the form will propose. */

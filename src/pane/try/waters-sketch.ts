@@ -60,9 +60,9 @@ export const watersSketch: Sketch = {
       { key: "capacity", label: "Sequestering capacity, mg/mL", hint: "Of the concentrate, from its maker or a jar test." },
       { key: "labelHardness", label: "Label covers hardness to, mg/L" },
       { key: "alkali", label: "Alkali strength, eq/L", hint: "Of the concentrate itself." },
-      { key: "first", label: "Blend: water", choices: names },
-      { key: "second", label: "with", choices: names },
-      { key: "share", label: "Percent of the second" },
+      { key: "first", label: "Blend of", choices: names },
+      { key: "second", label: "and", choices: names },
+      { key: "share", label: "Second, %" },
     ];
   },
   proposals: (context) => {
@@ -101,7 +101,7 @@ export const watersSketch: Sketch = {
     return {
       findings: [],
       table: {
-        headers: ["Water", "Hardness, alkalinity", `Extra, ${volumeUnit[system]}`],
+        headers: ["Water", "Hardness, alkalinity", `Extra, ${volumeUnit[system]}, of it for hardness + alkalinity`],
         rows: compared.map(({ water, answers: [forHardness, forAlkalinity] }) => [
           water.name,
           `${figure(water.hardness, 0)}, ${figure(water.alkalinity, 0)} mg/L`,

@@ -4,6 +4,7 @@ import type { RowValue } from "../../joblog/definition.ts";
 import { headerOf } from "../../joblog/headers.ts";
 import { columnsOf, kindOf, type AdoptTable } from "../adopt/adopt-kinds.ts";
 import type { Adoption } from "../adopt/adopt-rows.ts";
+import { countOf } from "../fields/figures.ts";
 import { fieldTextOf } from "../fields/moments.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
@@ -21,8 +22,6 @@ function shown(value: RowValue | undefined, type: string): string {
   return typeof value === "number" && type === "date and time" ? fieldTextOf(value).replace("T", " ") : String(value);
 }
 
-const rows = (count: number): string => `${String(count)} ${count === 1 ? "row" : "rows"}`;
-
 /** What will be written, and every row that will not be, with the reason. */
 export function AdoptCheckStep({ adoption, table, system }: { readonly adoption: Adoption; readonly table: AdoptTable; readonly system: UnitSystem }): React.JSX.Element {
   const page = usePageStyles();
@@ -32,7 +31,7 @@ export function AdoptCheckStep({ adoption, table, system }: { readonly adoption:
   const added = before.map(({ table: to, row }) => `${to === "claims" ? "claim" : "bath"} ${String(row["claim"] ?? row["bath"])}`);
   return (
     <>
-      <p role="status" className={page.section}>{`${rows(taken.length)} can be taken, ${String(listed.length)} cannot.`}</p>
+      <p role="status" className={page.section}>{`${countOf(taken.length, "row")} can be taken, ${String(listed.length)} cannot.`}</p>
       {added.length === 0 ? null : <p>{`Added to the log first: ${added.join(", ")}.`}</p>}
       {listed.length === 0 ? null : (
         <section aria-label="Rows that cannot be taken" className={page.page}>
@@ -66,7 +65,7 @@ export function AdoptCheckStep({ adoption, table, system }: { readonly adoption:
               </tbody>
             </table>
           </div>
-          {taken.length > rowsShown ? <p className={page.quiet}>{`And ${rows(taken.length - rowsShown)} more.`}</p> : null}
+          {taken.length > rowsShown ? <p className={page.quiet}>{`And ${countOf(taken.length - rowsShown, "row")} more.`}</p> : null}
         </section>
       )}
     </>

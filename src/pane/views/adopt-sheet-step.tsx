@@ -4,6 +4,7 @@ import { adoptKinds, type AdoptTable } from "../adopt/adopt-kinds.ts";
 import { cellWords, isBlankCell } from "../adopt/cell-words.ts";
 import { tableBelow } from "../adopt/sheet-table.ts";
 import { Pick } from "./adopt-fields.tsx";
+import { countOf } from "../fields/figures.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 interface Props {
@@ -20,8 +21,8 @@ const rowsOffered = 40;
 
 function leftOut({ rowsLeftOut, columnsLeftOut, values }: SheetReading): string | undefined {
   if (rowsLeftOut === 0 && columnsLeftOut === 0) return undefined;
-  const columns = columnsLeftOut === 0 ? "" : `, ${String(columnsLeftOut)} columns at the right are not read`;
-  return `The sheet is larger than is read at once: ${String(values.length)} rows are read, ${String(rowsLeftOut)} further down are not${columns}. Split it to adopt the rest.`;
+  const columns = columnsLeftOut === 0 ? "" : `, and ${countOf(columnsLeftOut, "column")} at the right`;
+  return `The sheet is larger than is read at once: ${countOf(values.length, "row")} read; not read: ${countOf(rowsLeftOut, "row")} further down${columns}. Split it to adopt the rest.`;
 }
 
 /** Which sheet, where its headings are, what its rows are. */
@@ -40,7 +41,7 @@ export function AdoptSheetStep({ sheet, headingRow, table, onRead, onHeadingRow,
       </Button>
       {sheet === undefined ? null : (
         <>
-          <p role="status">{`Sheet ${sheet.name}: ${String(tableBelow(sheet, headingRow).rows.length)} rows below the headings.`}</p>
+          <p role="status">{`Sheet ${sheet.name}: ${countOf(tableBelow(sheet, headingRow).rows.length, "row")} below the headings.`}</p>
           {tooLarge === undefined ? null : <p className={page.caution}>{tooLarge}</p>}
           <Pick label="Row with the headings" value={String(headingRow)} none="" options={headings} onPick={(value) => { if (value !== "") onHeadingRow(Number(value)); }} />
           <Pick

@@ -13,6 +13,7 @@ import { adoptRows, type Adoption } from "../adopt/adopt-rows.ts";
 import { proposeColumns } from "../adopt/propose-columns.ts";
 import { isAnswered, questionsOn } from "../adopt/questions.ts";
 import { proposeHeadingRow, tableBelow } from "../adopt/sheet-table.ts";
+import { countOf } from "../fields/figures.ts";
 import { fieldTextNow, serialOf } from "../fields/moments.ts";
 import { presentOf } from "../store/log-clock.ts";
 import { AdoptCheckStep } from "./adopt-check-step.tsx";
@@ -158,7 +159,7 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
           disabled={!ready}
           onClick={() => { if (step < 3) setStep(step + 1); else if (adoption !== undefined) void write(adoption); }}
         >
-          {step < 3 ? "Next" : `Write ${String(adoption?.taken.length ?? 0)} rows`}
+          {step < 3 ? "Next" : `Write ${countOf(adoption?.taken.length ?? 0, "row")}`}
         </Button>
       )}
     </section>

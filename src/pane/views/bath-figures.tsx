@@ -8,7 +8,8 @@ import { shortMoment } from "../fields/moments.ts";
 
 const useStyles = makeStyles({
   grid: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", gap: tokens.spacingHorizontalS, margin: 0 },
-  cell: { backgroundColor: tokens.colorNeutralBackground3, borderRadius: tokens.borderRadiusLarge, padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}` },
+  // The frame is drawn only where a contrast theme takes the background away.
+  cell: { border: "1px solid transparent", backgroundColor: tokens.colorNeutralBackground3, borderRadius: tokens.borderRadiusLarge, padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}` },
   name: { color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   value: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: tokens.lineHeightBase500, fontWeight: tokens.fontWeightSemibold, fontVariantNumeric: "tabular-nums" },
   more: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightRegular },
@@ -34,7 +35,7 @@ function figuresOf(log: LogSnapshot, bath: string, system: UnitSystem): readonly
   const share = facts.number("topUpShare");
   return [
     { name: "Baseline pH", value: baseline === undefined ? "not set" : ph(baseline), more: baselineTemperature === undefined ? "" : `at ${at(baselineTemperature)}` },
-    { name: "Trigger pH", value: trigger === undefined ? "not set" : ph(trigger), more: trigger === undefined || sample === undefined ? "" : `at ${at(sample)}` },
+    { name: "Trigger pH", value: trigger === undefined ? "not set" : ph(trigger), more: trigger === undefined || sample === undefined ? "" : `for the sample’s ${at(sample)}` },
     {
       name: "Last reading, pH",
       value: lastPh === undefined ? "none" : ph(lastPh),

@@ -36,7 +36,7 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
     <section className={page.page} aria-label="Claims">
       <div>
         <h2 ref={heading} tabIndex={-1} className={page.title}>Who bears a bath</h2>
-        <p className={page.quiet}>Concentrate and water are priced by themselves; add what else it cost.</p>
+        <p className={page.quiet}>The log prices concentrate and water; add what else the bath cost.</p>
       </div>
       {recorded === undefined ? null : (
         <>

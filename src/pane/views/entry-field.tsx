@@ -1,4 +1,4 @@
-import { Field, Input, Select, Textarea } from "@fluentui/react-components";
+import { Field, Input, mergeClasses, Select, Textarea } from "@fluentui/react-components";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { fieldName } from "../fields/read-input.ts";
 import { columnUnit } from "../fields/unit-kinds.ts";
@@ -13,6 +13,8 @@ interface Props {
   /** What a typed unit was turned into. */
   readonly converted: string | undefined;
   readonly showHelp: boolean;
+  /** Takes the whole width of the form. */
+  readonly wide: boolean;
   readonly onChange: (value: string) => void;
 }
 
@@ -66,13 +68,15 @@ function controlOf({ field, system, value, onChange }: Props, className: string)
 
 /** One field of a form, named like the log's column. */
 export function EntryFieldView(props: Props): React.JSX.Element {
-  const { field, system, problem, converted, showHelp } = props;
+  const { field, system, problem, converted, showHelp, wide } = props;
   const label = fieldName({ ...field.column, label: field.label ?? field.column.label }, system);
-  const hint = converted === undefined ? (showHelp ? field.column.help : undefined) : `= ${converted}`;
-  const { control } = useControlStyles();
+  const { help } = field.column;
+  const hint = converted === undefined ? (showHelp && problem?.includes(help) !== true ? help : undefined) : `= ${converted}`;
+  const { control, cell, wideCell } = useControlStyles();
   return (
     <>
       <Field
+        className={mergeClasses(cell, wide && wideCell)}
         id={fieldElementId(field.key)}
         label={label}
         required={field.required}

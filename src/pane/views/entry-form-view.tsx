@@ -1,4 +1,4 @@
-import { Button, Spinner } from "@fluentui/react-components";
+import { Button, mergeClasses, Spinner } from "@fluentui/react-components";
 import { AddCircleRegular } from "@fluentui/react-icons/svg/add-circle";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useDeferredValue, useState } from "react";
@@ -10,7 +10,9 @@ import { fillForm, type FilledForm } from "../entries/fill-form.ts";
 import { focusField } from "./entry-field.tsx";
 import { FieldGroups } from "./field-groups.tsx";
 import { FindingsList } from "./findings-list.tsx";
+import { onEscape } from "./on-escape.ts";
 import { ProblemBar } from "./problem-bar.tsx";
+import { ProblemCount } from "./problem-count.tsx";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
@@ -86,6 +88,7 @@ export function EntryFormView({ action, context, reopened, back = "All entries",
       noValidate
       className={page.page}
       aria-label={form.title}
+      onKeyDown={onEscape(Object.keys(typed).length > 0, onBack)}
       onSubmit={(event) => {
         event.preventDefault();
         if (!writing && blocked === undefined) void submit();
@@ -128,13 +131,9 @@ export function EntryFormView({ action, context, reopened, back = "All entries",
       )}
       <FindingsList findings={findings} />
       {failure === undefined ? null : <ProblemBar problem={failure} />}
-      {tried && filled.problems.length > 0 ? (
-        <p role="alert" className={page.quiet}>
-          {filled.problems.length === 1 ? "One thing to put right above." : `${String(filled.problems.length)} things to put right above.`}
-        </p>
-      ) : null}
+      {tried ? <ProblemCount count={filled.problems.length} /> : null}
       {asking && filled.problems.length === 0 ? (
-        <ul role="alert" className={page.caution}>
+        <ul role="alert" className={mergeClasses(page.caution, page.doubts)}>
           {doubts.map((doubt) => <li key={doubt}>{doubt}</li>)}
         </ul>
       ) : null}

@@ -10,8 +10,7 @@ const useStyles = makeStyles({
     borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
     "& > summary": { cursor: "pointer", padding: `${tokens.spacingVerticalM} 0`, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForegroundLink },
   },
-  grid: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", columnGap: tokens.spacingHorizontalM, rowGap: tokens.spacingVerticalM, alignItems: "start" },
-  wide: { gridColumn: "1 / -1" },
+  grid: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", columnGap: tokens.spacingHorizontalM, marginBottom: `calc(-1 * ${tokens.spacingVerticalM})` },
 });
 
 interface Props {
@@ -29,7 +28,7 @@ interface Props {
 const halfWidth = 12;
 const halfList = 8;
 
-/** Short fields stand two in a row; whatever needs room, or has something to say, takes the whole width. */
+/** Whatever needs room, or has something to say, takes the whole width. */
 function needsRoom({ column, label, choices }: EntryField, showHelp: boolean): boolean {
   const unit = column.unit === undefined ? 0 : column.unit.US.length + 2;
   const longName = (label ?? column.label).length + unit > 20;
@@ -39,29 +38,45 @@ function needsRoom({ column, label, choices }: EntryField, showHelp: boolean): b
   return column.type === "text" && column.width > halfWidth;
 }
 
+/** Short fields stand two in a row; one that finds no neighbor takes the whole width too. */
+function wideFields(fields: readonly EntryField[], wants: (field: EntryField) => boolean): ReadonlySet<string> {
+  const wide = new Set<string>();
+  let waiting: string | undefined;
+  for (const field of fields) {
+    if (!wants(field)) waiting = waiting === undefined ? field.key : undefined;
+    else {
+      wide.add(field.key);
+      if (waiting !== undefined) wide.add(waiting);
+      waiting = undefined;
+    }
+  }
+  if (waiting !== undefined) wide.add(waiting);
+  return wide;
+}
+
 export function FieldGroups({ groups, values, system, converted, problems, showHelp = false, onChange }: Props): React.JSX.Element {
   const styles = useStyles();
-  const grid = (group: FieldGroup): React.JSX.Element => (
-    <div className={styles.grid}>
-      {group.fields.map((field) => {
-        const problem = problems.find((one) => one.key === field.key)?.message;
-        const wide = needsRoom(field, showHelp) || problem !== undefined;
-        return (
-          <div key={field.key} {...(wide ? { className: styles.wide } : {})}>
-            <EntryFieldView
-              field={field}
-              system={system}
-              value={values[field.key] ?? ""}
-              problem={problem}
-              converted={converted[field.key]}
-              showHelp={showHelp}
-              onChange={(value) => { onChange(field.key, value); }}
-            />
-          </div>
-        );
-      })}
-    </div>
-  );
+  const problemOf = (field: EntryField): string | undefined => problems.find((one) => one.key === field.key)?.message;
+  const grid = (group: FieldGroup): React.JSX.Element => {
+    const wide = wideFields(group.fields, (field) => needsRoom(field, showHelp) || problemOf(field) !== undefined);
+    return (
+      <div className={styles.grid}>
+        {group.fields.map((field) => (
+          <EntryFieldView
+            key={field.key}
+            field={field}
+            system={system}
+            value={values[field.key] ?? ""}
+            problem={problemOf(field)}
+            converted={converted[field.key]}
+            showHelp={showHelp}
+            wide={wide.has(field.key)}
+            onChange={(value) => { onChange(field.key, value); }}
+          />
+        ))}
+      </div>
+    );
+  };
   return (
     <>
       {groups.map((group, index) => {

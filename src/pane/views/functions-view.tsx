@@ -7,11 +7,13 @@ import { putInSheet } from "../actions/put-in-sheet.ts";
 import { FunctionCard } from "./function-card.tsx";
 import { searchFunctions } from "./function-search.ts";
 import { ProblemBar } from "./problem-bar.tsx";
+import { useControlStyles } from "./use-control-styles.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 /** The reference of all worksheet functions, searchable; an example goes to the sheet with one click. */
 export function FunctionsView(): React.JSX.Element {
   const page = usePageStyles();
+  const { control } = useControlStyles();
   const [query, setQuery] = useState("");
   const [said, setSaid] = useState("");
   const [failure, setFailure] = useState<LogProblem>();
@@ -31,7 +33,7 @@ export function FunctionsView(): React.JSX.Element {
   return (
     <section className={page.page} aria-label="Functions">
       <Field label="Search the functions" hint={`${String(found.length)} of ${String(catalogue.length)}. Type =BATH. in a cell to use one.`}>
-        <Input size="large" type="search" contentBefore={<SearchRegular />} value={query} onChange={(_, data) => { setQuery(data.value); }} />
+        <Input className={control} size="large" type="search" contentBefore={<SearchRegular />} value={query} onChange={(_, data) => { setQuery(data.value); }} />
       </Field>
       <p role="status" className={page.quiet} hidden={said === ""}>
         {said}

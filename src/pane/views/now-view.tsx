@@ -24,6 +24,8 @@ const useStyles = makeStyles({
     padding: tokens.spacingHorizontalL,
     borderRadius: tokens.borderRadiusXLarge,
     backgroundColor: tokens.colorBrandBackground2,
+    // The frame is drawn only where a contrast theme takes the background away.
+    border: "1px solid transparent",
     borderLeft: `5px solid ${tokens.colorBrandStroke1}`,
   },
   urgent: { backgroundColor: `color-mix(in srgb, ${tokens.colorPaletteDarkOrangeForeground1} 12%, ${tokens.colorNeutralBackground1})`, borderLeftColor: tokens.colorPaletteDarkOrangeBorderActive },

@@ -25,7 +25,7 @@ const useStyles = makeStyles({
   entry: { width: "100%", maxWidth: "none", minHeight: "64px", justifyContent: "flex-start", textAlign: "left", columnGap: tokens.spacingHorizontalS, fontWeight: tokens.fontWeightRegular },
   name: { display: "block", fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
   purpose: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
-  done: { display: "grid", rowGap: tokens.spacingVerticalM, padding: tokens.spacingHorizontalL, borderRadius: tokens.borderRadiusXLarge, backgroundColor: tokens.colorNeutralBackground3 },
+  done: { display: "grid", rowGap: tokens.spacingVerticalM, padding: tokens.spacingHorizontalL, border: "1px solid transparent", borderRadius: tokens.borderRadiusXLarge, backgroundColor: tokens.colorNeutralBackground3 },
   doneTitle: { display: "flex", columnGap: tokens.spacingHorizontalS, alignItems: "start", margin: 0, outlineStyle: "none", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
   last: { margin: 0 },
   next: { margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
@@ -97,11 +97,15 @@ function EntryList({ log, onOpen, returned, lastEntry, onTakenBack, onAdopt }: P
   );
 }
 
-function RecordedCard({ recorded, log, system, onOpen, onClose, onTakenBack }: { readonly recorded: LastEntry; readonly onClose: () => void; readonly onTakenBack: TakeBack } & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
+/** Events that come one after another. */
+const inSeries: ReadonlySet<EntryId> = new Set(["item", "load"]);
+
+/** `chosen`: the bath in hand, whose next step follows an entry that belongs to no bath. */
+function RecordedCard({ recorded, log, system, chosen, onOpen, onClose, onTakenBack }: { readonly recorded: LastEntry; readonly chosen: string | undefined; readonly onClose: () => void; readonly onTakenBack: TakeBack } & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
-  const { bath } = recorded;
+  const { bath = chosen, form } = recorded;
   const known = bath !== undefined && bathIds(log).includes(bath);
   const step = known ? nextStep(log, bath, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0) : undefined;
   const entry = step === undefined ? undefined : entryOfStep[step.kind];
@@ -111,12 +115,17 @@ function RecordedCard({ recorded, log, system, onOpen, onClose, onTakenBack }: {
         <CheckmarkCircleRegular aria-hidden className={styles.tick} />
         <span>{`Recorded: ${recorded.what}.`}</span>
       </h2>
-      {step === undefined ? null : <p className={styles.next} role="status">{`Next: ${step.sentence}`}</p>}
+      {step === undefined ? null : <p className={styles.next} role="status">{recorded.bath === undefined ? `Next for ${bath ?? ""}: ${step.sentence}` : `Next: ${step.sentence}`}</p>}
       {entry === undefined ? null : (
         <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onOpen(entry); }}>
           {entryNames[entry]}
         </Button>
       )}
+      {inSeries.has(form) ? (
+        <Button size="large" className={page.big} onClick={() => { onOpen(form); }}>
+          {`Another ${entryNames[form].toLowerCase()}`}
+        </Button>
+      ) : null}
       <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
       <Button size="large" className={page.big} onClick={onClose}>
         All entries
@@ -162,7 +171,7 @@ export function RecordView(props: Props): React.JSX.Element {
     );
   }
   if (recorded !== undefined) {
-    return <RecordedCard recorded={recorded} log={log} system={system} onOpen={openForm} onClose={() => { openForm(undefined); }} onTakenBack={showTakenBack} />;
+    return <RecordedCard recorded={recorded} log={log} system={system} chosen={bath} onOpen={openForm} onClose={() => { openForm(undefined); }} onTakenBack={showTakenBack} />;
   }
   return <EntryList log={log} onOpen={openForm} returned={returned} lastEntry={lastEntry} onTakenBack={showTakenBack} onAdopt={onAdopt} />;
 }

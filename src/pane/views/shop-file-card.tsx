@@ -5,6 +5,7 @@ import { useRef, useState } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { saveShop } from "../actions/save-shop.ts";
+import { countOf } from "../fields/figures.ts";
 import { importPlan } from "../shop/import-plan.ts";
 import { largestFile, readShopFile, type ShopFileReading } from "../shop/read-shop-file.ts";
 import { shopFile } from "../shop/shop-file.ts";
@@ -57,7 +58,7 @@ export function ShopFileCard({ log, system, refresh }: Props): React.JSX.Element
     await saveShop.run(plan.changes);
     setReading(undefined);
     await refresh();
-    return `Taken over: ${String(plan.lines.length)} changes.`;
+    return `Taken over: ${countOf(plan.lines.length, "change")}.`;
   };
   return (
     <section className={page.page} aria-label="Shop defaults as a file">

@@ -9,6 +9,8 @@ import { AttemptOutcome } from "./attempt-outcome.tsx";
 import { focusField } from "./entry-field.tsx";
 import { FieldGroups } from "./field-groups.tsx";
 import { FindingsList } from "./findings-list.tsx";
+import { onEscape } from "./on-escape.ts";
+import { ProblemCount } from "./problem-count.tsx";
 import { useAttempt } from "./use-attempt.ts";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
@@ -48,6 +50,7 @@ export function ShopFormView({ form, system, onBack, onSaved }: Props): React.JS
       noValidate
       className={page.page}
       aria-label={form.title}
+      onKeyDown={onEscape(Object.keys(typed).length > 0, onBack)}
       onSubmit={(event) => {
         event.preventDefault();
         if (!attempt.busy) save();
@@ -68,7 +71,7 @@ export function ShopFormView({ form, system, onBack, onSaved }: Props): React.JS
         onChange={(key, value) => { setTyped((before) => ({ ...before, [key]: value })); }}
       />
       <FindingsList findings={findings} />
-      {tried && problems.length > 0 ? <p role="alert" className={page.quiet}>{`${String(problems.length)} to put right above.`}</p> : null}
+      {tried ? <ProblemCount count={problems.length} /> : null}
       <Button type="submit" appearance="primary" size="large" icon={<Icon />} className={page.big}>{attempt.busy ? "Writing…" : saveShop.name}</Button>
       <AttemptOutcome attempt={attempt} />
     </form>

@@ -1,4 +1,4 @@
-import { Button, Field, Input, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { Button, Field, Input, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
 import { putInSheet } from "../actions/put-in-sheet.ts";
@@ -15,10 +15,13 @@ const useStyles = makeStyles({
   title: { fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400 },
   purpose: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   body: { display: "grid", rowGap: tokens.spacingVerticalM, padding: `0 ${tokens.spacingHorizontalM} ${tokens.spacingHorizontalM}` },
-  fields: { display: "grid", gridTemplateColumns: "repeat(auto-fit, minmax(130px, 1fr))", gap: tokens.spacingHorizontalM, alignItems: "end" },
+  fields: { display: "grid", gridTemplateColumns: "repeat(auto-fill, minmax(120px, 1fr))", columnGap: tokens.spacingHorizontalM, marginBottom: `calc(-1 * ${tokens.spacingVerticalM})` },
   table: { width: "100%", borderCollapse: "collapse", fontVariantNumeric: "tabular-nums", fontSize: tokens.fontSizeBase200, "& th, & td": { textAlign: "left", verticalAlign: "top", padding: "6px 8px 6px 0", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` } },
   formula: { display: "block", fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, backgroundColor: tokens.colorNeutralBackground3, padding: "6px 8px", borderRadius: tokens.borderRadiusMedium, overflowWrap: "anywhere" },
 });
+
+/** Characters that a list of half the card's width still shows beside its arrow. */
+const longestHalf = 5;
 
 interface FieldProps {
   readonly field: SketchField;
@@ -27,9 +30,10 @@ interface FieldProps {
 }
 
 function SketchFieldView({ field, value, onChange }: FieldProps): React.JSX.Element {
-  const { control } = useControlStyles();
+  const { control, cell, wideCell } = useControlStyles();
+  const wide = field.choices?.some((choice) => choice.length > longestHalf) === true;
   return (
-    <Field label={field.label} {...(field.hint === undefined ? {} : { hint: field.hint })}>
+    <Field className={mergeClasses(cell, wide && wideCell)} label={field.label} {...(field.hint === undefined ? {} : { hint: field.hint })}>
       {field.choices === undefined ? (
         <Input className={control} size="large" autoComplete="off" value={value} onChange={(_, data) => { onChange(data.value); }} />
       ) : (

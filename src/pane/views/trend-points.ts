@@ -15,7 +15,9 @@ export interface TrendPoint {
 export interface Trend {
   readonly points: readonly TrendPoint[];
   readonly baseline: number | undefined;
+  /** At the baseline's temperature, as everything that is compared. */
   readonly trigger: number | undefined;
+  readonly reference: number | undefined;
 }
 
 /** The readings of a bath in the order of time, without rinses. */
@@ -32,5 +34,5 @@ export function trendOf(log: LogSnapshot, bath: string): Trend {
     const there = near && typeof phAtBaseline === "number" ? phAtBaseline : ph;
     return [{ when, ph: there, asRead: ph, temperature: sample, verdict: typeof verdict === "string" ? verdict : "", comparable: near }];
   });
-  return { points, baseline: facts?.number("baseline"), trigger: facts?.number("trigger") };
+  return { points, baseline: facts?.number("baseline"), trigger: facts?.number("trigger"), reference };
 }

@@ -60,7 +60,8 @@ describe("the next step of the demo bath", () => {
   test("at or under the trigger it is a top-up of the first addition, with the range", async () => {
     const step = await stepAt("2027-03-02T17:00", { readings: [reading("R015", "2027-03-04T08:15", 10.83, 77)] }, "2027-03-04T08:20");
     expect(step.kind).toBe("top-up");
-    expect(step.sentence).toMatch(/^Top up: add 1\.39 gal, mix, read again\. Range \d+\.\d to \d+\.\d gal\.$/);
+    expect(step.sentence).toBe("Top up: add 1.39 gal, mix, read again.");
+    expect(step.reason).toMatch(/^First part of the \d\.\d to \d\.\d gal it may need\. Last reading 10\.83, trigger 10\.\d\d\.$/);
   });
 
   test("concentrate after the last reading asks for a reading", async () => {
@@ -113,7 +114,8 @@ describe("the next step of the demo bath", () => {
     const withRelease = (state: string): LogSnapshot => ({ ...log, rows: { ...log.rows, baths, releases: [{ position: 0, cells: { id: "D001", bath, state } }] } });
     const closed = nextStep({ ...log, rows: { ...log.rows, baths } }, bath, "US", moment("2027-03-06T08:00"));
     expect(closed.kind).toBe("release");
-    expect(closed.sentence).toMatch(/^This bath is closed: age\. Next: titrate it, neutralize in stages/);
+    expect(closed.sentence).toMatch(/^Titrate the spent bath, neutralize it in stages/);
+    expect(closed.reason).toMatch(/^This bath is closed: age\./);
     expect(nextStep(withRelease("not released: results awaited"), bath, "US", 0).sentence).toBe("This bath is closed: age. Not released: results awaited.");
     expect(nextStep(withRelease("released"), bath, "US", 0)).toMatchObject({ kind: "closed", sentence: "This bath is closed: age. Its release is on record." });
   });

@@ -51,7 +51,7 @@ describe("rows of a shop's own sheet", () => {
   });
 
   test.each([
-    ["a blank pH, which is not 0", [march5, 0.5, "T1", "", 77], /pH as read is blank/],
+    ["a blank pH, which is not 0", [march5, 0.5, "T1", "", 77], /pH as read: blank/],
     ["a pH of 0", [march5, 0.5, "T1", 0, 77], /pH as read: "0".*out of range/],
     ["a pH of 15", [march5, 0.5, "T1", 15, 77], /pH as read: "15".*Allowed: 0\.1 to 14\.5/],
     ["about 11", [march5, 0.5, "T1", "~11", 77], /"~11" is not a number/],
