@@ -3,6 +3,18 @@ import { rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { Bath, Step } from "./step.ts";
 import { releaseState } from "./words.ts";
 
+/** What a person does about each state of a release. */
+const toDo: Readonly<Record<string, string>> = {
+  [releaseState.limits]: "Write the pH limits of your permit or code: under Release, or for every bath under Shop, Limits.",
+  [releaseState.ph]: "Mix, cool a sample, and read its pH.",
+  [releaseState.below]: "Correct it in small steps: mix and read after each.",
+  [releaseState.above]: "Acid in stages: mix and read after each.",
+  [releaseState.over]: "Keep it: treat it again under Release, or have it hauled.",
+  [releaseState.results]: "Keep it until they are in.",
+  [releaseState.entered]: "Where the permit allows it, let it go, and record when, where and how much.",
+  [releaseState.incomplete]: "Complete them under Release.",
+};
+
 export function closedStep(bath: Bath): Step {
   const reason = bath.facts.text("closeReason");
   const closed = `This bath is closed${reason === undefined ? "" : `: ${reason}`}.`;
@@ -16,8 +28,8 @@ export function closedStep(bath: Bath): Step {
     };
   }
   const state = rowFacts(row).text("state");
-  if (state === "released") return { kind: "closed", sentence: `${closed} Its release is on record.`, urgent: false };
-  const stands = state === undefined ? "Its release is not on record yet." : `${state.charAt(0).toUpperCase()}${state.slice(1)}.`;
-  const further = state === releaseState.over ? " Keep it: treat it again under Release, or have it hauled." : "";
-  return { kind: "release", sentence: `${closed} ${stands}${further}`, urgent: false };
+  if (state === undefined) return { kind: "release", sentence: "The release is not on record yet.", reason: closed, urgent: false };
+  if (state === releaseState.released) return { kind: "closed", sentence: `${closed} Its release is on record.`, urgent: false };
+  const next = toDo[state];
+  return { kind: "release", sentence: `${state.charAt(0).toUpperCase()}${state.slice(1)}.${next === undefined ? "" : ` ${next}`}`, reason: closed, urgent: false };
 }

@@ -32,6 +32,16 @@ function overflow(): Promise<number> {
   return bench.pane.locator("html").evaluate((page) => page.scrollWidth - page.clientWidth);
 }
 
+/** What can be pressed or typed in and is lower than 44 px. */
+function smallTargets(): Promise<string[]> {
+  return bench.pane.locator("button, summary, select, input:not([type=file])").evaluateAll((targets) =>
+    targets.flatMap((target) => {
+      const { height } = (target.closest(".fui-Input") ?? target).getBoundingClientRect();
+      return height === 0 || height >= 44 ? [] : [`${String(height)} px: ${target.outerHTML}`];
+    }),
+  );
+}
+
 async function unfold(): Promise<void> {
   await bench.pane.locator("details").evaluateAll((folds) => { for (const fold of folds) fold.setAttribute("open", ""); });
 }
@@ -46,20 +56,20 @@ const formsElsewhere = [
 const forms = ["Item", "Meter check", "Charge", "Bench test", "Baseline", "Load", "Reading", "Top-up", "Level make-up", "Care", "Change-out", "Release"];
 
 describe("the pane, at 320 px", () => {
-  it.each(["light", "dark"] as const)("has no accessibility fault in any view or form and never scrolls sideways (%s)", async (scheme) => {
-    await bench.page.emulateMedia({ colorScheme: scheme });
+  it.each(["light", "dark", "contrast"] as const)("has no accessibility fault in any view or form, targets for gloved fingers, and never scrolls sideways (%s)", async (look) => {
+    await bench.page.emulateMedia(look === "contrast" ? { colorScheme: "dark", forcedColors: "active" } : { colorScheme: look, forcedColors: "none" });
     await narrowPane();
     expect(await bench.pane.locator("html").evaluate(() => window.innerWidth)).toBe(320);
     for (const view of ["Now", "Try", "Claims", "Functions", "Shop", "Record"]) {
       await bench.pane.getByRole("tab", { name: view }).click();
       await bench.pane.getByText("Opening…").waitFor({ state: "detached" });
       if (view === "Try" || view === "Shop") await unfold();
-      expect([view, await faults(), await overflow()]).toEqual([view, [], 0]);
+      expect([view, await faults(), await smallTargets(), await overflow()]).toEqual([view, [], [], 0]);
     }
     for (const form of forms) {
       await bench.pane.getByRole("button", { name: form, exact: true }).click();
       await bench.pane.getByRole("form", { name: form }).waitFor();
-      expect([form, await faults(), await overflow()]).toEqual([form, [], 0]);
+      expect([form, await faults(), await smallTargets(), await overflow()]).toEqual([form, [], [], 0]);
       await bench.pane.getByRole("button", { name: "All entries" }).click();
     }
     for (const { view, button, form } of formsElsewhere) {
@@ -67,9 +77,30 @@ describe("the pane, at 320 px", () => {
       await unfold();
       await bench.pane.getByRole("button", { name: button, exact: true }).click();
       await bench.pane.getByRole("form", { name: form }).waitFor();
-      expect([form, await faults(), await overflow()]).toEqual([form, [], 0]);
+      expect([form, await faults(), await smallTargets(), await overflow()]).toEqual([form, [], [], 0]);
       await bench.pane.getByRole("button", { name: view, exact: true }).click();
     }
+  });
+
+  it("puts the focus on the first field to put right, and loses no entry by Escape", async () => {
+    const { keyboard } = bench.page;
+    const focused = (): Promise<string> => bench.pane.locator(":focus").evaluate((element) => (element instanceof HTMLInputElement ? (element.labels?.[0]?.textContent ?? "") : element.textContent));
+    await bench.pane.getByRole("tab", { name: "Record" }).click();
+    await bench.pane.getByRole("button", { name: "Reading", exact: true }).click();
+    expect(await focused()).toBe("Reading");
+    await keyboard.press("Tab");
+    expect(await focused()).toMatch(/^pH as read/);
+    await keyboard.type("11.2");
+    await keyboard.press("Enter");
+    await expect.poll(focused).toMatch(/^Sample/);
+    await keyboard.press("Escape");
+    await expect.poll(focused).toBe("All entries");
+    expect(await bench.pane.getByRole("textbox", { name: "pH as read" }).inputValue()).toBe("11.2");
+    await keyboard.press("Enter");
+    await bench.pane.getByRole("button", { name: "Care", exact: true }).click();
+    await bench.pane.getByRole("form", { name: "Care" }).waitFor();
+    await keyboard.press("Escape");
+    await bench.pane.getByRole("form", { name: "Care" }).waitFor({ state: "detached" });
   });
 
   it("records a reading with the keyboard alone", async () => {

@@ -30,7 +30,9 @@ function concentrateFindings(amount: number, filled: FilledFields, facts: RowFac
   }
   if (opening === undefined) return [];
   const share = ((facts.number("topUpTotal") ?? 0) + amount) / opening;
-  return [{ tone: "plain", text: `${inJugs(amount, system)}. With it, top-ups come to ${figure(share * 100, 0)}% of the opening dose.` }];
+  const findings: Finding[] = [{ tone: "plain", text: `${inJugs(amount, system)}. With it, top-ups come to ${figure(share * 100, 0)}% of the opening dose.` }];
+  if (amount > opening) findings.push({ tone: "act", text: `More at once than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}: better a part, mix, read.` });
+  return findings;
 }
 
 /** Asked where more goes in at once than opened the bath. */
@@ -38,7 +40,7 @@ export function amountDoubts(filled: FilledFields, { log, system }: EntryContext
   const opening = bathFacts(log, filled.text("bath"))?.number("openingDose");
   const amount = filled.number("amount");
   if (opening === undefined || amount === undefined || amount <= opening || filled.text("purpose") === "opening") return [];
-  return [`${amountFigure(amount)} ${volumeUnit[system]} at once is more than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}. Better a part, mix, read. Did so much go in?`];
+  return [`${amountFigure(amount)} ${volumeUnit[system]} at once is more than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}. Did so much go in?`];
 }
 
 /** What the top-up form says while it is filled in. */

@@ -116,7 +116,7 @@ describe("the next step of the demo bath", () => {
     expect(closed.kind).toBe("release");
     expect(closed.sentence).toMatch(/^Titrate the spent bath, neutralize it in stages/);
     expect(closed.reason).toMatch(/^This bath is closed: age\./);
-    expect(nextStep(withRelease("not released: results awaited"), bath, "US", 0).sentence).toBe("This bath is closed: age. Not released: results awaited.");
+    expect(nextStep(withRelease("not released: results awaited"), bath, "US", 0)).toMatchObject({ sentence: "Not released: results awaited. Keep it until they are in.", reason: "This bath is closed: age." });
     expect(nextStep(withRelease("released"), bath, "US", 0)).toMatchObject({ kind: "closed", sentence: "This bath is closed: age. Its release is on record." });
   });
 
