@@ -116,12 +116,12 @@ describe("the first run, at 320 px", () => {
     await button("Next").click();
     await bench.pane.getByText("2 rows can be taken, 2 cannot.").waitFor();
     expect(await bench.pane.getByRole("region", { name: "Rows that cannot be taken" }).getByRole("listitem").allInnerTexts()).toEqual([
-      expect.stringMatching(/^Row 4: pH as read is blank$/),
+      expect.stringMatching(/^Row 4: pH as read: blank$/),
       expect.stringMatching(/^Row 6: .*"15".*Allowed: 0.1 to 14.5/),
     ]);
     expect(await looks()).toEqual([[], 0]);
     await button("Write 2 rows").click();
-    await bench.pane.getByRole("heading", { name: "2 rows are in the log" }).waitFor();
+    await bench.pane.getByRole("heading", { name: "Now in the log: 2 rows" }).waitFor();
     expect(await bench.lookUp("Readings", "R001", "pH as read")).toBe(11.4);
     expect(await bench.lookUp("Readings", "R001", "Sample, °F")).toBe(77);
     expect(await bench.lookUp("Readings", "R002", "pH as read")).toBe(11.3);

@@ -83,7 +83,7 @@ describe("the views beside Now and Record", () => {
     await bench.pane.locator("input[type=file]").setInputFiles({ name: "shop.json", mimeType: "application/json", buffer: Buffer.from(changed) });
     await bench.pane.getByText("Bath old after: 5 → 6").waitFor();
     await button("Change the log so").click();
-    await bench.pane.getByText("Taken over: 1 changes.").waitFor();
+    await bench.pane.getByText("Taken over: 1 change.").waitFor();
   });
 
   it("say when a view's file does not come, and open it when asked again", async () => {
