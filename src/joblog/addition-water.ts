@@ -10,7 +10,7 @@ function carried(r: References, column: string, perLiter: (tested: string) => st
   const tested = at(r, "waters", column, r.here("waterRow"));
   const liters = `${r.here("amount")}*${litersInUnit(r)}`;
   return blankIf([`${r.here("kind")}<>"water"`, `NOT(ISNUMBER(${r.here("amount")}))`, `${r.here("waterRow")}=""`],
-    `IF(${tested}="","water not tested",${liters}*${perLiter(tested)}/1000)`);
+    `IF(NOT(ISNUMBER(${tested})),"water not tested",${liters}*${perLiter(tested)}/1000)`);
 }
 
 /** From so many times the fall of the level on, MAKEUP takes what left for a contradiction. */
@@ -38,6 +38,9 @@ export const additionWater: readonly ComputedColumn[] = [
     (r) => carried(r, "alkalinity", (tested) => `BATH.UNITCONVERT(${tested},"mg/L CaCO3","meq/L")`)),
 ];
 
+/** Where the bath's tank stands in Tanks; blank for a tank that is not there. Only where the bath is known. */
+const tankRow = (r: References): string => at(r, "baths", "tankRow", r.here("bathRow"));
+
 export const additionWaterHelpers: readonly ComputedColumn[] = [
   helper({ id: "waterBefore", label: "Water before", type: "date and time", width: 16, help: "When the bath was last filled or made up with water; 0 if never." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `${r.here("kind")}<>"water"`, `${r.here("purpose")}<>"make-up"`, `NOT(ISNUMBER(${r.here("when")}))`],
@@ -48,12 +51,12 @@ export const additionWaterHelpers: readonly ComputedColumn[] = [
       ])})`)),
   helper({ id: "levelLoss", label: "Lost since", type: "number", unit: volume, format: "0.000", width: 9, help: "Rise of the level now, and the concentrate that had held the level up since the water before." },
     (r) => blankIf([`${r.here("waterBefore")}=""`, `NOT(ISNUMBER(${r.here("levelBefore")}))`, `NOT(ISNUMBER(${r.here("levelAfter")}))`],
-      `(${r.here("levelAfter")}-${r.here("levelBefore")})*${at(r, "tanks", "volumePerDepth", at(r, "baths", "tankRow", r.here("bathRow")))}+` +
-      `SUMIFS(${r.all("additions", "amount")},${since(r, "additions")},${r.all("additions", "kind")},${quoted("concentrate")},${r.all("additions", "purpose")},${quoted("<>opening")})`)),
+      `IF(${tankRow(r)}="","",(${r.here("levelAfter")}-${r.here("levelBefore")})*${at(r, "tanks", "volumePerDepth", tankRow(r))}+` +
+      `SUMIFS(${r.all("additions", "amount")},${since(r, "additions")},${r.all("additions", "kind")},${quoted("concentrate")},${r.all("additions", "purpose")},${quoted("<>opening")}))`)),
   helper({ id: "dragOut", label: "Carried out by a load", type: "number", unit: volume, format: "0.00#", width: 9, help: "Of the bath's tank; blank where it is not known." },
     (r) => {
-      const tank = at(r, "tanks", "dragOut", at(r, "baths", "tankRow", r.here("bathRow")));
-      return blankIf([`${r.here("waterBefore")}=""`], `IF(${tank}="","",${tank})`);
+      const tank = at(r, "tanks", "dragOut", tankRow(r));
+      return blankIf([`${r.here("waterBefore")}=""`], `IF(${tankRow(r)}="","",IF(SUM(${tank})>0,${tank},""))`);
     }),
   helper({ id: "loadsSince", label: "Loads since", type: "whole number", format: "0", width: 8, help: "Loads of the bath since the water before." },
     (r) => blankIf([`${r.here("waterBefore")}=""`], `COUNTIFS(${since(r, "loads")})`)),

@@ -34,7 +34,7 @@ const inputs: readonly ColumnDefinition[] = [
 
 const results: readonly ColumnDefinition[] = [
   computed({ id: "cost", label: "Cost", type: "money", format: "#,##0.00", width: 10, help: "Amount by price, to the cent; blank where no price is known." },
-    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`, `${r.here("price")}=""`], `ROUND(ROUND(${r.here("amount")}*${r.here("price")},${beyondMoney}),2)`)),
+    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`, `NOT(ISNUMBER(${r.here("price")}))`], `ROUND(ROUND(${r.here("amount")}*${r.here("price")},${beyondMoney}),2)`)),
   computed({ id: "runningTotal", label: "Total of this kind so far", type: "number", unit: volume, format: "0.000", width: 12, help: "All of this kind that the bath has had by then." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`, `${r.here("kind")}=""`],
       `SUMIFS(${r.all("additions", "amount")},${where([

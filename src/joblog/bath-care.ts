@@ -15,6 +15,7 @@ function ratio(end: "MINIFS" | "MAXIFS"): (r: References) => string {
     const titrated = where([
       [r.all("readings", "bath"), r.here("bath")],
       [r.all("readings", "alkalinityRatio"), quoted(">0")],
+      [r.all("readings", "when"), quoted(">0")],
     ]);
     const when = `${end}(${r.all("readings", "when")},${titrated})`;
     return blankIf([`${r.here("bath")}=""`, `COUNTIFS(${titrated})=0`],

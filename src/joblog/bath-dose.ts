@@ -21,14 +21,14 @@ export const bathDose: readonly ComputedColumn[] = [
       const capacity = at(r, "concentrates", "capacity", r.here("concentrateRow"));
       const label = at(r, "concentrates", "labelHardness", r.here("concentrateRow"));
       return blankIf([`${r.here("workingVolume")}=""`, `${r.here("waterRow")}=""`, `${r.here("concentrateRow")}=""`],
-        `IF(${r.here("hardness")}="","water not tested",IF(${r.here("hardness")}=0,0,IF(${capacity}="","capacity not known",` +
+        `IF(${r.here("hardness")}="","water not tested",IF(${r.here("hardness")}=0,0,IF(OR(${capacity}="",${capacity}=0),"capacity not known",` +
         `BATH.HARDNESSDOSE(${r.here("workingVolume")},${r.here("hardness")},${capacity},${label},${r.named("unitSystem")}))))`);
     }),
   computed({ id: "alkalinityDose", label: "Extra for alkalinity", ...amount, width: 13, help: "Concentrate that the water's bicarbonate uses up." },
     (r) => {
       const strength = at(r, "concentrates", "alkalinityStrength", r.here("concentrateRow"));
       return blankIf([`${r.here("workingVolume")}=""`, `${r.here("waterRow")}=""`, `${r.here("concentrateRow")}=""`],
-        `IF(${r.here("alkalinity")}="","water not tested",IF(${r.here("alkalinity")}=0,0,IF(${strength}="","strength not known",` +
+        `IF(${r.here("alkalinity")}="","water not tested",IF(${r.here("alkalinity")}=0,0,IF(OR(${strength}="",${strength}=0),"strength not known",` +
         `BATH.ALKALINITYDOSE(${r.here("workingVolume")},${r.here("alkalinity")},${strength},${r.named("unitSystem")}))))`);
     }),
   computed({ id: "plannedDose", label: "Planned dose", ...amount, help: "Base dose and those extras that could be worked out; where an extra is in words, it is not in here." },

@@ -43,6 +43,7 @@ export const bathHelpers: readonly ComputedColumn[] = [
         [r.all("readings", "bath"), r.here("bath")],
         [r.all("readings", "purpose"), quoted("<>rinse")],
         [r.all("readings", "ph"), quoted(">0")],
+        [r.all("readings", "when"), quoted(">0")],
       ]);
       const latest = `MAXIFS(${r.all("readings", "when")},${ours})`;
       const rows = `SUMPRODUCT(MAX((${r.all("readings", "bath")}=${r.here("bath")})*(${r.all("readings", "purpose")}<>"rinse")*ISNUMBER(${r.all("readings", "ph")})*(${r.all("readings", "when")}=${latest})*(ROW(${r.all("readings", "when")})-ROW(${r.header("readings", "when")}))))`;

@@ -13,7 +13,7 @@ export const careResults: readonly ComputedColumn[] = [
     (r) => {
       const water = at(r, "baths", "waterRow", r.here("bathRow"));
       const supply = at(r, "waters", "ph", water);
-      return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("rinsePh")}))`], `IF(${water}="","",IF(${supply}="","",ROUND(${r.here("rinsePh")}-${supply},2)))`);
+      return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("rinsePh")}))`], `IF(${water}="","",IF(NOT(ISNUMBER(${supply})),"",ROUND(${r.here("rinsePh")}-${supply},2)))`);
     }),
   helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
     (r) => positionOf(r, r.here("bath"), "baths", "bath")),

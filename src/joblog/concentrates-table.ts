@@ -27,7 +27,7 @@ export const concentratesTable: TableDefinition = {
     computed(
       { id: "unitPrice", label: "Concentrate price", type: "money", unit: priceByVolume, format: "#,##0.00", width: 11, help: "Pack price by pack size." },
       (r) => blankIf([`${r.here("packVolume")}=""`, `${r.here("packPrice")}=""`],
-        `BATH.UNITPRICE(${r.here("packPrice")},${r.here("packVolume")},${r.named("unitSystem")})`),
+        `IF(${r.here("packPrice")}=0,0,BATH.UNITPRICE(${r.here("packPrice")},${r.here("packVolume")},${r.named("unitSystem")}))`),
     ),
   ],
   signals: [{ column: "sdsOnFile", when: { is: "no" }, look: "act" }],

@@ -13,6 +13,15 @@ function onAccount(r: References, account: (typeof accounts)[number]): string {
   return `ROUND(${sum("additions", "cost")}+${sum("costLines", "amount")},2)`;
 }
 
+/** Additions and cost lines that no sum has: their bath is not on Baths or their amount is no number. */
+function notCounted(r: References): string {
+  const lost = (table: "additions" | "costLines"): string => {
+    const [bath, amount] = [r.all(table, "bath"), r.all(table, "amount")];
+    return `SUMPRODUCT(--((${bath}<>"")*ISNA(MATCH(${bath},${r.all("baths", "bath")},0))+(${amount}<>"")*NOT(ISNUMBER(${amount}))>0))`;
+  };
+  return `(${lost("additions")}+${lost("costLines")})`;
+}
+
 const fields: readonly FieldDefinition[] = [
   { id: "shareBath", name: "Share.Bath", label: "Bath to share out", type: "choice", choices: { kind: "column", table: "baths", column: "bath" }, help: "The costs of this bath are shared below." },
   { id: "shareBasis", name: "Share.Basis", label: "Shared by", type: "choice", choices: { kind: "fixed", choices: shareBases }, help: "One basis for all claims of a bath; the units below are counted this way." },
@@ -31,12 +40,13 @@ const fields: readonly FieldDefinition[] = [
     signals: [{ when: { isNot: 0 }, look: "act" }] },
   { id: "shopTotal", name: "Shop.Total", label: "Borne by the shop", type: "money", help: "Additions and cost lines of this bath on the shop's account: on no claim.",
     formula: (r) => `=${blankIf([`${r.named("shareBath")}=""`], onAccount(r, "shop"))}` },
-  { id: "notAllocated", name: "Not.Allocated", label: "On no bath or account, must be 0.00", type: "money", help: "Additions without an account and cost lines without a bath or account, of the whole log: nobody bears them yet.",
+  { id: "notAllocated", name: "Not.Allocated", label: "On no bath or account, must be 0.00", type: "money", help: "Additions without an account and cost lines without a bath or account, of the whole log: nobody bears them yet. Not counted: a bath that is not on Baths, an amount that is no number.",
     formula: (r) => {
       const costs = r.all("additions", "cost");
       const account = r.all("additions", "account");
       const byAccount = accounts.map((word) => `-SUMIFS(${costs},${account},${quoted(word)})`).join("");
-      return `=ROUND(SUM(${costs})${byAccount}+SUMPRODUCT(--((${r.all("costLines", "bath")}="")+(${r.all("costLines", "account")}="")>0),${r.all("costLines", "amount")}),2)`;
+      const open = `ROUND(SUM(${costs})${byAccount}+SUMPRODUCT(--((${r.all("costLines", "bath")}="")+(${r.all("costLines", "account")}="")>0),${r.all("costLines", "amount")}),2)`;
+      return `=IF(${notCounted(r)}>0,"lines not counted: "&${notCounted(r)},${open})`;
     },
     signals: [{ when: { isNot: 0 }, look: "act" }] },
 ];

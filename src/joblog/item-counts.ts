@@ -13,6 +13,12 @@ function count(id: string, label: string, width: number, help: string, standings
     (r) => blankIf([`${r.here("claim")}=""`], standings.map((standing) => pieces(r, standing)).join("+")));
 }
 
+/** Lines of a claim whose pieces are missing or no number: no count has them. */
+export function withoutPieces(r: References, claim: string): string {
+  const lines = `${r.all("items", "claim")},${claim}`;
+  return `(COUNTIFS(${lines})-COUNTIFS(${lines},${r.all("items", "quantity")},">=0"))`;
+}
+
 const accounted = ["restored", "handCleaned", "notRestorable", "returned", "pending"] as const;
 
 /** The balance that an adjuster checks first: pieces in against what became of them. */
@@ -30,7 +36,7 @@ export const itemCounts: TableDefinition = {
       (r) => blankIf([`${r.here("claim")}=""`], `IF(ISNUMBER(${r.here("received")}),${r.here("received")},${r.here("pieces")})-(${accounted.map((id) => r.here(id)).join("+")})`)),
     computed({ id: "balance", label: "Balance", type: "text", width: 26, help: "The difference in words." },
       (r) => blankIf([`${r.here("claim")}=""`],
-        `IF(${r.here("difference")}=0,IF(${r.here("pending")}=0,"balances, all accounted for","balances, some pending"),IF(${r.here("difference")}>0,${r.here("difference")}&" not accounted for",(-${r.here("difference")})&" more than came in"))`)),
+        `IF(${withoutPieces(r, r.here("claim"))}>0,"lines without pieces: "&${withoutPieces(r, r.here("claim"))},IF(${r.here("difference")}=0,IF(${r.here("pending")}=0,"balances, all accounted for","balances, some pending"),IF(${r.here("difference")}>0,${r.here("difference")}&" not accounted for",(-${r.here("difference")})&" more than came in")))`)),
     count("restored", "Restored", 16, "By bath.", [itemStandings.restored]),
     count("handCleaned", "Hand cleaned", 14, "By hand or by a specialist.", [itemStandings.handCleaned, itemStandings.specialist]),
     count("notRestorable", "Not restorable", 11, "With or without a reason code.", [itemStandings.notRestorable, itemStandings.reasonMissing]),

@@ -23,6 +23,9 @@ function topUp(id: string, label: string, place: number, help: string, tooWarm: 
 const judgement = (r: References, ph: string, baseline: string): string =>
   `BATH.VERDICT(${r.here(ph)},${ofBath(r, baseline)},${ofBath(r, "dropUsed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")})`;
 
+/** How a verdict begins on a row that the log cannot use. */
+const unread = "not counted";
+
 /** What a reading says about its bath: stands beside pH and temperature. */
 export const readingVerdict: readonly ComputedColumn[] = [
   computed({ id: "trigger", label: "Trigger here", type: "number", format: "0.00", width: 8, help: "The trigger as this bath would read it at this sample's temperature." },
@@ -30,10 +33,12 @@ export const readingVerdict: readonly ComputedColumn[] = [
       `IF(${ofBath(r, "baseline")}="","",BATH.TRIGGER(${ofBath(r, "baseline")},${ofBath(r, "dropUsed")},${ofBath(r, "baselineTemperature")},${r.here("temperature")},${ofBath(r, "builderUsed")},${ofBath(r, "alkalinityUsed")},${r.named("unitSystem")}))`)),
   computed({ id: "verdict", label: "Verdict", type: "text", width: 15, help: "Hold, near, top up, or re-read where the temperature leaves it open." },
     (r) => {
-      const uncounted = `"not counted: "&IF(${r.here("temperature")}="","temperature missing",IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},${r.here("benchAtTime")},"older than the opening dose"))`;
-      return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("ph")}))`, `${r.here("purpose")}=""`, `${r.here("purpose")}="rinse"`],
-        `IF(${r.here("purpose")}="baseline",IF(${r.here("counted")}=1,"baseline",${uncounted}),` +
-        `IF(${ofBath(r, "baseline")}="","no baseline yet",IF(NOT(ISNUMBER(${r.here("temperature")})),"temperature missing",${judgement(r, "phCorrected", "baseline")})))`);
+      const uncounted = `"${unread}: "&IF(NOT(ISNUMBER(${r.here("temperature")})),"temperature missing",IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},${r.here("benchAtTime")},"older than the opening dose"))`;
+      const judged = `IF(${r.here("purpose")}="baseline",IF(${r.here("counted")}=1,"baseline",${uncounted}),` +
+        `IF(${ofBath(r, "baseline")}="","no baseline yet",IF(NOT(ISNUMBER(${r.here("temperature")})),"temperature missing",${judgement(r, "phCorrected", "baseline")})))`;
+      const lacks = (test: string, word: string, otherwise: string): string => `IF(${test},"${unread}: ${word}",${otherwise})`;
+      return blankIf([`${r.here("bath")}=""`, `${r.here("ph")}=""`, `${r.here("purpose")}=""`, `${r.here("purpose")}="rinse"`],
+        lacks(`${r.here("bathRow")}=""`, "bath missing", lacks(`NOT(ISNUMBER(${r.here("ph")}))`, "pH is no number", lacks(`NOT(ISNUMBER(${r.here("when")}))`, "when is no date", judged))));
     }),
   topUp("firstAddition", "First addition", 4, "Add this, mix, read again before adding more.", "re-read cooled"),
 ];
@@ -43,7 +48,7 @@ export const readingDrift: readonly ComputedColumn[] = [
   phCorrected,
   computed({ id: "verdictAsRead", label: "Verdict as read", type: "text", width: 15, help: "What the same reading says with the meter's drift left in, against the baseline as read." },
     (r) => {
-      const unjudged = [`${r.here("verdict")}=""`, `${r.here("purpose")}="baseline"`, `NOT(ISNUMBER(${r.here("temperature")}))`];
+      const unjudged = [`${r.here("verdict")}=""`, `LEFT(${r.here("verdict")},${String(unread.length)})="${unread}"`, `${r.here("purpose")}="baseline"`, `NOT(ISNUMBER(${r.here("temperature")}))`];
       const same = `IF(${ofBath(r, "baseline")}="",TRUE,AND(${r.here("ph")}=${r.here("phCorrected")},${ofBath(r, "baseline")}=${ofBath(r, "baselineAsRead")}))`;
       return `IF(OR(${unjudged.join(",")}),${r.here("verdict")},IF(${same},${r.here("verdict")},${judgement(r, "ph", "baselineAsRead")}))`;
     }),

@@ -1,6 +1,7 @@
 import { computed } from "./columns.ts";
 import type { ComputedColumn, References, TableDefinition } from "./definition.ts";
 import { at, blankIf, quoted, where } from "./formulas.ts";
+import { withoutPieces } from "./item-counts.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 import { volume } from "./units-of.ts";
 import { itemStandings } from "./words.ts";
@@ -57,7 +58,7 @@ export const statementCounts: TableDefinition = {
       (r) => blankIf([`${r.named("statementClaim")}=""`], `SUMIFS(${r.all("items", "quantity")},${r.all("items", "claim")},${r.named("statementClaim")})`)),
     computed({ id: "balance", label: "Balance", type: "text", width: 19, help: "Whether the outcomes add up to the pieces in." },
       (r) => blankIf([`${r.named("statementClaim")}=""`],
-        `IF(${r.here("pieces")}=${["restored", "handCleaned", "notRestorable", "returned", "pending"].map((id) => r.here(id)).join("+")},"balances","does not balance")`)),
+        `IF(${withoutPieces(r, r.named("statementClaim"))}>0,"lines without pieces",IF(${r.here("pieces")}=${["restored", "handCleaned", "notRestorable", "returned", "pending"].map((id) => r.here(id)).join("+")},"balances","does not balance"))`)),
     count("restored", "Restored", 11, "By bath.", [itemStandings.restored]),
     count("handCleaned", "Hand cleaned", 11, "By hand or by a specialist.", [itemStandings.handCleaned, itemStandings.specialist]),
     count("notRestorable", "Not restorable", 11, "Listed below.", [itemStandings.notRestorable, itemStandings.reasonMissing]),
@@ -71,6 +72,7 @@ export const statementCounts: TableDefinition = {
   signals: [
     { column: "balance", when: { is: "balances" }, look: "good" },
     { column: "balance", when: { is: "does not balance" }, look: "act" },
+    { column: "balance", when: { startsWith: "lines" }, look: "act" },
     { column: "reasonMissing", when: { isNot: 0 }, look: "act" },
   ],
 };

@@ -74,7 +74,7 @@ function extra(id: string, label: string, test: "hardness" | "alkalinity", help:
       ? `BATH.HARDNESSDOSE(${r.named("whatIfVolume")},${r.here(test)},${figure},${concentrate("labelHardness")},${r.named("unitSystem")})`
       : `BATH.ALKALINITYDOSE(${r.named("whatIfVolume")},${r.here(test)},${figure},${r.named("unitSystem")})`;
     return blankIf([`${r.here("water")}=""`, `NOT(ISNUMBER(${r.here(test)}))`],
-      `IF(${r.named("whatIfConcentrate")}="","choose a concentrate",IF(${r.here(test)}=0,0,IF(${figure}="","not known",${dose})))`);
+      `IF(${r.named("whatIfConcentrate")}="","choose a concentrate",IF(${r.here(test)}=0,0,IF(OR(${figure}="",${figure}=0),"not known",${dose})))`);
   });
 }
 

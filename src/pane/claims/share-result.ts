@@ -53,6 +53,9 @@ function findingsOf(log: LogSnapshot, bath: string, basis: string, shares: reado
     ...(shares.length === 0 ? [{ tone: "act", text: "No claim has units of this bath yet, so nothing is shared out." } as const] : []),
     ...(typeof sharesCheck === "number" && sharesCheck !== 0 ? [{ tone: "act", text: `${money(sharesCheck)} is left over: a share is not worked out. Look at the sheet Costs.` } as const] : []),
     ...leftOutFinding(log, bath, basis),
+    ...(typeof notAllocated === "string"
+      ? [{ tone: "act", text: `On the sheets Costs and Additions, ${notAllocated}. Type every amount as a number and choose every bath from the list.` } as const]
+      : []),
     ...(typeof notAllocated === "number" && notAllocated !== 0
       ? [{ tone: "act", text: `${money(notAllocated)} is borne by nobody yet. Give every cost line a bath and an account, and every addition an account (sheets Costs and Additions).` } as const]
       : []),

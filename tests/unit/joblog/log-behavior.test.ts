@@ -147,7 +147,7 @@ describe("the baseline", () => {
     expect(log.cell("baths", bath, "baselineReadings")).toBe(3);
     expect(log.cell("baths", bath, "baseline")).toBeCloseTo(11.5, 9);
     expect(log.cell("readings", "B2", "verdict")).toBe("");
-    expect(log.cell("readings", "B3", "verdict")).toBe("");
+    expect(log.cell("readings", "B3", "verdict")).toBe("not counted: pH is no number");
     expect(log.cell("readings", "B4", "verdict")).toBe("not counted: temperature missing");
   });
 

@@ -72,6 +72,11 @@ describe("sharing a bath out", () => {
     expect(text).toContain("One load of this bath is in no share (L003).");
     expect(text).toContain("12.00 is borne by nobody yet.");
   });
+
+  it("passes on which lines the sheets could not count", () => {
+    const open = { ...log, fields: { ...log.fields, notAllocated: "lines not counted: 2", shareBasis: "baskets" } };
+    expect(shareResult(open)?.findings.map(({ text }) => text)).toContain("On the sheets Costs and Additions, lines not counted: 2. Type every amount as a number and choose every bath from the list.");
+  });
 });
 
 describe("a bath whose loads were not logged", () => {
