@@ -32,7 +32,7 @@ export function sharePlan(log: LogSnapshot, bath: string, basis: string): ShareP
     ...(claimsInBath(log, bath).length === 0
       ? [{ tone: "watch", text: "No load of this bath is in the log. Record its loads, or type each claim's units on the sheet Costs." } as const]
       : []),
-    ...(missing.length === 0 ? [] : [{ tone: "plain", text: `Will be listed: ${missing.join(", ")}.` } as const]),
+    ...(missing.length === 0 ? [] : [{ tone: "plain", text: `Shared among: ${missing.join(", ")}.` } as const]),
     ...(typed.length === 0 ? [] : [{ tone: "watch", text: `Units typed for ${String(shareBath ?? "another bath")} by ${String(shareBasis ?? "no basis")} will be emptied (${spoken}): they do not count for this choice.` } as const]),
   ];
   if (!another && missing.length === 0) return { findings };

@@ -40,7 +40,7 @@ function finalReadingDoubt(context: EntryContext, bath: string): readonly string
 function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const bath = filled.text("bath") ?? "";
   return {
-    findings: changeOutFindings(bath, context),
+    findings: changeOutFindings(bath, filled.number("closed"), context),
     problems: closeProblems(filled, context),
     doubts: finalReadingDoubt(context, bath),
     rows: [],

@@ -13,8 +13,8 @@ function against(text: string, value: number, limit: number | undefined, limitTe
   return { tone: value >= limit ? "watch" : "plain", text: `${text}; the shop's limit is ${limitText(limit)}.` };
 }
 
-/** What speaks for a change-out and against it, from the log. Age alone is no reason, nor is one figure. */
-export function changeOutFindings(bath: string, context: EntryContext): readonly Finding[] {
+/** What speaks for a change-out at the moment `closed` and against it, from the log. Age alone is no reason, nor is one figure. */
+export function changeOutFindings(bath: string, closed: number | undefined, context: EntryContext): readonly Finding[] {
   const facts = bathFacts(context.log, bath);
   if (facts === undefined) return [];
   const { fields } = context.log;
@@ -23,9 +23,9 @@ export function changeOutFindings(bath: string, context: EntryContext): readonly
   if (signal !== undefined) findings.push({ tone: "watch", text: `${signal.charAt(0).toUpperCase()}${signal.slice(1)}.` });
   const share = facts.number("topUpShare");
   if (share !== undefined) findings.push(against(`Top-ups: ${percent(share)} of the opening dose`, share, numberOf(fields["topUpLimit"]), percent));
-  const [opened, now] = [facts.number("opened"), serialOf(context.now)];
-  if (opened !== undefined && now !== undefined) {
-    findings.push(against(`Open for ${countOf(figure(now - opened, 1), "day")}`, now - opened, numberOf(fields["bathLife"]), (limit) => countOf(figure(limit, 0), "day")));
+  const [opened, end = serialOf(context.now)] = [facts.number("opened"), closed];
+  if (opened !== undefined && end !== undefined && end >= opened) {
+    findings.push(against(`Open for ${countOf(figure(end - opened, 1), "day")}`, end - opened, numberOf(fields["bathLife"]), (limit) => countOf(figure(limit, 0), "day")));
   }
   const [first, last] = [facts.number("ratioFirst"), facts.number("ratioLast")];
   if (first !== undefined && last !== undefined && first !== last) {

@@ -99,7 +99,9 @@ export const itemEntry: EntryForm = {
   },
   proposals: (typed, context) => {
     const last = context.log.rows.items.at(-1)?.cells;
-    const claim = typed["claim"] ?? String(last?.["claim"] ?? "");
+    const { claims } = context.log.rows;
+    const only = claims.length === 1 ? claims[0]?.cells["claim"] : undefined;
+    const claim = typed["claim"] ?? String(last?.["claim"] ?? only ?? "");
     const bath = typed["route"] === "bath" ? (context.bath ?? "") : "";
     return { claim, room: claim === last?.["claim"] ? String(last["room"] ?? "") : "", bath };
   },

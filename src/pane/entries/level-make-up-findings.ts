@@ -44,6 +44,7 @@ function waterFindings(poured: number, filled: FilledFields, context: EntryConte
   const [hardness, alkalinity] = [water?.number("hardness"), water?.number("alkalinity")];
   const other = name !== ofFill;
   const start = other ? `${name ?? ""} is not the water of the fill (${ofFill ?? ""}). ` : "";
+  const brings = other ? "It brings" : "The water brings";
   if (!liters.known || hardness === undefined || alkalinity === undefined) return [{ tone: other ? "act" : "watch", text: `${start}What it brings is not known: the water is not tested.` }];
   const unit = volumeUnit[system];
   const grams = figure((liters.value * hardness) / 1000, 1);
@@ -52,8 +53,8 @@ function waterFindings(poured: number, filled: FilledFields, context: EntryConte
   const equivalents = perLiter.known ? figure((liters.value * perLiter.value) / 1000, 3) : "0";
   const byAlkalinity = alkalinity === 0 ? "" : eats(askNumber("ALKALINITYDOSE", poured, alkalinity, concentrate?.number("alkalinityStrength") ?? null, system), unit);
   return [
-    { tone: other ? "act" : "plain", text: `${start}It brings ${grams} g of hardness as CaCO3${byHardness}.` },
-    { tone: other ? "act" : "plain", text: `It brings ${equivalents} eq of bicarbonate${byAlkalinity}.` },
+    { tone: other ? "act" : "plain", text: `${start}${brings} ${grams} g of hardness as CaCO3${byHardness}.` },
+    { tone: other ? "act" : "plain", text: `${brings} ${equivalents} eq of bicarbonate${byAlkalinity}.` },
   ];
 }
 

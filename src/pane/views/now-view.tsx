@@ -60,14 +60,15 @@ function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
   );
 }
 
-function LateItem({ late, onRecord }: { readonly late: Overdue } & Pick<Props, "onRecord">): React.JSX.Element {
+/** `offered`: the form that the next step leads to already. */
+function LateItem({ late, offered, onRecord }: { readonly late: Overdue; readonly offered: EntryId | undefined } & Pick<Props, "onRecord">): React.JSX.Element {
   const styles = useStyles();
   const entry = late.kind === undefined ? undefined : entryOfStep[late.kind];
   return (
     <li className={styles.lateItem}>
       <WarningRegular aria-hidden className={styles.lateIcon} />
       <span>{late.text}</span>
-      {entry === undefined ? null : (
+      {entry === undefined || entry === offered ? null : (
         <Button size="large" className={styles.lateAction} onClick={() => { onRecord(entry); }}>
           {entryNames[entry]}
         </Button>
@@ -110,7 +111,7 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
       {step.overdue.length === 0 ? null : (
         <ul className={styles.late} aria-label="Overdue">
           {step.overdue.map((late) => (
-            <LateItem key={late.text} late={late} onRecord={onRecord} />
+            <LateItem key={late.text} late={late} offered={entry} onRecord={onRecord} />
           ))}
         </ul>
       )}

@@ -31,7 +31,9 @@ const height = 160;
 function caption({ points, reference, baseline, trigger }: Trend, unit: string): string {
   const apart = points.every((point) => point.comparable) ? "" : " Open circles: as read, too far from it to compare.";
   if (baseline === undefined || reference === undefined) return `pH as read.${apart}`;
-  return `pH at the baseline’s ${degrees(reference)} ${unit}${trigger === undefined ? "" : ", the trigger too. The trigger above is for the last sample"}.${apart}`;
+  const last = points.at(-1)?.temperature;
+  const another = trigger !== undefined && last !== undefined && degrees(last) !== degrees(reference);
+  return `pH at the baseline’s ${degrees(reference)} ${unit}${another ? ", the trigger too. The trigger above is for the last sample" : ""}.${apart}`;
 }
 
 function spoken({ points, baseline, trigger }: Trend): string {

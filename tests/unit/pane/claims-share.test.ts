@@ -33,7 +33,7 @@ describe("sharing a bath out", () => {
   it("says before it writes what it will list and which typed units it will empty", () => {
     const { findings } = sharePlan(log, bath, "basket-minutes");
     const text = findings.map((finding) => finding.text).join("\n");
-    expect(text).toContain("Will be listed: D-0436.");
+    expect(text).toContain("Shared among: D-0436.");
     expect(text).toContain("(D-0427: 11, D-0431: 3)");
   });
 

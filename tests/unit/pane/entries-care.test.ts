@@ -60,7 +60,8 @@ describe("the change-out form", () => {
     const facts = { topUpShare: 1.1, changeOut: "top-ups have reached the limit: consider a change-out", ratioFirst: 1.52, ratioLast: 1.86 };
     const text = said(fill(changeOutEntry, withCells(log, "baths", bath, facts), typed));
     expect(text).toContain("Top-ups: 110% of the opening dose; the shop's limit is 100%.");
-    expect(text).toContain("Open for 7.1 days; the shop's limit is 7 days.");
+    // Opened March 1 at 06:50, closed March 6 at 08:30.
+    expect(text).toContain("Open for 5.1 days; the shop's limit is 7 days.");
     expect(text).toContain("Total by free alkalinity went from 1.52 to 1.86: soil soaps gather.");
     expect(text).toContain("Bench tests: accepted.");
     expect(text).toContain("Last reading 11.21, Mar 2, 16:45.");
