@@ -1,8 +1,8 @@
 /**
  * Date-times between Excel's serial numbers (days since 30 December 1899, no time zone) and the text
- * of a date-time field, `2027-03-01T09:45`.
+ * of a date-time field, `2027-03-01T09:45`, or the same with a blank, as a person types it.
  */
-const pattern = /^(\d{4})-(\d{2})-(\d{2})(?:T(\d{2}):(\d{2})(?::(\d{2}))?)?$/;
+const pattern = /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}):(\d{2})(?::(\d{2}))?)?$/;
 
 const dayInMs = 86_400_000;
 
@@ -15,7 +15,8 @@ export function serialOf(text: string): number | undefined {
   const [year = 0, month = 0, day = 0, hour = 0, minute = 0, second = 0] = parts.slice(1).map((part: string | undefined) => Number(part ?? 0));
   const moment = Date.UTC(year, month - 1, day, hour, minute, second);
   const back = new Date(moment);
-  if (back.getUTCMonth() !== month - 1 || back.getUTCDate() !== day) return undefined;
+  const isReal = back.getUTCMonth() === month - 1 && back.getUTCDate() === day && back.getUTCHours() === hour && back.getUTCMinutes() === minute;
+  if (!isReal) return undefined;
   return (moment - excelZero) / dayInMs;
 }
 

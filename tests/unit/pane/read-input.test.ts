@@ -55,6 +55,18 @@ describe("what is typed in a field", () => {
     expect(readInput(when, "US", "2027-03-01T12:00")).toEqual({ read: "value", value: 46447.5 });
     expect(readInput(when, "US", "2027-02-30T12:00").read).toBe("problem");
   });
+  test("a date-time may be typed with a blank, as the message asks for it", () => {
+    expect(readInput(when, "US", "2027-03-01 09:45")).toEqual(readInput(when, "US", "2027-03-01T09:45"));
+  });
+
+  // 1 March 2028 is 46813: 2028 is a leap year, 2027 none.
+  test("the leap day is a day, and what is no day or no minute is refused", () => {
+    expect(readInput(when, "US", "2028-02-29T12:00")).toEqual({ read: "value", value: 46812.5 });
+    for (const text of ["2027-02-29T12:00", "2027-03-01T10:75", "2027-03-01T24:00", "3/1/2027 9:45", "1.3.2027 9:45"]) {
+      expect(readInput(when, "US", text)).toEqual({ read: "problem", message: `When: "${text}" is not a date. Write it as 2027-03-01 09:45.` });
+    }
+  });
+
   test("a date before 2000 is a slip and is refused, as in the sheet", () => {
     expect(readInput(when, "US", "0027-03-01T12:00")).toEqual({ read: "problem", message: 'When: "0027-03-01T12:00" is before the year 2000. Check the date.' });
   });
