@@ -46,5 +46,6 @@ export const itemCounts: TableDefinition = {
   signals: [
     { column: "difference", when: { isNot: 0 }, look: "act" },
     { column: "balance", when: { startsWith: "balances" }, look: "good" },
+    { column: "balance", when: { startsWith: "lines" }, look: "act" },
   ],
 };
