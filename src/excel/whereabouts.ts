@@ -33,11 +33,15 @@ function dataColumn({ sheet, area, positions }: LocatedTable, columnId: string):
   return { sheet, area: { row: area.row + 1, column, rows: area.rows - 1, columns: 1 } };
 }
 
+/** An area of a table's whole length stands for the column however long it is now, a shorter one for its own lines. */
 function areaOn(sheet: SheetPlan, planned: AreaPlan, tables: ReadonlyMap<string, LocatedTable>): Place | undefined {
   const table = sheet.tables.find((one) => isInside(planned, one.area));
   const located = table === undefined ? undefined : tables.get(table.name);
   const column = table?.columns[planned.column - table.area.column];
-  return located === undefined || column === undefined ? undefined : dataColumn(located, column.id);
+  if (table === undefined || located === undefined || column === undefined) return undefined;
+  const whole = dataColumn(located, column.id);
+  if (planned.rows === table.area.rows - 1) return whole;
+  return { ...whole, area: { ...whole.area, row: located.area.row + planned.row - table.area.row, rows: planned.rows, columns: planned.columns } };
 }
 
 /** One read trip where sheets of the log were there before, none in a new log. */

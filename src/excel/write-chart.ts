@@ -28,8 +28,8 @@ export function missingCharts(placements: readonly SheetPlacement[], olderThan: 
       .map((plan): MissingChart => ({ placement, plan })));
 }
 
-function rangeOf(context: Excel.RequestContext, plan: ChartPlan, planned: AreaPlan, whereabouts: Whereabouts): Excel.Range {
-  const { sheet, area } = whereabouts.area(plan.dataSheet, planned);
+function rangeOf(context: Excel.RequestContext, { dataSheet }: ChartSeriesPlan, planned: AreaPlan, whereabouts: Whereabouts): Excel.Range {
+  const { sheet, area } = whereabouts.area(dataSheet, planned);
   return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, area.rows, area.columns);
 }
 
@@ -47,7 +47,7 @@ function placeChart(context: Excel.RequestContext, missing: MissingChart, wherea
   const first = plan.series[0];
   if (first === undefined) throw new RangeError(`Chart ${plan.id} has no series.`);
   const on = context.workbook.worksheets.getItem(placement.actual);
-  const chart = on.charts.add(officeTypes[plan.kind], rangeOf(context, plan, first.y, whereabouts), "Columns");
+  const chart = on.charts.add(officeTypes[plan.kind], rangeOf(context, first, first.y, whereabouts), "Columns");
   chart.name = plan.id;
   chart.title.text = plan.title;
   const { row, column, rows, columns } = standingArea(missing, whereabouts);
@@ -67,8 +67,8 @@ export function placeCharts(context: Excel.RequestContext, charts: readonly Miss
 
 function drawSeries(series: Excel.ChartSeries, plan: ChartSeriesPlan, { plan: chart, context, whereabouts }: DrawnChart): void {
   series.name = plan.label;
-  series.setXAxisValues(rangeOf(context, chart, plan.x, whereabouts));
-  series.setValues(rangeOf(context, chart, plan.y, whereabouts));
+  series.setXAxisValues(rangeOf(context, plan, plan.x, whereabouts));
+  series.setValues(rangeOf(context, plan, plan.y, whereabouts));
   if (chart.kind === "bars") {
     series.format.fill.setSolidColor(plan.color);
     return;

@@ -10,11 +10,11 @@ function markerOf({ mark, color }: ChartSeriesPlan): NonNullable<FileSeries["mar
   return mark === "points" ? { symbol: "circle", size: 6, fill: color } : { symbol: "none" };
 }
 
-function series(plan: ChartSeriesPlan, dataSheet: string): FileSeries {
+function series(plan: ChartSeriesPlan): FileSeries {
   return {
     name: plan.label,
-    xValues: absoluteArea(dataSheet, plan.x),
-    values: absoluteArea(dataSheet, plan.y),
+    xValues: absoluteArea(plan.dataSheet, plan.x),
+    values: absoluteArea(plan.dataSheet, plan.y),
     line: plan.color,
     lineWidth: plan.mark === "points" ? 1.5 : 1.25,
     smooth: false,
@@ -23,8 +23,8 @@ function series(plan: ChartSeriesPlan, dataSheet: string): FileSeries {
   };
 }
 
-function bars(plan: ChartSeriesPlan, dataSheet: string): FileSeries {
-  return { name: plan.label, categories: absoluteArea(dataSheet, plan.x), values: absoluteArea(dataSheet, plan.y), fill: plan.color };
+function bars(plan: ChartSeriesPlan): FileSeries {
+  return { name: plan.label, categories: absoluteArea(plan.dataSheet, plan.x), values: absoluteArea(plan.dataSheet, plan.y), fill: plan.color };
 }
 
 function shapeOf({ kind }: ChartPlan): Pick<FileChart, "type" | "scatterStyle" | "barDir"> {
@@ -49,7 +49,7 @@ export function writeChart(worksheet: Worksheet, plan: ChartPlan): void {
       displayBlanksAs: "span",
       categoryAxis: { title: plan.xTitle, numFmt: plan.xFormat, minorTickMark: "none", majorGridlines: false, ...(plan.kind === "bars" ? { orientation: "maxMin" } : {}) },
       valueAxis: { title: plan.yTitle, numFmt: plan.yFormat, minorTickMark: "none", majorGridlinesStyle: { line: { color: { srgb: "D3DCDE" }, width: hairline } }, ...(plan.kind === "bars" ? { crosses: "max" } : {}) },
-      series: plan.series.map((one) => (plan.kind === "bars" ? bars(one, plan.dataSheet) : series(one, plan.dataSheet))),
+      series: plan.series.map((one) => (plan.kind === "bars" ? bars(one) : series(one))),
     },
     `${cellAddress(row, column)}:${cellAddress(row + rows - 1, column + columns - 1)}`,
   );

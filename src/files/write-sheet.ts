@@ -7,7 +7,7 @@ import { rowHeights } from "./row-heights.ts";
 import { storedFormula } from "./stored-formula.ts";
 
 /** Margins in inches: small ones leave room for wide tables, the footer stays clear of the edge. */
-const margins = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 };
+const margins = { left: 0.25, right: 0.25, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 };
 
 /** A stored width counts five pixels beside the characters, of seven pixels each (ECMA-376, 18.3.1.13). */
 const cellPadding = 5 / 7;

@@ -1,26 +1,29 @@
-import { concentrateChart, costChart } from "./addition-charts.ts";
 import { bathInputs, bathName } from "./bath-inputs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
 import { bathStanding, bathStateColumn } from "./bath-standing.ts";
 import type { SheetDefinition } from "./definition.ts";
-import { phChart } from "./ph-chart.ts";
+import { printedFirst } from "./printed-first.ts";
 import { bathState, bench, degassing } from "./words.ts";
+
+const printed = [
+  "bath", "state", "tank", "water", "concentrate", "opened", "strength", "openingDose", "benchState", "baseline", "baselineTemperature", "trigger", "lastReading", "lastVerdict", "topUpShare",
+];
 
 export const bathsSheet: SheetDefinition = {
   id: "baths",
   name: "Baths",
   title: "Baths",
   purpose: "One row for every fill, from the charge to the change-out.",
-  caution: "Cold water first, then concentrate, never the other way round; mix, then heat. Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) within seconds.",
+  caution: "Cold water first, then concentrate, never the other way round; mix, then heat. Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s.",
   fields: [
     {
       id: "chartBath",
       name: "Chart.Bath",
-      label: "Bath in the chart below",
+      label: "First bath in the charts",
       type: "choice",
       choices: { kind: "column", table: "baths", column: "bath" },
-      help: "The chart shows this bath's readings, baseline and trigger.",
+      help: "The sheet Charts begins with this bath; blank means the first one below.",
     },
   ],
   tables: [
@@ -29,7 +32,7 @@ export const bathsSheet: SheetDefinition = {
       name: "Baths",
       caption: "Baths",
       emptyRows: 1,
-      columns: [bathName, bathStateColumn, ...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers],
+      columns: printedFirst([bathName, bathStateColumn, ...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers], printed),
       signals: [
         { column: "state", when: { is: bathState.topUp }, look: "act" },
         { column: "state", when: { is: bathState.reRead }, look: "watch" },
@@ -48,9 +51,8 @@ export const bathsSheet: SheetDefinition = {
       ],
     },
   ],
-  charts: [phChart, concentrateChart, costChart],
   arrangement: "side by side",
   tabColor: "#3C7A6B",
-  pagesWide: 3,
+  pagesWide: 1,
   orientation: "landscape",
 };

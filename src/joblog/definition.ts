@@ -46,6 +46,8 @@ interface ColumnBase {
   readonly width: number;
   /** One sentence for a person who meets the column for the first time. */
   readonly help: string;
+  /** Stands right of the printed columns, for the screen alone. */
+  readonly unprinted?: true;
 }
 
 export interface InputColumn extends ColumnBase {
@@ -88,6 +90,7 @@ export type TableId =
   | "waters"
   | "concentrates"
   | "baths"
+  | "chartLines"
   | "benchTests"
   | "readings"
   | "additions"
@@ -169,13 +172,19 @@ export interface FieldDefinition {
 /** Points or lines on two number axes; bars, one under another, with a word each. */
 export type ChartKind = "scatter" | "bars";
 
+/** A column of the chart's table against its `x`, or a line from one cell to the next in a row of another table. */
+export type ChartSeriesDefinition = (
+  | { readonly column: string }
+  | { readonly lineOf: TableId; readonly line: number; readonly x: readonly [from: string, to: string]; readonly y: readonly [from: string, to: string] }
+) & { readonly label: string; readonly color: string; readonly mark: "points" | "line" | "dashes" };
+
 export interface ChartDefinition {
   /** Stable once released. */
   readonly id: string;
   readonly kind: ChartKind;
   readonly title: string;
-  /** The table on the chart's own sheet under which it stands. */
-  readonly below: TableId;
+  /** The table on the chart's own sheet under which it stands; on a sheet of charts they stand by themselves. */
+  readonly below?: TableId;
   /** Where the series come from; may stand on another sheet. */
   readonly table: TableId;
   readonly x: string;
@@ -184,7 +193,7 @@ export interface ChartDefinition {
   /** Without it the heading of the first series' column, with its unit. */
   readonly yTitle?: string;
   readonly yFormat: string;
-  readonly series: readonly { readonly column: string; readonly label: string; readonly color: string; readonly mark: "points" | "line" | "dashes" }[];
+  readonly series: readonly ChartSeriesDefinition[];
 }
 
 export interface SheetDefinition {
@@ -199,8 +208,11 @@ export interface SheetDefinition {
   readonly tables: readonly TableDefinition[];
   /** Those below the same table stand one under another. */
   readonly charts?: readonly ChartDefinition[];
-  /** Side by side, every table can grow downward without end; stacked tables keep spare rows. */
-  readonly arrangement: "stacked" | "side by side";
+  /**
+   * Side by side, every table can grow downward without end; stacked tables keep spare rows. On a sheet of
+   * charts these stand two abreast, each under the field of the same place in the list, the table to their right.
+   */
+  readonly arrangement: "stacked" | "side by side" | "charts";
   readonly tabColor: string;
   /** Printed pages next to each other; a wide sheet on one page would be too small to read. */
   readonly pagesWide: number;

@@ -9,7 +9,7 @@ import { referencesFor } from "./references.ts";
 function valueCell(placed: PlacedField, log: LogDefinition, system: UnitSystem, given: RowValue | undefined): CellPlan {
   const { field, row, valueColumn, sheet } = placed;
   const isInput = field.formula === undefined && field.fixed !== true;
-  const computed = sheet.document === true ? "fieldStated" : "fieldComputed";
+  const computed = sheet.document === true || sheet.arrangement === "charts" ? "fieldStated" : "fieldComputed";
   const look = {
     row,
     column: valueColumn,
@@ -22,9 +22,10 @@ function valueCell(placed: PlacedField, log: LogDefinition, system: UnitSystem, 
   return value === undefined ? { ...look, kind: "blank" } : { ...look, kind: "value", value };
 }
 
-/** Label, value and help of a named cell. */
+/** Label, value and help of a named cell; over a chart its words stand alone. */
 export function fieldCells(placed: PlacedField, log: LogDefinition, system: UnitSystem, given: RowValue | undefined): readonly CellPlan[] {
   const { field, row, labelColumn, valueColumn, sheet } = placed;
+  if (sheet.arrangement === "charts") return [valueCell(placed, log, system, given)];
   const help: readonly CellPlan[] = sheet.document === true ? [] : [{ row, column: valueColumn + 1, style: "fieldHelp", kind: "value", value: field.help }];
   return [
     { row, column: labelColumn, style: "fieldLabel", kind: "value", value: headerOf(field, system) },

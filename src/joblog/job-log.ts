@@ -2,6 +2,7 @@ import { additionsSheet } from "./additions-sheet.ts";
 import { bathsSheet } from "./baths-sheet.ts";
 import { benchTestsSheet } from "./bench-tests-sheet.ts";
 import { careSheet } from "./care-sheet.ts";
+import { chartsSheet } from "./charts-sheet.ts";
 import { costsSheet } from "./costs-sheet.ts";
 import type { LogDefinition } from "./definition.ts";
 import { itemsSheet } from "./items-sheet.ts";
@@ -19,5 +20,5 @@ import { whatIfSheet } from "./what-if-sheet.ts";
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {
   version: 2,
-  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, releaseSheet, costsSheet, claimStatementSheet, whatIfSheet, shopSheet, notesSheet],
+  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, chartsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, releaseSheet, costsSheet, claimStatementSheet, whatIfSheet, shopSheet, notesSheet],
 };

@@ -79,7 +79,7 @@ export const jobSheet: SheetDefinition = {
   name: "Job",
   title: "Job chemistry log",
   purpose: "Who, which claims, and the tanks, waters and concentrates that the other sheets look up. Type in the framed, tinted cells; the plain ones are worked out.",
-  caution: "Keep aluminum, zinc, galvanized, tin and lead pieces out of the alkaline bath: alkali attacks them and hydrogen forms. Pre-1978 paint, old toys and fire dust may hold lead, asbestos or arsenic: isolate and test. Swollen or heat-marked batteries, aerosols, paint and fuel never go into a tank.",
+  caution: "Keep aluminum, zinc, galvanized, tin and lead pieces out of the alkaline bath: alkali attacks them and hydrogen forms. Pre-1978 paint, old toys and fire dust may hold lead, asbestos, arsenic, cadmium or PAH: isolate and test. Swollen or heat-marked batteries, aerosols, paint and fuel never go into a tank.",
   fields,
   tables: [claimsTable, tanksTable, watersTable, concentratesTable],
   arrangement: "stacked",

@@ -1,10 +1,10 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { ChartDefinition, LogContent, LogDefinition } from "./definition.ts";
+import type { ChartDefinition, ChartSeriesDefinition, LogContent, LogDefinition, SheetDefinition, TableId } from "./definition.ts";
 import { fieldCells } from "./field-cells.ts";
 import { headerOf } from "./headers.ts";
 import { linesOf } from "./line-breaks.ts";
 import type { Placement, PlacedSheet, PlacedTable } from "./placement.ts";
-import type { CellPlan, ChartPlan, SheetPlan, TablePlan } from "./plan.ts";
+import type { AreaPlan, CellPlan, ChartPlan, ChartSeriesPlan, SheetPlan, TablePlan } from "./plan.ts";
 import { fieldSignals, tableSignals } from "./signal-plans.ts";
 import { tableCells } from "./table-cells.ts";
 import { tableColumns } from "./table-columns.ts";
@@ -30,19 +30,37 @@ function headCells({ sheet, cautionLines, headColumn: column }: PlacedSheet): re
   ];
 }
 
-function headingOfFirst(series: ChartDefinition["series"], { table }: PlacedTable, system: UnitSystem): string {
-  const column = table.columns.find(({ id }) => id === series[0]?.column);
+function headingOfFirst([first]: ChartDefinition["series"], { table }: PlacedTable, system: UnitSystem): string {
+  const column = table.columns.find(({ id }) => first !== undefined && "column" in first && id === first.column);
   return column === undefined ? "" : headerOf(column, system);
+}
+
+function placedTable(placement: Placement, table: TableId): PlacedTable {
+  const placed = placement.tables.get(table);
+  if (placed === undefined) throw new RangeError(`The log has no table "${table}".`);
+  return placed;
+}
+
+/** Two cells side by side in one line of a table. */
+function pairArea(placed: PlacedTable, line: number, [from, to]: readonly [string, string]): AreaPlan {
+  const [first, last] = [columnArea(placed, from), columnArea(placed, to)];
+  if (last.column !== first.column + 1) throw new RangeError(`The columns "${from}" and "${to}" are not side by side.`);
+  return { row: first.row + line - 1, column: first.column, rows: 1, columns: 2 };
+}
+
+function seriesAreas(series: ChartSeriesDefinition, chart: ChartDefinition, placement: Placement): Pick<ChartSeriesPlan, "dataSheet" | "x" | "y"> {
+  const data = placedTable(placement, "column" in series ? chart.table : series.lineOf);
+  const dataSheet = data.sheet.name;
+  if ("column" in series) return { dataSheet, x: columnArea(data, chart.x), y: columnArea(data, series.column) };
+  return { dataSheet, x: pairArea(data, series.line, series.x), y: pairArea(data, series.line, series.y) };
 }
 
 function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSystem): readonly ChartPlan[] {
   return placed.charts.map(({ chart, area }): ChartPlan => {
     const { id, kind, title, below, xTitle, xFormat, yFormat } = chart;
-    const data = placement.tables.get(chart.table);
-    if (data === undefined) throw new RangeError(`The log has no table "${chart.table}".`);
-    const x = columnArea(data, chart.x);
-    const series = chart.series.map(({ column, label, color, mark }) => ({ label, color, mark, x, y: columnArea(data, column) }));
-    return { id, kind, title, below, dataSheet: data.sheet.name, area, xTitle, xFormat, yTitle: chart.yTitle ?? headingOfFirst(chart.series, data, system), yFormat, series };
+    const series = chart.series.map((one) => ({ label: one.label, color: one.color, mark: one.mark, ...seriesAreas(one, chart, placement) }));
+    const yTitle = chart.yTitle ?? headingOfFirst(chart.series, placedTable(placement, chart.table), system);
+    return { id, kind, title, ...(below === undefined ? {} : { below }), area, xTitle, xFormat, yTitle, yFormat, series };
   });
 }
 
@@ -51,17 +69,18 @@ function headerHeight(table: TablePlan, widths: readonly number[]): { readonly r
   return { row: table.area.row, points: Math.max(...lines) * linePoints + 3 };
 }
 
-function frozenRows(tables: readonly TablePlan[]): number {
+function frozenRows({ arrangement }: SheetDefinition, tables: readonly TablePlan[]): number {
   const [only] = tables;
-  if (only === undefined || tables.length > 1) return 0;
+  if (arrangement === "charts" || only === undefined || tables.length > 1) return 0;
   const rows = only.area.row + 1;
   return rows <= mostFrozenRows ? rows : 0;
 }
 
 /** Tables under each other share their columns; of tables side by side all are printed. */
-function lastPrintedColumn({ sheet, columnWidths }: PlacedSheet): number {
+function lastPrintedColumn({ sheet, columnWidths, charts }: PlacedSheet): number {
+  if (sheet.arrangement === "charts") return Math.max(...charts.map(({ area }) => area.column + area.columns)) - 1;
   if (sheet.tables.length > 1 && sheet.arrangement === "side by side") return columnWidths.length - 1;
-  const shown = sheet.tables.map((table) => table.columns.filter((column) => column.role === "input" || column.helper !== true).length);
+  const shown = sheet.tables.map((table) => table.columns.filter((column) => column.unprinted !== true && (column.role === "input" || column.helper !== true)).length);
   return shown.length === 0 ? columnWidths.length - 1 : Math.max(...shown) - 1;
 }
 
@@ -74,7 +93,7 @@ export function laidOutSheet(placed: PlacedSheet, log: LogDefinition, system: Un
     ...placed.fields.flatMap((one) => fieldCells(one, log, system, content.fields[one.field.id])),
     ...placed.tables.flatMap((one, index) => tableCells(one, tables[index]?.columns ?? [], content.rows[one.table.id] ?? [])),
   ];
-  const frozen = frozenRows(tables);
+  const frozen = frozenRows(sheet, tables);
   return {
     id: sheet.id,
     name: sheet.name,
@@ -95,6 +114,6 @@ export function laidOutSheet(placed: PlacedSheet, log: LogDefinition, system: Un
     ...(frozen > 0 ? { titleRows: { first: frozen - 1, last: frozen - 1 } } : {}),
     lastPrintedColumn: lastPrintedColumn(placed),
     pagesWide: sheet.pagesWide,
-    ...(sheet.document === true ? { onePage: true } : {}),
+    ...(sheet.document === true || sheet.arrangement === "charts" ? { onePage: true } : {}),
   };
 }

@@ -19,7 +19,7 @@ export const loadUnits: readonly ComputedColumn[] = [
 
 /** What a row leaves open, in words. */
 export const loadCheck: ComputedColumn =
-  computed({ id: "check", label: "Check", type: "text", width: 24, help: "What is missing or does not fit; blank where nothing is." },
+  computed({ id: "check", label: "Check", type: "text", width: 22, help: "What is missing or does not fit; blank where nothing is." },
     (r) => {
       const opened = at(r, "baths", "opened", r.here("bathRow"));
       const closed = at(r, "baths", "closed", r.here("bathRow"));

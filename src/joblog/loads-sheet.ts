@@ -15,7 +15,7 @@ const inputs: readonly ColumnDefinition[] = [
   numberInput({ id: "area", label: "Area", unit: area, limits: areaLimits, format: "0.#", width: 8, help: "Surface of the pieces, if estimated." }),
   wordInput({ id: "rework", label: "Rework", words: yesNo, width: 9, help: "Yes where the pieces were in before: a rework is not billed twice. Blank means no." }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who ran it." }),
-  textInput({ id: "note", label: "Note", width: 26, help: "Anything odd." }),
+  textInput({ id: "note", label: "Note", width: 20, help: "Anything odd." }),
 ];
 
 export const loadsSheet: SheetDefinition = {
@@ -23,7 +23,7 @@ export const loadsSheet: SheetDefinition = {
   name: "Loads",
   title: "Loads",
   purpose: "What went into a bath, when and for whose claim: the ground for sharing its cost and for saying later who shared it. Clean before dirty; skim and filter between claims.",
-  caution: "Hands and tools out of a running bath: use baskets, lid on, hearing protection. A hot bath scalds: at 131 °F (55 °C) within seconds. Goggles and alkali-proof gloves. Pieces with old paint or lead suspected never share a bath.",
+  caution: "Hands and tools out of a running bath: use baskets, lid on, hearing protection. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s. Goggles and alkali-proof gloves. Pieces with old paint or lead suspected never share a bath.",
   fields: [],
   tables: [
     {

@@ -2,6 +2,7 @@ import { momentInput, nameInput, numberInput, textInput } from "./columns.ts";
 import type { InputColumn, SheetDefinition } from "./definition.ts";
 import { meterHelpers, meterResults } from "./meter-results.ts";
 import { between, millivolts, phLimits, temperature, temperatureLimits } from "./units-of.ts";
+import { printedFirst } from "./printed-first.ts";
 import { meterVerdict } from "./words.ts";
 
 /** From acid to strong alkali a glass electrode stays within about 430 mV of its zero. */
@@ -25,6 +26,10 @@ const inputs: readonly InputColumn[] = [
   textInput({ id: "note", label: "Note", width: 24, help: "Bulb cleaned, electrode replaced, check only." }),
 ];
 
+const printed = [
+  "id", "when", "meter", "buffer1", "asFound1", "mv1", "buffer2", "asFound2", "mv2", "temperature", "asLeft1", "asLeft2", "slope", "verdict", "since", "verdictsFlipped", "initials",
+];
+
 export const meterSheet: SheetDefinition = {
   id: "meter",
   name: "Meter",
@@ -38,7 +43,7 @@ export const meterSheet: SheetDefinition = {
       name: "MeterChecks",
       caption: "Meter checks",
       emptyRows: 1,
-      columns: [...inputs, ...meterResults, ...meterHelpers],
+      columns: printedFirst([...inputs, ...meterResults, ...meterHelpers], printed),
       signals: [
         { column: "verdict", when: { is: meterVerdict.within }, look: "good" },
         { column: "verdict", when: { is: meterVerdict.asFound }, look: "act" },
@@ -50,6 +55,6 @@ export const meterSheet: SheetDefinition = {
   ],
   arrangement: "side by side",
   tabColor: "#4A6A8A",
-  pagesWide: 2,
+  pagesWide: 1,
   orientation: "landscape",
 };

@@ -1,5 +1,6 @@
-import type { ChartDefinition, FieldDefinition, LogContent, LogDefinition, SheetDefinition, TableDefinition, TableId } from "./definition.ts";
+import type { ChartDefinition, ColumnDefinition, FieldDefinition, LogContent, LogDefinition, SheetDefinition, TableDefinition, TableId } from "./definition.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
+import { leastWidth } from "./header-width.ts";
 import { headerOf } from "./headers.ts";
 import { linesOf } from "./line-breaks.ts";
 import type { AreaPlan } from "./plan.ts";
@@ -18,6 +19,11 @@ const roomAboveChart = 14;
 
 const chartRows = 14;
 const chartCharacters = 110;
+
+/** Width of a chart on a sheet of charts, two of which stand abreast. */
+const chartPageColumn = 76;
+
+const gapColumn = 3;
 
 export interface PlacedTable {
   readonly table: TableDefinition;
@@ -66,12 +72,19 @@ function firstColumnOf(sheet: SheetDefinition, table: TableDefinition, longest: 
   return table.columns.length < longest ? headColumnOf(sheet) : 0;
 }
 
-function widthsOf(sheet: SheetDefinition): number[] {
+function columnWidth(column: ColumnDefinition | undefined, system: UnitSystem): number {
+  return column === undefined ? 0 : Math.max(column.width, leastWidth(headerOf(column, system), column.type));
+}
+
+function widthsOf(sheet: SheetDefinition, system: UnitSystem): number[] {
+  if (sheet.arrangement === "charts") {
+    return [chartPageColumn, gapColumn, chartPageColumn, gapColumn, ...sheet.tables.flatMap((table) => table.columns.map((column) => columnWidth(column, system)))];
+  }
   if (sheet.arrangement === "side by side") {
-    return sheet.tables.flatMap((table, index) => [...(index === 0 ? [] : [3]), ...table.columns.map((column) => column.width)]);
+    return sheet.tables.flatMap((table, index) => [...(index === 0 ? [] : [gapColumn]), ...table.columns.map((column) => columnWidth(column, system))]);
   }
   const longest = longestOf(sheet);
-  return Array.from({ length: longest }, (_, index) => Math.max(...sheet.tables.map((table) => table.columns[index - firstColumnOf(sheet, table, longest)]?.width ?? 0)));
+  return Array.from({ length: longest }, (_, index) => Math.max(...sheet.tables.map((table) => columnWidth(table.columns[index - firstColumnOf(sheet, table, longest)], system))));
 }
 
 /** On a sheet of several pages the first column is repeated on each; a title in it would be as well, cut off. */
@@ -92,7 +105,7 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
   const captioned = sheet.tables.length > 1;
   const longest = longestOf(sheet);
   let row = top;
-  let column = 0;
+  let column = sheet.arrangement === "charts" ? 4 : 0;
   return sheet.tables.map((table) => {
     const dataRows = Math.max(table.emptyRows, content.rows[table.id]?.length ?? 0);
     const headerRow = captioned ? row + 1 : row;
@@ -107,7 +120,7 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
 /** Charts below a table begin at its left edge (or beside the repeated column) and stand one under another. */
 function placeCharts(sheet: SheetDefinition, tables: readonly PlacedTable[], widths: readonly number[]): readonly PlacedChart[] {
   const placed: PlacedChart[] = [];
-  for (const chart of sheet.charts ?? []) {
+  for (const chart of sheet.arrangement === "charts" ? [] : (sheet.charts ?? [])) {
     const above = tables.find(({ table }) => table.id === chart.below);
     if (above === undefined) throw new RangeError(`The sheet ${sheet.name} has no table "${chart.below}".`);
     const column = Math.max(headColumnOf(sheet), above.area.column);
@@ -120,9 +133,30 @@ function placeCharts(sheet: SheetDefinition, tables: readonly PlacedTable[], wid
   return placed;
 }
 
+function cautionLinesOf({ caution }: SheetDefinition): readonly string[] {
+  return caution === undefined ? [] : linesOf(caution, cautionWidth);
+}
+
+/** Where the n-th chart of a sheet of charts stands, its field in the row above. */
+function chartPageArea(index: number, top: number): AreaPlan {
+  return { row: top + 1 + Math.floor(index / 2) * (chartRows + 2), column: (index % 2) * 2, rows: chartRows, columns: 1 };
+}
+
+function placeChartPage(sheet: SheetDefinition, system: UnitSystem, content: LogContent): PlacedSheet {
+  const cautionLines = cautionLinesOf(sheet);
+  const top = 2 + cautionLines.length + 1;
+  const areas = (sheet.charts ?? []).map((chart, index) => ({ chart, area: chartPageArea(index, top) }));
+  const fields = sheet.fields.map((field, index): PlacedField => {
+    const { row, column } = chartPageArea(index, top);
+    return { field, sheet, row: row - 1, labelColumn: column, valueColumn: column };
+  });
+  return { sheet, headColumn: 0, cautionLines, columnWidths: widthsOf(sheet, system), fields, tables: placeTables(sheet, top, content), charts: areas };
+}
+
 function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogContent): PlacedSheet {
-  const widths = widthsOf(sheet);
-  const cautionLines = sheet.caution === undefined ? [] : linesOf(sheet.caution, cautionWidth);
+  if (sheet.arrangement === "charts") return placeChartPage(sheet, system, content);
+  const widths = widthsOf(sheet, system);
+  const cautionLines = cautionLinesOf(sheet);
   const firstField = 2 + cautionLines.length + 1;
   const valueColumn = valueColumnOf(sheet, widths, system);
   const fields = sheet.fields.map((field, index): PlacedField => ({ field, sheet, row: firstField + index, labelColumn: headColumnOf(sheet), valueColumn }));

@@ -94,20 +94,20 @@ export interface ConditionalFormatPlan {
 
 export interface ChartSeriesPlan {
   readonly label: string;
+  readonly dataSheet: string;
   readonly x: AreaPlan;
   readonly y: AreaPlan;
   readonly color: string;
   readonly mark: "points" | "line" | "dashes";
 }
 
-/** Series areas lie on `dataSheet`; `area` is where the chart stands on its own sheet. */
+/** Series areas lie on their `dataSheet`; `area` is where the chart stands on its own sheet. */
 export interface ChartPlan {
   readonly id: string;
   readonly kind: ChartKind;
   readonly title: string;
-  /** Id of the table under which it stands. */
-  readonly below: string;
-  readonly dataSheet: string;
+  /** Id of the table under which it stands, if it stands under one. */
+  readonly below?: string;
   readonly area: AreaPlan;
   readonly xTitle: string;
   readonly xFormat: string;

@@ -1,6 +1,8 @@
+import { chartedBath, chartedBaths } from "./chart-lines.ts";
 import { helper } from "./columns.ts";
 import type { ComputedColumn, References } from "./definition.ts";
 import { at, blankIf, positionOf, quoted, upTo, where } from "./formulas.ts";
+import { chartColumn } from "./ph-chart.ts";
 import { bench } from "./words.ts";
 
 function ofBath(r: References, column: string): string {
@@ -8,9 +10,20 @@ function ofBath(r: References, column: string): string {
 }
 
 /** A chart passes over #N/A, where a blank would be drawn as 0. */
-function charted(r: References, value: string): string {
-  const chosen = `AND(${r.here("bathRow")}<>"",${r.here("bath")}=${r.named("chartBath")},ISNUMBER(${r.here("when")}))`;
-  return `IF(${chosen},${value},NA())`;
+function charted(r: References, chart: number, value: string): string {
+  return `IF(AND(${r.here("bathRow")}<>"",${r.here("bath")}=${chartedBath(r, chart)},ISNUMBER(${r.here("when")})),${value},NA())`;
+}
+
+/** At the baseline's temperature; left out where the sample's is missing or far from it. */
+function comparablePh(r: References): string {
+  const far = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})>${r.named("temperatureGap")}`;
+  const comparable = `IF(${ofBath(r, "baseline")}="",${r.here("phCorrected")},IF(NOT(ISNUMBER(${r.here("temperature")})),NA(),IF(${far},NA(),IF(ISNUMBER(${r.here("phAtBaseline")}),${r.here("phAtBaseline")},NA()))))`;
+  return `IF(OR(NOT(ISNUMBER(${r.here("ph")})),${r.here("purpose")}="rinse"),NA(),${comparable})`;
+}
+
+function chartPoints(chart: number): ComputedColumn {
+  return helper({ id: chartColumn(chart), label: chart === 1 ? "Chart pH" : `Chart ${String(chart)} pH`, type: "number", format: "0.00", width: 8, help: "Of the bath in that chart, at the baseline's temperature." },
+    (r) => charted(r, chart, r.here("comparablePh")));
 }
 
 /** Gives the median without array formulas. */
@@ -39,14 +52,11 @@ export const readingHelpers: readonly ComputedColumn[] = [
       `IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},0,IF(AND(ISNUMBER(${r.here("ph")}),ISNUMBER(${r.here("temperature")}),${r.here("when")}>${ofBath(r, "lastOpening")}),1,0))`)),
   countedBelow("countedBelow", "Counted below", "phCorrected"),
   countedBelow("countedBelowAsRead", "Counted below, as read", "ph"),
-  helper({ id: "chartPh", label: "Chart pH", type: "number", format: "0.00", width: 8, help: "At the baseline's temperature; left out where the sample's is missing or far from it." },
-    (r) => {
-      const far = `ABS(${r.here("temperature")}-${ofBath(r, "baselineTemperature")})>${r.named("temperatureGap")}`;
-      const comparable = `IF(${ofBath(r, "baseline")}="",${r.here("phCorrected")},IF(NOT(ISNUMBER(${r.here("temperature")})),NA(),IF(${far},NA(),IF(ISNUMBER(${r.here("phAtBaseline")}),${r.here("phAtBaseline")},NA()))))`;
-      return charted(r, `IF(OR(NOT(ISNUMBER(${r.here("ph")})),${r.here("purpose")}="rinse"),NA(),${comparable})`);
-    }),
-  helper({ id: "chartBaseline", label: "Chart baseline", type: "number", format: "0.00", width: 9, help: "Of the bath in the chart." },
-    (r) => charted(r, `IF(ISNUMBER(${ofBath(r, "baseline")}),${ofBath(r, "baseline")},NA())`)),
-  helper({ id: "chartTrigger", label: "Chart trigger", type: "number", format: "0.00", width: 8, help: "Of the bath in the chart, at the baseline's temperature." },
-    (r) => charted(r, `IF(ISNUMBER(${ofBath(r, "trigger")}),${ofBath(r, "trigger")},NA())`)),
+  helper({ id: "comparablePh", label: "pH for the charts", type: "number", format: "0.00", width: 8, help: "At the baseline's temperature; left out where the sample's is missing or far from it." },
+    (r) => `IF(${r.here("bathRow")}="",NA(),${comparablePh(r)})`),
+  ...Array.from({ length: chartedBaths }, (_, index) => chartPoints(index + 1)),
+  helper({ id: "chartBaseline", label: "Chart baseline", type: "number", format: "0.00", width: 9, help: "Of the first bath in the charts." },
+    (r) => charted(r, 1, `IF(ISNUMBER(${ofBath(r, "baseline")}),${ofBath(r, "baseline")},NA())`)),
+  helper({ id: "chartTrigger", label: "Chart trigger", type: "number", format: "0.00", width: 8, help: "Of the first bath in the charts, at the baseline's temperature." },
+    (r) => charted(r, 1, `IF(ISNUMBER(${ofBath(r, "trigger")}),${ofBath(r, "trigger")},NA())`)),
 ];

@@ -53,7 +53,7 @@ export const readingDrift: readonly ComputedColumn[] = [
       return `IF(OR(${unjudged.join(",")}),${r.here("verdict")},IF(${same},${r.here("verdict")},${judgement(r, "ph", "baselineAsRead")}))`;
     }),
   computed({ id: "flag", label: "Drift", type: "text", width: 30, help: "Whether the meter's drift had hidden something." },
-    (r) => blankIf([`${r.here("verdictAsRead")}=${r.here("verdict")}`], `${quoted(verdictChanged)}&": "&${r.here("verdictAsRead")}&" -> "&${r.here("verdict")}`)),
+    (r) => blankIf([`${r.here("verdictAsRead")}=${r.here("verdict")}`], `${quoted(verdictChanged)}&": "&${r.here("verdict")}&" instead of "&${r.here("verdictAsRead")}`)),
 ];
 
 /** The figures behind it, to the right of what a person types. */

@@ -5,6 +5,8 @@ import { readingMeterHelpers } from "./reading-meter.ts";
 import { readingRounds } from "./reading-rounds.ts";
 import { readingDrift, readingFigures, readingVerdict } from "./reading-verdict.ts";
 
+const charted = ["comparablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"];
+
 export const readingsSheet: SheetDefinition = {
   id: "readings",
   name: "Readings",
@@ -27,9 +29,7 @@ export const readingsSheet: SheetDefinition = {
         { column: "verdict", when: { is: "temperature missing" }, look: "watch" },
         { column: "verdict", when: { is: "hold" }, look: "good" },
         { column: "flag", when: { startsWith: "verdict changed" }, look: "act" },
-        { column: "chartPh", when: "not available", look: "quiet" },
-        { column: "chartBaseline", when: "not available", look: "quiet" },
-        { column: "chartTrigger", when: "not available", look: "quiet" },
+        ...charted.map((column) => ({ column, when: "not available", look: "quiet" }) as const),
       ],
     },
   ],

@@ -35,7 +35,7 @@ export const releaseStanding: readonly ComputedColumn[] = [
   computed({ id: "limitCheck", label: "Against the limits", type: "text", width: 10, help: "Within, below or above the limits typed here, or else the shop's own. Within is no permission." },
     (r) => blankIf([`${r.here("lastPh")}=""`, `${r.here("lowUsed")}=""`, `${r.here("highUsed")}=""`],
       `BATH.DISCHARGECHECK(${r.here("lastPh")},${r.here("lowUsed")},${r.here("highUsed")})`)),
-  computed({ id: "state", label: "State", type: "text", width: 24, help: "Stays not released until limits and results are in and the last pH is within the limits. Whether it may go, the permit says." },
+  computed({ id: "state", label: "State", type: "text", width: 20, help: "Stays not released until limits and results are in and the last pH is within the limits. Whether it may go, the permit says." },
     (r) => {
       const lacks: readonly (readonly [test: string, word: string])[] = [
         [`OR(${r.here("lowUsed")}="",${r.here("highUsed")}="")`, releaseState.limits],

@@ -1,7 +1,14 @@
 import type { SheetDefinition } from "./definition.ts";
 import { releaseDetails, releaseInputs } from "./release-inputs.ts";
 import { releaseHelpers, releasePlan, releaseStanding } from "./release-results.ts";
+import { printedFirst } from "./printed-first.ts";
 import { releaseState } from "./words.ts";
+
+/** What the record must show on paper: volume, acid in stages, limits, results, when, how much, where, who. */
+const printed = [
+  "id", "bath", "when", "volume", "ph", "alkalinity", "acid", "purity", "target", "acidNeeded", "corrosive", "stage1", "phAfter1", "stage2", "phAfter2", "stage3", "phAfter3",
+  "limitLow", "limitHigh", "permit", "analyses", "analysesResult", "lastPh", "limitCheck", "state", "releasedAt", "releasedVolume", "point", "retainedUntil", "initials", "note",
+];
 
 export const releaseSheet: SheetDefinition = {
   id: "release",
@@ -16,7 +23,7 @@ export const releaseSheet: SheetDefinition = {
       name: "Releases",
       caption: "Releases",
       emptyRows: 1,
-      columns: [...releaseInputs, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers],
+      columns: printedFirst([...releaseInputs, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers], printed),
       signals: [
         { column: "state", when: { startsWith: "not released" }, look: "watch" },
         { column: "state", when: { startsWith: "released, but" }, look: "act" },
@@ -31,6 +38,6 @@ export const releaseSheet: SheetDefinition = {
   ],
   arrangement: "side by side",
   tabColor: "#9A5B3C",
-  pagesWide: 3,
+  pagesWide: 2,
   orientation: "landscape",
 };

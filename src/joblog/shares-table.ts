@@ -32,11 +32,6 @@ export const shares: TableDefinition = {
     numberInput({ id: "units", label: "Units", limits: between(0, 1_000_000), format: "0.##", width: 9, help: "Only where the loads were not logged: counted by the basis chosen above, rework left out. Blank: from Loads." }),
     computed({ id: "unitsUsed", label: "Units used", type: "number", format: "0.##", width: 9, help: "Typed units, or else those of the basis chosen." },
       (r) => blankIf([`${r.here("claim")}=""`], `IF(${r.here("units")}<>"",IF(ISNUMBER(${r.here("units")}),${r.here("units")},""),${byBasis(r, r.here("baskets"), r.here("weightedBaskets"), r.here("basketMinutes"))})`)),
-    computed({ id: "unitsCheck", label: "Typed units", type: "text", width: 30, help: "Where typed units differ from what the loads say." },
-      (r) => {
-        const logged = byBasis(r, r.here("baskets"), r.here("weightedBaskets"), r.here("basketMinutes"));
-        return blankIf([`${r.here("claim")}=""`, `${r.here("units")}=""`], `IF(NOT(ISNUMBER(${r.here("units")})),"no number",IF(${r.here("units")}=${logged},"as logged","the loads say "&${logged}))`);
-      }),
     computed({ id: "weight", label: "Part of all", type: "share", format: "0.0%", width: 9, help: "This claim's units of all units." },
       (r) => blankIf([`NOT(ISNUMBER(${r.here("unitsUsed")}))`, `SUM(${r.all("shares", "unitsUsed")})=0`], `${r.here("unitsUsed")}/SUM(${r.all("shares", "unitsUsed")})`)),
     computed({ id: "share", label: "Share", type: "money", format: "#,##0.00", width: 11, help: "To the cent; the shares add up to the total exactly." },
@@ -66,6 +61,11 @@ export const shares: TableDefinition = {
         const latest = `MAX(${last("skim")},${last("filter")})`;
         return blankIf([`${r.here("firstLoad")}=""`], `IF(${latest}=0,"",${latest})`);
       }),
+    { ...computed({ id: "unitsCheck", label: "Typed units", type: "text", width: 30, help: "Where typed units differ from what the loads say." },
+      (r) => {
+        const logged = byBasis(r, r.here("baskets"), r.here("weightedBaskets"), r.here("basketMinutes"));
+        return blankIf([`${r.here("claim")}=""`, `${r.here("units")}=""`], `IF(NOT(ISNUMBER(${r.here("units")})),"no number",IF(${r.here("units")}=${logged},"as logged","the loads say "&${logged}))`);
+      }), unprinted: true },
   ],
   signals: [
     { column: "unitsCheck", when: { startsWith: "the loads" }, look: "watch" },

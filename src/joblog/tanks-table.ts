@@ -16,7 +16,7 @@ export const tanksTable: TableDefinition = {
     numberInput({ id: "displacement", label: "Displacement", unit: volume, limits: volumeLimits, format: "0.0##", width: 13, help: "Volume that racks and transducers take up." }),
     numberInput({ id: "heater", label: "Heater", unit: power, limits: between(0, 500), format: "0.0#", width: 11, help: "Rated heating power." }),
     numberInput({ id: "dragOut", label: "Carried out by a load", unit: volume, limits: volumeLimits, format: "0.00#", width: 11, help: "Solution that the baskets and pieces of one load take along; splits a fall of the level into drag-out and evaporation." }),
-    textInput({ id: "note", label: "Note", width: 16, help: "Lid, set temperature, date measured." }),
+    textInput({ id: "note", label: "Note", width: 10, help: "Lid, set temperature, date measured." }),
     computed(
       { id: "workingVolume", label: "Working volume", type: "number", unit: volume, format: "0.00", width: 11, help: "Liquid at the fill line, less the displacement." },
       (r) => blankIf([`${r.here("length")}=""`, `${r.here("width")}=""`, `${r.here("fillDepth")}=""`],

@@ -12,7 +12,7 @@ export const watersTable: TableDefinition = {
   emptyRows: 4,
   columns: [
     nameInput({ id: "water", label: "Water", width: 13, help: "Short code that every fill and make-up names." }),
-    textInput({ id: "name", label: "Description", width: 22, help: "Where it comes from." }),
+    textInput({ id: "name", label: "Description", width: 14, help: "Where it comes from." }),
     numberInput({ id: "hardness", label: "Hardness", unit: hardness, limits: labLimits, format: "0", width: 11, help: "Total hardness. A test in grains per gallon must be converted first." }),
     numberInput({ id: "alkalinity", label: "Alkalinity", unit: hardness, limits: labLimits, format: "0", width: 11, help: "Total alkalinity. It uses up concentrate one for one." }),
     numberInput({ id: "tds", label: "Dissolved solids", unit: dissolvedSolids, limits: between(0, 50_000), format: "0", width: 11, help: "TDS, if measured." }),

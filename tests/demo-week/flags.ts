@@ -34,7 +34,7 @@ export function holdsFlags(week: () => PlayedWeek): void {
     expect(reading(logAt(week(), march(3, "23:59")), bathOne, when)["verdict"]).toBe("near");
     const cells = reading(logAt(week(), march(4, "08:05")), bathOne, when);
     expect([cells["verdictAsRead"], cells["verdict"]]).toEqual(["near", "top up"]);
-    expect(cells["flag"]).toBe("verdict changed by the meter's drift: near -> top up");
+    expect(cells["flag"]).toBe("verdict changed by the meter's drift: top up instead of near");
   });
 
   it("the failed check reaches back to the 18 readings since the one before and turns two verdicts", () => {

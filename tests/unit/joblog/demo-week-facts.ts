@@ -63,14 +63,14 @@ const items: readonly Item[] = [
   ["I020", "D-0431", "garage", 6, "ceramic planters", "unglazed clay", "soot soaked", "B-T1-0301", "not restorable", "POROUS", "residue remains after two cycles", 48],
   ["I021", "D-0431", "garage", 4, "steel shelving", "powder-coated steel", "heavy soot", "B-T1-0301", "restored", "", ""],
   ["I022", "D-0431", "garage", 3, "fishing reels", "anodized aluminum", "soot", "hand", "restored", "AMPHOTERIC", "amphoteric metal", 210],
-  ["I023", "D-0436", "flat", 30, "crockery, modern", "glazed ceramic", "light soot", "B-T1-0301", "restored", "", ""],
-  ["I024", "D-0436", "flat", 5, "glass vases", "glass", "light soot", "B-T1-0301", "restored", "", ""],
-  ["I025", "D-0436", "flat", 6, "old painted tin toys", "tinplate, old paint", "light soot", "B-T2-0303", "restored", "", "isolated bath; lead wipe taken", 540],
-  ["I026", "D-0436", "flat", 1, "painted plaster plaque", "plaster", "soot", "none", "not restorable", "POROUS", "paint delaminated on test", 70],
-  ["I027", "D-0436", "flat", 2, "crystal decanter (leaded)", "lead crystal", "light soot", "hand", "restored", "", "leaded glass kept out of hot alkali", 180],
-  ["I028", "D-0436", "flat", 22, "plastic toys", "ABS", "light soot", "B-T1-0301", "restored", "", "two reworked for film 2027-03-05"],
-  ["I029", "D-0436", "flat", 4, "enamel pans", "vitreous enamel", "light soot", "B-T1-0301", "restored", "", ""],
-  ["I030", "D-0436", "flat", 1, "clock, gilt and wood", "mixed", "soot", "hand", "restored", "", "movement and gilding: specialist"],
+  ["I023", "D-0436", "apartment", 30, "crockery, modern", "glazed ceramic", "light soot", "B-T1-0301", "restored", "", ""],
+  ["I024", "D-0436", "apartment", 5, "glass vases", "glass", "light soot", "B-T1-0301", "restored", "", ""],
+  ["I025", "D-0436", "apartment", 6, "old painted tin toys", "tinplate, old paint", "light soot", "B-T2-0303", "restored", "", "isolated bath; lead wipe taken", 540],
+  ["I026", "D-0436", "apartment", 1, "painted plaster plaque", "plaster", "soot", "none", "not restorable", "POROUS", "paint delaminated on test", 70],
+  ["I027", "D-0436", "apartment", 2, "crystal decanter (leaded)", "lead crystal", "light soot", "hand", "restored", "", "leaded glass kept out of hot alkali", 180],
+  ["I028", "D-0436", "apartment", 22, "plastic toys", "ABS", "light soot", "B-T1-0301", "restored", "", "two reworked for film 2027-03-05"],
+  ["I029", "D-0436", "apartment", 4, "enamel pans", "vitreous enamel", "light soot", "B-T1-0301", "restored", "", ""],
+  ["I030", "D-0436", "apartment", 1, "clock, gilt and wood", "mixed", "soot", "hand", "restored", "", "movement and gilding: specialist"],
 ];
 
 export const weekItems: readonly LogRow[] = items.map(([id, claim, room, quantity, item, material, condition, where, outcome, reason, reasonText, replacementValue]) => {

@@ -60,18 +60,11 @@ describe("laying out the log", () => {
     expect(sheetOf(empty, "job").tables.map((table) => table.area.rows - 1)).toEqual([6, 3, 4, 3]);
   });
 
-  it("leaves room for 14 baths above the chart", () => {
-    const baths = sheetOf(empty, "baths");
-    const [table] = baths.tables;
-    const [chart] = baths.charts;
-    expect((chart?.area.row ?? 0) - (table?.area.row ?? 0) - 1).toBeGreaterThanOrEqual(14);
-  });
-
-  it("moves the chart down when there are more baths than that", () => {
-    const rows = Array.from({ length: 20 }, (_, index) => ({ bath: `B${String(index)}` }));
-    const [table] = sheetOf(layOut(jobLog, { system: "US" }, { fields: {}, rows: { baths: rows } }), "baths").tables;
-    const [chart] = sheetOf(layOut(jobLog, { system: "US" }, { fields: {}, rows: { baths: rows } }), "baths").charts;
-    expect(chart?.area.row).toBeGreaterThanOrEqual((table?.area.row ?? 0) + 21);
+  it("moves the chart of the shares down when there are more cost lines than the room above it", () => {
+    const rows = Array.from({ length: 20 }, (_, index) => ({ id: `C${String(index)}`, what: "Labor" }));
+    const costs = sheetOf(layOut(jobLog, { system: "US" }, { fields: {}, rows: { costLines: rows } }), "costs");
+    const lines = costs.tables.find((table) => table.id === "costLines");
+    expect(costs.charts[0]?.area.row).toBeGreaterThanOrEqual((lines?.area.row ?? 0) + 21);
   });
 
   it("writes units into headers by the log's system", () => {
@@ -122,15 +115,30 @@ describe("laying out the log", () => {
     }
   });
 
-  it("gives the chart the readings' own cells", () => {
-    const [chart] = sheetOf(demo, "baths").charts;
+  it("draws each bath's pH from the readings' own cells, and its baseline and trigger between two cells each", () => {
+    const charts = sheetOf(demo, "charts");
     const readings = sheetOf(demo, "readings").tables[0];
-    expect(chart?.dataSheet).toBe("Readings");
-    for (const series of chart?.series ?? []) {
-      expect(series.y.row).toBe((readings?.area.row ?? 0) + 1);
-      expect(series.y.rows).toBe(10);
-      expect(series.x.rows).toBe(10);
-    }
+    const lines = charts.tables[0];
+    const pH = charts.charts.filter(({ id }) => id.startsWith("Bathsheet.pH"));
+    expect(pH).toHaveLength(4);
+    pH.forEach(({ series }, index) => {
+      const [points, ...levels] = series;
+      expect(points).toMatchObject({ label: "pH", dataSheet: "Readings", x: { row: (readings?.area.row ?? 0) + 1, rows: 10 }, y: { rows: 10 } });
+      expect(readings?.columns[points?.y.column ?? 0]?.id).toBe(index === 0 ? "chartPh" : `chartPh${String(index + 1)}`);
+      expect(levels.map(({ label }) => label)).toEqual(["Baseline", "Trigger"]);
+      if (index === 0) return;
+      for (const { dataSheet, x, y } of levels) {
+        expect(dataSheet).toBe("Charts");
+        for (const area of [x, y]) expect(area).toMatchObject({ row: (lines?.area.row ?? 0) + 1 + index, rows: 1, columns: 2 });
+      }
+    });
+  });
+
+  it("prints all charts on one page, without the cells that they read", () => {
+    const charts = sheetOf(demo, "charts");
+    expect(charts.onePage).toBe(true);
+    expect(Math.max(...charts.charts.map(({ area }) => area.column + area.columns - 1))).toBe(charts.lastPrintedColumn);
+    expect(charts.tables[0]?.area.column).toBeGreaterThan(charts.lastPrintedColumn);
   });
 
   it("prints the caution in every footer and no helper column", () => {

@@ -31,7 +31,7 @@ describe("the meter's drift", () => {
     for (const id of ["R013", "R014"]) {
       expect(log.cell("readings", id, "verdictAsRead")).toBe("near");
       expect(log.cell("readings", id, "verdict")).toBe("top up");
-      expect(log.cell("readings", id, "flag")).toBe("verdict changed by the meter's drift: near -> top up");
+      expect(log.cell("readings", id, "flag")).toBe("verdict changed by the meter's drift: top up instead of near");
     }
     expect(log.cell("readings", "R013", "ph")).toBe(11);
     expect(log.cell("readings", "R008", "verdict")).not.toBe("top up");

@@ -64,6 +64,8 @@ describe("rounds of top-ups", () => {
     const second = { readings: [reading(3, "08:00", 10.84)], additions: [topUp(3, "08:10", 1.39), topUp(3, "08:50", 0.9, { purpose: "make-up" }), topUp(3, "08:55", 0.9, { purpose: "corrective", account: "shop" })] };
     const log = await worked([...firstRound.readings, ...second.readings], [...firstRound.additions, ...second.additions]);
     expect(log.cell("baths", bath, "largestRound")).toBeCloseTo(1.39, 9);
+    expect(log.cell("baths", bath, "topUpTotal")).toBeCloseTo(2 + 1.39, 9);
+    expect(log.cell("baths", bath, "topUpShare")).toBeCloseTo((2 + 1.39) / 4.178, 9);
   });
 
   it("count by their times, not by their rows, and at the same minute as the reading too", async () => {

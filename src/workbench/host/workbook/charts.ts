@@ -10,6 +10,9 @@ export function rangeText(grid: Grid, area: Area): string {
   return sheetPrefix(grid.model.getters.getSheetName(area.sheet)) + areaText(area);
 }
 
+/** A straight line through the points of a series, from one side of the chart to the other. */
+const straightLine = { type: "polynomial", order: 1, display: true } as const;
+
 /** Charts of the grid: one label range for all series, colours a series, no dashes. */
 export class Charts {
   private readonly grid: Grid;
@@ -78,21 +81,27 @@ export class Charts {
     });
   }
 
-  /** A series' values, and the labels that all series of the grid's chart share. */
+  /**
+   * A series' values, and the labels that all series of the grid's chart share. A further series with an x of
+   * its own, as a level has that is drawn between two points, becomes a straight line across the chart.
+   */
   setSeries(chartId: string, dataSetId: string, change: { values?: Area; x?: Area; name?: string; color?: string }): void {
     this.update(chartId, (definition) => {
       const { dataSource, dataSetStyles } = definition;
       if (dataSource.type !== "range") return definition;
-      const { values, x } = change;
+      const { values } = change;
+      const x = change.x === undefined ? undefined : rangeText(this.grid, change.x);
+      const ownX = x !== undefined && dataSetId !== dataSource.dataSets[0]?.dataSetId && x !== dataSource.labelRange;
       const dataSets = dataSource.dataSets.map((one) => (one.dataSetId === dataSetId && values !== undefined ? { ...one, dataRange: rangeText(this.grid, values) } : one));
       const style = {
         ...dataSetStyles[dataSetId],
         ...(change.name === undefined ? {} : { label: change.name }),
         ...(change.color === undefined ? {} : { backgroundColor: change.color }),
+        ...(ownX ? { trend: straightLine } : {}),
       };
       return {
         ...definition,
-        dataSource: { ...dataSource, dataSets, ...(x === undefined ? {} : { labelRange: rangeText(this.grid, x) }) },
+        dataSource: { ...dataSource, dataSets, ...(x === undefined || ownX ? {} : { labelRange: x }) },
         dataSetStyles: { ...dataSetStyles, [dataSetId]: style },
       };
     });

@@ -1,0 +1,42 @@
+import { concentrateChart, costChart } from "./addition-charts.ts";
+import { chartedBath, chartLines } from "./chart-lines.ts";
+import type { FieldDefinition, References, SheetDefinition } from "./definition.ts";
+import { at, quoted } from "./formulas.ts";
+import { phChart } from "./ph-chart.ts";
+
+/** Which bath a chart shows, or that there is none; a chart's own title cannot follow a cell in every program. */
+function heading(id: string, name: string, ordinal: string, chart: number, words: (r: References) => string): FieldDefinition {
+  return {
+    id, name, label: `Over the chart of the ${ordinal} bath`, type: "text", help: "Says which bath the chart under it shows.",
+    formula: (r) => `=IF(${chartedBath(r, chart)}="",${quoted(`No ${ordinal} bath yet: the chart is empty`)},"Bath "&${chartedBath(r, chart)}&${words(r)})`,
+  };
+}
+
+function phHeading(id: string, name: string, ordinal: string, chart: number): FieldDefinition {
+  return heading(id, name, ordinal, chart, (r) => {
+    const [baseline, trigger] = ["baseline", "trigger"].map((column) => at(r, "chartLines", column, String(chart)));
+    return `IF(ISNUMBER(${baseline ?? ""}),": baseline "&TEXT(${baseline ?? ""},"0.00")&", trigger "&TEXT(${trigger ?? ""},"0.00"),": no baseline yet")`;
+  });
+}
+
+export const chartsSheet: SheetDefinition = {
+  id: "charts",
+  name: "Charts",
+  title: "Charts",
+  purpose: "The pH of up to four baths against their baselines, and what went into the first of them. Another bath comes first where the sheet Baths says so.",
+  caution: "A chart helps to see; it decides nothing. Samples read hot are left out, and soil soaps hold a pH up: the verdict on Readings and the bench test count.",
+  fields: [
+    phHeading("chartFirst", "Chart.First", "first", 1),
+    phHeading("chartSecond", "Chart.Second", "second", 2),
+    heading("chartConcentrate", "Chart.Concentrate", "first", 1, () => quoted(": concentrate added")),
+    heading("chartCost", "Chart.Cost", "first", 1, () => quoted(": cost of concentrate and water")),
+    phHeading("chartThird", "Chart.Third", "third", 3),
+    phHeading("chartFourth", "Chart.Fourth", "fourth", 4),
+  ],
+  tables: [chartLines],
+  charts: [phChart(1), phChart(2), concentrateChart, costChart, phChart(3), phChart(4)],
+  arrangement: "charts",
+  tabColor: "#35698C",
+  pagesWide: 1,
+  orientation: "landscape",
+};
