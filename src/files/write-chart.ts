@@ -43,7 +43,7 @@ export function writeChart(worksheet: Worksheet, plan: ChartPlan): void {
   worksheet.addChart(
     {
       ...shapeOf(plan),
-      title: { paragraphs: [{ runs: [{ text: plan.title, properties: { size: 1200, bold: true } }] }] },
+      title: { paragraphs: [{ runs: [{ text: plan.title, properties: { size: 1000, bold: true } }] }] },
       showLegend: plan.series.length > 1,
       legendPosition: "b",
       displayBlanksAs: "span",

@@ -33,7 +33,7 @@ function ofReadings(find: "MINIFS" | "MAXIFS"): (r: References) => string {
 
 /** A chart passes over #N/A, where a blank would be drawn as 0. */
 function level(id: string, label: string, column: "baseline" | "trigger"): ComputedColumn {
-  return helper({ id, label, type: "number", format: "0.00", width: 9, help: "Of the bath in this line's chart, drawn from its first reading to its last." },
+  return helper({ id, label, type: "number", format: "0.00", width: 14, help: "Of the bath in this line's chart, drawn from its first reading to its last." },
     (r) => {
       const value = at(r, "baths", column, r.here("bathRow"));
       return `IF(${r.here("bath")}="",NA(),IF(ISNUMBER(${value}),${value},NA()))`;
@@ -52,7 +52,7 @@ export const chartLines: TableDefinition = {
   columns: [
     helper({ id: "bath", label: "Bath", type: "text", width: 14, help: "First the bath chosen on the sheet Baths, or its first; then the others." },
       (r) => `IF(${position(r)}="","",${at(r, "baths", "bath", position(r))}&"")`),
-    helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
+    helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 12, help: "Position in Baths." },
       (r) => blankIf([`${r.here("bath")}=""`], position(r))),
     helper({ id: "from", label: "First reading", type: "date and time", width: 16, help: "Where the lines begin." }, ofReadings("MINIFS")),
     helper({ id: "to", label: "Last reading", type: "date and time", width: 16, help: "Where they end." }, ofReadings("MAXIFS")),

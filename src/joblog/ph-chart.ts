@@ -17,12 +17,12 @@ export function phChart(chart: number): ChartDefinition {
   return {
     id: chart === 1 ? "Bathsheet.pH" : `Bathsheet.pH${String(chart)}`,
     kind: "scatter",
-    title: "pH with baseline and trigger (samples read hot are left out)",
+    title: "pH at the baseline's temperature; samples read hot are left out",
     table: "readings",
     x: "when",
     xTitle: "Date and time",
     xFormat: "mmm d hh:mm",
-    yTitle: "pH at the baseline's temperature",
+    yTitle: "pH",
     yFormat: "0.0",
     series: [
       { column: chartColumn(chart), label: "pH", color: "#1F4E57", mark: "points" },

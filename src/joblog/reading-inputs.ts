@@ -20,5 +20,5 @@ export const readingDetails: readonly InputColumn[] = [
   numberInput({ id: "pTitre", label: "P titration", unit: titrant, limits: between(0, 500), format: "0.00", width: 9, help: "Titrant to pH 8.3, if the shop titrates." }),
   numberInput({ id: "tTitre", label: "T titration", unit: titrant, limits: between(0, 500), format: "0.00", width: 9, help: "Titrant to pH 4.5, if the shop titrates." }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who read." }),
-  textInput({ id: "note", label: "Note", width: 21, help: "Anything odd: cloudy, level low, not cooled." }),
+  textInput({ id: "note", label: "Note", width: 28, help: "Anything odd: cloudy, level low, not cooled." }),
 ];

@@ -10,9 +10,6 @@ export function rangeText(grid: Grid, area: Area): string {
   return sheetPrefix(grid.model.getters.getSheetName(area.sheet)) + areaText(area);
 }
 
-/** A straight line through the points of a series, from one side of the chart to the other. */
-const straightLine = { type: "polynomial", order: 1, display: true } as const;
-
 /** Charts of the grid: one label range for all series, colours a series, no dashes. */
 export class Charts {
   private readonly grid: Grid;
@@ -82,8 +79,8 @@ export class Charts {
   }
 
   /**
-   * A series' values, and the labels that all series of the grid's chart share. A further series with an x of
-   * its own, as a level has that is drawn between two points, becomes a straight line across the chart.
+   * A series' values, and the labels that all series of the grid's chart share: those of the first. A further
+   * series with an x of its own stands over the first labels instead.
    */
   setSeries(chartId: string, dataSetId: string, change: { values?: Area; x?: Area; name?: string; color?: string }): void {
     this.update(chartId, (definition) => {
@@ -97,7 +94,6 @@ export class Charts {
         ...dataSetStyles[dataSetId],
         ...(change.name === undefined ? {} : { label: change.name }),
         ...(change.color === undefined ? {} : { backgroundColor: change.color }),
-        ...(ownX ? { trend: straightLine } : {}),
       };
       return {
         ...definition,
