@@ -40,7 +40,7 @@ function level(id: string, label: string, column: "baseline" | "trigger"): Compu
     });
 }
 
-const shown = ["baseline", "baselineTo", "trigger", "triggerTo"];
+const shown = ["chartBaseline", "chartBaselineTo", "chartTrigger", "chartTriggerTo"];
 
 /** One line for each pH chart: its bath, and the two ends of its baseline and trigger. */
 export const chartLines: TableDefinition = {
@@ -56,10 +56,10 @@ export const chartLines: TableDefinition = {
       (r) => blankIf([`${r.here("bath")}=""`], position(r))),
     helper({ id: "from", label: "First reading", type: "date and time", width: 16, help: "Where the lines begin." }, ofReadings("MINIFS")),
     helper({ id: "to", label: "Last reading", type: "date and time", width: 16, help: "Where they end." }, ofReadings("MAXIFS")),
-    level("baseline", "Baseline", "baseline"),
-    level("baselineTo", "Baseline to", "baseline"),
-    level("trigger", "Trigger", "trigger"),
-    level("triggerTo", "Trigger to", "trigger"),
+    level("chartBaseline", "Baseline", "baseline"),
+    level("chartBaselineTo", "Baseline to", "baseline"),
+    level("chartTrigger", "Trigger", "trigger"),
+    level("chartTriggerTo", "Trigger to", "trigger"),
   ],
   signals: shown.map((column) => ({ column, when: "not available", look: "quiet" })),
 };

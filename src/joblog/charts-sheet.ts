@@ -14,7 +14,7 @@ function heading(id: string, name: string, ordinal: string, chart: number, words
 
 function phHeading(id: string, name: string, ordinal: string, chart: number): FieldDefinition {
   return heading(id, name, ordinal, chart, (r) => {
-    const [baseline, trigger] = ["baseline", "trigger"].map((column) => at(r, "chartLines", column, String(chart)));
+    const [baseline, trigger] = ["chartBaseline", "chartTrigger"].map((column) => at(r, "chartLines", column, String(chart)));
     return `IF(ISNUMBER(${baseline ?? ""}),": baseline "&TEXT(${baseline ?? ""},"0.00")&", trigger "&TEXT(${trigger ?? ""},"0.00"),": no baseline yet")`;
   });
 }

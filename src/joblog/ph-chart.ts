@@ -5,7 +5,7 @@ const trigger = { label: "Trigger", color: "#B3402E", mark: "dashes" } as const;
 
 function levels(chart: number): readonly ChartSeriesDefinition[] {
   const ofChart = { lineOf: "chartLines", line: chart, x: ["from", "to"] } as const;
-  return [{ ...ofChart, y: ["baseline", "baselineTo"], ...baseline }, { ...ofChart, y: ["trigger", "triggerTo"], ...trigger }];
+  return [{ ...ofChart, y: ["chartBaseline", "chartBaselineTo"], ...baseline }, { ...ofChart, y: ["chartTrigger", "chartTriggerTo"], ...trigger }];
 }
 
 /** The column of Readings that holds a chart's points; the first has had its own names since version 1. */

@@ -23,7 +23,7 @@ function comparablePh(r: References): string {
 
 function chartPoints(chart: number): ComputedColumn {
   return helper({ id: chartColumn(chart), label: chart === 1 ? "Chart pH" : `Chart ${String(chart)} pH`, type: "number", format: "0.00", width: 8, help: "Of the bath in that chart, at the baseline's temperature." },
-    (r) => charted(r, chart, r.here("comparablePh")));
+    (r) => charted(r, chart, r.here("chartablePh")));
 }
 
 /** Gives the median without array formulas. */
@@ -52,7 +52,7 @@ export const readingHelpers: readonly ComputedColumn[] = [
       `IF(${r.here("benchAtTime")}<>${quoted(bench.accepted)},0,IF(AND(ISNUMBER(${r.here("ph")}),ISNUMBER(${r.here("temperature")}),${r.here("when")}>${ofBath(r, "lastOpening")}),1,0))`)),
   countedBelow("countedBelow", "Counted below", "phCorrected"),
   countedBelow("countedBelowAsRead", "Counted below, as read", "ph"),
-  helper({ id: "comparablePh", label: "pH for the charts", type: "number", format: "0.00", width: 8, help: "At the baseline's temperature; left out where the sample's is missing or far from it." },
+  helper({ id: "chartablePh", label: "pH for the charts", type: "number", format: "0.00", width: 8, help: "At the baseline's temperature; left out where the sample's is missing or far from it." },
     (r) => `IF(${r.here("bathRow")}="",NA(),${comparablePh(r)})`),
   ...Array.from({ length: chartedBaths }, (_, index) => chartPoints(index + 1)),
   helper({ id: "chartBaseline", label: "Chart baseline", type: "number", format: "0.00", width: 9, help: "Of the first bath in the charts." },

@@ -5,7 +5,7 @@ import { readingMeterHelpers } from "./reading-meter.ts";
 import { readingRounds } from "./reading-rounds.ts";
 import { readingDrift, readingFigures, readingVerdict } from "./reading-verdict.ts";
 
-const charted = ["comparablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"];
+const charted = ["chartablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"];
 
 export const readingsSheet: SheetDefinition = {
   id: "readings",

@@ -262,9 +262,9 @@ describe("an empty log", () => {
   it.each(["US", "metric"] as const)("shows nothing but #N/A in the charts' helpers, and the What-if's own examples, in %s units", async (system) => {
     const shown = await shownByEmptyLog(system);
     const charted = [
-      ...["comparablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"].map((column) => `Readings ${column}`),
+      ...["chartablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"].map((column) => `Readings ${column}`),
       "Additions chartTotal", "Additions chartCost",
-      ...["baseline", "baselineTo", "trigger", "triggerTo"].map((column) => `ChartLines ${column}`),
+      ...["chartBaseline", "chartBaselineTo", "chartTrigger", "chartTriggerTo"].map((column) => `ChartLines ${column}`),
     ];
     expect(shown.filter((one) => !one.startsWith("WhatIf"))).toEqual(charted.map((column) => `${column}: #N/A`));
     expect(shown.filter((one) => one.startsWith("WhatIf")).join()).not.toContain("#");
