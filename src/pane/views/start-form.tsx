@@ -12,6 +12,7 @@ import { focusField } from "./entry-field.tsx";
 import { FieldGroups } from "./field-groups.tsx";
 import { FindingsList } from "./findings-list.tsx";
 import { ProblemBar } from "./problem-bar.tsx";
+import { ProblemCount } from "./problem-count.tsx";
 import { useControlStyles } from "./use-control-styles.ts";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
@@ -103,9 +104,7 @@ export function StartForm({ draft, reason, failure, onChange, onBack, onBuild }:
       />
       <FindingsList findings={filled.findings} />
       {failure === undefined ? null : <ProblemBar problem={failure} />}
-      {tried && filled.problems.length > 0 ? (
-        <p role="alert" className={page.quiet}>{`${String(filled.problems.length)} to put right above.`}</p>
-      ) : null}
+      {tried ? <ProblemCount count={filled.problems.length} /> : null}
       <Button type="submit" appearance="primary" size="large" className={page.big} icon={<BuildIcon />}>
         {startLog.name}
       </Button>

@@ -1,5 +1,6 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 
+/** Label, control, problem and hint. */
 const fieldParts = 4;
 
 /**
@@ -16,7 +17,7 @@ export const useControlStyles = makeStyles({
     "& select": { height: "44px", paddingLeft: tokens.spacingHorizontalM, paddingRight: "36px" },
     ":focus-within": { outlineStyle: "solid", outlineWidth: "2px", outlineColor: tokens.colorCompoundBrandStroke, outlineOffset: "1px" },
   },
-  // Fields side by side share the lines of label, control, problem and hint, so that their controls line up.
+  // Fields side by side share the lines of their parts, so that their controls line up.
   cell: { gridRow: `span ${String(fieldParts)}`, gridTemplateRows: "subgrid", rowGap: 0, paddingBottom: tokens.spacingVerticalM },
   wideCell: { gridColumn: "1 / -1" },
 });
