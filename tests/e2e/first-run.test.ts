@@ -121,7 +121,7 @@ describe("the first run, at 320 px", () => {
     ]);
     expect(await looks()).toEqual([[], 0]);
     await button("Write 2 rows").click();
-    await bench.pane.getByRole("heading", { name: "Now in the log: 2 rows" }).waitFor();
+    await bench.pane.getByRole("heading", { name: "2 rows are in the log" }).waitFor();
     expect(await bench.lookUp("Readings", "R001", "pH as read")).toBe(11.4);
     expect(await bench.lookUp("Readings", "R001", "Sample, °F")).toBe(77);
     expect(await bench.lookUp("Readings", "R002", "pH as read")).toBe(11.3);
