@@ -31,8 +31,8 @@ export async function checkGaps(context: Excel.RequestContext, kept: readonly Sh
   for (const { table, sheet, range } of grounds) {
     if (!isBlank(range.values)) {
       throw new LogProblem({
-        what: `The log's table ${table.name} is missing and its place on sheet ${sheet} is taken.`,
-        remedy: "Undo what removed or renamed the table (Ctrl+Z), or build the log in a new workbook.",
+        what: `The log's table ${table.name} is missing and its place on sheet ${sheet} is taken. Nothing was changed.`,
+        remedy: `Undo what removed the table (Ctrl+Z). Or select its rows with the headings, make them a table (Insert, Table) and name it ${table.name}.`,
       });
     }
   }

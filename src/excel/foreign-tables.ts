@@ -30,3 +30,28 @@ export function refuseForeignTables(
     remedy: "Click in your table, give it another name (Table Design, Table Name), then build again. Or build the log in a new workbook.",
   });
 }
+
+/**
+ * Throws a LogProblem where a table that the log had is there under another name, or its sheet is there
+ * without it: a second one would part the log's figures from the rows.
+ */
+export function refuseRenamedTables(
+  lost: readonly { readonly plan: TablePlan; readonly sheet: string; /** A sheet of that name is there. */ readonly taken: boolean }[],
+  strangers: readonly { readonly name: string; readonly sheet: string; readonly headers: readonly string[] }[],
+): void {
+  for (const { plan, sheet, taken } of lost) {
+    const likely = strangers.find(({ headers }) => !isForeign(plan, headers, false));
+    if (likely !== undefined) {
+      throw new LogProblem({
+        what: `The log's table ${plan.name} is missing, and the table ${likely.name} on sheet ${likely.sheet} has its headings. Nothing was changed.`,
+        remedy: `If it was renamed, click in it and give it the name ${plan.name} again (Table Design, Table Name).`,
+      });
+    }
+    if (taken) {
+      throw new LogProblem({
+        what: `The log's table ${plan.name} is missing, and there is a sheet ${sheet} that may hold its rows. Nothing was changed.`,
+        remedy: `Undo what removed the table (Ctrl+Z). Or select its rows with the headings, make them a table (Insert, Table) and name it ${plan.name}. Is the sheet another one? Rename it.`,
+      });
+    }
+  }
+}

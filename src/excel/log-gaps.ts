@@ -3,6 +3,7 @@ import { releasedShapes } from "../joblog/released-shapes.ts";
 import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../joblog/plan.ts";
 import type { TableId } from "../joblog/definition.ts";
 import { DamagedLog, NewerLog } from "./log-problems.ts";
+import { refuseRenamedTables } from "./foreign-tables.ts";
 import { LogProblem } from "./office-problems.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey, SurveyedTable } from "./survey-workbook.ts";
@@ -32,6 +33,17 @@ function refuseIfRenamed({ plan, found, missing }: NarrowTable, released: readon
     what: `The column "${lost.header}" of table ${plan.name} (sheet ${found.sheet}) is missing or renamed; "${unknown}" is none of the log's. Nothing was changed.`,
     remedy: `Give the column its heading "${lost.header}" again, or undo the change (Ctrl+Z). If it was deleted, type that heading over a blank column of the table.`,
   });
+}
+
+/** Tables that the log must have had, as it has named cells; a later version's are not lost. */
+function refuseRenamed(plan: WorkbookPlan, placements: readonly SheetPlacement[], survey: Survey, released: (typeof releasedShapes)[number] | undefined): void {
+  if (survey.cells.size === 0) return;
+  const planned = new Set(plan.sheets.flatMap((sheet) => sheet.tables).map(({ name }) => name));
+  const lost = placements
+    // On a sheet that is kept, the table's own place tells whether its rows stand there.
+    .flatMap(({ plan: sheet, kept, missingTables }) => missingTables.map((table) => ({ plan: table, sheet: sheet.name, taken: !kept && survey.sheets.includes(sheet.name) })))
+    .filter((one) => released === undefined || released.columns[one.plan.id as TableId] !== undefined);
+  refuseRenamedTables(lost, survey.tables.filter(({ name }) => !planned.has(name)));
 }
 
 function refuseIfHeld(survey: Survey, sheets: ReadonlySet<string>, tables: readonly SurveyedTable[]): void {
@@ -71,6 +83,7 @@ export function findGaps(plan: WorkbookPlan, placements: readonly SheetPlacement
   for (const table of narrow) {
     refuseIfRenamed(table, released?.columns[table.plan.id as TableId] ?? table.plan.columns.map(({ id }) => id));
   }
+  refuseRenamed(plan, placements, survey, released);
   const newNames = released === undefined ? [] : kept.flatMap(({ missingNames }) => missingNames).filter(({ name }) => !released.names.includes(name));
   const older = version < plan.version;
   const touched = older || rewrites ? kept : kept.filter(({ plan: sheet, missingTables, missingNames }) =>

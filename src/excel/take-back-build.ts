@@ -1,5 +1,6 @@
 /** Takes back what a failed or cancelled build or upgrade had added, so that nothing half-written stays. */
-import { everyCell } from "./every-cell.ts";
+import { cellText } from "./cell-text.ts";
+import type { FormerColumn } from "./former-columns.ts";
 import { LogProblem } from "./office-problems.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";
@@ -8,8 +9,10 @@ import type { Structure } from "./write-structure.ts";
 
 interface Added {
   readonly structure: Structure;
-  /** Formulas that were to be written, to bring the former ones back. */
-  readonly formulas: readonly SheetFormulas[];
+  /** Columns that were to be written anew, as they were. */
+  readonly former: readonly FormerColumn[];
+  /** Named cells that were to be written. */
+  readonly cells: SheetFormulas["cells"];
   readonly charts: readonly { readonly sheet: string; readonly name: string }[];
 }
 
@@ -36,19 +39,16 @@ async function removeColumns(context: Excel.RequestContext, { columns }: Structu
   }
 }
 
-/** The first row's formula stands for the column, as the log writes one formula in all its rows. */
-function restoreFormulas(context: Excel.RequestContext, survey: Survey, formulas: readonly SheetFormulas[]): void {
-  for (const { columns, cells } of formulas) {
-    for (const { table, column } of columns) {
-      const found = survey.tables.find(({ name }) => name === table.name);
-      const former = found?.firstRow[found.headers.indexOf(column.header)];
-      if (typeof former !== "string" || !former.startsWith("=")) continue;
-      context.workbook.tables.getItem(table.name).columns.getItem(column.header).getDataBodyRange().formulas = everyCell(former);
-    }
-    for (const { name } of cells) {
-      const former = survey.cells.get(name.name)?.formula;
-      if (former !== undefined) context.workbook.names.getItem(name.name).getRange().formulas = [[former]];
-    }
+/** A formula as a formula; what was typed over one as the text or number that it was. */
+const asItStood = (cell: unknown): unknown => (typeof cell === "string" && !cell.startsWith("=") ? cellText(cell) : cell);
+
+function restoreFormulas(context: Excel.RequestContext, survey: Survey, { former, cells }: Added): void {
+  for (const { table, header, cells: column } of former) {
+    context.workbook.tables.getItem(table).columns.getItem(header).getDataBodyRange().formulas = column.map((cell) => [asItStood(cell)]);
+  }
+  for (const { name } of cells) {
+    const before = survey.cells.get(name.name)?.formula;
+    if (before !== undefined) context.workbook.names.getItem(name.name).getRange().formulas = [[before]];
   }
 }
 
@@ -71,7 +71,7 @@ async function removeRest(context: Excel.RequestContext, placements: readonly Sh
 /** Leaves the workbook as `survey` found it; throws a LogProblem, caused by `reason`, where Excel does not let it. */
 export async function takeBackBuild(context: Excel.RequestContext, placements: readonly SheetPlacement[], survey: Survey, added: Added, reason: unknown): Promise<void> {
   try {
-    restoreFormulas(context, survey, added.formulas);
+    restoreFormulas(context, survey, added);
     await removeColumns(context, added.structure);
     await removeRest(context, placements, added);
   } catch {

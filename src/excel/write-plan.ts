@@ -2,6 +2,7 @@ import type { WorkbookPlan } from "../joblog/plan.ts";
 import { jobLog } from "../joblog/job-log.ts";
 import { findField } from "../joblog/references.ts";
 import { checkGaps } from "./check-gaps.ts";
+import { readFormerColumns, replacedIn, type FormerColumn, type Replaced } from "./former-columns.ts";
 import { planFields } from "./insert-fields.ts";
 import { findGaps, type LogGaps } from "./log-gaps.ts";
 import { announce, checkNotCancelled, type LongWork } from "./long-work.ts";
@@ -25,6 +26,8 @@ export interface BuildReport {
   readonly addedColumns: readonly { readonly table: string; readonly header: string }[];
   /** Computed columns and cells, there before, whose formula was written anew. */
   readonly rewritten: number;
+  /** What was typed over formulas that are written anew. */
+  readonly replaced: readonly Replaced[];
   /** The log's version before, if there was a log. */
   readonly fromVersion: number | undefined;
 }
@@ -40,6 +43,7 @@ interface Work {
   readonly gaps: LogGaps;
   readonly structure: Structure;
   readonly formulas: ReadonlyMap<SheetPlacement, SheetFormulas>;
+  readonly former: readonly FormerColumn[];
   readonly long: LongWork;
 }
 
@@ -85,7 +89,7 @@ async function finish({ context, plan, placements }: Work, charts: readonly Draw
 }
 
 async function write(work: Work): Promise<void> {
-  const { context, plan, placements, structure, survey, gaps, formulas, long } = work;
+  const { context, plan, placements, structure, survey, gaps, formulas, former, long } = work;
   const charts = missingCharts(placements, gaps.older ? survey.version : undefined);
   context.runtime.enableEvents = false;
   try {
@@ -104,7 +108,8 @@ async function write(work: Work): Promise<void> {
   } catch (error) {
     await takeBackBuild(context, placements, survey, {
       structure,
-      formulas: [...formulas.values()],
+      former,
+      cells: [...formulas.values()].flatMap(({ cells }) => cells),
       charts: charts.filter(({ placement }) => placement.kept).map(({ placement, plan: chart }) => ({ sheet: placement.actual, name: chart.id })),
     }, error);
     throw error;
@@ -139,7 +144,8 @@ export async function writePlan(context: Excel.RequestContext, plan: WorkbookPla
   await checkGaps(context, placements.filter(({ kept }) => kept), gaps.newNames);
   await checkRoomBeside(context, columns);
   const formulas = new Map(placements.map((placement) => [placement, formulasFor(placement, plan, survey, asked)]));
-  await write({ context, plan, survey, placements, gaps, structure, formulas, long });
+  const former = await readFormerColumns(context, [...formulas.values()], survey);
+  await write({ context, plan, survey, placements, gaps, structure, formulas, former, long });
   const fresh = placements.filter(({ kept }) => !kept);
   return {
     added: fresh.map(({ actual }) => actual),
@@ -147,6 +153,7 @@ export async function writePlan(context: Excel.RequestContext, plan: WorkbookPla
     renamed: fresh.filter(({ plan: sheet, actual }) => sheet.name !== actual).map(({ plan: sheet, actual }) => ({ planned: sheet.name, actual })),
     addedColumns: gaps.narrow.flatMap(({ plan: table, missing }) => missing.map(({ header }) => ({ table: table.name, header }))),
     rewritten: rewrittenBefore(formulas, survey),
+    replaced: replacedIn(former),
     fromVersion: placements.some(({ kept }) => kept) ? (survey.version ?? plan.version) : undefined,
   };
 }

@@ -14,7 +14,7 @@ import { LaterAdoptView, LaterClaimsView, LaterFunctionsView, LaterRecordView, L
 import { NowView } from "./views/now-view.tsx";
 import { ProblemBar } from "./views/problem-bar.tsx";
 import { ProblemView } from "./views/problem-view.tsx";
-import { RepairView } from "./views/repair-view.tsx";
+import { UnknownFunctions } from "./views/repair-view.tsx";
 import { tabId, ViewTabs, type View } from "./views/view-tabs.tsx";
 import { usePageStyles } from "./views/use-page-styles.ts";
 
@@ -114,7 +114,7 @@ function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly 
         <LogViews log={state.last} chosen={chosen} onChoose={onChoose} refresh={refresh} notice={<ProblemBar problem={state.problem} />} />
       );
     case "ready":
-      return <LogViews log={state.log} chosen={chosen} onChoose={onChoose} refresh={refresh} notice={state.unknownFunctions ? <RepairView onRepaired={refresh} /> : null} />;
+      return <LogViews log={state.log} chosen={chosen} onChoose={onChoose} refresh={refresh} notice={state.unknownFunctions ? <UnknownFunctions onRepaired={refresh} /> : null} />;
   }
 }
 

@@ -1,7 +1,7 @@
 import { ArrowUpRegular } from "@fluentui/react-icons/svg/arrow-up";
 import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
 import { WrenchRegular } from "@fluentui/react-icons/svg/wrench";
-import { buildLog, readSystem, repairFormulas, upgradeLog } from "../../excel/log-workbook.ts";
+import { readSystem, repairFormulas, upgradeLog } from "../../excel/log-workbook.ts";
 import type { BuildReport } from "../../excel/write-plan.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/lay-out.ts";
@@ -15,12 +15,12 @@ async function wholeLog(): Promise<WorkbookPlan> {
 
 export type MendAction = Action<undefined, BuildReport>;
 
-/** Adds the tables and named cells that a damaged log lacks. */
+/** Adds what a damaged log lacks, and writes anew the formulas that broke with what was lost. */
 export const mendLog: MendAction = {
   name: "Add what is missing",
   icon: WrenchRegular,
   needs: "nothing",
-  run: async (_, work) => buildLog(await wholeLog(), work),
+  run: async (_, work) => upgradeLog(await wholeLog(), work),
 };
 
 /** Brings a log of an earlier version up to date. */

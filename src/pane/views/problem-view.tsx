@@ -45,6 +45,11 @@ export function ProblemView({ problem, onReadAgain }: Props): React.JSX.Element 
     <div className={page.page}>
       {problem instanceof OlderLog ? <OlderLogText problem={problem} /> : <ProblemBar problem={problem} />}
       {work.problem === undefined ? null : <ProblemBar problem={work.problem} />}
+      {problem instanceof DamagedLog ? (
+        <p className={page.quiet}>
+          {`“${mendLog.name}” puts the lost part back and mends formulas that need it. Cells that were typed come back blank: only undoing brings back what stood in them.`}
+        </p>
+      ) : null}
       {help === undefined || Icon === undefined ? null : (
         <Button
           appearance="primary"

@@ -11,6 +11,7 @@ import { limitsForm } from "../shop/limits-form.ts";
 import { rowForm } from "../shop/row-form.ts";
 import { keyColumn, keysOf, shopTables, tableWords, type ShopTable } from "../shop/shop-tables.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
+import { TypedOverFormulas } from "./repair-view.tsx";
 import { ShopFileCard } from "./shop-file-card.tsx";
 import { ShopFormView } from "./shop-form-view.tsx";
 import { TakeBackButton } from "./take-back-button.tsx";
@@ -116,6 +117,10 @@ function ShopPage({ context, refresh, said, recorded, returned, onOpen, onTakenB
       <details className={styles.fold}>
         <summary>As a file</summary>
         <div className={styles.body}><ShopFileCard log={log} system={system} refresh={refresh} /></div>
+      </details>
+      <details className={styles.fold}>
+        <summary>Formulas</summary>
+        <div className={styles.body}><TypedOverFormulas onRepaired={refresh} /></div>
       </details>
     </section>
   );

@@ -1,0 +1,59 @@
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+
+let bench: WorkbenchSession;
+
+beforeAll(async () => {
+  bench = await openWorkbench("?start=empty");
+});
+
+afterEach(async ({ task }) => {
+  if (task.result?.state === "fail") await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
+});
+
+afterAll(async () => {
+  await bench.close();
+});
+
+const look = () => bench.pane.getByRole("button", { name: "Look at the demo week" });
+
+describe("the demo week from an empty workbook", () => {
+  it("that cannot be fetched says so and what to do, and writes nothing", async () => {
+    const before = await bench.contents();
+    await bench.page.route("**/demo-week-log.json", (route) => route.abort("internetdisconnected"));
+    await look().click();
+    await bench.pane.getByRole("alert").getByText(/could not be loaded. Nothing was written.*try again/).waitFor();
+    expect(await bench.contents()).toEqual(before);
+    await bench.page.unroute("**/demo-week-log.json");
+    // The refused request is the browser's to report; anything else is a fault.
+    expect(bench.faults.splice(0)).toEqual([expect.stringContaining("ERR_INTERNET_DISCONNECTED")]);
+  });
+
+  it("cancelled between two batches leaves the workbook as it was", async () => {
+    const before = await bench.contents();
+    await bench.cancelAt("Building the demo week", 5);
+    await look().click();
+    await bench.pane.getByText(/what had been added was taken away again, and the workbook is as it was/).waitFor();
+    expect(await bench.contents()).toEqual(before);
+  });
+
+  it("tried again tells how far it is and then holds the whole week", async () => {
+    const seen = bench.pane.locator("body").evaluate((body) => new Promise<string[]>((resolve) => {
+      const words = new Set<string>();
+      const watch = new MutationObserver(() => {
+        const text = body.querySelector('[role="progressbar"]')?.getAttribute("aria-valuetext");
+        if (text !== null && text !== undefined) words.add(text);
+        if (text !== "Charts") return;
+        watch.disconnect();
+        resolve([...words]);
+      });
+      watch.observe(body, { childList: true, subtree: true, attributes: true });
+    }));
+    await look().click();
+    expect((await seen).length).toBeGreaterThan(3);
+    await bench.pane.getByRole("combobox", { name: "Bath" }).waitFor();
+    // The last reading of the invented week, which was typed.
+    expect(await bench.lookUp("Readings", "R019", "pH as read")).toBeTypeOf("number");
+    expect(bench.faults).toEqual([]);
+  });
+});
