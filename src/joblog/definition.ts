@@ -100,6 +100,7 @@ export type TableId =
   | "meterChecks"
   | "care"
   | "stockMoves"
+  | "monthEnd"
   | "stockBalance"
   | "releases"
   | "costLines"

@@ -45,6 +45,8 @@ export const stockMoves: TableDefinition = {
         ])})`)),
     computed({ id: "variance", label: "Variance", ...amount, help: "Count less book: negative where some is missing." },
       (r) => blankIf([`${r.here("kind")}<>"count"`, `${r.here("book")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`], `ROUND(${r.here("amount")}-${r.here("book")},6)`)),
+    computed({ id: "value", label: "Value", type: "money", format: "#,##0.00", width: 10, help: "Of a receipt: amount by price." },
+      (r) => blankIf([`${r.here("kind")}<>"receipt"`, `NOT(ISNUMBER(${r.here("amount")}))`, `NOT(ISNUMBER(${r.here("price")}))`], `ROUND(${r.here("amount")}*${r.here("price")},2)`)),
     helper({ id: "day", label: "Day number", type: "whole number", format: "0", width: 9, help: "The day without its time." },
       (r) => blankIf([`NOT(ISNUMBER(${r.here("when")}))`], `INT(${r.here("when")})`)),
     helper({ id: "countBefore", label: "Count before", type: "whole number", format: "0", width: 9, help: "Day of the concentrate's last count before this day; 0 if none." },

@@ -53,6 +53,9 @@ export const verdictChanged = "verdict changed by the meter's drift";
 /** Whether a fresh fill was rid of its air in time. */
 export const degassing = { done: "degassed", none: "not degassed", late: "after the first load" } as const;
 
+/** A month that begins, or ends, before the first count has no book. */
+export const monthEndWords = { notCounted: "not counted before" } as const;
+
 /** How far a release is; no word says that it is allowed. */
 export const releaseState = {
   limits: "not released: limits missing",
