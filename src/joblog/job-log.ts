@@ -9,6 +9,7 @@ import { itemsSheet } from "./items-sheet.ts";
 import { jobSheet } from "./job-sheet.ts";
 import { loadsSheet } from "./loads-sheet.ts";
 import { meterSheet } from "./meter-sheet.ts";
+import { monthEndSheet } from "./month-end-sheet.ts";
 import { notesSheet } from "./notes-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
 import { releaseSheet } from "./release-sheet.ts";
@@ -19,6 +20,6 @@ import { whatIfSheet } from "./what-if-sheet.ts";
 
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {
-  version: 2,
-  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, chartsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, releaseSheet, costsSheet, claimStatementSheet, whatIfSheet, shopSheet, notesSheet],
+  version: 3,
+  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, chartsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, monthEndSheet, releaseSheet, costsSheet, claimStatementSheet, whatIfSheet, shopSheet, notesSheet],
 };

@@ -4,16 +4,17 @@ import { buildLog } from "../../src/excel/log-workbook.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
 import { firstTwoDays } from "../demo-days/demo-week.ts";
 import { openWorkbook as openInNode } from "../unit/excel/open-workbook.ts";
-import { version1, version1Content, version1Plan } from "../unit/excel/version-1-log.ts";
+import { releasedContent, releasedLogs, releasedPlan, type ReleasedLog } from "../unit/excel/released-log.ts";
 import { openWorkbench, type Contents, type WorkbenchSession } from "./workbench-session.ts";
 
+const version1 = releasedLogs.find(({ version }) => version === 1) as ReleasedLog;
 let bench: WorkbenchSession;
 /** As version 1 left it. */
 let before: Contents;
 
 beforeAll(async () => {
   const host = openInNode();
-  await buildLog(version1Plan(version1Content(firstTwoDays)));
+  await buildLog(releasedPlan(version1, releasedContent(version1, firstTwoDays)));
   bench = await openWorkbench("", { clock: "2027-03-03T08:00", saved: host.save() });
   await bench.page.evaluate(() => { document.querySelector("main")?.style.setProperty("--pane-width", "320px"); });
   before = await bench.contents();

@@ -9,10 +9,13 @@ import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
 import { releasedShapes } from "../../../src/joblog/released-shapes.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { openWorkbook } from "./open-workbook.ts";
-import { version1, version1Content, version1Plan } from "./version-1-log.ts";
+import { releasedContent, releasedLogs, releasedPlan, type ReleasedLog } from "./released-log.ts";
 
-/** Three shares, as many lines as a new log starts with. */
-const content = version1Content({ ...firstTwoDays, rows: { ...firstTwoDays.rows, shares: [...(firstTwoDays.rows.shares ?? []), { claim: "D-0436", units: 0 }] } });
+/** With the rows that a new log starts with, and three shares, as many lines as it has. */
+const started = Object.fromEntries(jobLog.sheets.flatMap((sheet) => sheet.tables).flatMap(({ id, start }) => (start === undefined ? [] : [[id, start("US")]])));
+const days = { ...firstTwoDays, rows: { ...started, ...firstTwoDays.rows, shares: [...(firstTwoDays.rows.shares ?? []), { claim: "D-0436", units: 0 }] } };
+const version1 = releasedLogs.find(({ version }) => version === 1) as ReleasedLog;
+const content = releasedContent(version1, days);
 const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
 
 let host: Host;
@@ -63,10 +66,10 @@ function everything(): Readonly<Record<string, unknown>> {
   };
 }
 
-describe("what was released", () => {
-  test("stands as it was: every table, column, heading and named cell of version 1 is there today", () => {
+describe.each(releasedLogs)("what was released as version $version", (old) => {
+  test("stands as it was: every table, column, heading and named cell of it is there today", () => {
     const tables = new Map(jobLog.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id as string, table]));
-    for (const table of version1.sheets.flatMap((sheet) => sheet.tables)) {
+    for (const table of old.sheets.flatMap((sheet) => sheet.tables)) {
       const now = tables.get(table.id);
       expect(now?.name, table.id).toBe(table.name);
       for (const { id, headers, formula } of table.columns) {
@@ -77,40 +80,43 @@ describe("what was released", () => {
       }
     }
     const names = new Set(plan.names.map(({ name }) => name));
-    expect(version1.sheets.flatMap((sheet) => sheet.fields).filter(({ name }) => !names.has(name))).toEqual([]);
+    expect(old.sheets.flatMap((sheet) => sheet.fields).filter(({ name }) => !names.has(name))).toEqual([]);
   });
 
-  test("is what the upgrade holds against a log of version 1", () => {
-    const shape = releasedShapes[1];
-    expect(shape?.names).toEqual(version1.sheets.flatMap((sheet) => sheet.fields.map(({ name }) => name)));
-    expect(shape?.columns).toEqual(Object.fromEntries(version1.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id, table.columns.map(({ id }) => id)])));
+  test("is what the upgrade holds against a log of it", () => {
+    const shape = releasedShapes[old.version];
+    expect(shape?.names).toEqual(old.sheets.flatMap((sheet) => sheet.fields.map(({ name }) => name)));
+    expect(shape?.columns).toEqual(Object.fromEntries(old.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id, table.columns.map(({ id }) => id)])));
   });
 });
 
-describe("a log of version 1", () => {
+describe.each(releasedLogs)("a log of version $version", (old) => {
   test("is no damaged log: it says its version and what to do", async () => {
-    await buildLog(version1Plan(content));
+    await buildLog(releasedPlan(old, releasedContent(old, days)));
     const problem = await readLog().catch((error: unknown) => error);
     expect(problem).toBeInstanceOf(OlderLog);
-    expect(problem).toMatchObject({ version: 1, newest: jobLog.version });
-    expect((problem as OlderLog).message).toMatch(/of version 1.*Upgrade it.*everything that was typed stays/);
+    expect(problem).toMatchObject({ version: old.version, newest: jobLog.version });
+    expect((problem as OlderLog).message).toMatch(/of version \d.*Upgrade it.*everything that was typed stays/);
   });
 
   test("upgraded, holds what a new log of the same rows holds, formula by formula and figure by figure", async () => {
-    await buildLog(version1Plan(content));
+    const held = releasedContent(old, days);
+    await buildLog(releasedPlan(old, held));
     const report = await upgradeLog(plan);
-    expect(report.fromVersion).toBe(1);
-    expect(report.added).toEqual(plan.sheets.filter((sheet) => !version1.sheets.some(({ name }) => name === sheet.name)).map((sheet) => sheet.name));
+    expect(report.fromVersion).toBe(old.version);
+    expect(report.added).toEqual(plan.sheets.filter((sheet) => !old.sheets.some(({ name }) => name === sheet.name)).map((sheet) => sheet.name));
     const upgraded = { log: await log(), formulas: await formulas() };
     host = openWorkbook();
-    await buildLog(layOut(jobLog, { system: "US" }, content));
+    await buildLog(layOut(jobLog, { system: "US" }, held));
     expect(upgraded.formulas).toEqual(await formulas());
     expect(upgraded.log).toEqual(await log());
     expect(upgraded.log.rows.readings).toHaveLength(10);
   });
+});
 
+describe("the upgrade of a log of version 1", () => {
   test("keeps the columns that a shop has added or moved, and its notes", async () => {
-    await buildLog(version1Plan(content));
+    await buildLog(releasedPlan(version1, content));
     await Excel.run(async (context) => {
       const table = context.workbook.tables.getItem("Readings");
       const headers = table.getHeaderRowRange().load("values,rowIndex,columnIndex,columnCount");
@@ -143,7 +149,7 @@ describe("a log of version 1", () => {
   });
 
   test("holds new choices to this workbook's cells, wherever they stand", async () => {
-    await buildLog(version1Plan(content));
+    await buildLog(releasedPlan(version1, content));
     await upgradeLog(plan);
     const rule = await Excel.run(async (context) => {
       const column = context.workbook.tables.getItem("Loads").columns.getItem("Bath").getDataBodyRange();
@@ -158,7 +164,7 @@ describe("a log of version 1", () => {
   });
 
   test("cancelled half way is as it was, and can still be upgraded", async () => {
-    await buildLog(version1Plan(content));
+    await buildLog(releasedPlan(version1, content));
     const before = everything();
     const stop = new AbortController();
     const steps: string[] = [];
@@ -177,7 +183,7 @@ describe("a log of version 1", () => {
   });
 
   test("with a column renamed is refused by name, and nothing is changed", async () => {
-    await buildLog(version1Plan(content));
+    await buildLog(releasedPlan(version1, content));
     const header = host.workbook.tables.named("Readings")?.headers.indexOf("pH as read") ?? -1;
     await Excel.run(async (context) => {
       context.workbook.tables.getItem("Readings").getHeaderRowRange().getCell(0, header).values = [["pee aitch"]];
@@ -191,7 +197,7 @@ describe("a log of version 1", () => {
   });
 
   test("with a protected sheet is left alone and the sheet is named", async () => {
-    await buildLog(version1Plan(content));
+    await buildLog(releasedPlan(version1, content));
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Additions").protection.protect();
       await context.sync();
@@ -202,7 +208,7 @@ describe("a log of version 1", () => {
   });
 
   test("with notes beside a table that has to grow is left alone and says where they stand", async () => {
-    await buildLog(version1Plan(content));
+    await buildLog(releasedPlan(version1, content));
     await Excel.run(async (context) => {
       const tanks = context.workbook.tables.getItem("Tanks");
       const range = tanks.getRange().load("rowIndex,rowCount,columnCount");

@@ -55,14 +55,14 @@ const [toClaims, toShop] = accounts;
 const account = (r: References, name: string): Span => [[r.all("additions", "account"), quoted(name)], ...inMonth(r, r.all("additions", "day"))];
 
 /** What the books need of a month: where the stock went, on whose account, and what the count says against it. */
-export const monthEnd: TableDefinition = {
+export const monthEndTable: TableDefinition = {
   id: "monthEnd",
   name: "MonthEnd",
-  caption: "Month end: what each concentrate's account needs",
-  emptyRows: 3,
+  caption: "Month ends",
+  emptyRows: 1,
   columns: [
     keyInput({ id: "concentrate", label: "Concentrate", width: 13, required: true, from: ["concentrates", "concentrate"], help: "One line for each concentrate and month." }),
-    dateInput({ id: "month", label: "Month", width: 12, required: true, help: "Any day of the month. Once a month is billed, leave its lines and what they add up as they are." }),
+    dateInput({ id: "month", label: "Month", width: 12, required: true, help: "Any day of the month." }),
     line({ id: "opening", label: "Opening", ...amount, help: "By the book as the month begins, from the last count before it." }, (r) => bookAt(r, "openingCount", "from")),
     line({ id: "received", label: "Received", ...amount, help: "Receipts of the month." }, (r) => moved(r, "receipt", inMonth(r, r.all("stockMoves", "day")))),
     line({ id: "usedForClaims", label: "Used for claims", ...amount, help: "Into baths, on the claims' account." }, (r) => poured(r, account(r, toClaims))),

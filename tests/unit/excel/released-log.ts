@@ -35,8 +35,17 @@ interface FixtureSheet {
   readonly fields: readonly FixtureField[];
 }
 
-/** What the released version 1 laid out; formulas as a log in US units has them. */
-export const version1 = JSON.parse(readFileSync(new URL("../../fixtures/log-version-1.json", import.meta.url), "utf8")) as { readonly version: 1; readonly sheets: readonly FixtureSheet[] };
+/** What a released version laid out; formulas as a log in US units has them. */
+export interface ReleasedLog {
+  readonly version: number;
+  readonly sheets: readonly FixtureSheet[];
+}
+
+function released(version: number): ReleasedLog {
+  return JSON.parse(readFileSync(new URL(`../../fixtures/log-version-${String(version)}.json`, import.meta.url), "utf8")) as ReleasedLog;
+}
+
+export const releasedLogs: readonly ReleasedLog[] = [released(1), released(2)];
 
 const fieldIds = new Map(jobLog.sheets.flatMap((sheet) => sheet.fields).map(({ name, id }) => [name, id]));
 
@@ -95,19 +104,19 @@ function sheetPlan(sheet: FixtureSheet, content: LogContent): SheetPlan {
   };
 }
 
-/** A version 1 log in US units with rows of one's own, as far as that version has their columns. */
-export function version1Plan(content: LogContent): WorkbookPlan {
+/** A released version's log in US units with rows of one's own, as far as it has their columns. */
+export function releasedPlan(log: ReleasedLog, content: LogContent): WorkbookPlan {
   return {
-    version: 1,
-    sheets: version1.sheets.map((sheet) => sheetPlan(sheet, content)),
-    names: version1.sheets.flatMap((sheet) => sheet.fields.map(({ name, row, column }) => ({ name, sheet: sheet.name, row, column }))),
+    version: log.version,
+    sheets: log.sheets.map((sheet) => sheetPlan(sheet, content)),
+    names: log.sheets.flatMap((sheet) => sheet.fields.map(({ name, row, column }) => ({ name, sheet: sheet.name, row, column }))),
   };
 }
 
-/** The same content without what version 1 has no column for. */
-export function version1Content(content: LogContent): LogContent {
-  const columns = new Map(version1.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id, new Set(table.columns.map(({ id }) => id))]));
-  const names = new Set(version1.sheets.flatMap((sheet) => sheet.fields).map(({ name }) => name));
+/** The same content without what that version has no column for. */
+export function releasedContent(log: ReleasedLog, content: LogContent): LogContent {
+  const columns = new Map(log.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id, new Set(table.columns.map(({ id }) => id))]));
+  const names = new Set(log.sheets.flatMap((sheet) => sheet.fields).map(({ name }) => name));
   const rows = Object.entries(content.rows).flatMap(([table, all]) => {
     const known = columns.get(table);
     return known === undefined ? [] : [[table, all.map((row) => Object.fromEntries(Object.entries(row).filter(([id]) => known.has(id))))] as const];
