@@ -1,7 +1,7 @@
 import type { LogDefinition, RowValue } from "../joblog/definition.ts";
 import { findField } from "../joblog/references.ts";
 import { loadGround, refuseIfReadOnly, type BlankFill, type NewRow } from "./append-ground.ts";
-import { loadChanges, planChanges, type CellChanges } from "./cell-changes.ts";
+import { loadChanges, planChanges, type CellChanges, type RowChange } from "./cell-changes.ts";
 import { cellValue } from "./cell-text.ts";
 import { planTable, type PlannedTable } from "./plan-rows.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
@@ -36,11 +36,12 @@ function filledCells({ ground, fills }: PlannedTable): readonly FilledCells[] {
   return [...byPosition.values()];
 }
 
-function receiptFor(planned: readonly PlannedTable[]): Receipt {
+function receiptFor(planned: readonly PlannedTable[], changes: readonly RowChange[]): Receipt {
   return {
     rows: planned.flatMap(({ ground, lines }) =>
       lines.map(({ position, row }): WrittenRow => ({ table: ground.definition.id, position, cells: row, grown: position >= ground.body.rowCount }))),
     fills: planned.flatMap(filledCells),
+    changes,
   };
 }
 
@@ -49,7 +50,7 @@ function receiptFor(planned: readonly PlannedTable[]): Receipt {
  * grow a table as told. What is read does not grow with the log, but for the columns that a fill looks
  * at. Everything that can be checked is checked before the first cell is written. A row goes beneath
  * the last one that holds something typed; calculated columns get their formulas. Nothing that is
- * written already is overwritten but the cells of `changes`, which the receipt does not speak of.
+ * written already is overwritten but the cells of `changes`; of these the receipt speaks of rows, not of named cells.
  */
 export async function writeRows(
   context: Excel.RequestContext,
@@ -86,5 +87,5 @@ export async function writeRows(
     ground.table.resize(ground.worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, wanted + 1, columnCount));
   }
   if (short.length > 0) await context.sync();
-  return receiptFor(planned);
+  return receiptFor(planned, changes.rows ?? []);
 }

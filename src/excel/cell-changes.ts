@@ -12,7 +12,7 @@ export interface CellChange {
 }
 
 /** Typed cells of a row, by column. */
-interface RowChange {
+export interface RowChange {
   readonly table: TableId;
   /** Counts the table's data rows from 0. */
   readonly position: number;

@@ -6,6 +6,7 @@ import { findField } from "../joblog/references.ts";
 import type { WorkbookPlan } from "../joblog/plan.ts";
 import type { BlankFill, NewRow } from "./append-ground.ts";
 import { writeRows } from "./append-rows.ts";
+import type { RowChange } from "./cell-changes.ts";
 import type { LongWork } from "./long-work.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read-log.ts";
@@ -66,9 +67,9 @@ export async function readLog(): Promise<LogSnapshot | undefined> {
   }
 }
 
-/** Adds rows to one or more tables, and fills in blank cells of earlier ones, in one batch. The receipt lets it be taken back. */
-export function appendRows(rows: readonly NewRow[], fills: readonly BlankFill[] = []): Promise<Receipt> {
-  return inExcel((context) => writeRows(context, jobLog, rows, fills));
+/** Adds rows to one or more tables, fills in blank cells of earlier ones and changes others, in one batch. The receipt lets it be taken back. */
+export function appendRows(rows: readonly NewRow[], fills: readonly BlankFill[] = [], changes: readonly RowChange[] = []): Promise<Receipt> {
+  return inExcel((context) => writeRows(context, jobLog, rows, fills, { rows: changes }));
 }
 
 /** Takes back what `appendRows` wrote; rejects with a LogProblem, and changes nothing, where it was changed since. */

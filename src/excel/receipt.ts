@@ -1,4 +1,5 @@
 import type { LogRow, TableId } from "../joblog/definition.ts";
+import type { RowChange } from "./cell-changes.ts";
 
 /** A row that was written: where, with what, and whether the table grew for it. */
 export interface WrittenRow {
@@ -22,9 +23,11 @@ export interface FilledCells {
 export interface Receipt {
   readonly rows: readonly WrittenRow[];
   readonly fills: readonly FilledCells[];
+  /** Cells of earlier rows that held something else before. */
+  readonly changes: readonly RowChange[];
 }
 
 /** What several writes wrote, as if one: it is taken back whole or not at all. */
 export function joinReceipts(receipts: readonly Receipt[]): Receipt {
-  return { rows: receipts.flatMap(({ rows }) => rows), fills: receipts.flatMap(({ fills }) => fills) };
+  return { rows: receipts.flatMap(({ rows }) => rows), fills: receipts.flatMap(({ fills }) => fills), changes: receipts.flatMap(({ changes }) => changes) };
 }

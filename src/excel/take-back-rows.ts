@@ -1,6 +1,7 @@
 import type { ColumnDefinition, LogDefinition, LogRow, RowValue, TableId } from "../joblog/definition.ts";
 import { findField } from "../joblog/references.ts";
 import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-ground.ts";
+import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
 import { LogProblem } from "./office-problems.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 import { columnPositions, systemOf } from "./table-columns.ts";
@@ -85,19 +86,26 @@ function refuseIfChanged(found: LoadedTable, name: string, rows: readonly Writte
   if (!whole || !fills.every(unchangedFill)) throw changedSince(name);
 }
 
+function undone(change: RowChange): RowChange {
+  const cells = Object.entries(change.cells).map(([id, { before, after }]) => [id, { before: after, after: before }] as const);
+  return { ...change, cells: Object.fromEntries(cells) };
+}
+
 /**
  * Takes one entry back: its rows are emptied (cut off where the table had grown for them), the cells
- * that it filled in are blank again. One read trip, one write trip. Throws a LogProblem, with nothing
+ * that it filled in are blank again, those that it changed hold what they held before. One read trip, one write trip. Throws a LogProblem, with nothing
  * changed, where any of its cells holds something else by now.
  */
-export async function removeEntry(context: Excel.RequestContext, log: LogDefinition, { rows, fills }: Receipt): Promise<void> {
+export async function removeEntry(context: Excel.RequestContext, log: LogDefinition, { rows, fills, changes }: Receipt): Promise<void> {
   const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
   context.workbook.load("readOnly");
   const ids = [...new Set([...rows, ...fills].map(({ table }) => table))];
   const tables = ids.map((id) => load(context, log, id, [...rows, ...fills].filter(({ table }) => table === id).map(({ position }) => position)));
+  const changed = loadChanges(context, log, { rows: changes.map(undone) });
   await context.sync();
   refuseIfReadOnly(context.workbook);
   const system = systemOf(unitCell.values[0]?.[0]);
+  const undo = planChanges(changed, log, system);
   const work = tables.map((found) => {
     const { table, sheet } = tableOf(log, found.id);
     const inputs: Inputs = [...columnPositions(table, sheet.name, found.headers.values[0] ?? [], system)].filter(([{ role }]) => role === "input");
@@ -113,5 +121,6 @@ export async function removeEntry(context: Excel.RequestContext, log: LogDefinit
     }
     removeRows(found, written, inputs);
   }
+  for (const one of undo) one();
   await context.sync();
 }

@@ -11,5 +11,5 @@ export interface RecordAction extends Action<Meaning, Receipt> {
 
 /** The action of a form; its name is the form's title. */
 export function recordAction(form: EntryForm, icon: FluentIcon, needs: Need): RecordAction {
-  return { name: form.title, icon, needs, form, run: (meaning) => appendRows(meaning.rows, meaning.fills) };
+  return { name: form.title, icon, needs, form, run: (meaning) => appendRows(meaning.rows, meaning.fills, meaning.changes) };
 }

@@ -1,12 +1,15 @@
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { amount as amountFigure } from "../fields/figures.ts";
-import { additionFindings, amountDoubts } from "./addition-findings.ts";
+import { additionDoubts } from "./addition-doubts.ts";
+import { additionFindings } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
 import { alkaliCaution } from "./cautions.ts";
 import type { EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
+import { labelStrengths } from "./label-strength.ts";
 import { nextIds } from "./next-id.ts";
+import { raiseChanges, raiseFindings, raiseKey, raiseNote, raiseProblems } from "./strength-raise.ts";
 import { amountProblems, heldBy } from "./tank-limits.ts";
 
 const purposes = ["top-up", "opening", "corrective"];
@@ -14,10 +17,12 @@ const purposes = ["top-up", "opening", "corrective"];
 function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const bath = filled.text("bath");
   const amount = filled.number("amount");
+  const note = [filled.text("note"), raiseNote(filled, context)].filter((part) => part !== undefined);
   return {
-    findings: additionFindings(filled, context),
-    problems: amountProblems("amount", "Amount", amount, heldBy(context, bath), context),
-    doubts: amountDoubts(filled, context),
+    findings: [...raiseFindings(filled, context), ...additionFindings(filled, context)],
+    problems: [...amountProblems("amount", "Amount", amount, heldBy(context, bath), context), ...raiseProblems(filled, context)],
+    doubts: additionDoubts(filled, context),
+    changes: raiseChanges(filled, context),
     rows: [
       {
         table: "additions",
@@ -33,7 +38,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
           phAfter: filled.number("phAfter"),
           minutesMixed: filled.number("minutesMixed"),
           initials: filled.text("initials"),
-          note: filled.text("note"),
+          note: note.length === 0 ? undefined : note.join("; "),
         },
       },
     ],
@@ -48,11 +53,12 @@ export const additionEntry: EntryForm = {
   purpose: "Concentrate into a bath: top-up, second part of the opening dose, corrective.",
   submit: "Record top-up",
   caution: alkaliCaution,
-  groups: (_values, { log }) => [
+  groups: (values, { log }) => [
     {
       fields: [
         field(log, "additions", "amount"),
         field(log, "additions", "purpose", { choices: purposes }),
+        ...(values["purpose"] === "opening" ? [field(log, "baths", "strength", { key: raiseKey, label: "Strength now wanted, if it changes", required: false, suggestions: labelStrengths(log) })] : []),
         field(log, "additions", "phBefore"),
         field(log, "additions", "account", { required: true }),
         field(log, "additions", "when"),

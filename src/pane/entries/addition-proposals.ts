@@ -1,12 +1,11 @@
 import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
-import { bench } from "../../joblog/words.ts";
 import { figure, ph as phFigure } from "../fields/figures.ts";
-import { askNumber } from "../store/ask.ts";
 import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { Draft, EntryContext } from "./entry-form.ts";
 import { furtherAddition } from "./judge-recovery.ts";
 import { unreadTopUp } from "./reading-entry.ts";
+import { plannedAt, proposedRaise, raiseKey } from "./strength-raise.ts";
 
 function proposedPurpose(facts: RowFacts | undefined): string {
   return facts?.number("baseline") === undefined ? "opening" : "top-up";
@@ -26,25 +25,19 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, ba
   return next?.known === true && next.value > 0 ? next.value : undefined;
 }
 
-/** The next step up in strength after a failed bench test: a fifth less water (common practice, no source). */
-const step = 0.8;
-
-/** What is missing of the planned opening dose; where that is in and the bench test failed, what a step up in strength asks for. */
-export function missingOpening(facts: RowFacts, { system }: Pick<EntryContext, "system">): number | undefined {
-  const poured = facts.number("openingDose") ?? 0;
-  const left = (facts.number("plannedDose") ?? 0) - poured;
-  if (left > 0.0005) return left;
-  const held = facts.number("workingVolume");
-  if (facts.text("benchState") !== bench.refused || held === undefined || poured === 0) return undefined;
-  const stronger = askNumber("DOSE", held, `1+${figure(step * (held / poured - 1), 1)}`, system);
-  return stronger.known ? stronger.value - poured : undefined;
+/** What is missing of the planned opening dose, at the strength that is wanted from now on. */
+export function missingOpening(facts: RowFacts, context: Pick<EntryContext, "system">, strength = proposedRaise(facts)): number | undefined {
+  const planned = strength === "" ? undefined : plannedAt(strength, facts, context);
+  const wanted = planned?.known === true ? planned.value : facts.number("plannedDose");
+  const left = (wanted ?? 0) - (facts.number("openingDose") ?? 0);
+  return left > 0.0005 ? left : undefined;
 }
 
 /** The first addition of the last reading, or what is missing of the planned opening dose. */
-function proposedAmount(purpose: string, facts: RowFacts | undefined, context: EntryContext, bath: string): string {
+function proposedAmount(purpose: string, facts: RowFacts | undefined, strength: string, context: EntryContext, bath: string): string {
   if (facts === undefined) return "";
   if (purpose === "opening") {
-    const left = missingOpening(facts, context);
+    const left = missingOpening(facts, context, strength);
     return left === undefined ? "" : figure(left, 3);
   }
   const last = lastReadingOf(context.log, bath);
@@ -68,11 +61,13 @@ export function additionProposals(typed: Draft, context: EntryContext): Draft {
   const bath = typed["bath"] ?? context.bath ?? "";
   const facts = bathFacts(context.log, bath);
   const purpose = typed["purpose"] ?? proposedPurpose(facts);
+  const strength = purpose === "opening" ? proposedRaise(facts) : "";
   return {
     bath,
     when: context.now,
     purpose,
-    amount: proposedAmount(purpose, facts, context, bath),
+    [raiseKey]: strength,
+    amount: proposedAmount(purpose, facts, (typed[raiseKey] ?? strength).trim(), context, bath),
     account: purpose === "corrective" ? "shop" : "claims",
     phBefore: purpose !== "opening" ? proposedBefore(facts, bath, context) : "",
   };

@@ -10,6 +10,7 @@ import { entryNames } from "./entry-names.ts";
 import { field, initialsField, meterField } from "./fields-of.ts";
 import { meterDoubts } from "./meter-doubts.ts";
 import { nextIds } from "./next-id.ts";
+import { levelDoubts, levelProblems } from "./tank-limits.ts";
 
 const repeats = { key: "readings", label: "Add a reading", least: 3, most: 6 } as const;
 
@@ -49,6 +50,15 @@ function spreadProblem(samples: readonly Sample[], context: EntryContext): reado
   return [{ key: "temperature1", message: `Sample: the temperatures differ by ${degrees(spread)} ${unit}. Allowed: ${degrees(gap)} ${unit}. Cool the samples alike.` }];
 }
 
+/** Samples of one mixed bath lie within hundredths; half a point apart, one was typed wrong or the bath is not mixed (common practice, no source). */
+const farApart = 0.5;
+
+function sampleSpreadDoubts(samples: readonly Sample[]): readonly string[] {
+  const read = samples.map((sample) => sample.ph);
+  const [low, high] = [Math.min(...read), Math.max(...read)];
+  return high - low < farApart ? [] : [`The readings lie between ${ph(low)} and ${ph(high)}. Was each typed right, and is the bath mixed?`];
+}
+
 function findingsOf(samples: readonly Sample[], filled: FilledFields, context: EntryContext): readonly Finding[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const existing = facts?.number("baseline");
@@ -81,8 +91,8 @@ function meaning(filled: FilledFields, context: EntryContext, values: Draft): Me
   const blocked = gate(filled, context);
   return {
     findings: findingsOf(samples, filled, context),
-    problems: spreadProblem(samples, context),
-    doubts: meterDoubts(filled, true, context),
+    problems: [...spreadProblem(samples, context), ...levelProblems("level", "Level", filled.number("level"), bath, context)],
+    doubts: [...sampleSpreadDoubts(samples), ...meterDoubts(filled, true, context), ...levelDoubts(filled.number("level"), bath, context)],
     rows: samples.map((sample, index) => ({
       table: "readings",
       row: {

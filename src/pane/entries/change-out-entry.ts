@@ -1,7 +1,7 @@
 import { rowsOfBath } from "../../joblog/bath-facts.ts";
-import type { SnapshotRow } from "../../joblog/log-snapshot.ts";
 import { closeReasons } from "../../joblog/words.ts";
 import { shortMoment } from "../fields/moments.ts";
+import { entryTimes } from "./bath-times.ts";
 import { bathFacts } from "./bath-values.ts";
 import { changeOutCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
@@ -10,20 +10,12 @@ import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } fro
 import { entryNames } from "./entry-names.ts";
 import { field } from "./fields-of.ts";
 
-const tables = ["benchTests", "readings", "additions", "loads", "care"] as const;
-
-function lastEntryAt(context: EntryContext, bath: string): number | undefined {
-  const time = ({ cells }: SnapshotRow): readonly number[] => (typeof cells["when"] === "number" ? [cells["when"]] : []);
-  const times = tables.flatMap((table) => rowsOfBath(context.log, table, bath).flatMap(time));
-  return times.length === 0 ? undefined : Math.max(...times);
-}
-
 /** A bath is closed once, and after everything that happened in it. */
 function closeProblems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
   const bath = filled.text("bath") ?? "";
   const closedAt = bathFacts(context.log, bath)?.number("closed");
   if (closedAt !== undefined) return [{ key: "bath", message: `Bath: "${bath}" was closed on ${shortMoment(closedAt)}. Choose another.` }];
-  const [closed, last] = [filled.number("closed"), lastEntryAt(context, bath)];
+  const [closed, last] = [filled.number("closed"), entryTimes(context, bath).at(-1)];
   if (closed === undefined || last === undefined || closed >= last) return [];
   return [{ key: "closed", message: `Closed: ${shortMoment(closed)} is before the bath's last entry, ${shortMoment(last)}. Check the bath and the date.` }];
 }

@@ -1,15 +1,14 @@
-import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
 import type { NewRow } from "../../excel/append-ground.ts";
 import { figure } from "../fields/figures.ts";
-import { bathIds } from "./bath-values.ts";
 import { chargeCaution } from "./cautions.ts";
 import { chargeDose, doseFindings } from "./charge-dose.ts";
+import { chargeProblems } from "./charge-problems.ts";
 import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
 import { labelStrength, labelStrengths } from "./label-strength.ts";
 import { nextIds, proposedBathId } from "./next-id.ts";
-import { amountProblems } from "./tank-limits.ts";
+import { bathInTank, tankDoubts } from "./tank-turns.ts";
 
 function onlyKey(context: EntryContext, table: "tanks" | "waters" | "concentrates", column: string): string {
   const keys = context.log.rows[table].map((row) => row.cells[column]);
@@ -73,34 +72,15 @@ function rowsOf(filled: FilledFields, context: EntryContext): readonly NewRow[] 
   ];
 }
 
-/** A tank holds one bath: the one before is changed out first. */
-function stillOpen(tank: string | undefined, { log }: EntryContext): readonly string[] {
-  const open = log.rows.baths.filter((row) => row.cells["tank"] === tank && row.cells["closed"] === undefined).map((row) => String(row.cells["bath"] ?? ""));
-  return open.length === 0 ? [] : [`Tank ${tank ?? ""} still holds bath ${open.join(", ")} in the log, which has no change-out. Charge it all the same?`];
-}
-
 function meaning(filled: FilledFields, context: EntryContext): Meaning {
-  const bath = filled.text("bath");
-  const taken = bathIds(context.log).find((id) => id.toLowerCase() === bath?.toLowerCase());
-  const missing = (["tanks", "waters", "concentrates"] as const).filter((table) => context.log.rows[table].length === 0);
-  const tank = filled.text("tank");
-  const row = tank === undefined ? undefined : findRow(context.log, "tanks", "tank", tank);
-  const { base } = chargeDose(filled, context);
-  const tankHolds = row === undefined ? undefined : rowFacts(row).number("workingVolume");
-  const noVolume = row !== undefined && tankHolds === undefined;
+  const [bath, tank, holds] = [filled.text("bath"), filled.text("tank"), bathInTank(filled, context)];
   return {
     findings: doseFindings(filled, context),
-    problems: [
-      ...(taken !== undefined ? [{ key: "bath", message: `Bath: "${taken}" is in the log already. Give every fill a name of its own.` }] : []),
-      ...missing.map((table) => ({ key: table.slice(0, -1), message: `The Job sheet has no ${table} yet: fill in that table first.` })),
-      ...(base?.known === false ? [{ key: "strength", message: `Strength wanted: "${filled.text("strength") ?? ""}" gives no dose. ${base.why}` }] : []),
-      ...amountProblems("waterAmount", "Water in", filled.number("waterAmount"), tankHolds, context),
-      ...amountProblems("concentrateAmount", "Concentrate in", filled.number("concentrateAmount"), tankHolds, context),
-      ...(noVolume ? [{ key: "tank", message: `Tank: "${tank ?? ""}" has no working volume. Give its inside length, width and fill depth on the Job sheet.` }] : []),
-    ],
-    doubts: stillOpen(tank, context),
+    problems: chargeProblems(filled, context),
+    doubts: tankDoubts(filled, context),
     rows: rowsOf(filled, context),
     recorded: `charge of bath ${bath ?? ""}`,
+    ...(holds === undefined ? {} : { blocked: { why: `Tank ${tank ?? ""} still holds bath ${holds} in the log. Close that one first: a tank holds one bath.`, first: "change-out" as const } }),
   };
 }
 

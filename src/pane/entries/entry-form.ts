@@ -3,6 +3,7 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn } from "../../joblog/definition.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { BlankFill, NewRow } from "../../excel/append-ground.ts";
+import type { RowChange } from "../../excel/cell-changes.ts";
 
 export type EntryId =
   | "charge"
@@ -18,7 +19,8 @@ export type EntryId =
   | "change-out"
   | "release"
   | "cost line"
-  | "stock move";
+  | "stock move"
+  | "correction";
 
 /** Typed text by field key; an absent key has not been touched. */
 export type Draft = Readonly<Partial<Record<string, string>>>;
@@ -84,6 +86,8 @@ export interface Meaning {
   readonly rows: readonly NewRow[];
   /** Blank cells of earlier rows that this entry completes. */
   readonly fills?: readonly BlankFill[];
+  /** Cells of earlier rows that this entry changes, each with what the log holds there now. */
+  readonly changes?: readonly RowChange[];
   /** What will have been recorded, for the confirmation. */
   readonly recorded: string;
   /** The form must not be used yet; another comes first. */

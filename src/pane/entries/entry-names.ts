@@ -16,4 +16,5 @@ export const entryNames: Readonly<Record<EntryId, string>> = {
   release: "Release",
   "cost line": "Cost line",
   "stock move": "Stock",
+  correction: "Correct an entry",
 };

@@ -10,6 +10,11 @@ export function inputColumn(table: TableId, id: string): InputColumn {
   return column;
 }
 
+/** Columns of a table that a person types into, the row's key first. */
+export function inputIds(table: TableId): readonly string[] {
+  return findTable(jobLog, table).columns.filter(({ role }) => role === "input").map(({ id }) => id);
+}
+
 function choicesOf(column: InputColumn, log: LogSnapshot | undefined): readonly string[] | undefined {
   const { choices } = column;
   if (choices === undefined) return undefined;

@@ -69,5 +69,5 @@ export function fillForm(form: EntryForm, typed: Draft, context: EntryContext): 
   const meaning = form.meaning(filled, context, values);
   const problems = [...readings.problems, ...meaning.problems, ...impossibleTimes(fields, filled, context)];
   const allowed = problems.length === 0 && meaning.blocked === undefined;
-  return { values, groups, converted: readings.converted, problems, meaning: allowed ? meaning : { ...meaning, rows: [], fills: [] } };
+  return { values, groups, converted: readings.converted, problems, meaning: allowed ? meaning : { ...meaning, rows: [], fills: [], changes: [] } };
 }

@@ -15,7 +15,9 @@ export function impossibleTimes(fields: readonly EntryField[], filled: FilledFie
   const closed = bath?.number("closed");
   return fields.flatMap(({ key, column, label, anyTime, afterClose }): readonly FieldProblem[] => {
     const time = filled.number(key);
-    if (column.type !== "date and time" || time === undefined || anyTime === true) return [];
+    if (time === undefined || anyTime === true) return [];
+    if (column.type === "date" && now !== undefined && time > now + clockSlack) return [{ key, message: `${label ?? column.label}: ${fieldTextOf(time).slice(0, 10)} is still to come. Check the date.` }];
+    if (column.type !== "date and time") return [];
     const said = `${label ?? column.label}: ${spoken(time)}`;
     if (now !== undefined && time > now + clockSlack) return [{ key, message: `${said} is still to come. Check the date.` }];
     if (opened !== undefined && time < opened) return [{ key, message: `${said} is before the bath was opened, ${spoken(opened)}. Check the bath and the date.` }];

@@ -1,17 +1,25 @@
-import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
+import { findRow } from "../../joblog/bath-facts.ts";
+import type { RowValue } from "../../joblog/definition.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { figure } from "../fields/figures.ts";
+import { askNumber } from "../store/ask.ts";
 import type { EntryContext } from "./entry-form.ts";
-import { textsOf } from "./fields-of.ts";
 
 const labelColumn: Readonly<Record<string, string>> = { light: "labelLight", medium: "labelMedium", heavy: "labelHeavy" };
 
+/** What a cell says of a strength: a number is a share of the bath, and the time that Excel makes of 1:40 is no strength at all. */
+function strengthText(value: RowValue | undefined): string {
+  if (typeof value !== "number") return value === undefined ? "" : String(value);
+  return askNumber("DOSE", 1, value).known ? `${figure(100 * value, 4)}%` : "";
+}
+
 /** What the label says for the soil of the job. */
 export function labelStrength(soil: string | undefined, concentrate: string, { log }: EntryContext): string {
-  const row = findRow(log, "concentrates", "concentrate", concentrate);
-  return row === undefined ? "" : (rowFacts(row).text(labelColumn[soil ?? ""] ?? "") ?? "");
+  return strengthText(findRow(log, "concentrates", "concentrate", concentrate)?.cells[labelColumn[soil ?? ""] ?? ""]);
 }
 
 /** Every strength that a label in the log names. */
 export function labelStrengths(log: LogSnapshot): readonly string[] {
-  return [...new Set(Object.values(labelColumn).flatMap((column) => textsOf(log, "concentrates", column)))];
+  const cells = Object.values(labelColumn).flatMap((column) => log.rows.concentrates.map((row) => strengthText(row.cells[column])));
+  return [...new Set(cells)].filter((text) => text !== "");
 }

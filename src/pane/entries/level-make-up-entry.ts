@@ -11,7 +11,7 @@ import { field, initialsField, inputColumn } from "./fields-of.ts";
 import { keyed } from "./level-make-up-facts.ts";
 import { makeUpFindings } from "./level-make-up-findings.ts";
 import { nextIds } from "./next-id.ts";
-import { amountProblems, heldBy, levelDoubts, tankOf } from "./tank-limits.ts";
+import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "./tank-limits.ts";
 
 function problems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
@@ -19,6 +19,8 @@ function problems(filled: FilledFields, context: EntryContext): readonly FieldPr
   return [
     ...amountProblems("amount", "Amount", filled.number("amount"), heldBy(context, bath), context),
     ...amountProblems("concentrateAmount", "Concentrate with it", filled.number("concentrateAmount"), heldBy(context, bath), context),
+    ...levelProblems("levelBefore", "Level before", before, bath, context),
+    ...levelProblems("levelAfter", "Level after", after, bath, context),
     ...(before !== undefined && after !== undefined && after <= before ? [{ key: "levelAfter", message: `Level after: ${figure(after, 1)} is not above the level before, ${figure(before, 1)}. Check both.` }] : []),
   ];
 }

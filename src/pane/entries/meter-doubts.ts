@@ -22,6 +22,7 @@ export function meterDoubts(filled: FilledFields, unchecked: boolean, context: E
     return unchecked && known.length === 0 ? ["No meter check is in the log: a baseline read with an unchecked meter is off by as much as the meter. Take it all the same?"] : [];
   }
   const last = when === undefined ? undefined : checksBefore(meter, when, context).at(-1);
+  if (last === undefined && !unchecked) return context.log.rows.meterChecks.length === 0 ? [] : [`Meter ${meter} has no check in the log before this. Read with it all the same?`];
   if (last === undefined) return unchecked ? [`Meter ${meter} has no check in the log: the baseline is off by as much as the meter. Take it all the same?`] : [];
   const checked = last.number("when") ?? 0;
   const limit = context.log.fields["meterCheckDays"];

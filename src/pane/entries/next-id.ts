@@ -16,7 +16,8 @@ const firstLetters: Readonly<Record<NumberedTable, string>> = {
   costLines: "C",
 };
 
-const numbered = /^(.*?)(\d+)$/;
+/** A longer number is a bar code or a slip, and nothing to count on from. */
+const numbered = /^(|.*\D)(\d{1,9})$/;
 
 /** The next `count` running numbers of a table, in the style of its highest one: after R009 comes R010. */
 export function nextIds(log: LogSnapshot, table: NumberedTable, count: number): readonly string[] {

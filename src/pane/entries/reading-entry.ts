@@ -14,6 +14,7 @@ import { judgeRecovery } from "./judge-recovery.ts";
 import { meterDoubts } from "./meter-doubts.ts";
 import { nextIds } from "./next-id.ts";
 import { sampleDoubts } from "./reading-doubts.ts";
+import { levelDoubts, levelProblems } from "./tank-limits.ts";
 
 /** Baselines have a form of their own that takes three at once. */
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
@@ -63,8 +64,11 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   const key = topUp?.cells["id"];
   return {
     findings: facts === undefined ? [] : findingsOf(filled, facts, context),
-    problems: [],
-    doubts: purpose === "rinse" ? [] : [...sampleDoubts(facts, bath, { ph, temperature: filled.number("temperature") }, context), ...meterDoubts(filled, false, context)],
+    problems: levelProblems("level", "Level", filled.number("level"), bath, context),
+    doubts: [
+      ...(purpose === "rinse" ? [] : [...sampleDoubts(facts, filled, context), ...meterDoubts(filled, false, context)]),
+      ...levelDoubts(filled.number("level"), bath, context),
+    ],
     rows: [
       {
         table: "readings",

@@ -28,6 +28,7 @@ function releaseField(id: string, acid: string | undefined, context: EntryContex
   if (id === "when" || id === "releasedAt") return field(log, "releases", id, { afterClose: true });
   // Blank means awaited; the word in the cell would stand in the way of the result.
   if (id === "analysesResult") return field(log, "releases", id, { choices: analysesResults.filter((word) => word !== "awaited") });
+  if (id === "retainedUntil") return field(log, "releases", id, { anyTime: true });
   if (id === "point") return field(log, "releases", id, { suggestions: textsOf(log, "releases", id) });
   return field(log, "releases", id);
 }

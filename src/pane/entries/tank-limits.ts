@@ -28,6 +28,17 @@ export function heldBy(context: EntryContext, bath: string | undefined): number 
   return tankOf(context, bath)?.number("workingVolume");
 }
 
+/** A tank is deeper than its fill line, but never by so much: under two thirds full it would be another tank (common practice, no source). */
+const rim = 1.5;
+
+/** No liquid stands above the rim. */
+export function levelProblems(key: string, label: string, level: number | undefined, bath: string | undefined, context: EntryContext): readonly FieldProblem[] {
+  const line = tankOf(context, bath)?.number("fillDepth");
+  if (level === undefined || line === undefined || level <= line * rim) return [];
+  const unit = depthUnit[context.system];
+  return [{ key, message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; its fill line is at ${figure(line, 1)} ${unit}. Check the level and the tank.` }];
+}
+
 /** A level that stands far above the fill line is possible, and likely a slip. */
 export function levelDoubts(level: number | undefined, bath: string | undefined, context: EntryContext): readonly string[] {
   const line = tankOf(context, bath)?.number("fillDepth");

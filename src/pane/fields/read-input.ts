@@ -16,6 +16,9 @@ export type InputReading =
   | { readonly read: "value"; readonly value: RowValue; /** What a typed unit was turned into: "127.6 °F". */ readonly converted?: string }
   | { readonly read: "problem"; readonly message: string };
 
+/** Line breaks, tabs, zero-width marks. */
+const unseen = /[\p{Cc}\p{Cf}]/u;
+
 type AnyInput = Pick<InputColumn, "label" | "type" | "unit" | "limits" | "key">;
 
 function problem(column: AnyInput, given: string, allowed: string): InputReading {
@@ -83,6 +86,18 @@ function readNumber(column: AnyInput, system: UnitSystem, text: string): InputRe
   }
 }
 
+/** Excel cuts off what is longer; nobody types so much into one field. */
+const longestText = 1000;
+
+/** Letters that look alike are one letter in the log too, or a name would not be found by the same name. */
+function readText(column: AnyInput, typed: string): InputReading {
+  const text = typed.normalize("NFC");
+  if (text.length > longestText) return { read: "problem", message: `${column.label}: ${String(text.length)} characters are too many. Allowed: ${String(longestText)}.` };
+  if (column.key !== true) return { read: "value", value: text };
+  if (unseen.test(text)) return problem(column, text, "holds a character that cannot be seen. Type it anew instead of pasting it.");
+  return isKeyText(text) ? { read: "value", value: text } : problem(column, text, `cannot be looked up. Allowed: ${keyTextAllowed}.`);
+}
+
 /**
  * Reads what a person typed for a column of the log: numbers as people write them, quantities in any
  * unit of their kind ("53.1 C"), date-times as a date-time field gives them. A problem names the
@@ -93,9 +108,7 @@ export function readInput(column: AnyInput, system: UnitSystem, typed: string): 
   if (text === "") return { read: "blank" };
   switch (column.type) {
     case "text":
-      return column.key === true && !isKeyText(text)
-        ? problem(column, text, `cannot be looked up. Allowed: ${keyTextAllowed}.`)
-        : { read: "value", value: text };
+      return readText(column, text);
     case "choice":
     case "yes or no":
       return { read: "value", value: text };
