@@ -5,6 +5,7 @@ import { recordBenchTest } from "./record-bench-test.ts";
 import { recordCare } from "./record-care.ts";
 import { recordChangeOut } from "./record-change-out.ts";
 import { recordCharge } from "./record-charge.ts";
+import { recordCorrection } from "./record-correction.ts";
 import type { RecordAction } from "./record-entry.ts";
 import { recordItem } from "./record-item.ts";
 import { recordLevelMakeUp } from "./record-level-make-up.ts";
@@ -13,7 +14,7 @@ import { recordMeterCheck } from "./record-meter-check.ts";
 import { recordReading } from "./record-reading.ts";
 import { recordRelease } from "./record-release.ts";
 
-/** In the order of a bath's life. */
+/** In the order of a bath's life; then what puts an earlier entry right. */
 export const recordActions: readonly RecordAction[] = [
   recordItem,
   recordMeterCheck,
@@ -27,6 +28,7 @@ export const recordActions: readonly RecordAction[] = [
   recordCare,
   recordChangeOut,
   recordRelease,
+  recordCorrection,
 ];
 
 export function recordActionOf(id: EntryId): RecordAction {
