@@ -1,4 +1,6 @@
+import { readFile } from "node:fs/promises";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { partsOf } from "../unit/files/read-parts.ts";
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
@@ -55,5 +57,19 @@ describe("the demo week from an empty workbook", () => {
     // The last reading of the invented week, which was typed.
     expect(await bench.lookUp("Readings", "R019", "pH as read")).toBeTypeOf("number");
     expect(bench.faults).toEqual([]);
+  });
+
+  it("handed off is a file with the same figures, no formula and no function of the add-in", async () => {
+    await bench.pane.getByRole("tab", { name: "Claims" }).click();
+    const [download] = await Promise.all([bench.page.waitForEvent("download"), bench.pane.getByRole("button", { name: "Open a hand-off copy" }).click()]);
+    const parts = [...partsOf(new Uint8Array(await readFile(await download.path())))];
+    const sheets = parts.filter(([name]) => name.startsWith("xl/worksheets/")).map(([, text]) => text);
+    expect(sheets.length).toBeGreaterThan(10);
+    expect(sheets.filter((text) => /<f[ >]/.test(text))).toEqual([]);
+    expect(parts.filter(([, text]) => text.includes("BATH.")).map(([name]) => name)).toEqual([]);
+    const values = new Set(sheets.flatMap((text) => [...text.matchAll(/<v>([^<]*)<\/v>/g)].map(([, value]) => Number(value))));
+    const numbers = Object.values((await bench.contents()).sheets).flat(2).filter((value) => typeof value === "number");
+    expect(numbers.length).toBeGreaterThan(1000);
+    expect(numbers.filter((value) => !values.has(value))).toEqual([]);
   });
 });

@@ -1,11 +1,18 @@
-import { Button, ProgressBar } from "@fluentui/react-components";
+import { Button, makeStyles, ProgressBar } from "@fluentui/react-components";
 import type { LongWorkState } from "./use-long-work.ts";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
+/** Chosen colors take the bar's own away: without these, done and to do look the same. */
+const useStyles = makeStyles({
+  track: { "@media (forced-colors: active)": { forcedColorAdjust: "none", backgroundColor: "Canvas", outline: "1px solid CanvasText" } },
+  done: { "@media (forced-colors: active)": { forcedColorAdjust: "none", backgroundColor: "Highlight" } },
+});
+
 /** How far long work is, and the way to stop it. Shown while `doing` names the work. */
 export function LongWorkView({ doing, progress, cancelling, cancel }: Pick<LongWorkState, "progress" | "cancelling" | "cancel"> & { readonly doing: string }): React.JSX.Element {
   const page = usePageStyles();
+  const styles = useStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
   const words = cancelling ? "Stopping…" : (progress?.words ?? "Looking at the workbook…");
   return (
@@ -15,6 +22,8 @@ export function LongWorkView({ doing, progress, cancelling, cancel }: Pick<LongW
       </h2>
       <ProgressBar
         thickness="large"
+        className={styles.track}
+        bar={{ className: styles.done }}
         aria-label={doing}
         {...(progress === undefined ? {} : { value: progress.step, max: progress.of, "aria-valuetext": progress.words })}
       />

@@ -24,16 +24,16 @@ export function MendReport({ report, onClose }: { readonly report: BuildReport; 
         The log is up to date
       </h2>
       <p className={page.quiet}>{found}</p>
-      <ul className={page.list}>
-        {added.length === 0 ? null : <li>{`New sheets: ${added.join(", ")}.`}</li>}
-        {renamed.map(({ planned, actual }) => <li key={actual}>{`The sheet ${planned} is named ${actual}, since you have a sheet of that name.`}</li>)}
-        {columnsByTable(report).map(([table, headers]) => <li key={table}>{`New in ${table}: ${headers.join(", ")}.`}</li>)}
-        {rewritten === 0 ? null : <li>{`${counted(rewritten, "formula was", "formulas were")} written anew.`}</li>}
-      </ul>
       {replaced.length === 0 ? null : <ReplacedList replaced={replaced} />}
       <Button appearance="primary" size="large" className={page.big} onClick={() => void onClose()}>
         Go to the log
       </Button>
+      <ul className={page.list}>
+        {added.length === 0 ? null : <li>{`New sheets: ${added.join(", ")}.`}</li>}
+        {renamed.map(({ planned, actual }) => <li key={actual}>{`The sheet ${planned} is named ${actual}, since you have a sheet of that name.`}</li>)}
+        {columnsByTable(report).map(([table, headers]) => <li key={table}>{`New in ${table}: ${headers.join("; ")}.`}</li>)}
+        {rewritten === 0 ? null : <li>{`${counted(rewritten, "formula was", "formulas were")} written anew.`}</li>}
+      </ul>
     </section>
   );
 }
