@@ -16,8 +16,8 @@ const hydroxide = (reading: PH): number => 10 ** reading;
 
 function response({ added, before, after }: LoggedAddition): number {
   checkWithin("additions", added, plainAmount);
-  checkWithin("befores", before, readablePh);
-  checkWithin("afters", after, readablePh);
+  checkWithin("before", before, readablePh);
+  checkWithin("after", after, readablePh);
   return (hydroxide(after) - hydroxide(before)) / added;
 }
 

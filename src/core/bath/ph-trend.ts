@@ -29,8 +29,8 @@ export function phTrend(readings: readonly TimedReading[]): number {
     throw new DomainError("invalid", `Times and readings give ${readings.length} pairs, allowed: at most ${mostReadings}. Take those since the last addition`);
   }
   for (const { time, reading } of readings) {
-    checkWithin("times", time, recordedTime);
-    checkWithin("readings", reading, readablePh);
+    checkWithin("time", time, recordedTime);
+    checkWithin("reading", reading, readablePh);
   }
   const slope = theilSenSlope(readings.map(({ time, reading }) => ({ x: time, y: reading })));
   if (slope === undefined) throw new DomainError("no-answer", "A trend takes readings at two different times at least");

@@ -22,6 +22,6 @@ export function reorderPoint(dailyUse: number, leadDays: number, safety: number)
  */
 export function stockDays(onHand: number, issues: readonly number[]): number {
   checkWithin("on hand", onHand, amountOrNone);
-  for (const issue of issues) checkWithin("issues", issue, issuedAmount);
+  for (const issue of issues) checkWithin("issue", issue, issuedAmount);
   return onHand / median(issues);
 }

@@ -35,8 +35,8 @@ export function driftCorrected(reading: PH, when: number, checks: readonly Meter
   checkWithin("reading", reading, readablePh);
   checkWithin("when", when, recordedTime);
   for (const check of checks) {
-    checkWithin("check times", check.time, recordedTime);
-    checkWithin("as found errors", check.asFoundError, asFoundError);
+    checkWithin("check time", check.time, recordedTime);
+    checkWithin("as found error", check.asFoundError, asFoundError);
   }
   const adjusted = checks.reduce((last, { time }) => (time <= when ? Math.max(last, time) : last), -Infinity);
   const next = nextCheck(checks, when);

@@ -48,7 +48,7 @@ function problemsOf(chosen: ChosenRow, correction: Correction, why: string | und
   const unsaid = why === undefined && hasNote(chosen) && changed.some((id) => id !== "note");
   return [
     ...correctionProblems(correction, context).map(({ key, message }) => ({ key: correctionKey(chosen, key), message })),
-    ...(unsaid ? [{ key: whyKey, message: "Why is blank. It goes into the note, with what stood there before." }] : []),
+    ...(unsaid ? [{ key: whyKey, message: "Why: blank. It goes into the note, with what stood there before." }] : []),
   ];
 }
 

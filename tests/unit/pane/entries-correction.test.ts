@@ -77,14 +77,14 @@ describe("the correction form", () => {
     expect(problemsOf(correct("Addition", "A001", { amount: "900" }))[0]).toMatch(/more than the tank holds/);
     expect(problemsOf(correct("Load", "L001", { baskets: "0" }))[0]).toMatch(/0 is nothing/);
     expect(problemsOf(correct("Load", "L001", { claim: "D-9999" }))[0]).toMatch(/is not in the log/);
-    expect(problemsOf(correct("Load", "L001", { bath: "" }))[0]).toMatch(/Bath is blank/);
+    expect(problemsOf(correct("Load", "L001", { bath: "" }))[0]).toMatch(/Bath: blank/);
     expect(problemsOf(correct("Bath", bath, { closed: "2027-03-02T08:00" }))[0]).toMatch(/before the bath's last entry/);
     expect(problemsOf(correct("Bath", bath, { opened: "2027-03-02T08:00" }))[0]).toMatch(/after the bath's first entry/);
   });
 
   test("wants a change and a reason", () => {
     expect(problemsOf(correct("Load", "L001", {}))).toEqual(["Nothing differs from the log yet."]);
-    expect(problemsOf(correct("Load", "L001", { baskets: "3" }, ""))[0]).toMatch(/Why is blank/);
+    expect(problemsOf(correct("Load", "L001", { baskets: "3" }, ""))[0]).toMatch(/Why: blank/);
   });
 
   test("never writes to another row what was typed for one", () => {
