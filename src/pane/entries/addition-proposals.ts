@@ -4,8 +4,9 @@ import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { Draft, EntryContext } from "./entry-form.ts";
 import { furtherAddition } from "./judge-recovery.ts";
+import { missingOpening, proposedRaise } from "./planned-dose.ts";
 import { unreadTopUp } from "./reading-entry.ts";
-import { plannedAt, proposedRaise, raiseKey } from "./strength-raise.ts";
+import { raiseKey } from "./strength-raise.ts";
 
 function proposedPurpose(facts: RowFacts | undefined): string {
   return facts?.number("baseline") === undefined ? "opening" : "top-up";
@@ -25,19 +26,11 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, ba
   return next?.known === true && next.value > 0 ? next.value : undefined;
 }
 
-/** What is missing of the planned opening dose, at the strength that is wanted from now on. */
-export function missingOpening(facts: RowFacts, context: Pick<EntryContext, "system">, strength = proposedRaise(facts)): number | undefined {
-  const planned = strength === "" ? undefined : plannedAt(strength, facts, context);
-  const wanted = planned?.known === true ? planned.value : facts.number("plannedDose");
-  const left = (wanted ?? 0) - (facts.number("openingDose") ?? 0);
-  return left > 0.0005 ? left : undefined;
-}
-
 /** The first addition of the last reading, or what is missing of the planned opening dose. */
 function proposedAmount(purpose: string, facts: RowFacts | undefined, strength: string, context: EntryContext, bath: string): string {
   if (facts === undefined) return "";
   if (purpose === "opening") {
-    const left = missingOpening(facts, context, strength);
+    const left = missingOpening(facts, context.system, strength);
     return left === undefined ? "" : figure(left, 3);
   }
   const last = lastReadingOf(context.log, bath);

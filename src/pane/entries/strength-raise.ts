@@ -2,37 +2,13 @@
 import type { RowChange } from "../../excel/cell-changes.ts";
 import { findRow, type RowFacts } from "../../joblog/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
-import { bench } from "../../joblog/words.ts";
-import { amount as amountFigure, figure } from "../fields/figures.ts";
-import type { Answer } from "../store/answer.ts";
-import { askNumber } from "../store/ask.ts";
+import { amount as amountFigure } from "../fields/figures.ts";
 import { bathFacts } from "./bath-values.ts";
 import { bothReadings, inJugs } from "./charge-dose.ts";
 import type { EntryContext, FieldProblem, FilledFields, Finding } from "./entry-form.ts";
+import { plannedAt, pourable } from "./planned-dose.ts";
 
 export const raiseKey = "strengthNow";
-
-/** Amounts are poured to about this much of the log's unit of volume. */
-const pourable = 0.0005;
-
-/** The next step up in strength after a failed bench test: a fifth less water (common practice, no source). */
-const step = 0.8;
-
-/** A step up from the strength wanted, where its dose is in and the bench test failed all the same. */
-export function proposedRaise(facts: RowFacts | undefined): string {
-  const [planned, poured, base, held] = ["plannedDose", "openingDose", "baseDose", "workingVolume"].map((id) => facts?.number(id));
-  if (planned === undefined || poured === undefined || base === undefined || held === undefined) return "";
-  return facts?.text("benchState") === bench.refused && planned - poured <= pourable ? `1+${figure(step * (held / base - 1), 1)}` : "";
-}
-
-/** Planned dose at a strength: its base dose, and the extras for the water, which no strength changes. */
-export function plannedAt(strength: string, facts: RowFacts, { system }: Pick<EntryContext, "system">): Answer<number> | undefined {
-  const held = facts.number("workingVolume");
-  if (held === undefined) return undefined;
-  const base = askNumber("DOSE", held, strength, system);
-  const extras = (facts.number("plannedDose") ?? 0) - (facts.number("baseDose") ?? 0);
-  return base.known ? { known: true, value: base.value + extras } : base;
-}
 
 /** The strength that the form is to book; undefined where it is blank or the one that stands. */
 function raisedTo(filled: FilledFields, facts: RowFacts | undefined): string | undefined {
@@ -44,7 +20,7 @@ export function raiseProblems(filled: FilledFields, context: EntryContext): read
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
   if (facts === undefined || strength === undefined) return [];
-  const planned = plannedAt(strength, facts, context);
+  const planned = plannedAt(strength, facts, context.system);
   const poured = facts.number("openingDose") ?? 0;
   const label = "Strength now wanted";
   if (planned === undefined) return [{ key: raiseKey, message: `${label}: the tank has no working volume in the log, so no dose follows from it.` }];
@@ -58,7 +34,7 @@ export function raiseFindings(filled: FilledFields, context: EntryContext): read
   const { system } = context;
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
-  const planned = facts === undefined || strength === undefined ? undefined : plannedAt(strength, facts, context);
+  const planned = facts === undefined || strength === undefined ? undefined : plannedAt(strength, facts, system);
   if (strength === undefined || facts === undefined || planned?.known !== true) return [];
   const was = facts.text("strength");
   const left = planned.value - (facts.number("openingDose") ?? 0) - (filled.number("amount") ?? 0);

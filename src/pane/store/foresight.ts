@@ -6,7 +6,7 @@ import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { bathState, bench } from "../../joblog/words.ts";
-import { missingOpening } from "../entries/addition-proposals.ts";
+import { missingOpening } from "../entries/planned-dose.ts";
 import { trendOf } from "../views/trend-points.ts";
 import { amount, countOf, figure } from "../fields/figures.ts";
 import { answerOf, numberOf } from "./answer.ts";
@@ -52,7 +52,7 @@ function spokenHours(hours: number): string {
 /** After a bench test that failed with the planned dose in: how much more the form will propose. */
 function stepUp(facts: RowFacts, system: UnitSystem): readonly string[] {
   const planned = (facts.number("plannedDose") ?? 0) <= (facts.number("openingDose") ?? 0);
-  const more = planned && facts.text("benchState") === bench.refused ? missingOpening(facts, { system }) : undefined;
+  const more = planned && facts.text("benchState") === bench.refused ? missingOpening(facts, system) : undefined;
   return more === undefined ? [] : [`A step up is ${amount(more)} ${volumeUnit[system]} more: a fifth less water to a part of concentrate.`];
 }
 
