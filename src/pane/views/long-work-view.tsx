@@ -3,10 +3,9 @@ import type { LongWorkState } from "./use-long-work.ts";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
-/** Chosen colors take the bar's own away: without these, done and to do look the same. */
+/** Chosen colors make the track as dark as the bar: without this, done and to do look the same. */
 const useStyles = makeStyles({
-  track: { "@media (forced-colors: active)": { forcedColorAdjust: "none", backgroundColor: "Canvas", outline: "1px solid CanvasText" } },
-  done: { "@media (forced-colors: active)": { forcedColorAdjust: "none", backgroundColor: "Highlight" } },
+  track: { "@media screen and (forced-colors: active)": { backgroundColor: "Canvas", outline: "1px solid CanvasText" } },
 });
 
 /** How far long work is, and the way to stop it. Shown while `doing` names the work. */
@@ -23,7 +22,6 @@ export function LongWorkView({ doing, progress, cancelling, cancel }: Pick<LongW
       <ProgressBar
         thickness="large"
         className={styles.track}
-        bar={{ className: styles.done }}
         aria-label={doing}
         {...(progress === undefined ? {} : { value: progress.step, max: progress.of, "aria-valuetext": progress.words })}
       />
