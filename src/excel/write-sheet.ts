@@ -1,3 +1,4 @@
+import { pageMargins } from "../joblog/page-margins.ts";
 import type { CellPlan, SheetPlan, TablePlan } from "../joblog/plan.ts";
 import { areaAddress, columnLetters } from "./a1.ts";
 import { cellValue } from "./cell-text.ts";
@@ -39,6 +40,8 @@ export function addTable(worksheet: Excel.Worksheet, plan: TablePlan): void {
   table.showFilterButton = false;
 }
 
+const pointsInInch = 72;
+
 /** How the sheet scrolls and prints. */
 export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): void {
   worksheet.tabColor = plan.tabColor;
@@ -47,6 +50,7 @@ export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): voi
   const layout = worksheet.pageLayout;
   layout.orientation = plan.orientation === "portrait" ? "Portrait" : "Landscape";
   layout.zoom = { horizontalFitToPages: plan.pagesWide, ...(plan.onePage === true ? { verticalFitToPages: 1 } : {}) };
+  for (const [side, inches] of Object.entries(pageMargins)) layout[`${side as keyof typeof pageMargins}Margin`] = inches * pointsInInch;
   layout.setPrintArea(`A:${columnLetters(plan.lastPrintedColumn)}`);
   const onEveryPage = layout.headersFooters.defaultForAllPages;
   onEveryPage.leftFooter = "&A";

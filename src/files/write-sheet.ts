@@ -1,13 +1,11 @@
 import type { CellValue, DataValidation, Workbook, Worksheet } from "@cj-tech-master/excelts";
 import type { SheetPlan, TablePlan, ValidationPlan } from "../joblog/plan.ts";
+import { pageMargins } from "../joblog/page-margins.ts";
 import { absoluteArea, areaAddress, cellAddress } from "./addresses.ts";
 import { fileStyle, signalStyle } from "./cell-style.ts";
 import { fileValue, type ValueOf } from "./cell-value.ts";
 import { rowHeights } from "./row-heights.ts";
 import { storedFormula } from "./stored-formula.ts";
-
-/** Margins in inches: small ones leave room for wide tables, the footer stays clear of the edge. */
-const margins = { left: 0.25, right: 0.25, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 };
 
 /** A stored width counts five pixels beside the characters, of seven pixels each (ECMA-376, 18.3.1.13). */
 const cellPadding = 5 / 7;
@@ -51,7 +49,7 @@ function fileValidation({ rule, errorTitle, errorMessage }: ValidationPlan): Dat
 }
 
 function writePageSetUp(worksheet: Worksheet, plan: SheetPlan): void {
-  Object.assign(worksheet.pageSetup, { orientation: plan.orientation, paperSize, margins, fitToPage: true, fitToWidth: plan.pagesWide, fitToHeight: plan.onePage === true ? 1 : 0 });
+  Object.assign(worksheet.pageSetup, { orientation: plan.orientation, paperSize, margins: pageMargins, fitToPage: true, fitToWidth: plan.pagesWide, fitToHeight: plan.onePage === true ? 1 : 0 });
   if (plan.titleRows !== undefined) worksheet.pageSetup.printTitlesRow = `${String(plan.titleRows.first + 1)}:${String(plan.titleRows.last + 1)}`;
   if (plan.pagesWide > 1) worksheet.pageSetup.printTitlesColumn = "A:A";
   worksheet.headerFooter.oddFooter = `&L&A&C${plan.footer}&RPage &P of &N`;

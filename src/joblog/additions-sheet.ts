@@ -4,15 +4,12 @@ import { additionStatement } from "./statement-keys.ts";
 import { additionWater, additionWaterHelpers } from "./addition-water.ts";
 import { computed, helper, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
-import { at, atOrBlank, blankIf, positionOf, quoted, upTo, where } from "./formulas.ts";
+import { at, atOrBlank, blankIf, positionOf, quoted, toTheCent, upTo, where } from "./formulas.ts";
 import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "./units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery } from "./words.ts";
 
 /** A rise of so little may be the meter alone, so it sizes nothing (common practice, no source). */
 const leastRise = "0.03";
-
-/** Half a cent stays half a cent in every unit of volume: what a conversion or a binary fraction leaves short is less than this many decimals show. */
-const beyondMoney = "6";
 
 const inputs: readonly ColumnDefinition[] = [
   textInput({ id: "id", label: "Addition", width: 8, required: true, help: "Running number." }),
@@ -34,7 +31,7 @@ const inputs: readonly ColumnDefinition[] = [
 
 const results: readonly ColumnDefinition[] = [
   computed({ id: "cost", label: "Cost", type: "money", format: "#,##0.00", width: 10, help: "Amount by price, to the cent; blank where no price is known." },
-    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`, `NOT(ISNUMBER(${r.here("price")}))`], `ROUND(ROUND(${r.here("amount")}*${r.here("price")},${beyondMoney}),2)`)),
+    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`, `NOT(ISNUMBER(${r.here("price")}))`], toTheCent(`${r.here("amount")}*${r.here("price")}`))),
   computed({ id: "runningTotal", label: "Total of this kind so far", type: "number", unit: volume, format: "0.000", width: 12, help: "All of this kind that the bath has had by then." },
     (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`, `${r.here("kind")}=""`],
       `SUMIFS(${r.all("additions", "amount")},${where([

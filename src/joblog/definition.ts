@@ -25,7 +25,7 @@ export type ChoiceSource =
   | { readonly kind: "column"; readonly table: TableId; readonly column: string };
 
 /** Limits that data validation holds a typed number to, in the header's unit. */
-export interface NumberLimits {
+interface NumberLimits {
   readonly low: number;
   readonly high: number;
 }

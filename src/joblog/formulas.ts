@@ -68,3 +68,8 @@ export function litersInUnit(reference: References): string {
   const system = reference.named("unitSystem");
   return `BATH.UNITCONVERT(1,IF(${system}="metric","L",${system}&" gal"),"L")`;
 }
+
+/** Half a cent stays half a cent in every unit of volume: what a conversion or a binary fraction leaves short is less than this many decimals show. */
+export function toTheCent(value: string): string {
+  return `ROUND(ROUND(${value},6),2)`;
+}

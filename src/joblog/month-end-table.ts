@@ -1,8 +1,8 @@
 import { computed, dateInput, helper, keyInput } from "./columns.ts";
 import type { ComputedColumn, References, TableDefinition } from "./definition.ts";
-import { atOrBlank, blankIf, positionOf, quoted, where } from "./formulas.ts";
+import { atOrBlank, blankIf, positionOf, quoted, toTheCent, where } from "./formulas.ts";
 import { accounts, monthEndWords } from "./words.ts";
-import { volume } from "./units-of.ts";
+import { priceByVolume, volume } from "./units-of.ts";
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as const;
 const money = { type: "money", format: "#,##0.00", width: 11 } as const;
@@ -76,7 +76,7 @@ export const monthEndTable: TableDefinition = {
     line({ id: "costForClaims", label: "Cost to claims", ...money, help: "What Additions priced on the claims' account." }, (r) => poured(r, account(r, toClaims), "cost")),
     line({ id: "costToShop", label: "Cost to the shop", ...money, help: "What Additions priced on the shop's account." }, (r) => poured(r, account(r, toShop), "cost")),
     line({ id: "closingValue", label: "Closing value", ...money, help: "Closing at the price on the Job sheet, the one that Additions are priced by." },
-      (r) => `IF(OR(NOT(ISNUMBER(${r.here("closing")})),${r.here("price")}=""),"",ROUND(${r.here("closing")}*${r.here("price")},2))`),
+      (r) => `IF(OR(NOT(ISNUMBER(${r.here("closing")})),${r.here("price")}=""),"",${toTheCent(`${r.here("closing")}*${r.here("price")}`)})`),
     helper({ id: "from", label: "From", type: "whole number", format: "0", width: 9, help: "Number of the month's first day." },
       (r) => blankIf([`NOT(ISNUMBER(${r.here("month")}))`], `DATE(YEAR(${r.here("month")}),MONTH(${r.here("month")}),1)`)),
     helper({ id: "until", label: "Until", type: "whole number", format: "0", width: 9, help: "Number of the next month's first day." },
@@ -85,7 +85,7 @@ export const monthEndTable: TableDefinition = {
       (r) => blankIf(incomplete(r), lastCountBefore(r, "from"))),
     helper({ id: "closingCount", label: "Last count", type: "whole number", format: "0", width: 9, help: "Day of the last count to the month's end; 0 if none." },
       (r) => blankIf(incomplete(r), lastCountBefore(r, "until"))),
-    helper({ id: "price", label: "Price used", type: "number", format: "0.00", width: 9, help: "Of the concentrate, by unit of volume." },
+    helper({ id: "price", label: "Price used", type: "number", unit: priceByVolume, format: "0.00##", width: 9, help: "Of the concentrate, by unit of volume." },
       (r) => blankIf(incomplete(r), atOrBlank(r, "concentrates", "unitPrice", positionOf(r, r.here("concentrate"), "concentrates", "concentrate")))),
   ],
   signals: [

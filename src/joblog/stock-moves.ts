@@ -1,6 +1,6 @@
 import { computed, dateInput, helper, keyInput, moneyInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { References, TableDefinition } from "./definition.ts";
-import { blankIf, quoted, where } from "./formulas.ts";
+import { blankIf, quoted, toTheCent, where } from "./formulas.ts";
 import { moneyLimits, priceByVolume, volume, volumeLimits } from "./units-of.ts";
 import { stockKinds } from "./words.ts";
 
@@ -46,7 +46,7 @@ export const stockMoves: TableDefinition = {
     computed({ id: "variance", label: "Variance", ...amount, help: "Count less book: negative where some is missing." },
       (r) => blankIf([`${r.here("kind")}<>"count"`, `${r.here("book")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`], `ROUND(${r.here("amount")}-${r.here("book")},6)`)),
     computed({ id: "value", label: "Value", type: "money", format: "#,##0.00", width: 10, help: "Of a receipt: amount by price." },
-      (r) => blankIf([`${r.here("kind")}<>"receipt"`, `NOT(ISNUMBER(${r.here("amount")}))`, `NOT(ISNUMBER(${r.here("price")}))`], `ROUND(${r.here("amount")}*${r.here("price")},2)`)),
+      (r) => blankIf([`${r.here("kind")}<>"receipt"`, `NOT(ISNUMBER(${r.here("amount")}))`, `NOT(ISNUMBER(${r.here("price")}))`], toTheCent(`${r.here("amount")}*${r.here("price")}`))),
     helper({ id: "day", label: "Day number", type: "whole number", format: "0", width: 9, help: "The day without its time." },
       (r) => blankIf([`NOT(ISNUMBER(${r.here("when")}))`], `INT(${r.here("when")})`)),
     helper({ id: "countBefore", label: "Count before", type: "whole number", format: "0", width: 9, help: "Day of the concentrate's last count before this day; 0 if none." },

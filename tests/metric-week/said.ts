@@ -8,7 +8,7 @@ const figure = /[-−+]?\d+(?:[.,]\d+)*/g;
 const unit = /\b(?:imperial gal|US gal|US fl oz|gal|mL|L|lb|kg|g|in|cm|ft²|m²)(?![\w²])|°[FC]/g;
 
 /** A sentence without its figures and units. */
-export function plain(text: string): string {
+function plain(text: string): string {
   return text.replaceAll(figure, "#").replaceAll(unit, "unit").replaceAll(/# unit \(# unit\)/g, "# unit");
 }
 

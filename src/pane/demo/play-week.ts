@@ -33,7 +33,7 @@ export interface Played {
   readonly log: LogSnapshot;
 }
 
-export interface Week {
+interface Week {
   readonly system: UnitSystem;
   /** What the log holds before the first entry. */
   readonly shop: LogContent;

@@ -54,5 +54,6 @@ export const weekShop: LogContent = {
     people,
     itemCounts: claims.map(({ claim }) => ({ claim })),
     stockBalance: [{ concentrate: "CN-1", leadDays: 4, safety: 5 }],
+    monthEnd: [{ concentrate: "CN-1", month: serialOf("2027-03-01") }],
   },
 };

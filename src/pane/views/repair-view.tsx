@@ -15,7 +15,7 @@ interface Props {
 }
 
 /** Writes the log's formulas anew and tells what that replaced. */
-export function RepairView({ children, onRepaired }: Props): React.JSX.Element {
+function RepairView({ children, onRepaired }: Props): React.JSX.Element {
   const page = usePageStyles();
   const work = useLongWork();
   const [report, setReport] = useState<BuildReport>();

@@ -42,11 +42,13 @@ class HeadersFootersObject extends NotedObject<Excel.HeaderFooterGroup> implemen
   get defaultForAllPages(): Excel.HeaderFooter { return this.part("defaultForAllPages", () => new HeaderFooterObject(this.requests, "HeaderFooter", this).face); }
 }
 
+const margins = ["leftMargin", "rightMargin", "topMargin", "bottomMargin", "headerMargin", "footerMargin"] as const;
+
 export class PageLayoutObject
   extends NotedObject<Excel.PageLayout>
-  implements Pick<Excel.PageLayout, "orientation" | "zoom" | "headersFooters" | "setPrintTitleRows" | "setPrintTitleColumns" | "setPrintArea" | "centerHorizontally" | "paperSize">
+  implements Pick<Excel.PageLayout, "orientation" | "zoom" | "headersFooters" | "setPrintTitleRows" | "setPrintTitleColumns" | "setPrintArea" | "centerHorizontally" | "paperSize" | (typeof margins)[number]>
 {
-  protected readonly scalars = ["orientation", "zoom", "centerHorizontally", "paperSize", "printTitleRows", "printTitleColumns", "printArea"];
+  protected readonly scalars = ["orientation", "zoom", "centerHorizontally", "paperSize", "printTitleRows", "printTitleColumns", "printArea", ...margins];
 
   constructor(requests: Requests, worksheet: ClientObject<string, object>) {
     super(requests, "PageLayout", worksheet);
@@ -60,6 +62,19 @@ export class PageLayoutObject
   set centerHorizontally(center: boolean) { this.note("centerHorizontally", center); }
   get paperSize(): Excel.PaperType { return this.loadedValue("paperSize") as Excel.PaperType; }
   set paperSize(size: Excel.PageLayout["paperSize"]) { this.note("paperSize", size); }
+
+  get leftMargin(): number { return this.loadedValue("leftMargin") as number; }
+  set leftMargin(points: number) { this.note("leftMargin", points); }
+  get rightMargin(): number { return this.loadedValue("rightMargin") as number; }
+  set rightMargin(points: number) { this.note("rightMargin", points); }
+  get topMargin(): number { return this.loadedValue("topMargin") as number; }
+  set topMargin(points: number) { this.note("topMargin", points); }
+  get bottomMargin(): number { return this.loadedValue("bottomMargin") as number; }
+  set bottomMargin(points: number) { this.note("bottomMargin", points); }
+  get headerMargin(): number { return this.loadedValue("headerMargin") as number; }
+  set headerMargin(points: number) { this.note("headerMargin", points); }
+  get footerMargin(): number { return this.loadedValue("footerMargin") as number; }
+  set footerMargin(points: number) { this.note("footerMargin", points); }
 
   get headersFooters(): Excel.HeaderFooterGroup { return this.part("headersFooters", () => new HeadersFootersObject(this.requests, "HeaderFooterGroup", this).face); }
 
