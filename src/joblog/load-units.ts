@@ -8,12 +8,12 @@ const [yes] = yesNo;
 
 /** What a load counts for by each of the three bases of a share. */
 export const loadUnits: readonly ComputedColumn[] = [
-  computed({ id: "counted", label: "Baskets counted", type: "number", format: "0.##", width: 9, help: "Baskets that a share counts: none for a rework." },
+  computed({ id: "counted", label: "Baskets counted", type: "number", format: "General", width: 9, help: "Baskets that a share counts: none for a rework." },
     (r) => blankIf([`NOT(ISNUMBER(${r.here("baskets")}))`], `IF(${r.here("rework")}=${quoted(yes)},0,${r.here("baskets")})`)),
-  computed({ id: "weighted", label: "Soil-weighted", type: "number", format: "0.##", width: 9, help: "Baskets counted, times the weight of the soil from the Shop sheet." },
+  computed({ id: "weighted", label: "Soil-weighted", type: "number", format: "General", width: 9, help: "Baskets counted, times the weight of the soil from the Shop sheet." },
     (r) => blankIf([`${r.here("counted")}=""`, `${r.here("soil")}=""`],
       `${r.here("counted")}*IF(${r.here("soil")}="light",${r.named("weightLight")},IF(${r.here("soil")}="medium",${r.named("weightMedium")},${r.named("weightHeavy")}))`)),
-  computed({ id: "basketMinutes", label: "Basket-minutes", type: "number", format: "0.#", width: 9, help: "Baskets counted, times the minutes in the bath." },
+  computed({ id: "basketMinutes", label: "Basket-minutes", type: "number", format: "General", width: 9, help: "Baskets counted, times the minutes in the bath." },
     (r) => blankIf([`${r.here("counted")}=""`, `NOT(ISNUMBER(${r.here("minutes")}))`], `${r.here("counted")}*${r.here("minutes")}`)),
 ];
 

@@ -73,7 +73,7 @@ export const monthEndTable: TableDefinition = {
     line({ id: "difference", label: "Count difference", ...amount, help: "What the month's counts found more, or less where it is negative, than the book." },
       (r) => `IF(OR(NOT(ISNUMBER(${r.here("opening")})),NOT(ISNUMBER(${r.here("closing")}))),"",ROUND(${r.here("closing")}-${r.here("opening")}-${r.here("received")}+${r.here("usedForClaims")}+${r.here("usedByShop")}+${r.here("usedForNobody")}+${r.here("issued")},6))`),
     line({ id: "closing", label: "Closing", ...amount, help: "By the book as the month ends, from its last count." }, (r) => bookAt(r, "closingCount", "until")),
-    line({ id: "costForClaims", label: "Cost to claims", ...money, help: "What Additions priced on the claims' account." }, (r) => poured(r, account(r, toClaims), "cost")),
+    line({ id: "costForClaims", label: "Cost to claims", ...money, width: 12, help: "What Additions priced on the claims' account." }, (r) => poured(r, account(r, toClaims), "cost")),
     line({ id: "costToShop", label: "Cost to the shop", ...money, help: "What Additions priced on the shop's account." }, (r) => poured(r, account(r, toShop), "cost")),
     line({ id: "closingValue", label: "Closing value", ...money, help: "Closing at the price on the Job sheet, the one that Additions are priced by." },
       (r) => `IF(OR(NOT(ISNUMBER(${r.here("closing")})),${r.here("price")}=""),"",${toTheCent(`${r.here("closing")}*${r.here("price")}`)})`),

@@ -12,7 +12,7 @@ function itsLoads(r: References): string {
 }
 
 function units(id: string, label: string, of: string, help: string): ComputedColumn {
-  return computed({ id, label, type: "number", format: "0.##", width: 9, help },
+  return computed({ id, label, type: "number", format: "General", width: 9, help },
     (r) => blankIf([`${r.here("claim")}=""`, `${r.named("shareBath")}=""`], `SUMIFS(${r.all("loads", of)},${itsLoads(r)})`));
 }
 
@@ -29,8 +29,8 @@ export const shares: TableDefinition = {
   emptyRows: 3,
   columns: [
     keyInput({ id: "claim", label: "Claim", width: 14, required: true, from: ["claims", "claim"], help: "Every claim that was in the bath, once." }),
-    numberInput({ id: "units", label: "Units", limits: between(0, 1_000_000), format: "0.##", width: 9, help: "Only where the loads were not logged: counted by the basis chosen above, rework left out. Blank: from Loads." }),
-    computed({ id: "unitsUsed", label: "Units used", type: "number", format: "0.##", width: 9, help: "Typed units, or else those of the basis chosen." },
+    numberInput({ id: "units", label: "Units", limits: between(0, 1_000_000), format: "General", width: 9, help: "Only where the loads were not logged: counted by the basis chosen above, rework left out. Blank: from Loads." }),
+    computed({ id: "unitsUsed", label: "Units used", type: "number", format: "General", width: 9, help: "Typed units, or else those of the basis chosen." },
       (r) => blankIf([`${r.here("claim")}=""`], `IF(${r.here("units")}<>"",IF(ISNUMBER(${r.here("units")}),${r.here("units")},""),${byBasis(r, r.here("baskets"), r.here("weightedBaskets"), r.here("basketMinutes"))})`)),
     computed({ id: "weight", label: "Part of all", type: "share", format: "0.0%", width: 9, help: "This claim's units of all units." },
       (r) => blankIf([`NOT(ISNUMBER(${r.here("unitsUsed")}))`, `SUM(${r.all("shares", "unitsUsed")})=0`], `${r.here("unitsUsed")}/SUM(${r.all("shares", "unitsUsed")})`)),

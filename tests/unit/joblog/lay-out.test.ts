@@ -141,6 +141,12 @@ describe("laying out the log", () => {
     expect(charts.tables[0]?.area.column).toBeGreaterThan(charts.lastPrintedColumn);
   });
 
+  it("leaves no bare point behind a whole number, as a format of optional decimals alone would", () => {
+    const formats = jobLog.sheets.flatMap((sheet) => [...sheet.fields, ...sheet.tables.flatMap((table) => table.columns)]).map(({ format }) => format ?? "");
+    expect(formats.filter((format) => /\.#/.test(format))).toEqual([]);
+    expect(formats.filter((format) => format.includes("."))).not.toEqual([]);
+  });
+
   it("prints the caution in every footer and no helper column", () => {
     for (const sheet of demo.sheets) {
       expect(sheet.footer).toBe("Arithmetic aid. The label, SDS and permit win.");

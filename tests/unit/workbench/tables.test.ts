@@ -94,6 +94,25 @@ describe("a table", () => {
     expect(host.workbook.validations.refusalAt(cell)).toEqual(expect.objectContaining({ title: "Rate", message: "0 to 1." }));
   });
 
+  it("offers a new row in every list of choices that covers its column", async () => {
+    const host = await salesHost();
+    await host.Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.add("Choice");
+      for (const [cell, source] of [["A1", "='Sheet1'!$A$2:$A$4"], ["A2", "='Sheet1'!$A$2:$A$3"]] as const) {
+        sheet.getRange(cell).dataValidation.rule = { list: { inCellDropDown: true, source } };
+      }
+      await context.sync();
+    });
+    type(host, 4, 0, "Rob");
+    const sources = await host.Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Choice");
+      const found = ["A1", "A2"].map((cell) => sheet.getRange(cell).dataValidation.load("rule"));
+      await context.sync();
+      return found.map(({ rule }) => rule.list?.source);
+    });
+    expect(sources).toEqual(["=Sheet1!$A$2:$A$5", "='Sheet1'!$A$2:$A$3"]);
+  });
+
   it("keeps its formulas when rows are inserted above or within it", async () => {
     const host = await salesHost();
     const sheetId = host.model.getters.getActiveSheetId();

@@ -9,6 +9,7 @@ import type { Grid } from "./grid.ts";
 import { extendRules } from "./rules.ts";
 import type { CalculatedColumn, TableChange, TableRecord } from "./table-record.ts";
 import type { Tables } from "./tables.ts";
+import type { Validations } from "./validations.ts";
 
 interface Parts {
   readonly library: OSpreadsheet;
@@ -17,6 +18,7 @@ interface Parts {
   readonly formulas: FormulaKeeper;
   readonly tables: Tables;
   readonly charts: Charts;
+  readonly validations: Validations;
 }
 
 function grewAtItsEnd({ table: { area }, before }: TableChange): boolean {
@@ -77,6 +79,7 @@ export class TableGrowth {
     before.headers.forEach((_, index) => { this.noteColumn(table, index, before.area.rows - 1); });
     for (let row = table.area.row + before.area.rows; row < table.area.row + table.area.rows; row += 1) this.fillRow(table, row);
     extendRules(this.parts.grid, table.area, before.area.rows);
+    this.parts.validations.stretchLists(table.area, before.area.rows);
     stretchCharts(this.parts.grid, this.parts.charts, table.area, before.area.rows);
   }
 

@@ -1,7 +1,8 @@
-import type { Area, Cell } from "../address.ts";
+import { areaText, sheetPrefix, type Area, type Cell } from "../address.ts";
 import { ExcelError } from "../excel-error.ts";
 import type { ValidationCriterion, ValidationRule } from "../library.ts";
 import { positionOf, zoneOf, type Grid } from "./grid.ts";
+import { stretchedRange } from "./stretched-range.ts";
 
 /** What belongs to a rule in Excel and not in the grid: alert, prompt and the rule as it was given. */
 export type ValidationWords = Readonly<Record<string, unknown>>;
@@ -66,6 +67,25 @@ export class Validations {
   /** The alert of the rule over a cell, if it has one. */
   refusalAt(cell: Cell): RefusalWords | undefined {
     return this.wordsAt(cell)?.["errorAlert"] as RefusalWords | undefined;
+  }
+
+  /** A list of choices that covers a table's column down to its last row offers its new rows too, as in Excel. */
+  stretchLists(table: Area, formerRows: number): void {
+    const { getters } = this.grid.model;
+    for (const sheetId of getters.getSheetIds()) {
+      for (const { id, ranges, criterion, isBlocking } of [...getters.getDataValidationRules(sheetId)]) {
+        const [source] = criterion.values;
+        const wider = criterion.type === "isValueInRange" && source !== undefined ? stretchedRange(this.grid, source, table, formerRows, sheetId) : undefined;
+        if (wider === undefined) continue;
+        const list = sheetPrefix(getters.getSheetName(wider.sheet)) + areaText(wider, true);
+        this.grid.do("ADD_DATA_VALIDATION_RULE", {
+          sheetId,
+          ranges: ranges.map(({ zone }) => getters.getRangeDataFromZone(sheetId, zone)),
+          rule: { id, criterion: { ...criterion, values: [list] }, ...(isBlocking === undefined ? {} : { isBlocking }) },
+        });
+        if (this.words.has(id)) this.words.set(id, { ...this.words.get(id), rule: { list: { inCellDropDown: true, source: `=${list}` } } });
+      }
+    }
   }
 
   /** Takes away every rule that lies wholly within the area. */

@@ -53,7 +53,7 @@ export class Workbook {
     this.validations = new Validations(this.grid);
     this.charts = new Charts(this.grid);
     this.chartScale = new ChartScale(this.grid, this.charts);
-    this.growth = new TableGrowth({ library, charts: this.charts, grid: this.grid, cells: this.cells, formulas: this.formulas, tables: this.tables });
+    this.growth = new TableGrowth({ library, charts: this.charts, grid: this.grid, cells: this.cells, formulas: this.formulas, tables: this.tables, validations: this.validations });
     this.formats = new NumberFormats(library, this.grid);
     this.changes = new ChangeLog({ grid: this.grid, formulas: this.formulas, tables: this.tables, growth: this.growth, perform: (work) => { this.perform(work); } });
   }
