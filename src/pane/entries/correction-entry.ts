@@ -91,7 +91,7 @@ export const correctionEntry: EntryForm = {
   title: entryNames.correction,
   purpose: "A slip in an earlier entry, or an outcome that changed; the note keeps what stood there.",
   submit: "Record correction",
-  caution: "Only what was written down wrong or changed since. A meter’s drift is taken out by the meter check, never by hand.",
+  caution: "Only what was written down wrong or changed since. A pH as read stays as it was written: take another reading, and say in the note what was wrong. A meter’s drift is taken out by the meter check.",
   groups,
   proposals: (typed, { log }) => {
     const chosen = chosenRow(log, typed);

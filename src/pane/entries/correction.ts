@@ -33,8 +33,11 @@ export const correctionKey = ({ table, row }: ChosenRow, id: string): string => 
 
 export const correctionLabel = (table: TableId, id: string): string => inputColumn(table, id).label;
 
-/** Columns of a row that may change: not its key, by which other rows and receipts find it. */
-export const correctedIds = (table: TableId): readonly string[] => inputIds(table).slice(1);
+/** What the meter showed is never overwritten: a drift is taken out beside it, a misreading gets another reading. */
+const asRead: Readonly<Partial<Record<TableId, string>>> = { readings: "ph" };
+
+/** Columns of a row that may change: not its key, by which other rows and receipts find it, and no pH as read. */
+export const correctedIds = (table: TableId): readonly string[] => inputIds(table).slice(1).filter((id) => id !== asRead[table]);
 
 export function correctionOf(chosen: ChosenRow, filled: FilledFields, values: Draft): Correction {
   const { table, row } = chosen;

@@ -45,16 +45,23 @@ describe("the correction form", () => {
   });
 
   test("writes only what differs, and the note keeps what stood there, when and why", async () => {
-    const filled = correct("Reading", "R001", { ph: "11,40" });
+    const filled = correct("Reading", "R001", { temperature: "77,5" });
     expect(problemsOf(filled)).toEqual([]);
-    const before = findRow(log, "readings", "id", "R001")?.cells["ph"];
-    expect(said(filled)).toContain(`pH as read: ${String(before)} becomes 11,40.`);
+    const before = findRow(log, "readings", "id", "R001")?.cells["temperature"];
+    expect(said(filled)).toContain(`Sample: ${String(before)} becomes 77,5.`);
     const receipt = await recordCorrection.run(filled.meaning);
     const after = findRow(await present(), "readings", "id", "R001")?.cells;
-    expect(after?.["ph"]).toBe(11.4);
-    expect(after?.["note"]).toContain(`corrected 2027-03-08 08:50: pH as read was ${String(before)} (misread)`);
+    expect(after?.["temperature"]).toBe(77.5);
+    expect(after?.["note"]).toContain(`corrected 2027-03-08 08:50: Sample was ${String(before)} (misread)`);
     await takeBack(receipt);
     expect(await present()).toEqual(log);
+  });
+
+  test("never offers the pH as read, and what is given for it all the same changes nothing", () => {
+    const filled = correct("Reading", "R001", { ph: "11.40" });
+    expect(filled.groups.flatMap(({ fields }) => fields.map(({ column }) => column.id))).not.toContain("ph");
+    expect(filled.groups.flatMap(({ fields }) => fields.map(({ column }) => column.id))).toContain("temperature");
+    expect(problemsOf(filled)).toEqual(["Nothing differs from the log yet."]);
   });
 
   test("changes the outcome of an item that was closed, and empties it again", () => {
@@ -69,7 +76,7 @@ describe("the correction form", () => {
   });
 
   test("refuses what the entry's own form refuses", () => {
-    expect(problemsOf(correct("Reading", "R001", { ph: "15" }))[0]).toMatch(/"15" is out of range/);
+    expect(problemsOf(correct("Reading", "R001", { temperature: "900" }))[0]).toMatch(/"900" is out of range/);
     expect(problemsOf(correct("Reading", "R001", { when: "2030-03-01T08:00" }))[0]).toMatch(/still to come/);
     expect(problemsOf(correct("Reading", "R001", { when: "2027-02-01T08:00" }))[0]).toMatch(/before the bath was opened/);
     expect(problemsOf(correct("Reading", "R001", { level: "60" }))[0]).toMatch(/above the tank's rim/);
@@ -88,7 +95,7 @@ describe("the correction form", () => {
   });
 
   test("never writes to another row what was typed for one", () => {
-    const first = correct("Reading", "R001", { ph: "11.40" });
+    const first = correct("Reading", "R001", { temperature: "77.5" });
     const second = rowNames(log, { entryTable: "Reading" }).find((name) => name.startsWith("R002")) ?? "";
     expect(problemsOf(fill(correctionEntry, log, { ...first.values, entryRow: second }))).toEqual(["Nothing differs from the log yet."]);
   });
