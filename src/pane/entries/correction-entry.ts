@@ -44,7 +44,8 @@ function cellsOf(correction: Correction, why: string | undefined, context: Entry
 
 function problemsOf(chosen: ChosenRow, correction: Correction, why: string | undefined, context: EntryContext): readonly FieldProblem[] {
   const { changed } = correction;
-  if (changed.length === 0) return [{ key: rowKey, message: "Nothing differs from the log yet." }];
+  const [first = ""] = correctedIds(chosen.table);
+  if (changed.length === 0) return [{ key: correctionKey(chosen, first), message: "Nothing differs from the log yet." }];
   const unsaid = why === undefined && hasNote(chosen) && changed.some((id) => id !== "note");
   return [
     ...correctionProblems(correction, context).map(({ key, message }) => ({ key: correctionKey(chosen, key), message })),
