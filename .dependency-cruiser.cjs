@@ -13,7 +13,7 @@ module.exports = {
     { name: "no-unresolved", severity: "error", from: {}, to: { couldNotResolve: true } },
     layer("core-stands-alone", "src/core", ["src/core/"]),
     layer("functions-see-core", "functions", ["functions/", "src/core/"]),
-    layer("joblog-sees-core", "src/joblog", ["src/joblog/", "src/core/"]),
+    layer("joblog-sees-functions-and-core", "src/joblog", ["src/joblog/", "functions/", "src/core/"]),
     layer("files-see-joblog", "src/files", ["src/files/", "src/joblog/", "src/core/"]),
     layer("excel-sees-functions-joblog-and-copies", "src/excel", ["src/excel/", "functions/", "src/joblog/", "src/core/", "src/files/(hand-off|unpack)\\."]),
     layer("pane-sees-everything-but-the-hosts", "src/pane", ["src/pane/", "functions/", "src/joblog/", "src/core/", "src/excel/"]),

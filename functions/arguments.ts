@@ -6,14 +6,14 @@ import type { Argument, CellValue } from "./define-function.ts";
 import type { PH } from "../src/core/units/quantity.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
 
-type About = Pick<Argument<unknown>, "name" | "help" | "unit" | "optional" | "choices">;
+type About<Name extends string> = Pick<Argument<unknown, Name>, "name" | "help" | "unit" | "optional" | "choices">;
 
-function oneCell<Value>(about: About, fromCell: (cell: CellValue) => Value): Argument<Value> {
+function oneCell<Value, const Name extends string>(about: About<Name>, fromCell: (cell: CellValue) => Value): Argument<Value, Name> {
   return { excelType: "any", dimensionality: "scalar", ...about, read: (input) => fromCell(singleCell(about.name, input)) };
 }
 
 /** A required plain number for which 0 makes no sense. */
-export function positiveNumber(name: string, help: string, unit: string): Argument<number> {
+export function positiveNumber<const Name extends string>(name: Name, help: string, unit: string): Argument<number, Name> {
   return oneCell({ name, help, unit, optional: false }, (cell) => {
     if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
     return numberFrom(name, cell);
@@ -21,13 +21,13 @@ export function positiveNumber(name: string, help: string, unit: string): Argume
 }
 
 /** A pH reading; 0 and blank are refused alike, since no bath reads 0. */
-export function phReading(name: string, help: string): Argument<PH> {
+export function phReading<const Name extends string>(name: Name, help: string): Argument<PH, Name> {
   const number = positiveNumber(name, help, "pH");
   return { ...number, read: (input, call) => ph(number.read(input, call)) };
 }
 
 /** A required plain number that may be 0; a cell that is blank for certain is refused. */
-export function anyNumber(name: string, help: string): Argument<number> {
+export function anyNumber<const Name extends string>(name: Name, help: string): Argument<number, Name> {
   return oneCell({ name, help, optional: false }, (cell) => {
     if (isBlank(cell)) refuse(name, "is blank.");
     return numberFrom(name, cell);
@@ -35,7 +35,7 @@ export function anyNumber(name: string, help: string): Argument<number> {
 }
 
 /** An optional plain number; blank, 0 and left out all mean the default. */
-export function optionalNumber(name: string, help: string, unit: string, fallback: number): Argument<number> {
+export function optionalNumber<const Name extends string>(name: Name, help: string, unit: string, fallback: number): Argument<number, Name> {
   return oneCell({ name, help, unit, optional: true }, (cell) => (isBlankOrZero(cell) ? fallback : numberFrom(name, cell)));
 }
 
@@ -57,43 +57,43 @@ function choiceReader<Choice extends string>(
 }
 
 /** Excel offers the words of a text parameter while a formula is typed. */
-function oneOf<Value>(about: About, fromCell: (cell: CellValue) => Value): Argument<Value> {
+function oneOf<Value, const Name extends string>(about: About<Name>, fromCell: (cell: CellValue) => Value): Argument<Value, Name> {
   return { ...oneCell(about, fromCell), excelType: "string" };
 }
 
 /** A required word out of a few. */
-export function requiredChoice<Choice extends string>(
-  name: string,
+export function requiredChoice<Choice extends string, const Name extends string>(
+  name: Name,
   help: string,
   choices: readonly Choice[],
   alsoRead: AlsoRead<Choice> = {},
-): Argument<Choice> {
+): Argument<Choice, Name> {
   const read = choiceReader(name, choices, alsoRead);
   return oneOf({ name, help, optional: false, choices }, (cell) => read(cell) ?? refuse(name, "is blank."));
 }
 
 /** An optional word out of a few; blank and left out mean "not given". */
-export function optionalChoice<Choice extends string>(
-  name: string,
+export function optionalChoice<Choice extends string, const Name extends string>(
+  name: Name,
   help: string,
   choices: readonly Choice[],
-): Argument<Choice | undefined> {
+): Argument<Choice | undefined, Name> {
   return oneOf({ name, help, optional: true, choices }, choiceReader(name, choices, {}));
 }
 
 /** An optional word out of a few; blank and left out mean the fallback. */
-export function choice<Choice extends string>(
-  name: string,
+export function choice<Choice extends string, const Name extends string>(
+  name: Name,
   help: string,
   choices: readonly Choice[],
   fallback: NoInfer<Choice>,
-): Argument<Choice> {
+): Argument<Choice, Name> {
   const given = optionalChoice(name, help, choices);
   return { ...given, read: (input, call) => given.read(input, call) ?? fallback };
 }
 
 /** A required text. */
-export function word(name: string, help: string): Argument<string> {
+export function word<const Name extends string>(name: Name, help: string): Argument<string, Name> {
   return oneCell({ name, help, optional: false }, (cell) => {
     if (typeof cell !== "string") return refuse(name, isBlankOrZero(cell) ? "is blank." : "must be a word in quotes.");
     const text = cell.trim();
@@ -102,7 +102,7 @@ export function word(name: string, help: string): Argument<string> {
 }
 
 /** The last argument of every function that takes everyday units. `evaluate` reads it first. */
-export const system: Argument<UnitSystem> = choice(
+export const system: Argument<UnitSystem, "system"> = choice(
   "system",
   "US (default), metric or imperial: the unit of bare numbers and of the result",
   unitSystems,

@@ -28,7 +28,7 @@ function read(input: CellInput): Builder {
 }
 
 /** What makes the concentrate alkaline: a word, or the safety data sheet's list as two columns. */
-export const builder: Argument<Builder> = {
+export const builder: Argument<Builder, "builder"> = {
   name,
   help: "what makes the concentrate alkaline: hydroxide, silicate, carbonate, phosphate or unknown (default); or two columns from the SDS: component, % by weight",
   excelType: "any",

@@ -31,8 +31,8 @@ export interface CallContext {
 }
 
 /** One argument: how it stands in functions.json and how its cell becomes a checked value. */
-export interface Argument<Value> {
-  readonly name: string;
+export interface Argument<Value, Name extends string = string> {
+  readonly name: Name;
   readonly help: string;
   /** The unit of a bare number, in words; absent where the argument is not a quantity. */
   readonly unit?: string;
@@ -94,10 +94,15 @@ interface TypedFunction<Arguments extends readonly Argument<unknown>[]> extends 
   readonly compute: (values: ValuesOf<Arguments>, call: CallContext) => CellValue | CellMatrix;
 }
 
+/** A definition that still knows its arguments' names, for calls that give them by name. */
+export interface DefinedFunction<Arguments extends readonly Argument<unknown>[]> extends WorksheetFunction {
+  readonly arguments: Arguments;
+}
+
 /** Lets a definition's `compute` know the types that its arguments read; the catalogue forgets them again. */
 export function defineFunction<const Arguments extends readonly Argument<unknown>[]>(
   definition: TypedFunction<Arguments>,
-): WorksheetFunction {
+): DefinedFunction<Arguments> {
   return {
     ...definition,
     compute: (values, call) => definition.compute(values as unknown as ValuesOf<Arguments>, call),

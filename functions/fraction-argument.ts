@@ -3,7 +3,7 @@ import { plainNumber } from "./wording.ts";
 import type { Argument } from "./define-function.ts";
 
 /** A required share of a whole: 0.75, a percent cell, or text such as "75%". A true zero is written "0%". */
-export function fraction(name: string, help: string): Argument<number> {
+export function fraction<const Name extends string>(name: Name, help: string): Argument<number, Name> {
   return {
     name,
     help,
@@ -24,7 +24,7 @@ export function fraction(name: string, help: string): Argument<number> {
 }
 
 /** A share that may be left out; blank and 0 mean the fallback. */
-export function optionalFraction(name: string, help: string, fallback: number): Argument<number> {
+export function optionalFraction<const Name extends string>(name: Name, help: string, fallback: number): Argument<number, Name> {
   const given = fraction(name, help);
   return { ...given, optional: true, read: (input, call) => (isBlankOrZero(singleCell(name, input)) ? fallback : given.read(input, call)) };
 }

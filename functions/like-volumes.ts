@@ -28,7 +28,7 @@ export function likeVolumeFrom(name: string, help: string): (cell: CellValue, ca
 }
 
 /** A required volume that must be like its neighbors: see `checkAlike`. */
-export function likeVolume(name: string, help: string): Argument<LikeVolume> {
+export function likeVolume<const Name extends string>(name: Name, help: string): Argument<LikeVolume, Name> {
   const read = likeVolumeFrom(name, help);
   return {
     name,

@@ -18,7 +18,7 @@ export function cellsOf(name: string, input: CellInput): readonly CellValue[] {
  * One column or row in which a blank, a 0 or a header is nothing, so that several lists keep their rows side
  * by side; refused where all of it is.
  */
-export function alignedList<Item>(name: string, { help, unit, read }: ListHelp<Item>): Argument<readonly (Item | undefined)[]> {
+export function alignedList<Item, const Name extends string>(name: Name, { help, unit, read }: ListHelp<Item>): Argument<readonly (Item | undefined)[], Name> {
   return {
     name,
     help,
@@ -35,7 +35,7 @@ export function alignedList<Item>(name: string, { help, unit, read }: ListHelp<I
 }
 
 /** One column or row of which only the used cells count. */
-export function list<Item>(name: string, about: ListHelp<Item>): Argument<readonly Item[]> {
+export function list<Item, const Name extends string>(name: Name, about: ListHelp<Item>): Argument<readonly Item[], Name> {
   const aligned = alignedList(name, about);
   return {
     ...aligned,

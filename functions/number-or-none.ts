@@ -2,6 +2,6 @@ import { optionalNumber } from "./arguments.ts";
 import type { Argument } from "./define-function.ts";
 
 /** A required plain number for which 0 makes sense, so that a blank is 0 too. */
-export function numberOrNone(name: string, help: string, unit: string): Argument<number> {
+export function numberOrNone<const Name extends string>(name: Name, help: string, unit: string): Argument<number, Name> {
   return { ...optionalNumber(name, help, unit, 0), optional: false };
 }

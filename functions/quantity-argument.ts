@@ -71,7 +71,7 @@ function knownUnits(kind: QuantityKind): string {
 }
 
 /** A required quantity for which 0 makes no sense: blank and 0 are refused alike. */
-export function quantity<Kind extends QuantityKind>(name: string, about: QuantityHelp<Kind>): Argument<Quantity<Kind>> {
+export function quantity<Kind extends QuantityKind, const Name extends string>(name: Name, about: QuantityHelp<Kind>): Argument<Quantity<Kind>, Name> {
   return {
     name,
     help: about.help,
@@ -88,7 +88,7 @@ export function quantity<Kind extends QuantityKind>(name: string, about: Quantit
 }
 
 /** A required column or row of quantities; blanks, zeros and headers are skipped. */
-export function quantityList<Kind extends QuantityKind>(name: string, about: QuantityHelp<Kind>): Argument<readonly Quantity<Kind>[]> {
+export function quantityList<Kind extends QuantityKind, const Name extends string>(name: Name, about: QuantityHelp<Kind>): Argument<readonly Quantity<Kind>[], Name> {
   return list(name, {
     help: about.help,
     unit: unitWords(about),
@@ -100,7 +100,7 @@ export function quantityList<Kind extends QuantityKind>(name: string, about: Qua
  * A required quantity that can truly be 0, such as the hardness of a pure water. A bare 0 may be a
  * blank cell, so a true 0 is written with its unit.
  */
-export function quantityOrWrittenZero<Kind extends QuantityKind>(name: string, about: QuantityHelp<Kind>): Argument<Quantity<Kind>> {
+export function quantityOrWrittenZero<Kind extends QuantityKind, const Name extends string>(name: Name, about: QuantityHelp<Kind>): Argument<Quantity<Kind>, Name> {
   const argument = quantity(name, about);
   return {
     ...argument,
@@ -114,10 +114,10 @@ export function quantityOrWrittenZero<Kind extends QuantityKind>(name: string, a
 }
 
 /** An optional quantity; blank, 0 and left out all mean "not given". */
-export function optionalQuantity<Kind extends QuantityKind>(
-  name: string,
+export function optionalQuantity<Kind extends QuantityKind, const Name extends string>(
+  name: Name,
   about: QuantityHelp<Kind>,
-): Argument<Quantity<Kind> | undefined> {
+): Argument<Quantity<Kind> | undefined, Name> {
   return {
     ...quantity(name, about),
     optional: true,

@@ -65,7 +65,7 @@ function strengthFrom(name: string, cell: CellValue, system: UnitSystem, fractio
   }
 }
 
-function strengthRead(name: string, help: string, fractionOf: typeof fractionFrom): Argument<VolumeFraction> {
+function strengthRead<const Name extends string>(name: Name, help: string, fractionOf: typeof fractionFrom): Argument<VolumeFraction, Name> {
   return {
     name,
     help,
@@ -82,12 +82,12 @@ function strengthRead(name: string, help: string, fractionOf: typeof fractionFro
 }
 
 /** A required strength in any of the ways that labels use, as somebody types it. */
-export function strengthArgument(name: string, help: string): Argument<VolumeFraction> {
+export function strengthArgument<const Name extends string>(name: Name, help: string): Argument<VolumeFraction, Name> {
   return strengthRead(name, help, typedFraction);
 }
 
 /** The strength of a bath as it stands: often a dose over a volume, which may come to any number, a time's too. */
-export function reachedStrength(name: string, help: string): Argument<VolumeFraction> {
+export function reachedStrength<const Name extends string>(name: Name, help: string): Argument<VolumeFraction, Name> {
   return strengthRead(name, help, fractionFrom);
 }
 

@@ -8,7 +8,7 @@ import type { Kelvin } from "../src/core/units/quantity.ts";
 const roomTemperature = kelvin(celsiusZero + 25);
 
 /** An optional temperature that is room temperature where it is left out; `what` has it. */
-export function temperatureOf(what: string): Argument<Kelvin> {
+export function temperatureOf(what: string): Argument<Kelvin, "temperature"> {
   const given = optionalQuantity("temperature", { kind: "temperature", help: `temperature of ${what}; 25 °C (77 °F) if left out` });
   return { ...given, read: (input, call) => given.read(input, call) ?? roomTemperature };
 }

@@ -15,7 +15,7 @@ export function timeFrom(name: string, cell: CellValue): number {
 }
 
 /** A required point in time: a date of Excel, which is a number of days, or a number of hours. */
-export function time(name: string, help: string): Argument<number> {
+export function time<const Name extends string>(name: Name, help: string): Argument<number, Name> {
   return {
     name,
     help,
@@ -32,6 +32,6 @@ export function time(name: string, help: string): Argument<number> {
 }
 
 /** One column or row of points in time; a blank, a 0 or a header is nothing. */
-export function timeList(name: string, help: string): Argument<readonly (number | undefined)[]> {
+export function timeList<const Name extends string>(name: Name, help: string): Argument<readonly (number | undefined)[], Name> {
   return alignedList(name, { help, unit, read: (cell) => timeFrom(name, cell) });
 }

@@ -27,6 +27,6 @@ function read(name: string, input: CellInput): Weights {
 }
 
 /** One column or row of weights; blanks and text headers are skipped. */
-export function weights(name: string, help: string): Argument<Weights> {
+export function weights<const Name extends string>(name: Name, help: string): Argument<Weights, Name> {
   return { name, help, excelType: "any", dimensionality: "matrix", optional: false, read: (input) => read(name, input) };
 }

@@ -7,7 +7,7 @@ import { quantity } from "../quantity-argument.ts";
 import { system } from "../arguments.ts";
 import type { Argument } from "../define-function.ts";
 
-const purity: Argument<number | undefined> = {
+const purity: Argument<number | undefined, "purity"> = {
   name: "purity",
   help: "acid in the product, % by weight (31.45, not 0.3145); left out: dry acids 100, hydrochloric 31.45, sulfuric 93, acetic 100",
   unit: "% by weight",

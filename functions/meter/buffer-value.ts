@@ -15,7 +15,7 @@ const standardNamed = (word: string) => standardBuffers.find((one) => one.name =
 export type BufferValue = (temperature: Kelvin) => PH;
 
 /** A required buffer: its pH as a number, or a primary standard by name. */
-export function bufferValue(name: string, help: string): Argument<BufferValue> {
+export function bufferValue<const Name extends string>(name: Name, help: string): Argument<BufferValue, Name> {
   return {
     name,
     help,

@@ -4,7 +4,7 @@ import type { Argument, CellValue } from "../define-function.ts";
 import type { MeterCheck } from "../../src/core/meter/drift.ts";
 
 /** The cells of one column or row; none where all are blank, as in a log without a check yet. */
-function cells(name: string, help: string, unit: string): Argument<readonly CellValue[]> {
+function cells<const Name extends string>(name: Name, help: string, unit: string): Argument<readonly CellValue[], Name> {
   return {
     name,
     help,

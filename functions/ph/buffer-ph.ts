@@ -21,7 +21,7 @@ function bufferOf(cell: CellValue): StandardBuffer {
   return found ?? refuse(name, askInstead(String(cell), nearestWord(text, names), `write ${known}. For another buffer read the table on its bottle.`));
 }
 
-const buffer: Argument<StandardBuffer> = {
+const buffer: Argument<StandardBuffer, "buffer"> = {
   name,
   help: "a primary standard by name or nominal pH: phthalate (4), phosphate (6.86), phosphate 7.4 (7.41), borax (9.18), carbonate (10.01), lime (12.45)",
   excelType: "string",

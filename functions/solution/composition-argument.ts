@@ -9,7 +9,7 @@ import type { Composition } from "../../src/core/solution/composition.ts";
 const name = "composition";
 
 /** What is dissolved: two columns, component and mol per kg of water. */
-export const composition: Argument<Composition> = {
+export const composition: Argument<Composition, "composition"> = {
   name,
   help: "two columns: component by formula or name, such as NaOH, Na2CO3, Na2SiO3, citric acid, CaCl2; and its amount",
   unit: "mol per kg of water",

@@ -9,7 +9,7 @@ import type { VolumeFraction } from "../../src/core/units/quantity.ts";
 
 const bathRate = reachedStrength("rate", "the bath's strength, written as in DOSE, such as 1+40; needed wherever something was dragged out or drained");
 
-const rate: Argument<VolumeFraction | undefined> = {
+const rate: Argument<VolumeFraction | undefined, "rate"> = {
   ...bathRate,
   optional: true,
   read: (input, call) => (isBlankOrZero(singleCell(bathRate.name, input)) ? undefined : bathRate.read(input, call)),

@@ -9,7 +9,7 @@ type Column = readonly (number | undefined)[];
 
 export const times = timeList("times", "when each was read, since the last addition; rows with a blank are skipped, and a time of 0 is a blank");
 
-export const timedPh: Argument<Column> = alignedList("readings", {
+export const timedPh: Argument<Column, "readings"> = alignedList("readings", {
   help: "pH at one temperature, in the same order",
   unit: "pH",
   read: numberOf("readings"),

@@ -10,7 +10,7 @@ import type { LikeVolume } from "../like-volumes.ts";
 const help = "volume of each, in the same order: bare numbers in any one unit, or texts with a unit";
 
 /** One column or row of volumes, all bare numbers or all with a unit. */
-export const volumes: Argument<readonly (LikeVolume | undefined)[]> = alignedList("volumes", { help, unit: likeUnit, read: likeVolumeFrom("volumes", help) });
+export const volumes: Argument<readonly (LikeVolume | undefined)[], "volumes"> = alignedList("volumes", { help, unit: likeUnit, read: likeVolumeFrom("volumes", help) });
 
 function noNumber(index: number): string {
   return `has no number in cell ${index + 1} of its range`;

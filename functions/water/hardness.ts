@@ -8,7 +8,7 @@ import type { Argument } from "../define-function.ts";
 import type { KilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
 
 /** Each ion may be none, but not both: two blanks are not a soft water. */
-function ion(name: string, help: string): Argument<KilogramsPerCubicMeter | undefined> {
+function ion<const Name extends string>(name: Name, help: string): Argument<KilogramsPerCubicMeter | undefined, Name> {
   return { ...optionalQuantity(name, { kind: "amount per volume", help, bareUnit: "mg/L" }), optional: false };
 }
 

@@ -30,7 +30,7 @@ export const writtenNone = "If it is truly none, write “0 mg/L”.";
 const unit = "any one unit";
 
 /** A required value of a conserved quantity in whatever unit its neighbors have. */
-export function value(name: string, help: string): Argument<number> {
+export function value<const Name extends string>(name: Name, help: string): Argument<number, Name> {
   return {
     name,
     help,
@@ -47,6 +47,6 @@ export function value(name: string, help: string): Argument<number> {
 }
 
 /** One column or row of such values; a blank, a bare 0 or a header is nothing. */
-export function valueList(name: string, help: string): Argument<readonly (number | undefined)[]> {
+export function valueList<const Name extends string>(name: Name, help: string): Argument<readonly (number | undefined)[], Name> {
   return alignedList(name, { help, unit, read: (cell) => valueFrom(name, cell) });
 }

@@ -1,4 +1,5 @@
-import type { ColumnDefinition, LogDefinition, LogRow, TableDefinition, TableId } from "../joblog/definition.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, TableDefinition } from "../joblog/definition.ts";
+import type { TableId } from "../joblog/formula/log-types.ts";
 import { headerOf } from "../joblog/headers.ts";
 import { unitSystems } from "../core/units/unit-system.ts";
 import { LogProblem } from "./office-problems.ts";

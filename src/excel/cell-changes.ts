@@ -1,4 +1,5 @@
-import type { ColumnDefinition, LogDefinition, RowValue, TableId } from "../joblog/definition.ts";
+import type { ColumnDefinition, LogDefinition, RowValue } from "../joblog/definition.ts";
+import type { TableId } from "../joblog/formula/log-types.ts";
 import { findField } from "../joblog/references.ts";
 import { refuseIfLocked, tableOf } from "./append-ground.ts";
 import { cellValue } from "./cell-text.ts";

@@ -1,7 +1,7 @@
 /** What the kept sheets of a log lack, and what an earlier version could not have. */
 import { releasedShapes } from "../joblog/released-shapes.ts";
 import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../joblog/plan.ts";
-import type { TableId } from "../joblog/definition.ts";
+import type { TableId } from "../joblog/formula/log-types.ts";
 import { DamagedLog, NewerLog } from "./log-problems.ts";
 import { refuseRenamedTables } from "./foreign-tables.ts";
 import { LogProblem } from "./office-problems.ts";

@@ -1,4 +1,5 @@
-import type { LogDefinition, RowValue, TableDefinition, TableId } from "../joblog/definition.ts";
+import type { LogDefinition, RowValue, TableDefinition } from "../joblog/definition.ts";
+import type { TableId } from "../joblog/formula/log-types.ts";
 import type { LogSnapshot, SnapshotRow } from "../joblog/log-snapshot.ts";
 import { findField } from "../joblog/references.ts";
 import { DamagedLog, NewerLog, OlderLog } from "./log-problems.ts";

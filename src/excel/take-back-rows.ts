@@ -1,4 +1,5 @@
-import type { ColumnDefinition, LogDefinition, LogRow, RowValue, TableId } from "../joblog/definition.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../joblog/definition.ts";
+import type { TableId } from "../joblog/formula/log-types.ts";
 import { findField } from "../joblog/references.ts";
 import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-ground.ts";
 import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";

@@ -1,4 +1,5 @@
-import type { RowValue, TableId } from "./definition.ts";
+import type { RowValue } from "./definition.ts";
+import type { TableId } from "./formula/log-types.ts";
 import type { LogSnapshot, SnapshotRow } from "./log-snapshot.ts";
 
 /** A row as figures and words: what is blank or of the other type is undefined. */

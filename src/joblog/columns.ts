@@ -1,4 +1,8 @@
-import type { ChoiceSource, ComputedColumn, InputColumn, LimitsOf, References, TableId, UnitOf } from "./definition.ts";
+import type { ChoiceSource, ComputedColumn, FieldDefinition, InputColumn, LimitsOf, References, UnitOf } from "./definition.ts";
+import type { TableId } from "./formula/log-types.ts";
+import { nodeOf, type Value } from "./formula/expression.ts";
+import { formulaText } from "./formula/formula-text.ts";
+import type { Log, Row } from "./formula/log-names.ts";
 
 type Common = Pick<InputColumn, "id" | "label" | "width" | "help">;
 
@@ -50,7 +54,7 @@ export function keyInput({ required = false, from, ...rest }: Typed & { readonly
   return { role: "input", type: "choice", required, choices, ...rest };
 }
 
-type Computed = Common & Pick<ComputedColumn, "type" | "format" | "unit">;
+type Computed = Common & Pick<ComputedColumn, "type" | "format" | "unit" | "words">;
 
 /** A formula without its "="; every computed cell of the log starts with one. */
 export function computed(rest: Computed, formula: (reference: References) => string): ComputedColumn {
@@ -60,4 +64,25 @@ export function computed(rest: Computed, formula: (reference: References) => str
 /** A computed column that only formulas, charts or formats look at. */
 export function helper(rest: Computed, formula: (reference: References) => string): ComputedColumn {
   return { ...computed(rest, formula), helper: true };
+}
+
+interface ColumnsOf<Table extends TableId> {
+  readonly computed: (rest: Computed, formula: (row: Row<Table>, log: Log) => Value) => ComputedColumn;
+  /** A computed column that only formulas, charts or formats look at. */
+  readonly helper: (rest: Computed, formula: (row: Row<Table>, log: Log) => Value) => ComputedColumn;
+}
+
+/** Makers of the computed columns of a table: their formulas know its columns and those of every other table by id. */
+export function columnsOf<Table extends TableId>(): ColumnsOf<Table> {
+  const column = (rest: Computed, formula: (row: Row<Table>, log: Log) => Value): ComputedColumn => ({
+    role: "computed",
+    ...rest,
+    formula: (reference) => `=${formulaText(nodeOf(formula(reference.row as Row<Table>, reference.log)), reference)}`,
+  });
+  return { computed: column, helper: (rest, formula) => ({ ...column(rest, formula), helper: true }) };
+}
+
+/** The formula of a named cell. */
+export function workedOut(formula: (log: Log) => Value): NonNullable<FieldDefinition["formula"]> {
+  return (reference) => `=${formulaText(nodeOf(formula(reference.log)), reference)}`;
 }

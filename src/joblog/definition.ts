@@ -3,6 +3,9 @@
  * cells and charts. `layOut` turns the description into a `WorkbookPlan`; both writers copy that.
  */
 import type { UnitSystem } from "../core/units/unit-system.ts";
+import type { Expression } from "./formula/expression.ts";
+import type { Log } from "./formula/log-names.ts";
+import type { TableId } from "./formula/log-types.ts";
 
 /** What a column or field holds; decides cell format, validation and how a form reads it. */
 export type ContentType =
@@ -63,6 +66,8 @@ export interface ComputedColumn extends ColumnBase {
   readonly role: "computed";
   /** Formula as Excel shows it (leading "=", US separators, full-form structured references), given the headers. */
   readonly formula: (reference: References) => string;
+  /** The words that it can hold, where they are few. */
+  readonly words?: readonly string[];
   /** Helper columns stand at the right edge in quiet type: they feed charts and conditional formats. */
   readonly helper?: boolean;
 }
@@ -81,41 +86,11 @@ export interface References {
   readonly header: (table: TableId, column: string) => string;
   /** A named cell of the log. */
   readonly named: (field: string) => string;
+  /** This row's cells as formulas take them, by column id; a field stands in no row. */
+  readonly row: Readonly<Record<string, Expression>>;
+  /** Tables and named cells as formulas take them. */
+  readonly log: Log;
 }
-
-export type TableId =
-  | "people"
-  | "claims"
-  | "tanks"
-  | "waters"
-  | "concentrates"
-  | "baths"
-  | "chartLines"
-  | "benchTests"
-  | "readings"
-  | "additions"
-  | "loads"
-  | "items"
-  | "itemCounts"
-  | "meterChecks"
-  | "care"
-  | "stockMoves"
-  | "monthEnd"
-  | "stockBalance"
-  | "releases"
-  | "costLines"
-  | "shares"
-  | "statementBaths"
-  | "statementUse"
-  | "statementTopUps"
-  | "statementCounts"
-  | "statementItems"
-  | "statementShares"
-  | "whatIfCard"
-  | "whatIfTopUps"
-  | "whatIfDoses"
-  | "whatIfWaters"
-  | "noteLines";
 
 /** Words that ask for attention get a colour as well; the words alone already say it. */
 export interface RowSignal {

@@ -1,4 +1,5 @@
-import type { References, TableId } from "./definition.ts";
+import type { References } from "./definition.ts";
+import type { TableId } from "./formula/log-types.ts";
 
 /**
  * Date-times compared inside COUNTIFS and its kin pass through text of 15 digits, so "at the same

@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { ChartDefinition, ChartSeriesDefinition, LogContent, LogDefinition, SheetDefinition, TableId } from "./definition.ts";
+import type { ChartDefinition, ChartSeriesDefinition, LogContent, LogDefinition, SheetDefinition } from "./definition.ts";
+import type { TableId } from "./formula/log-types.ts";
 import { fieldCells } from "./field-cells.ts";
 import { headerOf } from "./headers.ts";
 import { linesOf } from "./line-breaks.ts";

@@ -1,59 +1,60 @@
-import { computed, helper } from "./columns.ts";
+import { columnsOf } from "./columns.ts";
+import { all, equal, is, isBlank, isNoNumber, isNumber, isOver, isUnder, unequal } from "./formula/conditions.ts";
+import { below, countWhere } from "./formula/criteria.ts";
 import type { ComputedColumn } from "./definition.ts";
-import { at, blankIf, positionOf, quoted, where } from "./formulas.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { dividedBy, joined, plus, times } from "./formula/arithmetic.ts";
+import { lineOf, positionOf, rowAt } from "./formula/lookups.ts";
 import { loadStatement } from "./statement-keys.ts";
-import { yesNo } from "./words.ts";
 
-const [yes] = yesNo;
+const { computed, helper } = columnsOf<"loads">();
 
 /** What a load counts for by each of the three bases of a share. */
 export const loadUnits: readonly ComputedColumn[] = [
   computed({ id: "counted", label: "Baskets counted", type: "number", format: "General", width: 9, help: "Baskets that a share counts: none for a rework." },
-    (r) => blankIf([`NOT(ISNUMBER(${r.here("baskets")}))`], `IF(${r.here("rework")}=${quoted(yes)},0,${r.here("baskets")})`)),
+    ({ baskets, rework }) => blankIf([isNoNumber(baskets)], when(is(rework, "yes"), 0).otherwise(baskets))),
   computed({ id: "weighted", label: "Soil-weighted", type: "number", format: "General", width: 9, help: "Baskets counted, times the weight of the soil from the Shop sheet." },
-    (r) => blankIf([`${r.here("counted")}=""`, `${r.here("soil")}=""`],
-      `${r.here("counted")}*IF(${r.here("soil")}="light",${r.named("weightLight")},IF(${r.here("soil")}="medium",${r.named("weightMedium")},${r.named("weightHeavy")}))`)),
+    ({ counted, soil }, { named }) => blankIf([isBlank(counted), isBlank(soil)],
+      times(counted, when(is(soil, "light"), named.weightLight).when(is(soil, "medium"), named.weightMedium).otherwise(named.weightHeavy)))),
   computed({ id: "basketMinutes", label: "Basket-minutes", type: "number", format: "General", width: 9, help: "Baskets counted, times the minutes in the bath." },
-    (r) => blankIf([`${r.here("counted")}=""`, `NOT(ISNUMBER(${r.here("minutes")}))`], `${r.here("counted")}*${r.here("minutes")}`)),
+    ({ counted, minutes }) => blankIf([isBlank(counted), isNoNumber(minutes)], times(counted, minutes))),
 ];
 
 /** What a row leaves open, in words. */
 export const loadCheck: ComputedColumn =
   computed({ id: "check", label: "Check", type: "text", width: 22, help: "What is missing or does not fit; blank where nothing is." },
-    (r) => {
-      const opened = at(r, "baths", "opened", r.here("bathRow"));
-      const closed = at(r, "baths", "closed", r.here("bathRow"));
-      const outside = `IF(NOT(ISNUMBER(${r.here("when")})),"missing: when",IF(AND(ISNUMBER(${opened}),${r.here("when")}<${opened}),"bath not yet open then",IF(AND(ISNUMBER(${closed}),${r.here("when")}>${closed}),"bath closed by then",`;
-      const missing = `IF(NOT(ISNUMBER(${r.here("baskets")})),"missing: baskets",IF(${r.here("soil")}="","missing: soil",IF(NOT(ISNUMBER(${r.here("minutes")})),"missing: minutes",IF(${r.here("rework")}=${quoted(yes)},"rework: not billed twice",""))))`;
-      return blankIf([`AND(${r.here("id")}="",${r.here("bath")}="",${r.here("claim")}="")`],
-        `IF(${r.here("claimRow")}="","claim missing: cost not shared",IF(${r.here("bathRow")}="","bath missing",${outside}${missing})))))`);
+    (load, { baths }) => {
+      const { opened, closed } = rowAt(baths, load.bathRow);
+      return blankIf([all(isBlank(load.id), isBlank(load.bath), isBlank(load.claim))],
+        when(isBlank(load.claimRow), "claim missing: cost not shared")
+          .when(isBlank(load.bathRow), "bath missing")
+          .when(isNoNumber(load.when), "missing: when")
+          .when(all(isNumber(opened), isUnder(load.when, opened)), "bath not yet open then")
+          .when(all(isNumber(closed), isOver(load.when, closed)), "bath closed by then")
+          .when(isNoNumber(load.baskets), "missing: baskets")
+          .when(isBlank(load.soil), "missing: soil")
+          .when(isNoNumber(load.minutes), "missing: minutes")
+          .when(is(load.rework, "yes"), "rework: not billed twice")
+          .otherwise(""));
     });
 
 /** Positions, and who came into a bath in what order. */
 export const loadHelpers: readonly ComputedColumn[] = [
   helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    (r) => positionOf(r, r.here("bath"), "baths", "bath")),
+    ({ bath }, { baths }) => positionOf(bath, baths.bath)),
   helper({ id: "claimRow", label: "Claim row", type: "whole number", format: "0", width: 8, help: "Position in Claims." },
-    (r) => positionOf(r, r.here("claim"), "claims", "claim")),
+    ({ claim }, { claims }) => positionOf(claim, claims.claim)),
   // Loads entered at the same minute still need an order: a row's position is far below a second.
   helper({ id: "order", label: "Order", type: "number", format: "0.00000000", width: 16, help: "Time of the load with its row as the last digits, so that no two are the same." },
-    (r) => blankIf([`${r.here("bathRow")}=""`, `${r.here("claimRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`],
-      `${r.here("when")}+(ROW(${r.here("when")})-ROW(${r.header("loads", "when")}))/100000000`)),
+    (load, { loads }) => blankIf([isBlank(load.bathRow), isBlank(load.claimRow), isNoNumber(load.when)],
+      plus(load.when, dividedBy(lineOf(load.when, loads.when), 100_000_000)))),
   helper({ id: "firstOfClaim", label: "First of claim", type: "whole number", format: "0", width: 8, help: "1 where it is the claim's first load in this bath." },
-    (r) => blankIf([`${r.here("order")}=""`],
-      `IF(COUNTIFS(${where([
-        [r.all("loads", "bath"), r.here("bath")],
-        [r.all("loads", "claim"), r.here("claim")],
-        [r.all("loads", "order"), `"<"&${r.here("order")}`],
-      ])})=0,1,0)`)),
+    ({ bath, claim, order }, { loads }) => blankIf([isBlank(order)],
+      when(equal(countWhere(loads, { bath, claim, order: below(order) }), 0), 1).otherwise(0))),
   helper({ id: "entry", label: "Claim came in as", type: "whole number", format: "0", width: 9, help: "On a claim's first load in a bath: 1 for the first claim in it, 2 for the second." },
-    (r) => blankIf([`${r.here("firstOfClaim")}<>1`],
-      `COUNTIFS(${where([
-        [r.all("loads", "bath"), r.here("bath")],
-        [r.all("loads", "firstOfClaim"), "1"],
-        [r.all("loads", "order"), `"<"&${r.here("order")}`],
-      ])})+1`)),
+    ({ bath, firstOfClaim, order }, { loads }) => blankIf([unequal(firstOfClaim, 1)],
+      plus(countWhere(loads, { bath, firstOfClaim: 1, order: below(order) }), 1))),
   helper({ id: "entryKey", label: "Bath and order", type: "text", width: 16, help: "Bath and place in its order of claims, by which Costs finds them." },
-    (r) => blankIf([`${r.here("entry")}=""`], `${r.here("bath")}&"|"&${r.here("entry")}`)),
+    ({ bath, entry }) => blankIf([isBlank(entry)], joined(bath, "|", entry))),
   loadStatement,
 ];

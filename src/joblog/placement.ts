@@ -1,4 +1,5 @@
-import type { ChartDefinition, ColumnDefinition, FieldDefinition, LogContent, LogDefinition, SheetDefinition, TableDefinition, TableId } from "./definition.ts";
+import type { ChartDefinition, ColumnDefinition, FieldDefinition, LogContent, LogDefinition, SheetDefinition, TableDefinition } from "./definition.ts";
+import type { TableId } from "./formula/log-types.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
 import { leastWidth } from "./header-width.ts";
 import { headerOf } from "./headers.ts";

@@ -1,5 +1,7 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { FieldDefinition, LogDefinition, References, TableDefinition, TableId } from "./definition.ts";
+import type { FieldDefinition, LogDefinition, References, TableDefinition } from "./definition.ts";
+import type { TableId } from "./formula/log-types.ts";
+import { logNames, rowNames } from "./formula/name-log.ts";
 import { headerOf } from "./headers.ts";
 
 /** In a structured reference `'`, `#`, `[` and `]` of a header carry an apostrophe (Excel's rule). */
@@ -48,5 +50,7 @@ export function referencesFor(log: LogDefinition, table: TableDefinition | undef
     all: (id, column) => part("#Data", findTable(log, id), column),
     header: (id, column) => part("#Headers", findTable(log, id), column),
     named: (field) => findField(log, field).name,
+    row: table === undefined ? {} : rowNames(table),
+    log: logNames(log),
   };
 }

@@ -1,4 +1,4 @@
-import type { TableId } from "./definition.ts";
+import type { TableId } from "./formula/log-types.ts";
 
 interface ReleasedShape {
   /** Excel names of the named cells. */

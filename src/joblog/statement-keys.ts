@@ -1,5 +1,6 @@
 import { helper } from "./columns.ts";
-import type { ColumnDefinition, ComputedColumn, References, TableId } from "./definition.ts";
+import type { ColumnDefinition, ComputedColumn, References } from "./definition.ts";
+import type { TableId } from "./formula/log-types.ts";
 import { at, blankIf, quoted, where } from "./formulas.ts";
 import { itemStandings } from "./words.ts";
 

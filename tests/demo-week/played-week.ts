@@ -1,4 +1,4 @@
-import type { TableId } from "../../src/joblog/definition.ts";
+import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import type { LogSnapshot } from "../../src/joblog/log-snapshot.ts";
 import { playWeek, type Played } from "../../src/pane/demo/play-week.ts";
 import { serialOf } from "../../src/pane/fields/moments.ts";

@@ -1,4 +1,5 @@
-import type { LogContent, LogRow, TableId } from "../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../src/joblog/definition.ts";
+import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import { contentOf } from "../../src/joblog/log-content.ts";
 import type { LogSnapshot } from "../../src/joblog/log-snapshot.ts";
 import { bathOne, bathTwo, march } from "../../src/pane/demo/week-event.ts";

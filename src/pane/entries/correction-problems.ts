@@ -1,4 +1,4 @@
-import type { TableId } from "../../joblog/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
 import { shortMoment } from "../fields/moments.ts";
 import { entryTimes } from "./bath-times.ts";
 import { correctionLabel, type Correction } from "./correction.ts";

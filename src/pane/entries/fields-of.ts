@@ -1,4 +1,5 @@
-import type { InputColumn, TableId } from "../../joblog/definition.ts";
+import type { InputColumn } from "../../joblog/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { findTable } from "../../joblog/references.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";

@@ -1,4 +1,4 @@
-import type { TableId } from "../../joblog/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 
 type NumberedTable = Extract<TableId, "benchTests" | "readings" | "additions" | "loads" | "items" | "meterChecks" | "care" | "stockMoves" | "releases" | "costLines">;

@@ -1,5 +1,6 @@
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
-import type { LogContent, LogRow, TableId } from "../../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
+import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";

@@ -1,6 +1,7 @@
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
-import type { LogContent, LogRow, TableId } from "../../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
+import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
 import { findField, findTable } from "../../../src/joblog/references.ts";

@@ -1,0 +1,23 @@
+import type { LogDefinition, TableDefinition } from "../definition.ts";
+import type { Column, Expression } from "./expression.ts";
+import type { Log } from "./log-names.ts";
+
+/** This row's cells of a table. */
+export function rowNames({ columns }: TableDefinition): Readonly<Record<string, Expression>> {
+  return Object.fromEntries(columns.map(({ id }) => [id, { kind: "here", column: id }]));
+}
+
+const namesOf = new WeakMap<LogDefinition, Log>();
+
+/** The names of a whole log; made once for each description. */
+export function logNames(log: LogDefinition): Log {
+  const known = namesOf.get(log);
+  if (known !== undefined) return known;
+  const tables = log.sheets.flatMap((sheet) => sheet.tables).map((table) =>
+    [table.id, Object.fromEntries(table.columns.map(({ id }): [string, Column] => [id, { kind: "column", table: table.id, column: id }]))]);
+  const named = Object.fromEntries(log.sheets.flatMap((sheet) => sheet.fields).map(({ id }): [string, Expression] => [id, { kind: "named", field: id }]));
+  // The types are written from the same description.
+  const names = { ...Object.fromEntries(tables), named } as Log;
+  namesOf.set(log, names);
+  return names;
+}
