@@ -78,6 +78,7 @@ export function columnsOf<Table extends TableId>(): ColumnsOf<Table> {
     role: "computed",
     ...rest,
     formula: (reference) => `=${formulaText(nodeOf(formula(reference.row as Row<Table>, reference.log)), reference)}`,
+    expression: (row, log) => formula(row as Row<Table>, log),
   });
   return { computed: column, helper: (rest, formula) => ({ ...column(rest, formula), helper: true }) };
 }

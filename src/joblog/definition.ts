@@ -3,7 +3,7 @@
  * cells and charts. `layOut` turns the description into a `WorkbookPlan`; both writers copy that.
  */
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { Expression } from "./formula/expression.ts";
+import type { Expression, Value } from "./formula/expression.ts";
 import type { Log } from "./formula/log-names.ts";
 import type { TableId } from "./formula/log-types.ts";
 
@@ -66,6 +66,7 @@ export interface ComputedColumn extends ColumnBase {
   readonly role: "computed";
   /** Formula as Excel shows it (leading "=", US separators, full-form structured references), given the headers. */
   readonly formula: (reference: References) => string;
+  readonly expression?: (row: Readonly<Record<string, Expression>>, log: Log) => Value;
   /** The words that it can hold, where they are few. */
   readonly words?: readonly string[];
   /** Helper columns stand at the right edge in quiet type: they feed charts and conditional formats. */
@@ -140,6 +141,7 @@ export interface FieldDefinition {
   readonly initial?: Readonly<Record<UnitSystem, string | number>>;
   /** A computed field carries a formula instead of a value. */
   readonly formula?: (reference: References) => string;
+  readonly expression?: (log: Log) => Value;
   readonly signals?: readonly FieldSignal[];
   /** Set when the log is built and not to be changed by hand. */
   readonly fixed?: boolean;

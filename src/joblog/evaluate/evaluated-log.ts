@@ -1,0 +1,145 @@
+import { isCellError } from "../bath-facts.ts";
+import type { ColumnDefinition, ComputedColumn, FieldDefinition, LogDefinition, RowValue } from "../definition.ts";
+import { logNames, rowNames } from "../formula/name-log.ts";
+import { nodeOf } from "../formula/expression.ts";
+import type { TableId } from "../formula/log-types.ts";
+import type { LogSnapshot } from "../log-snapshot.ts";
+import { CellError, scalarOf, type Scalar } from "./cell-value.ts";
+import { valueOf, type Surroundings } from "./value-of.ts";
+
+type Cells = Readonly<Record<string, RowValue | undefined>>;
+
+/** A row to be worked out as if it stood in the log. */
+export interface DraftRow {
+  readonly table: TableId;
+  readonly cells: Cells;
+}
+
+/** Which computed cells of the log are worked out anew; all others count as the sheet shows them. */
+export type Fresh = "everything" | ((table: TableId, cells: Cells) => boolean);
+
+interface Line {
+  readonly typed: Cells;
+  /** What the sheet shows in computed cells; undefined where they are worked out here. */
+  readonly shown: Cells | undefined;
+  readonly known: Map<string, Scalar>;
+}
+
+interface Sheet {
+  readonly columns: ReadonlyMap<string, ColumnDefinition>;
+  readonly order: readonly string[];
+  readonly lines: readonly Line[];
+  readonly names: ReturnType<typeof rowNames>;
+  readonly whole: Map<string, readonly Scalar[]>;
+}
+
+const asScalar = (value: RowValue | undefined): Scalar => (value === undefined ? null : isCellError(value) ? new CellError(String(value)) : value);
+
+/**
+ * A log whose formulas are worked out here, without a spreadsheet: what a row will say once it is recorded.
+ * Cells are worked out when they are asked for, each at most once.
+ */
+export class EvaluatedLog {
+  private readonly sheets: ReadonlyMap<TableId, Sheet>;
+  private readonly fields: ReadonlyMap<string, FieldDefinition>;
+  private readonly knownFields = new Map<string, Scalar>();
+
+  constructor(
+    private readonly definition: LogDefinition,
+    private readonly log: LogSnapshot,
+    drafts: readonly DraftRow[] = [],
+    private readonly fresh: Fresh = () => false,
+  ) {
+    const tables = definition.sheets.flatMap((sheet) => sheet.tables);
+    this.sheets = new Map(tables.map((table) => {
+      const ofDrafts = drafts.filter((draft) => draft.table === table.id).map(({ cells }) => cells);
+      return [table.id, {
+        columns: new Map(table.columns.map((column) => [column.id, column])),
+        order: table.columns.map(({ id }) => id),
+        lines: this.linesOf(table.id, ofDrafts),
+        names: rowNames(table),
+        whole: new Map(),
+      }];
+    }));
+    this.fields = new Map(definition.sheets.flatMap((sheet) => sheet.fields).map((field) => [field.id, field]));
+  }
+
+  /** Blank rows between the others keep their place, for positions are counted. */
+  private linesOf(table: TableId, drafts: readonly Cells[]): readonly Line[] {
+    const rows = this.log.rows[table];
+    const length = Math.max(-1, ...rows.map(({ position }) => position)) + 1;
+    const lines = Array.from({ length }, (): Line => ({ typed: {}, shown: undefined, known: new Map() }));
+    for (const { position, cells } of rows) {
+      const anew = this.fresh === "everything" || this.fresh(table, cells);
+      lines[position] = { typed: cells, shown: anew ? undefined : cells, known: new Map() };
+    }
+    return [...lines, ...drafts.map((cells): Line => ({ typed: cells, shown: undefined, known: new Map() }))];
+  }
+
+  private sheet(table: TableId): Sheet {
+    const sheet = this.sheets.get(table);
+    if (sheet === undefined) throw new RangeError(`The log has no table "${table}".`);
+    return sheet;
+  }
+
+  /** How many rows a table has, blank ones among the others and drafts at the end counted. */
+  linesIn(table: TableId): number {
+    return this.sheet(table).lines.length;
+  }
+
+  /** What a cell holds or would show; undefined beyond the table's last row. */
+  cell(table: TableId, column: string, line: number): Scalar | undefined {
+    const sheet = this.sheet(table);
+    const at = sheet.lines[line];
+    if (at === undefined) return undefined;
+    const known = at.known.get(column);
+    if (known !== undefined) return known;
+    const definition = sheet.columns.get(column);
+    if (definition === undefined) throw new RangeError(`The table "${table}" has no column "${column}".`);
+    const value = definition.role === "input" ? asScalar(at.typed[column]) : this.computed(table, definition, line, at);
+    at.known.set(column, value);
+    return value;
+  }
+
+  private computed(table: TableId, column: ComputedColumn, line: number, { shown }: Line): Scalar {
+    if (shown !== undefined) return asScalar(shown[column.id]);
+    const { names } = this.sheet(table);
+    return scalarOf(valueOf(nodeOf(column.expression?.(names, logNames(this.definition)) ?? ""), this.around(table, line)));
+  }
+
+  /** What a named cell holds or would show. */
+  named(field: string): Scalar {
+    const known = this.knownFields.get(field);
+    if (known !== undefined) return known;
+    const definition = this.fields.get(field);
+    if (definition === undefined) throw new RangeError(`The log has no field "${field}".`);
+    const anew = definition.expression !== undefined && this.fresh === "everything";
+    const value = anew ? scalarOf(valueOf(nodeOf(definition.expression(logNames(this.definition))), this.around(undefined, undefined))) : asScalar(this.log.fields[field]);
+    this.knownFields.set(field, value);
+    return value;
+  }
+
+  private around(table: TableId | undefined, line: number | undefined): Surroundings {
+    const here = (column: string): Scalar => (table === undefined || line === undefined ? new CellError("#VALUE!") : (this.cell(table, column, line) ?? null));
+    return {
+      line,
+      here,
+      span: (first, last) => {
+        const { order } = this.sheet(table ?? "baths");
+        return order.slice(order.indexOf(first), order.indexOf(last) + 1).map(here);
+      },
+      column: (of, column) => this.column(of, column),
+      cell: (of, column, at) => this.cell(of, column, at),
+      named: (field) => this.named(field),
+    };
+  }
+
+  private column(table: TableId, column: string): readonly Scalar[] {
+    const sheet = this.sheet(table);
+    const known = sheet.whole.get(column);
+    if (known !== undefined) return known;
+    const cells = sheet.lines.map((_, line) => this.cell(table, column, line) ?? null);
+    sheet.whole.set(column, cells);
+    return cells;
+  }
+}
