@@ -1,15 +1,22 @@
+import { nextAdd } from "../../functions/top-up/next-add.ts";
+import { recovered } from "../../functions/top-up/recovered.ts";
+import { leastRise } from "../core/bath/next-addition.ts";
 import { additionChartColumns } from "./addition-charts.ts";
 import { additionIssues } from "./addition-issues.ts";
 import { additionStatement } from "./statement-keys.ts";
 import { additionWater, additionWaterHelpers } from "./addition-water.ts";
-import { computed, helper, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
+import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
-import { at, atOrBlank, blankIf, positionOf, quoted, toTheCent, upTo, where } from "./formulas.ts";
+import { minus, rounded, smallest, times, toTheCent } from "./formula/arithmetic.ts";
+import { call } from "./formula/calls.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { is, isBlank, isNoNumber, isNot, isUnder } from "./formula/conditions.ts";
+import { sumWhere, upTo } from "./formula/criteria.ts";
+import { cellAtOrBlank, positionOf, rowAt } from "./formula/lookups.ts";
 import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "./units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery } from "./words.ts";
 
-/** A rise of so little may be the meter alone, so it sizes nothing (common practice, no source). */
-const leastRise = "0.03";
+const { computed, helper } = columnsOf<"additions">();
 
 const inputs: readonly ColumnDefinition[] = [
   textInput({ id: "id", label: "Addition", width: 8, required: true, help: "Running number." }),
@@ -30,42 +37,89 @@ const inputs: readonly ColumnDefinition[] = [
 ];
 
 const results: readonly ColumnDefinition[] = [
-  computed({ id: "cost", label: "Cost", type: "money", format: "#,##0.00", width: 10, help: "Amount by price, to the cent; blank where no price is known." },
-    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`, `NOT(ISNUMBER(${r.here("price")}))`], toTheCent(`${r.here("amount")}*${r.here("price")}`))),
-  computed({ id: "runningTotal", label: "Total of this kind so far", type: "number", unit: volume, format: "0.000", width: 12, help: "All of this kind that the bath has had by then." },
-    (r) => blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`, `${r.here("kind")}=""`],
-      `SUMIFS(${r.all("additions", "amount")},${where([
-        [r.all("additions", "bath"), r.here("bath")],
-        [r.all("additions", "kind"), r.here("kind")],
-        [r.all("additions", "when"), upTo(r.here("when"))],
-      ])})`)),
-  computed({ id: "recovery", label: "Recovery", type: "text", width: 11, help: "Whether the reading after came back to the baseline." },
-    (r) => {
-      const baseline = at(r, "baths", "baseline", r.here("bathRow"));
-      return blankIf([`${r.here("bathRow")}=""`, `${r.here("kind")}<>"concentrate"`, `${r.here("purpose")}="opening"`, `NOT(ISNUMBER(${r.here("phAfter")}))`],
-        `IF(${baseline}="","",BATH.RECOVERED(${r.here("phAfter")},${baseline},${r.named("tolerance")}))`);
-    }),
-  computed({ id: "nextAddition", label: "Then add", type: "number", unit: volume, format: "0.000", width: 12, help: "After a short recovery: a further addition, judged from what this one did and never more than a first addition. Mix, then read again." },
-    (r) => {
-      const ofBath = (column: string): string => at(r, "baths", column, r.here("bathRow"));
-      const rise = `ROUND(${r.here("phAfter")}-${r.here("phBefore")},2)`;
-      const next = `BATH.NEXTADD(${r.here("amount")},${r.here("phBefore")},${r.here("phAfter")},${ofBath("baseline")},${ofBath("builderUsed")},${ofBath("baselineTemperature")},${ofBath("alkalinityUsed")},${r.named("unitSystem")})`;
-      return blankIf([`${r.here("recovery")}<>${quoted(recovery.short)}`, `NOT(ISNUMBER(${r.here("amount")}))`],
-        `IF(NOT(ISNUMBER(${r.here("phBefore")})),"pH before missing",IF(${rise}<${leastRise},"hardly moved: check meter, temperature, mixing and water",MIN(${next},${r.named("houseShare")}*${ofBath("openingDose")})))`);
-    }),
+  computed(
+    {
+      id: "cost", label: "Cost", type: "money", format: "#,##0.00", width: 10,
+      help: "Amount by price, to the cent; blank where no price is known.",
+    },
+    ({ bathRow, amount, price }) => blankIf([isBlank(bathRow), isNoNumber(amount), isNoNumber(price)],
+      toTheCent(times(amount, price))),
+  ),
+  computed(
+    {
+      id: "runningTotal", label: "Total of this kind so far", type: "number", unit: volume, format: "0.000", width: 12,
+      help: "All of this kind that the bath has had by then.",
+    },
+    (addition, { additions }) => {
+      const { bath, bathRow, kind } = addition;
+      return blankIf([isBlank(bathRow), isNoNumber(addition.when), isBlank(kind)],
+        sumWhere(additions, "amount", { bath, kind, when: upTo(addition.when) }));
+    },
+  ),
+  computed(
+    {
+      id: "recovery", label: "Recovery", type: "text", words: Object.values(recovery), width: 11,
+      help: "Whether the reading after came back to the baseline.",
+    },
+    ({ bathRow, kind, purpose, phAfter }, { baths, named }) => {
+      const { baseline } = rowAt(baths, bathRow);
+      return blankIf([isBlank(bathRow), isNot(kind, "concentrate"), is(purpose, "opening"), isNoNumber(phAfter)],
+        blankIf([isBlank(baseline)], call(recovered, { after: phAfter, baseline, tolerance: named.tolerance })));
+    },
+  ),
+  computed(
+    {
+      id: "nextAddition", label: "Then add", type: "number", unit: volume, format: "0.000", width: 12,
+      help: "After a short recovery: a further addition, judged from what this one did " +
+        "and never more than a first addition. Mix, then read again.",
+    },
+    (addition, { baths, named }) => {
+      const { amount, phBefore, phAfter } = addition;
+      const bath = rowAt(baths, addition.bathRow);
+      const rise = rounded(minus(phAfter, phBefore), 2);
+      const next = call(nextAdd, {
+        added: amount,
+        before: phBefore,
+        after: phAfter,
+        baseline: bath.baseline,
+        builder: bath.builderUsed,
+        temperature: bath.baselineTemperature,
+        alkalinity: bath.alkalinityUsed,
+        system: named.unitSystem,
+      });
+      const firstAddition = times(named.houseShare, bath.openingDose);
+      return blankIf([isNot(addition.recovery, recovery.short), isNoNumber(amount)],
+        when(isNoNumber(phBefore), "pH before missing")
+          .when(isUnder(rise, leastRise), "hardly moved: check meter, temperature, mixing and water")
+          .otherwise(smallest(next, firstAddition)));
+    },
+  ),
 ];
 
 const helpers: readonly ColumnDefinition[] = [
-  helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    (r) => positionOf(r, r.here("bath"), "baths", "bath")),
-  helper({ id: "waterRow", label: "Water row", type: "whole number", format: "0", width: 8, help: "Position in Waters of the water added." },
-    (r) => `IF(${r.here("water")}="",IF(${r.here("bathRow")}="","",${at(r, "baths", "waterRow", r.here("bathRow"))}),${positionOf(r, r.here("water"), "waters", "water")})`),
-  helper({ id: "price", label: "Price used", type: "number", format: "0.000#", width: 9, help: "Of the concentrate or the water, by unit of volume." },
-    (r) => {
-      const concentrate = at(r, "baths", "concentrateRow", r.here("bathRow"));
-      return blankIf([`${r.here("bathRow")}=""`],
-        `IF(${r.here("kind")}="concentrate",${atOrBlank(r, "concentrates", "unitPrice", concentrate)},IF(${r.here("kind")}="water",${atOrBlank(r, "waters", "price", r.here("waterRow"))},""))`);
-    }),
+  helper(
+    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
+    ({ bath }, { baths }) => positionOf(bath, baths.bath),
+  ),
+  helper(
+    {
+      id: "waterRow", label: "Water row", type: "whole number", format: "0", width: 8,
+      help: "Position in Waters of the water added.",
+    },
+    ({ water, bathRow }, { baths, waters }) =>
+      when(isBlank(water), blankIf([isBlank(bathRow)], rowAt(baths, bathRow).waterRow))
+        .otherwise(positionOf(water, waters.water)),
+  ),
+  helper(
+    {
+      id: "price", label: "Price used", type: "number", format: "0.000#", width: 9,
+      help: "Of the concentrate or the water, by unit of volume.",
+    },
+    ({ bathRow, kind, waterRow }, { baths, concentrates, waters }) => blankIf([isBlank(bathRow)],
+      when(is(kind, "concentrate"), cellAtOrBlank(concentrates.unitPrice, rowAt(baths, bathRow).concentrateRow))
+        .when(is(kind, "water"), cellAtOrBlank(waters.price, waterRow))
+        .otherwise("")),
+  ),
 ];
 
 export const additionsSheet: SheetDefinition = {

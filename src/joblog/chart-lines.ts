@@ -1,43 +1,59 @@
-import { helper } from "./columns.ts";
-import type { ComputedColumn, References, TableDefinition } from "./definition.ts";
-import { at, blankIf } from "./formulas.ts";
+import { columnsOf } from "./columns.ts";
+import type { ComputedColumn, TableDefinition } from "./definition.ts";
+import { asText, largest, minus, notAvailable, plus } from "./formula/arithmetic.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { equal, isAtLeast, isBlank, isNumber } from "./formula/conditions.ts";
+import { largestWhere, smallestWhere } from "./formula/criteria.ts";
+import { apply, type Expression } from "./formula/expression.ts";
+import type { Log } from "./formula/log-names.ts";
+import { cellAt, matchIn, rowAt, thisLine } from "./formula/lookups.ts";
+
+const { helper } = columnsOf<"chartLines">();
 
 /** How many baths have a chart of their own. */
 export const chartedBaths = 4;
 
 /** The bath that a chart shows, by the chart's number. */
-export function chartedBath(r: References, chart: number): string {
-  return at(r, "chartLines", "bath", String(chart));
+export function chartedBath({ chartLines: lines }: Log, chart: number): Expression {
+  return cellAt(lines.bath, chart);
 }
 
 /** Position in Baths of the bath asked for, or else of the first. */
-function firstPosition(r: References): string {
-  const match = `MATCH(${r.named("chartBath")},${r.all("baths", "bath")},0)`;
-  return `IF(${r.named("chartBath")}="",1,IF(ISNA(${match}),1,${match}))`;
+function firstPosition({ named, baths }: Log): Expression {
+  const match = matchIn(named.chartBath, baths.bath);
+  return when(isBlank(named.chartBath), 1).when(apply("ISNA", match), 1).otherwise(match);
 }
 
 /** The first line's bath is the one asked for; the others follow by their rows, the newest where there are more. */
-function position(r: References): string {
-  const line = `(ROW()-ROW(${r.header("chartLines", "bath")}))`;
-  const baths = `ROWS(${r.all("baths", "bath")})`;
-  const other = `(MAX(0,${baths}-${String(chartedBaths)})+${line}-1)`;
-  return `IF(${line}=1,${firstPosition(r)},IF(${other}>=${baths},"",${other}+IF(${other}>=${firstPosition(r)},1,0)))`;
+function position(log: Log): Expression {
+  const line = thisLine(log.chartLines.bath);
+  const baths = apply("ROWS", log.baths.bath);
+  const other = minus(plus(largest(0, minus(baths, chartedBaths)), line), 1);
+  const passingTheFirst = when(isAtLeast(other, firstPosition(log)), 1).otherwise(0);
+  return when(equal(line, 1), firstPosition(log))
+    .when(isAtLeast(other, baths), "")
+    .otherwise(plus(other, passingTheFirst));
 }
 
-function ofReadings(find: "MINIFS" | "MAXIFS"): (r: References) => string {
-  return (r) => {
-    const when = `${find}(${r.all("readings", "when")},${r.all("readings", "bath")},${r.here("bath")})`;
-    return blankIf([`${r.here("bath")}=""`], `IF(${when}=0,"",${when})`);
-  };
+function reading(id: string, label: string, help: string, extreme: typeof smallestWhere): ComputedColumn {
+  return helper({ id, label, type: "date and time", width: 16, help }, ({ bath }, { readings }) => {
+    const when = extreme(readings, "when", { bath });
+    return blankIf([isBlank(bath)], blankIf([equal(when, 0)], when));
+  });
 }
 
 /** A chart passes over #N/A, where a blank would be drawn as 0. */
 function level(id: string, label: string, column: "baseline" | "trigger"): ComputedColumn {
-  return helper({ id, label, type: "number", format: "0.00", width: 14, help: "Of the bath in this line's chart, drawn from its first reading to its last." },
-    (r) => {
-      const value = at(r, "baths", column, r.here("bathRow"));
-      return `IF(${r.here("bath")}="",NA(),IF(ISNUMBER(${value}),${value},NA()))`;
-    });
+  return helper(
+    {
+      id, label, type: "number", format: "0.00", width: 14,
+      help: "Of the bath in this line's chart, drawn from its first reading to its last.",
+    },
+    ({ bath, bathRow }, { baths }) => {
+      const value = rowAt(baths, bathRow)[column];
+      return when(isBlank(bath), notAvailable).when(isNumber(value), value).otherwise(notAvailable);
+    },
+  );
 }
 
 const shown = ["chartBaseline", "chartBaselineTo", "chartTrigger", "chartTriggerTo"];
@@ -50,12 +66,19 @@ export const chartLines: TableDefinition = {
   emptyRows: chartedBaths,
   fixedRows: true,
   columns: [
-    helper({ id: "bath", label: "Bath", type: "text", width: 14, help: "First the bath chosen on the sheet Baths, or its first; then the others." },
-      (r) => `IF(${position(r)}="","",${at(r, "baths", "bath", position(r))}&"")`),
-    helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 12, help: "Position in Baths." },
-      (r) => blankIf([`${r.here("bath")}=""`], position(r))),
-    helper({ id: "from", label: "First reading", type: "date and time", width: 16, help: "Where the lines begin." }, ofReadings("MINIFS")),
-    helper({ id: "to", label: "Last reading", type: "date and time", width: 16, help: "Where they end." }, ofReadings("MAXIFS")),
+    helper(
+      {
+        id: "bath", label: "Bath", type: "text", width: 14,
+        help: "First the bath chosen on the sheet Baths, or its first; then the others.",
+      },
+      (_, log) => blankIf([isBlank(position(log))], asText(cellAt(log.baths.bath, position(log)))),
+    ),
+    helper(
+      { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 12, help: "Position in Baths." },
+      ({ bath }, log) => blankIf([isBlank(bath)], position(log)),
+    ),
+    reading("from", "First reading", "Where the lines begin.", smallestWhere),
+    reading("to", "Last reading", "Where they end.", largestWhere),
     level("chartBaseline", "Baseline", "baseline"),
     level("chartBaselineTo", "Baseline to", "baseline"),
     level("chartTrigger", "Trigger", "trigger"),

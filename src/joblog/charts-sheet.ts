@@ -1,21 +1,34 @@
 import { concentrateChart, costChart } from "./addition-charts.ts";
 import { chartedBath, chartLines } from "./chart-lines.ts";
-import type { FieldDefinition, References, SheetDefinition } from "./definition.ts";
-import { at, quoted } from "./formulas.ts";
+import { workedOut } from "./columns.ts";
+import type { FieldDefinition, SheetDefinition } from "./definition.ts";
+import { joined } from "./formula/arithmetic.ts";
+import { when } from "./formula/choices.ts";
+import { isBlank, isNumber } from "./formula/conditions.ts";
+import { apply, type Expression, type Value } from "./formula/expression.ts";
+import type { Log } from "./formula/log-names.ts";
+import { rowAt } from "./formula/lookups.ts";
 import { phChart } from "./ph-chart.ts";
 
 /** Which bath a chart shows, or that there is none; a chart's own title cannot follow a cell in every program. */
-function heading(id: string, name: string, ordinal: string, chart: number, words: (r: References) => string): FieldDefinition {
+function heading(
+  id: string, name: string, ordinal: string, chart: number, words: (log: Log) => Value,
+): FieldDefinition {
   return {
-    id, name, label: `Over the chart of the ${ordinal} bath`, type: "text", help: "Says which bath the chart under it shows.",
-    formula: (r) => `=IF(${chartedBath(r, chart)}="",${quoted(`No ${ordinal} bath yet: the chart is empty`)},"Bath "&${chartedBath(r, chart)}&${words(r)})`,
+    id, name, label: `Over the chart of the ${ordinal} bath`, type: "text",
+    help: "Says which bath the chart under it shows.",
+    formula: workedOut((log) => when(isBlank(chartedBath(log, chart)), `No ${ordinal} bath yet: the chart is empty`)
+      .otherwise(joined("Bath ", chartedBath(log, chart), words(log)))),
   };
 }
 
+const phText = (ph: Expression): Expression => apply("TEXT", ph, "0.00");
+
 function phHeading(id: string, name: string, ordinal: string, chart: number): FieldDefinition {
-  return heading(id, name, ordinal, chart, (r) => {
-    const [baseline, trigger] = ["chartBaseline", "chartTrigger"].map((column) => at(r, "chartLines", column, String(chart)));
-    return `IF(ISNUMBER(${baseline ?? ""}),": baseline "&TEXT(${baseline ?? ""},"0.00")&", trigger "&TEXT(${trigger ?? ""},"0.00"),": no baseline yet")`;
+  return heading(id, name, ordinal, chart, (log) => {
+    const { chartBaseline, chartTrigger } = rowAt(log.chartLines, chart);
+    const both = joined(": baseline ", phText(chartBaseline), ", trigger ", phText(chartTrigger));
+    return when(isNumber(chartBaseline), both).otherwise(": no baseline yet");
   });
 }
 
@@ -28,8 +41,8 @@ export const chartsSheet: SheetDefinition = {
   fields: [
     phHeading("chartFirst", "Chart.First", "first", 1),
     phHeading("chartSecond", "Chart.Second", "second", 2),
-    heading("chartConcentrate", "Chart.Concentrate", "first", 1, () => quoted(": concentrate added")),
-    heading("chartCost", "Chart.Cost", "first", 1, () => quoted(": cost of concentrate and water")),
+    heading("chartConcentrate", "Chart.Concentrate", "first", 1, () => ": concentrate added"),
+    heading("chartCost", "Chart.Cost", "first", 1, () => ": cost of concentrate and water"),
     phHeading("chartThird", "Chart.Third", "third", 3),
     phHeading("chartFourth", "Chart.Fourth", "fourth", 4),
   ],

@@ -1,23 +1,44 @@
-import { computed } from "./columns.ts";
+import { columnsOf } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
-import { blankIf, quoted } from "./formulas.ts";
+import { times } from "./formula/arithmetic.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { all, is, isBlank, isFilled, isNoNumber, isUnder } from "./formula/conditions.ts";
 import { itemStandings } from "./words.ts";
 
+const { computed } = columnsOf<"items">();
+
 /** What became of the pieces; the counts by claim add these words up. */
-export const itemStanding: ComputedColumn =
-  computed({ id: "standing", label: "Status", type: "text", width: 18, help: "What became of it; a piece not restorable asks for its reason code." },
-    (r) => {
-      const restored = `IF(${r.here("route")}="hand",${quoted(itemStandings.handCleaned)},IF(${r.here("route")}="specialist",${quoted(itemStandings.specialist)},${quoted(itemStandings.restored)}))`;
-      const lost = `IF(${r.here("reason")}="",${quoted(itemStandings.reasonMissing)},${quoted(itemStandings.notRestorable)})`;
-      return blankIf([`AND(${r.here("id")}="",${r.here("claim")}="",${r.here("item")}="")`],
-        `IF(${r.here("outcome")}="",${quoted(itemStandings.pending)},IF(${r.here("outcome")}="restored",${restored},IF(${r.here("outcome")}="not restorable",${lost},IF(${r.here("outcome")}="returned uncleaned",${quoted(itemStandings.returned)},${quoted(itemStandings.unknown)}))))`);
-    });
+export const itemStanding: ComputedColumn = computed(
+  {
+    id: "standing", label: "Status", type: "text", words: Object.values(itemStandings), width: 18,
+    help: "What became of it; a piece not restorable asks for its reason code.",
+  },
+  ({ id, claim, item, route, outcome, reason }) => {
+    const restored = when(is(route, "hand"), itemStandings.handCleaned)
+      .when(is(route, "specialist"), itemStandings.specialist)
+      .otherwise(itemStandings.restored);
+    const lost = when(isBlank(reason), itemStandings.reasonMissing).otherwise(itemStandings.notRestorable);
+    return blankIf([all(isBlank(id), isBlank(claim), isBlank(item))],
+      when(isBlank(outcome), itemStandings.pending)
+        .when(is(outcome, "restored"), restored)
+        .when(is(outcome, "not restorable"), lost)
+        .when(is(outcome, "returned uncleaned"), itemStandings.returned)
+        .otherwise(itemStandings.unknown));
+  },
+);
 
 /** Asked only where the insurer has agreed to a share; there is no usual one. */
-export const economicTest: ComputedColumn =
-  computed({ id: "economic", label: "Economic test", type: "text", width: 16, help: "Cost to restore against the agreed share of the replacement value (Shop sheet); blank until a share is agreed." },
-    (r) => blankIf([`NOT(ISNUMBER(${r.named("economicShare")}))`, `NOT(ISNUMBER(${r.here("restoreCost")}))`, `NOT(ISNUMBER(${r.here("replacementValue")}))`],
-      `IF(${r.here("restoreCost")}<${r.named("economicShare")}*${r.here("replacementValue")},"within the share","over the share")`));
+export const economicTest: ComputedColumn = computed(
+  {
+    id: "economic", label: "Economic test", type: "text", width: 16,
+    help: "Cost to restore against the agreed share of the replacement value (Shop sheet); " +
+      "blank until a share is agreed.",
+  },
+  ({ restoreCost, replacementValue }, { named }) =>
+    blankIf([isNoNumber(named.economicShare), isNoNumber(restoreCost), isNoNumber(replacementValue)],
+      when(isUnder(restoreCost, times(named.economicShare, replacementValue)), "within the share")
+        .otherwise("over the share")),
+);
 
 /** Metals that alkali attacks, as people write them; found anywhere in the material. */
 export const amphotericWords = ["aluminum", "aluminium", "zinc", "galvan", "pewter", "solder", "die-cast", "die cast"] as const;
@@ -28,10 +49,19 @@ export const amphotericStarts = ["tin", "tinplate", "tinned", "lead", "leaded"] 
 export const neverInTank = ["batter", "aerosol", "fuel", "gasoline", "lighter", "paint tin", "paint can", "cans of paint"] as const;
 
 /** The one thing to look at first, in words. */
-export const itemCheck: ComputedColumn =
-  computed({ id: "check", label: "Check", type: "text", width: 30, help: "What is missing or must not go into the bath; blank where nothing is. It knows the words typed, not the piece." },
-    (r) => {
-      const asked = `IF(${r.here("standing")}=${quoted(itemStandings.reasonMissing)},"give a reason code",IF(AND(${r.here("outcome")}="not restorable",${r.here("reasonText")}=""),"give the reason in a sentence",IF(AND(${r.here("outcome")}="restored",${r.here("route")}="none"),"give a route: restored how?",IF(AND(${r.here("outcome")}="restored",${r.here("route")}="bath",${r.here("bath")}=""),"give the bath",""))))`;
-      return blankIf([`${r.here("standing")}=""`],
-        `IF(${r.here("claim")}="","claim missing",IF(NOT(ISNUMBER(${r.here("quantity")})),"give the pieces",IF(${r.here("inBath")}<>"",${r.here("inBath")},${asked})))`);
-    });
+export const itemCheck: ComputedColumn = computed(
+  {
+    id: "check", label: "Check", type: "text", width: 30,
+    help: "What is missing or must not go into the bath; blank where nothing is. " +
+      "It knows the words typed, not the piece.",
+  },
+  ({ claim, quantity, standing, inBath, route, bath, outcome, reasonText }) => blankIf([isBlank(standing)],
+    when(isBlank(claim), "claim missing")
+      .when(isNoNumber(quantity), "give the pieces")
+      .when(isFilled(inBath), inBath)
+      .when(is(standing, itemStandings.reasonMissing), "give a reason code")
+      .when(all(is(outcome, "not restorable"), isBlank(reasonText)), "give the reason in a sentence")
+      .when(all(is(outcome, "restored"), is(route, "none")), "give a route: restored how?")
+      .when(all(is(outcome, "restored"), is(route, "bath"), isBlank(bath)), "give the bath")
+      .otherwise("")),
+);

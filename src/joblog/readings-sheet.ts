@@ -4,6 +4,7 @@ import { readingDetails, readingInputs } from "./reading-inputs.ts";
 import { readingMeterHelpers } from "./reading-meter.ts";
 import { readingRounds } from "./reading-rounds.ts";
 import { readingDrift, readingFigures, readingVerdict } from "./reading-verdict.ts";
+import { readingVerdict as verdicts } from "./words.ts";
 
 const charted = ["chartablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"];
 
@@ -22,12 +23,12 @@ export const readingsSheet: SheetDefinition = {
       emptyRows: 1,
       columns: [...readingInputs, ...readingVerdict, ...readingDetails, ...readingDrift, ...readingFigures, ...readingMeterHelpers, ...readingHelpers, ...readingRounds],
       signals: [
-        { column: "verdict", when: { is: "top up" }, look: "act" },
-        { column: "verdict", when: { is: "near" }, look: "watch" },
-        { column: "verdict", when: { startsWith: "re-read" }, look: "watch" },
-        { column: "verdict", when: { startsWith: "not counted" }, look: "watch" },
-        { column: "verdict", when: { is: "temperature missing" }, look: "watch" },
-        { column: "verdict", when: { is: "hold" }, look: "good" },
+        { column: "verdict", when: { is: verdicts.topUp }, look: "act" },
+        { column: "verdict", when: { is: verdicts.near }, look: "watch" },
+        { column: "verdict", when: { startsWith: verdicts.reRead }, look: "watch" },
+        { column: "verdict", when: { startsWith: verdicts.uncounted }, look: "watch" },
+        { column: "verdict", when: { is: verdicts.noTemperature }, look: "watch" },
+        { column: "verdict", when: { is: verdicts.hold }, look: "good" },
         { column: "flag", when: { startsWith: "verdict changed" }, look: "act" },
         ...charted.map((column) => ({ column, when: "not available", look: "quiet" }) as const),
       ],

@@ -47,6 +47,19 @@ export const bench = {
   accepted: "accepted",
 } as const;
 
+/** What a reading says about its bath: what VERDICT answers, and why it was not asked. */
+export const readingVerdict = {
+  hold: "hold",
+  near: "near",
+  topUp: "top up",
+  reRead: "re-read",
+  baseline: "baseline",
+  noBaseline: "no baseline yet",
+  noTemperature: "temperature missing",
+  /** How it begins on a row that the log cannot use. */
+  uncounted: "not counted",
+} as const;
+
 /** How the flag begins of a reading that says something else once the meter's drift is taken out. */
 export const verdictChanged = "verdict changed by the meter's drift";
 

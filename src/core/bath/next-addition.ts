@@ -11,7 +11,7 @@ import type { Bath } from "./bath.ts";
 import { recovery, usualTolerance } from "./recovery.ts";
 
 /** A rise below this may be the meter alone, so it tells nothing about the addition; common practice, no source. */
-const leastRise = 0.03;
+export const leastRise = 0.03;
 
 /**
  * Concentrate still to be added, judged from what the last addition did; 0 once within 0.1 of the baseline or

@@ -37,3 +37,6 @@ export const not = (condition: Condition): Condition => apply("NOT", condition);
 export const all = (...conditions: readonly Condition[]): Condition => apply("AND", ...conditions);
 
 export const any = (...conditions: readonly Condition[]): Condition => apply("OR", ...conditions);
+
+/** Anywhere in it, in capitals or not. */
+export const holds = (text: Value, part: string): Condition => isNumber(apply("SEARCH", part, text));

@@ -81,3 +81,9 @@ export const largestWhere = ofRows("MAXIFS");
 export const smallestWhere = ofRows("MINIFS");
 
 export const averageWhere = ofRows("AVERAGEIFS");
+
+/** Text that begins so. */
+export const beginning = (text: string): Comparison => ({ criterion: nodeOf(`${text}*`) });
+
+/** Serial number of 31 December 9999, Excel's last day: a time that never comes. */
+export const never = 2_958_465;

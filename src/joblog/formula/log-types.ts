@@ -151,7 +151,7 @@ export interface LogTables {
     readonly topUpBest: number;
     readonly topUpHigh: number;
     readonly alkalinityRatio: number;
-    readonly benchAtTime: string;
+    readonly benchAtTime: "no charge yet" | "no test since the last concentrate" | "not accepted" | "accepted";
     readonly checkRow: number;
     readonly checkBefore: number;
     readonly checkAfter: number;
@@ -191,7 +191,7 @@ export interface LogTables {
     readonly note: string;
     readonly cost: number;
     readonly runningTotal: number;
-    readonly recovery: string;
+    readonly recovery: "recovered" | "short" | "over";
     readonly nextAddition: number;
     readonly evaporated: number;
     readonly carriedOut: number;
@@ -280,7 +280,7 @@ export interface LogTables {
     readonly restoreCost: number;
     readonly photo: string;
     readonly note: string;
-    readonly standing: string;
+    readonly standing: "pending" | "restored" | "hand cleaned" | "specialist" | "not restorable" | "reason missing" | "returned uncleaned" | "no such outcome";
     readonly economic: string;
     readonly check: string;
     readonly keepOut: string;
@@ -301,7 +301,7 @@ export interface LogTables {
     readonly asLeft1: number;
     readonly asLeft2: number;
     readonly slope: number;
-    readonly verdict: string;
+    readonly verdict: "within limits" | "as found out of limits" | "slope out of limits" | "incomplete";
     readonly since: number;
     readonly verdictsFlipped: number;
     readonly initials: string;

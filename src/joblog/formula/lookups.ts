@@ -39,3 +39,9 @@ export const lineOf = (cell: Expression, column: Column): Expression => minus(ap
 
 /** Which data row of the column's table the formula stands in. */
 export const thisLine = (column: Column): Expression => minus(apply("ROW"), apply("ROW", headingOf(column)));
+
+/** This row's cells from one column to another, as one range. Throws a RangeError for what is no cell of this row. */
+export function cellsFrom(first: Expression, last: Expression): Expression {
+  if (first.kind !== "here" || last.kind !== "here") throw new RangeError("Only cells of one row make a range.");
+  return { kind: "span", first: first.column, last: last.column };
+}
