@@ -346,7 +346,7 @@ export interface LogTables {
     readonly dailyUse: number;
     readonly daysLeft: number;
     readonly reorderAt: number;
-    readonly reorder: string;
+    readonly reorder: "reorder" | "enough";
   };
   readonly stockMoves: {
     readonly id: string;
