@@ -1,8 +1,13 @@
-import { computed, helper } from "./columns.ts";
+import { columnsOf } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
-import { after, blankIf, quoted, upTo, where } from "./formulas.ts";
+import { times } from "./formula/arithmetic.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { equal, isAtLeast, isBlank, isOver } from "./formula/conditions.ts";
+import { above, after, largestWhere, smallestWhere, upTo } from "./formula/criteria.ts";
 import { volume } from "./units-of.ts";
 import { changeOut } from "./words.ts";
+
+const { computed, helper } = columnsOf<"baths">();
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as const;
 
@@ -12,33 +17,26 @@ const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as c
  */
 export const bathRounds: readonly ComputedColumn[] = [
   computed({ id: "firstRound", label: "First round of top-ups", ...amount, help: "Top-up concentrate from the first check that asked for it to the next one that did." },
-    (r) => blankIf([`${r.here("firstRoundAt")}=""`], `MAXIFS(${r.all("readings", "roundAmount")},${where([
-      [r.all("readings", "bath"), r.here("bath")],
-      [r.all("readings", "when"), upTo(r.here("firstRoundAt"))],
-    ])})`)),
+    ({ bath, firstRoundAt }, { readings }) => blankIf([isBlank(firstRoundAt)],
+      largestWhere(readings, "roundAmount", { bath, when: upTo(firstRoundAt) }))),
   computed({ id: "largestRound", label: "Largest round since", ...amount, help: "Of the later rounds the one that took most; blank before the second." },
-    (r) => {
-      const largest = `MAXIFS(${r.all("readings", "roundAmount")},${where([
-        [r.all("readings", "bath"), r.here("bath")],
-        [r.all("readings", "when"), after(r.here("firstRoundAt"))],
-      ])})`;
-      return blankIf([`${r.here("firstRoundAt")}=""`], `IF(${largest}=0,"",${largest})`);
+    ({ bath, firstRoundAt }, { readings }) => {
+      const later = largestWhere(readings, "roundAmount", { bath, when: after(firstRoundAt) });
+      return blankIf([isBlank(firstRoundAt)], blankIf([equal(later, 0)], later));
     }),
-  computed({ id: "changeOut", label: "Change-out", type: "text", width: 27, help: "Where top-ups grow, or reach the limit on the Job sheet. The bench test, the ratio of total to free alkalinity and the days open decide too." },
-    (r) => {
-      const grow = `IF(${r.here("largestRound")}="",FALSE,${r.here("largestRound")}>${r.named("topUpGrowth")}*${r.here("firstRound")})`;
-      return blankIf([`${r.here("openingDose")}=""`],
-        `IF(${grow},${quoted(changeOut.grow)},IF(${r.here("topUpShare")}>=${r.named("topUpLimit")},${quoted(changeOut.total)},""))`);
+  computed({ id: "changeOut", label: "Change-out", type: "text", words: Object.values(changeOut), width: 27, help: "Where top-ups grow, or reach the limit on the Job sheet. The bench test, the ratio of total to free alkalinity and the days open decide too." },
+    ({ openingDose, firstRound, largestRound, topUpShare }, { named }) => {
+      const grow = when(isBlank(largestRound), false)
+        .otherwise(isOver(largestRound, times(named.topUpGrowth, firstRound)));
+      return blankIf([isBlank(openingDose)],
+        when(grow, changeOut.grow).when(isAtLeast(topUpShare, named.topUpLimit), changeOut.total).otherwise(""));
     }),
 ];
 
 export const bathRoundHelpers: readonly ComputedColumn[] = [
   helper({ id: "firstRoundAt", label: "First round at", type: "date and time", width: 16, help: "When the first round of top-ups began." },
-    (r) => {
-      const first = `MINIFS(${r.all("readings", "when")},${where([
-        [r.all("readings", "bath"), r.here("bath")],
-        [r.all("readings", "roundAmount"), quoted(">0")],
-      ])})`;
-      return blankIf([`${r.here("bath")}=""`], `IF(${first}=0,"",${first})`);
+    ({ bath }, { readings }) => {
+      const first = smallestWhere(readings, "when", { bath, roundAmount: above(0) });
+      return blankIf([isBlank(bath)], blankIf([equal(first, 0)], first));
     }),
 ];

@@ -4,7 +4,7 @@ import { bathHelpers } from "./bath-helpers.ts";
 import { bathStanding, bathStateColumn } from "./bath-standing.ts";
 import type { SheetDefinition } from "./definition.ts";
 import { printedFirst } from "./printed-first.ts";
-import { bathState, bench, degassing } from "./words.ts";
+import { baselineStanding, bathState, bench, degassing } from "./words.ts";
 
 const printed = [
   "bath", "state", "tank", "water", "concentrate", "opened", "strength", "openingDose", "benchState", "baseline", "baselineTemperature", "trigger", "lastReading", "lastVerdict", "topUpShare",
@@ -47,7 +47,7 @@ export const bathsSheet: SheetDefinition = {
         { column: "degassed", when: { is: degassing.none }, look: "watch" },
         { column: "degassed", when: { is: degassing.late }, look: "watch" },
         { column: "ageSignal", when: { startsWith: "old" }, look: "watch" },
-        { column: "baselineState", when: { is: "temperatures differ" }, look: "act" },
+        { column: "baselineState", when: { is: baselineStanding.differ }, look: "act" },
       ],
     },
   ],

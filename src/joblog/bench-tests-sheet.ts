@@ -1,8 +1,20 @@
-import { computed, helper, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
+import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
-import { after, at, blankIf, halfMinute, never, positionOf, where } from "./formulas.ts";
+import { joined } from "./formula/arithmetic.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { equal, isBlank, isNoNumber, isUnder } from "./formula/conditions.ts";
+import { after, smallestWhere } from "./formula/criteria.ts";
+import { positionOf, rowAt } from "./formula/lookups.ts";
+import { isUpTo, never } from "./formula/times.ts";
 import { between, seconds } from "./units-of.ts";
 import { benchMethods, benchResults, surfaces } from "./words.ts";
+
+const { computed, helper } = columnsOf<"benchTests">();
+
+/** How the words begin of a test that still counts; its result follows. */
+const stands = "stands: ";
+
+const noResultYet = "no result yet";
 
 const columns: readonly ColumnDefinition[] = [
   textInput({ id: "id", label: "Test", width: 8, required: true, help: "Running number." }),
@@ -17,21 +29,17 @@ const columns: readonly ColumnDefinition[] = [
   textInput({ id: "note", label: "Note", width: 28, help: "Which piece, and what was left on it." }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who tested." }),
   computed({ id: "standing", label: "Stands", type: "text", width: 26, help: "Whether this test still counts: a later test of the surface or new concentrate replaces it." },
-    (r) => {
-      const lastConcentrate = at(r, "baths", "lastConcentrate", r.here("bathRow"));
-      return blankIf([`${r.here("bathRow")}=""`, `NOT(ISNUMBER(${r.here("when")}))`],
-        `IF(${r.here("when")}<=${lastConcentrate}+${halfMinute},"before the last concentrate",IF(${r.here("supersededAt")}<${never},"repeated later",IF(${r.here("result")}="","no result yet","stands: "&${r.here("result")})))`);
-    }),
+    (test, { baths }) => blankIf([isBlank(test.bathRow), isNoNumber(test.when)],
+      when(isUpTo(test.when, rowAt(baths, test.bathRow).lastConcentrate), "before the last concentrate")
+        .when(isUnder(test.supersededAt, never), "repeated later")
+        .when(isBlank(test.result), noResultYet)
+        .otherwise(joined(stands, test.result)))),
   helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    (r) => positionOf(r, r.here("bath"), "baths", "bath")),
+    ({ bath }, { baths }) => positionOf(bath, baths.bath)),
   helper({ id: "supersededAt", label: "Repeated at", type: "date and time", width: 16, help: "When the surface was next tested; the last day of the calendar if it was not." },
-    (r) => {
-      const next = `MINIFS(${r.all("benchTests", "when")},${where([
-        [r.all("benchTests", "bath"), r.here("bath")],
-        [r.all("benchTests", "surface"), r.here("surface")],
-        [r.all("benchTests", "when"), after(r.here("when"))],
-      ])})`;
-      return blankIf([`${r.here("bath")}=""`, `NOT(ISNUMBER(${r.here("when")}))`], `IF(${next}=0,${never},${next})`);
+    ({ bath, surface, when: tested }, { benchTests }) => {
+      const next = smallestWhere(benchTests, "when", { bath, surface, when: after(tested) });
+      return blankIf([isBlank(bath), isNoNumber(tested)], when(equal(next, 0), never).otherwise(next));
     }),
 ];
 
@@ -50,10 +58,10 @@ export const benchTestsSheet: SheetDefinition = {
       emptyRows: 1,
       columns,
       signals: [
-        { column: "standing", when: { is: "stands: pass" }, look: "good" },
-        { column: "standing", when: { is: "stands: partial" }, look: "act" },
-        { column: "standing", when: { is: "stands: fail" }, look: "act" },
-        { column: "standing", when: { is: "no result yet" }, look: "watch" },
+        { column: "standing", when: { is: `${stands}pass` }, look: "good" },
+        { column: "standing", when: { is: `${stands}partial` }, look: "act" },
+        { column: "standing", when: { is: `${stands}fail` }, look: "act" },
+        { column: "standing", when: { is: noResultYet }, look: "watch" },
       ],
     },
   ],

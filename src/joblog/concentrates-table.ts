@@ -1,8 +1,15 @@
-import { computed, moneyInput, nameInput, numberInput, textInput, wordInput } from "./columns.ts";
+import { unitPrice } from "../../functions/money/unit-price.ts";
+import { columnsOf, moneyInput, nameInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { TableDefinition } from "./definition.ts";
-import { blankIf } from "./formulas.ts";
-import { between, density, equivalents, hardness, moneyLimits, priceByVolume, sequestering, volume, volumeLimits } from "./units-of.ts";
-import { builders } from "./words.ts";
+import { call } from "./formula/calls.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { equal, isBlank } from "./formula/conditions.ts";
+import {
+  between, density, equivalents, hardness, moneyLimits, priceByVolume, sequestering, volume, volumeLimits,
+} from "./units-of.ts";
+import { builders, yesNo } from "./words.ts";
+
+const { computed } = columnsOf<"concentrates">();
 
 export const concentratesTable: TableDefinition = {
   id: "concentrates",
@@ -23,11 +30,12 @@ export const concentratesTable: TableDefinition = {
     numberInput({ id: "packVolume", label: "Pack size", unit: volume, limits: volumeLimits, format: "0.0##", width: 9, help: "Volume in one pack." }),
     moneyInput({ id: "packPrice", label: "Pack price", width: 8, limits: moneyLimits, help: "What one pack cost." }),
     textInput({ id: "lot", label: "Lot", width: 9, help: "From the pack, for the file." }),
-    wordInput({ id: "sdsOnFile", label: "SDS on file", words: ["yes", "no"], width: 7, help: "A current safety data sheet is at hand on every shift." }),
+    wordInput({ id: "sdsOnFile", label: "SDS on file", words: yesNo, width: 7, help: "A current safety data sheet is at hand on every shift." }),
     computed(
       { id: "unitPrice", label: "Concentrate price", type: "money", unit: priceByVolume, format: "#,##0.00", width: 11, help: "Pack price by pack size." },
-      (r) => blankIf([`${r.here("packVolume")}=""`, `${r.here("packPrice")}=""`],
-        `IF(${r.here("packPrice")}=0,0,BATH.UNITPRICE(${r.here("packPrice")},${r.here("packVolume")},${r.named("unitSystem")}))`),
+      ({ packVolume, packPrice }, { named }) => blankIf([isBlank(packVolume), isBlank(packPrice)],
+        when(equal(packPrice, 0), 0)
+          .otherwise(call(unitPrice, { pack_price: packPrice, pack_volume: packVolume, system: named.unitSystem }))),
     ),
   ],
   signals: [{ column: "sdsOnFile", when: { is: "no" }, look: "act" }],

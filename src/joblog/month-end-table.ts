@@ -1,58 +1,45 @@
-import { computed, dateInput, helper, keyInput } from "./columns.ts";
-import type { ComputedColumn, References, TableDefinition } from "./definition.ts";
-import { atOrBlank, blankIf, positionOf, quoted, toTheCent, where } from "./formulas.ts";
-import { accounts, monthEndWords } from "./words.ts";
+import { columnsOf, dateInput, keyInput } from "./columns.ts";
+import type { ComputedColumn, TableDefinition } from "./definition.ts";
+import { minus, plus, rounded, times, toTheCent } from "./formula/arithmetic.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { equal, isBlank, isNoNumber, type Condition } from "./formula/conditions.ts";
+import { atLeast, below, sumWhere, type Comparison } from "./formula/criteria.ts";
+import { apply, type Expression, type Value } from "./formula/expression.ts";
+import type { Log, Row } from "./formula/log-names.ts";
+import { cellAtOrBlank, positionOf } from "./formula/lookups.ts";
+import { bookSince, lastCountBefore, moved, poured } from "./stock-book.ts";
 import { priceByVolume, volume } from "./units-of.ts";
+import { accounts, monthEndWords } from "./words.ts";
+
+const { computed, helper } = columnsOf<"monthEnd">();
+
+type MonthEnd = Row<"monthEnd">;
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as const;
 const money = { type: "money", format: "#,##0.00", width: 11 } as const;
 
-type Span = readonly (readonly [range: string, criterion: string])[];
+const incomplete = ({ from, concentrate }: MonthEnd): readonly [Condition, Condition] =>
+  [isBlank(from), isBlank(concentrate)];
 
-const first = (r: References): string => `">="&${r.here("from")}`;
-const beforeNext = (r: References): string => `"<"&${r.here("until")}`;
-
-/** Days of this month in a column of day numbers. */
-function inMonth(r: References, days: string): Span {
-  return [[days, first(r)], [days, beforeNext(r)]];
+function line(column: Parameters<typeof computed>[0], formula: (row: MonthEnd, log: Log) => Value): ComputedColumn {
+  return computed(column, (row, log) => blankIf(incomplete(row), formula(row, log)));
 }
 
-function moved(r: References, kind: string, span: Span, sum = "amount"): string {
-  return `SUMIFS(${r.all("stockMoves", sum)},${where([
-    [r.all("stockMoves", "concentrate"), r.here("concentrate")],
-    [r.all("stockMoves", "kind"), quoted(kind)],
-    ...span,
-  ])})`;
-}
+/** The days of the month. */
+const inMonth = ({ from, until }: MonthEnd): readonly Comparison[] => [atLeast(from), below(until)];
 
-function poured(r: References, more: Span, sum = "amount"): string {
-  return `SUMIFS(${r.all("additions", sum)},${where([[r.all("additions", "concentrate"), r.here("concentrate")], ...more])})`;
-}
-
-/** The last count before a day, with what came and went since: a count stands for the end of its day. */
-function bookAt(r: References, count: string, until: string): string {
-  const [moves, pours] = [r.all("stockMoves", "day"), r.all("additions", "day")];
-  const since = (days: string): Span => [[days, `">"&${r.here(count)}`], [days, `"<"&${r.here(until)}`]];
-  return `IF(${r.here(count)}=0,${quoted(monthEndWords.notCounted)},` +
-    `${moved(r, "count", [[moves, r.here(count)]])}+${moved(r, "receipt", since(moves))}-${moved(r, "issue", since(moves))}-${poured(r, since(pours))})`;
-}
-
-function lastCountBefore(r: References, day: string): string {
-  return `MAXIFS(${r.all("stockMoves", "day")},${where([
-    [r.all("stockMoves", "concentrate"), r.here("concentrate")],
-    [r.all("stockMoves", "kind"), quoted("count")],
-    [r.all("stockMoves", "day"), `"<"&${r.here(day)}`],
-  ])})`;
-}
-
-const incomplete = (r: References): readonly string[] => [`${r.here("from")}=""`, `${r.here("concentrate")}=""`];
-
-function line(column: Parameters<typeof computed>[0], formula: (r: References) => string): ComputedColumn {
-  return computed(column, (r) => blankIf(incomplete(r), formula(r)));
-}
+const bookBefore = (day: Expression, count: Expression, { concentrate }: MonthEnd, log: Log): Expression =>
+  when(equal(count, 0), monthEndWords.notCounted).otherwise(bookSince(log, concentrate, count, below(day)));
 
 const [toClaims, toShop] = accounts;
-const account = (r: References, name: string): Span => [[r.all("additions", "account"), quoted(name)], ...inMonth(r, r.all("additions", "day"))];
+
+type Account = (typeof accounts)[number];
+
+/** What the month's additions of the concentrate on that account come to. */
+function onAccount(account: Account, what: "amount" | "cost"): (row: MonthEnd, log: Log) => Expression {
+  return (row, { additions }) =>
+    sumWhere(additions, what, { concentrate: row.concentrate, account, day: inMonth(row) });
+}
 
 /** What the books need of a month: where the stock went, on whose account, and what the count says against it. */
 export const monthEndTable: TableDefinition = {
@@ -63,30 +50,38 @@ export const monthEndTable: TableDefinition = {
   columns: [
     keyInput({ id: "concentrate", label: "Concentrate", width: 13, required: true, from: ["concentrates", "concentrate"], help: "One line for each concentrate and month." }),
     dateInput({ id: "month", label: "Month", width: 12, required: true, help: "Any day of the month." }),
-    line({ id: "opening", label: "Opening", ...amount, help: "By the book as the month begins, from the last count before it." }, (r) => bookAt(r, "openingCount", "from")),
-    line({ id: "received", label: "Received", ...amount, help: "Receipts of the month." }, (r) => moved(r, "receipt", inMonth(r, r.all("stockMoves", "day")))),
-    line({ id: "usedForClaims", label: "Used for claims", ...amount, help: "Into baths, on the claims' account." }, (r) => poured(r, account(r, toClaims))),
-    line({ id: "usedByShop", label: "Used by the shop", ...amount, help: "Into baths, on the shop's account." }, (r) => poured(r, account(r, toShop))),
+    line({ id: "opening", label: "Opening", ...amount, help: "By the book as the month begins, from the last count before it." },
+      (row, log) => bookBefore(row.from, row.openingCount, row, log)),
+    line({ id: "received", label: "Received", ...amount, help: "Receipts of the month." },
+      (row, log) => moved(log, row.concentrate, "receipt", inMonth(row))),
+    line({ id: "usedForClaims", label: "Used for claims", ...amount, help: "Into baths, on the claims' account." }, onAccount(toClaims, "amount")),
+    line({ id: "usedByShop", label: "Used by the shop", ...amount, help: "Into baths, on the shop's account." }, onAccount(toShop, "amount")),
     line({ id: "usedForNobody", label: "Used, no account", ...amount, help: "Into baths, with no account given: say under Additions who pays." },
-      (r) => `ROUND(${poured(r, inMonth(r, r.all("additions", "day")))}-${r.here("usedForClaims")}-${r.here("usedByShop")},6)`),
-    line({ id: "issued", label: "Other issues", ...amount, help: "Left the shelf other than into a bath." }, (r) => moved(r, "issue", inMonth(r, r.all("stockMoves", "day")))),
+      (row, log) => rounded(minus(poured(log, row.concentrate, inMonth(row)), row.usedForClaims, row.usedByShop), 6)),
+    line({ id: "issued", label: "Other issues", ...amount, help: "Left the shelf other than into a bath." },
+      (row, log) => moved(log, row.concentrate, "issue", inMonth(row))),
     line({ id: "difference", label: "Count difference", ...amount, help: "What the month's counts found more, or less where it is negative, than the book." },
-      (r) => `IF(OR(NOT(ISNUMBER(${r.here("opening")})),NOT(ISNUMBER(${r.here("closing")}))),"",ROUND(${r.here("closing")}-${r.here("opening")}-${r.here("received")}+${r.here("usedForClaims")}+${r.here("usedByShop")}+${r.here("usedForNobody")}+${r.here("issued")},6))`),
-    line({ id: "closing", label: "Closing", ...amount, help: "By the book as the month ends, from its last count." }, (r) => bookAt(r, "closingCount", "until")),
-    line({ id: "costForClaims", label: "Cost to claims", ...money, width: 12, help: "What Additions priced on the claims' account." }, (r) => poured(r, account(r, toClaims), "cost")),
-    line({ id: "costToShop", label: "Cost to the shop", ...money, help: "What Additions priced on the shop's account." }, (r) => poured(r, account(r, toShop), "cost")),
+      ({ opening, closing, received, usedForClaims, usedByShop, usedForNobody, issued }) =>
+        blankIf([isNoNumber(opening), isNoNumber(closing)],
+          rounded(plus(minus(closing, opening, received), usedForClaims, usedByShop, usedForNobody, issued), 6))),
+    line({ id: "closing", label: "Closing", ...amount, help: "By the book as the month ends, from its last count." },
+      (row, log) => bookBefore(row.until, row.closingCount, row, log)),
+    line({ id: "costForClaims", label: "Cost to claims", ...money, width: 12, help: "What Additions priced on the claims' account." }, onAccount(toClaims, "cost")),
+    line({ id: "costToShop", label: "Cost to the shop", ...money, help: "What Additions priced on the shop's account." }, onAccount(toShop, "cost")),
     line({ id: "closingValue", label: "Closing value", ...money, help: "Closing at the price on the Job sheet, the one that Additions are priced by." },
-      (r) => `IF(OR(NOT(ISNUMBER(${r.here("closing")})),${r.here("price")}=""),"",${toTheCent(`${r.here("closing")}*${r.here("price")}`)})`),
+      ({ closing, price }) => blankIf([isNoNumber(closing), isBlank(price)], toTheCent(times(closing, price)))),
     helper({ id: "from", label: "From", type: "whole number", format: "0", width: 9, help: "Number of the month's first day." },
-      (r) => blankIf([`NOT(ISNUMBER(${r.here("month")}))`], `DATE(YEAR(${r.here("month")}),MONTH(${r.here("month")}),1)`)),
+      ({ month }) => blankIf([isNoNumber(month)], apply("DATE", apply("YEAR", month), apply("MONTH", month), 1))),
     helper({ id: "until", label: "Until", type: "whole number", format: "0", width: 9, help: "Number of the next month's first day." },
-      (r) => blankIf([`${r.here("from")}=""`], `DATE(YEAR(${r.here("month")}),MONTH(${r.here("month")})+1,1)`)),
+      ({ from, month }) => blankIf([isBlank(from)],
+        apply("DATE", apply("YEAR", month), plus(apply("MONTH", month), 1), 1))),
     helper({ id: "openingCount", label: "Count before", type: "whole number", format: "0", width: 9, help: "Day of the last count before the month; 0 if none." },
-      (r) => blankIf(incomplete(r), lastCountBefore(r, "from"))),
+      (row, log) => blankIf(incomplete(row), lastCountBefore(log, row.concentrate, row.from))),
     helper({ id: "closingCount", label: "Last count", type: "whole number", format: "0", width: 9, help: "Day of the last count to the month's end; 0 if none." },
-      (r) => blankIf(incomplete(r), lastCountBefore(r, "until"))),
+      (row, log) => blankIf(incomplete(row), lastCountBefore(log, row.concentrate, row.until))),
     helper({ id: "price", label: "Price used", type: "number", unit: priceByVolume, format: "0.00##", width: 9, help: "Of the concentrate, by unit of volume." },
-      (r) => blankIf(incomplete(r), atOrBlank(r, "concentrates", "unitPrice", positionOf(r, r.here("concentrate"), "concentrates", "concentrate")))),
+      (row, { concentrates }) => blankIf(incomplete(row),
+        cellAtOrBlank(concentrates.unitPrice, positionOf(row.concentrate, concentrates.concentrate)))),
   ],
   signals: [
     { column: "difference", when: { isNot: 0 }, look: "watch" },

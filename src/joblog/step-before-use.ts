@@ -1,10 +1,8 @@
 /** What a bath needs until its baseline is set. */
+import { fewestBaselineReadings } from "./bath-baseline.ts";
 import { rowsOfBath } from "./bath-facts.ts";
 import { volumeWords, type Bath, type Step } from "./step.ts";
-import { bench } from "./words.ts";
-
-/** Trade rule: a baseline is the median of at least three readings. */
-const fewestBaselineReadings = 3;
+import { baselineStanding, bench } from "./words.ts";
 
 export function chargeStep({ facts, system }: Bath): Step {
   const dose = facts.number("plannedDose");
@@ -60,7 +58,7 @@ export function benchStep(bath: Bath): Step {
 
 export function baselineStep({ facts }: Bath): Step {
   const taken = facts.number("baselineReadings") ?? 0;
-  if (facts.text("baselineState") === "temperatures differ") {
+  if (facts.text("baselineState") === baselineStanding.differ) {
     return {
       kind: "baseline",
       sentence: "Baseline: the samples differ too much in temperature. Cool them alike and take the three readings again.",

@@ -1,20 +1,16 @@
-import { computed, dateInput, helper, keyInput, moneyInput, numberInput, textInput, wordInput } from "./columns.ts";
-import type { References, TableDefinition } from "./definition.ts";
-import { blankIf, quoted, toTheCent, where } from "./formulas.ts";
+import { columnsOf, dateInput, keyInput, moneyInput, numberInput, textInput, wordInput } from "./columns.ts";
+import type { TableDefinition } from "./definition.ts";
+import { minus, rounded, times, toTheCent, wholePart } from "./formula/arithmetic.ts";
+import { blankIf } from "./formula/choices.ts";
+import { all, equal, is, isBlank, isNoNumber, isNot } from "./formula/conditions.ts";
+import { atMost } from "./formula/criteria.ts";
+import { bookSince, lastCountBefore } from "./stock-book.ts";
 import { moneyLimits, priceByVolume, volume, volumeLimits } from "./units-of.ts";
 import { stockKinds } from "./words.ts";
 
-const amount = { type: "number", unit: volume, format: "0.000", width: 10 } as const;
+const { computed, helper } = columnsOf<"stockMoves">();
 
-/** Lines of this concentrate and kind in the days after the last count, up to this line's day. */
-function since(r: References, kind: string): string {
-  return `SUMIFS(${r.all("stockMoves", "amount")},${where([
-    [r.all("stockMoves", "concentrate"), r.here("concentrate")],
-    [r.all("stockMoves", "kind"), quoted(kind)],
-    [r.all("stockMoves", "day"), `">"&${r.here("countBefore")}`],
-    [r.all("stockMoves", "day"), `"<="&${r.here("day")}`],
-  ])})`;
-}
+const amount = { type: "number", unit: volume, format: "0.000", width: 10 } as const;
 
 export const stockMoves: TableDefinition = {
   id: "stockMoves",
@@ -33,28 +29,19 @@ export const stockMoves: TableDefinition = {
     textInput({ id: "initials", label: "Initials", width: 10, help: "Who counted or received." }),
     textInput({ id: "note", label: "Note", width: 26, help: "Anything odd." }),
     computed({ id: "book", label: "By the book", ...amount, help: "Last count before, with receipts, less issues and additions up to the end of this day. Blank on a first count: it is the opening stock." },
-      (r) => blankIf([`${r.here("day")}=""`, `${r.here("concentrate")}=""`, `AND(${r.here("kind")}="count",${r.here("countBefore")}=0)`],
-        `SUMIFS(${r.all("stockMoves", "amount")},${where([
-          [r.all("stockMoves", "concentrate"), r.here("concentrate")],
-          [r.all("stockMoves", "kind"), quoted("count")],
-          [r.all("stockMoves", "day"), r.here("countBefore")],
-        ])})+${since(r, "receipt")}-${since(r, "issue")}-SUMIFS(${r.all("additions", "amount")},${where([
-          [r.all("additions", "concentrate"), r.here("concentrate")],
-          [r.all("additions", "day"), `">"&${r.here("countBefore")}`],
-          [r.all("additions", "day"), `"<="&${r.here("day")}`],
-        ])})`)),
+      ({ concentrate, kind, day, countBefore }, log) =>
+        blankIf([isBlank(day), isBlank(concentrate), all(is(kind, "count"), equal(countBefore, 0))],
+          bookSince(log, concentrate, countBefore, atMost(day)))),
     computed({ id: "variance", label: "Variance", ...amount, help: "Count less book: negative where some is missing." },
-      (r) => blankIf([`${r.here("kind")}<>"count"`, `${r.here("book")}=""`, `NOT(ISNUMBER(${r.here("amount")}))`], `ROUND(${r.here("amount")}-${r.here("book")},6)`)),
+      (move) => blankIf([isNot(move.kind, "count"), isBlank(move.book), isNoNumber(move.amount)],
+        rounded(minus(move.amount, move.book), 6))),
     computed({ id: "value", label: "Value", type: "money", format: "#,##0.00", width: 10, help: "Of a receipt: amount by price." },
-      (r) => blankIf([`${r.here("kind")}<>"receipt"`, `NOT(ISNUMBER(${r.here("amount")}))`, `NOT(ISNUMBER(${r.here("price")}))`], toTheCent(`${r.here("amount")}*${r.here("price")}`))),
+      (move) => blankIf([isNot(move.kind, "receipt"), isNoNumber(move.amount), isNoNumber(move.price)],
+        toTheCent(times(move.amount, move.price)))),
     helper({ id: "day", label: "Day number", type: "whole number", format: "0", width: 9, help: "The day without its time." },
-      (r) => blankIf([`NOT(ISNUMBER(${r.here("when")}))`], `INT(${r.here("when")})`)),
+      (move) => blankIf([isNoNumber(move.when)], wholePart(move.when))),
     helper({ id: "countBefore", label: "Count before", type: "whole number", format: "0", width: 9, help: "Day of the concentrate's last count before this day; 0 if none." },
-      (r) => blankIf([`${r.here("day")}=""`], `MAXIFS(${r.all("stockMoves", "day")},${where([
-        [r.all("stockMoves", "concentrate"), r.here("concentrate")],
-        [r.all("stockMoves", "kind"), quoted("count")],
-        [r.all("stockMoves", "day"), `"<"&${r.here("day")}`],
-      ])})`)),
+      ({ concentrate, day }, log) => blankIf([isBlank(day)], lastCountBefore(log, concentrate, day))),
   ],
   signals: [{ column: "variance", when: { isNot: 0 }, look: "watch" }],
 };

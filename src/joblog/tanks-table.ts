@@ -1,7 +1,12 @@
-import { computed, nameInput, numberInput, textInput } from "./columns.ts";
+import { tankVolume } from "../../functions/tank/tank-volume.ts";
+import { columnsOf, nameInput, numberInput, textInput } from "./columns.ts";
 import type { TableDefinition } from "./definition.ts";
-import { blankIf } from "./formulas.ts";
+import { call } from "./formula/calls.ts";
+import { blankIf } from "./formula/choices.ts";
+import { isBlank } from "./formula/conditions.ts";
 import { between, depth, depthLimits, power, volume, volumeByDepth, volumeLimits } from "./units-of.ts";
+
+const { computed } = columnsOf<"tanks">();
 
 export const tanksTable: TableDefinition = {
   id: "tanks",
@@ -19,13 +24,14 @@ export const tanksTable: TableDefinition = {
     textInput({ id: "note", label: "Note", width: 10, help: "Lid, set temperature, date measured." }),
     computed(
       { id: "workingVolume", label: "Working volume", type: "number", unit: volume, format: "0.00", width: 11, help: "Liquid at the fill line, less the displacement." },
-      (r) => blankIf([`${r.here("length")}=""`, `${r.here("width")}=""`, `${r.here("fillDepth")}=""`],
-        `BATH.TANKVOLUME(${r.here("length")},${r.here("width")},${r.here("fillDepth")},${r.here("displacement")},${r.named("unitSystem")})`),
+      ({ length, width, fillDepth, displacement }, { named: { unitSystem } }) =>
+        blankIf([isBlank(length), isBlank(width), isBlank(fillDepth)],
+          call(tankVolume, { length, width, depth: fillDepth, displacement, system: unitSystem })),
     ),
     computed(
       { id: "volumePerDepth", label: "Volume by level", type: "number", unit: volumeByDepth, format: "0.000", width: 11, help: "What one unit of level holds: for make-up from the drop of the level." },
-      (r) => blankIf([`${r.here("length")}=""`, `${r.here("width")}=""`],
-        `BATH.TANKVOLUME(${r.here("length")},${r.here("width")},1,0,${r.named("unitSystem")})`),
+      ({ length, width }, { named: { unitSystem } }) => blankIf([isBlank(length), isBlank(width)],
+        call(tankVolume, { length, width, depth: 1, displacement: 0, system: unitSystem })),
     ),
   ],
 };

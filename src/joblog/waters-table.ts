@@ -1,7 +1,13 @@
-import { computed, dateInput, moneyInput, nameInput, numberInput, textInput } from "./columns.ts";
+import { hardnessClass } from "../../functions/water/hardness-class.ts";
+import { columnsOf, dateInput, moneyInput, nameInput, numberInput, textInput } from "./columns.ts";
 import type { TableDefinition } from "./definition.ts";
-import { blankIf } from "./formulas.ts";
+import { call } from "./formula/calls.ts";
+import { blankIf } from "./formula/choices.ts";
+import { isBlank } from "./formula/conditions.ts";
+import { withWrittenZero } from "./formula/written-zero.ts";
 import { between, dissolvedSolids, hardness, moneyLimits, phLimits, priceByVolume } from "./units-of.ts";
+
+const { computed } = columnsOf<"waters">();
 
 const labLimits = between(0, 5000);
 
@@ -19,10 +25,9 @@ export const watersTable: TableDefinition = {
     numberInput({ id: "ph", label: "pH", limits: phLimits, format: "0.0#", width: 11, help: "pH of the water itself." }),
     dateInput({ id: "tested", label: "Tested", width: 11, help: "Day of the test." }),
     { ...moneyInput({ id: "price", label: "Price", width: 11, limits: moneyLimits, help: "Cost of the water, if it is charged to claims." }), unit: priceByVolume, format: "0.000#" },
-    // A bare 0 could be a blank cell to the function; a tested 0 says its unit.
     computed(
       { id: "hardnessClass", label: "Hardness class", type: "text", width: 12, help: "In words, by the US Geological Survey's classes." },
-      (r) => blankIf([`${r.here("hardness")}=""`], `BATH.HARDNESSCLASS(IF(${r.here("hardness")}=0,"0 mg/L",${r.here("hardness")}))`),
+      (water) => blankIf([isBlank(water.hardness)], call(hardnessClass, { hardness: withWrittenZero(water.hardness) })),
     ),
   ],
 };

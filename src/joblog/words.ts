@@ -109,3 +109,12 @@ export const bathState = {
   reRead: "re-read",
   closed: "closed",
 } as const;
+
+/** How far a baseline is, once there are enough readings for one. */
+export const baselineStanding = { set: "set", differ: "temperatures differ" } as const;
+
+/** What stands where a figure of the water would be needed. */
+export const waterNotTested = "water not tested";
+
+/** Whether the book of a concentrate has come down to where it is reordered. */
+export const stockLevel = { reorder: "reorder", enough: "enough" } as const;

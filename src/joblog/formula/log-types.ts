@@ -52,14 +52,14 @@ export interface LogTables {
   };
   readonly baths: {
     readonly bath: string;
-    readonly state: string;
+    readonly state: "charge" | "bench test" | "baseline" | "in use" | "top up" | "re-read" | "closed";
     readonly tank: string;
     readonly water: string;
     readonly concentrate: string;
     readonly opened: number;
     readonly strength: string;
     readonly openingDose: number;
-    readonly benchState: string;
+    readonly benchState: "no charge yet" | "no test since the last concentrate" | "not accepted" | "accepted";
     readonly baseline: number;
     readonly baselineTemperature: number;
     readonly trigger: number;
@@ -85,11 +85,11 @@ export interface LogTables {
     readonly topUpTotal: number;
     readonly firstRound: number;
     readonly largestRound: number;
-    readonly changeOut: string;
+    readonly changeOut: "top-ups grow: consider a change-out" | "top-ups have reached the limit: consider a change-out";
     readonly cost: number;
     readonly daysOpen: number;
     readonly loads: number;
-    readonly degassed: string;
+    readonly degassed: "degassed" | "not degassed" | "after the first load";
     readonly foilTest: number;
     readonly drained: number;
     readonly hardnessNow: number;
@@ -100,7 +100,7 @@ export interface LogTables {
     readonly tankRow: number;
     readonly waterRow: number;
     readonly concentrateRow: number;
-    readonly builderUsed: string;
+    readonly builderUsed: "unknown" | "hydroxide" | "silicate" | "carbonate" | "phosphate";
     readonly dropUsed: number;
     readonly baselineAsRead: number;
     readonly alkalinityUsed: string;
@@ -346,7 +346,7 @@ export interface LogTables {
     readonly dailyUse: number;
     readonly daysLeft: number;
     readonly reorderAt: number;
-    readonly reorder: string;
+    readonly reorder: "reorder" | "enough";
   };
   readonly stockMoves: {
     readonly id: string;

@@ -3,6 +3,7 @@ import { AddRegular } from "@fluentui/react-icons/svg/add";
 import { useState } from "react";
 import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { stockLevel } from "../../joblog/words.ts";
 import { recordStockMove } from "../actions/record-stock-move.ts";
 import type { LastEntry } from "../actions/take-back.ts";
 import type { EntryContext } from "../entries/entry-form.ts";
@@ -61,7 +62,7 @@ function Stock({ context, onOpen }: { readonly context: EntryContext; readonly o
     <>
       {context.log.rows.stockBalance.map(rowFacts).map((row) => {
         const [name, book, left] = [row.text("concentrate") ?? "", row.number("book"), row.number("daysLeft")];
-        const words = book === undefined ? "not counted yet" : `${amount(book)} ${unit} by the book${left === undefined ? "" : `, ${figure(left, 1)} days of use`}${row.text("reorder") === "reorder" ? ": reorder" : ""}`;
+        const words = book === undefined ? "not counted yet" : `${amount(book)} ${unit} by the book${left === undefined ? "" : `, ${figure(left, 1)} days of use`}${row.text("reorder") === stockLevel.reorder ? ": reorder" : ""}`;
         return <p key={name} className={page.quiet}>{`${name}: ${words}.`}</p>;
       })}
       <Button size="large" icon={<Icon />} className={page.big} onClick={() => { onOpen({ form: "stock" }); }}>Record a count or receipt</Button>
