@@ -14,7 +14,7 @@ function count(id: string, label: string, width: number, help: string, standings
 }
 
 /** Lines of a claim whose pieces are missing or no number: no count has them. */
-export function withoutPieces(r: References, claim: string): string {
+function withoutPieces(r: References, claim: string): string {
   const lines = `${r.all("items", "claim")},${claim}`;
   return `(COUNTIFS(${lines})-COUNTIFS(${lines},${r.all("items", "quantity")},">=0"))`;
 }

@@ -1,7 +1,7 @@
-import { apply, operation, type Expression, type Operator, type Value } from "./expression.ts";
+import { apply, nodeOf, operation, type Expression, type Operator, type Value } from "./expression.ts";
 
-const inARow = (operator: Operator) => (first: Value, second: Value, ...more: readonly Value[]): Expression =>
-  more.reduce<Expression>((left, right) => operation(left, operator, right), operation(first, operator, second));
+const inARow = (operator: Operator) => (first: Value, ...more: readonly Value[]): Expression =>
+  more.reduce<Expression>((left, right) => operation(left, operator, right), nodeOf(first));
 
 export const plus = inARow("+");
 
@@ -38,3 +38,6 @@ export const notAvailable: Expression = apply("NA");
 
 /** Half a cent stays half a cent in every unit of volume: what a conversion or a binary fraction leaves short is less than this many decimals show. */
 export const toTheCent = (value: Value): Expression => rounded(rounded(value, 6), 2);
+
+/** The same figure below zero: Excel takes what is left out before a minus sign for 0. */
+export const negative = (value: Value): Expression => operation({ kind: "nothing" }, "-", value);

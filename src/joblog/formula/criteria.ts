@@ -81,3 +81,6 @@ export const largestWhere = ofRows("MAXIFS");
 export const smallestWhere = ofRows("MINIFS");
 
 export const averageWhere = ofRows("AVERAGEIFS");
+
+/** Text that begins so. */
+export const beginning = (text: string): Comparison => ({ criterion: nodeOf(`${text}*`) });

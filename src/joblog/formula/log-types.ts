@@ -526,7 +526,7 @@ export interface LogTables {
     readonly allUnits: number;
     readonly part: number;
     readonly pool: number;
-    readonly how: string;
+    readonly how: "shared out on Costs" | "alone in it: all of it" | "choose this bath on Costs" | "claim not in the shares";
     readonly share: number;
     readonly line: number;
     readonly sourceRow: number;
