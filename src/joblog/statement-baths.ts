@@ -50,8 +50,8 @@ export const statementBaths: TableDefinition = {
     bathColumns.computed({ id: "benchTests", label: "Bench tests", type: "text", width: 25, help: "No baseline stands without accepted tests; how the latest ones stand since the last concentrate." },
       ({ bathRow, baseline }, { baths }) => {
         const now = cellAt(baths.benchState, bathRow);
-        const noLonger = all(isFilled(baseline), isNot(now, bench.accepted));
-        return blankIf([isBlank(bathRow)], joined(when(noLonger, "accepted for the baseline; now: ").otherwise(""), now));
+        const before = when(all(isFilled(baseline), isNot(now, bench.accepted)), "accepted for the baseline; now: ");
+        return blankIf([isBlank(bathRow)], joined(before.otherwise(""), now));
       }),
     ofBath("closed", "closed", { label: "Closed", type: "date", format: "yyyy-mm-dd", width: 11, help: "Day of the change-out; blank while in use." }),
     ...listed("loads", "statementBaths", bathLines),

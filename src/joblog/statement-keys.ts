@@ -69,7 +69,9 @@ interface Line {
 }
 
 /** The first cell of a line: what it is about, or how much more there is. */
-export function firstOrMore({ line, sourceRow }: Line, marked: { readonly statementOrder: Column }, shown: Column, lines: number): Expression {
+export function firstOrMore(
+  { line, sourceRow }: Line, marked: { readonly statementOrder: Column }, shown: Column, lines: number,
+): Expression {
   const found = countOfNumbers(marked.statementOrder);
   return when(isFilled(sourceRow), asText(cellAt(shown, sourceRow)))
     .when(saysMore(line, lines, found), joined("… ", minus(found, lines - 1), " more in the log"))
