@@ -1,25 +1,35 @@
-import { dateInput, keyInput, moneyInput, textInput, wordInput } from "./columns.ts";
-import type { FieldDefinition, References, SheetDefinition, TableDefinition } from "./definition.ts";
-import { blankIf, quoted, where } from "./formulas.ts";
+import { dateInput, keyInput, moneyInput, textInput, wordInput, workedOut } from "./columns.ts";
+import { onAccount } from "./costs-on-account.ts";
+import type { FieldDefinition, SheetDefinition, TableDefinition } from "./definition.ts";
+import { countOfNumbers, joined, minus, plus, rounded, sum } from "./formula/arithmetic.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { equal, isBlank, isFilled, isNoNumber, isOver } from "./formula/conditions.ts";
+import { countWhere, sumWhere } from "./formula/criteria.ts";
+import { apply, type Expression } from "./formula/expression.ts";
+import type { Log } from "./formula/log-names.ts";
+import { matchIn } from "./formula/lookups.ts";
+import { bothHold, eitherHolds, rowsThatHold, sumOfRows } from "./formula/row-conditions.ts";
 import { sharesChart } from "./shares-chart.ts";
 import { shares } from "./shares-table.ts";
 import { between } from "./units-of.ts";
 import { accounts, shareBases } from "./words.ts";
 
-/** Additions and cost lines of the chosen bath on an account. */
-function onAccount(r: References, account: (typeof accounts)[number]): string {
-  const sum = (table: "additions" | "costLines", amount: string): string =>
-    `SUMIFS(${r.all(table, amount)},${where([[r.all(table, "bath"), r.named("shareBath")], [r.all(table, "account"), quoted(account)]])})`;
-  return `ROUND(${sum("additions", "cost")}+${sum("costLines", "amount")},2)`;
+/** Additions and cost lines that no sum has: their bath is not on Baths or their amount is no number. */
+function notCounted({ additions, baths, costLines }: Log): Expression {
+  const lost = ({ bath, amount }: Log["additions"] | Log["costLines"]): Expression => rowsThatHold(eitherHolds(
+    bothHold(isFilled(bath), apply("ISNA", matchIn(bath, baths.bath))),
+    bothHold(isFilled(amount), isNoNumber(amount)),
+  ));
+  return plus(lost(additions), lost(costLines));
 }
 
-/** Additions and cost lines that no sum has: their bath is not on Baths or their amount is no number. */
-function notCounted(r: References): string {
-  const lost = (table: "additions" | "costLines"): string => {
-    const [bath, amount] = [r.all(table, "bath"), r.all(table, "amount")];
-    return `SUMPRODUCT(--((${bath}<>"")*ISNA(MATCH(${bath},${r.all("baths", "bath")},0))+(${amount}<>"")*NOT(ISNUMBER(${amount}))>0))`;
-  };
-  return `(${lost("additions")}+${lost("costLines")})`;
+/** Costs that neither claims nor shop bear: without an account, or without a bath. */
+function borneByNobody({ additions, costLines }: Log): Expression {
+  const onAccounts = accounts.map((account) => sumWhere(additions, "cost", { account }));
+  return rounded(plus(
+    minus(sum(additions.cost), ...onAccounts),
+    sumOfRows(costLines.amount, eitherHolds(isBlank(costLines.bath), isBlank(costLines.account))),
+  ), 2);
 }
 
 const fields: readonly FieldDefinition[] = [
@@ -27,27 +37,27 @@ const fields: readonly FieldDefinition[] = [
   { id: "shareBasis", name: "Share.Basis", label: "Shared by", type: "choice", choices: { kind: "fixed", choices: shareBases }, help: "One basis for all claims of a bath; the units below are counted this way." },
   {
     id: "poolTotal", name: "Pool.Total", label: "To share out", type: "money", help: "Additions and cost lines of this bath on the account of claims.",
-    formula: (r) => `=${blankIf([`${r.named("shareBath")}=""`],
-      onAccount(r, "claims"))}`,
+    formula: workedOut((log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "claims"))),
   },
   { id: "sharesTotal", name: "Shares.Total", label: "Shared out", type: "money", help: "Sum of the claims' shares.",
-    formula: (r) => `=IF(COUNT(${r.all("shares", "share")})=0,"",ROUND(SUM(${r.all("shares", "share")}),2))` },
+    formula: workedOut(({ shares: { share } }) =>
+      when(equal(countOfNumbers(share), 0), "").otherwise(rounded(sum(share), 2))) },
   { id: "sharesCheck", name: "Shares.Check", label: "Difference, must be 0.00", type: "money", help: "Anything else means a share is not worked out.",
-    formula: (r) => `=IF(${r.named("sharesTotal")}="","",ROUND(${r.named("poolTotal")}-${r.named("sharesTotal")},2))`,
+    formula: workedOut(({ named: { poolTotal, sharesTotal } }) =>
+      blankIf([isBlank(sharesTotal)], rounded(minus(poolTotal, sharesTotal), 2))),
     signals: [{ when: { isNot: 0 }, look: "act" }] },
   { id: "loadsLeftOut", name: "Loads.LeftOut", label: "Loads without a share, must be 0", type: "whole number", format: "0", help: "Loads of this bath that no share below counts: claim, soil or minutes missing, or a claim not in the list. Below 0: a claim stands twice.",
-    formula: (r) => `=${blankIf([`${r.named("shareBath")}=""`, `${r.named("shareBasis")}=""`], `COUNTIFS(${r.all("loads", "bath")},${r.named("shareBath")})-SUM(${r.all("shares", "loads")})`)}`,
+    formula: workedOut(({ loads, named: { shareBath, shareBasis }, shares: claims }) =>
+      blankIf([isBlank(shareBath), isBlank(shareBasis)],
+        minus(countWhere(loads, { bath: shareBath }), sum(claims.loads)))),
     signals: [{ when: { isNot: 0 }, look: "act" }] },
   { id: "shopTotal", name: "Shop.Total", label: "Borne by the shop", type: "money", help: "Additions and cost lines of this bath on the shop's account: on no claim.",
-    formula: (r) => `=${blankIf([`${r.named("shareBath")}=""`], onAccount(r, "shop"))}` },
+    formula: workedOut((log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "shop"))) },
   { id: "notAllocated", name: "Not.Allocated", label: "On no bath or account, must be 0.00", type: "money", help: "Additions without an account and cost lines without a bath or account, of the whole log: nobody bears them yet. Not counted: a bath that is not on Baths, an amount that is no number.",
-    formula: (r) => {
-      const costs = r.all("additions", "cost");
-      const account = r.all("additions", "account");
-      const byAccount = accounts.map((word) => `-SUMIFS(${costs},${account},${quoted(word)})`).join("");
-      const open = `ROUND(SUM(${costs})${byAccount}+SUMPRODUCT(--((${r.all("costLines", "bath")}="")+(${r.all("costLines", "account")}="")>0),${r.all("costLines", "amount")}),2)`;
-      return `=IF(${notCounted(r)}>0,"lines not counted: "&${notCounted(r)},${open})`;
-    },
+    formula: workedOut((log) => {
+      const lost = notCounted(log);
+      return when(isOver(lost, 0), joined("lines not counted: ", lost)).otherwise(borneByNobody(log));
+    }),
     signals: [{ when: { isNot: 0 }, look: "act" }] },
 ];
 

@@ -1,5 +1,12 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
+import { workedOut } from "./columns.ts";
 import type { FieldDefinition } from "./definition.ts";
+import { absolute, joined, minus, rounded } from "./formula/arithmetic.ts";
+import { when } from "./formula/choices.ts";
+import { is, isBlank, isUnder } from "./formula/conditions.ts";
+import type { Value } from "./formula/expression.ts";
+import type { Log } from "./formula/log-names.ts";
+import { namedCell } from "./formula/name-log.ts";
 import { jobSheet } from "./job-sheet.ts";
 import { shopSheet } from "./shop-sheet.ts";
 
@@ -12,13 +19,13 @@ function numbersOf({ initial }: FieldDefinition): Initial | undefined {
 }
 
 /** The figure a new log starts with, in the log's own units. */
-function started({ US, metric, imperial }: Initial, system: string): string {
-  if (US === metric && metric === imperial) return String(US);
-  return `IF(${system}="US",${String(US)},IF(${system}="metric",${String(metric)},${String(imperial)}))`;
+function started({ US, metric, imperial }: Initial, { named: { unitSystem } }: Log): Value {
+  if (US === metric && metric === imperial) return US;
+  return when(is(unitSystem, "US"), US).when(is(unitSystem, "metric"), metric).otherwise(imperial);
 }
 
 /** Two figures that differ in the last digits of a share such as a third are the same. */
-const sameWithin = "0.000001";
+const sameWithin = 0.000_001;
 
 /** One line for every limit with a default: says so where the shop set another. */
 export const ownLimits: readonly FieldDefinition[] = [jobSheet, shopSheet].flatMap((sheet) => sheet.fields.map((field) => ({ field, sheet: sheet.name }))).flatMap(({ field, sheet }) => {
@@ -31,10 +38,13 @@ export const ownLimits: readonly FieldDefinition[] = [jobSheet, shopSheet].flatM
     ...(field.unit === undefined ? {} : { unit: field.unit }),
     type: "text",
     help: `Set on the sheet ${sheet}.`,
-    formula: (r) => {
-      const [own, usual] = [r.named(field.id), started(initial, r.named("unitSystem"))];
-      return `=IF(${own}="","blank: set it again, default "&ROUND(${usual},4),IF(ABS(${own}-${usual})<${sameWithin},"as the default","own: "&ROUND(${own},4)&", default "&ROUND(${usual},4)))`;
-    },
+    formula: workedOut((log) => {
+      const own = namedCell(field.id);
+      const usual = started(initial, log);
+      return when(isBlank(own), joined("blank: set it again, default ", rounded(usual, 4)))
+        .when(isUnder(absolute(minus(own, usual)), sameWithin), "as the default")
+        .otherwise(joined("own: ", rounded(own, 4), ", default ", rounded(usual, 4)));
+    }),
     signals: [{ when: { startsWith: "own" }, look: "watch" }, { when: { startsWith: "blank" }, look: "act" }, { when: { is: "as the default" }, look: "quiet" }],
   } satisfies FieldDefinition];
 });

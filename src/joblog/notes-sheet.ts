@@ -1,11 +1,13 @@
+import { workedOut } from "./columns.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
+import { asText } from "./formula/arithmetic.ts";
 import { noteLines } from "./notes-lines.ts";
 import { ownLimits } from "./notes-own-limits.ts";
 
 const version: FieldDefinition = {
   id: "notesVersion", name: "Notes.Version", label: "Log version", type: "text",
   help: "Raised when a log is upgraded.",
-  formula: (r) => `=${r.named("logVersion")}&""`,
+  formula: workedOut(({ named }) => asText(named.logVersion)),
 };
 
 export const notesSheet: SheetDefinition = {

@@ -1,19 +1,25 @@
-import { computed } from "./columns.ts";
-import type { ComputedColumn, References, TableDefinition } from "./definition.ts";
-import { formulaText } from "./formula/formula-text.ts";
-import { at, blankIf, quoted, where } from "./formulas.ts";
-import { withoutPieces } from "./item-counts.ts";
+import { columnsOf } from "./columns.ts";
+import type { ComputedColumn, TableDefinition } from "./definition.ts";
+import { plus } from "./formula/arithmetic.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { equal, isBlank, isOver } from "./formula/conditions.ts";
+import { sumWhere } from "./formula/criteria.ts";
+import type { Expression } from "./formula/expression.ts";
+import type { ColumnId, Log } from "./formula/log-names.ts";
+import type { LogTables } from "./formula/log-types.ts";
+import { cellAtOrBlank } from "./formula/lookups.ts";
+import { withoutPieces } from "./items-without-pieces.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 import { volume } from "./units-of.ts";
 import { itemStandings } from "./words.ts";
 
-type Rest = Pick<ComputedColumn, "label" | "type" | "format" | "width" | "help">;
+type Rest = Pick<ComputedColumn, "label" | "type" | "format" | "unit" | "width" | "help">;
 
-function copied(from: "additions" | "items", column: string, rest: Rest, id = column): ComputedColumn {
-  return computed({ id, ...rest }, (r) => {
-    const cell = at(r, from, column, r.here("sourceRow"));
-    return blankIf([`${r.here("sourceRow")}=""`], `IF(${cell}="","",${cell})`);
-  });
+const topUpColumns = columnsOf<"statementTopUps">();
+
+function ofTopUp(column: ColumnId<"additions">, rest: Rest): ComputedColumn {
+  return topUpColumns.computed({ id: column, ...rest },
+    ({ sourceRow }, { additions }) => cellAtOrBlank(additions[column], sourceRow));
 }
 
 const topUpLines = 5;
@@ -25,26 +31,37 @@ export const statementTopUps: TableDefinition = {
   emptyRows: topUpLines,
   fixedRows: true,
   columns: [
-    computed({ id: "bath", label: "Bath", type: "text", width: 14, help: "What it went into." }, (r) => firstOrMore(r, "additions", "bath", topUpLines)),
-    copied("additions", "when", { label: "When", type: "date and time", width: 19, help: "Date and time." }),
-    copied("additions", "purpose", { label: "Purpose", type: "text", width: 11, help: "Top-up, make-up or corrective." }),
-    { ...copied("additions", "amount", { label: "Amount", type: "number", format: "0.000", width: 11, help: "Concentrate that went in." }), unit: volume },
-    copied("additions", "phBefore", { label: "pH before", type: "number", format: "0.00", width: 11, help: "Before it." }),
-    copied("additions", "phAfter", { label: "pH after", type: "number", format: "0.00", width: 10, help: "After mixing." }),
-    copied("additions", "recovery", { label: "Recovery", type: "text", width: 11, help: "Whether the bath came back to its baseline." }),
-    copied("additions", "note", { label: "Note", type: "text", width: 25, help: "As it stands in the log." }),
-    copied("additions", "account", { label: "Account", type: "text", width: 11, help: "The shop's own mistakes are on no claim." }),
+    topUpColumns.computed({ id: "bath", label: "Bath", type: "text", width: 14, help: "What it went into." },
+      (line, { additions }) => firstOrMore(line, additions, additions.bath, topUpLines)),
+    ofTopUp("when", { label: "When", type: "date and time", width: 19, help: "Date and time." }),
+    ofTopUp("purpose", { label: "Purpose", type: "text", width: 11, help: "Top-up, make-up or corrective." }),
+    ofTopUp("amount", { label: "Amount", type: "number", unit: volume, format: "0.000", width: 11, help: "Concentrate that went in." }),
+    ofTopUp("phBefore", { label: "pH before", type: "number", format: "0.00", width: 11, help: "Before it." }),
+    ofTopUp("phAfter", { label: "pH after", type: "number", format: "0.00", width: 10, help: "After mixing." }),
+    ofTopUp("recovery", { label: "Recovery", type: "text", width: 11, help: "Whether the bath came back to its baseline." }),
+    ofTopUp("note", { label: "Note", type: "text", width: 25, help: "As it stands in the log." }),
+    ofTopUp("account", { label: "Account", type: "text", width: 11, help: "The shop's own mistakes are on no claim." }),
     ...listed("additions", "statementTopUps", topUpLines),
   ],
 };
 
-function pieces(r: References, ...standings: readonly string[]): string {
-  const sum = (standing: string): string => `SUMIFS(${r.all("items", "quantity")},${where([[r.all("items", "claim"), r.named("statementClaim")], [r.all("items", "standing"), quoted(standing)]])})`;
-  return standings.map(sum).join("+");
+type Standing = LogTables["items"]["standing"];
+
+const { computed } = columnsOf<"statementCounts">();
+
+/** What the claim's items of these standings add up to. */
+function ofStandings(
+  column: ColumnId<"items">, [first, ...more]: readonly [Standing, ...Standing[]], { items, named }: Log,
+): Expression {
+  const sum = (standing: Standing): Expression => sumWhere(items, column, { claim: named.statementClaim, standing });
+  return plus(sum(first), ...more.map(sum));
 }
 
-function count(id: string, label: string, width: number, help: string, standings: readonly string[]): ComputedColumn {
-  return computed({ id, label, type: "whole number", format: "0", width, help }, (r) => blankIf([`${r.named("statementClaim")}=""`], pieces(r, ...standings)));
+function count(
+  id: string, label: string, width: number, help: string, standings: readonly [Standing, ...Standing[]],
+): ComputedColumn {
+  return computed({ id, label, type: "whole number", format: "0", width, help },
+    (_row, log) => blankIf([isBlank(log.named.statementClaim)], ofStandings("quantity", standings, log)));
 }
 
 /** One line: the outcomes must add up to the pieces. */
@@ -56,18 +73,22 @@ export const statementCounts: TableDefinition = {
   fixedRows: true,
   columns: [
     computed({ id: "pieces", label: "Pieces in", type: "whole number", format: "0", width: 14, help: "All pieces of the claim in the log." },
-      (r) => blankIf([`${r.named("statementClaim")}=""`], `SUMIFS(${r.all("items", "quantity")},${r.all("items", "claim")},${r.named("statementClaim")})`)),
+      (_row, { items, named }) => blankIf([isBlank(named.statementClaim)],
+        sumWhere(items, "quantity", { claim: named.statementClaim }))),
     computed({ id: "balance", label: "Balance", type: "text", width: 19, help: "Whether the outcomes add up to the pieces in." },
-      (r) => blankIf([`${r.named("statementClaim")}=""`],
-        `IF(${formulaText(withoutPieces(r.log, r.log.named.statementClaim), r)}>0,"lines without pieces",IF(${r.here("pieces")}=${["restored", "handCleaned", "notRestorable", "returned", "pending"].map((id) => r.here(id)).join("+")},"balances","does not balance"))`)),
+      ({ pieces, restored, handCleaned, notRestorable, returned, pending }, { items, named }) =>
+        blankIf([isBlank(named.statementClaim)],
+          when(isOver(withoutPieces(items, named.statementClaim), 0), "lines without pieces")
+            .when(equal(pieces, plus(restored, handCleaned, notRestorable, returned, pending)), "balances")
+            .otherwise("does not balance"))),
     count("restored", "Restored", 11, "By bath.", [itemStandings.restored]),
     count("handCleaned", "Hand cleaned", 11, "By hand or by a specialist.", [itemStandings.handCleaned, itemStandings.specialist]),
     count("notRestorable", "Not restorable", 11, "Listed below.", [itemStandings.notRestorable, itemStandings.reasonMissing]),
     count("returned", "Returned uncleaned", 10, "As they came.", [itemStandings.returned]),
     count("pending", "Pending", 11, "No outcome yet.", [itemStandings.pending]),
     computed({ id: "value", label: "Replacement value, not restorable", type: "money", format: "#,##0.00", width: 25, help: "Sum of what was typed for them; what they are worth is not for this log to say." },
-      (r) => blankIf([`${r.named("statementClaim")}=""`],
-        [itemStandings.notRestorable, itemStandings.reasonMissing].map((standing) => `SUMIFS(${r.all("items", "replacementValue")},${where([[r.all("items", "claim"), r.named("statementClaim")], [r.all("items", "standing"), quoted(standing)]])})`).join("+"))),
+      (_row, log) => blankIf([isBlank(log.named.statementClaim)],
+        ofStandings("replacementValue", [itemStandings.notRestorable, itemStandings.reasonMissing], log))),
     count("reasonMissing", "Without a reason", 11, "Not restorable, but no reason code is given yet.", [itemStandings.reasonMissing]),
   ],
   signals: [
@@ -80,6 +101,13 @@ export const statementCounts: TableDefinition = {
 
 const itemLines = 10;
 
+const itemColumns = columnsOf<"statementItems">();
+
+function ofItem(column: ColumnId<"items">, rest: Rest): ComputedColumn {
+  return itemColumns.computed({ id: column, ...rest },
+    ({ sourceRow }, { items }) => cellAtOrBlank(items[column], sourceRow));
+}
+
 export const statementItems: TableDefinition = {
   id: "statementItems",
   name: "StatementItems",
@@ -87,15 +115,16 @@ export const statementItems: TableDefinition = {
   emptyRows: itemLines,
   fixedRows: true,
   columns: [
-    computed({ id: "id", label: "Item", type: "text", width: 14, help: "As on its tag." }, (r) => firstOrMore(r, "items", "id", itemLines)),
-    copied("items", "item", { label: "What", type: "text", width: 19, help: "What it is." }),
-    copied("items", "quantity", { label: "Pieces", type: "whole number", width: 11, help: "How many." }),
-    copied("items", "room", { label: "Room", type: "text", width: 11, help: "Where it stood." }),
-    copied("items", "condition", { label: "Condition", type: "text", width: 11, help: "As it came in." }),
-    copied("items", "reason", { label: "Reason", type: "text", width: 10, help: "Code of the reason." }),
-    copied("items", "replacementValue", { label: "Value", type: "money", format: "#,##0.00", width: 11, help: "As typed, of the whole line." }),
-    copied("items", "reasonText", { label: "What was seen", type: "text", width: 25, help: "The reason in a sentence." }),
-    copied("items", "photo", { label: "Photo", type: "text", width: 11, help: "Taken before cleaning." }),
+    itemColumns.computed({ id: "id", label: "Item", type: "text", width: 14, help: "As on its tag." },
+      (line, { items }) => firstOrMore(line, items, items.id, itemLines)),
+    ofItem("item", { label: "What", type: "text", width: 19, help: "What it is." }),
+    ofItem("quantity", { label: "Pieces", type: "whole number", width: 11, help: "How many." }),
+    ofItem("room", { label: "Room", type: "text", width: 11, help: "Where it stood." }),
+    ofItem("condition", { label: "Condition", type: "text", width: 11, help: "As it came in." }),
+    ofItem("reason", { label: "Reason", type: "text", width: 10, help: "Code of the reason." }),
+    ofItem("replacementValue", { label: "Value", type: "money", format: "#,##0.00", width: 11, help: "As typed, of the whole line." }),
+    ofItem("reasonText", { label: "What was seen", type: "text", width: 25, help: "The reason in a sentence." }),
+    ofItem("photo", { label: "Photo", type: "text", width: 11, help: "Taken before cleaning." }),
     ...listed("items", "statementItems", itemLines),
   ],
 };

@@ -1,17 +1,27 @@
+import { workedOut } from "./columns.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
-import { at, blankIf } from "./formulas.ts";
+import { asText, countOfNumbers, sum } from "./formula/arithmetic.ts";
+import { blankIf, when } from "./formula/choices.ts";
+import { any, equal, isBlank, isOver, isUnder } from "./formula/conditions.ts";
+import { apply } from "./formula/expression.ts";
+import type { ColumnId } from "./formula/log-names.ts";
+import { cellAt, matchIn } from "./formula/lookups.ts";
 import { statementBaths, statementUse } from "./statement-baths.ts";
 import { statementCounts, statementItems, statementTopUps } from "./statement-lists.ts";
 import { statementShares } from "./statement-shares.ts";
 
-function ofClaim(id: string, name: string, label: string, column: string, help: string, type: FieldDefinition["type"] = "text"): FieldDefinition {
+function ofClaim(
+  id: string, name: string, label: string, column: ColumnId<"claims">, help: string,
+  type: FieldDefinition["type"] = "text",
+): FieldDefinition {
   return {
     id, name, label, type, help,
-    formula: (r) => {
-      const row = `MATCH(${r.named("statementClaim")},${r.all("claims", "claim")},0)`;
-      const cell = at(r, "claims", column, row);
-      return `=${blankIf([`${r.named("statementClaim")}=""`], `IF(ISNA(${row}),"",IF(${cell}="","",${cell}))`)}`;
-    },
+    formula: workedOut(({ claims, named }) => {
+      const row = matchIn(named.statementClaim, claims.claim);
+      const cell = cellAt(claims[column], row);
+      return blankIf([isBlank(named.statementClaim)],
+        when(apply("ISNA", row), "").when(isBlank(cell), "").otherwise(cell));
+    }),
   };
 }
 
@@ -21,14 +31,16 @@ const fields: readonly FieldDefinition[] = [
   ofClaim("statementInsurer", "Statement.Insurer", "Insurer", "insurer", "From the Job sheet."),
   ofClaim("statementAdjuster", "Statement.Adjuster", "Adjuster", "adjuster", "From the Job sheet."),
   ofClaim("statementArrived", "Statement.Arrived", "Arrived", "arrived", "From the Job sheet.", "date"),
-  { id: "statementShop", name: "Statement.Shop", label: "Shop", type: "text", help: "From the Job sheet.", formula: (r) => `=${r.named("shop")}&""` },
-  { id: "statementJob", name: "Statement.Job", label: "Job", type: "text", help: "From the Job sheet.", formula: (r) => `=${r.named("jobNumber")}&""` },
+  { id: "statementShop", name: "Statement.Shop", label: "Shop", type: "text", help: "From the Job sheet.", formula: workedOut(({ named }) => asText(named.shop)) },
+  { id: "statementJob", name: "Statement.Job", label: "Job", type: "text", help: "From the Job sheet.", formula: workedOut(({ named }) => asText(named.jobNumber)) },
   {
     id: "statementCost", name: "Statement.Cost", label: "Cost share", type: "money", help: "Sum of the shares below; words as long as one is open.",
-    formula: (r) => {
-      const lines = `COUNT(${r.all("statementShares", "sourceRow")})`;
-      return `=${blankIf([`${r.named("statementClaim")}=""`, `${lines}=0`], `IF(OR(COUNT(${r.all("statementShares", "share")})<${lines},COUNT(${r.all("loads", "statementOrder")})>${lines}),"not complete: see below",SUM(${r.all("statementShares", "share")}))`)}`;
-    },
+    formula: workedOut(({ loads, named, statementShares: { sourceRow, share } }) => {
+      const lines = countOfNumbers(sourceRow);
+      const isOpen = any(isUnder(countOfNumbers(share), lines), isOver(countOfNumbers(loads.statementOrder), lines));
+      return blankIf([isBlank(named.statementClaim), equal(lines, 0)],
+        when(isOpen, "not complete: see below").otherwise(sum(share)));
+    }),
   },
   { id: "statementBy", name: "Statement.By", label: "Prepared by", type: "text", help: "Who answers for this page." },
   { id: "statementDate", name: "Statement.Date", label: "Date", type: "date", help: "Day on which it was prepared." },

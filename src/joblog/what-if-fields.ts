@@ -1,14 +1,20 @@
-import type { FieldDefinition, References } from "./definition.ts";
-import { at } from "./formulas.ts";
+import { workedOut } from "./columns.ts";
+import type { FieldDefinition } from "./definition.ts";
+import { when } from "./formula/choices.ts";
+import { isBlank } from "./formula/conditions.ts";
+import type { ColumnId, FieldId } from "./formula/log-names.ts";
+import { cellAt, matchIn } from "./formula/lookups.ts";
 import { between, hardness, phLimits, temperature, temperatureLimits, volume, volumeLimits } from "./units-of.ts";
 import { builders } from "./words.ts";
 
-/** A figure of the chosen bath, or what is typed above where none is chosen. */
-function reckoned(column: string, typed: string): (r: References) => string {
-  return (r) => {
-    const ofBath = at(r, "baths", column, `MATCH(${r.named("whatIfBath")},${r.all("baths", "bath")},0)`);
-    return `=IF(${r.named("whatIfBath")}="",${typed === "" ? '""' : r.named(typed)},IF(${ofBath}="","",${ofBath}))`;
-  };
+/** A figure of the chosen bath; where none is chosen, what is typed above, if it can be typed. */
+function reckoned(column: ColumnId<"baths">, typed?: FieldId): NonNullable<FieldDefinition["formula"]> {
+  return workedOut(({ baths, named }) => {
+    const ofBath = cellAt(baths[column], matchIn(named.whatIfBath, baths.bath));
+    return when(isBlank(named.whatIfBath), typed === undefined ? "" : named[typed])
+      .when(isBlank(ofBath), "")
+      .otherwise(ofBath);
+  });
 }
 
 export const whatIfFields: readonly FieldDefinition[] = [
@@ -25,5 +31,5 @@ export const whatIfFields: readonly FieldDefinition[] = [
   { id: "openingTried", name: "WhatIf.OpeningUsed", label: "with an opening dose of", type: "number", unit: volume, format: "0.000", help: "Top-ups are shares of it.", formula: reckoned("openingDose", "whatIfOpening") },
   { id: "dropTried", name: "WhatIf.DropUsed", label: "and a drop of", type: "number", format: "0.00", help: "In pH, from the baseline to the trigger.", formula: reckoned("dropUsed", "whatIfDrop") },
   { id: "builderTried", name: "WhatIf.BuilderUsed", label: "Builder, concentrate", type: "choice", help: "What makes the concentrate alkaline.", formula: reckoned("builderUsed", "whatIfBuilder") },
-  { id: "alkalinityTried", name: "WhatIf.AlkalinityUsed", label: "Alkalinity, water", type: "number", format: "General", unit: hardness, help: "Of the bath's water; blank counts as any usual water.", formula: reckoned("alkalinityUsed", "") },
+  { id: "alkalinityTried", name: "WhatIf.AlkalinityUsed", label: "Alkalinity, water", type: "number", format: "General", unit: hardness, help: "Of the bath's water; blank counts as any usual water.", formula: reckoned("alkalinityUsed") },
 ];

@@ -9,6 +9,8 @@ export interface ReleaseLimits {
   readonly high: PH;
 }
 
+export const placesAmongLimits = ["within", "below", "above"] as const;
+
 /**
  * Where a reading lies among a shop's own limits. It says nothing of whether a release is allowed.
  *
@@ -16,7 +18,9 @@ export interface ReleaseLimits {
  * @throws OutOfRange for a value outside its domain, such as a sample above 40 °C, which must cool first
  * @throws DomainError where the low limit is not below the high one
  */
-export function placeAmongLimits(reading: PH, { low, high }: ReleaseLimits, temperature: Kelvin | undefined): "within" | "below" | "above" {
+export function placeAmongLimits(
+  reading: PH, { low, high }: ReleaseLimits, temperature: Kelvin | undefined,
+): (typeof placesAmongLimits)[number] {
   checkWithin("pH", reading, readablePh);
   checkWithin("low", low, readablePh);
   checkWithin("high", high, readablePh);

@@ -1,7 +1,7 @@
-import { apply, operation, type Expression, type Operator, type Value } from "./expression.ts";
+import { apply, nodeOf, operation, type Expression, type Operator, type Value } from "./expression.ts";
 
-const inARow = (operator: Operator) => (first: Value, second: Value, ...more: readonly Value[]): Expression =>
-  more.reduce<Expression>((left, right) => operation(left, operator, right), operation(first, operator, second));
+const inARow = (operator: Operator) => (first: Value, ...more: readonly Value[]): Expression =>
+  more.reduce<Expression>((left, right) => operation(left, operator, right), nodeOf(first));
 
 export const plus = inARow("+");
 

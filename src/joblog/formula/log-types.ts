@@ -396,7 +396,7 @@ export interface LogTables {
     readonly purity: number;
     readonly target: number;
     readonly acidNeeded: number;
-    readonly corrosive: string;
+    readonly corrosive: "yes" | "no";
     readonly stage1: number;
     readonly phAfter1: number;
     readonly stage2: number;
@@ -409,8 +409,8 @@ export interface LogTables {
     readonly analyses: string;
     readonly analysesResult: "within limits" | "over a limit" | "awaited" | "none required by permit";
     readonly lastPh: number;
-    readonly limitCheck: string;
-    readonly state: string;
+    readonly limitCheck: "within" | "below" | "above";
+    readonly state: "not released: limits missing" | "not released: no pH" | "not released: pH below the limits" | "not released: pH above the limits" | "not released: a result over its limit" | "not released: results awaited" | "limits and results entered" | "released, but volume, place, permit or person missing" | "released";
     readonly releasedAt: number;
     readonly releasedVolume: number;
     readonly point: string;
@@ -526,7 +526,7 @@ export interface LogTables {
     readonly allUnits: number;
     readonly part: number;
     readonly pool: number;
-    readonly how: string;
+    readonly how: "shared out on Costs" | "alone in it: all of it" | "choose this bath on Costs" | "claim not in the shares";
     readonly share: number;
     readonly line: number;
     readonly sourceRow: number;

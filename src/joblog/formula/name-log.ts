@@ -7,6 +7,9 @@ export function rowNames({ columns }: TableDefinition): Readonly<Record<string, 
   return Object.fromEntries(columns.map(({ id }) => [id, { kind: "here", column: id }]));
 }
 
+/** A named cell whose id only the description knows; laying out refuses one that the log does not have. */
+export const namedCell = (field: string): Expression => ({ kind: "named", field });
+
 const namesOf = new WeakMap<LogDefinition, Log>();
 
 /** The names of a whole log; made once for each description. */
@@ -15,7 +18,8 @@ export function logNames(log: LogDefinition): Log {
   if (known !== undefined) return known;
   const tables = log.sheets.flatMap((sheet) => sheet.tables).map((table) =>
     [table.id, Object.fromEntries(table.columns.map(({ id }): [string, Column] => [id, { kind: "column", table: table.id, column: id }]))]);
-  const named = Object.fromEntries(log.sheets.flatMap((sheet) => sheet.fields).map(({ id }): [string, Expression] => [id, { kind: "named", field: id }]));
+  const fields = log.sheets.flatMap((sheet) => sheet.fields);
+  const named = Object.fromEntries(fields.map(({ id }): [string, Expression] => [id, namedCell(id)]));
   // The types are written from the same description.
   const names = { ...Object.fromEntries(tables), named } as Log;
   namesOf.set(log, names);
