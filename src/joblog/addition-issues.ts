@@ -1,6 +1,6 @@
 import { columnsOf } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
-import { asText, joined, wholePart } from "./formula/arithmetic.ts";
+import { asText, joined, rounded, wholePart } from "./formula/arithmetic.ts";
 import { blankIf } from "./formula/choices.ts";
 import { isBlank, isNoNumber, isNot, unequal } from "./formula/conditions.ts";
 import { below, countWhere, sumWhere } from "./formula/criteria.ts";
@@ -40,7 +40,9 @@ export const additionIssues: readonly ComputedColumn[] = [
     },
     ({ issueKey }, { additions }) => {
       const stoodBefore = unequal(matchIn(issueKey, additions.issueKey), lineOf(issueKey, additions.issueKey));
-      return blankIf([isBlank(issueKey)], blankIf([stoodBefore], sumWhere(additions, "amount", { issueKey })));
+      // Compared by text of 15 digits below: a sum must not lie beside the number that it shows.
+      const issued = rounded(sumWhere(additions, "amount", { issueKey }), 6);
+      return blankIf([isBlank(issueKey)], blankIf([stoodBefore], issued));
     },
   ),
   helper(

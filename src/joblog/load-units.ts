@@ -3,7 +3,7 @@ import { all, equal, is, isBlank, isNoNumber, isNumber, isOver, isUnder, unequal
 import { below, countWhere } from "./formula/criteria.ts";
 import type { ComputedColumn } from "./definition.ts";
 import { blankIf, when } from "./formula/choices.ts";
-import { dividedBy, joined, plus, times } from "./formula/arithmetic.ts";
+import { dividedBy, joined, plus, rounded, times } from "./formula/arithmetic.ts";
 import { lineOf, positionOf, rowAt } from "./formula/lookups.ts";
 import { loadStatement } from "./statement-keys.ts";
 
@@ -44,10 +44,11 @@ export const loadHelpers: readonly ComputedColumn[] = [
     ({ bath }, { baths }) => positionOf(bath, baths.bath)),
   helper({ id: "claimRow", label: "Claim row", type: "whole number", format: "0", width: 8, help: "Position in Claims." },
     ({ claim }, { claims }) => positionOf(claim, claims.claim)),
-  // Loads entered at the same minute still need an order: a row's position is far below a second.
-  helper({ id: "order", label: "Order", type: "number", format: "0.00000000", width: 16, help: "Time of the load with its row as the last digits, so that no two are the same." },
+  // Loads entered at the same minute still need an order: a row's position is far below a second. COUNTIFS compares
+  // by text of 15 digits, so there are no more than ten behind the point.
+  helper({ id: "order", label: "Order", type: "number", format: "0.0000000000", width: 16, help: "Time of the load with its row as the last digits, so that no two are the same." },
     (load, { loads }) => blankIf([isBlank(load.bathRow), isBlank(load.claimRow), isNoNumber(load.when)],
-      plus(load.when, dividedBy(lineOf(load.when, loads.when), 100_000_000)))),
+      rounded(plus(rounded(load.when, 5), dividedBy(lineOf(load.when, loads.when), 10_000_000_000)), 10))),
   helper({ id: "firstOfClaim", label: "First of claim", type: "whole number", format: "0", width: 8, help: "1 where it is the claim's first load in this bath." },
     ({ bath, claim, order }, { loads }) => blankIf([isBlank(order)],
       when(equal(countWhere(loads, { bath, claim, order: below(order) }), 0), 1).otherwise(0))),

@@ -3,7 +3,7 @@ import type { ComputedColumn } from "./definition.ts";
 import { blankIf, when } from "./formula/choices.ts";
 import { equal, isBlank, isNoNumber, isNot, isOver, unequal } from "./formula/conditions.ts";
 import {
-  above, before, countWhere, from, largestWhere, never, otherThan, smallestWhere, sumWhere, upTo,
+  above, after, before, countWhere, from, largestWhere, never, otherThan, smallestWhere, sumWhere, upTo,
 } from "./formula/criteria.ts";
 import { readingVerdict } from "./words.ts";
 
@@ -47,7 +47,7 @@ export const readingRounds: readonly ComputedColumn[] = [
     },
     (reading, { readings, additions }) => {
       const { bath, roundStart } = reading;
-      const next = smallestWhere(readings, "when", { bath, roundStart: 1, when: above(reading.when) });
+      const next = smallestWhere(readings, "when", { bath, roundStart: 1, when: after(reading.when) });
       const until = when(equal(next, 0), never).otherwise(next);
       return blankIf([unequal(roundStart, 1)],
         sumWhere(additions, "amount", {

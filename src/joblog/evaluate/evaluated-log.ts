@@ -1,5 +1,5 @@
 import { isCellError } from "../bath-facts.ts";
-import type { ColumnDefinition, ComputedColumn, FieldDefinition, LogDefinition, RowValue } from "../definition.ts";
+import type { ColumnDefinition, ComputedColumn, FieldDefinition, LogDefinition, RowValue, TableDefinition } from "../definition.ts";
 import { logNames, rowNames } from "../formula/name-log.ts";
 import { nodeOf } from "../formula/expression.ts";
 import type { TableId } from "../formula/log-types.ts";
@@ -56,7 +56,7 @@ export class EvaluatedLog {
       return [table.id, {
         columns: new Map(table.columns.map((column) => [column.id, column])),
         order: table.columns.map(({ id }) => id),
-        lines: this.linesOf(table.id, ofDrafts),
+        lines: this.linesOf(table, ofDrafts),
         names: rowNames(table),
         whole: new Map(),
       }];
@@ -65,9 +65,9 @@ export class EvaluatedLog {
   }
 
   /** Blank rows between the others keep their place, for positions are counted. */
-  private linesOf(table: TableId, drafts: readonly Cells[]): readonly Line[] {
+  private linesOf({ id: table, fixedRows, emptyRows }: TableDefinition, drafts: readonly Cells[]): readonly Line[] {
     const rows = this.log.rows[table];
-    const length = Math.max(-1, ...rows.map(({ position }) => position)) + 1;
+    const length = Math.max(fixedRows === true ? emptyRows : 0, ...rows.map(({ position }) => position + 1));
     const lines = Array.from({ length }, (): Line => ({ typed: {}, shown: undefined, known: new Map() }));
     for (const { position, cells } of rows) {
       const anew = this.fresh === "everything" || this.fresh(table, cells);

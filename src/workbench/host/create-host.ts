@@ -7,6 +7,7 @@ import { runner } from "./excel/run.ts";
 import { Session } from "./excel/session.ts";
 import { ExcelError } from "./excel-error.ts";
 import { CustomFunctionError, errorCodes, FunctionBook, type CustomFunction } from "./functions/custom-functions.ts";
+import { registerJoining } from "./functions/excel-joining.ts";
 import { registerRound } from "./functions/excel-round.ts";
 import { exportFile } from "./export-file.ts";
 import type { FunctionsMetadata } from "./functions/metadata.ts";
@@ -54,6 +55,7 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
   prepareLibrary(library);
   registerBatchCommand(library);
   registerRound(library);
+  registerJoining(library);
   let evaluationDue = false;
   const evaluate = (): void => {
     if (!evaluationDue) return;
