@@ -1,7 +1,7 @@
 /** Which lines go where, decided before the first cell is written. */
 import type { UnitSystem } from "../core/units/unit-system.ts";
 import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../joblog/definition.ts";
-import { referencesFor } from "../joblog/references.ts";
+import { columnFormula } from "../joblog/written-formula.ts";
 import { refuseIfLocked, type Ground } from "./append-ground.ts";
 import { cellValue } from "./cell-text.ts";
 import { LogProblem } from "./office-problems.ts";
@@ -29,10 +29,9 @@ export interface PlannedTable {
 }
 
 function lineOf(ground: Ground, row: LogRow, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
-  const references = referencesFor(log, ground.definition, system);
   const line: (RowValue | null)[] = Array.from({ length: ground.body.columnCount }, () => null);
   for (const [column, at] of positions) {
-    if (column.role === "computed") line[at] = column.formula(references);
+    if (column.role === "computed") line[at] = columnFormula(column, ground.definition, log, system);
     else {
       const value = row[column.id];
       if (value !== undefined) line[at] = cellValue(value);

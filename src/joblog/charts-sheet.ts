@@ -1,6 +1,5 @@
 import { concentrateChart, costChart } from "./addition-charts.ts";
 import { chartedBath, chartLines } from "./chart-lines.ts";
-import { workedOut } from "./columns.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
 import { joined } from "./formula/arithmetic.ts";
 import { when } from "./formula/choices.ts";
@@ -17,8 +16,8 @@ function heading(
   return {
     id, name, label: `Over the chart of the ${ordinal} bath`, type: "text",
     help: "Says which bath the chart under it shows.",
-    formula: workedOut((log) => when(isBlank(chartedBath(log, chart)), `No ${ordinal} bath yet: the chart is empty`)
-      .otherwise(joined("Bath ", chartedBath(log, chart), words(log)))),
+    formula: (log) => when(isBlank(chartedBath(log, chart)), `No ${ordinal} bath yet: the chart is empty`)
+      .otherwise(joined("Bath ", chartedBath(log, chart), words(log))),
   };
 }
 

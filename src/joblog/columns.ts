@@ -1,7 +1,6 @@
-import type { ChoiceSource, ComputedColumn, FieldDefinition, InputColumn, LimitsOf, References, UnitOf } from "./definition.ts";
+import type { ChoiceSource, ComputedColumn, InputColumn, LimitsOf, UnitOf } from "./definition.ts";
 import type { TableId } from "./formula/log-types.ts";
-import { nodeOf, type Value } from "./formula/expression.ts";
-import { formulaText } from "./formula/formula-text.ts";
+import type { Value } from "./formula/expression.ts";
 import type { Log, Row } from "./formula/log-names.ts";
 
 type Common = Pick<InputColumn, "id" | "label" | "width" | "help">;
@@ -56,16 +55,6 @@ export function keyInput({ required = false, from, ...rest }: Typed & { readonly
 
 type Computed = Common & Pick<ComputedColumn, "type" | "format" | "unit" | "words">;
 
-/** A formula without its "="; every computed cell of the log starts with one. */
-export function computed(rest: Computed, formula: (reference: References) => string): ComputedColumn {
-  return { role: "computed", ...rest, formula: (reference) => `=${formula(reference)}` };
-}
-
-/** A computed column that only formulas, charts or formats look at. */
-export function helper(rest: Computed, formula: (reference: References) => string): ComputedColumn {
-  return { ...computed(rest, formula), helper: true };
-}
-
 interface ColumnsOf<Table extends TableId> {
   readonly computed: (rest: Computed, formula: (row: Row<Table>, log: Log) => Value) => ComputedColumn;
   /** A computed column that only formulas, charts or formats look at. */
@@ -77,13 +66,8 @@ export function columnsOf<Table extends TableId>(): ColumnsOf<Table> {
   const column = (rest: Computed, formula: (row: Row<Table>, log: Log) => Value): ComputedColumn => ({
     role: "computed",
     ...rest,
-    formula: (reference) => `=${formulaText(nodeOf(formula(reference.row as Row<Table>, reference.log)), reference)}`,
-    expression: (row, log) => formula(row as Row<Table>, log),
+    // A row's cells are made from the same table that the types are written from.
+    formula: (row, log) => formula(row as Row<Table>, log),
   });
   return { computed: column, helper: (rest, formula) => ({ ...column(rest, formula), helper: true }) };
-}
-
-/** The formula of a named cell. */
-export function workedOut(formula: (log: Log) => Value): NonNullable<FieldDefinition["formula"]> {
-  return (reference) => `=${formulaText(nodeOf(formula(reference.log)), reference)}`;
 }

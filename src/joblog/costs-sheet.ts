@@ -1,4 +1,4 @@
-import { dateInput, keyInput, moneyInput, textInput, wordInput, workedOut } from "./columns.ts";
+import { dateInput, keyInput, moneyInput, textInput, wordInput } from "./columns.ts";
 import { onAccount } from "./costs-on-account.ts";
 import type { FieldDefinition, SheetDefinition, TableDefinition } from "./definition.ts";
 import { countOfNumbers, joined, minus, plus, rounded, sum } from "./formula/arithmetic.ts";
@@ -37,27 +37,27 @@ const fields: readonly FieldDefinition[] = [
   { id: "shareBasis", name: "Share.Basis", label: "Shared by", type: "choice", choices: { kind: "fixed", choices: shareBases }, help: "One basis for all claims of a bath; the units below are counted this way." },
   {
     id: "poolTotal", name: "Pool.Total", label: "To share out", type: "money", help: "Additions and cost lines of this bath on the account of claims.",
-    formula: workedOut((log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "claims"))),
+    formula: (log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "claims")),
   },
   { id: "sharesTotal", name: "Shares.Total", label: "Shared out", type: "money", help: "Sum of the claims' shares.",
-    formula: workedOut(({ shares: { share } }) =>
-      when(equal(countOfNumbers(share), 0), "").otherwise(rounded(sum(share), 2))) },
+    formula: ({ shares: { share } }) =>
+      when(equal(countOfNumbers(share), 0), "").otherwise(rounded(sum(share), 2)) },
   { id: "sharesCheck", name: "Shares.Check", label: "Difference, must be 0.00", type: "money", help: "Anything else means a share is not worked out.",
-    formula: workedOut(({ named: { poolTotal, sharesTotal } }) =>
-      blankIf([isBlank(sharesTotal)], rounded(minus(poolTotal, sharesTotal), 2))),
+    formula: ({ named: { poolTotal, sharesTotal } }) =>
+      blankIf([isBlank(sharesTotal)], rounded(minus(poolTotal, sharesTotal), 2)),
     signals: [{ when: { isNot: 0 }, look: "act" }] },
   { id: "loadsLeftOut", name: "Loads.LeftOut", label: "Loads without a share, must be 0", type: "whole number", format: "0", help: "Loads of this bath that no share below counts: claim, soil or minutes missing, or a claim not in the list. Below 0: a claim stands twice.",
-    formula: workedOut(({ loads, named: { shareBath, shareBasis }, shares: claims }) =>
+    formula: ({ loads, named: { shareBath, shareBasis }, shares: claims }) =>
       blankIf([isBlank(shareBath), isBlank(shareBasis)],
-        minus(countWhere(loads, { bath: shareBath }), sum(claims.loads)))),
+        minus(countWhere(loads, { bath: shareBath }), sum(claims.loads))),
     signals: [{ when: { isNot: 0 }, look: "act" }] },
   { id: "shopTotal", name: "Shop.Total", label: "Borne by the shop", type: "money", help: "Additions and cost lines of this bath on the shop's account: on no claim.",
-    formula: workedOut((log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "shop"))) },
+    formula: (log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "shop")) },
   { id: "notAllocated", name: "Not.Allocated", label: "On no bath or account, must be 0.00", type: "money", help: "Additions without an account and cost lines without a bath or account, of the whole log: nobody bears them yet. Not counted: a bath that is not on Baths, an amount that is no number.",
-    formula: workedOut((log) => {
+    formula: (log) => {
       const lost = notCounted(log);
       return when(isOver(lost, 0), joined("lines not counted: ", lost)).otherwise(borneByNobody(log));
-    }),
+    },
     signals: [{ when: { isNot: 0 }, look: "act" }] },
 ];
 

@@ -64,9 +64,8 @@ export interface InputColumn extends ColumnBase {
 
 export interface ComputedColumn extends ColumnBase {
   readonly role: "computed";
-  /** Formula as Excel shows it (leading "=", US separators, full-form structured references), given the headers. */
-  readonly formula: (reference: References) => string;
-  readonly expression?: (row: Readonly<Record<string, Expression>>, log: Log) => Value;
+  /** What the cell shows, given this row's cells by column id and all that a formula can name. */
+  readonly formula: (row: Readonly<Record<string, Expression>>, log: Log) => Value;
   /** The words that it can hold, where they are few. */
   readonly words?: readonly string[];
   /** Helper columns stand at the right edge in quiet type: they feed charts and conditional formats. */
@@ -74,24 +73,6 @@ export interface ComputedColumn extends ColumnBase {
 }
 
 export type ColumnDefinition = InputColumn | ComputedColumn;
-
-/** How a formula names things without knowing header texts or addresses. */
-export interface References {
-  /** This row's cell of a column of the same table: `Readings[[#This Row],[pH as read]]`. */
-  readonly here: (column: string) => string;
-  /** This row's cells from one column to another: `Readings[[#This Row],[pH as read]:[Sample, °F]]`. */
-  readonly hereTo: (first: string, last: string) => string;
-  /** A whole data column of any table: `Readings[[#Data],[pH as read]]`. */
-  readonly all: (table: TableId, column: string) => string;
-  /** The header row of a table: `Shares[[#Headers],[Claim]]`. */
-  readonly header: (table: TableId, column: string) => string;
-  /** A named cell of the log. */
-  readonly named: (field: string) => string;
-  /** This row's cells as formulas take them, by column id; a field stands in no row. */
-  readonly row: Readonly<Record<string, Expression>>;
-  /** Tables and named cells as formulas take them. */
-  readonly log: Log;
-}
 
 /** Words that ask for attention get a colour as well; the words alone already say it. */
 export interface RowSignal {
@@ -140,8 +121,7 @@ export interface FieldDefinition {
   /** What a new log starts with, where the content says nothing. */
   readonly initial?: Readonly<Record<UnitSystem, string | number>>;
   /** A computed field carries a formula instead of a value. */
-  readonly formula?: (reference: References) => string;
-  readonly expression?: (log: Log) => Value;
+  readonly formula?: (log: Log) => Value;
   readonly signals?: readonly FieldSignal[];
   /** Set when the log is built and not to be changed by hand. */
   readonly fixed?: boolean;

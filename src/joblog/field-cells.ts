@@ -4,7 +4,7 @@ import type { LogDefinition, RowValue } from "./definition.ts";
 import { headerOf } from "./headers.ts";
 import type { PlacedField } from "./placement.ts";
 import type { CellPlan } from "./plan.ts";
-import { referencesFor } from "./references.ts";
+import { fieldFormula } from "./written-formula.ts";
 
 function valueCell(placed: PlacedField, log: LogDefinition, system: UnitSystem, given: RowValue | undefined): CellPlan {
   const { field, row, valueColumn, sheet } = placed;
@@ -17,7 +17,7 @@ function valueCell(placed: PlacedField, log: LogDefinition, system: UnitSystem, 
     numberFormat: cellFormat(field, isInput ? "input" : "computed"),
     ...(sheet.document === true ? { align: "left" as const } : {}),
   } as const;
-  if (field.formula !== undefined) return { ...look, kind: "formula", formula: field.formula(referencesFor(log, undefined, system)) };
+  if (field.formula !== undefined) return { ...look, kind: "formula", formula: fieldFormula(field.formula, log, system) };
   const value = given ?? field.initial?.[system];
   return value === undefined ? { ...look, kind: "blank" } : { ...look, kind: "value", value };
 }

@@ -1,5 +1,4 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import { workedOut } from "./columns.ts";
 import type { FieldDefinition } from "./definition.ts";
 import { absolute, joined, minus, rounded } from "./formula/arithmetic.ts";
 import { when } from "./formula/choices.ts";
@@ -38,13 +37,13 @@ export const ownLimits: readonly FieldDefinition[] = [jobSheet, shopSheet].flatM
     ...(field.unit === undefined ? {} : { unit: field.unit }),
     type: "text",
     help: `Set on the sheet ${sheet}.`,
-    formula: workedOut((log) => {
+    formula: (log) => {
       const own = namedCell(field.id);
       const usual = started(initial, log);
       return when(isBlank(own), joined("blank: set it again, default ", rounded(usual, 4)))
         .when(isUnder(absolute(minus(own, usual)), sameWithin), "as the default")
         .otherwise(joined("own: ", rounded(own, 4), ", default ", rounded(usual, 4)));
-    }),
+    },
     signals: [{ when: { startsWith: "own" }, look: "watch" }, { when: { startsWith: "blank" }, look: "act" }, { when: { is: "as the default" }, look: "quiet" }],
   } satisfies FieldDefinition];
 });

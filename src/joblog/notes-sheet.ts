@@ -1,4 +1,3 @@
-import { workedOut } from "./columns.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
 import { asText } from "./formula/arithmetic.ts";
 import { noteLines } from "./notes-lines.ts";
@@ -7,7 +6,7 @@ import { ownLimits } from "./notes-own-limits.ts";
 const version: FieldDefinition = {
   id: "notesVersion", name: "Notes.Version", label: "Log version", type: "text",
   help: "Raised when a log is upgraded.",
-  formula: workedOut(({ named }) => asText(named.logVersion)),
+  formula: ({ named }) => asText(named.logVersion),
 };
 
 export const notesSheet: SheetDefinition = {

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { FieldDefinition, LogDefinition, References, TableDefinition } from "./definition.ts";
+import type { FieldDefinition, LogDefinition, TableDefinition } from "./definition.ts";
+import type { References } from "./formula/formula-text.ts";
 import type { TableId } from "./formula/log-types.ts";
-import { logNames, rowNames } from "./formula/name-log.ts";
 import { headerOf } from "./headers.ts";
 
 /** In a structured reference `'`, `#`, `[` and `]` of a header carry an apostrophe (Excel's rule). */
@@ -50,7 +50,5 @@ export function referencesFor(log: LogDefinition, table: TableDefinition | undef
     all: (id, column) => part("#Data", findTable(log, id), column),
     header: (id, column) => part("#Headers", findTable(log, id), column),
     named: (field) => findField(log, field).name,
-    row: table === undefined ? {} : rowNames(table),
-    log: logNames(log),
   };
 }

@@ -1,4 +1,3 @@
-import { workedOut } from "./columns.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
 import { asText, countOfNumbers, sum } from "./formula/arithmetic.ts";
 import { blankIf, when } from "./formula/choices.ts";
@@ -16,12 +15,12 @@ function ofClaim(
 ): FieldDefinition {
   return {
     id, name, label, type, help,
-    formula: workedOut(({ claims, named }) => {
+    formula: ({ claims, named }) => {
       const row = matchIn(named.statementClaim, claims.claim);
       const cell = cellAt(claims[column], row);
       return blankIf([isBlank(named.statementClaim)],
         when(apply("ISNA", row), "").when(isBlank(cell), "").otherwise(cell));
-    }),
+    },
   };
 }
 
@@ -31,16 +30,16 @@ const fields: readonly FieldDefinition[] = [
   ofClaim("statementInsurer", "Statement.Insurer", "Insurer", "insurer", "From the Job sheet."),
   ofClaim("statementAdjuster", "Statement.Adjuster", "Adjuster", "adjuster", "From the Job sheet."),
   ofClaim("statementArrived", "Statement.Arrived", "Arrived", "arrived", "From the Job sheet.", "date"),
-  { id: "statementShop", name: "Statement.Shop", label: "Shop", type: "text", help: "From the Job sheet.", formula: workedOut(({ named }) => asText(named.shop)) },
-  { id: "statementJob", name: "Statement.Job", label: "Job", type: "text", help: "From the Job sheet.", formula: workedOut(({ named }) => asText(named.jobNumber)) },
+  { id: "statementShop", name: "Statement.Shop", label: "Shop", type: "text", help: "From the Job sheet.", formula: ({ named }) => asText(named.shop) },
+  { id: "statementJob", name: "Statement.Job", label: "Job", type: "text", help: "From the Job sheet.", formula: ({ named }) => asText(named.jobNumber) },
   {
     id: "statementCost", name: "Statement.Cost", label: "Cost share", type: "money", help: "Sum of the shares below; words as long as one is open.",
-    formula: workedOut(({ loads, named, statementShares: { sourceRow, share } }) => {
+    formula: ({ loads, named, statementShares: { sourceRow, share } }) => {
       const lines = countOfNumbers(sourceRow);
       const isOpen = any(isUnder(countOfNumbers(share), lines), isOver(countOfNumbers(loads.statementOrder), lines));
       return blankIf([isBlank(named.statementClaim), equal(lines, 0)],
         when(isOpen, "not complete: see below").otherwise(sum(share)));
-    }),
+    },
   },
   { id: "statementBy", name: "Statement.By", label: "Prepared by", type: "text", help: "Who answers for this page." },
   { id: "statementDate", name: "Statement.Date", label: "Date", type: "date", help: "Day on which it was prepared." },

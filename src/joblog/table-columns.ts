@@ -3,7 +3,7 @@ import { cellFormat } from "./cell-formats.ts";
 import type { ColumnDefinition, LogDefinition, TableDefinition } from "./definition.ts";
 import { headerOf } from "./headers.ts";
 import type { StyleId, TableColumnPlan } from "./plan.ts";
-import { referencesFor } from "./references.ts";
+import { columnFormula } from "./written-formula.ts";
 
 /** Style of a column's cells. */
 function bodyStyle(column: ColumnDefinition): StyleId {
@@ -19,12 +19,11 @@ export function headerStyle(column: ColumnDefinition): StyleId {
 
 /** Header, look, number format and formula of every column of a table, in a log of that system. */
 export function tableColumns(log: LogDefinition, table: TableDefinition, system: UnitSystem): readonly TableColumnPlan[] {
-  const references = referencesFor(log, table, system);
   return table.columns.map((column) => ({
     id: column.id,
     header: headerOf(column, system),
     style: bodyStyle(column),
     numberFormat: cellFormat(column, column.role),
-    ...(column.role === "computed" ? { formula: column.formula(references) } : {}),
+    ...(column.role === "computed" ? { formula: columnFormula(column, table, log, system) } : {}),
   }));
 }

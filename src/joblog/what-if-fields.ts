@@ -1,4 +1,3 @@
-import { workedOut } from "./columns.ts";
 import type { FieldDefinition } from "./definition.ts";
 import { when } from "./formula/choices.ts";
 import { isBlank } from "./formula/conditions.ts";
@@ -9,12 +8,12 @@ import { builders } from "./words.ts";
 
 /** A figure of the chosen bath; where none is chosen, what is typed above, if it can be typed. */
 function reckoned(column: ColumnId<"baths">, typed?: FieldId): NonNullable<FieldDefinition["formula"]> {
-  return workedOut(({ baths, named }) => {
+  return ({ baths, named }) => {
     const ofBath = cellAt(baths[column], matchIn(named.whatIfBath, baths.bath));
     return when(isBlank(named.whatIfBath), typed === undefined ? "" : named[typed])
       .when(isBlank(ofBath), "")
       .otherwise(ofBath);
-  });
+  };
 }
 
 export const whatIfFields: readonly FieldDefinition[] = [

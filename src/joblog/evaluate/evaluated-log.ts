@@ -104,7 +104,7 @@ export class EvaluatedLog {
   private computed(table: TableId, column: ComputedColumn, line: number, { shown }: Line): Scalar {
     if (shown !== undefined) return asScalar(shown[column.id]);
     const { names } = this.sheet(table);
-    return scalarOf(valueOf(nodeOf(column.expression?.(names, logNames(this.definition)) ?? ""), this.around(table, line)));
+    return scalarOf(valueOf(nodeOf(column.formula(names, logNames(this.definition))), this.around(table, line)));
   }
 
   /** What a named cell holds or would show. */
@@ -113,8 +113,11 @@ export class EvaluatedLog {
     if (known !== undefined) return known;
     const definition = this.fields.get(field);
     if (definition === undefined) throw new RangeError(`The log has no field "${field}".`);
-    const anew = definition.expression !== undefined && this.fresh === "everything";
-    const value = anew ? scalarOf(valueOf(nodeOf(definition.expression(logNames(this.definition))), this.around(undefined, undefined))) : asScalar(this.log.fields[field]);
+    const { formula } = definition;
+    const value =
+      formula !== undefined && this.fresh === "everything"
+        ? scalarOf(valueOf(nodeOf(formula(logNames(this.definition))), this.around(undefined, undefined)))
+        : asScalar(this.log.fields[field]);
     this.knownFields.set(field, value);
     return value;
   }

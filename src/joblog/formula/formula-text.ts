@@ -1,5 +1,19 @@
-import type { References } from "../definition.ts";
 import type { Node, Operator } from "./expression.ts";
+import type { TableId } from "./log-types.ts";
+
+/** How a formula names things without knowing header texts or addresses. */
+export interface References {
+  /** This row's cell of a column of the same table: `Readings[[#This Row],[pH as read]]`. */
+  readonly here: (column: string) => string;
+  /** This row's cells from one column to another: `Readings[[#This Row],[pH as read]:[Sample, °F]]`. */
+  readonly hereTo: (first: string, last: string) => string;
+  /** A whole data column of any table: `Readings[[#Data],[pH as read]]`. */
+  readonly all: (table: TableId, column: string) => string;
+  /** The header row of a table: `Shares[[#Headers],[Claim]]`. */
+  readonly header: (table: TableId, column: string) => string;
+  /** A named cell of the log. */
+  readonly named: (field: string) => string;
+}
 
 /** How tightly Excel binds its operators, loosest first. */
 const binding: Readonly<Record<Operator, number>> = { "=": 1, "<>": 1, "<": 1, ">": 1, "<=": 1, ">=": 1, "&": 2, "+": 3, "-": 3, "*": 4, "/": 4 };
