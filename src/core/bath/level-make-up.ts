@@ -24,7 +24,7 @@ export interface LevelMakeUp {
  * Drag-out is an estimate and a level is read to a tenth of an inch: carried out may exceed the level's fall by half
  * of it before the figures count as a contradiction. Common practice, no source.
  */
-const mostCarriedOut = 1.5;
+export const mostCarriedOut = 1.5;
 
 const short = (value: number): string => String(Number(value.toPrecision(4)));
 
