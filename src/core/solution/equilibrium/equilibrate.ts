@@ -13,7 +13,7 @@ import { reduceRows } from "./reduce-rows.ts";
  */
 const settled = 1e-9;
 /** Steps this short that shrink no more have come to the rounding of the balances. */
-const nearRounding = 1e-5;
+const nearRounding = 1e-7;
 const smallStep = 0.5;
 const longestStep = 6;
 const mostIterations = 300;
