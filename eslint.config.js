@@ -29,6 +29,12 @@ export default defineConfig(
     rules: { "no-restricted-globals": "off" },
   },
   {
+    files: ["tests/**/*.test.ts"],
+    rules: {
+      "no-restricted-syntax": ["error", { selector: "Property[key.name='numRuns']", message: "Write runs(60) of tests/setup: a soak runs it more often." }],
+    },
+  },
+  {
     files: ["*.config.ts", "src/pane/**/*.d.ts"],
     rules: { "no-restricted-exports": "off" },
   },

@@ -1,3 +1,5 @@
+import { median } from "./median.ts";
+
 /** A value measured at a time, place or the like. */
 export interface Point {
   readonly x: number;
@@ -6,12 +8,6 @@ export interface Point {
 
 /** Closer than this, two x are one: a date in days carries noise of a hundred-billionth. */
 const sameX = 1e-9;
-
-function medianOf(sorted: Float64Array): number {
-  const upper = sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-  const lower = sorted[Math.floor((sorted.length - 1) / 2)] ?? Number.NaN;
-  return (lower + upper) / 2;
-}
 
 /**
  * Theil–Sen slope: the median of the slopes of all pairs of points with different x (Helsel et al., Statistical
@@ -28,5 +24,5 @@ export function theilSenSlope(points: readonly Point[]): number | undefined {
       if (Math.abs(run) >= sameX) slopes[found++] = (other.y - one.y) / run;
     }
   }
-  return found === 0 ? undefined : medianOf(slopes.subarray(0, found).sort());
+  return found === 0 ? undefined : median(slopes.subarray(0, found));
 }

@@ -1,6 +1,9 @@
+import { usualTolerance } from "../core/bath/recovery.ts";
+import { usualHouseShare } from "../core/bath/top-up.ts";
 import { claimsTable } from "./claims-table.ts";
 import { concentratesTable } from "./concentrates-table.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
+import { everywhere } from "./everywhere.ts";
 import { tanksTable } from "./tanks-table.ts";
 import { between, temperature } from "./units-of.ts";
 import { watersTable } from "./waters-table.ts";
@@ -26,7 +29,7 @@ const fields: readonly FieldDefinition[] = [
     type: "number",
     format: "0.00",
     limits: between(0.01, 1),
-    initial: { US: 0.1, metric: 0.1, imperial: 0.1 },
+    initial: everywhere(usualTolerance),
     help: "A top-up counts as recovered this close to the baseline.",
   },
   {
@@ -48,7 +51,7 @@ const fields: readonly FieldDefinition[] = [
     type: "share",
     format: "0.0%",
     limits: between(0.01, 1),
-    initial: { US: 1 / 3, metric: 1 / 3, imperial: 1 / 3 },
+    initial: everywhere(usualHouseShare),
     help: "Share of the opening dose that goes in before the bath is mixed and read again.",
   },
   {
@@ -58,7 +61,7 @@ const fields: readonly FieldDefinition[] = [
     type: "number",
     format: "0.0\" times\"",
     limits: between(1, 5),
-    initial: { US: 1.2, metric: 1.2, imperial: 1.2 },
+    initial: everywhere(1.2),
     help: "A later round of top-ups that took more than this many times the first is a change-out signal (common practice, no source).",
   },
   {
@@ -68,7 +71,7 @@ const fields: readonly FieldDefinition[] = [
     type: "share",
     format: "0%",
     limits: between(0.1, 5),
-    initial: { US: 1, metric: 1, imperial: 1 },
+    initial: everywhere(1),
     help: "Share of the opening dose; from there on a change-out is worth a thought (100 to 150 %, common practice, no source).",
   },
   { id: "logVersion", name: "Log.Version", label: "Log version", type: "whole number", format: "0", fixed: true, help: "Bathsheet reads it when it upgrades a log." },

@@ -6,6 +6,7 @@ import { catalogue } from "../../functions/catalogue.ts";
 import { inWords } from "../../functions/wording.ts";
 import type { CellInput, CellMatrix, WorksheetFunction } from "../../functions/define-function.ts";
 import type { Outcome } from "./answer-or-error.ts";
+import { runs } from "../setup/random-runs.ts";
 
 function isCell(value: unknown): boolean {
   return typeof value === "number" ? Number.isFinite(value) : typeof value === "string" || typeof value === "boolean";
@@ -53,8 +54,8 @@ function check(fn: WorksheetFunction, cells: readonly unknown[]): void {
 describe("every worksheet function, whatever stands in the cells", () => {
   for (const fn of catalogue) {
     it(`${fn.id} gives finite values of its own shape, or refuses and names an argument; the same each time`, () => {
-      fc.assert(fc.property(fc.tuple(...fn.arguments.map(() => anyInput)), (cells) => { check(fn, cells); }), { numRuns: 200 });
-      fc.assert(fc.property(nearExample(fn), (cells) => { check(fn, cells); }), { numRuns: 400 });
+      fc.assert(fc.property(fc.tuple(...fn.arguments.map(() => anyInput)), (cells) => { check(fn, cells); }), runs(200));
+      fc.assert(fc.property(nearExample(fn), (cells) => { check(fn, cells); }), runs(400));
     });
   }
 });

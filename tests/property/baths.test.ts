@@ -11,6 +11,7 @@ import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantit
 import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
+import { runs } from "../setup/random-runs.ts";
 
 function spill(id: string, ...cells: readonly CellInput[]): readonly number[] {
   const fn = findFunction(id);
@@ -31,7 +32,7 @@ const reachable = fc.double({ min: 10.2, max: 11, noNaN: true });
 const lukewarm = fc.double({ min: 10, max: 45, noNaN: true });
 const alkalinity = fc.double({ min: 1, max: 300, noNaN: true });
 const drop = fc.double({ min: 0.1, max: 1.2, noNaN: true });
-const few = { numRuns: 60 };
+const few = runs(60);
 
 describe("a bath of any known builder", () => {
   it("returns to its reading when it is heated and cooled again", () => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { shareOut } from "../../src/core/ledger/share.ts";
+import { runs } from "../setup/random-runs.ts";
 
 const total = fc.integer({ min: -1e11, max: 1e11 }).map((cents) => cents / 100);
 const weights = fc
@@ -16,7 +17,7 @@ describe("shares of a total", () => {
         const sum = shareOut(amount, list).reduce((before, part) => before + cents(part), 0);
         expect(sum).toBe(cents(amount));
       }),
-      { numRuns: 1000 },
+      runs(1000),
     );
   });
 

@@ -5,6 +5,7 @@ import { findFunction } from "../../functions/catalogue.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
 import type { CellInput, CellValue } from "../../functions/define-function.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
+import { runs } from "../setup/random-runs.ts";
 
 /** By definition: inch 2.54 cm, US gallon 231 cubic inches, imperial gallon 4.54609 L, pound 0.45359237 kg. */
 const inCentimeters: Readonly<Record<UnitSystem, number>> = { US: 2.54, metric: 1, imperial: 2.54 };
@@ -106,7 +107,7 @@ describe("one job in US, metric and imperial units", () => {
           }
         }
       }),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { convert } from "../../src/core/units/unit-conversion.ts";
 import { unitPackages } from "./units-of-packages.ts";
+import { runs } from "../setup/random-runs.ts";
 
 /** Factors by definition agree to the last bits of a double. */
 const exact = 1e-12;
@@ -26,7 +27,7 @@ describe.each(unitPackages)("conversions beside $name", ({ units, convert: their
         const precision = from === to ? exact : exact + (rounded[from] ?? 0) + (rounded[to] ?? 0);
         expect(Math.abs(ours(value, from, to) - expected), `${value} ${from} to ${to}`).toBeLessThanOrEqual(precision * scale);
       }),
-      { numRuns: 500 },
+      runs(500),
     );
   });
 });

@@ -7,6 +7,7 @@ import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { parseStrength } from "../../src/core/units/parse-strength.ts";
 import { unitTable } from "../../src/core/units/unit-table.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
+import { runs } from "../setup/random-runs.ts";
 
 const positive = fc.double({ min: 1e-6, max: 1e6, noNaN: true });
 
@@ -17,7 +18,7 @@ describe("the unit table", () => {
         fc.property(positive, (value) => {
           expect(Math.abs(fromSi(toSi(value, unit), unit) - value)).toBeLessThanOrEqual(1e-9 * Math.max(1, value));
         }),
-        { numRuns: 30 },
+        runs(30),
       );
     }
   });

@@ -1,7 +1,8 @@
+import { median } from "../../core/median.ts";
 import { bench } from "../../joblog/words.ts";
 import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
 import { degrees, figure, ph } from "../fields/figures.ts";
-import { mean, median } from "../fields/middle.ts";
+import { mean } from "../fields/middle.ts";
 import { askNumber } from "../store/ask.ts";
 import { bathFacts } from "./bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";

@@ -1,5 +1,5 @@
+import { median } from "../../core/median.ts";
 import { rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
-import { median } from "../fields/middle.ts";
 import { askNumber, askText } from "../store/ask.ts";
 import { alkalinityOf, bathFacts } from "./bath-values.ts";
 import type { EntryContext } from "./entry-form.ts";

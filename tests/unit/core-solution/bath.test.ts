@@ -133,6 +133,15 @@ describe("a water from its tests", () => {
     expect(hard.sodium).toBe(0);
   });
 
+  it("counts two thirds of a hardness as calcium, which is common practice without a source", () => {
+    const { likely } = waterFromTests({ alkalinity: equivalentsPerKilogram(0.003), hardness: equivalentsPerKilogram(0.006) });
+    expect([likely.calcium, likely.magnesium]).toEqual([expect.closeTo(0.002, 12), expect.closeTo(0.001, 12)]);
+    // Not tested, a hard supply may hold half as much hardness again as alkalinity, and a seventh of it as free carbon dioxide.
+    const { otherwise } = waterFromTests({ alkalinity: equivalentsPerKilogram(0.0028) });
+    expect([otherwise.calcium, otherwise.magnesium]).toEqual([expect.closeTo(0.0014, 12), expect.closeTo(0.0007, 12)]);
+    expect([otherwise.carbonate, otherwise.chloride, otherwise.sodium]).toEqual([expect.closeTo(0.0032, 12), expect.closeTo(0.0014, 12), 0]);
+  });
+
   it("refuses figures that no supply has", () => {
     expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(-1) })).toThrow(/Alkalinity of the water/);
     expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(0), hardness: equivalentsPerKilogram(1) })).toThrow(/Hardness/);

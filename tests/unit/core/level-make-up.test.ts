@@ -35,6 +35,11 @@ describe("a fall of level", () => {
     expect(split(1.2, 8, 0.18, 0, 0.025)).toEqual({ evaporated: 0, carriedOut: 1.44, concentrate: expect.closeTo(0.036, 12) as number });
   });
 
+  it("may fall short of what was carried out by a third, and by no more", () => {
+    expect(split(2, 10, 0.3, 0, 0.025)).toMatchObject({ evaporated: 0, carriedOut: 3 });
+    expect(() => split(2, 10, 0.3, 0.01, 0.025)).toThrow("Level loss is 2, but 3.01 was dragged out");
+  });
+
   it("is refused with both figures where much more was carried out", () => {
     expect(() => split(1.2, 10, 0.18, 0.1, 0.025)).toThrow("Level loss is 1.2, but 1.9 was dragged out");
   });

@@ -2,7 +2,7 @@ import { createRequire } from "node:module";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { openHandOffCopy } from "../../../src/excel/hand-off.ts";
 import { hasOpenXmlValidator, validateFile } from "../files/open-xml-validator.ts";
 import { partsOf } from "../files/read-parts.ts";
@@ -13,7 +13,9 @@ type PageGlobals = Pick<typeof globalThis, "XMLSerializer" | "DOMParser" | "docu
 /** The package comes without types. */
 const { JSDOM } = createRequire(import.meta.url)("jsdom") as { readonly JSDOM: new () => { readonly window: PageGlobals } };
 
-test("the copy that opens holds the figures and no formula", async () => {
+let file: Uint8Array;
+
+beforeAll(async () => {
   const { window } = new JSDOM();
   // The grid's export asks the page for these.
   Object.assign(globalThis, { XMLSerializer: window.XMLSerializer, DOMParser: window.DOMParser, document: window.document });
@@ -24,15 +26,21 @@ test("the copy that opens holds the figures and no formula", async () => {
     await context.sync();
   });
   const opened: Uint8Array[] = [];
-  host.session.openNew = (file) => { opened.push(file); };
+  host.session.openNew = (copy) => { opened.push(copy); };
   await openHandOffCopy();
-  const [file] = opened;
-  if (file === undefined) throw new Error("nothing was opened");
+  const [copy] = opened;
+  if (copy === undefined) throw new Error("nothing was opened");
+  file = copy;
+});
+
+test("the copy that opens holds the figures and no formula", () => {
   const sheet = [...partsOf(file)].find(([name]) => name.startsWith("xl/worksheets/"))?.[1] ?? "";
   expect(sheet).toContain("<v>42</v>");
   expect(sheet).toContain("<v>0.025</v>");
   expect(sheet).not.toMatch(/<f[ >]/);
-  if (!hasOpenXmlValidator) return;
+});
+
+test.skipIf(!hasOpenXmlValidator)("the copy that opens passes the Open XML validator [needs the Open XML validator]", async () => {
   const folder = await mkdtemp(join(tmpdir(), "hand-off-"));
   await writeFile(join(folder, "copy.xlsx"), file);
   const result = await validateFile(join(folder, "copy.xlsx"));

@@ -8,7 +8,7 @@ import { expectNoErrors, expectTodaysFormulas, expectValid } from "./sample-chec
 const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
 
 describe("the sample of an empty log", () => {
-  if (hasOpenXmlValidator) it("passes the Open XML validator", () => expectValid(emptySample));
+  it.skipIf(!hasOpenXmlValidator)("passes the Open XML validator [needs the Open XML validator]", () => expectValid(emptySample));
 
   it("holds today's formulas, each with a value (run npm run samples if not)", () => expectTodaysFormulas(emptySample, plan));
 

@@ -36,6 +36,20 @@ describe("make-up water", () => {
     expect(log.cell("baths", bath, "loads")).toBe(3);
   });
 
+  it("says in words where half as much again left as the level fell, and not for a little less", async () => {
+    // 0.1 in at 48 × 24 / 231 gal/in is 0.499 gal: 0.5 gal drained and two loads of 0.2 gal are 1.80 times that, 0.7 gal drained is 1.40 times.
+    const makeUp = (id: string, clock: string): LogRow => ({ id, bath, when: moment(2, clock), kind: "water", purpose: "make-up", amount: 0.5, water: "RO", account: "claims", levelBefore: 24.9, levelAfter: 25 });
+    const drain = (id: string, clock: string, amount: number): LogRow => ({ id, bath, when: moment(2, clock), kind: "drain", amount });
+    const log = await workedLog(demoWith({
+      tanks: dragging, loads: [load("L005", 1, "08:30"), load("L008", 1, "15:30")],
+      additions: demoRowsAnd("additions", makeUp("A005", "07:30"), makeUp("A006", "12:00")), care: [drain("K1", "07:00", 0.5), drain("K2", "11:00", 0.7)],
+    }));
+    expect(log.cell("additions", "A005", "evaporated")).toBe("more left than the level fell: check");
+    expect(log.cell("additions", "A005", "carriedOut")).toBe("");
+    expect(log.cell("additions", "A006", "evaporated")).toBe(0);
+    expect(log.cell("additions", "A006", "carriedOut")).toBeCloseTo(0.7, 9);
+  });
+
   it("asks for the drag-out where the tank's is missing", async () => {
     const log = await workedLog(demoWith({ additions: [...(firstTwoDays.rows.additions ?? []).slice(0, 3), { ...city, levelBefore: 23.4, levelAfter: 25 }] }));
     expect(log.cell("additions", "A010", "evaporated")).toBe("drag-out of the tank missing");

@@ -88,6 +88,13 @@ describe("the next step of the demo bath", () => {
     expect((await stepAt("2027-03-02T17:00", { ...extra, additions: [madeUp] }, "2027-03-03T07:40")).overdue).toEqual([]);
   });
 
+  test("a level less than half an inch under the line asks for nothing, half an inch does", async () => {
+    const at = (level: number) => ({ readings: [{ ...reading("R015", "2027-03-03T07:15", 11.19, 77), level, meter: "M-1" }] });
+    expect((await stepAt("2027-03-02T17:00", at(24.6), "2027-03-03T07:20")).overdue).toEqual([]);
+    // 0.5 in × 48 × 24 / 231 gal an inch is 2.49 gal.
+    expect((await stepAt("2027-03-02T17:00", at(24.5), "2027-03-03T07:20")).overdue).toEqual(["Level 0.5 in under the line: about 2.49 gal of make-up."]);
+  });
+
   test("a bench test that fails in use stops the loading, whatever the pH", async () => {
     const failed = { id: "T090", bath, when: moment("2027-03-02T16:50"), surface: "plastic", method: "spray", result: "fail" };
     const step = await stepAt("2027-03-02T17:00", { benchTests: [failed] });

@@ -54,6 +54,18 @@ describe("the meter check form", () => {
     for (const { cells } of flipped) expect(text).toContain(`becomes ${Number(cells["phCorrected"]).toFixed(2)}, "${String(cells["verdictAsRead"])}" becomes "${String(cells["verdict"])}"`);
   }, 120_000);
 
+  // Left 0.05 high on Monday, found 0.14 high on Thursday: 0.05 + 0.09 × 2.139 / 3.003 days is 0.11 off 11.00, and 0.05 + 0.09 × 2.354 / 3.003 is 0.12 off 10.96.
+  test("takes out what the meter was left off as well, as the sheet does", async () => {
+    const leftHigh = { ...first, asLeft1: 7, asLeft2: 10.06 };
+    const second = { id: "M002", when: moment("2027-03-04T08:05"), meter: "M-1", buffer1: 7, asFound1: 7.06, buffer2: 10.01, asFound2: 10.15 };
+    const text = said(fill(meterCheckEntry, await demoLog("2027-03-02T17:00", { meterChecks: [leftHigh], readings: wednesday }), thursday));
+    expect(text).toContain("up to 0.12 lower");
+    expect(text).toContain("R014, B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.84");
+    const written = await demoLog("2027-03-02T17:00", { meterChecks: [leftHigh, second], readings: wednesday });
+    const corrected = (id: string) => written.rows.readings.find((row) => row.cells["id"] === id)?.cells["phCorrected"];
+    expect([corrected("R013"), corrected("R014")]).toEqual([expect.closeTo(10.89, 9), expect.closeTo(10.84, 9)]);
+  }, 120_000);
+
   test("a baseline read with the drifting meter moves too", () => {
     const late = withCells(log, "meterChecks", "M001", { when: moment("2027-02-26T08:00") });
     expect(said(fill(meterCheckEntry, late, thursday))).toMatch(/Baseline of B-T1-0301: 11\.42 becomes 11\.3\d\./);

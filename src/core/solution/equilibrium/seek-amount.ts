@@ -8,7 +8,7 @@ import { newtonStep, newtonStepDrift, newtonStepPerAmount } from "./newton-step.
 import { dropRow } from "./reduce-rows.ts";
 import { setTotalsAlong } from "./start.ts";
 
-/** Relative; the next error is about its square. */
+/** Relative; leaves less than 1e-5 of the amount, as measured on random concentrates. */
 const settled = 1e-5;
 const mostIterations = 20;
 /** One step may not take more of an amount or an ionic strength than this share of it. */

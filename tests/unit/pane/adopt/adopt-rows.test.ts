@@ -9,6 +9,7 @@ import { isAnswered, questionsOn } from "../../../../src/pane/adopt/questions.ts
 import { proposeHeadingRow, tableBelow } from "../../../../src/pane/adopt/sheet-table.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { blankAnswers, readingOf, sheetOf } from "./sheet-of.ts";
+import { runs } from "../../../setup/random-runs.ts";
 
 let log: LogSnapshot;
 const now = moment("2027-03-08T12:00");
@@ -171,6 +172,6 @@ test("any sheet, read in any way, throws nothing; each of its rows is taken or l
         }
       },
     ),
-    { numRuns: 300 },
+    runs(300),
   );
 });

@@ -1,0 +1,52 @@
+import { spawnSync } from "node:child_process";
+import { readFileSync, readdirSync } from "node:fs";
+import { randomInt } from "node:crypto";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { projectFolder } from "./project.ts";
+import { sayFailure } from "./say-failure.ts";
+
+/**
+ * Runs the properties alone, ten times as often as `npm test` does and with a seed of its own each round. Ends at the
+ * first round that fails, with the command that repeats it.
+ */
+const times = 10;
+
+function countOf(name: string, given: string, least: number): number {
+  const count = Number(given);
+  if (!/^-?\d+$/.test(given) || count < least) throw new Error(`--${name} is ${given}; a whole number of at least ${least} is wanted`);
+  return count;
+}
+
+function filesWithProperties(): readonly string[] {
+  return readdirSync(path.join(projectFolder, "tests"), { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".test.ts"))
+    .map((file) => path.join("tests", file))
+    .filter((file) => readFileSync(path.join(projectFolder, file), "utf8").includes('from "fast-check"'));
+}
+
+function passes(seed: number, files: readonly string[]): boolean {
+  const { status } = spawnSync("npx", ["--no-install", "vitest", "run", "--test-timeout=0", ...files], {
+    cwd: projectFolder,
+    env: { ...process.env, RANDOM_SEED: String(seed), RANDOM_TIMES: String(times) },
+    stdio: "inherit",
+    shell: process.platform === "win32",
+  });
+  return status === 0;
+}
+
+await sayFailure(() => {
+  const { values, positionals } = parseArgs({
+    options: { rounds: { type: "string", default: "1" }, seed: { type: "string" } },
+    allowPositionals: true,
+  });
+  const rounds = values.seed === undefined ? countOf("rounds", values.rounds, 1) : 1;
+  const files = positionals.length > 0 ? positionals : filesWithProperties();
+  for (let round = 1; round <= rounds; round += 1) {
+    const seed = values.seed === undefined ? randomInt(2 ** 31) : countOf("seed", values.seed, -(2 ** 31));
+    console.log(`\n== round ${round} of ${rounds}: seed ${seed}, ${files.length} files, ${times} times the usual runs`);
+    if (!passes(seed, files)) return Promise.reject(new Error(`Seed ${seed} fails. To repeat it: npm run soak -- --seed=${seed}`));
+  }
+  console.log(`\nNo property failed in ${rounds} ${rounds === 1 ? "round" : "rounds"}.`);
+  return Promise.resolve();
+});
