@@ -1,3 +1,4 @@
+import { mostCarriedOut } from "../core/bath/common-practice.ts";
 import { computed, helper } from "./columns.ts";
 import type { ComputedColumn, References } from "./definition.ts";
 import { after, at, before, blankIf, litersInUnit, quoted, upTo, where } from "./formulas.ts";
@@ -13,9 +14,6 @@ function carried(r: References, column: string, perLiter: (tested: string) => st
     `IF(NOT(ISNUMBER(${tested})),"water not tested",${liters}*${perLiter(tested)}/1000)`);
 }
 
-/** From so many times the fall of the level on, MAKEUP takes what left for a contradiction. */
-const contradiction = "1.5";
-
 /** Level make-up with water: part of what is missing evaporated, part left as solution. */
 function split(id: string, label: string, place: number, help: string): ComputedColumn {
   return computed({ id, label, ...amount, help }, (r) => {
@@ -24,7 +22,7 @@ function split(id: string, label: string, place: number, help: string): Computed
     const instead = (word: string): string => (place === 1 ? quoted(word) : '""');
     return blankIf([`${r.here("levelLoss")}=""`, `${r.here("strength")}=""`],
       `IF(${r.here("dragOut")}="",${instead("drag-out of the tank missing")},IF(${r.here("levelLoss")}<=0,${instead("level did not fall")},` +
-      `IF(${out}>${contradiction}*${r.here("levelLoss")},${instead("more left than the level fell: check")},INDEX(${parts},1,${String(place)}))))`);
+      `IF(${out}>${String(mostCarriedOut)}*${r.here("levelLoss")},${instead("more left than the level fell: check")},INDEX(${parts},1,${String(place)}))))`);
   });
 }
 

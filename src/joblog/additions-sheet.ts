@@ -1,3 +1,4 @@
+import { leastRise } from "../core/bath/common-practice.ts";
 import { additionChartColumns } from "./addition-charts.ts";
 import { additionIssues } from "./addition-issues.ts";
 import { additionStatement } from "./statement-keys.ts";
@@ -7,9 +8,6 @@ import type { ColumnDefinition, SheetDefinition } from "./definition.ts";
 import { at, atOrBlank, blankIf, positionOf, quoted, toTheCent, upTo, where } from "./formulas.ts";
 import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "./units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery } from "./words.ts";
-
-/** A rise of so little may be the meter alone, so it sizes nothing (common practice, no source). */
-const leastRise = "0.03";
 
 const inputs: readonly ColumnDefinition[] = [
   textInput({ id: "id", label: "Addition", width: 8, required: true, help: "Running number." }),
@@ -49,9 +47,9 @@ const results: readonly ColumnDefinition[] = [
     (r) => {
       const ofBath = (column: string): string => at(r, "baths", column, r.here("bathRow"));
       const rise = `ROUND(${r.here("phAfter")}-${r.here("phBefore")},2)`;
-      const next = `BATH.NEXTADD(${r.here("amount")},${r.here("phBefore")},${r.here("phAfter")},${ofBath("baseline")},${ofBath("builderUsed")},${ofBath("baselineTemperature")},${ofBath("alkalinityUsed")},${r.named("unitSystem")})`;
+      const next = `BATH.NEXTADD(${r.here("amount")},${r.here("phBefore")},${r.here("phAfter")},${ofBath("baseline")},${ofBath("builderUsed")},${ofBath("baselineTemperature")},${ofBath("alkalinityUsed")},${r.named("tolerance")},${r.named("unitSystem")})`;
       return blankIf([`${r.here("recovery")}<>${quoted(recovery.short)}`, `NOT(ISNUMBER(${r.here("amount")}))`],
-        `IF(NOT(ISNUMBER(${r.here("phBefore")})),"pH before missing",IF(${rise}<${leastRise},"hardly moved: check meter, temperature, mixing and water",MIN(${next},${r.named("houseShare")}*${ofBath("openingDose")})))`);
+        `IF(NOT(ISNUMBER(${r.here("phBefore")})),"pH before missing",IF(${rise}<${String(leastRise)},"hardly moved: check meter, temperature, mixing and water",MIN(${next},${r.named("houseShare")}*${ofBath("openingDose")})))`);
     }),
 ];
 

@@ -1,3 +1,4 @@
+import { usualHouseShare, usualTolerance } from "../core/bath/common-practice.ts";
 import { claimsTable } from "./claims-table.ts";
 import { concentratesTable } from "./concentrates-table.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
@@ -26,7 +27,7 @@ const fields: readonly FieldDefinition[] = [
     type: "number",
     format: "0.00",
     limits: between(0.01, 1),
-    initial: { US: 0.1, metric: 0.1, imperial: 0.1 },
+    initial: { US: usualTolerance, metric: usualTolerance, imperial: usualTolerance },
     help: "A top-up counts as recovered this close to the baseline.",
   },
   {
@@ -48,7 +49,7 @@ const fields: readonly FieldDefinition[] = [
     type: "share",
     format: "0.0%",
     limits: between(0.01, 1),
-    initial: { US: 1 / 3, metric: 1 / 3, imperial: 1 / 3 },
+    initial: { US: usualHouseShare, metric: usualHouseShare, imperial: usualHouseShare },
     help: "Share of the opening dose that goes in before the bath is mixed and read again.",
   },
   {

@@ -1,3 +1,4 @@
+import { usualDrop } from "../core/bath/common-practice.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
 import { peopleTable } from "./people-table.ts";
 import { between, days, hours } from "./units-of.ts";
@@ -8,7 +9,7 @@ function everywhere(value: number): NonNullable<FieldDefinition["initial"]> {
 }
 
 const fields: readonly FieldDefinition[] = [
-  { id: "usualDrop", name: "Drop.Usual", label: "Drop allowed, pH", type: "number", format: "0.00", limits: between(0.05, 3), initial: everywhere(0.5), help: "Fall from the baseline at which a top-up is due, where the bath says nothing else (common practice, no source)." },
+  { id: "usualDrop", name: "Drop.Usual", label: "Drop allowed, pH", type: "number", format: "0.00", limits: between(0.05, 3), initial: everywhere(usualDrop), help: "Fall from the baseline at which a top-up is due, where the bath says nothing else (common practice, no source)." },
   { id: "readingHours", name: "Reading.Hours", label: "Read at least every", type: "number", unit: hours, format: "0", limits: between(1, 48), initial: everywhere(8), help: "A bath in use that was not read for longer is overdue (common practice, no source)." },
   { id: "bathLife", name: "Bath.Life", label: "Bath old after", type: "number", unit: days, format: "0", limits: between(1, 60), initial: everywhere(7), help: "In daily use rarely over a week, as a technical note on alkaline tanks has it." },
   { id: "meterCheckDays", name: "Meter.CheckDays", label: "Check the meter every", type: "number", unit: days, format: "0", limits: between(1, 31), initial: everywhere(7), help: "A meter not checked for longer is overdue (common practice, no source)." },

@@ -1,3 +1,4 @@
+import { usualDrop } from "../core/bath/common-practice.ts";
 import type { FieldDefinition, References } from "./definition.ts";
 import { at } from "./formulas.ts";
 import { between, hardness, phLimits, temperature, temperatureLimits, volume, volumeLimits } from "./units-of.ts";
@@ -19,7 +20,7 @@ export const whatIfFields: readonly FieldDefinition[] = [
   { id: "whatIfTemperature", name: "WhatIf.Temperature", label: "read at", type: "number", unit: temperature, format: "0.0", limits: temperatureLimits, initial: { US: 77, metric: 25, imperial: 25 }, help: "Without a bath." },
   { id: "whatIfOpening", name: "WhatIf.Opening", label: "Opening dose", type: "number", unit: volume, format: "0.0##", limits: volumeLimits, initial: { US: 2.5, metric: 10, imperial: 2.25 }, help: "Without a bath." },
   { id: "whatIfBuilder", name: "WhatIf.Builder", label: "Builder", type: "choice", choices: { kind: "fixed", choices: builders }, initial: { US: "unknown", metric: "unknown", imperial: "unknown" }, help: "Without a bath. Unknown gives wider ranges." },
-  { id: "whatIfDrop", name: "WhatIf.Drop", label: "Drop allowed, pH", type: "number", format: "0.00", limits: between(0.05, 3), initial: { US: 0.5, metric: 0.5, imperial: 0.5 }, help: "Without a bath; 0.5 is common practice, no source." },
+  { id: "whatIfDrop", name: "WhatIf.Drop", label: "Drop allowed, pH", type: "number", format: "0.00", limits: between(0.05, 3), initial: { US: usualDrop, metric: usualDrop, imperial: usualDrop }, help: "Without a bath; 0.5 is common practice, no source." },
   { id: "baselineTried", name: "WhatIf.BaselineUsed", label: "Worked out for a baseline of", type: "number", format: "0.00", help: "Make a new card for every baseline.", formula: reckoned("baseline", "whatIfBaseline"), signals: [{ when: { isNot: 0 }, look: "good" }] },
   { id: "temperatureTried", name: "WhatIf.TemperatureUsed", label: "at", type: "number", unit: temperature, format: "0.0", help: "The baseline's temperature.", formula: reckoned("baselineTemperature", "whatIfTemperature") },
   { id: "openingTried", name: "WhatIf.OpeningUsed", label: "with an opening dose of", type: "number", unit: volume, format: "0.000", help: "Top-ups are shares of it.", formula: reckoned("openingDose", "whatIfOpening") },
