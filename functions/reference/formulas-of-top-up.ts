@@ -40,8 +40,8 @@ export const formulasOfTopUp: Readonly<Record<string, Formula>> = {
   },
   TOPUPTABLE: { ...topUp, source: equilibriumSource },
   NEXTADD: {
-    symbols: ["v = a · {s(B) − s(r_2)}/{s(r_2) − s(r_1)}", 's(r) ∝ 10^r "   for plain hydroxide"'],
-    where: { v: "further addition", a: "added", s: "strength of builder and water that reads r at equilibrium", B: "baseline", r_1: "before", r_2: "after" },
+    symbols: ["v = a · {s(B) − s(r_2)}/{s(r_2) − s(r_1)}", 'r_2 ≥ B − τ "   nothing more"', 's(r) ∝ 10^r "   for plain hydroxide"'],
+    where: { v: "further addition", a: "added", s: "strength of builder and water that reads r at equilibrium", B: "baseline", r_1: "before", r_2: "after", "τ": "tolerance" },
     source: equilibriumSource,
   },
   RECOVERED: {

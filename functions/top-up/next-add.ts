@@ -1,4 +1,4 @@
-import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { baseline, tolerance, waterAlkalinity } from "../shared-arguments.ts";
 import { bathTemperature } from "./top-up-arguments.ts";
 import { builder } from "../builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
@@ -11,7 +11,7 @@ import { quantity } from "../quantity-argument.ts";
 export const nextAdd = defineFunction({
   id: "NEXTADD",
   category: "Threshold and top-up",
-  summary: "Further addition, judged from what the last one did; 0 once the bath is within 0.1 of its baseline.",
+  summary: "Further addition, judged from what the last one did; 0 once the bath is back at its baseline.",
   arguments: [
     quantity("added", { kind: "volume", help: "concentrate added last" }),
     phReading("before", "pH before that addition, at the baseline's temperature"),
@@ -20,6 +20,7 @@ export const nextAdd = defineFunction({
     builder,
     bathTemperature,
     waterAlkalinity,
+    tolerance,
     system,
   ],
   result: {
@@ -42,6 +43,13 @@ export const nextAdd = defineFunction({
       result: 0,
       source: "11.2 is within 0.1 of 11.3 and counts as recovered; common practice, no source",
     },
+    {
+      formula: '=BATH.NEXTADD(1,10.8,11.2,11.3,"hydroxide",,,0.05)',
+      cells: [1, 10.8, 11.2, 11.3, "hydroxide", null, null, 0.05],
+      result: 0.43,
+      tolerance: 0.03,
+      source: "11.2 is not within 0.05 of 11.3; hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.4) / (10^0.4 − 1) of the addition",
+    },
   ],
   notes: [
     ...modelNotes,
@@ -49,8 +57,8 @@ export const nextAdd = defineFunction({
     "A bath that needs more each time is wearing out. Does not know the label's highest strength; the label wins.",
   ],
   source: "Equilibrium of builder and water: concentrate from the reading after to the baseline, over that from before to after, times the addition.",
-  compute: ([added, before, after, baselinePh, madeOf, temperature, alkalinity], call) => {
+  compute: ([added, before, after, baselinePh, madeOf, temperature, alkalinity, within], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
-    return inSystem("volume", nextAddition(added, { before, after }, bath), call);
+    return inSystem("volume", nextAddition(added, { before, after }, bath, within), call);
   },
 });

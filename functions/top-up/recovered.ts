@@ -1,7 +1,7 @@
-import { baseline } from "../shared-arguments.ts";
+import { baseline, tolerance } from "../shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { optionalNumber, phReading } from "../arguments.ts";
-import { recovery, usualTolerance } from "../../src/core/bath/recovery.ts";
+import { phReading } from "../arguments.ts";
+import { recovery } from "../../src/core/bath/recovery.ts";
 
 export const recovered = defineFunction({
   id: "RECOVERED",
@@ -10,7 +10,7 @@ export const recovered = defineFunction({
   arguments: [
     phReading("after", "pH after the addition was mixed in, at the baseline's temperature"),
     baseline,
-    optionalNumber("tolerance", "largest difference that counts as recovered; 0.1 if left out (common practice, no source)", "pH", usualTolerance),
+    tolerance,
   ],
   result: { excelType: "string", dimensionality: "scalar", help: '"recovered", "short" or "over"' },
   examples: [
@@ -19,5 +19,5 @@ export const recovered = defineFunction({
   ],
   notes: ["Does not know temperature, mixing or meter drift: read at the baseline's temperature."],
   source: "Difference of the two readings against the tolerance.",
-  compute: ([after, baselinePh, tolerance]) => recovery(after, baselinePh, tolerance),
+  compute: ([after, baselinePh, within]) => recovery(after, baselinePh, within),
 });

@@ -61,5 +61,5 @@ function laidOut(placed: PlacedTour, tour: readonly PlacedTour[]): SheetPlan {
 /** The function tour, to the cell. Throws a RangeError where a formula names what is not there. */
 export function layOutTour(): WorkbookPlan {
   const tour = functionTour.map((sheet) => placeTour(sheet, cautionLines(sheet)));
-  return { version: 1, sheets: [startHere(functionTour), ...tour.map((placed) => laidOut(placed, tour))], names: [] };
+  return { version: 1, released: {}, sheets: [startHere(functionTour), ...tour.map((placed) => laidOut(placed, tour))], names: [] };
 }

@@ -1,6 +1,6 @@
 /** What the kept sheets of a log lack, and what an earlier version could not have. */
-import { releasedShapes } from "../joblog/released-shapes.ts";
 import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../joblog/plan.ts";
+import type { ReleasedShape } from "../joblog/definition.ts";
 import type { TableId } from "../joblog/formula/log-types.ts";
 import { DamagedLog, NewerLog } from "./log-problems.ts";
 import { refuseRenamedTables } from "./foreign-tables.ts";
@@ -21,6 +21,8 @@ export interface LogGaps {
   readonly newNames: readonly NamePlan[];
   /** Whether the log is of an earlier version. */
   readonly older: boolean;
+  /** What that version held. */
+  readonly former: ReleasedShape | undefined;
 }
 
 /** A column that was there once and a heading that nobody knows: the one may be the other, renamed. */
@@ -36,7 +38,7 @@ function refuseIfRenamed({ plan, found, missing }: NarrowTable, released: readon
 }
 
 /** Tables that the log must have had, as it has named cells; a later version's are not lost. */
-function refuseRenamed(plan: WorkbookPlan, placements: readonly SheetPlacement[], survey: Survey, released: (typeof releasedShapes)[number] | undefined): void {
+function refuseRenamed(plan: WorkbookPlan, placements: readonly SheetPlacement[], survey: Survey, released: ReleasedShape | undefined): void {
   if (survey.cells.size === 0) return;
   const planned = new Set(plan.sheets.flatMap((sheet) => sheet.tables).map(({ name }) => name));
   const lost = placements
@@ -71,7 +73,7 @@ function refuseIfHeld(survey: Survey, sheets: ReadonlySet<string>, tables: reado
 export function findGaps(plan: WorkbookPlan, placements: readonly SheetPlacement[], survey: Survey, rewrites: boolean): LogGaps {
   const { version = plan.version } = survey;
   if (version > plan.version) throw new NewerLog(version, plan.version);
-  const released = version < plan.version ? releasedShapes[version] : undefined;
+  const former = version < plan.version ? plan.released[version] : undefined;
   const kept = placements.filter((placement) => placement.kept);
   const found = new Map(survey.tables.map((table) => [table.name, table]));
   const narrow = kept.flatMap(({ plan: sheet }) => sheet.tables).flatMap((table): NarrowTable[] => {
@@ -81,14 +83,14 @@ export function findGaps(plan: WorkbookPlan, placements: readonly SheetPlacement
     return missing.length === 0 ? [] : [{ plan: table, found: present, missing }];
   });
   for (const table of narrow) {
-    refuseIfRenamed(table, released?.columns[table.plan.id as TableId] ?? table.plan.columns.map(({ id }) => id));
+    refuseIfRenamed(table, former?.columns[table.plan.id as TableId] ?? table.plan.columns.map(({ id }) => id));
   }
-  refuseRenamed(plan, placements, survey, released);
-  const newNames = released === undefined ? [] : kept.flatMap(({ missingNames }) => missingNames).filter(({ name }) => !released.names.includes(name));
+  refuseRenamed(plan, placements, survey, former);
+  const newNames = former === undefined ? [] : kept.flatMap(({ missingNames }) => missingNames).filter(({ name }) => !former.names.includes(name));
   const older = version < plan.version;
   const touched = older || rewrites ? kept : kept.filter(({ plan: sheet, missingTables, missingNames }) =>
     missingTables.length + missingNames.length > 0 || narrow.some((one) => sheet.tables.includes(one.plan)));
   const sheets = new Set(touched.map(({ actual }) => actual));
   refuseIfHeld(survey, sheets, survey.tables.filter(({ name, sheet }) => sheets.has(sheet) && (older || rewrites || narrow.some((one) => one.plan.name === name))));
-  return { narrow, newNames, older };
+  return { narrow, newNames, older, former };
 }

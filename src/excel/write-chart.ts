@@ -1,4 +1,4 @@
-import { releasedShapes } from "../joblog/released-shapes.ts";
+import type { ReleasedShape } from "../joblog/definition.ts";
 import type { AreaPlan, ChartPlan, ChartSeriesPlan } from "../joblog/plan.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Whereabouts } from "./whereabouts.ts";
@@ -19,12 +19,11 @@ export interface DrawnChart {
 
 const officeTypes = { scatter: "XYScatterLines", bars: "BarClustered" } as const;
 
-/** All of a new sheet's; of a kept one those that came after `olderThan`, as a shop may have taken its own charts away. */
-export function missingCharts(placements: readonly SheetPlacement[], olderThan: number | undefined): readonly MissingChart[] {
-  const released = olderThan === undefined ? undefined : releasedShapes[olderThan]?.charts;
+/** All of a new sheet's; of a kept one those that an earlier version, `former`, did not have: a shop may have taken its own charts away. */
+export function missingCharts(placements: readonly SheetPlacement[], former: ReleasedShape | undefined): readonly MissingChart[] {
   return placements.flatMap((placement) =>
     placement.plan.charts
-      .filter(({ id }) => !placement.kept || (released !== undefined && !released.includes(id)))
+      .filter(({ id }) => !placement.kept || (former !== undefined && !former.charts.includes(id)))
       .map((plan): MissingChart => ({ placement, plan })));
 }
 

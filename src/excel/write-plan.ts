@@ -90,7 +90,7 @@ async function finish({ context, plan, placements }: Work, charts: readonly Draw
 
 async function write(work: Work): Promise<void> {
   const { context, plan, placements, structure, survey, gaps, formulas, former, long } = work;
-  const charts = missingCharts(placements, gaps.older ? survey.version : undefined);
+  const charts = missingCharts(placements, gaps.former);
   context.runtime.enableEvents = false;
   try {
     context.workbook.application.suspendApiCalculationUntilNextSync();

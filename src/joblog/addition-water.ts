@@ -1,6 +1,6 @@
 import { makeUp } from "../../functions/top-up/make-up.ts";
 import { unitConvert } from "../../functions/units/unit-convert.ts";
-import { mostCarriedOut } from "../core/bath/level-make-up.ts";
+import { mostCarriedOut } from "../core/bath/common-practice.ts";
 import { columnsOf } from "./columns.ts";
 import type { ComputedColumn } from "./definition.ts";
 import { dividedBy, minus, plus, sum, times } from "./formula/arithmetic.ts";

@@ -1,6 +1,6 @@
 import { nextAdd } from "../../functions/top-up/next-add.ts";
 import { recovered } from "../../functions/top-up/recovered.ts";
-import { leastRise } from "../core/bath/next-addition.ts";
+import { leastRise } from "../core/bath/common-practice.ts";
 import { additionChartColumns } from "./addition-charts.ts";
 import { additionIssues } from "./addition-issues.ts";
 import { additionStatement } from "./statement-keys.ts";
@@ -85,6 +85,7 @@ const results: readonly ColumnDefinition[] = [
         builder: bath.builderUsed,
         temperature: bath.baselineTemperature,
         alkalinity: bath.alkalinityUsed,
+        tolerance: named.tolerance,
         system: named.unitSystem,
       });
       const firstAddition = times(named.houseShare, bath.openingDose);

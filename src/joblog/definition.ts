@@ -179,9 +179,27 @@ export interface SheetDefinition {
   readonly document?: true;
 }
 
+/**
+ * What a released version of the log holds. A log of that version that lacks one of these is damaged;
+ * whatever else today's log has is new since then.
+ */
+export interface ReleasedShape {
+  /** Excel names of the named cells. */
+  readonly names: readonly string[];
+  /** Ids of charts. */
+  readonly charts: readonly string[];
+  /** Column ids by table id. */
+  readonly columns: Readonly<Partial<Record<TableId, readonly string[]>>>;
+}
+
+/** Shapes by version. An entry never changes. */
+export type ReleasedShapes = Readonly<Partial<Record<number, ReleasedShape>>>;
+
 export interface LogDefinition {
   /** Stored in the workbook; a later version of Bathsheet upgrades by it. */
   readonly version: number;
+  /** The shapes of the versions before this one. */
+  readonly released: ReleasedShapes;
   readonly sheets: readonly SheetDefinition[];
 }
 

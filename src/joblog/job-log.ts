@@ -20,6 +20,7 @@ import { whatIfSheet } from "./what-if-sheet.ts";
 
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {
-  version: 3,
+  version: 1,
+  released: {},
   sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, chartsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, monthEndSheet, releaseSheet, costsSheet, claimStatementSheet, whatIfSheet, shopSheet, notesSheet],
 };

@@ -1,5 +1,4 @@
-import { usualTolerance } from "../core/bath/recovery.ts";
-import { usualHouseShare } from "../core/bath/top-up.ts";
+import { usualHouseShare, usualTolerance } from "../core/bath/common-practice.ts";
 import { claimsTable } from "./claims-table.ts";
 import { concentratesTable } from "./concentrates-table.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";

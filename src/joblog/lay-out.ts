@@ -19,6 +19,7 @@ export function layOut(log: LogDefinition, settings: { readonly system: UnitSyst
   const placement = place(log, system, filled);
   return {
     version: log.version,
+    released: log.released,
     sheets: placement.sheets.map((placed) => laidOutSheet(placed, log, system, filled, placement)),
     names: placement.sheets.flatMap((placed) =>
       placed.fields.map(({ field, row, valueColumn }) => ({ name: field.name, sheet: placed.sheet.name, row, column: valueColumn }))),

@@ -1,4 +1,5 @@
 import { lastReadingOf, rowFacts, type RowFacts } from "./bath-facts.ts";
+import { isCheckLate } from "./check-late.ts";
 import { limitOf, round, type Bath } from "./step.ts";
 import { meterVerdict } from "./words.ts";
 
@@ -11,7 +12,7 @@ function lateCheck(bath: Bath, meter: string, last: RowFacts | undefined, now: n
   const at = last?.number("when");
   if (at === undefined) return `Meter ${meter} has no check in this log: check it in two buffers before you trust a reading.`;
   const most = limitOf(bath.log, "meterCheckDays");
-  if (most === undefined || now - at <= most) return undefined;
+  if (most === undefined || !isCheckLate(at, most, now)) return undefined;
   return `Meter ${meter} was last checked ${round(now - at, 0)} days ago: check it in two buffers.`;
 }
 

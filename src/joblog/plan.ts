@@ -3,7 +3,7 @@
  * writers (Office.js, .xlsx) copy without thinking. Rows and columns count from 0. Formulas are in
  * Excel's US spelling with a leading "=", `BATH.` functions by their display name.
  */
-import type { ChartKind, SignalLook } from "./definition.ts";
+import type { ChartKind, ReleasedShapes, SignalLook } from "./definition.ts";
 
 export type StyleId =
   | "title"
@@ -150,6 +150,8 @@ export interface NamePlan {
 
 export interface WorkbookPlan {
   readonly version: number;
+  /** What earlier versions held: an upgrade tells by it what a log has lost from what it never had. */
+  readonly released: ReleasedShapes;
   readonly sheets: readonly SheetPlan[];
   readonly names: readonly NamePlan[];
 }

@@ -1,4 +1,4 @@
-import { usualDrop } from "../core/bath/trigger.ts";
+import { usualDrop } from "../core/bath/common-practice.ts";
 import type { FieldDefinition, SheetDefinition } from "./definition.ts";
 import { everywhere } from "./everywhere.ts";
 import { peopleTable } from "./people-table.ts";

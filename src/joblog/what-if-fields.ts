@@ -1,4 +1,4 @@
-import { usualDrop } from "../core/bath/trigger.ts";
+import { usualDrop } from "../core/bath/common-practice.ts";
 import type { FieldDefinition } from "./definition.ts";
 import { everywhere } from "./everywhere.ts";
 import { when } from "./formula/choices.ts";

@@ -78,7 +78,7 @@ function toldIn(system: UnitSystem, shop: Job): Story {
     "top-up, best": liters(best ?? Number.NaN),
     "top-up, high": liters(high ?? Number.NaN),
     "first addition": liters(first ?? Number.NaN),
-    "next addition": liters(number("NEXTADD", first ?? Number.NaN, reading, reading + 0.05, shop.baseline, ...bath, system)),
+    "next addition": liters(number("NEXTADD", first ?? Number.NaN, reading, reading + 0.05, shop.baseline, ...bath, null, system)),
     buffer: number("BUFFERPH", "borax", degrees(shop.cool), system),
     slope: number("METERSLOPE", "phosphate", 3, "borax", -131, degrees(shop.cool), system),
     evaporated: liters(evaporated ?? Number.NaN),

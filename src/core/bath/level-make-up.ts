@@ -1,6 +1,7 @@
 import { DomainError } from "../domain-error.ts";
 import { checkWithin } from "../domain.ts";
 import { amountOrNone, bathStrength, loadCount, plainAmount } from "../domains.ts";
+import { mostCarriedOut } from "./common-practice.ts";
 import type { VolumeFraction } from "../units/quantity.ts";
 
 /** What became of a bath's level. All volumes in one unit. */
@@ -19,12 +20,6 @@ export interface LevelMakeUp {
   /** Concentrate that went with it. */
   readonly concentrate: number;
 }
-
-/**
- * Drag-out is an estimate and a level is read to a tenth of an inch: carried out may exceed the level's fall by half
- * of it before the figures count as a contradiction. Common practice, no source.
- */
-export const mostCarriedOut = 1.5;
 
 const short = (value: number): string => String(Number(value.toPrecision(4)));
 

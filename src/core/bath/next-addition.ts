@@ -8,24 +8,22 @@ import { cubicMeters, ph } from "../units/quantity.ts";
 import type { CubicMeters } from "../units/quantity.ts";
 import { questionOf } from "./bath.ts";
 import type { Bath } from "./bath.ts";
-import { recovery, usualTolerance } from "./recovery.ts";
-
-/** A rise below this may be the meter alone, so it tells nothing about the addition; common practice, no source. */
-export const leastRise = 0.03;
+import { leastRise } from "./common-practice.ts";
+import { recovery } from "./recovery.ts";
 
 /**
- * Concentrate still to be added, judged from what the last addition did; 0 once within 0.1 of the baseline or
- * above it.
+ * Concentrate still to be added, judged from what the last addition did; 0 once within the tolerance of the baseline
+ * or above it.
  *
  * @throws OutOfRange for a value outside its domain
  * @throws DomainError "no-answer" where the bath hardly answered
  */
-export function nextAddition(added: CubicMeters, { before, after }: Answered, bath: Bath): CubicMeters {
+export function nextAddition(added: CubicMeters, { before, after }: Answered, bath: Bath, tolerance: number): CubicMeters {
   checkWithin("added", added, liquidVolume);
   checkWithin("before", before, readablePh);
   checkWithin("after", after, readablePh);
   const question = questionOf(bath);
-  if (recovery(after, bath.baseline, usualTolerance) !== "short") return cubicMeters(0);
+  if (recovery(after, bath.baseline, tolerance) !== "short") return cubicMeters(0);
   if (after - before < leastRise - roundingError) {
     const rise = (after - before).toFixed(2);
     throw new DomainError(

@@ -3,9 +3,6 @@ import { phTolerance, readablePh } from "../domains.ts";
 import { roundingError } from "../rounding-error.ts";
 import type { PH } from "../units/quantity.ts";
 
-/** Common practice, no source. */
-export const usualTolerance = 0.1;
-
 export type Recovery = "recovered" | "short" | "over";
 
 /**

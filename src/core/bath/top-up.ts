@@ -33,9 +33,6 @@ export function topUp(openingDose: CubicMeters, bath: Bath, reading: PH, loss?: 
   };
 }
 
-/** A third of the opening dose first, then mix and read again: common practice, no source. */
-export const usualHouseShare = 1 / 3;
-
 /**
  * What to add first: never more than the house's share of the opening dose, since reading again
  * after mixing tells more than any estimate.

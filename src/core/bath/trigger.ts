@@ -6,9 +6,6 @@ import type { Estimate } from "../bath-chemistry/estimate.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 import { readingAt } from "./reading-at.ts";
 
-/** Half a point: common practice, no source. */
-export const usualDrop = 0.5;
-
 export interface TriggerQuestion extends BathChemistry {
   readonly baseline: PH;
   readonly drop: number;

@@ -38,7 +38,9 @@ export type Column<Table extends TableId = TableId, Word extends string = string
 /** What may stand where a value is wanted. */
 export type Value<Word extends string = string> = Expression<Word> | string | number | boolean;
 
-export function nodeOf(value: Value): Node {
+/** Throws a RangeError for a name that the log does not have: a description of another version may name it. */
+export function nodeOf(value: Value | undefined): Node {
+  if (value === undefined) throw new RangeError("A formula names a column or cell that the log does not have.");
   return typeof value === "object" ? value : { kind: "literal", value };
 }
 

@@ -29,8 +29,9 @@ function concentrateFindings(amount: number, filled: FilledFields, facts: RowFac
     ];
   }
   if (opening === undefined) return [];
-  const share = ((facts.number("topUpTotal") ?? 0) + amount) / opening;
-  const findings: Finding[] = [{ tone: "plain", text: `${inJugs(amount, system)}. With it, top-ups come to ${figure(share * 100, 0)}% of the opening dose.` }];
+  const total = (facts.number("topUpTotal") ?? 0) + (filled.text("purpose") === "top-up" ? amount : 0);
+  const counts = filled.text("purpose") === "top-up" ? "With it, top-ups come to" : "It does not count among the top-ups, which come to";
+  const findings: Finding[] = [{ tone: "plain", text: `${inJugs(amount, system)}. ${counts} ${figure((total / opening) * 100, 0)}% of the opening dose.` }];
   if (amount > opening) findings.push({ tone: "act", text: `More at once than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}: better a part, mix, read.` });
   return findings;
 }

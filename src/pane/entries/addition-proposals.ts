@@ -1,9 +1,10 @@
 import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
+import { recovery } from "../../joblog/words.ts";
 import { figure, ph as phFigure } from "../fields/figures.ts";
 import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { Draft, EntryContext } from "./entry-form.ts";
-import { furtherAddition } from "./judge-recovery.ts";
+import { furtherAddition, recoveredWord } from "./judge-recovery.ts";
 import { missingOpening, proposedRaise } from "./planned-dose.ts";
 import { unreadTopUp } from "./reading-entry.ts";
 import { raiseKey } from "./strength-raise.ts";
@@ -18,8 +19,9 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, ba
   const ph = last.number("ph");
   if (last.text("purpose") !== "after top-up" || baseline === undefined || ph === undefined) return undefined;
   const after = phForRecovery(facts, ph, last.number("temperature"), context);
-  const tolerance = context.log.fields["tolerance"];
-  if (after === undefined || (typeof tolerance === "number" && baseline - after <= tolerance)) return undefined;
+  if (after === undefined) return undefined;
+  const recovered = recoveredWord(after, baseline, context);
+  if (!recovered.known || recovered.value !== recovery.short) return undefined;
   const row = rowsOfBath(context.log, "additions", bath).filter(({ cells }) => cells["kind"] === "concentrate").at(-1);
   const added = row === undefined ? undefined : rowFacts(row);
   const next = furtherAddition(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);

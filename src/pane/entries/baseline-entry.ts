@@ -1,16 +1,18 @@
 import { median } from "../../core/median.ts";
+import { rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
 import { bench } from "../../joblog/words.ts";
 import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
 import { degrees, figure, ph } from "../fields/figures.ts";
 import { mean } from "../fields/middle.ts";
 import { askNumber } from "../store/ask.ts";
-import { bathFacts } from "./bath-values.ts";
+import { bathFacts, dropOf } from "./bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
 import type { Draft, EntryContext, EntryForm, FieldProblem, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField, meterField } from "./fields-of.ts";
 import { meterDoubts } from "./meter-doubts.ts";
 import { nextIds } from "./next-id.ts";
+import { shopsDrop } from "./shop-values.ts";
 import { levelDoubts, levelProblems } from "./tank-limits.ts";
 
 const repeats = { key: "readings", label: "Add a reading", least: 3, most: 6 } as const;
@@ -36,17 +38,34 @@ function gate(filled: FilledFields, context: EntryContext): Meaning["blocked"] {
 }
 
 interface Sample {
-  readonly set: number;
   readonly ph: number;
   readonly temperature: number | undefined;
 }
 
-function spreadProblem(samples: readonly Sample[], context: EntryContext): readonly FieldProblem[] {
-  const gap = context.log.fields["temperatureGap"];
-  const temperatures = samples.flatMap((sample) => (sample.temperature === undefined ? [] : [sample.temperature]));
-  if (typeof gap !== "number" || temperatures.length < 2) return [];
+/** Baseline readings of the log that count already: the sheet takes them and the new ones together. */
+function countedAlready(bath: string | undefined, { log }: EntryContext): readonly Sample[] {
+  const rows = bath === undefined ? [] : rowsOfBath(log, "readings", bath).map(rowFacts);
+  return rows.filter((row) => row.number("counted") === 1).flatMap((row): Sample[] => {
+    const read = row.number("phCorrected") ?? row.number("ph");
+    return read === undefined ? [] : [{ ph: read, temperature: row.number("temperature") }];
+  });
+}
+
+const temperaturesOf = (samples: readonly Sample[]): readonly number[] => samples.flatMap(({ temperature }) => temperature ?? []);
+
+/** The spread of the samples' temperatures where it is more than the log's setting allows; the sheet sets no baseline by such samples. */
+function excessSpread(samples: readonly Sample[], { log }: EntryContext): { readonly spread: number; readonly gap: number } | undefined {
+  const gap = log.fields["temperatureGap"];
+  const temperatures = temperaturesOf(samples);
+  if (typeof gap !== "number" || temperatures.length < 2) return undefined;
   const spread = Math.max(...temperatures) - Math.min(...temperatures);
-  if (spread <= gap) return [];
+  return spread > gap ? { spread, gap } : undefined;
+}
+
+function spreadProblem(samples: readonly Sample[], context: EntryContext): readonly FieldProblem[] {
+  const excess = excessSpread(samples, context);
+  if (excess === undefined) return [];
+  const { spread, gap } = excess;
   const unit = temperatureUnit[context.system];
   return [{ key: "temperature1", message: `Sample: the temperatures differ by ${degrees(spread)} ${unit}. Allowed: ${degrees(gap)} ${unit}. Cool the samples alike.` }];
 }
@@ -65,16 +84,23 @@ function findingsOf(samples: readonly Sample[], filled: FilledFields, context: E
   const existing = facts?.number("baseline");
   const findings: Finding[] =
     existing === undefined ? [] : [{ tone: "watch", text: `This bath has a baseline of ${ph(existing)} already; readings recorded here join it.` }];
+  const earlier = countedAlready(filled.text("bath"), context);
+  const all = [...earlier, ...samples];
   if (samples.length < repeats.least) {
     const left = repeats.least - samples.length;
     return [...findings, { tone: "plain", text: `${String(left)} more ${left === 1 ? "reading" : "readings"} for a median.` }];
   }
-  const middle = median(samples.map((sample) => sample.ph));
-  const drop = facts?.number("dropAllowed");
-  const trigger = askNumber("TRIGGER", middle, drop ?? null);
-  const temperatures = samples.flatMap((sample) => (sample.temperature === undefined ? [] : [sample.temperature]));
-  const at = temperatures.length === 0 ? "" : ` at ${degrees(mean(temperatures))} ${temperatureUnit[context.system]}`;
-  findings.push({ tone: "good", text: `Baseline ${ph(middle)}${at}: the median of ${String(samples.length)}.` });
+  const excess = earlier.length === 0 ? undefined : excessSpread(all, context);
+  const unit = temperatureUnit[context.system];
+  if (excess !== undefined) {
+    return [...findings, { tone: "act", text: `With the ${String(earlier.length)} in the log the samples differ by ${degrees(excess.spread)} ${unit}, and ${degrees(excess.gap)} ${unit} is allowed: the bath has no baseline until those read apart are corrected.` }];
+  }
+  const middle = median(all.map((sample) => sample.ph));
+  const trigger = askNumber("TRIGGER", middle, facts === undefined ? shopsDrop(context.log) : dropOf(facts));
+  const temperatures = temperaturesOf(all);
+  const at = temperatures.length === 0 ? "" : ` at ${degrees(mean(temperatures))} ${unit}`;
+  const joined = earlier.length === 0 ? "" : `, ${String(earlier.length)} of them in the log already`;
+  findings.push({ tone: "good", text: `Baseline ${ph(middle)}${at}: the median of ${String(all.length)}${joined}.` });
   if (trigger.known) findings.push({ tone: "plain", text: `Top-up due at ${ph(trigger.value)} or under (drop allowed ${figure(middle - trigger.value, 2, 2)}).` });
   const spread = Math.max(...samples.map((sample) => sample.ph)) - Math.min(...samples.map((sample) => sample.ph));
   // A pH meter in order repeats to about 0.05; a tenth between samples is a sign of poor mixing (common practice, no source).
@@ -86,7 +112,7 @@ function meaning(filled: FilledFields, context: EntryContext, values: Draft): Me
   const bath = filled.text("bath");
   const samples = setsOf(values).flatMap((set): Sample[] => {
     const read = filled.number(`ph${String(set)}`);
-    return read === undefined ? [] : [{ set, ph: read, temperature: filled.number(`temperature${String(set)}`) }];
+    return read === undefined ? [] : [{ ph: read, temperature: filled.number(`temperature${String(set)}`) }];
   });
   const ids = nextIds(context.log, "readings", samples.length);
   const blocked = gate(filled, context);

@@ -1,3 +1,4 @@
+import { usualDrop } from "../../core/bath/common-practice.ts";
 import { findRow, rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { bathState } from "../../joblog/words.ts";
@@ -11,6 +12,11 @@ export function bathFacts(log: LogSnapshot, bath: string | undefined): RowFacts 
 /** The alkalinity of a bath's water as its sheet hands it to the functions; null where it was not tested. */
 export function alkalinityOf(bath: RowFacts): number | string | null {
   return bath.number("alkalinityUsed") ?? bath.text("alkalinityUsed") ?? null;
+}
+
+/** The drop allowed as the Baths sheet has it: the bath's own, or else the shop's usual one. */
+export function dropOf(bath: RowFacts): number {
+  return bath.number("dropUsed") ?? usualDrop;
 }
 
 /** Ids of the baths, newest last as in the sheet. */

@@ -7,10 +7,10 @@ import type { EntryContext, Finding } from "./entry-form.ts";
 
 const numberOf = (value: unknown): number | undefined => (typeof value === "number" ? value : undefined);
 
-/** A figure beside the shop's limit for it: watch where it is reached. */
-function against(text: string, value: number, limit: number | undefined, limitText: (limit: number) => string): Finding {
+/** A figure beside the shop's limit for it; `reached` as the Baths sheet judges it. */
+function against(text: string, limit: number | undefined, reached: (limit: number) => boolean, limitText: (limit: number) => string): Finding {
   if (limit === undefined) return { tone: "plain", text: `${text}.` };
-  return { tone: value >= limit ? "watch" : "plain", text: `${text}; the shop's limit is ${limitText(limit)}.` };
+  return { tone: reached(limit) ? "watch" : "plain", text: `${text}; the shop's limit is ${limitText(limit)}.` };
 }
 
 /** What speaks for a change-out at the moment `closed` and against it, from the log. Age alone is no reason, nor is one figure. */
@@ -22,10 +22,10 @@ export function changeOutFindings(bath: string, closed: number | undefined, cont
   const signal = facts.text("changeOut");
   if (signal !== undefined) findings.push({ tone: "watch", text: `${signal.charAt(0).toUpperCase()}${signal.slice(1)}.` });
   const share = facts.number("topUpShare");
-  if (share !== undefined) findings.push(against(`Top-ups: ${percent(share)} of the opening dose`, share, numberOf(fields["topUpLimit"]), percent));
+  if (share !== undefined) findings.push(against(`Top-ups: ${percent(share)} of the opening dose`, numberOf(fields["topUpLimit"]), (limit) => share >= limit, percent));
   const [opened, end = serialOf(context.now)] = [facts.number("opened"), closed];
   if (opened !== undefined && end !== undefined && end >= opened) {
-    findings.push(against(`Open for ${countOf(figure(end - opened, 1), "day")}`, end - opened, numberOf(fields["bathLife"]), (limit) => countOf(figure(limit, 0), "day")));
+    findings.push(against(`Open for ${countOf(figure(end - opened, 1), "day")}`, numberOf(fields["bathLife"]), (limit) => end - opened > limit, (limit) => countOf(figure(limit, 0), "day")));
   }
   const [first, last] = [facts.number("ratioFirst"), facts.number("ratioLast")];
   if (first !== undefined && last !== undefined && first !== last) {

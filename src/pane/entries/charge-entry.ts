@@ -8,6 +8,7 @@ import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
 import { labelStrength, labelStrengths } from "./label-strength.ts";
 import { nextIds, proposedBathId } from "./next-id.ts";
+import { shopsDrop } from "./shop-values.ts";
 import { bathInTank, tankDoubts } from "./tank-turns.ts";
 
 function onlyKey(context: EntryContext, table: "tanks" | "waters" | "concentrates", column: string): string {
@@ -19,14 +20,13 @@ function basics(typed: Draft, context: EntryContext): Draft {
   const tank = typed["tank"] ?? onlyKey(context, "tanks", "tank");
   const opened = typed["opened"] ?? context.now;
   const concentrate = typed["concentrate"] ?? onlyKey(context, "concentrates", "concentrate");
-  const { usualDrop } = context.log.fields;
   return {
     tank,
     opened,
     water: typed["water"] ?? onlyKey(context, "waters", "water"),
     concentrate,
     strength: labelStrength(typed["soil"], concentrate, context),
-    dropAllowed: typeof usualDrop === "number" ? figure(usualDrop, 2, 2) : "",
+    dropAllowed: figure(shopsDrop(context.log), 2, 2),
     bath: tank === "" ? "" : proposedBathId(context.log, tank, opened),
     concentrateAt: opened,
   };

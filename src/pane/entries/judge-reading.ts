@@ -1,13 +1,13 @@
 /** What a reading says about its bath, by the same functions with the same arguments as the Readings sheet. */
-import { usualDrop } from "../../core/bath/trigger.ts";
 import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
 import type { RowFacts } from "../../joblog/bath-facts.ts";
 import { amount, degrees, figure, ph as phFigure } from "../fields/figures.ts";
 import type { Answer } from "../store/answer.ts";
 import { askNumber, askRow, askText } from "../store/ask.ts";
 import { nearBaseline, shiftFinding } from "./at-baseline.ts";
-import { alkalinityOf } from "./bath-values.ts";
+import { alkalinityOf, dropOf } from "./bath-values.ts";
 import type { EntryContext, Finding, Tone } from "./entry-form.ts";
+import { shopsHouseShare } from "./shop-values.ts";
 
 const toneOfVerdict = (verdict: string): Tone => {
   if (verdict === "hold") return "good";
@@ -20,13 +20,16 @@ const wordsOfVerdict: Readonly<Record<string, string>> = {
   "top up": "Top up: at or under the trigger.",
 };
 
+/** No bath gains so much pH by itself, whatever drop its shop allows (common practice, no source). */
+const farAbove = 0.5;
+
 /** Low, best, high and first addition; undefined before there is an opening dose. */
 export function topUpRange(bath: RowFacts, baseline: number, ph: number, temperature: number | undefined, { log, system }: EntryContext): Answer<readonly number[]> | undefined {
   const opening = bath.number("openingDose");
   if (opening === undefined) return undefined;
   const builder = bath.text("builderUsed") ?? null;
   const alkalinity = alkalinityOf(bath);
-  return askRow("TOPUPRANGE", opening, baseline, ph, builder, temperature ?? null, alkalinity, log.fields["houseShare"] ?? null, system);
+  return askRow("TOPUPRANGE", opening, baseline, ph, builder, temperature ?? null, alkalinity, shopsHouseShare(log), system);
 }
 
 function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
@@ -55,8 +58,9 @@ export function judgeReading(bath: RowFacts, ph: number, temperature: number, af
   const { system } = context;
   const baseline = bath.number("baseline");
   if (baseline === undefined) return [{ tone: "plain", text: "No baseline yet, so there is nothing to compare with." }];
+  const drop = dropOf(bath);
   const rest = [
-    bath.number("dropAllowed") ?? null,
+    drop,
     bath.number("baselineTemperature") ?? null,
     temperature,
     bath.text("builderUsed") ?? null,
@@ -74,9 +78,8 @@ export function judgeReading(bath: RowFacts, ph: number, temperature: number, af
   }
   if (!verdict.known) findings.push({ tone: "act", text: verdict.why });
   if (trigger.known) findings.push({ tone: "plain", text: `Trigger at ${degrees(temperature)} ${unit}: ${phFigure(trigger.value)}. Baseline ${phFigure(baseline)}.` });
-  // No bath gains as much by itself as the drop that calls for a top-up.
-  const above = trigger.known ? ph - (trigger.value + (bath.number("dropAllowed") ?? usualDrop)) : 0;
-  if (above > usualDrop) findings.push({ tone: "watch", text: `That is ${phFigure(above)} above the baseline. Check that it was typed right, then the meter.` });
+  const above = trigger.known ? ph - (trigger.value + drop) : 0;
+  if (above > farAbove) findings.push({ tone: "watch", text: `That is ${phFigure(above)} above the baseline. Check that it was typed right, then the meter.` });
   findings.push(...shiftFinding(bath, ph, temperature, context));
   if (verdict.known && verdict.value === "top up") findings.push(...topUpFindings(bath, baseline, ph, temperature, context));
   return findings;

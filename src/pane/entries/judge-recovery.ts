@@ -8,6 +8,7 @@ import { askNumber, askText } from "../store/ask.ts";
 import { alkalinityOf } from "./bath-values.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";
 import { topUpRange } from "./judge-reading.ts";
+import { shopsHouseShare } from "./shop-values.ts";
 
 /** An addition and the readings around it, at the baseline's temperature. */
 export interface Answered {
@@ -17,9 +18,8 @@ export interface Answered {
 }
 
 function mostAtOnce(bath: RowFacts, { log }: EntryContext): number {
-  const { houseShare } = log.fields;
   const opening = bath.number("openingDose");
-  return typeof houseShare === "number" && opening !== undefined ? houseShare * opening : Number.POSITIVE_INFINITY;
+  return opening === undefined ? Number.POSITIVE_INFINITY : shopsHouseShare(log) * opening;
 }
 
 /**
@@ -33,7 +33,7 @@ export function furtherAddition(bath: RowFacts, { added, before, after }: Answer
   const temperature = bath.number("baselineTemperature");
   if (added !== undefined && before !== undefined) {
     const builder = bath.text("builderUsed") ?? null;
-    const next = askNumber("NEXTADD", added, before, after, baseline, builder, temperature ?? null, alkalinityOf(bath), context.system);
+    const next = askNumber("NEXTADD", added, before, after, baseline, builder, temperature ?? null, alkalinityOf(bath), context.log.fields["tolerance"] ?? null, context.system);
     return next.known ? { known: true, value: Math.min(next.value, mostAtOnce(bath, context)) } : next;
   }
   const range = topUpRange(bath, baseline, after, temperature, context);
@@ -53,11 +53,16 @@ function shortFindings(bath: RowFacts, baseline: number, answered: Answered, con
   ];
 }
 
+/** RECOVERED as the Additions sheet asks it. */
+export function recoveredWord(after: number, baseline: number, { log }: EntryContext): Answer<string> {
+  return askText("RECOVERED", after, baseline, log.fields["tolerance"] ?? null);
+}
+
 /** Whether the bath came back to its baseline after an addition, and what to add if it did not. */
 export function judgeRecovery(bath: RowFacts, answered: Answered, context: EntryContext): readonly Finding[] {
   const baseline = bath.number("baseline");
   if (baseline === undefined) return [];
-  const recovered = askText("RECOVERED", answered.after, baseline, context.log.fields["tolerance"] ?? null);
+  const recovered = recoveredWord(answered.after, baseline, context);
   if (!recovered.known) return [{ tone: "act", text: recovered.why }];
   if (recovered.value === recovery.recovered) return [{ tone: "good", text: `Recovered: back within reach of the baseline ${phFigure(baseline)}.` }];
   if (recovered.value === recovery.over) return [{ tone: "watch", text: `Over the baseline ${phFigure(baseline)}: add nothing more.` }];

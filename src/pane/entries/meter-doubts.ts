@@ -1,3 +1,4 @@
+import { isCheckLate } from "../../joblog/check-late.ts";
 import { figure } from "../fields/figures.ts";
 import { shortMoment } from "../fields/moments.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
@@ -29,7 +30,7 @@ export function meterDoubts(filled: FilledFields, unchecked: boolean, context: E
   const days = (when ?? checked) - checked;
   const left = last.number("left");
   return [
-    ...(typeof limit === "number" && days > limit ? [`Meter ${meter} was last checked ${figure(days, 0)} days ago, ${shortMoment(checked)}; the shop checks every ${figure(limit, 0)}. Read with it all the same?`] : []),
+    ...(typeof limit === "number" && isCheckLate(checked, limit, when ?? checked) ? [`Meter ${meter} was last checked ${figure(days, 0)} days ago, ${shortMoment(checked)}; the shop checks every ${figure(limit, 0)}. Read with it all the same?`] : []),
     ...(leftOut(left, context) ? [`Meter ${meter} was left ${figure(Math.abs(left), 2, 2)} pH off at its last check, ${shortMoment(checked)}. Read with it all the same?`] : []),
   ];
 }

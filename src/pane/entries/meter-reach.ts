@@ -1,7 +1,7 @@
 import { median } from "../../core/median.ts";
 import { rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
 import { askNumber, askText } from "../store/ask.ts";
-import { alkalinityOf, bathFacts } from "./bath-values.ts";
+import { alkalinityOf, bathFacts, dropOf } from "./bath-values.ts";
 import type { EntryContext } from "./entry-form.ts";
 
 /** A reading that a check reaches back to. */
@@ -58,7 +58,7 @@ function baselineWith(bath: string, corrected: ReadonlyMap<string, number>, { lo
 function verdictBy(bath: RowFacts | undefined, baseline: number | undefined, ph: number, reading: RowFacts, { system }: EntryContext): string | undefined {
   const temperature = reading.number("temperature");
   if (bath === undefined || baseline === undefined || temperature === undefined) return undefined;
-  const verdict = askText("VERDICT", ph, baseline, bath.number("dropUsed") ?? null, bath.number("baselineTemperature") ?? null, temperature, bath.text("builderUsed") ?? null, alkalinityOf(bath), system);
+  const verdict = askText("VERDICT", ph, baseline, dropOf(bath), bath.number("baselineTemperature") ?? null, temperature, bath.text("builderUsed") ?? null, alkalinityOf(bath), system);
   return verdict.known ? verdict.value : undefined;
 }
 

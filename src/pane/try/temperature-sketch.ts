@@ -1,7 +1,8 @@
 import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
 import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
 import { builders } from "../../joblog/words.ts";
-import { alkalinityOf, bathFacts } from "../entries/bath-values.ts";
+import { alkalinityOf, bathFacts, dropOf } from "../entries/bath-values.ts";
+import { shopsDrop } from "../entries/shop-values.ts";
 import { figure, ph as phFigure } from "../fields/figures.ts";
 import { askNumber, askText } from "../store/ask.ts";
 import { callText, systemCell, typedCell } from "./cells.ts";
@@ -34,16 +35,18 @@ export const temperatureSketch: Sketch = {
       alkalinity: alkalinity === null ? "" : String(alkalinity),
     };
   },
-  work: (values, { system }) => {
+  work: (values, { log, bath, system }) => {
     const [ph = null, from = null, baseline = null, to = null, builder = null, alkalinity = null] = ["ph", "from", "baseline", "to", "builder", "alkalinity"].map((key) => typedCell(values, key));
     if (ph === null || from === null || to === null) return { findings: [] };
     const there = askNumber("PHAT", ph, from, to, builder, alkalinity, system);
     if (!there.known) return { findings: [{ tone: "act", text: there.why }] };
-    const verdict = baseline === null ? undefined : askText("VERDICT", ph, baseline, null, to, from, builder, alkalinity, system);
+    const facts = log === undefined ? undefined : bathFacts(log, bath);
+    const drop = facts === undefined ? shopsDrop(log) : dropOf(facts);
+    const verdict = baseline === null ? undefined : askText("VERDICT", ph, baseline, drop, to, from, builder, alkalinity, system);
     return {
       findings: [
         { tone: "good", text: `Cooled or warmed to the baseline's temperature: about ${phFigure(there.value)}.` },
-        ...(verdict === undefined ? [] : [{ tone: "plain", text: verdict.known ? `Against the baseline: ${verdict.value}.` : verdict.why } as const]),
+        ...(verdict === undefined ? [] : [{ tone: "plain", text: verdict.known ? `Against the baseline: ${verdict.value}. The drop allowed is ${figure(drop, 2, 2)}.` : verdict.why } as const]),
         { tone: "plain", text: "A used bath moves less with temperature than the fresh one this is worked out for. To be sure, cool a sample." },
       ],
       formula: `=${callText("PHAT", [ph, from, to, builder, alkalinity, systemCell(system)])}`,

@@ -1,11 +1,20 @@
+import { usualHouseShare } from "../../core/bath/common-practice.ts";
 import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
 import { builders } from "../../joblog/words.ts";
-import { alkalinityOf, bathFacts } from "../entries/bath-values.ts";
+import { alkalinityOf, bathFacts, dropOf } from "../entries/bath-values.ts";
+import { shopsDrop, shopsHouseShare } from "../entries/shop-values.ts";
 import { amount, figure, percent, ph } from "../fields/figures.ts";
 import { askNumber, askRow } from "../store/ask.ts";
-import { callText, systemCell, typedCell } from "./cells.ts";
+import { callText, systemCell, typedCell, type TypedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
+
+/** The shop's largest first addition; left out where it is the function's own. */
+function shareCell(log: LogSnapshot | undefined): TypedCell {
+  const share = shopsHouseShare(log);
+  return share === usualHouseShare ? null : share;
+}
 
 export const topUpSketch: Sketch = {
   id: "top-up",
@@ -35,23 +44,26 @@ export const topUpSketch: Sketch = {
       alkalinity: alkalinity === null ? "" : String(alkalinity),
     };
   },
-  work: (values, { system }) => {
+  work: (values, { log, bath, system }) => {
     const [dose, baseline, reading, builder, temperature, alkalinity] = ["dose", "baseline", "reading", "builder", "temperature", "alkalinity"].map((key) => typedCell(values, key));
     if (dose === null || baseline === null || reading === null) return { findings: [] };
-    const range = askRow("TOPUPRANGE", dose, baseline, reading, builder, temperature, alkalinity, null, system);
+    const share = shareCell(log);
+    const range = askRow("TOPUPRANGE", dose, baseline, reading, builder, temperature, alkalinity, share, system);
     if (!range.known) return { findings: [{ tone: "act", text: range.why }] };
     const [low = 0, best = 0, high = 0, first = 0] = range.value;
     const unit = volumeUnit[system];
-    const trigger = askNumber("TRIGGER", baseline);
+    const facts = log === undefined ? undefined : bathFacts(log, bath);
+    const drop = facts === undefined ? shopsDrop(log) : dropOf(facts);
+    const trigger = askNumber("TRIGGER", baseline, drop);
     return {
       findings: [
         best === 0
           ? { tone: "good", text: "At or above the baseline: nothing to add." }
           : { tone: "good", text: `First addition ${amount(first)} ${unit}, then mix and read.` },
         { tone: "plain", text: `In all likely ${amount(low)} to ${amount(high)} ${unit}, best estimate ${amount(best)}${typeof dose === "number" ? `, ${percent(best / dose)} of the opening dose` : ""}.` },
-        ...(trigger.known ? [{ tone: "plain", text: `Half a point under the baseline is ${ph(trigger.value)}.` } as const] : []),
+        ...(trigger.known ? [{ tone: "plain", text: `Top-up due at ${ph(trigger.value)} or under (drop allowed ${figure(drop, 2, 2)}).` } as const] : []),
       ],
-      formula: `=${callText("TOPUPRANGE", [dose ?? null, baseline ?? null, reading ?? null, builder ?? null, temperature ?? null, alkalinity ?? null, null, systemCell(system)])}`,
+      formula: `=${callText("TOPUPRANGE", [dose ?? null, baseline ?? null, reading ?? null, builder ?? null, temperature ?? null, alkalinity ?? null, share, systemCell(system)])}`,
     };
   },
 };

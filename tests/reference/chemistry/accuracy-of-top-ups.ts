@@ -5,7 +5,7 @@ import { afterLoss } from "../../../src/core/bath-chemistry/loss.ts";
 import type { Loss } from "../../../src/core/bath-chemistry/loss.ts";
 import { usualLosses } from "../../../src/core/bath-chemistry/spent-baths.ts";
 import { topUpTo, toppedUp } from "../../../src/core/bath-chemistry/top-up.ts";
-import { usualTolerance } from "../../../src/core/bath/recovery.ts";
+import { usualTolerance } from "../../../src/core/bath/common-practice.ts";
 import { acidToReach } from "../../../src/core/solution/acid-to-reach.ts";
 import { combine } from "../../../src/core/solution/composition.ts";
 import type { Composition } from "../../../src/core/solution/composition.ts";

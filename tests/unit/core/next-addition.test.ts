@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { builderFromWord, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
 import type { Bath } from "../../../src/core/bath/bath.ts";
+import { usualTolerance } from "../../../src/core/bath/common-practice.ts";
 import { nextAddition } from "../../../src/core/bath/next-addition.ts";
 import { celsiusZero } from "../../../src/core/units/exact-constants.ts";
 import { alkalinity, cubicMeters, kelvin, ph } from "../../../src/core/units/quantity.ts";
 
 const added = cubicMeters(1);
 const opened: Bath = { baseline: ph(11.3), temperature: kelvin(celsiusZero + 45), builder: unknownBuilder, alkalinity: alkalinity(0.1) };
-const next = (before: number, after: number, bath = opened): number => nextAddition(added, { before: ph(before), after: ph(after) }, bath);
+const next = (before: number, after: number, bath = opened, tolerance = usualTolerance): number => nextAddition(added, { before: ph(before), after: ph(after) }, bath, tolerance);
 
 describe("the next addition", () => {
   it("is nothing once the bath is within a tenth of its baseline, or above it (common practice, no source)", () => {
@@ -15,6 +16,12 @@ describe("the next addition", () => {
     expect(next(11.19, 11.2)).toBe(0);
     expect(next(10.8, 11.5)).toBe(0);
     expect(next(10.8, 11.19)).toBeGreaterThan(0);
+  });
+
+  it("is nothing, or something, by the shop's own tolerance where it has one", () => {
+    expect(next(10.8, 11.2, opened, 0.05)).toBeGreaterThan(0);
+    expect(next(10.8, 11.25, opened, 0.05)).toBe(0);
+    expect(next(10.8, 11.1, opened, 0.2)).toBe(0);
   });
 
   it("sends the person to meter, temperature, mixing and water where the bath hardly answered", () => {

@@ -1,0 +1,19 @@
+/** What functions, sheets and forms go by where a shop says nothing else. All of it is common practice, no source. */
+
+/** A fall of half a point from the baseline calls for a top-up. */
+export const usualDrop = 0.5;
+
+/** So close to the baseline a bath counts as back. */
+export const usualTolerance = 0.1;
+
+/** A third of the opening dose first, then mix and read again. */
+export const usualHouseShare = 1 / 3;
+
+/** A rise below this may be the meter alone, so it tells nothing about the addition. */
+export const leastRise = 0.03;
+
+/**
+ * Drag-out is an estimate and a level is read to a tenth of an inch: carried out may exceed the level's fall by half
+ * of it before the figures count as a contradiction.
+ */
+export const mostCarriedOut = 1.5;

@@ -1,0 +1,18 @@
+/** The shop's own defaults where no row of the log has taken them up yet; what its sheets leave blank is the function's own. */
+import { usualDrop, usualHouseShare } from "../../core/bath/common-practice.ts";
+import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+
+function shopsNumber(log: LogSnapshot | undefined, field: string, otherwise: number): number {
+  const value = log?.fields[field];
+  return typeof value === "number" ? value : otherwise;
+}
+
+/** The drop allowed where no bath of the log is meant. */
+export function shopsDrop(log: LogSnapshot | undefined): number {
+  return shopsNumber(log, "usualDrop", usualDrop);
+}
+
+/** The largest first addition, as a share of the opening dose. */
+export function shopsHouseShare(log: LogSnapshot | undefined): number {
+  return shopsNumber(log, "houseShare", usualHouseShare);
+}
