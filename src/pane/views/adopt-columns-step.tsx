@@ -6,6 +6,7 @@ import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { AdoptAnswers } from "../adopt/adopt-answers.ts";
 import { columnsOf, kindOf } from "../adopt/adopt-kinds.ts";
 import { choicesOf } from "../adopt/choices-of.ts";
+import { pickedPlace } from "../adopt/picked-answers.ts";
 import type { ColumnMap } from "../adopt/propose-columns.ts";
 import type { SheetTable } from "../adopt/sheet-table.ts";
 import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
@@ -45,7 +46,8 @@ export function AdoptColumnsStep({ sheet, firstColumn, answers, log, system, onA
       options={options}
       onPick={(value) => {
         const rest = Object.fromEntries(Object.entries(answers.columns).filter(([one]) => one !== id));
-        const map: ColumnMap = value === "" ? rest : { ...rest, [id]: Number(value) };
+        const at = pickedPlace(value);
+        const map: ColumnMap = at === undefined ? rest : { ...rest, [id]: at };
         onAnswer({ columns: map });
       }}
     />

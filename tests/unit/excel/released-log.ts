@@ -1,48 +1,42 @@
 import { readFileSync } from "node:fs";
-import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
-import type { LogContent, LogRow, RowValue } from "../../../src/joblog/definition.ts";
+import * as z from "zod";
+import { unitSystems } from "../../../src/core/units/unit-system.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import type { AreaPlan, CellPlan, SheetPlan, TablePlan, WorkbookPlan } from "../../../src/joblog/plan.ts";
 
-interface FixtureColumn {
-  readonly id: string;
-  readonly headers: Readonly<Record<UnitSystem, string>>;
-  readonly formula?: string;
-}
+const column = z.strictObject({ id: z.string(), headers: z.record(z.enum(unitSystems), z.string()), formula: z.string().exactOptional() });
 
-interface FixtureTable {
-  readonly id: string;
-  readonly name: string;
-  readonly area: readonly [row: number, column: number, rows: number, columns: number];
-  readonly columns: readonly FixtureColumn[];
-}
+const table = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  area: z.tuple([z.number(), z.number(), z.number(), z.number()]),
+  columns: z.array(column),
+});
 
-interface FixtureField {
-  readonly name: string;
-  readonly row: number;
-  readonly column: number;
-  readonly labelColumn: number;
-  readonly label: string;
-  readonly value?: RowValue;
-  readonly formula?: string;
-}
+const field = z.strictObject({
+  name: z.string(),
+  row: z.number(),
+  column: z.number(),
+  labelColumn: z.number(),
+  label: z.string(),
+  value: z.union([z.string(), z.number(), z.boolean()]).exactOptional(),
+  formula: z.string().exactOptional(),
+});
 
-interface FixtureSheet {
-  readonly id: string;
-  readonly name: string;
-  readonly widths: readonly number[];
-  readonly tables: readonly FixtureTable[];
-  readonly fields: readonly FixtureField[];
-}
+const sheetOfFile = z.strictObject({ id: z.string(), name: z.string(), widths: z.array(z.number()), tables: z.array(table), fields: z.array(field) });
+
+const releasedLog = z.strictObject({ version: z.number(), sheets: z.array(sheetOfFile) });
+
+type FixtureTable = z.infer<typeof table>;
+type FixtureField = z.infer<typeof field>;
+type FixtureSheet = z.infer<typeof sheetOfFile>;
 
 /** What a released version laid out; formulas as a log in US units has them. */
-export interface ReleasedLog {
-  readonly version: number;
-  readonly sheets: readonly FixtureSheet[];
-}
+export type ReleasedLog = z.infer<typeof releasedLog>;
 
 function released(version: number): ReleasedLog {
-  return JSON.parse(readFileSync(new URL(`../../fixtures/log-version-${String(version)}.json`, import.meta.url), "utf8")) as ReleasedLog;
+  return releasedLog.parse(JSON.parse(readFileSync(new URL(`../../fixtures/log-version-${String(version)}.json`, import.meta.url), "utf8")));
 }
 
 export const releasedLogs: readonly ReleasedLog[] = [released(1), released(2)];
