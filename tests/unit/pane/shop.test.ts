@@ -53,7 +53,7 @@ describe("a row of the shop's lists", () => {
   it("shows its computed figure while it is typed, and writes only what differs", () => {
     const { findings, changes } = rowForm(log, "US", "tanks", "T2").fill({ fillDepth: "12" });
     expect(words(findings)).toContain("Working volume 19.35 gal.");
-    expect(changes?.rows?.[0]?.cells).toEqual({ fillDepth: { before: 11.5, after: 12 } });
+    expect(changes?.changes?.[0]?.cells).toEqual({ fillDepth: { before: 11.5, after: 12 } });
   });
 
   it("names the baths that a changed tank or price works out anew", () => {
