@@ -3,6 +3,7 @@ import path from "node:path";
 import type { KnownValue, ValueOf } from "../src/files/cell-value.ts";
 import { writeWorkbook } from "../src/files/xlsx-writer.ts";
 import type { LogContent } from "../src/joblog/definition.ts";
+import { readWeek } from "../src/pane/demo/read-week.ts";
 import { buildHeadlessLog } from "./headless-log.ts";
 import { distFolder, projectFolder } from "./project.ts";
 import { tourFile, tourWorkbook } from "./tour/tour-workbook.ts";
@@ -34,7 +35,7 @@ export const weekSample = "demo-week.xlsx";
 
 /** The samples that are job logs, by file name; the week is what the build typed into the pane's forms. */
 async function logSamples(): Promise<Readonly<Record<string, LogContent>>> {
-  const week = JSON.parse(await readFile(path.join(distFolder, "demo-week-log.json"), "utf8")) as LogContent;
+  const week = readWeek(await readFile(path.join(distFolder, "demo-week-log.json"), "utf8"));
   return { [weekSample]: week, [emptySample]: { fields: {}, rows: {} } };
 }
 

@@ -1,4 +1,4 @@
-import { absoluteCell, areaAddress, cellAddress } from "../../src/files/addresses.ts";
+import { absoluteCell, areaAddress, cellAddress } from "../../src/joblog/addresses.ts";
 import type { AreaPlan } from "../../src/joblog/plan.ts";
 import type { TourPart, TourSheet } from "./tour-sheet.ts";
 

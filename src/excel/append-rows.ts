@@ -1,8 +1,9 @@
 import type { LogDefinition, RowValue } from "../joblog/definition.ts";
 import { findField } from "../joblog/references.ts";
-import { loadGround, refuseIfReadOnly, type BlankFill, type NewRow } from "./append-ground.ts";
-import { loadChanges, planChanges, type CellChanges, type RowChange } from "./cell-changes.ts";
+import { loadGround, refuseIfReadOnly } from "./append-ground.ts";
+import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
 import { cellValue } from "./cell-text.ts";
+import type { LogEdit } from "./log-edit.ts";
 import { planTable, type PlannedTable } from "./plan-rows.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 import { systemOf } from "./table-columns.ts";
@@ -46,19 +47,14 @@ function receiptFor(planned: readonly PlannedTable[], changes: readonly RowChang
 }
 
 /**
- * Writes rows to one or more tables: one read trip, one write trip; a third only where Excel did not
+ * Writes an edit to one or more tables: one read trip, one write trip; a third only where Excel did not
  * grow a table as told. What is read does not grow with the log, but for the columns that a fill looks
  * at. Everything that can be checked is checked before the first cell is written. A row goes beneath
  * the last one that holds something typed; calculated columns get their formulas. Nothing that is
  * written already is overwritten but the cells of `changes`; of these the receipt speaks of rows, not of named cells.
  */
-export async function writeRows(
-  context: Excel.RequestContext,
-  log: LogDefinition,
-  rows: readonly NewRow[],
-  fills: readonly BlankFill[],
-  changes: CellChanges = {},
-): Promise<Receipt> {
+export async function writeEdit(context: Excel.RequestContext, log: LogDefinition, edit: LogEdit): Promise<Receipt> {
+  const { rows = [], fills = [], changes = [], fields = {} } = edit;
   const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
   context.workbook.load("readOnly");
   const grounds = [...new Set([...rows, ...fills].map(({ table }) => table))].map((table) =>
@@ -70,7 +66,7 @@ export async function writeRows(
       fills.filter((one) => one.table === table),
     ),
   );
-  const loaded = loadChanges(context, log, changes);
+  const loaded = loadChanges(context, log, { fields, rows: changes });
   await context.sync();
   refuseIfReadOnly(context.workbook);
   const system = systemOf(unitCell.values[0]?.[0]);
@@ -87,5 +83,5 @@ export async function writeRows(
     ground.table.resize(ground.worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, wanted + 1, columnCount));
   }
   if (short.length > 0) await context.sync();
-  return receiptFor(planned, changes.rows ?? []);
+  return receiptFor(planned, changes);
 }

@@ -4,9 +4,8 @@ import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/log-snapshot.ts";
 import { findField } from "../joblog/references.ts";
 import type { WorkbookPlan } from "../joblog/plan.ts";
-import type { BlankFill, NewRow } from "./append-ground.ts";
-import { writeRows } from "./append-rows.ts";
-import type { RowChange } from "./cell-changes.ts";
+import { writeEdit } from "./append-rows.ts";
+import type { LogEdit } from "./log-edit.ts";
 import type { LongWork } from "./long-work.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read-log.ts";
@@ -67,12 +66,16 @@ export async function readLog(): Promise<LogSnapshot | undefined> {
   }
 }
 
-/** Adds rows to one or more tables, fills in blank cells of earlier ones and changes others, in one batch. The receipt lets it be taken back. */
-export function appendRows(rows: readonly NewRow[], fills: readonly BlankFill[] = [], changes: readonly RowChange[] = []): Promise<Receipt> {
-  return inExcel((context) => writeRows(context, jobLog, rows, fills, { rows: changes }));
+/**
+ * Adds rows, fills in blank cells of earlier ones and changes others and named cells: one read trip, one write trip.
+ * Rejects with a LogProblem, with nothing changed, where a cell no longer holds what the person saw or cannot be
+ * written. The receipt lets it be taken back, but for named cells.
+ */
+export function editLog(edit: LogEdit): Promise<Receipt> {
+  return inExcel((context) => writeEdit(context, jobLog, edit));
 }
 
-/** Takes back what `appendRows` wrote; rejects with a LogProblem, and changes nothing, where it was changed since. */
+/** Takes back what `editLog` wrote; rejects with a LogProblem, and changes nothing, where it was changed since. */
 export function takeBack(receipt: Receipt): Promise<void> {
   return inExcel((context) => removeEntry(context, jobLog, receipt));
 }

@@ -1,6 +1,5 @@
-import { columnHeld } from "../joblog/addresses.ts";
+import { absoluteArea, columnHeld } from "../joblog/addresses.ts";
 import type { AreaPlan, ValidationPlan, ValidationRule } from "../joblog/plan.ts";
-import { absoluteArea } from "./a1.ts";
 import type { Whereabouts } from "./whereabouts.ts";
 
 type Locate = Whereabouts["area"];

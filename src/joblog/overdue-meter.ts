@@ -1,6 +1,7 @@
 import { lastReadingOf, rowFacts, type RowFacts } from "./bath-facts.ts";
 import { isCheckLate } from "./check-late.ts";
-import { limitOf, round, type Bath } from "./step.ts";
+import { fixed } from "./figure-words.ts";
+import { limitOf, type Bath } from "./step.ts";
 import { meterVerdict } from "./words.ts";
 
 function checksOf({ log }: Bath, meter: string): readonly RowFacts[] {
@@ -13,7 +14,7 @@ function lateCheck(bath: Bath, meter: string, last: RowFacts | undefined, now: n
   if (at === undefined) return `Meter ${meter} has no check in this log: check it in two buffers before you trust a reading.`;
   const most = limitOf(bath.log, "meterCheckDays");
   if (most === undefined || !isCheckLate(at, most, now)) return undefined;
-  return `Meter ${meter} was last checked ${round(now - at, 0)} days ago: check it in two buffers.`;
+  return `Meter ${meter} was last checked ${fixed(now - at, 0)} days ago: check it in two buffers.`;
 }
 
 /** A check that failed and left the meter as it was. */

@@ -1,6 +1,7 @@
 import { findRow, lastReadingOf, rowFacts } from "./bath-facts.ts";
 import { meterSentences } from "./overdue-meter.ts";
-import { countOf, limitOf, round, volumeWords, type Bath, type Overdue, type StepKind } from "./step.ts";
+import { countOf, fixed } from "./figure-words.ts";
+import { limitOf, volumeWords, type Bath, type Overdue, type StepKind } from "./step.ts";
 import { depth } from "./units-of.ts";
 import { changeOut } from "./words.ts";
 
@@ -12,9 +13,9 @@ function changeOutSentence({ facts, system }: Bath): string | undefined {
   const decides = "Consider a change-out; the bench test, the ratio of total to free alkalinity and the days open decide too.";
   const [first, largest] = [facts.number("firstRound"), facts.number("largestRound")];
   if (signal !== changeOut.grow || first === undefined || largest === undefined) {
-    return `Top-ups have reached ${round(share * 100, 0)}% of the opening dose. ${decides}`;
+    return `Top-ups have reached ${fixed(share * 100, 0)}% of the opening dose. ${decides}`;
   }
-  return `Top-ups grow: the first round took ${volumeWords(first, system)}, a later one ${volumeWords(largest, system)}, ${round(share * 100, 0)}% of the opening dose in all. ${decides}`;
+  return `Top-ups grow: the first round took ${volumeWords(first, system)}, a later one ${volumeWords(largest, system)}, ${fixed(share * 100, 0)}% of the opening dose in all. ${decides}`;
 }
 
 function readingSentence({ facts, log }: Bath, now: number): string | undefined {
@@ -22,13 +23,13 @@ function readingSentence({ facts, log }: Bath, now: number): string | undefined 
   const most = limitOf(log, "readingHours");
   if (facts.number("baseline") === undefined || readAt === undefined || most === undefined || (now - readAt) * 24 <= most) return undefined;
   const hours = (now - readAt) * 24;
-  return `No reading for ${hours < 48 ? countOf(hours, "hour") : countOf(hours / 24, "day")}.`;
+  return `No reading for ${hours < 48 ? countOf(fixed(hours, 0), "hour") : countOf(fixed(hours / 24, 0), "day")}.`;
 }
 
 function ageSentence({ facts, log }: Bath): string | undefined {
   const open = facts.number("daysOpen");
   const most = limitOf(log, "bathLife");
-  return open !== undefined && most !== undefined && open > most ? `Open for ${countOf(open, "day")}: think of a change-out.` : undefined;
+  return open !== undefined && most !== undefined && open > most ? `Open for ${countOf(fixed(open, 0), "day")}: think of a change-out.` : undefined;
 }
 
 /** Levels are read to a tenth or so: a smaller fall is no call for the hose. */
@@ -42,7 +43,7 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
   const perDepth = tank === undefined ? undefined : rowFacts(tank).number("volumePerDepth");
   const madeUp = log.rows.additions.some(({ cells }) => cells["bath"] === id && Number(cells["when"]) > Number(row?.cells["when"]));
   if (level === undefined || line === undefined || perDepth === undefined || madeUp || line - level < smallestFall[system]) return undefined;
-  return `Level ${round(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} of make-up.`;
+  return `Level ${fixed(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} of make-up.`;
 }
 
 /** What is late or wants a look. `now` is an Excel serial number. */

@@ -1,6 +1,7 @@
 /** What a bath with a baseline needs. */
 import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "./bath-facts.ts";
-import { round, volumeWords, type Bath, type Step } from "./step.ts";
+import { fixed } from "./figure-words.ts";
+import { volumeWords, type Bath, type Step } from "./step.ts";
 import { failedSurfaces } from "./step-before-use.ts";
 import { temperature, volume } from "./units-of.ts";
 import { bench } from "./words.ts";
@@ -15,8 +16,8 @@ export function readAgainStep({ facts, log, id, system }: Bath): Step {
     const baseline = facts.number("baselineTemperature");
     return {
       kind: "reading",
-      sentence: `Read again: cool the sample${baseline === undefined ? "" : ` to ${round(baseline, 0)} ${temperature[system]}`} first.`,
-      reason: `The last one${read === undefined ? "" : `, at ${round(read, 1)} ${temperature[system]},`} cannot be judged against the baseline.`,
+      sentence: `Read again: cool the sample${baseline === undefined ? "" : ` to ${fixed(baseline, 0)} ${temperature[system]}`} first.`,
+      reason: `The last one${read === undefined ? "" : `, at ${fixed(read, 1)} ${temperature[system]},`} cannot be judged against the baseline.`,
       urgent: true,
     };
   }
@@ -36,17 +37,17 @@ export function topUpStep({ log, id, system, facts }: Bath): Step {
     const baseline = facts.number("baselineTemperature");
     return {
       kind: "reading",
-      sentence: `A top-up is due. Cool a sample${baseline === undefined ? "" : ` to ${round(baseline, 0)} ${temperature[system]}`} and read again to size it.`,
+      sentence: `A top-up is due. Cool a sample${baseline === undefined ? "" : ` to ${fixed(baseline, 0)} ${temperature[system]}`} and read again to size it.`,
       urgent: true,
     };
   }
   const low = reading?.number("topUpLow");
   const high = reading?.number("topUpHigh");
-  const whole = low === undefined || high === undefined ? "" : `${first < low ? "First part of the" : "In all it may need"} ${round(low, 1)} to ${round(high, 1)} ${volume[system]}${first < low ? " it may need" : ""}. `;
+  const whole = low === undefined || high === undefined ? "" : `${first < low ? "First part of the" : "In all it may need"} ${fixed(low, 1)} to ${fixed(high, 1)} ${volume[system]}${first < low ? " it may need" : ""}. `;
   return {
     kind: "top-up",
     sentence: `Top up: add ${volumeWords(first, system)}, mix, read again.`,
-    reason: `${whole}Last reading ${round(facts.number("lastReading") ?? 0, 2)}, trigger ${round(reading?.number("trigger") ?? facts.number("trigger") ?? 0, 2)}.`,
+    reason: `${whole}Last reading ${fixed(facts.number("lastReading") ?? 0, 2)}, trigger ${fixed(reading?.number("trigger") ?? facts.number("trigger") ?? 0, 2)}.`,
     urgent: true,
   };
 }
@@ -71,7 +72,7 @@ function shortStep(bath: Bath): Step | undefined {
   const next = short[0]?.number("nextAddition");
   return {
     kind: "top-up",
-    sentence: `Not back yet: ${round(baseline - after, 2)} pH under the baseline. Add ${next === undefined || next === 0 ? "again" : volumeWords(next, system)}, mix, read.`,
+    sentence: `Not back yet: ${fixed(baseline - after, 2)} pH under the baseline. Add ${next === undefined || next === 0 ? "again" : volumeWords(next, system)}, mix, read.`,
     ...(short.length > 1 ? { reason: "Two additions in a row fell short: check meter, temperature, mixing and water before adding more." } : {}),
     urgent: true,
   };
@@ -98,7 +99,7 @@ export function holdStep(bath: Bath): Step {
   const reading = row === undefined ? undefined : rowFacts(row);
   const ph = reading?.number("ph");
   const trigger = reading?.number("trigger") ?? facts.number("trigger");
-  const room = ph !== undefined && trigger !== undefined ? `${round(ph - trigger, 2)} pH above the trigger` : undefined;
+  const room = ph !== undefined && trigger !== undefined ? `${fixed(ph - trigger, 2)} pH above the trigger` : undefined;
   if (facts.text("lastVerdict") === "near") {
     return { kind: "reading", sentence: `Near the trigger${room === undefined ? "" : `: ${room}`}. Read again after the next load.`, urgent: false };
   }

@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
 import type { RowFacts } from "./bath-facts.ts";
+import { fixed } from "./figure-words.ts";
 import type { LogSnapshot } from "./log-snapshot.ts";
 import { volume } from "./units-of.ts";
 
@@ -36,13 +37,5 @@ export function limitOf(log: LogSnapshot, field: string): number | undefined {
   return typeof limit === "number" ? limit : undefined;
 }
 
-export const round = (value: number, digits: number): string => value.toFixed(digits);
-
-/** `1 day`, `2 days`: to the nearest whole. */
-export function countOf(value: number, thing: string): string {
-  const whole = round(value, 0);
-  return `${whole} ${thing}${whole === "1" ? "" : "s"}`;
-}
-
 /** Volumes as a measuring jug shows them. */
-export const volumeWords = (value: number, system: UnitSystem): string => `${round(value, 2)} ${volume[system]}`;
+export const volumeWords = (value: number, system: UnitSystem): string => `${fixed(value, 2)} ${volume[system]}`;

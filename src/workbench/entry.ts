@@ -1,33 +1,29 @@
 /** The workbench's page: grid, host and the add-in's pane in one window. */
 import { createHost, type Host } from "./host/create-host.ts";
-import type { FunctionsMetadata } from "./host/functions/metadata.ts";
 import type { OSpreadsheet } from "./host/library.ts";
-import type { SavedWorkbook } from "./host/save.ts";
 import { benchTools, type BenchTools } from "./page/bench-tools.ts";
 import { download } from "./page/download.ts";
 import type { HostWindow } from "./page/host-window.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
+import { readFunctions, readSavedWorkbook, startOf } from "./page/read-outside.ts";
 import { guardStartLinks, markOpen } from "./page/start-links.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
 declare const window: HostWindow & { o_spreadsheet: OSpreadsheet; owl: Owl; bathsheetWorkbench?: BenchTools };
 
-async function fileOr<Content>(name: string, otherwise: Content): Promise<Content> {
+/** One of the workbench's own files; undefined where it was not built. */
+async function fileOf(name: string): Promise<unknown> {
   const response = await fetch(name);
-  return response.ok ? ((await response.json()) as Content) : otherwise;
-}
-
-/** The start that the address asks for; the demo week unless it says otherwise. */
-function start(): "demo" | "empty" {
-  return new URLSearchParams(location.search).get("start") === "empty" ? "empty" : "demo";
+  return response.ok ? response.json() : undefined;
 }
 
 async function openWorkbook(host: Host): Promise<void> {
-  host.loadFunctions(await fileOr<FunctionsMetadata>("functions.json", { functions: [] }));
-  const saved = start() === "demo" ? await fileOr<SavedWorkbook | undefined>("demo-week.json", undefined) : undefined;
-  if (saved !== undefined) host.restore(saved);
+  const metadata = await fileOf("functions.json");
+  host.loadFunctions(metadata === undefined ? { functions: [] } : readFunctions(metadata));
+  const saved = startOf(location.search) === "demo" ? await fileOf("demo-week.json") : undefined;
+  if (saved !== undefined) host.restore(readSavedWorkbook(saved));
   markOpen(saved === undefined ? "empty" : "demo");
   let changed = false;
   host.workbook.changes.onChange(() => { changed = true; });

@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { buildHeadlessLog } from "../../scripts/headless-log.ts";
 import { distFolder } from "../../scripts/project.ts";
-import { appendRows } from "../../src/excel/log-workbook.ts";
+import { editLog } from "../../src/excel/log-workbook.ts";
 import type { Host } from "../../src/workbench/host/create-host.ts";
 import { largeLog } from "./large-log.ts";
 
@@ -25,7 +25,7 @@ export async function benchTrips(): Promise<void> {
     if (typeof last !== "number") throw new RangeError("The long log holds no reading.");
     const row = { id: "R9999", bath: "B-T1-0301", when: last + 1 / 24, purpose: "check", ph: 11.1, temperature: 77, meter: "M-1" };
     const start = performance.now();
-    const recorded = await traffic(host, () => appendRows([{ table: "readings", row }]));
+    const recorded = await traffic(host, () => editLog({ rows: [{ table: "readings", row }] }));
     console.log(`log of ${String(readings)} readings: built in ${String(trips)} trips (goal 12); a reading recorded in ${recorded}, ${(performance.now() - start).toFixed(0)} ms in the workbench's grid`);
   }
 }

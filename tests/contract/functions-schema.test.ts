@@ -2,6 +2,7 @@ import { Ajv, type Schema } from "ajv";
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
+import * as z from "zod";
 import { functionsMetadata } from "../../scripts/functions-metadata.ts";
 import { functionsJsonSchema } from "./functions-json-schema.ts";
 
@@ -11,6 +12,11 @@ interface Spoilable {
   functions: { id: string; description: string; helpUrl: string; parameters: { type: string; name?: string; format?: string }[] }[];
   enums: { values: { stringValue?: string }[] }[];
 }
+
+const written = z.object({
+  functions: z.array(z.object({ parameters: z.array(z.object({ customEnumId: z.string().optional() })) })),
+  enums: z.array(z.object({ id: z.string() })),
+});
 
 const fresh = (): Spoilable => JSON.parse(file) as Spoilable;
 
@@ -40,13 +46,13 @@ describe("functions.json by its schema", () => {
   });
 
   it("names a list of words only where there is one", () => {
-    const { functions, enums } = JSON.parse(file) as { functions: { parameters: { customEnumId?: string }[] }[]; enums: { id: string }[] };
+    const { functions, enums } = written.parse(JSON.parse(file));
     const used = functions.flatMap(({ parameters }) => parameters.flatMap(({ customEnumId }) => customEnumId ?? []));
     expect([...new Set(used)].sort()).toEqual(enums.map(({ id }) => id).sort());
   });
 
   const schemaFile = path.join(process.env["OFFICE_SCHEMAS"] ?? "", "functions.schema.json");
   it.skipIf(!existsSync(schemaFile))("has no fault by Office's schema either [needs Office's schemas]", () => {
-    expect(faultsBy(JSON.parse(readFileSync(schemaFile, "utf8")) as Schema, fresh())).toEqual([]);
+    expect(faultsBy(z.record(z.string(), z.unknown()).parse(JSON.parse(readFileSync(schemaFile, "utf8"))), fresh())).toEqual([]);
   });
 });

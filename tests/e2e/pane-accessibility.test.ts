@@ -103,6 +103,29 @@ describe("the pane, at 320 px", () => {
     await bench.pane.getByRole("form", { name: "Care" }).waitFor({ state: "detached" });
   });
 
+  it("moves between tabs by arrows, Home and End, and opens a view by Enter or space alone", async () => {
+    const { keyboard } = bench.page;
+    const focusedTab = (): Promise<string> => bench.pane.locator("[role=tab]:focus").innerText();
+    const chosenTab = (): Promise<string> => bench.pane.locator("[role=tab][aria-selected=true]").innerText();
+    await bench.pane.getByRole("tab", { name: "Record" }).click();
+    await bench.pane.getByRole("button", { name: "Reading", exact: true }).click();
+    const ph = bench.pane.getByRole("textbox", { name: "pH as read" });
+    await ph.fill("11.3");
+    await bench.pane.getByRole("tab", { name: "Record" }).focus();
+    const keys = [["ArrowRight", "Try"], ["End", "Shop"], ["ArrowRight", "Now"], ["ArrowLeft", "Shop"], ["Home", "Now"]] as const;
+    for (const [key, name] of keys) {
+      await keyboard.press(key);
+      expect([key, await focusedTab(), await chosenTab(), await ph.inputValue()]).toEqual([key, name, "Record", "11.3"]);
+    }
+    await keyboard.press("ArrowRight");
+    await keyboard.press("ArrowRight");
+    await keyboard.press("Space");
+    await expect.poll(chosenTab).toBe("Try");
+    await keyboard.press("Home");
+    await keyboard.press("Enter");
+    await expect.poll(chosenTab).toBe("Now");
+  });
+
   it("records a reading with the keyboard alone", async () => {
     const { keyboard } = bench.page;
     await bench.pane.getByRole("tab", { name: "Record" }).focus();

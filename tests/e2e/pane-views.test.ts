@@ -1,5 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import * as z from "zod";
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
@@ -75,7 +76,7 @@ describe("the views beside Now and Record", () => {
     await bench.pane.getByText("As a file").click();
     const waiting = bench.page.waitForEvent("download");
     await button("Save to a file").click();
-    const saved = JSON.parse(await readFile(await (await waiting).path(), "utf8")) as { limits: Record<string, unknown> };
+    const saved = z.looseObject({ limits: z.record(z.string(), z.unknown()) }).parse(JSON.parse(await readFile(await (await waiting).path(), "utf8")));
     expect(saved.limits["bathLife"]).toBe(5);
     await bench.pane.locator("input[type=file]").setInputFiles({ name: "other.json", mimeType: "application/json", buffer: Buffer.from("{}") });
     await bench.pane.getByText(/no file of shop defaults/).waitFor();

@@ -5,7 +5,7 @@ import { checkComposition, checkPH, checkTemperature } from "../solution/limits.
 import type { Kelvin, PH } from "../units/quantity.ts";
 import { anchorBath } from "./anchored-bath.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
-import { rememberingLast } from "../bounded-cache.ts";
+import { memoize } from "../bounded-cache.ts";
 import type { Builder } from "./builder.ts";
 import { answersOf } from "./estimate.ts";
 import type { Water } from "./water.ts";
@@ -30,21 +30,13 @@ export const largestOpeningShare = 0.04;
 /** A log holds the baths of some months. */
 const questionsKept = 64;
 
-function sameComposition(first: Composition | undefined, second: Composition | undefined): boolean {
-  if (first === undefined || second === undefined || first === second) return first === second;
-  return componentNames.every((name) => first[name] === second[name]);
+function keyOfComposition(composition: Composition | undefined): string {
+  return composition === undefined ? "-" : componentNames.map((name) => composition[name]).join();
 }
 
-export function sameQuestion(first: BathQuestion, second: BathQuestion): boolean {
-  return (
-    first.baseline === second.baseline &&
-    first.temperature === second.temperature &&
-    first.builder.id === second.builder.id &&
-    first.solids === second.solids &&
-    first.openingShare === second.openingShare &&
-    sameComposition(first.water.likely, second.water.likely) &&
-    sameComposition(first.water.otherwise, second.water.otherwise)
-  );
+/** One text for all questions that have the same answers. */
+export function keyOfQuestion({ baseline, temperature, builder, water, solids, openingShare }: BathQuestion): string {
+  return `${baseline} ${temperature} ${builder.id} ${solids ?? "-"} ${openingShare ?? "-"} ${keyOfComposition(water.likely)} ${keyOfComposition(water.otherwise)}`;
 }
 
 function anchorCandidates(question: BathQuestion): readonly AnchoredBath[] {
@@ -64,8 +56,8 @@ function anchorCandidates(question: BathQuestion): readonly AnchoredBath[] {
  * The bath anchored on its baseline, once for every candidate of the builder that can reach it. Throws
  * `invalid` for arguments out of range and `no-answer` where no candidate gives the baseline.
  */
-export const anchoredBaths: (question: BathQuestion) => readonly AnchoredBath[] = rememberingLast(
+export const anchoredBaths: (question: BathQuestion) => readonly AnchoredBath[] = memoize(
   questionsKept,
-  sameQuestion,
+  keyOfQuestion,
   anchorCandidates,
 );

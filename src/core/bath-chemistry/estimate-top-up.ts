@@ -2,11 +2,11 @@ import type { PH } from "../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { rememberingLast } from "../bounded-cache.ts";
+import { memoize } from "../bounded-cache.ts";
 import { answersIfAny, estimateFrom } from "./estimate.ts";
 import type { Estimate } from "./estimate.ts";
 import type { Loss } from "./loss.ts";
-import { sameSpentQuestion, spentBaths, usualLosses } from "./spent-baths.ts";
+import { keyOfSpentQuestion, spentBaths, usualLosses } from "./spent-baths.ts";
 import type { Leftover, SpentQuestion } from "./spent-baths.ts";
 import { topUpTo } from "./top-up.ts";
 
@@ -48,7 +48,7 @@ function boundsOf(cases: readonly Case[], question: BathQuestion): readonly numb
   return [lowest, highest].flatMap((one) => [one.share, ...sharesByVolume(one, question)]);
 }
 
-const remembered = rememberingLast(questionsKept, sameSpentQuestion, (question: SpentQuestion): Estimate => {
+const remembered = memoize(questionsKept, keyOfSpentQuestion, (question: SpentQuestion): Estimate => {
   const cases = casesOf(question);
   const { best } = estimateFrom(cases.map((list) => list.map(({ share }) => share)));
   // Carbon dioxide alone seldom wears a bath down: it widens the range and leaves the best figure alone.

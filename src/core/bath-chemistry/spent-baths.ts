@@ -2,9 +2,9 @@ import type { Composition } from "../solution/composition.ts";
 import { checkPH } from "../solution/limits.ts";
 import type { PH } from "../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
-import { anchoredBaths, sameQuestion } from "./bath-question.ts";
+import { anchoredBaths, keyOfQuestion } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { rememberingLast } from "../bounded-cache.ts";
+import { memoize } from "../bounded-cache.ts";
 import { answersOf } from "./estimate.ts";
 import { afterLoss } from "./loss.ts";
 import type { Loss } from "./loss.ts";
@@ -33,13 +33,9 @@ export interface SpentBath {
 
 const questionsKept = 64;
 
-export function sameSpentQuestion(first: SpentQuestion, second: SpentQuestion): boolean {
-  return (
-    first.reading === second.reading &&
-    first.losses.length === second.losses.length &&
-    first.losses.every((loss, index) => loss === second.losses[index]) &&
-    sameQuestion(first.bath, second.bath)
-  );
+/** One text for all questions that have the same answers. */
+export function keyOfSpentQuestion({ bath, reading, losses }: SpentQuestion): string {
+  return `${reading} ${losses.join()} ${keyOfQuestion(bath)}`;
 }
 
 function spend({ bath: question, reading, losses }: SpentQuestion): readonly SpentBath[] {
@@ -53,8 +49,8 @@ function spend({ bath: question, reading, losses }: SpentQuestion): readonly Spe
 }
 
 /** Throws as `anchoredBaths`, and `no-answer` where none of the losses can have led to the reading. */
-export const spentBaths: (question: SpentQuestion) => readonly SpentBath[] = rememberingLast(
+export const spentBaths: (question: SpentQuestion) => readonly SpentBath[] = memoize(
   questionsKept,
-  sameSpentQuestion,
+  keyOfSpentQuestion,
   spend,
 );

@@ -1,4 +1,4 @@
-import { rememberingKeys } from "../bounded-cache.ts";
+import { memoize } from "../bounded-cache.ts";
 import { answersIfAny } from "../bath-chemistry/estimate.ts";
 import type { Estimate } from "../bath-chemistry/estimate.ts";
 import { estimateReadingAt } from "../bath-chemistry/estimate-reading.ts";
@@ -26,7 +26,7 @@ function inSoftenedWater({ bath, reading, temperature }: ReadingQuestion): reado
   return softened === undefined ? [] : answersIfAny(() => [estimateReadingAt(softened, reading, temperature)]);
 }
 
-const remembered = rememberingKeys(questionsKept, keyOf, (question: ReadingQuestion): Estimate => {
+const remembered = memoize(questionsKept, keyOf, (question: ReadingQuestion): Estimate => {
   const { bath, reading, temperature } = question;
   const likely = estimateReadingAt(questionOf(bath), reading, temperature);
   const all = [likely, ...inSoftenedWater(question)];

@@ -1,7 +1,7 @@
 import { americanSpelling } from "../american-spelling.ts";
 import { nearestWord } from "../nearest-word.ts";
 import { plainText } from "./plain-text.ts";
-import { rememberingKeys } from "../bounded-cache.ts";
+import { memoize } from "../bounded-cache.ts";
 import { unitSystems } from "./unit-system.ts";
 import { unitTable } from "./unit-table.ts";
 import type { QuantityKind } from "./quantity.ts";
@@ -73,7 +73,7 @@ const wordsKept = 500;
 const longestWord = 60;
 
 const lookUpIn = Object.fromEntries(
-  unitSystems.map((system) => [system, rememberingKeys(wordsKept, (word: string) => word, (word) => lookUp(word, system))]),
+  unitSystems.map((system) => [system, memoize(wordsKept, (word: string) => word, (word) => lookUp(word, system))]),
 ) as Readonly<Record<UnitSystem, (word: string) => readonly UnitDefinition[]>>;
 
 /** All units that a word may mean, whatever their kind; a bare gallon follows the system. */

@@ -1,7 +1,7 @@
 import { findUnit } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
 import { plainText } from "./plain-text.ts";
-import { rememberingKeys } from "../bounded-cache.ts";
+import { memoize } from "../bounded-cache.ts";
 import { toSi } from "./convert.ts";
 import type { NumberReading } from "./parse-number.ts";
 import type { QuantityKind } from "./quantity.ts";
@@ -33,7 +33,7 @@ function split(text: string): Parts {
 
 /** Long enough for any quantity; what is longer is a page in a cell. */
 const longestText = 200;
-const partsOf = rememberingKeys(500, (text: string) => text, split);
+const partsOf = memoize(500, (text: string) => text, split);
 
 /**
  * Reads "60 gal", "1 1/2 gal", "131 °F". A number without a unit is in `bareUnit`; a bare gallon

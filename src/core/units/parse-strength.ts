@@ -1,4 +1,4 @@
-import { rememberingKeys } from "../bounded-cache.ts";
+import { memoize } from "../bounded-cache.ts";
 import { unitBySymbol } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
 import { parseQuantity } from "./parse-quantity.ts";
@@ -111,7 +111,7 @@ const longestText = 200;
 
 /** A column of doses has one strength. */
 const parseIn = Object.fromEntries(
-  unitSystems.map((system) => [system, rememberingKeys(100, (text: string) => text, (text) => parse(text, system))]),
+  unitSystems.map((system) => [system, memoize(100, (text: string) => text, (text) => parse(text, system))]),
 ) as Readonly<Record<UnitSystem, (text: string) => StrengthReading>>;
 
 /**

@@ -4,7 +4,7 @@ import type { LongWork } from "../../excel/long-work.ts";
 /** What must be there before an action makes sense. */
 export type Need = "nothing" | "log" | "bath";
 
-/** One thing that a person can do: buttons, menus and shortcuts read name, icon and need from here. */
+/** One thing that a person can do: its button reads name, icon and need from here. */
 export interface Action<Input, Outcome> {
   readonly name: string;
   readonly icon: FluentIcon;

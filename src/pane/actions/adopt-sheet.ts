@@ -1,5 +1,5 @@
 import { TableEditRegular } from "@fluentui/react-icons/svg/table-edit";
-import { appendRows } from "../../excel/log-workbook.ts";
+import { editLog } from "../../excel/log-workbook.ts";
 import type { Receipt } from "../../excel/receipt.ts";
 import { announce, checkNotCancelled } from "../../excel/long-work.ts";
 import type { Adoption } from "../adopt/adopt-rows.ts";
@@ -28,7 +28,7 @@ export const adoptSheet: Action<AdoptInput, undefined> = {
       const batch = taken.slice(done, done + batchRows).map(({ cells }) => ({ table, row: cells }));
       await announce(work, { step: done, of: taken.length, words: `${counted(done)} of ${String(taken.length)} written` });
       checkNotCancelled(work, `Cancelled: ${counted(done)} of ${String(taken.length)} are in the log, each of them whole.`);
-      const receipt = await appendRows(done === 0 ? [...before, ...batch] : batch);
+      const receipt = await editLog({ rows: done === 0 ? [...before, ...batch] : batch });
       onWritten(done + batch.length, receipt);
     }
     return undefined;

@@ -5,13 +5,14 @@ import type { BuildReport } from "../../excel/write-plan.ts";
 import type { LogContent } from "../../joblog/definition.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/lay-out.ts";
+import { readWeek } from "../demo/read-week.ts";
 import type { Action } from "./action.ts";
 
 /** What was typed in the invented week; one of the add-in's own files, fetched only when it is asked for. */
 async function weekContent(): Promise<LogContent> {
   const response = await fetch("demo-week-log.json").catch(() => undefined);
   if (response?.ok !== true) throw new LogProblem({ what: "The invented week could not be loaded. Nothing was written.", remedy: "Check the connection, then try again." });
-  return (await response.json()) as LogContent;
+  return readWeek(await response.text());
 }
 
 /** Builds a log filled with the week of an invented shop. */

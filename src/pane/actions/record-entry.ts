@@ -1,5 +1,5 @@
 import type { FluentIcon } from "@fluentui/react-icons";
-import { appendRows } from "../../excel/log-workbook.ts";
+import { editLog } from "../../excel/log-workbook.ts";
 import type { Receipt } from "../../excel/receipt.ts";
 import type { EntryForm, Meaning } from "../entries/entry-form.ts";
 import type { Action, Need } from "./action.ts";
@@ -11,5 +11,5 @@ export interface RecordAction extends Action<Meaning, Receipt> {
 
 /** The action of a form; its name is the form's title. */
 export function recordAction(form: EntryForm, icon: FluentIcon, needs: Need): RecordAction {
-  return { name: form.title, icon, needs, form, run: (meaning) => appendRows(meaning.rows, meaning.fills, meaning.changes) };
+  return { name: form.title, icon, needs, form, run: editLog };
 }

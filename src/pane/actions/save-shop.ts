@@ -1,6 +1,8 @@
 import { SaveRegular } from "@fluentui/react-icons/svg/save";
-import { changeLog, type LogChanges } from "../../excel/change-log.ts";
+import type { LogEdit } from "../../excel/log-edit.ts";
+import { editLog } from "../../excel/log-workbook.ts";
+import type { Receipt } from "../../excel/receipt.ts";
 import type { Action } from "./action.ts";
 
 /** Writes changed limits and list rows in one batch. */
-export const saveShop: Action<LogChanges, void> = { name: "Save", icon: SaveRegular, needs: "log", run: changeLog };
+export const saveShop: Action<LogEdit, Receipt> = { name: "Save", icon: SaveRegular, needs: "log", run: editLog };

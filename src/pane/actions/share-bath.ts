@@ -1,14 +1,13 @@
 import { DataPieRegular } from "@fluentui/react-icons/svg/data-pie";
-import { changeLog, type LogChanges } from "../../excel/change-log.ts";
+import type { LogEdit } from "../../excel/log-edit.ts";
+import { editLog } from "../../excel/log-workbook.ts";
+import type { Receipt } from "../../excel/receipt.ts";
 import type { Action } from "./action.ts";
 
 /** Shares a bath's costs among the claims that were in it: bath, basis and the list of claims in one batch. */
-export const shareBath: Action<LogChanges, undefined> = {
+export const shareBath: Action<LogEdit, Receipt> = {
   name: "Share out this bath",
   icon: DataPieRegular,
   needs: "bath",
-  run: async (changes) => {
-    await changeLog(changes);
-    return undefined;
-  },
+  run: editLog,
 };

@@ -1,5 +1,5 @@
 import { DocumentTextRegular } from "@fluentui/react-icons/svg/document-text";
-import { changeLog } from "../../excel/change-log.ts";
+import { editLog } from "../../excel/log-workbook.ts";
 import { showSheet } from "../../excel/show-sheet.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { Action } from "./action.ts";
@@ -11,7 +11,7 @@ export const showStatement: Action<{ readonly log: LogSnapshot; readonly claim: 
   needs: "log",
   run: async ({ log, claim }) => {
     const before = log.fields["statementClaim"];
-    if (before !== claim) await changeLog({ fields: { statementClaim: { before, after: claim } } });
+    if (before !== claim) await editLog({ fields: { statementClaim: { before, after: claim } } });
     await showSheet("statement");
     return undefined;
   },

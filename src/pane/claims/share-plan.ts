@@ -1,4 +1,4 @@
-import type { LogChanges } from "../../excel/change-log.ts";
+import type { LogEdit } from "../../excel/log-edit.ts";
 import { rowsOfBath } from "../../joblog/bath-facts.ts";
 import type { LogSnapshot, SnapshotRow } from "../../joblog/log-snapshot.ts";
 import type { Finding } from "../entries/entry-form.ts";
@@ -6,7 +6,7 @@ import type { Finding } from "../entries/entry-form.ts";
 /** What sharing a bath out would change in the log, and what the person should know before. */
 export interface SharePlan {
   /** Absent where the log shares this bath out this way already. */
-  readonly changes?: LogChanges;
+  readonly changes?: LogEdit;
   readonly findings: readonly Finding[];
 }
 
@@ -40,8 +40,8 @@ export function sharePlan(log: LogSnapshot, bath: string, basis: string): ShareP
     findings,
     changes: {
       fields: { shareBath: { before: shareBath, after: bath }, shareBasis: { before: shareBasis, after: basis } },
-      rows: typed.map(({ position, cells }) => ({ table: "shares", position, cells: { units: { before: cells["units"], after: undefined } } })),
-      added: missing.map((claim) => ({ table: "shares", row: { claim } })),
+      changes: typed.map(({ position, cells }) => ({ table: "shares", position, cells: { units: { before: cells["units"], after: undefined } } })),
+      rows: missing.map((claim) => ({ table: "shares", row: { claim } })),
     },
   };
 }

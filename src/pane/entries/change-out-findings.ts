@@ -1,6 +1,7 @@
 import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
 import { bench } from "../../joblog/words.ts";
-import { countOf, figure, percent, ph } from "../fields/figures.ts";
+import { countOf } from "../../joblog/figure-words.ts";
+import { figure, percent, ph } from "../fields/figures.ts";
 import { serialOf, shortMoment } from "../fields/moments.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";

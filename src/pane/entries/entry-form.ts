@@ -2,8 +2,8 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn } from "../../joblog/definition.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import type { BlankFill, NewRow } from "../../excel/append-ground.ts";
-import type { RowChange } from "../../excel/cell-changes.ts";
+import type { NewRow } from "../../excel/append-ground.ts";
+import type { LogEdit } from "../../excel/log-edit.ts";
 
 export type EntryId =
   | "charge"
@@ -76,7 +76,8 @@ export interface FilledFields {
   readonly text: (key: string) => string | undefined;
 }
 
-export interface Meaning {
+/** What a draft means: findings for the person, and what it writes to the log. */
+export interface Meaning extends Pick<LogEdit, "fills" | "changes"> {
   readonly findings: readonly Finding[];
   /** What is wrong beyond single fields. */
   readonly problems: readonly FieldProblem[];
@@ -84,10 +85,6 @@ export interface Meaning {
   readonly doubts?: readonly string[];
   /** Empty as long as there are problems or fields that cannot be read. */
   readonly rows: readonly NewRow[];
-  /** Blank cells of earlier rows that this entry completes. */
-  readonly fills?: readonly BlankFill[];
-  /** Cells of earlier rows that this entry changes, each with what the log holds there now. */
-  readonly changes?: readonly RowChange[];
   /** What will have been recorded, for the confirmation. */
   readonly recorded: string;
   /** The form must not be used yet; another comes first. */

@@ -6,7 +6,8 @@ import { degrees } from "../fields/figures.ts";
 import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
-import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
+import { cellsOf } from "./cells-of.ts";
+import type { Draft, EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField, meterField } from "./fields-of.ts";
 import { judgeReading } from "./judge-reading.ts";
@@ -18,6 +19,17 @@ import { levelDoubts, levelProblems } from "./tank-limits.ts";
 
 /** Baselines have a form of their own that takes three at once. */
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
+
+/** The columns in the order of the form: what every reading has, and what is folded away. */
+const asRead = ["ph", "temperature", "purpose", "when", "bath"];
+const more = ["meter", "level", "conductivity", "pTitre", "tTitre", "initials", "note"];
+
+/** What the form asks for otherwise than the log does. */
+function changeOf(id: string, values: Draft): Parameters<typeof field>[3] {
+  if (id === "ph") return { required: true };
+  if (id === "temperature") return { required: values["purpose"] !== "rinse" };
+  return id === "purpose" ? { choices: purposes } : {};
+}
 
 /** The last concentrate that went in after the opening and since the last reading. */
 export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undefined {
@@ -72,21 +84,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
     rows: [
       {
         table: "readings",
-        row: {
-          id: nextIds(context.log, "readings", 1)[0],
-          bath,
-          when: filled.number("when"),
-          purpose,
-          ph,
-          temperature: filled.number("temperature"),
-          meter: filled.text("meter"),
-          level: filled.number("level"),
-          conductivity: filled.number("conductivity"),
-          pTitre: filled.number("pTitre"),
-          tTitre: filled.number("tTitre"),
-          initials: filled.text("initials"),
-          note: filled.text("note"),
-        },
+        row: { id: nextIds(context.log, "readings", 1)[0], ...cellsOf(filled, [...asRead, ...more]) },
       },
     ],
     ...(completes && key !== undefined ? { fills: [{ table: "additions", key: String(key), cells: { phAfter } }] } : {}),
@@ -104,21 +102,14 @@ export const readingEntry: EntryForm = {
   groups: (values, { log }) => [
     {
       fields: [
-        field(log, "readings", "ph", { required: true }),
-        field(log, "readings", "temperature", { required: values["purpose"] !== "rinse" }),
-        field(log, "readings", "purpose", { choices: purposes }),
-        field(log, "readings", "when"),
-        field(log, "readings", "bath"),
+        ...asRead.map((id) => field(log, "readings", id, changeOf(id, values))),
       ],
     },
     {
       legend: "More",
       folded: true,
       fields: [
-        meterField(log, "readings"),
-        ...["level", "conductivity", "pTitre", "tTitre"].map((id) => field(log, "readings", id)),
-        initialsField(log, "readings"),
-        field(log, "readings", "note"),
+        ...more.map((id) => (id === "meter" ? meterField(log, "readings") : id === "initials" ? initialsField(log, "readings") : field(log, "readings", id))),
       ],
     },
   ],

@@ -22,11 +22,6 @@ export function percent(share: number): string {
   return `${figure(share * 100, 0)}%`;
 }
 
-/** `1 row`, `2 rows`, `3.1 days`; a count or a figure as it is shown. */
-export function countOf(count: number | string, thing: string): string {
-  return `${String(count)} ${thing}${String(count) === "1" ? "" : "s"}`;
-}
-
 /** To the cent as the sheets round it, where half a cent stays half a cent in every unit. No currency sign: the log does not know the shop's currency. */
 export function money(value: number): string {
   return Number(value.toFixed(6)).toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });

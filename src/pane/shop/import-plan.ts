@@ -1,4 +1,4 @@
-import type { LogChanges } from "../../excel/change-log.ts";
+import type { LogEdit } from "../../excel/log-edit.ts";
 import type { CellChange } from "../../excel/cell-changes.ts";
 import { findRow } from "../../joblog/bath-facts.ts";
 import type { LogRow, RowValue } from "../../joblog/definition.ts";
@@ -15,7 +15,7 @@ type Shop = Extract<ShopFileReading, { readonly read: "shop" }>;
 /** What an import would change, a line each, and the one batch that does it. */
 export interface ImportPlan {
   readonly lines: readonly string[];
-  readonly changes: LogChanges;
+  readonly changes: LogEdit;
 }
 
 function spoken(value: RowValue | undefined, type: string): string {
@@ -35,13 +35,13 @@ function planTable(log: LogSnapshot, table: FileTable, rows: readonly LogRow[]):
   const planned = rows.map((given): ImportPlan => {
     const name = String(given[key]);
     const row = findRow(log, table, key, name);
-    if (row === undefined) return { lines: [`New ${one}: ${name}`], changes: { added: [{ table, row: given }] } };
+    if (row === undefined) return { lines: [`New ${one}: ${name}`], changes: { rows: [{ table, row: given }] } };
     const cells = differing(row.cells, given);
     const lines = inputsOf(table).flatMap(({ id, label, type }) => {
       const cell = cells[id];
       return cell === undefined ? [] : [`${one} ${name}, ${label}: ${spoken(cell.before, type)} → ${spoken(cell.after, type)}`];
     });
-    return lines.length === 0 ? { lines, changes: {} } : { lines, changes: { rows: [{ table, position: row.position, cells }] } };
+    return lines.length === 0 ? { lines, changes: {} } : { lines, changes: { changes: [{ table, position: row.position, cells }] } };
   });
   return joined(planned);
 }
@@ -51,8 +51,8 @@ function joined(plans: readonly ImportPlan[]): ImportPlan {
     lines: plans.flatMap(({ lines }) => lines),
     changes: {
       fields: Object.assign({}, ...plans.map(({ changes }) => changes.fields ?? {})) as Record<string, CellChange>,
+      changes: plans.flatMap(({ changes }) => changes.changes ?? []),
       rows: plans.flatMap(({ changes }) => changes.rows ?? []),
-      added: plans.flatMap(({ changes }) => changes.added ?? []),
     },
   };
 }

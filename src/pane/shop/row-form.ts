@@ -20,8 +20,8 @@ export function rowForm(log: LogSnapshot, system: UnitSystem, table: ShopTable, 
     const all = [...problems, ...(taken === undefined ? [] : [{ key: keyId, message: `${keyColumn(table).label}: "${taken}" is in the log already. Give it another name, or change that one.` }])];
     const value = (id: string): string | number | undefined => filled.number(id) ?? filled.text(id);
     const changes = row === undefined
-      ? { added: [{ table, row: Object.fromEntries(fields.map(({ key: id }) => [id, value(id)])) }] }
-      : { rows: [{ table, position: row.position, cells: Object.fromEntries(changed.map((id) => [id, { before: row.cells[id], after: value(id) }])) }] };
+      ? { rows: [{ table, row: Object.fromEntries(fields.map(({ key: id }) => [id, value(id)])) }] }
+      : { changes: [{ table, position: row.position, cells: Object.fromEntries(changed.map((id) => [id, { before: row.cells[id], after: value(id) }])) }] };
     return {
       values, converted, problems: all,
       findings: rowFindings(table, { filled, key, changed, log, system }),

@@ -1,5 +1,5 @@
 /** A form that changes what the log looks up: limits and the rows of its own lists. */
-import type { LogChanges } from "../../excel/change-log.ts";
+import type { LogEdit } from "../../excel/log-edit.ts";
 import type { RowValue } from "../../joblog/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Draft, EntryField, FieldGroup, FieldProblem, FilledFields, Finding } from "../entries/entry-form.ts";
@@ -13,7 +13,7 @@ export interface FilledShopForm {
   readonly problems: readonly FieldProblem[];
   readonly findings: readonly Finding[];
   /** Absent while something is wrong or nothing differs from the log. */
-  readonly changes?: LogChanges;
+  readonly changes?: LogEdit;
 }
 
 export interface ShopForm {

@@ -8,7 +8,8 @@ import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { bathState, bench } from "../../joblog/words.ts";
 import { missingOpening } from "../entries/planned-dose.ts";
 import { trendOf } from "../views/trend-points.ts";
-import { amount, countOf, figure } from "../fields/figures.ts";
+import { countOf } from "../../joblog/figure-words.ts";
+import { amount, figure } from "../fields/figures.ts";
 import { answerOf, numberOf } from "./answer.ts";
 
 const hoursADay = 24;

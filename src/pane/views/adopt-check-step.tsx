@@ -4,7 +4,7 @@ import type { RowValue } from "../../joblog/definition.ts";
 import { headerOf } from "../../joblog/headers.ts";
 import { columnsOf, kindOf, type AdoptTable } from "../adopt/adopt-kinds.ts";
 import type { Adoption } from "../adopt/adopt-rows.ts";
-import { countOf } from "../fields/figures.ts";
+import { countOf } from "../../joblog/figure-words.ts";
 import { fieldTextOf } from "../fields/moments.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 

@@ -1,11 +1,13 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { columnLetters } from "../../joblog/addresses.ts";
 import type { InputColumn } from "../../joblog/definition.ts";
 import { headerOf } from "../../joblog/headers.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import type { AdoptAnswers } from "../adopt/adopt-answers.ts";
 import { columnsOf, kindOf } from "../adopt/adopt-kinds.ts";
 import { choicesOf } from "../adopt/choices-of.ts";
+import { pickedPlace } from "../adopt/picked-answers.ts";
 import type { ColumnMap } from "../adopt/propose-columns.ts";
 import type { SheetTable } from "../adopt/sheet-table.ts";
 import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
@@ -23,18 +25,13 @@ export interface AdoptStepProps {
   readonly onAnswer: (change: Partial<AdoptAnswers>) => void;
 }
 
-/** Letters of a column as Excel writes them, from its number counted from 0. */
-function letters(column: number): string {
-  return (column < 26 ? "" : String.fromCharCode(64 + Math.floor(column / 26))) + String.fromCharCode(65 + (column % 26));
-}
-
 /** Which column of the sheet fills which of the log. */
 export function AdoptColumnsStep({ sheet, firstColumn, answers, log, system, onAnswer }: AdoptStepProps & { readonly firstColumn: number }): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
   const columns = columnsOf(kindOf(answers.table));
   const width = Math.max(sheet.headings.length, ...sheet.rows.map(({ cells }) => cells.length));
-  const options = Array.from({ length: width }, (_, at) => ({ value: String(at), words: `${letters(at + firstColumn)}: ${sheet.headings[at] ?? ""}` }));
+  const options = Array.from({ length: width }, (_, at) => ({ value: String(at), words: `${columnLetters(at + firstColumn)}: ${sheet.headings[at] ?? ""}` }));
   const pickColumn = (id: string, label: string, needed: boolean): React.JSX.Element => (
     <Pick
       key={id}
@@ -45,7 +42,8 @@ export function AdoptColumnsStep({ sheet, firstColumn, answers, log, system, onA
       options={options}
       onPick={(value) => {
         const rest = Object.fromEntries(Object.entries(answers.columns).filter(([one]) => one !== id));
-        const map: ColumnMap = value === "" ? rest : { ...rest, [id]: Number(value) };
+        const at = pickedPlace(value);
+        const map: ColumnMap = at === undefined ? rest : { ...rest, [id]: at };
         onAnswer({ columns: map });
       }}
     />

@@ -1,7 +1,7 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { InputColumn } from "../../joblog/definition.ts";
 import { canBeNew, choicesOf, nameKey } from "../adopt/choices-of.ts";
-import type { NameAnswer } from "../adopt/adopt-answers.ts";
+import { pickedName, pickedOrder, wordOfName, wordOfUse } from "../adopt/picked-answers.ts";
 import { questionsOn } from "../adopt/questions.ts";
 import { isKeyText } from "../../joblog/key-text.ts";
 import type { AdoptStepProps } from "./adopt-columns-step.tsx";
@@ -10,25 +10,13 @@ import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({ group: { border: "none", margin: 0, padding: 0, minWidth: 0 } });
 
-/** Marks an answer that is a word of the log. */
-const wordMark = "use ";
-
-function wordOf(answer: NameAnswer | undefined): string {
-  return typeof answer === "object" ? wordMark + answer.use : (answer ?? "");
-}
-
-function answerOf(word: string): NameAnswer | undefined {
-  if (word.startsWith(wordMark)) return { use: word.slice(wordMark.length) };
-  return word === "new" || word === "leave out" ? word : undefined;
-}
-
 /** What the sheet leaves open: units, the order of day and month, times, names. */
 export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: AdoptStepProps): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
   const { units, order, timeMissing, names } = questionsOn(sheet, answers, log, system);
   const setName = (column: InputColumn, text: string, word: string): void => {
-    onAnswer({ names: { ...answers.names, [column.id]: { ...answers.names[column.id], [nameKey(text)]: answerOf(word) } } });
+    onAnswer({ names: { ...answers.names, [column.id]: { ...answers.names[column.id], [nameKey(text)]: pickedName(word) } } });
   };
   const opensBath = names.some(({ column, text }) => column.id === "bath" && answers.names[column.id]?.[nameKey(text)] === "new");
   const setBath = (key: keyof typeof answers.newBath, value: string): void => { onAnswer({ newBath: { ...answers.newBath, [key]: value } }); };
@@ -56,7 +44,7 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
           value={answers.order ?? ""}
           none="Choose"
           options={[{ value: "month first", words: "March 1 (month first)" }, { value: "day first", words: "January 3 (day first)" }]}
-          onPick={(value) => { onAnswer({ order: value === "month first" || value === "day first" ? value : undefined }); }}
+          onPick={(value) => { onAnswer({ order: pickedOrder(value) }); }}
         />
       )}
       {timeMissing ? (
@@ -66,10 +54,10 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
         <Pick
           key={`${column.id} ${text}`}
           label={`${column.label} "${text}" is`}
-          value={wordOf(answers.names[column.id]?.[nameKey(text)])}
+          value={wordOfName(answers.names[column.id]?.[nameKey(text)])}
           none="Not answered: rows are listed"
           options={[
-            ...(choicesOf(column, log) ?? []).map((choice) => ({ value: wordMark + choice, words: choice })),
+            ...(choicesOf(column, log) ?? []).map((choice) => ({ value: wordOfUse(choice), words: choice })),
             ...(canBeNew(column, answers.table) && isKeyText(text) ? [{ value: "new", words: `New: add "${text}" to the log` }] : []),
             { value: "leave out", words: "Leave these rows out" },
           ]}

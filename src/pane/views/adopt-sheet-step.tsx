@@ -1,10 +1,11 @@
 import { Button } from "@fluentui/react-components";
 import type { SheetReading } from "../../excel/read-active-sheet.ts";
 import { adoptKinds, type AdoptTable } from "../adopt/adopt-kinds.ts";
+import { pickedPlace, pickedTable } from "../adopt/picked-answers.ts";
 import { cellWords, isBlankCell } from "../adopt/cell-words.ts";
 import { tableBelow } from "../adopt/sheet-table.ts";
 import { Pick } from "./adopt-fields.tsx";
-import { countOf } from "../fields/figures.ts";
+import { countOf } from "../../joblog/figure-words.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 interface Props {
@@ -43,15 +44,15 @@ export function AdoptSheetStep({ sheet, headingRow, table, onRead, onHeadingRow,
         <>
           <p role="status">{`Sheet ${sheet.name}: ${countOf(tableBelow(sheet, headingRow).rows.length, "row")} below the headings.`}</p>
           {tooLarge === undefined ? null : <p className={page.caution}>{tooLarge}</p>}
-          <Pick label="Row with the headings" value={String(headingRow)} none="" options={headings} onPick={(value) => { if (value !== "") onHeadingRow(Number(value)); }} />
+          <Pick label="Row with the headings" value={String(headingRow)} none="" options={headings} onPick={(value) => { onHeadingRow(pickedPlace(value) ?? headingRow); }} />
           <Pick
             label="Each row is"
             value={table}
             none=""
             options={adoptKinds.map((kind) => ({ value: kind.table, words: `${kind.name}: ${kind.about}` }))}
             onPick={(value) => {
-              const kind = adoptKinds.find((one) => one.table === value);
-              if (kind !== undefined) onTable(kind.table);
+              const kind = pickedTable(value);
+              if (kind !== undefined) onTable(kind);
             }}
           />
         </>

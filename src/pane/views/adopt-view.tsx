@@ -13,7 +13,7 @@ import { adoptRows, type Adoption } from "../adopt/adopt-rows.ts";
 import { proposeColumns } from "../adopt/propose-columns.ts";
 import { isAnswered, questionsOn } from "../adopt/questions.ts";
 import { proposeHeadingRow, tableBelow } from "../adopt/sheet-table.ts";
-import { countOf } from "../fields/figures.ts";
+import { countOf } from "../../joblog/figure-words.ts";
 import { fieldTextNow, serialOf } from "../fields/moments.ts";
 import { presentOf } from "../store/log-clock.ts";
 import { AdoptCheckStep } from "./adopt-check-step.tsx";

@@ -5,7 +5,7 @@ import { useRef, useState } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
 import { saveShop } from "../actions/save-shop.ts";
-import { countOf } from "../fields/figures.ts";
+import { countOf } from "../../joblog/figure-words.ts";
 import { importPlan } from "../shop/import-plan.ts";
 import { largestFile, readShopFile, type ShopFileReading } from "../shop/read-shop-file.ts";
 import { shopFile } from "../shop/shop-file.ts";

@@ -64,20 +64,29 @@ const useStyles = makeStyles({
 /** The id of a view's tab; the panel below is labelled by it. */
 export const tabId = (view: View): string => `tab-${view}`;
 
-/** How many tabs an arrow key moves on. */
-const steps: Readonly<Partial<Record<string, number>>> = { ArrowRight: 1, ArrowLeft: -1 };
+/** The tab to which a key moves the focus from one of `count`, beginning anew at the ends; undefined for other keys. */
+export function tabByKey(key: string, at: number, count: number): number | undefined {
+  switch (key) {
+    case "ArrowRight":
+      return (at + 1) % count;
+    case "ArrowLeft":
+      return (at + count - 1) % count;
+    case "Home":
+      return 0;
+    case "End":
+      return count - 1;
+    default:
+      return undefined;
+  }
+}
 
-/** The pane's views; arrow keys move between them, as in any tab list. */
+/**
+ * The pane's views as a tab list of the ARIA Authoring Practices with manual activation: arrows, Home and End move
+ * the focus alone, Enter or the space bar chooses, since another view throws a form that is half filled in away.
+ */
 export function ViewTabs({ chosen, onChoose }: { readonly chosen: View; readonly onChoose: (view: View) => void }): React.JSX.Element {
   const styles = useStyles();
   const list = useRef<HTMLDivElement>(null);
-  const move = (step: number): void => {
-    const index = tabs.findIndex(({ view }) => view === chosen);
-    const next = tabs[(index + step + tabs.length) % tabs.length];
-    if (next === undefined) return;
-    onChoose(next.view);
-    list.current?.querySelector<HTMLElement>(`#${tabId(next.view)}`)?.focus();
-  };
   return (
     <div
       ref={list}
@@ -85,10 +94,13 @@ export function ViewTabs({ chosen, onChoose }: { readonly chosen: View; readonly
       aria-label="Views"
       className={styles.list}
       onKeyDown={(event) => {
-        const step = steps[event.key];
-        if (step === undefined) return;
+        if (event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
+        const buttons = [...(list.current?.querySelectorAll<HTMLElement>("[role=tab]") ?? [])];
+        const at = buttons.findIndex((button) => button === event.target);
+        const next = at < 0 ? undefined : tabByKey(event.key, at, buttons.length);
+        if (next === undefined) return;
         event.preventDefault();
-        move(step);
+        buttons[next]?.focus();
       }}
     >
       {tabs.map(({ view, name, icon: Icon }) => (

@@ -60,7 +60,6 @@ function cellOf(sheet: string, at: string): Cell {
 
 /** Opens a saved workbook; `open` makes the workbook over the grid's data. */
 export function restoreWorkbook(saved: SavedWorkbook, open: (data: object) => Workbook): Workbook {
-  if ((saved.version as number) !== 1) throw new RangeError(`The saved workbook has version ${String(saved.version)}; this workbench reads version 1.`);
   const workbook = open(structuredClone(saved.grid));
   for (const [inGrid, inExcel] of saved.formats) workbook.formats.originals.set(inGrid, inExcel);
   for (const [name, comment] of saved.nameComments) workbook.names.comments.set(name, comment);

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { rememberingLast } from "../../../src/core/bounded-cache.ts";
 import { answersOf, estimateFrom } from "../../../src/core/bath-chemistry/estimate.ts";
 import { DomainError } from "../../../src/core/domain-error.ts";
 
@@ -33,17 +32,5 @@ describe("an estimate", () => {
     };
     expect(() => answersOf([1], invalid)).toThrow("not a number");
     expect(() => answersOf([1], fault)).toThrow(TypeError);
-  });
-});
-
-describe("remembered answers", () => {
-  it("are given again for the same question and forgotten after some others", () => {
-    const asked: number[] = [];
-    const ask = rememberingLast(2, Object.is, (value: number) => {
-      asked.push(value);
-      return value * 10;
-    });
-    expect([1, 1, 2, 1, 3, 1].map(ask)).toEqual([10, 10, 20, 10, 30, 10]);
-    expect(asked).toEqual([1, 2, 3, 1]);
   });
 });

@@ -1,6 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { changeLog } from "../../../src/excel/change-log.ts";
-import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
+import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
@@ -28,9 +27,9 @@ async function protect(sheet: string): Promise<void> {
 describe("changing cells of the log", () => {
   it("writes named cells and typed cells of a row together", async () => {
     const tank = (await log()).rows.tanks.find(({ cells }) => cells["tank"] === "T2");
-    await changeLog({
+    await editLog({
       fields: { sewerLow: { before: undefined, after: 6 }, sewerHigh: { before: undefined, after: 10 } },
-      rows: [{ table: "tanks", position: tank?.position ?? -1, cells: { displacement: { before: 0.6, after: 0.5 }, note: { before: tank?.cells["note"], after: "=lid" } } }],
+      changes: [{ table: "tanks", position: tank?.position ?? -1, cells: { displacement: { before: 0.6, after: 0.5 }, note: { before: tank?.cells["note"], after: "=lid" } } }],
     });
     const { fields, rows } = await log();
     expect([fields["sewerLow"], fields["sewerHigh"]]).toEqual([6, 10]);
@@ -43,15 +42,15 @@ describe("changing cells of the log", () => {
 
   it("empties a cell, and never leaves a blank as a zero", async () => {
     const position = (await log()).rows.tanks[0]?.position ?? -1;
-    await changeLog({ rows: [{ table: "tanks", position, cells: { displacement: { before: 3.5, after: undefined } } }] });
+    await editLog({ changes: [{ table: "tanks", position, cells: { displacement: { before: 3.5, after: undefined } } }] });
     expect((await log()).rows.tanks[0]?.cells["displacement"]).toBeUndefined();
   });
 
   it("writes nothing at all where one cell was changed since it was seen", async () => {
     const position = (await log()).rows.tanks[0]?.position ?? -1;
-    const change = changeLog({
+    const change = editLog({
       fields: { permit: { before: undefined, after: "P-1" } },
-      rows: [{ table: "tanks", position, cells: { displacement: { before: 3.4, after: 3.3 } } }],
+      changes: [{ table: "tanks", position, cells: { displacement: { before: 3.4, after: 3.3 } } }],
     });
     await expect(change).rejects.toMatchObject({ what: expect.stringMatching(/Displacement \(Job\) was changed since it was read: it holds "3\.5"/) as string });
     expect((await log()).fields["permit"]).toBeUndefined();
@@ -59,7 +58,7 @@ describe("changing cells of the log", () => {
 
   it("refuses a protected sheet in words, and leaves the others alone", async () => {
     await protect("Shop");
-    const change = changeLog({ fields: { permit: { before: undefined, after: "P-1" }, chartBath: { before: "B-T1-0301", after: undefined } } });
+    const change = editLog({ fields: { permit: { before: undefined, after: "P-1" }, chartBath: { before: "B-T1-0301", after: undefined } } });
     await expect(change).rejects.toMatchObject({ what: expect.stringMatching(/sheet Shop is protected/) as string });
     expect((await log()).fields["chartBath"]).toBe("B-T1-0301");
   });

@@ -1,5 +1,5 @@
 import { beforeEach, expect, test } from "vitest";
-import { appendRows, buildLog, readLog, repairFormulas, takeBack } from "../../../src/excel/log-workbook.ts";
+import { buildLog, editLog, readLog, repairFormulas, takeBack } from "../../../src/excel/log-workbook.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
@@ -31,7 +31,7 @@ async function hideAllBut(purpose: string): Promise<void> {
 test("an entry under a filter goes beneath the last row, hidden or not, and no row is lost", async () => {
   await hideAllBut("rinse");
   const before = (await readLog())?.rows.readings ?? [];
-  const receipt = await appendRows([{ table: "readings", row: { id: "R011", bath: "B-T1-0301", when: 46449.302083, purpose: "check", ph: 10.83, temperature: 77 } }]);
+  const receipt = await editLog({ rows: [{ table: "readings", row: { id: "R011", bath: "B-T1-0301", when: 46449.302083, purpose: "check", ph: 10.83, temperature: 77 } }] });
   const after = (await readLog())?.rows.readings ?? [];
   expect(after.slice(0, -1).map(({ cells }) => cells["id"])).toEqual(before.map(({ cells }) => cells["id"]));
   expect(after.at(-1)?.cells).toMatchObject({ id: "R011", ph: 10.83, verdict: "top up" });

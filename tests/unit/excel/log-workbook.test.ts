@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { appendRows, buildLog, insertFormula, readLog } from "../../../src/excel/log-workbook.ts";
+import { buildLog, editLog, insertFormula, readLog } from "../../../src/excel/log-workbook.ts";
 import { LogProblem } from "../../../src/excel/office-problems.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
@@ -127,14 +127,14 @@ describe("adding rows", () => {
 
   test("the first row goes into the blank line that an empty table starts with", async () => {
     await build({ ...firstTwoDays, rows: { ...firstTwoDays.rows, readings: [] } });
-    await appendRows([{ table: "readings", row: { ...reading, id: "R001" } }]);
+    await editLog({ rows: [{ table: "readings", row: { ...reading, id: "R001" } }] });
     const { rows } = await log();
     expect(rows.readings.map(({ position, cells }) => [position, cells["id"]])).toEqual([[0, "R001"]]);
   });
 
   test("a further row goes beneath, the table grows, and its calculated columns answer", async () => {
     await build();
-    await appendRows([{ table: "readings", row: reading }]);
+    await editLog({ rows: [{ table: "readings", row: reading }] });
     const { rows } = await log();
     const last = rows.readings.at(-1);
     expect(last?.cells).toMatchObject({ id: "R011", ph: 10.83, purpose: "check", verdict: "top up" });
@@ -144,11 +144,11 @@ describe("adding rows", () => {
 
   test("several tables are written together and rows keep their order", async () => {
     await build();
-    await appendRows([
+    await editLog({ rows: [
       { table: "additions", row: { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" } },
       { table: "readings", row: reading },
       { table: "readings", row: { ...reading, id: "R012", purpose: "after top-up", ph: 11.13 } },
-    ]);
+    ] });
     const { rows } = await log();
     expect(rows.readings.slice(-2).map((row) => row.cells["id"])).toEqual(["R011", "R012"]);
     expect(rows.baths[0]?.cells["topUpTotal"]).toBeCloseTo(1.39, 10);
@@ -156,7 +156,7 @@ describe("adding rows", () => {
 
   test("text that looks like a formula or a number stays the text that was typed", async () => {
     await build();
-    await appendRows([{ table: "readings", row: { ...reading, note: "=1+1", meter: "007" } }]);
+    await editLog({ rows: [{ table: "readings", row: { ...reading, note: "=1+1", meter: "007" } }] });
     const last = (await log()).rows.readings.at(-1);
     expect(last?.cells["note"]).toBe("=1+1");
     expect(last?.cells["meter"]).toBe("007");
@@ -166,18 +166,18 @@ describe("adding rows", () => {
 
   test("a blank cell of an earlier row is filled in together with the new row", async () => {
     await build();
-    await appendRows([{ table: "additions", row: topUp }]);
-    await appendRows([{ table: "readings", row: reading }], [{ table: "additions", key: "A005", cells: { phAfter: 11.13 } }]);
+    await editLog({ rows: [{ table: "additions", row: topUp }] });
+    await editLog({ rows: [{ table: "readings", row: reading }], fills: [{ table: "additions", key: "A005", cells: { phAfter: 11.13 } }] });
     const addition = (await log()).rows.additions.at(-1);
     expect(addition?.cells).toMatchObject({ id: "A005", phAfter: 11.13, amount: 1.39, recovery: "short" });
   });
 
   test("where the cell to fill holds something else by now, or its row is gone, nothing is written and it says so", async () => {
     await build();
-    await appendRows([{ table: "additions", row: { ...topUp, phAfter: 11.2 } }]);
+    await editLog({ rows: [{ table: "additions", row: { ...topUp, phAfter: 11.2 } }] });
     const before = await log();
     for (const key of ["A005", "A099"]) {
-      const attempt = appendRows([{ table: "readings", row: reading }], [{ table: "additions", key, cells: { phAfter: 11.13 } }]);
+      const attempt = editLog({ rows: [{ table: "readings", row: reading }], fills: [{ table: "additions", key, cells: { phAfter: 11.13 } }] });
       await expect(attempt).rejects.toMatchObject({ what: expect.stringMatching(new RegExp(`row ${key} of table Additions .* Nothing was written`)) as string });
     }
     expect(await log()).toEqual(before);
@@ -191,7 +191,7 @@ describe("adding rows", () => {
     });
     const before = await log();
     const two = ["R011", "R012"].map((id) => ({ table: "readings" as const, row: { ...reading, id } }));
-    await expect(appendRows(two)).rejects.toThrow(/Readings is full/);
+    await expect(editLog({ rows: two })).rejects.toThrow(/Readings is full/);
     expect(await log()).toEqual(before);
   });
 
@@ -202,12 +202,12 @@ describe("adding rows", () => {
     const before = await log();
     // Three of six rows are taken and three blank sheet rows follow: seven more claims are one too many.
     const seven = Array.from({ length: 7 }, (_, index) => ({ table: "claims" as const, row: { claim: `D-05${String(index)}` } }));
-    const failure = await appendRows(seven).catch((error: unknown) => error);
+    const failure = await editLog({ rows: seven }).catch((error: unknown) => error);
     expect((failure as LogProblem).what).toMatch(/^The table Claims is full, .* sheet Job .* Nothing was written\.$/);
     const firstBelow = (claims?.area.row ?? 0) + (claims?.area.rows ?? 0) + 1;
     expect((failure as LogProblem).remedy).toContain(`right-click row number ${String(firstBelow)}, choose Insert`);
     expect(await log()).toEqual(before);
-    await appendRows(seven.slice(1));
+    await editLog({ rows: seven.slice(1) });
     expect((await log()).rows.claims).toHaveLength(9);
   });
 });
@@ -216,7 +216,7 @@ describe("a workbook that may not be changed", () => {
   test("a cell being edited refuses the entry and says what to press", async () => {
     await build();
     host.session.isCellBeingEdited = () => true;
-    const failure = await appendRows([{ table: "readings", row: { id: "R011", bath } }]).catch((error: unknown) => error);
+    const failure = await editLog({ rows: [{ table: "readings", row: { id: "R011", bath } }] }).catch((error: unknown) => error);
     host.session.isCellBeingEdited = () => false;
     expect(failure).toBeInstanceOf(LogProblem);
     expect((failure as LogProblem).remedy).toMatch(/Enter or Esc/);
@@ -232,10 +232,10 @@ describe("a protected sheet", () => {
       await context.sync();
     });
     const before = await log();
-    const entry = appendRows([
+    const entry = editLog({ rows: [
       { table: "additions", row: { id: "A005", bath, when: 46449.33, kind: "water", purpose: "make-up", amount: 2, account: "claims" } },
       { table: "readings", row: { id: "R011", bath, when: 46449.34, purpose: "check", ph: 11.2, temperature: 77 } },
-    ]);
+    ] });
     await expect(entry).rejects.toThrow(/sheet Readings is protected, so nothing was written.*Unprotect/);
     expect(await log()).toEqual(before);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { absoluteArea, areaAddress, columnLetters } from "../../../src/excel/a1.ts";
+import { absoluteArea, areaAddress, columnLetters } from "../../../src/joblog/addresses.ts";
 import { placeSheets, type WorkbookSurvey } from "../../../src/excel/plan-placement.ts";
 import { styledAreas } from "../../../src/excel/styled-areas.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { appendRows, buildLog, takeBack } from "../../../src/excel/log-workbook.ts";
+import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import type { LogRow } from "../../../src/joblog/definition.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
@@ -58,11 +58,11 @@ describe("recording on a log with 100 and with 1,000 readings", () => {
   async function costs(count: number): Promise<Readonly<Record<"plain" | "fill" | "takeBack", Traffic>>> {
     host = openWorkbook();
     await buildLog(stillLog(count));
-    await appendRows([{ table: "additions", row: addition }]);
-    const plain = await trafficOf(() => appendRows([{ table: "readings", row: reading }]));
+    await editLog({ rows: [{ table: "additions", row: addition }] });
+    const plain = await trafficOf(() => editLog({ rows: [{ table: "readings", row: reading }] }));
     let undo = (): Promise<void> => Promise.reject(new Error("nothing was written"));
     const fill = await trafficOf(async () => {
-      const receipt = await appendRows([{ table: "readings", row: { ...reading, id: "R5002" } }], [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }]);
+      const receipt = await editLog({ rows: [{ table: "readings", row: { ...reading, id: "R5002" } }], fills: [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }] });
       undo = () => takeBack(receipt);
     });
     return { plain, fill, takeBack: await trafficOf(undo) };

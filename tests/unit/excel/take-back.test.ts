@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { appendRows, buildLog, takeBack } from "../../../src/excel/log-workbook.ts";
+import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import type { LogRow } from "../../../src/joblog/definition.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
@@ -33,12 +33,12 @@ async function typeInto(table: string, header: string, position: number, value: 
 
 describe("taking the last entry back", () => {
   test("leaves the log as it was: a row beneath goes, a spare line is blank again, and so are cells that were filled in", async () => {
-    await appendRows([{ table: "additions", row: addition }]);
+    await editLog({ rows: [{ table: "additions", row: addition }] });
     const before = everything();
-    const receipt = await appendRows(
-      [{ table: "readings", row: reading }, { table: "readings", row: { ...reading, id: "R012" } }, { table: "claims", row: claim }],
-      [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }],
-    );
+    const receipt = await editLog({
+      rows: [{ table: "readings", row: reading }, { table: "readings", row: { ...reading, id: "R012" } }, { table: "claims", row: claim }],
+      fills: [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }],
+    });
     expect(receipt.rows.map(({ table, position, grown }) => [table, position, grown])).toEqual([["readings", 10, true], ["readings", 11, true], ["claims", 3, false]]);
     expect(receipt.fills).toEqual([{ table: "additions", position: 4, key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }]);
     expect(everything()).not.toEqual(before);
@@ -47,7 +47,7 @@ describe("taking the last entry back", () => {
   });
 
   test("is refused, with nothing changed, once any of its cells was changed or its row moved", async () => {
-    const receipt = await appendRows([{ table: "readings", row: reading }, { table: "claims", row: claim }]);
+    const receipt = await editLog({ rows: [{ table: "readings", row: reading }, { table: "claims", row: claim }] });
     await typeInto("Claims", "Adjuster", 3, "Ann");
     const changed = everything();
     await expect(takeBack(receipt)).rejects.toThrow(/table Claims\) was changed since.*Nothing was changed.*Correct it in the sheet/);
@@ -61,8 +61,8 @@ describe("taking the last entry back", () => {
   });
 
   test("leaves a later row of somebody else where it is and blanks its own, which nothing counts any more", async () => {
-    const receipt = await appendRows([{ table: "readings", row: reading }]);
-    await appendRows([{ table: "readings", row: { ...reading, id: "R012", initials: "BB" } }]);
+    const receipt = await editLog({ rows: [{ table: "readings", row: reading }] });
+    await editLog({ rows: [{ table: "readings", row: { ...reading, id: "R012", initials: "BB" } }] });
     await takeBack(receipt);
     const readings = host.workbook.tables.named("Readings");
     expect(readings?.area.rows).toBe(13);

@@ -5,7 +5,7 @@ import { samplesFolder } from "../../../scripts/build-samples.ts";
 import { layOutTour } from "../../../scripts/tour/lay-out-tour.ts";
 import { tourFile } from "../../../scripts/tour/tour-workbook.ts";
 import { workOutPlan } from "../../../scripts/tour/work-out-plan.ts";
-import { cellAddress } from "../../../src/files/addresses.ts";
+import { cellAddress } from "../../../src/joblog/addresses.ts";
 import { storedFormula } from "../../../src/files/stored-formula.ts";
 import type { CellPlan } from "../../../src/joblog/plan.ts";
 import { openWorkbook } from "../excel/open-workbook.ts";

@@ -1,4 +1,4 @@
-import { cellAddress } from "../../../src/files/addresses.ts";
+import { cellAddress } from "../../../src/joblog/addresses.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
 import type { CellPlan, SheetPlan, TableColumnPlan, WorkbookPlan } from "../../../src/joblog/plan.ts";
 import { recalculated } from "./libre-office.ts";

@@ -1,11 +1,11 @@
 import { execFile } from "node:child_process";
 import { createRequire } from "node:module";
 import { promisify } from "node:util";
+import * as z from "zod";
 
-export interface Validation {
-  readonly ok: boolean;
-  readonly errors: readonly unknown[];
-}
+const validation = z.object({ ok: z.boolean(), errors: z.array(z.unknown()) });
+
+export type Validation = z.infer<typeof validation>;
 
 function programFile(): string | undefined {
   try {
@@ -27,5 +27,5 @@ export const hasOpenXmlValidator = program !== undefined;
 export async function validateFile(file: string): Promise<Validation> {
   if (program === undefined) throw new Error("The Open XML validator is not installed");
   const { stdout } = await promisify(execFile)(program, [file, "Office2019"], { maxBuffer: 1 << 26 });
-  return JSON.parse(stdout) as Validation;
+  return validation.parse(JSON.parse(stdout));
 }

@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { expect } from "vitest";
 import { samplesFolder } from "../../../scripts/build-samples.ts";
-import { cellAddress } from "../../../src/files/addresses.ts";
+import { cellAddress } from "../../../src/joblog/addresses.ts";
 import { storedFormula } from "../../../src/files/stored-formula.ts";
 import type { WorkbookPlan } from "../../../src/joblog/plan.ts";
 import { validateFile } from "./open-xml-validator.ts";

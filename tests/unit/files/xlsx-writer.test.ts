@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { KnownValue } from "../../../src/files/cell-value.ts";
-import { cellAddress } from "../../../src/files/addresses.ts";
+import { cellAddress } from "../../../src/joblog/addresses.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";

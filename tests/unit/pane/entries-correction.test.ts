@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { readLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import { findRow } from "../../../src/joblog/bath-facts.ts";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
-import { recordCorrection } from "../../../src/pane/actions/record-correction.ts";
+import { recordActionOf } from "../../../src/pane/actions/record-actions.ts";
 import { correctionEntry } from "../../../src/pane/entries/correction-entry.ts";
 import { rowNames } from "../../../src/pane/entries/correction-rows.ts";
 import type { Draft } from "../../../src/pane/entries/entry-form.ts";
@@ -49,7 +49,7 @@ describe("the correction form", () => {
     expect(problemsOf(filled)).toEqual([]);
     const before = findRow(log, "readings", "id", "R001")?.cells["temperature"];
     expect(said(filled)).toContain(`Sample: ${String(before)} becomes 77,5.`);
-    const receipt = await recordCorrection.run(filled.meaning);
+    const receipt = await recordActionOf("correction").run(filled.meaning);
     const after = findRow(await present(), "readings", "id", "R001")?.cells;
     expect(after?.["temperature"]).toBe(77.5);
     expect(after?.["note"]).toContain(`corrected 2027-03-08 08:50: Sample was ${String(before)} (misread)`);
@@ -106,6 +106,6 @@ describe("the correction form", () => {
       context.workbook.tables.getItem("Readings").columns.getItem("Reading").getDataBodyRange().getCell(0, 0).values = [["R099"]];
       await context.sync();
     });
-    await expect(recordCorrection.run(filled.meaning)).rejects.toThrow(/Reading \(Readings\) was changed since it was read/);
+    await expect(recordActionOf("correction").run(filled.meaning)).rejects.toThrow(/Reading \(Readings\) was changed since it was read/);
   });
 });

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { readLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import { findRow, rowFacts, type RowFacts } from "../../../src/joblog/bath-facts.ts";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
-import { recordAddition } from "../../../src/pane/actions/record-addition.ts";
+import { recordActionOf } from "../../../src/pane/actions/record-actions.ts";
 import { additionEntry } from "../../../src/pane/entries/addition-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
@@ -51,7 +51,7 @@ describe("the strength wanted of an open bath", () => {
     expect(Number(filled.values["amount"])).toBeCloseTo(wanted - 0.5, 3);
     expect(said(filled)).toMatch(/Strength wanted: 1\+36 becomes 1\+28; planned dose/);
     expect(filled.problems).toEqual([]);
-    const receipt = await recordAddition.run(filled.meaning);
+    const receipt = await recordActionOf("addition").run(filled.meaning);
     const raised = factsIn(await present());
     expect(raised.text("strength")).toBe("1+28");
     expect(raised.number("plannedDose")).toBeCloseTo(wanted, 6);
@@ -68,7 +68,7 @@ describe("the strength wanted of an open bath", () => {
       context.workbook.tables.getItem("Baths").columns.getItem("Strength wanted").getDataBodyRange().getCell(findRow(log, "baths", "bath", weak)?.position ?? 0, 0).values = [["1+30"]];
       await context.sync();
     });
-    await expect(recordAddition.run(filled.meaning)).rejects.toThrow(/Strength wanted \(Baths\) was changed since it was read: it holds "1\+30"\. Nothing was written/);
+    await expect(recordActionOf("addition").run(filled.meaning)).rejects.toThrow(/Strength wanted \(Baths\) was changed since it was read: it holds "1\+30"\. Nothing was written/);
     expect((await present()).rows.additions).toHaveLength(log.rows.additions.length);
   });
 

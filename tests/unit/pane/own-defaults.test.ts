@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { appendRows, buildLog, readLog } from "../../../src/excel/log-workbook.ts";
+import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
 import type { LogContent, LogRow, RowValue } from "../../../src/joblog/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
@@ -70,7 +70,7 @@ async function record(form: EntryForm, typed: Draft, now: string): Promise<Recor
   const before = await current();
   const filled = fill(form, before, { bath, when: now, ...typed }, now);
   if (filled.problems.length > 0 || filled.meaning.blocked !== undefined) throw new Error(`${form.title}: ${JSON.stringify([filled.problems, filled.meaning.blocked])}`);
-  await appendRows(filled.meaning.rows, filled.meaning.fills ?? [], filled.meaning.changes ?? []);
+  await editLog(filled.meaning);
   return { filled, text: said(filled), before, after: await current() };
 }
 

@@ -53,7 +53,7 @@ describe("a row of the shop's lists", () => {
   it("shows its computed figure while it is typed, and writes only what differs", () => {
     const { findings, changes } = rowForm(log, "US", "tanks", "T2").fill({ fillDepth: "12" });
     expect(words(findings)).toContain("Working volume 19.35 gal.");
-    expect(changes?.rows?.[0]?.cells).toEqual({ fillDepth: { before: 11.5, after: 12 } });
+    expect(changes?.changes?.[0]?.cells).toEqual({ fillDepth: { before: 11.5, after: 12 } });
   });
 
   it("names the baths that a changed tank or price works out anew", () => {
@@ -127,12 +127,35 @@ describe("the shop's defaults as a file", () => {
     expect(refusals(" ".repeat(1_000_001))).toMatch(/too large/);
   });
 
-  it("are refused whole, every fault with the name of its field", () => {
-    expect(refusals(text((file) => ({ ...file, limits: { ...file.limits, usualDrop: 9, speed: 1 } })))).toMatch(/Limits: "speed" is not known\.\nLimits, Drop allowed, pH: "9" is out of range/);
-    expect(refusals(text(withTank({ fillDepth: -1 })))).toMatch(/tank T1, Fill depth: "-1" is out of range/);
-    expect(refusals(text(withTank({ length: undefined, width: null })))).toMatch(/tank T1, Inside length: missing\.\ntank T1, Inside width: neither a number nor text/);
+  it("are refused whole, every fault with the file, the row and the field", () => {
+    expect(refusals(text((file) => ({ ...file, limits: { ...file.limits, usualDrop: 9, speed: 1 } })))).toMatch(
+      /^Shop defaults, limits, Drop allowed, pH: "9" is out of range.*\nShop defaults, limits: "speed" is not known\.$/);
+    expect(refusals(text(withTank({ fillDepth: -1 })))).toMatch(/^Shop defaults, tank T1, Fill depth: "-1" is out of range/);
+    expect(refusals(text(withTank({ length: undefined, width: null })))).toBe(
+      "Shop defaults, tank T1, Inside length: missing.\nShop defaults, tank T1, Inside width: neither a number nor text.");
+    expect(refusals(text(withTank({ length: "" })))).toBe("Shop defaults, tank T1, Inside length: missing.");
     expect(refusals(text(withTank({ tank: "*" })))).toMatch(/cannot be looked up/);
-    expect(refusals(text((file) => ({ ...file, tables: { ...file.tables, concentrates: [{ concentrate: "X", builder: "magic" }], people: [{ initials: "a" }, { initials: "A" }] } })))).toMatch(/"magic" is not one of unknown, hydroxide[^]*person A: stands twice/);
+    expect(refusals(text((file) => ({ ...file, tables: { ...file.tables, concentrates: [{ concentrate: "X", builder: "magic" }], people: [{ initials: "a" }, { initials: "A", name: true }] } })))).toMatch(
+      /^Shop defaults, concentrate X, .*"magic" is not one of unknown, hydroxide[^]*Shop defaults, person A, Name: neither a number nor text\.\nShop defaults, person A: stands twice\.$/);
+  });
+
+  it("are refused by the number of a row that has no name, and by a list that is none", () => {
+    const { tanks } = shopFile(log, "US").tables;
+    const withTanks = (given: unknown) => (file: ShopFile): unknown => ({ ...file, tables: { ...file.tables, tanks: given } });
+    expect(refusals(text(withTanks([tanks[0], { ...tanks[1], tank: undefined }])))).toBe("Shop defaults, tank 2, Tank: missing.");
+    expect(refusals(text(withTanks([tanks[0], 7])))).toBe("Shop defaults, tank 2: no entry.");
+    expect(refusals(text(withTanks({ tank: "T1" })))).toBe("Shop defaults, Tanks: no list.");
+    expect(refusals(text(withTanks(undefined)))).toBe("Shop defaults, Tanks: no list.");
+  });
+
+  it("are refused with limits that cross, whatever else is wrong with them", () => {
+    expect(refusals(text((file) => ({ ...file, limits: { ...file.limits, sewerLow: 10, sewerHigh: 6, usualDrop: 9 } })))).toMatch(
+      /Drop allowed[^]*\nShop defaults, limits, [^\n]*: 6 is not above 10, [^\n]*\.$/);
+  });
+
+  it("are refused with a name that is an object's own business", () => {
+    expect(refusals('{"kind":"Bathsheet shop defaults","version":1,"units":"US","limits":{"__proto__":{"usualDrop":1}},"tables":{"tanks":[],"waters":[],"concentrates":[],"people":[]}}')).toBe(
+      'Shop defaults, limits: "__proto__" is not known.');
   });
 });
 

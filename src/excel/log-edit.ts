@@ -1,0 +1,13 @@
+import type { BlankFill, NewRow } from "./append-ground.ts";
+import type { CellChange, RowChange } from "./cell-changes.ts";
+
+/** All that one act of a person writes to the log, in one batch. Plain data. */
+export interface LogEdit {
+  readonly rows?: readonly NewRow[];
+  /** Blank cells of earlier rows that it completes. */
+  readonly fills?: readonly BlankFill[];
+  /** Cells of earlier rows that it changes, each with what the log holds there now. */
+  readonly changes?: readonly RowChange[];
+  /** Named cells that it changes, by field. */
+  readonly fields?: Readonly<Record<string, CellChange>>;
+}
