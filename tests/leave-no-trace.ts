@@ -2,9 +2,11 @@
  * Files of a worker share its modules, and with them the global object: whatever a file puts there or in
  * the environment is taken away after it, so that no file can lean on one before it.
  */
+// Fills in what Node lacks of a page, once, when it is loaded: before the first look at the global object.
+import "@odoo/o-spreadsheet";
 import { afterAll } from "vitest";
 
-/** What Excel and the page would provide, and the channel that the grid library writes to. */
+/** What Excel and the page would provide. */
 const lent = ["Excel", "Office", "OfficeExtension", "CustomFunctions", "XMLSerializer", "DOMParser", "document"];
 
 const names = new Set(Object.getOwnPropertyNames(globalThis));
