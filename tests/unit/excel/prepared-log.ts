@@ -12,20 +12,29 @@ import { openWorkbook } from "./open-workbook.ts";
 import { changesBetween, typedCells, type TypedCells } from "./typed-cells.ts";
 
 /**
- * Logs that tests open as a shop opens yesterday's file: laid out once in a worker, saved, restored for
+ * A log that tests open as a shop opens yesterday's file: laid out once in a worker, saved, restored for
  * every test. To build 18 sheets takes ten times as long as to restore them.
  */
-interface PreparedLog {
-  readonly saved: SavedWorkbook;
+interface Start {
+  readonly content: LogContent;
+  readonly system: UnitSystem;
   readonly typed: TypedCells;
 }
 
 const emptyLog: LogContent = { fields: {}, rows: {} };
 
-const prepared = new Map<string, Promise<PreparedLog>>();
+const starts = new Map<string, Start>();
+const saved = new Map<Start, Promise<SavedWorkbook>>();
 
 function typedFor(content: LogContent, system: UnitSystem): TypedCells {
   return typedCells(layOut(jobLog, { system }, content));
+}
+
+function startFrom(content: LogContent, system: UnitSystem): Start {
+  const key = JSON.stringify([system, content]);
+  const start = starts.get(key) ?? { content, system, typed: typedFor(content, system) };
+  starts.set(key, start);
+  return start;
 }
 
 async function build(content: LogContent, system: UnitSystem): Promise<Host> {
@@ -34,44 +43,40 @@ async function build(content: LogContent, system: UnitSystem): Promise<Host> {
   return host;
 }
 
-async function prepare(content: LogContent, system: UnitSystem): Promise<PreparedLog> {
-  const host = content === emptyLog ? await build(content, system) : await openFrom(emptyLog, content, system);
-  return { saved: host.save(), typed: typedFor(content, system) };
+async function save(start: Start): Promise<SavedWorkbook> {
+  const { content, system, typed } = start;
+  const empty = startFrom(emptyLog, system);
+  const host = start === empty ? await build(content, system) : await openFrom(empty, content, typed);
+  return host.save();
 }
 
-function preparedLog(content: LogContent, system: UnitSystem): Promise<PreparedLog> {
-  const key = JSON.stringify([system, content]);
-  const found = prepared.get(key) ?? prepare(content, system);
-  prepared.set(key, found);
+function savedOnce(start: Start): Promise<SavedWorkbook> {
+  const found = saved.get(start) ?? save(start);
+  saved.set(start, found);
   return found;
 }
 
-/** Restores a prepared log and types the rest into it, with the same writing that the pane uses; builds anew what cannot be typed so. */
-async function openFrom(start: LogContent, content: LogContent, system: UnitSystem): Promise<Host> {
-  const { saved, typed } = await preparedLog(start, system);
-  const changes = changesBetween(typed, typedFor(content, system));
-  if (changes === undefined) return build(content, system);
+/** Restores a saved log and types the rest into it, with the same writing that the pane uses; builds anew what cannot be typed so. */
+async function openFrom(start: Start, content: LogContent, wanted: TypedCells): Promise<Host> {
+  const changes = changesBetween(start.typed, wanted);
+  if (changes === undefined) return build(content, start.system);
+  const workbook = await savedOnce(start);
   const host = openWorkbook();
-  host.restore(saved);
+  host.restore(workbook);
   if (changes.cells > 0) await changeLog(changes);
   return host;
 }
 
-/** How many cells must be typed to come from one content to another; Infinity where that is no way there. */
-function distance(from: LogContent, to: TypedCells, system: UnitSystem): number {
-  return changesBetween(typedFor(from, system), to)?.cells ?? Infinity;
-}
-
 /**
- * Opens a workbook with a log of this content in the stand-in. It starts from the nearest prepared log:
- * an empty one, the demo days, or one of `starts`, which are prepared when they are first wanted.
+ * Opens a workbook with a log of this content in the stand-in. It starts from the log that leaves the
+ * fewest cells to type: an empty one, the demo days, or one of `others`, saved when they are first wanted.
  */
-export async function openLog(content: LogContent, system: UnitSystem = "US", starts: readonly LogContent[] = []): Promise<Host> {
+export async function openLog(content: LogContent, system: UnitSystem = "US", others: readonly LogContent[] = []): Promise<Host> {
   const wanted = typedFor(content, system);
-  const nearest = [emptyLog, firstTwoDays, ...starts]
-    .map((start) => ({ start, cells: distance(start, wanted, system) }))
-    .reduce((best, one) => (one.cells < best.cells ? one : best));
-  return openFrom(nearest.start, content, system);
+  const toType = (start: Start): number => changesBetween(start.typed, wanted)?.cells ?? Infinity;
+  const candidates = [firstTwoDays, ...others].map((one) => startFrom(one, system));
+  const nearest = candidates.reduce((best, one) => (toType(one) < toType(best) ? one : best), startFrom(emptyLog, system));
+  return openFrom(nearest, content, wanted);
 }
 
 /** The same, and what its formulas made of it. */
