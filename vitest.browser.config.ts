@@ -1,10 +1,16 @@
 import { defineConfig } from "vitest/config";
+import { slowFirst } from "./tests/slow-first.ts";
 
 export default defineConfig({
   test: {
     include: ["tests/e2e/**/*.test.ts"],
-    fileParallelism: false,
     testTimeout: 120_000,
     hookTimeout: 60_000,
+    // A page answers later where two browsers share the machine.
+    expect: { poll: { timeout: 15_000 } },
+    isolate: false,
+    // Each file has a server and a browser of its own. A browser is several processes already.
+    maxWorkers: 2,
+    sequence: { sequencer: slowFirst("pane-accessibility", "forms-accessibility", "reference-page", "first-two-days", "first-run") },
   },
 });

@@ -1,12 +1,19 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
+import { slowFirst } from "./tests/slow-first.ts";
 
 export default defineConfig({
   test: {
-    setupFiles: ["tests/setup/random-seeds.ts"],
     include: ["tests/{unit,reference,property,contract,demo-week}/**/*.test.ts"],
-    // Many tests build a whole log in the grid, which takes seconds, and more on a busy machine.
+    // Many tests open a whole log in the grid, which takes seconds, and more on a busy machine.
     testTimeout: 120_000,
     hookTimeout: 120_000,
     reporters: ["default"],
+    // Files of a worker share the modules they load: to load and warm them took half of the time.
+    isolate: false,
+    setupFiles: ["tests/setup/random-seeds.ts", "tests/leave-no-trace.ts"],
+    // Without a number it would be one fewer than the processors, so a single one where there are two.
+    maxWorkers: Math.max(2, availableParallelism()),
+    sequence: { sequencer: slowFirst("demo-week", "upgrade-log", "log-workbook", "record-traffic", "log-behavior", "hostile-entries", "take-back", "adopt-sheet", "next-step") },
   },
 });

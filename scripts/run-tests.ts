@@ -3,56 +3,55 @@ import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import path from "node:path";
 import { ensureBrowser } from "./find-browser.ts";
 import { projectFolder } from "./project.ts";
+import { minutesSince, runSideBySide, type Program } from "./side-by-side.ts";
+import { countTests, sayLeftOut, type Counts, type TestReport } from "./test-counts.ts";
 
 /**
- * Everything that must hold before a change lands: checks first, the build and its size, then the tests.
- * A check counts as one; a test counts as one. Ends with "N passed, N failed" alone on a line.
+ * Everything that must hold before a change lands: the checks beside the build, the build's size, then the
+ * tests. A check counts as one; a test counts as one. Ends with "N passed, N failed" alone on a line.
  */
-interface Count {
-  passed: number;
-  failed: number;
-}
+const build: Program = { title: "build", command: ["tsx", "scripts/build.ts"] };
 
-interface TestReport {
-  readonly numPassedTests: number;
-  readonly numFailedTests: number;
-  readonly numFailedTestSuites: number;
-  readonly numPendingTests: number;
-  readonly numTodoTests: number;
-}
+/** The longest first. */
+const checks: readonly Program[] = [
+  { title: "lint", command: ["eslint", ".", "--max-warnings=0"] },
+  { title: "types", command: ["tsc", "-p", "tsconfig.json"] },
+  { title: "types of the pure folders, without DOM, Node or Office", command: ["tsc", "-p", "tsconfig.pure.json"] },
+  { title: "import rules", command: ["depcruise", "src", "functions", "scripts", "tests", "--config", ".dependency-cruiser.cjs"] },
+  { title: "nothing unused", command: ["knip"] },
+];
+
+const sizes: Program = { title: "size budget", command: ["tsx", "scripts/check-sizes.ts"] };
 
 const results = path.join(projectFolder, "test-results");
+const counts: Counts[] = [];
+const minutes: Record<string, number> = {};
+const start = performance.now();
 
-function run(command: string, ...argumentList: string[]): boolean {
-  const { status } = spawnSync("npx", ["--no-install", command, ...argumentList], {
+async function runPrograms(...programs: readonly Program[]): Promise<boolean> {
+  const ended = await runSideBySide(programs);
+  const passed = ended.filter((one) => one.passed).length;
+  counts.push({ passed, failed: ended.length - passed, leftOut: [] });
+  for (const one of ended) if (one.title === build.title) minutes["build"] = one.minutes;
+  return ended.every((one) => one.passed || one.title !== build.title);
+}
+
+function runTests(part: string, title: string, config: string): void {
+  console.log(`\n== ${title}`);
+  const from = performance.now();
+  const file = path.join(results, `${config}.json`);
+  const { status } = spawnSync("npx", ["--no-install", "vitest", "run", "--config", config, "--reporter=default", "--reporter=json", `--outputFile=${file}`], {
     cwd: projectFolder,
     stdio: ["ignore", "inherit", "inherit"],
     shell: process.platform === "win32",
   });
-  return status === 0;
-}
-
-function check(title: string, command: string, ...argumentList: string[]): Count {
-  console.log(`\n== ${title}`);
-  const passed = run(command, ...argumentList);
-  console.log(`${passed ? "ok" : "FAILED"}: ${title}`);
-  return passed ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
-}
-
-/** A file that could not even be collected counts as a failure, and so does a test that was left out. */
-function tests(title: string, config: string): Count {
-  console.log(`\n== ${title}`);
-  const file = path.join(results, `${config}.json`);
-  const passed = run("vitest", "run", "--config", config, "--reporter=default", "--reporter=json", `--outputFile=${file}`);
-  let report: TestReport;
+  minutes[part] = minutesSince(from);
   try {
-    report = JSON.parse(readFileSync(file, "utf8")) as TestReport;
+    counts.push(countTests(JSON.parse(readFileSync(file, "utf8")) as TestReport, status === 0));
   } catch {
     console.log(`FAILED: ${title} left no report`);
-    return { passed: 0, failed: 1 };
+    counts.push({ passed: 0, failed: 1, leftOut: [] });
   }
-  const failed = report.numFailedTests + report.numPendingTests + report.numTodoTests;
-  return { passed: report.numPassedTests, failed: passed ? failed : Math.max(failed, report.numFailedTestSuites, 1) };
 }
 
 rmSync(results, { recursive: true, force: true });
@@ -65,22 +64,17 @@ try {
   process.exit(1);
 }
 
-const counts: Count[] = [
-  check("types", "tsc", "-p", "tsconfig.json"),
-  check("types of the pure folders, without DOM, Node or Office", "tsc", "-p", "tsconfig.pure.json"),
-  check("lint", "eslint", ".", "--max-warnings=0"),
-  check("import rules", "depcruise", "src", "functions", "scripts", "tests", "--config", ".dependency-cruiser.cjs"),
-  check("nothing unused", "knip"),
-];
-const built = check("build", "tsx", "scripts/build.ts");
-counts.push(built);
-if (built.failed === 0) counts.push(check("size budget", "tsx", "scripts/check-sizes.ts"));
+const built = await runPrograms(build, ...checks);
+if (built) await runPrograms(sizes);
+minutes["checks"] = minutesSince(start);
 if (!process.argv.includes("--checks-only")) {
-  counts.push(tests("unit, reference, property and contract tests", "vitest.config.ts"));
-  if (built.failed === 0) counts.push(tests("browser tests", "vitest.browser.config.ts"));
+  runTests("unit", "unit, reference, property and contract tests", "vitest.config.ts");
+  if (built) runTests("browser", "browser tests", "vitest.browser.config.ts");
 }
+minutes["all"] = minutesSince(start);
 
-const passed = counts.reduce((sum, count) => sum + count.passed, 0);
-const failed = counts.reduce((sum, count) => sum + count.failed, 0);
-console.log(`\n${passed} passed, ${failed} failed`);
-process.exitCode = failed === 0 ? 0 : 1;
+const sum = (of: "passed" | "failed"): number => counts.reduce((all, count) => all + count[of], 0);
+const leftOut = sayLeftOut(counts.flatMap((count) => count.leftOut));
+const spent = ["checks", "build", "unit", "browser", "all"].flatMap((part) => (minutes[part] === undefined ? [] : [`${part} ${minutes[part].toFixed(1)}`]));
+console.log(["", ...(leftOut === undefined ? [] : [leftOut]), `minutes: ${spent.join(", ")}`, `${String(sum("passed"))} passed, ${String(sum("failed"))} failed`].join("\n"));
+process.exitCode = sum("failed") === 0 ? 0 : 1;

@@ -2,8 +2,6 @@ import { answerCell } from "../../src/excel/cell-boundary.ts";
 import { CustomFunctionError, errorCodes } from "../../src/workbench/host/functions/custom-functions.ts";
 import type { CellMatrix, CellValue, WorksheetFunction } from "../../functions/define-function.ts";
 
-Object.assign(globalThis, { CustomFunctions: { Error: CustomFunctionError, ErrorCode: errorCodes } });
-
 export type Outcome = { readonly answer: CellValue | CellMatrix } | { readonly error: string; readonly message: string };
 
 /** Freezes ranges and cell objects, so that whoever writes into an argument fails. */
@@ -15,6 +13,7 @@ export function frozen<Received>(received: Received): Received {
 
 /** Calls a function as Excel would; anything thrown but CustomFunctions.Error is thrown on. */
 export function call(fn: WorksheetFunction, cells: readonly unknown[]): Outcome {
+  Object.assign(globalThis, { CustomFunctions: { Error: CustomFunctionError, ErrorCode: errorCodes } });
   const invocation = { functionName: fn.id };
   try {
     return { answer: answerCell(fn, [...cells.map((cell) => frozen(cell)), ...Array<undefined>(fn.arguments.length - cells.length).fill(undefined), invocation]) };

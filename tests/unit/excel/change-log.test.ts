@@ -1,14 +1,11 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
+import { editLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
-import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { openLog } from "./prepared-log.ts";
 
 beforeEach(async () => {
-  openWorkbook();
-  await buildLog(layOut(jobLog, { system: "US" }, firstTwoDays));
+  await openLog(firstTwoDays);
 }, 90_000);
 
 async function log(): Promise<LogSnapshot> {

@@ -1,12 +1,9 @@
-import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
-import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
 import { serialOf } from "../../../src/pane/fields/moments.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { logOf } from "./prepared-log.ts";
 
 /** An Excel serial number of the demo week: `moment("2027-03-01T09:45")`. */
 export function moment(text: string): number {
@@ -27,11 +24,7 @@ function contentUntil(until: number, extra: Extra): LogContent {
   return { fields: firstTwoDays.fields, rows: Object.fromEntries(rows) };
 }
 
-/** Builds that log in a fresh workbook of the stand-in and reads what its formulas made of it. */
-export async function demoLog(until: string, extra: Extra = {}): Promise<LogSnapshot> {
-  openWorkbook();
-  await buildLog(layOut(jobLog, { system: "US" }, contentUntil(moment(until), extra)));
-  const log = await readLog();
-  if (log === undefined) throw new Error("The workbook holds no log.");
-  return log;
+/** Opens that log in a fresh workbook of the stand-in and reads what its formulas made of it. */
+export function demoLog(until: string, extra: Extra = {}): Promise<LogSnapshot> {
+  return logOf(contentUntil(moment(until), extra));
 }

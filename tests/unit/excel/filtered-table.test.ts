@@ -1,18 +1,17 @@
 import { beforeEach, expect, test } from "vitest";
-import { buildLog, editLog, readLog, repairFormulas, takeBack } from "../../../src/excel/log-workbook.ts";
+import { editLog, readLog, repairFormulas, takeBack } from "../../../src/excel/log-workbook.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { openLog } from "./prepared-log.ts";
 
 const plan = layOut(jobLog, { system: "US" }, firstTwoDays);
 
 let host: Host;
 
 beforeEach(async () => {
-  host = openWorkbook();
-  await buildLog(plan);
+  host = await openLog(firstTwoDays);
 }, 30_000);
 
 /** Hides every row of the readings but those of one purpose, as a person does with the filter button. */

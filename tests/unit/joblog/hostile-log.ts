@@ -1,11 +1,8 @@
-import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { demoBath as bath, moment } from "../../../src/joblog/demo-week-times.ts";
-import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
-import { openWorkbook } from "../excel/open-workbook.ts";
+import { logOf } from "../excel/prepared-log.ts";
 import { weekWith } from "./week-of-sheets.ts";
 
 /** The invented week with something on every sheet that reckons. */
@@ -37,12 +34,8 @@ export function weekWhere(change: Readonly<Partial<Record<TableId, (row: LogRow,
   return { fields: fullWeek.fields, rows: Object.fromEntries(rows) };
 }
 
-export async function logOf(content: LogContent): Promise<LogSnapshot> {
-  openWorkbook();
-  await buildLog(layOut(jobLog, { system: "US" }, content));
-  const log = await readLog();
-  if (log === undefined) throw new Error("The log was built but cannot be read.");
-  return log;
+export function weekOf(content: LogContent, start: LogContent = fullWeek): Promise<LogSnapshot> {
+  return logOf(content, "US", [start]);
 }
 
 /** Cells and fields that show an error; a chart passes over its #N/A. */

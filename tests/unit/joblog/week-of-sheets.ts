@@ -22,3 +22,6 @@ export function weekWith(fields: LogContent["fields"] = {}, rows: LogContent["ro
     },
   };
 }
+
+/** What tests of the week start from: all of it, and without what tests of single items leave out. */
+export const weekStarts: readonly LogContent[] = [weekWith(), weekWith({}, { items: [], readings: [], benchTests: [] })];

@@ -1,11 +1,11 @@
-import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/lay-out.ts";
 import { findField, findTable } from "../../../src/joblog/references.ts";
-import { openWorkbook } from "../excel/open-workbook.ts";
+import { logOf, openLog } from "../excel/prepared-log.ts";
+import { weekStarts } from "./week-of-sheets.ts";
 
 export interface WorkedLog {
   /** What a cell shows, "" for nothing; the row by its first column. */
@@ -13,12 +13,9 @@ export interface WorkedLog {
   readonly field: (id: string) => unknown;
 }
 
-/** Builds a log in the stand-in host and lets the formulas work it out. */
+/** Opens a log in the stand-in host and lets the formulas work it out. */
 export async function workedLog(content: LogContent, system: "US" | "metric" = "US"): Promise<WorkedLog> {
-  openWorkbook();
-  await buildLog(layOut(jobLog, { system }, content));
-  const log = await readLog();
-  if (log === undefined) throw new Error("The log was built but cannot be read.");
+  const log = await logOf(content, system, weekStarts);
   return {
     cell: (table, key, column) => {
       const row = log.rows[table].find((one) => String(one.cells[findTable(jobLog, table).columns[0]?.id ?? ""]) === key);
@@ -42,9 +39,9 @@ export function demoRowsAnd(table: TableId, ...more: readonly LogRow[]): readonl
 
 /** Every text or number that computed cells of an empty log show, with the column's id. */
 export async function shownByEmptyLog(system: "US" | "metric"): Promise<readonly string[]> {
-  const host = openWorkbook();
-  const plan = layOut(jobLog, { system }, { fields: {}, rows: {} });
-  await buildLog(plan);
+  const empty: LogContent = { fields: {}, rows: {} };
+  const plan = layOut(jobLog, { system }, empty);
+  const host = await openLog(empty, system);
   return plan.sheets.flatMap((sheet) => {
     const values = host.values(sheet.name);
     return sheet.tables.flatMap((table) => table.columns.flatMap((column, index) => {

@@ -1,13 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
-import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
 import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
 import { chargeEntry } from "../../../src/pane/entries/charge-entry.ts";
 import type { Draft } from "../../../src/pane/entries/entry-form.ts";
 import { fillForm } from "../../../src/pane/entries/fill-form.ts";
 import { fillStart } from "../../../src/pane/entries/start-entry.ts";
-import { openWorkbook } from "../excel/open-workbook.ts";
+import { logOf } from "../excel/prepared-log.ts";
 
 const typed: Draft = {
   shop: "Quillhaven Contents Works",
@@ -24,9 +21,7 @@ const typed: Draft = {
 let log: LogSnapshot | undefined;
 
 beforeAll(async () => {
-  openWorkbook();
-  await buildLog(layOut(jobLog, { system: "metric" }, fillStart(typed, "metric", "2027-03-01").content));
-  log = await readLog();
+  log = await logOf(fillStart(typed, "metric", "2027-03-01").content, "metric");
 });
 
 describe("a log in metric units, started from the form", () => {

@@ -2,8 +2,6 @@ import * as library from "@odoo/o-spreadsheet";
 import { createHost, type Host } from "../../../src/workbench/host/create-host.ts";
 import type { FunctionsMetadata } from "../../../src/workbench/host/functions/metadata.ts";
 
-console.debug = (): void => undefined;
-
 /** Small functions that show what they were handed. */
 const metadata: FunctionsMetadata = {
   functions: [
@@ -18,6 +16,8 @@ const metadata: FunctionsMetadata = {
 
 /** A host with a blank workbook of one sheet, Sheet1, and the functions above. */
 export function testHost(): Host {
+  // The grid library reports every model it makes.
+  console.debug = (): void => undefined;
   const host = createHost(library);
   const { CustomFunctions: custom } = host;
   host.loadFunctions(metadata);

@@ -1,14 +1,13 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { buildLog, readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
+import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import { Cancelled } from "../../../../src/excel/log-problems.ts";
 import { joinReceipts, type Receipt } from "../../../../src/excel/receipt.ts";
 import { mostColumns, mostRows, readActiveSheet } from "../../../../src/excel/read-active-sheet.ts";
 import { firstTwoDays } from "../../../demo-days/demo-week.ts";
-import { jobLog } from "../../../../src/joblog/job-log.ts";
-import { layOut } from "../../../../src/joblog/lay-out.ts";
 import { adoptSheet } from "../../../../src/pane/actions/adopt-sheet.ts";
 import type { Adoption } from "../../../../src/pane/adopt/adopt-rows.ts";
 import { openWorkbook } from "../../excel/open-workbook.ts";
+import { openLog } from "../../excel/prepared-log.ts";
 
 /** That many readings, a minute apart. */
 function readings(count: number): Adoption {
@@ -29,8 +28,7 @@ async function held(): Promise<{ readonly readings: number; readonly claims: rea
 
 describe("writing adopted rows", { timeout: 90_000 }, () => {
   beforeEach(async () => {
-    openWorkbook();
-    await buildLog(layOut(jobLog, { system: "US" }, firstTwoDays));
+    await openLog(firstTwoDays);
   });
 
   test("goes batch by batch, new names once, and tells how far it is", async () => {

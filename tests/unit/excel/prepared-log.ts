@@ -1,0 +1,87 @@
+import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
+import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
+import type { LogContent } from "../../../src/joblog/definition.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { Host } from "../../../src/workbench/host/create-host.ts";
+import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
+import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { openWorkbook } from "./open-workbook.ts";
+import { changesBetween, typedCells, type TypedCells } from "./typed-cells.ts";
+
+/**
+ * A log that tests open as a shop opens yesterday's file: laid out once in a worker, saved, restored for
+ * every test. To build 18 sheets takes ten times as long as to restore them.
+ */
+interface Start {
+  readonly content: LogContent;
+  readonly system: UnitSystem;
+  readonly typed: TypedCells;
+}
+
+const emptyLog: LogContent = { fields: {}, rows: {} };
+
+const starts = new Map<string, Start>();
+const saved = new Map<Start, Promise<SavedWorkbook>>();
+
+function typedFor(content: LogContent, system: UnitSystem): TypedCells {
+  return typedCells(layOut(jobLog, { system }, content));
+}
+
+function startFrom(content: LogContent, system: UnitSystem): Start {
+  const key = JSON.stringify([system, content]);
+  const start = starts.get(key) ?? { content, system, typed: typedFor(content, system) };
+  starts.set(key, start);
+  return start;
+}
+
+async function build(content: LogContent, system: UnitSystem): Promise<Host> {
+  const host = openWorkbook();
+  await buildLog(layOut(jobLog, { system }, content));
+  return host;
+}
+
+async function save(start: Start): Promise<SavedWorkbook> {
+  const { content, system, typed } = start;
+  const empty = startFrom(emptyLog, system);
+  const host = start === empty ? await build(content, system) : await openFrom(empty, content, typed);
+  return host.save();
+}
+
+function savedOnce(start: Start): Promise<SavedWorkbook> {
+  const found = saved.get(start) ?? save(start);
+  saved.set(start, found);
+  return found;
+}
+
+/** Restores a saved log and types the rest into it, with the same writing that the pane uses; builds anew what cannot be typed so. */
+async function openFrom(start: Start, content: LogContent, wanted: TypedCells): Promise<Host> {
+  const changes = changesBetween(start.typed, wanted);
+  if (changes === undefined) return build(content, start.system);
+  const workbook = await savedOnce(start);
+  const host = openWorkbook();
+  host.restore(workbook);
+  if (changes.cells > 0) await editLog(changes);
+  return host;
+}
+
+/**
+ * Opens a workbook with a log of this content in the stand-in. It starts from the log that leaves the
+ * fewest cells to type: an empty one, the demo days, or one of `others`, saved when they are first wanted.
+ */
+export async function openLog(content: LogContent, system: UnitSystem = "US", others: readonly LogContent[] = []): Promise<Host> {
+  const wanted = typedFor(content, system);
+  const toType = (start: Start): number => changesBetween(start.typed, wanted)?.cells ?? Infinity;
+  const candidates = [firstTwoDays, ...others].map((one) => startFrom(one, system));
+  const nearest = candidates.reduce((best, one) => (toType(one) < toType(best) ? one : best), startFrom(emptyLog, system));
+  return openFrom(nearest, content, wanted);
+}
+
+/** The same, and what its formulas made of it. */
+export async function logOf(...given: Parameters<typeof openLog>): Promise<LogSnapshot> {
+  await openLog(...given);
+  const log = await readLog();
+  if (log === undefined) throw new Error("The workbook holds no log.");
+  return log;
+}
