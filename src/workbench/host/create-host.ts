@@ -16,6 +16,7 @@ import { makeOffice } from "./office.ts";
 import { restoreWorkbook, saveWorkbook, type SavedWorkbook } from "./save.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
+import { spareNeedlessTableWork } from "./workbook/grid-tables.ts";
 import { Workbook } from "./workbook/workbook.ts";
 
 export interface HostOptions {
@@ -53,6 +54,7 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
   ensureGroupBy();
   prepareLibrary(library);
   registerBatchCommand(library);
+  spareNeedlessTableWork(library);
   registerRound(library);
   let evaluationDue = false;
   const evaluate = (): void => {
