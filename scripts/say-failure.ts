@@ -3,7 +3,9 @@ export async function sayFailure(work: () => Promise<void>): Promise<void> {
   try {
     await work();
   } catch (error) {
-    console.error(error instanceof Error ? error.message : error);
+    // Loaded only now, as it brings more with it than a start has time for.
+    const { logErrorMessage } = await import("office-addin-cli");
+    logErrorMessage(error);
     process.exit(1);
   }
 }
