@@ -4,8 +4,9 @@ export async function sayFailure(work: () => Promise<void>): Promise<void> {
     await work();
   } catch (error) {
     // Loaded only now, as it brings more with it than a start has time for.
-    const { logErrorMessage } = await import("office-addin-cli");
-    logErrorMessage(error);
+    const officeTools = await import("office-addin-cli");
+    // eslint-disable-next-line @typescript-eslint/no-deprecated -- Its tag means a parameter that is gone, not the function.
+    officeTools.logErrorMessage(error);
     process.exit(1);
   }
 }
