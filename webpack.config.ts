@@ -1,5 +1,6 @@
 import path from "node:path";
 import CopyPlugin from "copy-webpack-plugin";
+import MinimizerPlugin from "minimizer-webpack-plugin";
 import webpack from "webpack";
 
 const root = import.meta.dirname;
@@ -54,22 +55,16 @@ const pages = [
   { from: "LICENSE", to: "LICENSE.txt", toType: "file" as const },
 ];
 
-/** The bundles of the add-in and of the workbench. `functions.js` shares no module instance with the pane.
- * What several of the pane's later views need comes once, with the first of them. */
-export function configuration(mode: "production" | "development"): webpack.Configuration {
+type Mode = "production" | "development";
+
+function common(mode: Mode, entry: Record<string, string>): webpack.Configuration {
   return {
     mode,
     context: root,
     target: ["web", "es2022"],
     devtool: mode === "development" ? "source-map" : false,
-    entry: {
-      functions: "./src/excel/functions-entry.ts",
-      taskpane: "./src/pane/entry.tsx",
-      workbench: "./src/workbench/entry.ts",
-      "office-stand-in": "./src/workbench/stand-in-entry.ts",
-      "service-worker": "./src/workbench/service-worker.ts",
-    },
-    output: { path: path.join(root, "dist"), filename: "[name].js", chunkFilename: "[name].js", clean: true },
+    entry,
+    output: { path: path.join(root, "dist"), filename: "[name].js", chunkFilename: "[name].js" },
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {
       rules: [
@@ -80,10 +75,27 @@ export function configuration(mode: "production" | "development"): webpack.Confi
       ],
     },
     optimization: {
+      minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify })],
       splitChunks: { chunks: "async", cacheGroups: { default: false, defaultVendors: false, shared: { name: "pane-shared", minChunks: 2 } } },
       runtimeChunk: false,
     },
     performance: { hints: false },
-    plugins: [new CopyPlugin({ patterns: [...pages, ...vendorFiles] })],
   };
+}
+
+/** The bundle of the worksheet functions; it shares no module instance with the pane. */
+export function functionsBundle(mode: Mode): webpack.Configuration {
+  return common(mode, { functions: "./src/excel/functions-entry.ts" });
+}
+
+/** The other bundles of the add-in and of the workbench, and the files beside them.
+ * What several of the pane's later views need comes once, with the first of them. */
+export function addInBundles(mode: Mode): webpack.Configuration {
+  const entry = {
+    taskpane: "./src/pane/entry.tsx",
+    workbench: "./src/workbench/entry.ts",
+    "office-stand-in": "./src/workbench/stand-in-entry.ts",
+    "service-worker": "./src/workbench/service-worker.ts",
+  };
+  return { ...common(mode, entry), plugins: [new CopyPlugin({ patterns: [...pages, ...vendorFiles] })] };
 }

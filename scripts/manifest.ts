@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { XMLParser } from "fast-xml-parser";
+import { OfficeAddinManifest } from "office-addin-manifest";
 import { projectFolder } from "./project.ts";
 
 const developmentAddress = "https://localhost:3000";
@@ -10,15 +11,14 @@ export function manifestFor(address: string): string {
   return readFileSync(path.join(projectFolder, "manifest.xml"), "utf8").replaceAll(developmentAddress, address);
 }
 
-type XmlNode = { readonly name: string; readonly attributes: Readonly<Record<string, string>>; readonly children: readonly XmlNode[]; readonly text: string };
+type XmlNode = { readonly name: string; readonly attributes: Readonly<Record<string, string>>; readonly children: readonly XmlNode[] };
 
 function nodesOf(parsed: readonly Record<string, unknown>[]): XmlNode[] {
   return parsed.flatMap((entry) => {
     const name = Object.keys(entry).find((key) => key !== ":@" && !key.startsWith("?"));
     if (name === undefined || name === "#text") return [];
     const inner = entry[name] as readonly Record<string, unknown>[];
-    const text = inner.map((child) => child["#text"]).filter((part) => typeof part === "string" || typeof part === "number").join("");
-    return [{ name, attributes: (entry[":@"] ?? {}) as Record<string, string>, children: nodesOf(inner), text }];
+    return [{ name, attributes: (entry[":@"] ?? {}) as Record<string, string>, children: nodesOf(inner) }];
   });
 }
 
@@ -55,9 +55,16 @@ export function manifestFaults(xml: string): string[] {
     const sizes = icon.children.map((child) => child.attributes["size"]);
     for (const size of ["16", "32", "80"]) if (!sizes.includes(size)) faults.push(`an Icon has no ${size} px image`);
   }
+  return faults;
+}
 
-  const id = nodes.find((node) => node.name === "Id")?.text ?? "";
+/** What is wrong with who a manifest file says the add-in is: its GUID, its version against the package's, its host. */
+export async function identityFaults(file: string, packageVersion: string): Promise<string[]> {
+  const { id = "", version = "", hosts = [] } = await OfficeAddinManifest.readManifestFile(file);
+  const faults: string[] = [];
   if (!/^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/.test(id)) faults.push(`Id ${id} is not a GUID in lower case`);
+  if (version !== `${packageVersion}.0`) faults.push(`Version is ${version} where package.json has ${packageVersion}`);
+  if (hosts.join() !== "Workbook") faults.push(`the hosts are ${hosts.join(", ")} and not Excel alone`);
   return faults;
 }
 

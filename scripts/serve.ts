@@ -31,7 +31,7 @@ function headers(response: { setHeader(name: string, value: string): unknown }):
  * port is taken.
  */
 export async function serve(port: number, certificate?: Certificate): Promise<{ address: string; close: () => Promise<void> }> {
-  const files = sirv(distFolder, { dev: true, setHeaders: headers });
+  const files = sirv(distFolder, { dev: true, gzip: true, setHeaders: headers });
   const listener: RequestListener = (request, response) => {
     files(request, response, () => {
       response.writeHead(404, { "Content-Type": "text/plain" });

@@ -1,5 +1,8 @@
+import path from "node:path";
+import { OfficeAddinManifest } from "office-addin-manifest";
 import { build } from "./build.ts";
 import { developmentCertificate } from "./development-certificate.ts";
+import { distFolder } from "./project.ts";
 import { sayFailure } from "./say-failure.ts";
 import { portFromEnvironment, serve } from "./serve.ts";
 
@@ -19,6 +22,7 @@ await sayFailure(async () => {
   const certificate = await developmentCertificate();
   const { address } = await serve(port, certificate);
   await build();
-  console.log(`\nThe add-in is served from ${address}  (stop it with Ctrl+C)${sideLoading}`);
+  const { displayName = "The add-in", version = "" } = await OfficeAddinManifest.readManifestFile(path.join(distFolder, "manifest.xml"));
+  console.log(`\n${displayName} ${version} is served from ${address}  (stop it with Ctrl+C)${sideLoading}`);
   if (certificate.trustByHand !== undefined) console.log(`Tell the browser or Excel to trust ${certificate.trustByHand} first.`);
 });

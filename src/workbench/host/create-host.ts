@@ -17,6 +17,7 @@ import { makeOffice } from "./office.ts";
 import { restoreWorkbook, saveWorkbook, type SavedWorkbook } from "./save.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
+import { spareNeedlessTableWork } from "./workbook/grid-tables.ts";
 import { Workbook } from "./workbook/workbook.ts";
 
 export interface HostOptions {
@@ -54,6 +55,7 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
   ensureGroupBy();
   prepareLibrary(library);
   registerBatchCommand(library);
+  spareNeedlessTableWork(library);
   registerRound(library);
   registerJoining(library);
   let evaluationDue = false;

@@ -27,7 +27,8 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
   protected fetch(property: string, area: Area, workbook: Workbook): unknown {
     const each = (read: (cell: Cell) => unknown, blank: unknown): unknown[][] => {
       this.requests.traffic.cellsRead += area.rows * area.columns;
-      return mapArea(area, (cell) => (workbook.grid.clip({ ...cell, rows: 1, columns: 1 }) === undefined ? blank : read(cell)));
+      const size = workbook.grid.sizeOf(area.sheet);
+      return mapArea(area, (cell) => (cell.row < size.rows && cell.column < size.columns ? read(cell) : blank));
     };
     switch (property) {
       case "values": return each((cell) => workbook.cells.value(cell), "");

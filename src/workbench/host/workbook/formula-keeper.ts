@@ -106,8 +106,13 @@ export class FormulaKeeper {
 
   private canonical(cell: Cell, template: FormulaTemplate): string | undefined {
     const content = this.translation(cell, template);
+    return content === undefined ? undefined : this.canonicalText(cell, content);
+  }
+
+  /** A formula in the grid's spelling as the grid itself would write it. */
+  private canonicalText(cell: Cell, content: string): string {
     const { getters } = this.grid.model;
-    return content === undefined ? undefined : this.library.CompiledFormula.Compile(content, cell.sheet, getters).toFormulaString(getters);
+    return this.library.CompiledFormula.Compile(content, cell.sheet, getters).toFormulaString(getters);
   }
 
   /** Every cell whose kept text still counts. */
@@ -146,9 +151,11 @@ export class FormulaKeeper {
   private bringUpToDate(cell: Cell, kept: KeptFormula): void {
     const content = this.translation(cell, kept.template);
     if (content === undefined || content === kept.content) return;
-    kept.content = content;
-    const { getters } = this.grid.model;
-    if (this.library.CompiledFormula.Compile(content, cell.sheet, getters).toFormulaString(getters) === kept.inGrid) return;
+    // A formula that the grid itself moved may say already what it should; one that was written says something else.
+    if (kept.content === undefined && this.canonicalText(cell, content) === kept.inGrid) {
+      kept.content = content;
+      return;
+    }
     this.grid.do("UPDATE_CELL", { ...positionOf(cell), content });
     this.keep(cell, kept.template, content);
   }

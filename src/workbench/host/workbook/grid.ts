@@ -32,6 +32,18 @@ interface PendingLook {
   readonly style: Style;
 }
 
+/** The part of the grid's session that its types keep private. */
+interface SessionOfTheGrid {
+  readonly commandSquisher: Record<"squish" | "unsquish", (commands: readonly object[]) => readonly object[]>;
+}
+
+/** The grid packs what was done for other people's screens and unpacks it again, also where there is nobody else. */
+function sendUnpacked(model: Model): void {
+  const { session } = model as unknown as { readonly session: SessionOfTheGrid };
+  const same = (commands: readonly object[]): readonly object[] => commands;
+  Object.assign(session.commandSquisher, { squish: same, unsquish: same });
+}
+
 /** Thin layer over the grid's model: batches, refusals as exceptions, room for every write. */
 export class Grid {
   readonly model: Model;
@@ -42,6 +54,7 @@ export class Grid {
   constructor(model: Model, slot: BatchSlot) {
     this.model = model;
     this.slot = slot;
+    sendUnpacked(model);
   }
 
   /** Runs `work` inside one command; what it throws is thrown after the command is complete. */
