@@ -2,7 +2,7 @@ import { computed } from "./columns.ts";
 import type { ComputedColumn, References, TableDefinition } from "./definition.ts";
 import { formulaText } from "./formula/formula-text.ts";
 import { at, blankIf, quoted, where } from "./formulas.ts";
-import { withoutPieces } from "./item-counts.ts";
+import { withoutPieces } from "./items-without-pieces.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 import { volume } from "./units-of.ts";
 import { itemStandings } from "./words.ts";
@@ -59,7 +59,7 @@ export const statementCounts: TableDefinition = {
       (r) => blankIf([`${r.named("statementClaim")}=""`], `SUMIFS(${r.all("items", "quantity")},${r.all("items", "claim")},${r.named("statementClaim")})`)),
     computed({ id: "balance", label: "Balance", type: "text", width: 19, help: "Whether the outcomes add up to the pieces in." },
       (r) => blankIf([`${r.named("statementClaim")}=""`],
-        `IF(${formulaText(withoutPieces(r.log, r.log.named.statementClaim), r)}>0,"lines without pieces",IF(${r.here("pieces")}=${["restored", "handCleaned", "notRestorable", "returned", "pending"].map((id) => r.here(id)).join("+")},"balances","does not balance"))`)),
+        `IF(${formulaText(withoutPieces(r.log.items, r.log.named.statementClaim), r)}>0,"lines without pieces",IF(${r.here("pieces")}=${["restored", "handCleaned", "notRestorable", "returned", "pending"].map((id) => r.here(id)).join("+")},"balances","does not balance"))`)),
     count("restored", "Restored", 11, "By bath.", [itemStandings.restored]),
     count("handCleaned", "Hand cleaned", 11, "By hand or by a specialist.", [itemStandings.handCleaned, itemStandings.specialist]),
     count("notRestorable", "Not restorable", 11, "Listed below.", [itemStandings.notRestorable, itemStandings.reasonMissing]),

@@ -1,7 +1,8 @@
 import type { LogTables, TableId } from "./log-types.ts";
-import { dividedBy, joined, minus, plus } from "./arithmetic.ts";
+import { joined, minus, plus } from "./arithmetic.ts";
 import { apply, nodeOf, type Expression, type Node, type Value } from "./expression.ts";
 import type { ColumnId, Columns } from "./log-names.ts";
+import { halfMinute } from "./times.ts";
 
 /** A comparison that picks rows; `Word` is the word that it names. */
 export interface Comparison<Word extends string = never> {
@@ -32,12 +33,6 @@ export const atLeast = compared(">=");
 export const atMost = compared("<=");
 
 export const otherThan = <Word extends string>(word: Word): Comparison<Word> => ({ criterion: nodeOf(`<>${word}`) });
-
-/**
- * Date-times compared inside COUNTIFS and its kin pass through text of 15 digits, so "at the same
- * time" allows half a minute.
- */
-const halfMinute = dividedBy(1, 2880);
 
 export const after = (time: Expression): Comparison => above(plus(time, halfMinute));
 
@@ -84,6 +79,3 @@ export const averageWhere = ofRows("AVERAGEIFS");
 
 /** Text that begins so. */
 export const beginning = (text: string): Comparison => ({ criterion: nodeOf(`${text}*`) });
-
-/** Serial number of 31 December 9999, Excel's last day: a time that never comes. */
-export const never = 2_958_465;
