@@ -79,6 +79,3 @@ export const averageWhere = ofRows("AVERAGEIFS");
 
 /** Text that begins so. */
 export const beginning = (text: string): Comparison => ({ criterion: nodeOf(`${text}*`) });
-
-/** Serial number of 31 December 9999, Excel's last day: a time that never comes. */
-export const never = 2_958_465;
