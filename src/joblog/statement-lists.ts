@@ -8,7 +8,7 @@ import type { Expression } from "./formula/expression.ts";
 import type { ColumnId, Log } from "./formula/log-names.ts";
 import type { LogTables } from "./formula/log-types.ts";
 import { cellAtOrBlank } from "./formula/lookups.ts";
-import { withoutPieces } from "./items-without-pieces.ts";
+import { withoutPieces } from "./item-counts.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 import { volume } from "./units-of.ts";
 import { itemStandings } from "./words.ts";
@@ -76,11 +76,13 @@ export const statementCounts: TableDefinition = {
       (_row, { items, named }) => blankIf([isBlank(named.statementClaim)],
         sumWhere(items, "quantity", { claim: named.statementClaim }))),
     computed({ id: "balance", label: "Balance", type: "text", width: 19, help: "Whether the outcomes add up to the pieces in." },
-      ({ pieces, restored, handCleaned, notRestorable, returned, pending }, { items, named }) =>
-        blankIf([isBlank(named.statementClaim)],
-          when(isOver(withoutPieces(items, named.statementClaim), 0), "lines without pieces")
+      ({ pieces, restored, handCleaned, notRestorable, returned, pending }, log) => {
+        const { statementClaim } = log.named;
+        return blankIf([isBlank(statementClaim)],
+          when(isOver(withoutPieces(log, statementClaim), 0), "lines without pieces")
             .when(equal(pieces, plus(restored, handCleaned, notRestorable, returned, pending)), "balances")
-            .otherwise("does not balance"))),
+            .otherwise("does not balance"));
+      }),
     count("restored", "Restored", 11, "By bath.", [itemStandings.restored]),
     count("handCleaned", "Hand cleaned", 11, "By hand or by a specialist.", [itemStandings.handCleaned, itemStandings.specialist]),
     count("notRestorable", "Not restorable", 11, "Listed below.", [itemStandings.notRestorable, itemStandings.reasonMissing]),
