@@ -3,9 +3,10 @@ import type { ComputedColumn, TableDefinition } from "./definition.ts";
 import { joined, minus, negative, plus } from "./formula/arithmetic.ts";
 import { blankIf, when } from "./formula/choices.ts";
 import { equal, isBlank, isNumber, isOver } from "./formula/conditions.ts";
-import { atLeast, countWhere, sumWhere } from "./formula/criteria.ts";
+import { sumWhere } from "./formula/criteria.ts";
 import type { Expression } from "./formula/expression.ts";
 import type { Log, Row } from "./formula/log-names.ts";
+import { withoutPieces } from "./items-without-pieces.ts";
 import { between } from "./units-of.ts";
 import { itemStandings } from "./words.ts";
 
@@ -22,11 +23,6 @@ type Count = (piecesThat: (standing: Standing) => Expression) => Expression;
 function count(id: string, label: string, width: number, help: string, pieces: Count): ComputedColumn {
   return computed({ id, label, type: "whole number", format: "0", width, help },
     ({ claim }, log) => blankIf([isBlank(claim)], pieces((standing) => piecesOf(claim, log, standing))));
-}
-
-/** Lines of a claim whose pieces are missing or no number: no count has them. */
-export function withoutPieces({ items }: Log, claim: Expression): Expression {
-  return minus(countWhere(items, { claim }), countWhere(items, { claim, quantity: atLeast(0) }));
 }
 
 /** Pieces that the five counts have, one way or another. */
@@ -61,7 +57,7 @@ export const itemCounts: TableDefinition = {
     computed(
       { id: "balance", label: "Balance", type: "text", width: 26, help: "The difference in words." },
       ({ claim, difference, pending }, log) => {
-        const uncounted = withoutPieces(log, claim);
+        const uncounted = withoutPieces(log.items, claim);
         const balances = when(equal(pending, 0), "balances, all accounted for").otherwise("balances, some pending");
         return blankIf([isBlank(claim)],
           when(isOver(uncounted, 0), joined("lines without pieces: ", uncounted))

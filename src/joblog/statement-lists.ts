@@ -8,7 +8,7 @@ import type { Expression } from "./formula/expression.ts";
 import type { ColumnId, Log } from "./formula/log-names.ts";
 import type { LogTables } from "./formula/log-types.ts";
 import { cellAtOrBlank } from "./formula/lookups.ts";
-import { withoutPieces } from "./item-counts.ts";
+import { withoutPieces } from "./items-without-pieces.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 import { volume } from "./units-of.ts";
 import { itemStandings } from "./words.ts";
@@ -76,10 +76,9 @@ export const statementCounts: TableDefinition = {
       (_row, { items, named }) => blankIf([isBlank(named.statementClaim)],
         sumWhere(items, "quantity", { claim: named.statementClaim }))),
     computed({ id: "balance", label: "Balance", type: "text", width: 19, help: "Whether the outcomes add up to the pieces in." },
-      ({ pieces, restored, handCleaned, notRestorable, returned, pending }, log) => {
-        const { statementClaim } = log.named;
+      ({ pieces, restored, handCleaned, notRestorable, returned, pending }, { items, named: { statementClaim } }) => {
         return blankIf([isBlank(statementClaim)],
-          when(isOver(withoutPieces(log, statementClaim), 0), "lines without pieces")
+          when(isOver(withoutPieces(items, statementClaim), 0), "lines without pieces")
             .when(equal(pieces, plus(restored, handCleaned, notRestorable, returned, pending)), "balances")
             .otherwise("does not balance"));
       }),

@@ -39,5 +39,5 @@ export const notAvailable: Expression = apply("NA");
 /** Half a cent stays half a cent in every unit of volume: what a conversion or a binary fraction leaves short is less than this many decimals show. */
 export const toTheCent = (value: Value): Expression => rounded(rounded(value, 6), 2);
 
-/** Nothing less the value, which is how Excel writes it: `-x`. */
+/** The same figure below zero: Excel takes what is left out before a minus sign for 0. */
 export const negative = (value: Value): Expression => operation({ kind: "nothing" }, "-", value);
