@@ -76,11 +76,12 @@ export const statementCounts: TableDefinition = {
       (_row, { items, named }) => blankIf([isBlank(named.statementClaim)],
         sumWhere(items, "quantity", { claim: named.statementClaim }))),
     computed({ id: "balance", label: "Balance", type: "text", width: 19, help: "Whether the outcomes add up to the pieces in." },
-      ({ pieces, restored, handCleaned, notRestorable, returned, pending }, { items, named }) =>
-        blankIf([isBlank(named.statementClaim)],
-          when(isOver(withoutPieces(items, named.statementClaim), 0), "lines without pieces")
+      ({ pieces, restored, handCleaned, notRestorable, returned, pending }, { items, named: { statementClaim } }) => {
+        return blankIf([isBlank(statementClaim)],
+          when(isOver(withoutPieces(items, statementClaim), 0), "lines without pieces")
             .when(equal(pieces, plus(restored, handCleaned, notRestorable, returned, pending)), "balances")
-            .otherwise("does not balance"))),
+            .otherwise("does not balance"));
+      }),
     count("restored", "Restored", 11, "By bath.", [itemStandings.restored]),
     count("handCleaned", "Hand cleaned", 11, "By hand or by a specialist.", [itemStandings.handCleaned, itemStandings.specialist]),
     count("notRestorable", "Not restorable", 11, "Listed below.", [itemStandings.notRestorable, itemStandings.reasonMissing]),
