@@ -3,8 +3,9 @@ import type { ComputedColumn } from "./definition.ts";
 import { blankIf, when } from "./formula/choices.ts";
 import { equal, isBlank, isNoNumber, isNot, isOver, unequal } from "./formula/conditions.ts";
 import {
-  above, after, before, countWhere, from, largestWhere, never, otherThan, smallestWhere, sumWhere, upTo,
+  above, after, before, countWhere, from, largestWhere, otherThan, smallestWhere, sumWhere, upTo,
 } from "./formula/criteria.ts";
+import { never } from "./formula/times.ts";
 import { readingVerdict } from "./words.ts";
 
 const { helper } = columnsOf<"readings">();

@@ -11,7 +11,7 @@ export const isFilled = (value: Expression): Condition => operation(value, "<>",
 export const isNumber = (value: Expression): Condition => apply("ISNUMBER", value);
 
 /** A blank, a word or a failed formula. */
-export const isNoNumber = (value: Expression): Condition => not(isNumber(value));
+export const isNoNumber = (value: Expression): Condition => apply("NOT", isNumber(value));
 
 /** One of the words that the cell can hold. */
 export const is = <Word extends string>(value: Expression<Word>, word: NoInfer<Word>): Condition => operation(value, "=", word);
@@ -31,8 +31,6 @@ export const isAtLeast = (value: Value, limit: Value): Condition => operation(va
 export const isAtMost = (value: Value, limit: Value): Condition => operation(value, "<=", limit);
 
 export const startsWith = (value: Expression, beginning: string): Condition => equal(apply("LEFT", value, beginning.length), beginning);
-
-export const not = (condition: Condition): Condition => apply("NOT", condition);
 
 export const all = (...conditions: readonly Condition[]): Condition => apply("AND", ...conditions);
 

@@ -4,13 +4,13 @@ import { formulaText } from "../../../src/joblog/formula/formula-text.ts";
 import { holds } from "../../../src/joblog/formula/conditions.ts";
 import { joined, minus, negative, times } from "../../../src/joblog/formula/arithmetic.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { logNames } from "../../../src/joblog/formula/name-log.ts";
+import { logNames, rowNames } from "../../../src/joblog/formula/name-log.ts";
 import { findTable, referencesFor } from "../../../src/joblog/references.ts";
 import type { Expression } from "../../../src/joblog/formula/expression.ts";
 import type { Row } from "../../../src/joblog/formula/log-names.ts";
 
 const names = referencesFor(jobLog, findTable(jobLog, "readings"), "metric");
-const reading = names.row as Row<"readings">;
+const reading = rowNames(findTable(jobLog, "readings")) as Row<"readings">;
 const written = (formula: Expression): string => formulaText(formula, names);
 
 describe("the words that formulas are made of", () => {
