@@ -121,6 +121,18 @@ describe("another dose", () => {
   });
 });
 
+describe("a top-up where the volume of the opening dose is not known", () => {
+  it.each([...builderWords])("lies in a range that covers doses of one to three parts in a hundred (%s)", (word) => {
+    const baseline = ph(word === "carbonate" ? 10.6 : 11.3);
+    const range = estimateTopUp(bathOf(builderFromWord(word), { baseline }), ph(10.4));
+    for (const openingShare of [0.01, 0.03]) {
+      const known = estimateTopUp(bathOf(builderFromWord(word), { baseline, openingShare }), ph(10.4));
+      expect(known.low).toBeGreaterThanOrEqual(range.low);
+      expect(known.high).toBeLessThanOrEqual(range.high);
+    }
+  });
+});
+
 describe("a water from its tests", () => {
   it("is sodium bicarbonate without a hardness test, and carries the hardness otherwise", () => {
     expect(softened.likely).toEqual(composition({ sodium: 0.003, carbonate: 0.003 }));
@@ -143,6 +155,8 @@ describe("a water from its tests", () => {
   });
 
   it("refuses figures that no supply has", () => {
+    expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(0.21), hardness: equivalentsPerKilogram(0.21) })).not.toThrow();
+    expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(0.211) })).toThrow(/Alkalinity of the water/);
     expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(-1) })).toThrow(/Alkalinity of the water/);
     expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(0), hardness: equivalentsPerKilogram(1) })).toThrow(/Hardness/);
   });

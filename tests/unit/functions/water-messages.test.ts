@@ -31,6 +31,11 @@ describe("a function of water, tank or jar test", () => {
     expect(() => callFormula(formula)).toThrow(expect.objectContaining({ message }) as Error);
   });
 
+  it("counts 1 mg/L of iron as 4 grains per gallon where no factor is given", () => {
+    // 15 000 grains / (18 + 4 × 3) grains per gallon.
+    expect(callFormula('=BATH.SOFTENERLIFE(15000,"18 gpg",3)')).toBeCloseTo(500, 9);
+  });
+
   it.each([
     ['=BATH.ALKALINITY("0 mL",0.02,100)', 0],
     ['=BATH.BLEND({20;"0 gpg"},{4;12})', 5],
