@@ -1,7 +1,7 @@
-import { DomainError } from "../src/core/domain-error.ts";
-import { OutOfRange } from "../src/core/domain.ts";
+import { DomainError } from "../src/core/limits/domain-error.ts";
+import { OutOfRange } from "../src/core/limits/domain.ts";
 import { system as systemArgument } from "./arguments.ts";
-import { thirteenFigures } from "../src/core/thirteen-figures.ts";
+import { thirteenFigures } from "../src/core/numeric/thirteen-figures.ts";
 import { inWords, outOfRangeMessage, withoutUnit } from "./wording.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";

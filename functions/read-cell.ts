@@ -1,5 +1,5 @@
-import { DomainError } from "../src/core/domain-error.ts";
-import { americanSpelling } from "../src/core/american-spelling.ts";
+import { DomainError } from "../src/core/limits/domain-error.ts";
+import { americanSpelling } from "../src/core/text/american-spelling.ts";
 import { parseNumber } from "../src/core/units/parse-number.ts";
 import { plainText } from "../src/core/units/plain-text.ts";
 import { inWords, plainNumber, quoted } from "./wording.ts";

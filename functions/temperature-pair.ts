@@ -1,4 +1,4 @@
-import { DomainError } from "../src/core/domain-error.ts";
+import { DomainError } from "../src/core/limits/domain-error.ts";
 import type { Kelvin } from "../src/core/units/quantity.ts";
 import type { TriggerQuestion } from "../src/core/bath/trigger.ts";
 

@@ -1,4 +1,4 @@
-import { DomainError } from "../src/core/domain-error.ts";
+import { DomainError } from "../src/core/limits/domain-error.ts";
 import { text } from "./html-text.ts";
 import type { Argument, CellInput } from "../functions/define-function.ts";
 

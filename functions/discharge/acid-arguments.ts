@@ -1,4 +1,4 @@
-import { acidNames } from "../../src/core/bath-chemistry/acid.ts";
+import { acidNames } from "../../src/core/bath/model/acid.ts";
 import { inSystem } from "../in-system.ts";
 import { requiredChoice } from "../arguments.ts";
 import type { AcidAmount } from "../../src/core/discharge/acid-amount.ts";

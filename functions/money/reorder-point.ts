@@ -1,7 +1,7 @@
 import { defineFunction } from "../define-function.ts";
 import { numberOrNone } from "../number-or-none.ts";
 import { positiveNumber } from "../arguments.ts";
-import { reorderPoint as pointOf } from "../../src/core/ledger/stock.ts";
+import { reorderPoint as pointOf } from "../../src/core/money/stock.ts";
 
 export const reorderPoint = defineFunction({
   id: "REORDERPOINT",

@@ -1,6 +1,6 @@
 import { defineFunction } from "../define-function.ts";
 import { positiveNumber } from "../arguments.ts";
-import { shareOut } from "../../src/core/ledger/share.ts";
+import { shareOut } from "../../src/core/money/share.ts";
 import { weights } from "../weights-argument.ts";
 
 export const share = defineFunction({

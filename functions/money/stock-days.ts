@@ -1,7 +1,7 @@
 import { defineFunction } from "../define-function.ts";
 import { list, numberOf } from "../list-arguments.ts";
 import { numberOrNone } from "../number-or-none.ts";
-import { stockDays as daysOf } from "../../src/core/ledger/stock.ts";
+import { stockDays as daysOf } from "../../src/core/money/stock.ts";
 
 export const stockDays = defineFunction({
   id: "STOCKDAYS",

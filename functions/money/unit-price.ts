@@ -2,7 +2,7 @@ import { defineFunction } from "../define-function.ts";
 import { inSystem } from "../in-system.ts";
 import { positiveNumber, system } from "../arguments.ts";
 import { quantity } from "../quantity-argument.ts";
-import { unitPrice as priceOf } from "../../src/core/ledger/unit-price.ts";
+import { unitPrice as priceOf } from "../../src/core/money/unit-price.ts";
 
 export const unitPrice = defineFunction({
   id: "UNITPRICE",

@@ -1,7 +1,7 @@
 import { bufferPh as bufferPhAt } from "../../src/core/meter/buffer-ph.ts";
 import { defineFunction } from "../define-function.ts";
 import { isBlankOrZero, refuse, singleCell, wordIn } from "../read-cell.ts";
-import { nearestWord } from "../../src/core/nearest-word.ts";
+import { nearestWord } from "../../src/core/text/nearest-word.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { quantity } from "../quantity-argument.ts";
 import { askInstead, quoted } from "../wording.ts";

@@ -1,10 +1,10 @@
-import { checkComposition } from "../../src/core/solution/limits.ts";
-import { compositionOfMoles } from "../../src/core/solution/chemicals/composition-of.ts";
+import { checkComposition } from "../../src/core/chemistry/limits.ts";
+import { compositionOfMoles } from "../../src/core/chemistry/chemicals/composition-of.ts";
 import { compositionRows, naming } from "../composition-rows.ts";
 import { isBlankOrZero, refuse } from "../read-cell.ts";
 import { temperatureOf } from "../temperature-argument.ts";
 import type { Argument } from "../define-function.ts";
-import type { Composition } from "../../src/core/solution/composition.ts";
+import type { Composition } from "../../src/core/chemistry/composition.ts";
 
 const name = "composition";
 

@@ -1,8 +1,8 @@
 import { composition, solutionNotes, solutionTemperature } from "./composition-argument.ts";
-import { checkWithin } from "../../src/core/domain.ts";
-import { bathTemperature } from "../../src/core/domains.ts";
+import { checkWithin } from "../../src/core/limits/domain.ts";
+import { bathTemperature } from "../../src/core/limits/domains.ts";
 import { defineFunction } from "../define-function.ts";
-import { phOf } from "../../src/core/solution/ph-of.ts";
+import { phOf } from "../../src/core/chemistry/ph-of.ts";
 import { system } from "../arguments.ts";
 
 export const solutionPh = defineFunction({

@@ -1,11 +1,11 @@
 import { composition, solutionNotes, solutionTemperature } from "./composition-argument.ts";
-import { checkWithin } from "../../src/core/domain.ts";
-import { bathTemperature } from "../../src/core/domains.ts";
+import { checkWithin } from "../../src/core/limits/domain.ts";
+import { bathTemperature } from "../../src/core/limits/domains.ts";
 import { defineFunction } from "../define-function.ts";
-import { solve } from "../../src/core/solution/solve.ts";
+import { solve } from "../../src/core/chemistry/solve.ts";
 import { system } from "../arguments.ts";
 import type { CellMatrix } from "../define-function.ts";
-import type { Solution } from "../../src/core/solution/solve.ts";
+import type { Solution } from "../../src/core/chemistry/solve.ts";
 
 const milli = 1000;
 

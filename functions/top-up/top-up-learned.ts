@@ -1,4 +1,4 @@
-import { DomainError } from "../../src/core/domain-error.ts";
+import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { alignedList, numberOf } from "../list-arguments.ts";
 import { baseline } from "../shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";

@@ -1,7 +1,7 @@
 import { baseline, waterAlkalinity } from "../shared-arguments.ts";
-import { bathTemperature } from "../../src/core/domains.ts";
+import { bathTemperature } from "../../src/core/limits/domains.ts";
 import { builder } from "../builder-argument.ts";
-import { checkWithin } from "../../src/core/domain.ts";
+import { checkWithin } from "../../src/core/limits/domain.ts";
 import { defineFunction } from "../define-function.ts";
 import { inSystem } from "../in-system.ts";
 import { modelNotes } from "./model-notes.ts";

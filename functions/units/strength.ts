@@ -1,6 +1,6 @@
 import { defineFunction } from "../define-function.ts";
-import { bathStrength } from "../../src/core/domains.ts";
-import { checkWithin } from "../../src/core/domain.ts";
+import { bathStrength } from "../../src/core/limits/domains.ts";
+import { checkWithin } from "../../src/core/limits/domain.ts";
 import { rate } from "../strength-argument.ts";
 
 export const strength = defineFunction({

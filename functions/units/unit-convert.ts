@@ -1,4 +1,4 @@
-import { DomainError } from "../../src/core/domain-error.ts";
+import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { anyNumber, word } from "../arguments.ts";
 import { convert, unitsMeant } from "../../src/core/units/unit-conversion.ts";
 import { defineFunction } from "../define-function.ts";

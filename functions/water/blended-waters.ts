@@ -1,5 +1,5 @@
 import { alignedList } from "../list-arguments.ts";
-import { DomainError } from "../../src/core/domain-error.ts";
+import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { checkAlike, likeUnit, likeVolumeFrom } from "../like-volumes.ts";
 import { refuse } from "../read-cell.ts";
 import { writtenNone } from "./value-argument.ts";

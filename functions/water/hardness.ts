@@ -1,4 +1,4 @@
-import { DomainError } from "../../src/core/domain-error.ts";
+import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { defineFunction } from "../define-function.ts";
 import { hardnessFromIons } from "../../src/core/water/hardness-from-ions.ts";
 import { inUnit } from "../in-system.ts";

@@ -1,4 +1,4 @@
-import { DomainError } from "../core/domain-error.ts";
+import { DomainError } from "../core/limits/domain-error.ts";
 import { evaluate } from "../../functions/evaluate.ts";
 import { refuse } from "../../functions/read-cell.ts";
 import type { CellInput, CellMatrix, CellValue, WorksheetFunction } from "../../functions/define-function.ts";

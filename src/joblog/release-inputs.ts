@@ -1,4 +1,4 @@
-import { acidNames } from "../core/bath-chemistry/acid.ts";
+import { acidNames } from "../core/bath/model/acid.ts";
 import { dateInput, keyInput, momentInput, numberInput, textInput, wordInput } from "./columns.ts";
 import type { InputColumn } from "./definition.ts";
 import { acidAmount, between, phLimits, temperature, temperatureLimits, titratedAlkalinity, volume, volumeLimits } from "./units-of.ts";

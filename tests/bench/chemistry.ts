@@ -1,15 +1,15 @@
 import { evaluate } from "../../functions/evaluate.ts";
 import { topUpRange } from "../../functions/top-up/top-up-range.ts";
 import { verdict } from "../../functions/top-up/verdict.ts";
-import { unknownBuilder } from "../../src/core/bath-chemistry/builder.ts";
-import type { BathQuestion } from "../../src/core/bath-chemistry/bath-question.ts";
-import { estimateReadingAt } from "../../src/core/bath-chemistry/estimate-reading.ts";
-import { estimateTopUp } from "../../src/core/bath-chemistry/estimate-top-up.ts";
-import { waterFromTests } from "../../src/core/bath-chemistry/water.ts";
-import { composition } from "../../src/core/solution/composition.ts";
-import type { Composition } from "../../src/core/solution/composition.ts";
-import { beginSweep, sweepPH } from "../../src/core/solution/equilibrium/sweep.ts";
-import { phOf } from "../../src/core/solution/ph-of.ts";
+import { unknownBuilder } from "../../src/core/bath/model/builder.ts";
+import type { BathQuestion } from "../../src/core/bath/model/bath-question.ts";
+import { estimateReadingAt } from "../../src/core/bath/model/estimate-reading.ts";
+import { estimateTopUp } from "../../src/core/bath/model/estimate-top-up.ts";
+import { waterFromTests } from "../../src/core/bath/model/water.ts";
+import { composition } from "../../src/core/chemistry/composition.ts";
+import type { Composition } from "../../src/core/chemistry/composition.ts";
+import { beginSweep, sweepPH } from "../../src/core/chemistry/equilibrium/sweep.ts";
+import { phOf } from "../../src/core/chemistry/ph-of.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantity.ts";
 
 /**

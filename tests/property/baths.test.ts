@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anchoredBaths } from "../../src/core/bath-chemistry/bath-question.ts";
-import { builderFromWord } from "../../src/core/bath-chemistry/builder.ts";
-import { afterLoss } from "../../src/core/bath-chemistry/loss.ts";
-import { topUpTo, toppedUp } from "../../src/core/bath-chemistry/top-up.ts";
-import { waterFromTests } from "../../src/core/bath-chemistry/water.ts";
-import { phOf } from "../../src/core/solution/ph-of.ts";
+import { anchoredBaths } from "../../src/core/bath/model/bath-question.ts";
+import { builderFromWord } from "../../src/core/bath/model/builder.ts";
+import { afterLoss } from "../../src/core/bath/model/loss.ts";
+import { topUpTo, toppedUp } from "../../src/core/bath/model/share-of-dose.ts";
+import { waterFromTests } from "../../src/core/bath/model/water.ts";
+import { phOf } from "../../src/core/chemistry/ph-of.ts";
 import { celsiusZero } from "../../src/core/units/exact-constants.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantity.ts";
 import { findFunction } from "../../functions/catalogue.ts";

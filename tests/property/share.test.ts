@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { shareOut } from "../../src/core/ledger/share.ts";
+import { shareOut } from "../../src/core/money/share.ts";
 import { runs } from "../setup/random-runs.ts";
 
 const total = fc.integer({ min: -1e11, max: 1e11 }).map((cents) => cents / 100);

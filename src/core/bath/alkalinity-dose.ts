@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { concentrateAlkalinity, liquidVolume, waterAlkalinity } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { concentrateAlkalinity, liquidVolume, waterAlkalinity } from "../limits/domains.ts";
 import { cubicMeters } from "../units/quantity.ts";
 import type { Alkalinity, CubicMeters } from "../units/quantity.ts";
 

@@ -1,10 +1,10 @@
-import type { BathQuestion } from "../bath-chemistry/bath-question.ts";
-import type { Builder } from "../bath-chemistry/builder.ts";
-import { waterFromTests } from "../bath-chemistry/water.ts";
-import type { Water } from "../bath-chemistry/water.ts";
-import { checkWithin } from "../domain.ts";
-import { bathTemperature, readablePh, waterAlkalinity } from "../domains.ts";
-import { waterDensity } from "../solution/constants/water-density.ts";
+import type { BathQuestion } from "./model/bath-question.ts";
+import type { Builder } from "./model/builder.ts";
+import { waterFromTests } from "./model/water.ts";
+import type { Water } from "./model/water.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { bathTemperature, readablePh, waterAlkalinity } from "../limits/domains.ts";
+import { waterDensity } from "../chemistry/constants/water-density.ts";
 import { celsiusZero } from "../units/exact-constants.ts";
 import { equivalentsPerKilogram, kelvin } from "../units/quantity.ts";
 import type { Alkalinity, EquivalentsPerKilogram, Kelvin, PH } from "../units/quantity.ts";

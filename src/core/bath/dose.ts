@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { bathStrength, liquidVolume } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { bathStrength, liquidVolume } from "../limits/domains.ts";
 import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
 

@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { liquidVolume, loadCount } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { liquidVolume, loadCount } from "../limits/domains.ts";
 import type { CubicMeters } from "../units/quantity.ts";
 
 /**

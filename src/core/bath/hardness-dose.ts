@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { liquidVolume, sequesteringCapacity, waterHardness } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { liquidVolume, sequesteringCapacity, waterHardness } from "../limits/domains.ts";
 import { molarMassCalciumCarbonate } from "../units/exact-constants.ts";
 import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, Hardness, KilogramsPerCubicMeter } from "../units/quantity.ts";

@@ -1,6 +1,6 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { bathStrength, liquidVolume, plainAmount } from "../domains.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { bathStrength, liquidVolume, plainAmount } from "../limits/domains.ts";
 import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
 

@@ -1,7 +1,7 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { plainAmount, readablePh } from "../domains.ts";
-import { median } from "../median.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { plainAmount, readablePh } from "../limits/domains.ts";
+import { median } from "../numeric/median.ts";
 import type { PH } from "../units/quantity.ts";
 
 /** An addition of a log, in any unit, with the readings before and after it at one temperature. */

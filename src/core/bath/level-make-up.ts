@@ -1,6 +1,6 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { amountOrNone, bathStrength, loadCount, plainAmount } from "../domains.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { amountOrNone, bathStrength, loadCount, plainAmount } from "../limits/domains.ts";
 import { mostCarriedOut } from "./common-practice.ts";
 import type { VolumeFraction } from "../units/quantity.ts";
 

@@ -1,9 +1,9 @@
-import { estimateFurther } from "../bath-chemistry/estimate-further.ts";
-import { roundingError } from "../rounding-error.ts";
-import type { Answered } from "../bath-chemistry/estimate-further.ts";
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { liquidVolume, readablePh } from "../domains.ts";
+import { estimateFurther } from "./model/estimate-further.ts";
+import { roundingError } from "../numeric/rounding-error.ts";
+import type { Answered } from "./model/estimate-further.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { liquidVolume, readablePh } from "../limits/domains.ts";
 import { cubicMeters, ph } from "../units/quantity.ts";
 import type { CubicMeters } from "../units/quantity.ts";
 import { questionOf } from "./bath.ts";

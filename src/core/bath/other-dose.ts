@@ -1,7 +1,7 @@
-import { estimateDoseAtPH, estimatePHAtDose, mostTimesOf } from "../bath-chemistry/estimate-dose.ts";
-import type { Estimate } from "../bath-chemistry/estimate.ts";
-import { checkWithin } from "../domain.ts";
-import { liquidVolume, readablePh } from "../domains.ts";
+import { estimateDoseAtPH, estimatePHAtDose, mostTimesOf } from "./model/estimate-dose.ts";
+import type { Estimate } from "./model/estimate.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { liquidVolume, readablePh } from "../limits/domains.ts";
 import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, PH } from "../units/quantity.ts";
 import { questionOf } from "./bath.ts";

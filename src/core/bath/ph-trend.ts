@@ -1,8 +1,8 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { median } from "../median.ts";
-import { readablePh, recordedTime } from "../domains.ts";
-import { theilSenSlope } from "../theil-sen.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { median } from "../numeric/median.ts";
+import { readablePh, recordedTime } from "../limits/domains.ts";
+import { theilSenSlope } from "../numeric/theil-sen.ts";
 import type { PH } from "../units/quantity.ts";
 
 /** A reading and its time, in any unit, the same for all. */

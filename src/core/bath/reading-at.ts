@@ -1,9 +1,9 @@
-import { memoize } from "../bounded-cache.ts";
-import { answersIfAny } from "../bath-chemistry/estimate.ts";
-import type { Estimate } from "../bath-chemistry/estimate.ts";
-import { estimateReadingAt } from "../bath-chemistry/estimate-reading.ts";
-import { checkWithin } from "../domain.ts";
-import { bathTemperature, readablePh } from "../domains.ts";
+import { memoize } from "../numeric/bounded-cache.ts";
+import { answersIfAny } from "./model/estimate.ts";
+import type { Estimate } from "./model/estimate.ts";
+import { estimateReadingAt } from "./model/estimate-reading.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { bathTemperature, readablePh } from "../limits/domains.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 import { questionOf, softenedQuestionOf } from "./bath.ts";
 import type { Bath, BathChemistry } from "./bath.ts";

@@ -1,6 +1,6 @@
-import { checkWithin } from "../domain.ts";
-import { phTolerance, readablePh } from "../domains.ts";
-import { roundingError } from "../rounding-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { phTolerance, readablePh } from "../limits/domains.ts";
+import { roundingError } from "../numeric/rounding-error.ts";
 import type { PH } from "../units/quantity.ts";
 
 export type Recovery = "recovered" | "short" | "over";

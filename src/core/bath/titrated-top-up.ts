@@ -1,6 +1,6 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { plainAmount } from "../domains.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { plainAmount } from "../limits/domains.ts";
 
 export interface Titres {
   /** Of the bath as opened, of the bath now, and of the water alone; all in one unit and of one sample size. */

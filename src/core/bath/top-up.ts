@@ -1,6 +1,6 @@
-import { estimateTopUp } from "../bath-chemistry/estimate-top-up.ts";
-import { checkWithin } from "../domain.ts";
-import { liquidVolume, readablePh, shareOfWhole } from "../domains.ts";
+import { estimateTopUp } from "./model/estimate-top-up.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { liquidVolume, readablePh, shareOfWhole } from "../limits/domains.ts";
 import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, PH } from "../units/quantity.ts";
 import { questionOf } from "./bath.ts";

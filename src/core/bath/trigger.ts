@@ -1,8 +1,8 @@
-import { checkWithin } from "../domain.ts";
-import { bathTemperature, phDrop, readablePh, waterAlkalinity } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { bathTemperature, phDrop, readablePh, waterAlkalinity } from "../limits/domains.ts";
 import { ph } from "../units/quantity.ts";
 import type { BathChemistry } from "./bath.ts";
-import type { Estimate } from "../bath-chemistry/estimate.ts";
+import type { Estimate } from "./model/estimate.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 import { readingAt } from "./reading-at.ts";
 

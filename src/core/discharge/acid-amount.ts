@@ -1,7 +1,7 @@
-import type { AcidName } from "../bath-chemistry/acid.ts";
-import { checkWithin } from "../domain.ts";
-import { concentrateAlkalinity, liquidVolume, purityByWeight } from "../domains.ts";
-import { interpolate } from "../interpolate.ts";
+import type { AcidName } from "../bath/model/acid.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { concentrateAlkalinity, liquidVolume, purityByWeight } from "../limits/domains.ts";
+import { interpolate } from "../numeric/interpolate.ts";
 import { cubicMeters, kilograms } from "../units/quantity.ts";
 import type { Alkalinity, CubicMeters, Kilograms } from "../units/quantity.ts";
 import { acidProducts } from "./acid-products.ts";

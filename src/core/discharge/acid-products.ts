@@ -1,7 +1,7 @@
-import type { AcidName } from "../bath-chemistry/acid.ts";
-import { acids } from "../bath-chemistry/acid.ts";
-import type { Points } from "../interpolate.ts";
-import { molarMass } from "../solution/chemicals/molar-mass.ts";
+import type { AcidName } from "../bath/model/acid.ts";
+import { acids } from "../bath/model/acid.ts";
+import type { Points } from "../numeric/interpolate.ts";
+import { molarMass } from "../chemistry/chemicals/molar-mass.ts";
 
 interface AcidProduct {
   /** kg of pure acid per equivalent. */

@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { plainAmount } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { plainAmount } from "../limits/domains.ts";
 
 /** Most first, then half as much, so that the end is reached in small steps; common practice, no source. */
 const firstShare = 0.6;

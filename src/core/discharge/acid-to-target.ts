@@ -1,10 +1,10 @@
-import type { AcidName } from "../bath-chemistry/acid.ts";
-import { estimateAcidTo } from "../bath-chemistry/estimate-acid.ts";
-import { checkWithin } from "../domain.ts";
-import { liquidVolume, readablePh } from "../domains.ts";
+import type { AcidName } from "../bath/model/acid.ts";
+import { estimateAcidTo } from "../bath/model/estimate-acid.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { liquidVolume, readablePh } from "../limits/domains.ts";
 import { questionOf } from "../bath/bath.ts";
 import type { Bath } from "../bath/bath.ts";
-import { waterDensity } from "../solution/constants/water-density.ts";
+import { waterDensity } from "../chemistry/constants/water-density.ts";
 import { equivalentsPerKilogram } from "../units/quantity.ts";
 import type { Alkalinity, CubicMeters, PH } from "../units/quantity.ts";
 import { acidAmount } from "./acid-amount.ts";

@@ -1,6 +1,6 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { readablePh, releaseTemperature } from "../domains.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { readablePh, releaseTemperature } from "../limits/domains.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 
 /** A release's own limits, both allowed themselves. */

@@ -1,7 +1,7 @@
-import { checkWithin } from "../domain.ts";
-import { heaterPower, liquidVolume, liquidWater, shareOfWhole } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { heaterPower, liquidVolume, liquidWater, shareOfWhole } from "../limits/domains.ts";
 import { joules } from "../units/quantity.ts";
-import { waterDensity } from "../solution/constants/water-density.ts";
+import { waterDensity } from "../chemistry/constants/water-density.ts";
 import { waterEnthalpy } from "./water-enthalpy.ts";
 import type { CubicMeters, Joules, Kelvin, Watts } from "../units/quantity.ts";
 

@@ -1,7 +1,7 @@
 import { celsiusZero } from "../units/exact-constants.ts";
-import { interpolate } from "../interpolate.ts";
+import { interpolate } from "../numeric/interpolate.ts";
 import type { Kelvin } from "../units/quantity.ts";
-import type { Points } from "../interpolate.ts";
+import type { Points } from "../numeric/interpolate.ts";
 
 /** Enthalpy of the saturated liquid at temperatures in °C, kJ/kg: steam tables after IAPWS-95, from memory and equal to CoolProp's. */
 const points: Points = [

@@ -1,6 +1,6 @@
-import { checkWithin } from "../domain.ts";
-import { bufferTemperature } from "../domains.ts";
-import { interpolate } from "../interpolate.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { bufferTemperature } from "../limits/domains.ts";
+import { interpolate } from "../numeric/interpolate.ts";
 import { celsiusZero } from "../units/exact-constants.ts";
 import { ph } from "../units/quantity.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";

@@ -1,7 +1,7 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { bathTemperature, electrodePotential, readablePh } from "../domains.ts";
-import { gasConstant } from "../solution/constants/physical-constants.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { bathTemperature, electrodePotential, readablePh } from "../limits/domains.ts";
+import { gasConstant } from "../chemistry/constants/physical-constants.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 
 /** Exact, 2019 SI: Avogadro constant times elementary charge. */

@@ -1,6 +1,6 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { readablePh } from "../domains.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { readablePh } from "../limits/domains.ts";
 import { ph } from "../units/quantity.ts";
 import type { PH } from "../units/quantity.ts";
 

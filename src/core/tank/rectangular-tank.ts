@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { displacedVolume, tankLength } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { displacedVolume, tankLength } from "../limits/domains.ts";
 import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, Meters } from "../units/quantity.ts";
 

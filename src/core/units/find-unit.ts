@@ -1,7 +1,7 @@
-import { americanSpelling } from "../american-spelling.ts";
-import { nearestWord } from "../nearest-word.ts";
+import { americanSpelling } from "../text/american-spelling.ts";
+import { nearestWord } from "../text/nearest-word.ts";
 import { plainText } from "./plain-text.ts";
-import { memoize } from "../bounded-cache.ts";
+import { memoize } from "../numeric/bounded-cache.ts";
 import { unitSystems } from "./unit-system.ts";
 import { unitTable } from "./unit-table.ts";
 import type { QuantityKind } from "./quantity.ts";

@@ -1,7 +1,7 @@
 import { findUnit } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
 import { plainText } from "./plain-text.ts";
-import { memoize } from "../bounded-cache.ts";
+import { memoize } from "../numeric/bounded-cache.ts";
 import { toSi } from "./convert.ts";
 import type { NumberReading } from "./parse-number.ts";
 import type { QuantityKind } from "./quantity.ts";

@@ -1,4 +1,4 @@
-import { memoize } from "../bounded-cache.ts";
+import { memoize } from "../numeric/bounded-cache.ts";
 import { unitBySymbol } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
 import { parseQuantity } from "./parse-quantity.ts";

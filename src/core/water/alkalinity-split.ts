@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { titratedWater } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { titratedWater } from "../limits/domains.ts";
 import { alkalinity } from "../units/quantity.ts";
 import type { Alkalinity } from "../units/quantity.ts";
 

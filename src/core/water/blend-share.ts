@@ -1,6 +1,6 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { blendedValue } from "../domains.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { blendedValue } from "../limits/domains.ts";
 
 /**
  * Share of the second water in a blend of two that has the target value, from the mass balance

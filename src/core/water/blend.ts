@@ -1,6 +1,6 @@
-import { DomainError } from "../domain-error.ts";
-import { checkWithin } from "../domain.ts";
-import { blendedValue, displacedVolume } from "../domains.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { blendedValue, displacedVolume } from "../limits/domains.ts";
 import type { CubicMeters } from "../units/quantity.ts";
 
 export interface BlendedWater {

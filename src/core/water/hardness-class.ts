@@ -1,8 +1,8 @@
-import { checkWithin } from "../domain.ts";
-import { waterHardness } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { waterHardness } from "../limits/domains.ts";
 import { unitBySymbol } from "../units/find-unit.ts";
 import { fromSi } from "../units/convert.ts";
-import { roundingError } from "../rounding-error.ts";
+import { roundingError } from "../numeric/rounding-error.ts";
 import type { Hardness } from "../units/quantity.ts";
 
 export const hardnessSchemes = ["USGS", "WQA"] as const;

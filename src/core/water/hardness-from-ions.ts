@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { ionConcentration } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { ionConcentration } from "../limits/domains.ts";
 import { molarMassCalcium, molarMassMagnesium } from "../units/exact-constants.ts";
 import { hardness } from "../units/quantity.ts";
 import type { Hardness, KilogramsPerCubicMeter } from "../units/quantity.ts";

@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { langelierPh, langelierSolids, langelierTemperature, waterAlkalinity, waterHardness } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { langelierPh, langelierSolids, langelierTemperature, waterAlkalinity, waterHardness } from "../limits/domains.ts";
 import { molarMassCalciumCarbonate } from "../units/exact-constants.ts";
 import type { Alkalinity, Hardness, Kelvin, KilogramsPerCubicMeter, PH } from "../units/quantity.ts";
 

@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { blendedValue, saltRejection, waterRecovery } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { blendedValue, saltRejection, waterRecovery } from "../limits/domains.ts";
 
 export interface ReverseOsmosisSplit {
   /** In the unit of the feed. */

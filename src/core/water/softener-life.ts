@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { ionConcentration, ironFactor, softenerCapacity, waterHardness } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { ionConcentration, ironFactor, softenerCapacity, waterHardness } from "../limits/domains.ts";
 import { grain, molarMassCalciumCarbonate, usGallon } from "../units/exact-constants.ts";
 import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, Hardness, Kilograms, KilogramsPerCubicMeter } from "../units/quantity.ts";

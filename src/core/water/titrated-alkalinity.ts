@@ -1,5 +1,5 @@
-import { checkWithin } from "../domain.ts";
-import { sampleVolume, titrantNormality, titrantVolume } from "../domains.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { sampleVolume, titrantNormality, titrantVolume } from "../limits/domains.ts";
 import { alkalinity } from "../units/quantity.ts";
 import type { Alkalinity, CubicMeters } from "../units/quantity.ts";
 

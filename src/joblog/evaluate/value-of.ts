@@ -1,6 +1,6 @@
 import { evaluate } from "../../../functions/evaluate.ts";
 import type { CellInput, CellValue } from "../../../functions/define-function.ts";
-import { DomainError } from "../../core/domain-error.ts";
+import { DomainError } from "../../core/limits/domain-error.ts";
 import type { Node } from "../formula/expression.ts";
 import type { TableId } from "../formula/log-types.ts";
 import { Area, CellError, isError, scalarOf, Spill, truthOf, type Result, type Scalar } from "./cell-value.ts";

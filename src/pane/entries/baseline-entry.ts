@@ -1,4 +1,4 @@
-import { median } from "../../core/median.ts";
+import { median } from "../../core/numeric/median.ts";
 import { rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
 import { bench } from "../../joblog/words.ts";
 import { temperature as temperatureUnit } from "../../joblog/units-of.ts";

@@ -1,4 +1,4 @@
-import { median } from "../../core/median.ts";
+import { median } from "../../core/numeric/median.ts";
 import { rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
 import { askNumber, askText } from "../store/ask.ts";
 import { alkalinityOf, bathFacts, dropOf } from "./bath-values.ts";

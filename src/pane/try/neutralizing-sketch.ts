@@ -1,4 +1,4 @@
-import { acidNames } from "../../core/bath-chemistry/acid.ts";
+import { acidNames } from "../../core/bath/model/acid.ts";
 import { volume as volumeUnit } from "../../joblog/units-of.ts";
 import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
 import { bathFacts } from "../entries/bath-values.ts";

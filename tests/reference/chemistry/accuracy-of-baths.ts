@@ -1,8 +1,8 @@
-import { acidTo } from "../../../src/core/bath-chemistry/acid-to.ts";
-import type { AcidName } from "../../../src/core/bath-chemistry/acid.ts";
-import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
-import { estimateReadingAt } from "../../../src/core/bath-chemistry/estimate-reading.ts";
-import { afterLoss } from "../../../src/core/bath-chemistry/loss.ts";
+import { acidTo } from "../../../src/core/bath/model/acid-to.ts";
+import type { AcidName } from "../../../src/core/bath/model/acid.ts";
+import type { BathQuestion } from "../../../src/core/bath/model/bath-question.ts";
+import { estimateReadingAt } from "../../../src/core/bath/model/estimate-reading.ts";
+import { afterLoss } from "../../../src/core/bath/model/loss.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { accuracyOf } from "./accuracy-row.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";

@@ -1,5 +1,5 @@
-import { phOf } from "../../../src/core/solution/ph-of.ts";
-import { solve } from "../../../src/core/solution/solve.ts";
+import { phOf } from "../../../src/core/chemistry/ph-of.ts";
+import { solve } from "../../../src/core/chemistry/solve.ts";
 import { kelvin } from "../../../src/core/units/quantity.ts";
 import { accuracyOf } from "./accuracy-row.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";

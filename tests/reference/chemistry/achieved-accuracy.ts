@@ -1,6 +1,6 @@
-import { unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
-import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.ts";
-import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
+import { unknownBuilder } from "../../../src/core/bath/model/builder.ts";
+import { estimateTopUp } from "../../../src/core/bath/model/estimate-top-up.ts";
+import { waterFromTests } from "../../../src/core/bath/model/water.ts";
 import { equivalentsPerKilogram, ph } from "../../../src/core/units/quantity.ts";
 import { accuracyOfBaths } from "./accuracy-of-baths.ts";
 import { accuracyOfTopUps } from "./accuracy-of-top-ups.ts";

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import * as acid from "../../../src/core/solution/constants/acid-constants.ts";
-import { debyeHueckel } from "../../../src/core/solution/constants/debye-hueckel.ts";
-import { logKAt } from "../../../src/core/solution/constants/equilibrium-constant.ts";
-import type { EquilibriumConstant } from "../../../src/core/solution/constants/equilibrium-constant.ts";
-import { waterDensity } from "../../../src/core/solution/constants/water-density.ts";
-import { waterIonization } from "../../../src/core/solution/constants/water-ionization.ts";
-import { waterPermittivity } from "../../../src/core/solution/constants/water-permittivity.ts";
+import * as acid from "../../../src/core/chemistry/constants/acid-constants.ts";
+import { debyeHueckel } from "../../../src/core/chemistry/constants/debye-hueckel.ts";
+import { logKAt } from "../../../src/core/chemistry/constants/equilibrium-constant.ts";
+import type { EquilibriumConstant } from "../../../src/core/chemistry/constants/equilibrium-constant.ts";
+import { waterDensity } from "../../../src/core/chemistry/constants/water-density.ts";
+import { waterIonization } from "../../../src/core/chemistry/constants/water-ionization.ts";
+import { waterPermittivity } from "../../../src/core/chemistry/constants/water-permittivity.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
 import { waterIonizationMarshallFranck } from "./marshall-franck.ts";
 import { readTable } from "./read-table.ts";

@@ -1,5 +1,5 @@
-import { anchoredBaths } from "../../../src/core/bath-chemistry/bath-question.ts";
-import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
+import { anchoredBaths } from "../../../src/core/bath/model/bath-question.ts";
+import type { BathQuestion } from "../../../src/core/bath/model/bath-question.ts";
 import { ph } from "../../../src/core/units/quantity.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
 import { readTable } from "./read-table.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
-import { componentNames, composition } from "../../../src/core/solution/composition.ts";
-import type { Composition } from "../../../src/core/solution/composition.ts";
+import { componentNames, composition } from "../../../src/core/chemistry/composition.ts";
+import type { Composition } from "../../../src/core/chemistry/composition.ts";
 
 /** One row of a table, by column; refuses a column that the table lacks. */
 export class TableRow {

@@ -1,9 +1,9 @@
-import { builderFromComposition } from "../../../src/core/bath-chemistry/builder.ts";
-import type { Builder } from "../../../src/core/bath-chemistry/builder.ts";
-import { compositionOfMoles } from "../../../src/core/solution/chemicals/composition-of.ts";
-import type { Ingredient } from "../../../src/core/solution/chemicals/composition-of.ts";
-import { findChemical } from "../../../src/core/solution/chemicals/find-chemical.ts";
-import { molarMass } from "../../../src/core/solution/chemicals/molar-mass.ts";
+import { builderFromComposition } from "../../../src/core/bath/model/builder.ts";
+import type { Builder } from "../../../src/core/bath/model/builder.ts";
+import { compositionOfMoles } from "../../../src/core/chemistry/chemicals/composition-of.ts";
+import type { Ingredient } from "../../../src/core/chemistry/chemicals/composition-of.ts";
+import { findChemical } from "../../../src/core/chemistry/chemicals/find-chemical.ts";
+import { molarMass } from "../../../src/core/chemistry/chemicals/molar-mass.ts";
 
 const of = (chemical: string, amount: number): Ingredient => ({ chemical, amount });
 

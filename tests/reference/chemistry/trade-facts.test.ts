@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWord, builderWords } from "../../../src/core/bath-chemistry/builder.ts";
-import { anchoredBaths } from "../../../src/core/bath-chemistry/bath-question.ts";
-import { estimateFurther } from "../../../src/core/bath-chemistry/estimate-further.ts";
-import { afterLoss } from "../../../src/core/bath-chemistry/loss.ts";
-import { spentBaths } from "../../../src/core/bath-chemistry/spent-baths.ts";
-import { toppedUp } from "../../../src/core/bath-chemistry/top-up.ts";
-import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
-import { phOf } from "../../../src/core/solution/ph-of.ts";
+import { builderFromWord, builderWords } from "../../../src/core/bath/model/builder.ts";
+import { anchoredBaths } from "../../../src/core/bath/model/bath-question.ts";
+import { estimateFurther } from "../../../src/core/bath/model/estimate-further.ts";
+import { afterLoss } from "../../../src/core/bath/model/loss.ts";
+import { spentBaths } from "../../../src/core/bath/model/spent-baths.ts";
+import { toppedUp } from "../../../src/core/bath/model/share-of-dose.ts";
+import { waterFromTests } from "../../../src/core/bath/model/water.ts";
+import { phOf } from "../../../src/core/chemistry/ph-of.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { topUpRounds } from "./accuracy-of-top-ups.ts";
 

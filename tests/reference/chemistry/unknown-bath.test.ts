@@ -3,7 +3,7 @@
  * recipes in purified, softened and hard water (README).
  */
 import { describe, expect, it } from "vitest";
-import { unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
+import { unknownBuilder } from "../../../src/core/bath/model/builder.ts";
 import type { Bath } from "../../../src/core/bath/bath.ts";
 import { readingAt } from "../../../src/core/bath/reading-at.ts";
 import { topUp } from "../../../src/core/bath/top-up.ts";

@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
-import { unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
-import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.ts";
-import type { Loss } from "../../../src/core/bath-chemistry/loss.ts";
-import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
-import type { Composition } from "../../../src/core/solution/composition.ts";
+import { unknownBuilder } from "../../../src/core/bath/model/builder.ts";
+import { estimateTopUp } from "../../../src/core/bath/model/estimate-top-up.ts";
+import type { Loss } from "../../../src/core/bath/model/loss.ts";
+import { waterFromTests } from "../../../src/core/bath/model/water.ts";
+import type { Composition } from "../../../src/core/chemistry/composition.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { builderNamed } from "./recipes.ts";
 import { waterNamed } from "./waters.ts";

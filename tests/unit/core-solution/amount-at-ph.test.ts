@@ -1,8 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { amountAtPH } from "../../../src/core/solution/amount-at-ph.ts";
-import { combine, composition } from "../../../src/core/solution/composition.ts";
-import { phOf } from "../../../src/core/solution/ph-of.ts";
+import { amountAtPH } from "../../../src/core/chemistry/amount-at-ph.ts";
+import { combine, composition } from "../../../src/core/chemistry/composition.ts";
+import { phOf } from "../../../src/core/chemistry/ph-of.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });

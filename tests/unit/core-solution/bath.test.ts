@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWeights, builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
-import { anchoredBaths } from "../../../src/core/bath-chemistry/bath-question.ts";
-import { estimateDoseAtPH, estimatePHAtDose } from "../../../src/core/bath-chemistry/estimate-dose.ts";
-import { estimateReadingAt } from "../../../src/core/bath-chemistry/estimate-reading.ts";
-import { estimateTopUp } from "../../../src/core/bath-chemistry/estimate-top-up.ts";
-import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
-import { DomainError } from "../../../src/core/domain-error.ts";
-import { composition } from "../../../src/core/solution/composition.ts";
-import { phOf } from "../../../src/core/solution/ph-of.ts";
+import { builderFromWeights, builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath/model/builder.ts";
+import { anchoredBaths } from "../../../src/core/bath/model/bath-question.ts";
+import { estimateDoseAtPH, estimatePHAtDose } from "../../../src/core/bath/model/estimate-dose.ts";
+import { estimateReadingAt } from "../../../src/core/bath/model/estimate-reading.ts";
+import { estimateTopUp } from "../../../src/core/bath/model/estimate-top-up.ts";
+import { waterFromTests } from "../../../src/core/bath/model/water.ts";
+import { DomainError } from "../../../src/core/limits/domain-error.ts";
+import { composition } from "../../../src/core/chemistry/composition.ts";
+import { phOf } from "../../../src/core/chemistry/ph-of.ts";
 import { equivalentsPerKilogram, ph } from "../../../src/core/units/quantity.ts";
 import { bathOf, celsius, onlyBath, softened } from "./opened-baths.ts";
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { chemicals } from "../../../src/core/solution/chemicals/chemicals.ts";
-import { compositionOfMoles, compositionOfWeights } from "../../../src/core/solution/chemicals/composition-of.ts";
-import { findChemical } from "../../../src/core/solution/chemicals/find-chemical.ts";
-import { molarMass } from "../../../src/core/solution/chemicals/molar-mass.ts";
-import { composition } from "../../../src/core/solution/composition.ts";
+import { chemicals } from "../../../src/core/chemistry/chemicals/chemicals.ts";
+import { compositionOfMoles, compositionOfWeights } from "../../../src/core/chemistry/chemicals/composition-of.ts";
+import { findChemical } from "../../../src/core/chemistry/chemicals/find-chemical.ts";
+import { molarMass } from "../../../src/core/chemistry/chemicals/molar-mass.ts";
+import { composition } from "../../../src/core/chemistry/composition.ts";
 
 /** g/mol as printed in the CRC Handbook of Chemistry and Physics; from memory. */
 const printed: readonly (readonly [string, number])[] = [

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { answersOf, estimateFrom } from "../../../src/core/bath-chemistry/estimate.ts";
-import { DomainError } from "../../../src/core/domain-error.ts";
+import { answersOf, estimateFrom } from "../../../src/core/bath/model/estimate.ts";
+import { DomainError } from "../../../src/core/limits/domain-error.ts";
 
 describe("an estimate", () => {
   it("takes the median of the middles and the span of everything", () => {

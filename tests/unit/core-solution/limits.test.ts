@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { DomainError } from "../../../src/core/domain-error.ts";
-import { acidToReach } from "../../../src/core/solution/acid-to-reach.ts";
-import { composition } from "../../../src/core/solution/composition.ts";
-import { phOf } from "../../../src/core/solution/ph-of.ts";
+import { DomainError } from "../../../src/core/limits/domain-error.ts";
+import { acidToReach } from "../../../src/core/chemistry/acid-to-reach.ts";
+import { composition } from "../../../src/core/chemistry/composition.ts";
+import { phOf } from "../../../src/core/chemistry/ph-of.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 
 const lye = composition({ sodium: 0.01 });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { acidNames } from "../../../src/core/bath-chemistry/acid.ts";
-import { acidTo } from "../../../src/core/bath-chemistry/acid-to.ts";
-import { builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
-import { estimateAcidTo } from "../../../src/core/bath-chemistry/estimate-acid.ts";
-import { titratedBath } from "../../../src/core/bath-chemistry/titrated-bath.ts";
-import { alkalinities } from "../../../src/core/solution/alkalinities.ts";
-import { composition } from "../../../src/core/solution/composition.ts";
-import { phOf } from "../../../src/core/solution/ph-of.ts";
+import { acidNames } from "../../../src/core/bath/model/acid.ts";
+import { acidTo } from "../../../src/core/bath/model/acid-to.ts";
+import { builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath/model/builder.ts";
+import { estimateAcidTo } from "../../../src/core/bath/model/estimate-acid.ts";
+import { titratedBath } from "../../../src/core/bath/model/titrated-bath.ts";
+import { alkalinities } from "../../../src/core/chemistry/alkalinities.ts";
+import { composition } from "../../../src/core/chemistry/composition.ts";
+import { phOf } from "../../../src/core/chemistry/ph-of.ts";
 import { equivalentsPerKilogram, ph } from "../../../src/core/units/quantity.ts";
 import { bathOf, celsius, onlyBath } from "./opened-baths.ts";
 

@@ -1,7 +1,7 @@
-import { anchoredBaths } from "../../../src/core/bath-chemistry/bath-question.ts";
-import type { BathQuestion } from "../../../src/core/bath-chemistry/bath-question.ts";
-import type { Builder } from "../../../src/core/bath-chemistry/builder.ts";
-import { waterFromTests } from "../../../src/core/bath-chemistry/water.ts";
+import { anchoredBaths } from "../../../src/core/bath/model/bath-question.ts";
+import type { BathQuestion } from "../../../src/core/bath/model/bath-question.ts";
+import type { Builder } from "../../../src/core/bath/model/builder.ts";
+import { waterFromTests } from "../../../src/core/bath/model/water.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
 
 export const celsius = (value: number) => kelvin(value + 273.15);

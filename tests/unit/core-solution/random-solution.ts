@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
-import { componentNames, composition } from "../../../src/core/solution/composition.ts";
-import type { Composition } from "../../../src/core/solution/composition.ts";
+import { componentNames, composition } from "../../../src/core/chemistry/composition.ts";
+import type { Composition } from "../../../src/core/chemistry/composition.ts";
 import { kelvin } from "../../../src/core/units/quantity.ts";
 import type { Kelvin } from "../../../src/core/units/quantity.ts";
 

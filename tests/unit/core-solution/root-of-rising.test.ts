@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { rootOfRising } from "../../../src/core/solution/root-of-rising.ts";
+import { rootOfRising } from "../../../src/core/chemistry/root-of-rising.ts";
 
 describe("the search for an amount", () => {
   it("finds where a bent rising function crosses zero", () => {

@@ -1,13 +1,13 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { acidToReach } from "../../../src/core/solution/acid-to-reach.ts";
-import { composition } from "../../../src/core/solution/composition.ts";
-import type { Composition } from "../../../src/core/solution/composition.ts";
-import { beginSweep, sweepPH } from "../../../src/core/solution/equilibrium/sweep.ts";
-import { phOf } from "../../../src/core/solution/ph-of.ts";
+import { acidToReach } from "../../../src/core/chemistry/acid-to-reach.ts";
+import { composition } from "../../../src/core/chemistry/composition.ts";
+import type { Composition } from "../../../src/core/chemistry/composition.ts";
+import { beginSweep, sweepPH } from "../../../src/core/chemistry/equilibrium/sweep.ts";
+import { phOf } from "../../../src/core/chemistry/ph-of.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
-import { solve } from "../../../src/core/solution/solve.ts";
-import type { Solution } from "../../../src/core/solution/solve.ts";
+import { solve } from "../../../src/core/chemistry/solve.ts";
+import type { Solution } from "../../../src/core/chemistry/solve.ts";
 import { anyComposition, anyTemperature } from "./random-solution.ts";
 
 const amountOf = (solution: Solution, contains: RegExp): number =>

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { memoize } from "../../../src/core/bounded-cache.ts";
+import { memoize } from "../../../src/core/numeric/bounded-cache.ts";
 
 function counted(count: number): { readonly ask: (value: number) => number; readonly asked: number[] } {
   const asked: number[] = [];

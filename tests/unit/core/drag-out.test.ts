@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cubicMeters } from "../../../src/core/units/quantity.ts";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 import { strengthLeft } from "../../../src/core/bath/drag-out.ts";
 
 const left = (volume: number, perLoad: number, loads: number): number => strengthLeft(cubicMeters(volume), cubicMeters(perLoad), loads);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { driftCorrected } from "../../../src/core/meter/drift.ts";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 import { ph } from "../../../src/core/units/quantity.ts";
 import type { MeterCheck } from "../../../src/core/meter/drift.ts";
 

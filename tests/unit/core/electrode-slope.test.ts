@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { celsiusZero } from "../../../src/core/units/exact-constants.ts";
 import { electrodeSlope } from "../../../src/core/meter/electrode-slope.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 
 function percent(first: readonly [number, number], second: readonly [number, number], celsius = 25): number {
   const [one, other] = [first, second].map(([buffer, millivolts]) => ({ ph: ph(buffer), millivolts })) as [Pair, Pair];

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { britishThermalUnit, usGallon } from "../../../src/core/units/exact-constants.ts";
 import { cubicMeters, joules, kelvin, watts } from "../../../src/core/units/quantity.ts";
 import { heatingEnergy, heatingTime } from "../../../src/core/heat/heating.ts";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 import { waterEnthalpy } from "../../../src/core/heat/water-enthalpy.ts";
 
 const celsius = (degrees: number) => kelvin(degrees + 273.15);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { learnedTopUp } from "../../../src/core/bath/learned-top-up.ts";
-import { waterIonization } from "../../../src/core/solution/constants/water-ionization.ts";
+import { waterIonization } from "../../../src/core/chemistry/constants/water-ionization.ts";
 import { celsiusZero } from "../../../src/core/units/exact-constants.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { levelMakeUp } from "../../../src/core/bath/level-make-up.ts";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 import { volumeFraction } from "../../../src/core/units/quantity.ts";
 import type { LevelMakeUp } from "../../../src/core/bath/level-make-up.ts";
 

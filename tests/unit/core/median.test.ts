@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { DomainError } from "../../../src/core/domain-error.ts";
-import { median } from "../../../src/core/median.ts";
-import { theilSenSlope } from "../../../src/core/theil-sen.ts";
+import { DomainError } from "../../../src/core/limits/domain-error.ts";
+import { median } from "../../../src/core/numeric/median.ts";
+import { theilSenSlope } from "../../../src/core/numeric/theil-sen.ts";
 
 describe("the middle of some values", () => {
   it.each([

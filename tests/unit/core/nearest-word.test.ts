@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { editDistance, nearestWord } from "../../../src/core/nearest-word.ts";
+import { editDistance, nearestWord } from "../../../src/core/text/nearest-word.ts";
 
 describe("the distance of two words", () => {
   /** kitten to sitting is 3 by Levenshtein's own count; a swap of neighbors counts once (Damerau). */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWord, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
+import { builderFromWord, unknownBuilder } from "../../../src/core/bath/model/builder.ts";
 import type { Bath } from "../../../src/core/bath/bath.ts";
 import { usualTolerance } from "../../../src/core/bath/common-practice.ts";
 import { nextAddition } from "../../../src/core/bath/next-addition.ts";

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 import { ph } from "../../../src/core/units/quantity.ts";
 import { phTrend, timeUntilTrigger } from "../../../src/core/bath/ph-trend.ts";
-import { theilSenSlope } from "../../../src/core/theil-sen.ts";
-import type { Point } from "../../../src/core/theil-sen.ts";
+import { theilSenSlope } from "../../../src/core/numeric/theil-sen.ts";
+import type { Point } from "../../../src/core/numeric/theil-sen.ts";
 import type { TimedReading } from "../../../src/core/bath/ph-trend.ts";
 
 const points = (xs: readonly number[], ys: readonly number[]): Point[] => xs.map((x, index) => ({ x, y: ys[index] ?? Number.NaN }));

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { celsiusZero } from "../../../src/core/units/exact-constants.ts";
 import { corrosive } from "../../../src/core/discharge/corrosive.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 import { placeAmongLimits } from "../../../src/core/discharge/release-limits.ts";
 
 const place = (reading: number, low: number, high: number, celsius?: number): string =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cubicMeters } from "../../../src/core/units/quantity.ts";
 import { inch, usGallon } from "../../../src/core/units/exact-constants.ts";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 import { roundTankVolume } from "../../../src/core/tank/round-tank.ts";
 import type { Meters } from "../../../src/core/units/quantity.ts";
 

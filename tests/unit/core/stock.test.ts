@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { OutOfRange } from "../../../src/core/domain.ts";
-import { reorderPoint, stockDays } from "../../../src/core/ledger/stock.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
+import { reorderPoint, stockDays } from "../../../src/core/money/stock.ts";
 
 describe("the reorder point", () => {
   it("is 16.5 for 2.1 a day, 5 days and a safety stock of 6", () => {

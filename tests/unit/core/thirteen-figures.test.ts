@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { thirteenFigures } from "../../../src/core/thirteen-figures.ts";
+import { thirteenFigures } from "../../../src/core/numeric/thirteen-figures.ts";
 
 describe("a number to thirteen figures", () => {
   it("loses the noise of a calculation", () => {

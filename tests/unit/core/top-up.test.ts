@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath-chemistry/builder.ts";
+import { builderFromWord, builderWords, unknownBuilder } from "../../../src/core/bath/model/builder.ts";
 import type { Bath } from "../../../src/core/bath/bath.ts";
 import { firstAddition, topUp } from "../../../src/core/bath/top-up.ts";
-import type { DomainError } from "../../../src/core/domain-error.ts";
-import { OutOfRange } from "../../../src/core/domain.ts";
+import type { DomainError } from "../../../src/core/limits/domain-error.ts";
+import { OutOfRange } from "../../../src/core/limits/domain.ts";
 import { celsiusZero } from "../../../src/core/units/exact-constants.ts";
 import { alkalinity, cubicMeters, kelvin, ph } from "../../../src/core/units/quantity.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWord } from "../../../src/core/bath-chemistry/builder.ts";
+import { builderFromWord } from "../../../src/core/bath/model/builder.ts";
 import { celsiusZero } from "../../../src/core/units/exact-constants.ts";
 import { alkalinity, kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { verdict } from "../../../src/core/bath/verdict.ts";

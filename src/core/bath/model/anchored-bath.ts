@@ -1,0 +1,61 @@
+import { DomainError } from "../../limits/domain-error.ts";
+import { amountAtPH } from "../../chemistry/amount-at-ph.ts";
+import { combine } from "../../chemistry/composition.ts";
+import type { Composition } from "../../chemistry/composition.ts";
+import { waterIonization } from "../../chemistry/constants/water-ionization.ts";
+import type { Solids } from "../../chemistry/equilibrium/sweep.ts";
+import { mostDissolved } from "../../chemistry/limits.ts";
+import type { Kelvin, PH } from "../../units/quantity.ts";
+
+/** What is known of a bath when one dose has given one pH. */
+export interface Anchor {
+  readonly baseline: PH;
+  readonly temperature: Kelvin;
+  /** One candidate of the builder, per equivalent. */
+  readonly builder: Composition;
+  readonly water: Composition;
+  readonly solids: Solids;
+  /** Volume of concentrate per volume of opened bath; it only thins the water a little. */
+  readonly openingShare: number;
+}
+
+/** A bath whose strength has been chosen so that it gives the baseline at the baseline's temperature. */
+export interface AnchoredBath extends Anchor {
+  /** Equivalents of builder that the opening dose brought to each kg of water. */
+  readonly load: number;
+  readonly opening: Composition;
+}
+
+/** The baths that differ in load alone: base + load·direction, for loads up to `most`. */
+export interface LoadLine {
+  readonly base: Composition;
+  readonly direction: Composition;
+  readonly most: number;
+}
+
+/**
+ * The load of builder that gives a pH at the anchor's temperature. Throws `no-answer` where the base is at or above that pH, or where no strength reaches it.
+ */
+export function loadAtPH(anchor: Anchor, target: PH, line: LoadLine): number {
+  const { base, direction, most } = line;
+  const { temperature, solids } = anchor;
+  // The hydroxide of that pH, and the base that the water's carbonate takes up.
+  const guess = Math.min(most / 2, 10 ** (target - waterIonization(temperature)) + anchor.water.carbonate + 1e-6);
+  const load = amountAtPH({ base, direction, effect: "raises", temperature, target, solids, guess, most });
+  if (load === undefined) {
+    throw new DomainError("no-answer", `This builder does not reach pH ${target.toFixed(2)} at this temperature, however strong`);
+  }
+  if (load <= 0) {
+    throw new DomainError("no-answer", `pH ${target.toFixed(2)} is not above what the water alone reads at this temperature`);
+  }
+  return load;
+}
+
+/** Chooses the strength of the builder so that the bath gives its baseline. Throws as `loadAtPH`. */
+export function anchorBath(anchor: Anchor): AnchoredBath {
+  const { builder, water } = anchor;
+  const waterShare = 1 - anchor.openingShare;
+  const base = combine(waterShare, water, 0, builder);
+  const load = loadAtPH(anchor, anchor.baseline, { base, direction: builder, most: mostDissolved });
+  return { ...anchor, load, opening: combine(load, builder, waterShare, water) };
+}

@@ -1,0 +1,24 @@
+import { DomainError } from "../../limits/domain-error.ts";
+import { americanSpelling } from "../../text/american-spelling.ts";
+import { chemicals } from "./chemicals.ts";
+import { nearestWord } from "../../text/nearest-word.ts";
+import type { Chemical } from "./chemicals.ts";
+
+function key(word: string): string {
+  return americanSpelling(word).normalize("NFKC").toLowerCase().replace(/[\s.·*,-]/g, "");
+}
+
+const byWord = new Map<string, Chemical>();
+for (const one of chemicals) {
+  for (const word of [one.formula, one.name, ...one.spellings]) byWord.set(key(word), one);
+}
+
+/** The substance that a formula or name stands for; throws `invalid` with the list of known ones. */
+export function findChemical(word: string): Chemical {
+  const found = byWord.get(key(word));
+  if (found !== undefined) return found;
+  const known = chemicals.map((one) => one.formula).join(", ");
+  const nearest = nearestWord(americanSpelling(word), chemicals.flatMap((one) => [one.name, one.formula, ...one.spellings]));
+  const question = nearest === undefined ? "" : ` (did you mean “${nearest}”?)`;
+  throw new DomainError("invalid", `“${word}” is not a component this chemistry knows${question}. Known, by formula or name: ${known}`);
+}

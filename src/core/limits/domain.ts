@@ -1,0 +1,38 @@
+import { DomainError } from "./domain-error.ts";
+import type { QuantityKind } from "../units/quantity.ts";
+
+/** What a bounded number measures: a quantity in its SI unit, a pH, or a plain number. */
+type Measure = QuantityKind | "pH" | "number";
+
+/** The allowed range of an input, in SI units. */
+export interface Domain {
+  readonly measure: Measure;
+  readonly low: number;
+  readonly high: number;
+  /** The low end itself is not allowed. */
+  readonly openLow?: boolean;
+  /** The high end itself is not allowed. */
+  readonly openHigh?: boolean;
+}
+
+/** An input outside its domain; whoever knows the user's unit words the message from these facts. */
+export class OutOfRange extends DomainError {
+  /** What the number is, in plain words: "volume". */
+  readonly subject: string;
+  readonly given: number;
+  readonly domain: Domain;
+
+  constructor(subject: string, given: number, domain: Domain) {
+    super("invalid", `The ${subject} is outside its allowed range`);
+    this.subject = subject;
+    this.given = given;
+    this.domain = domain;
+  }
+}
+
+/** @throws OutOfRange when the value is not a number within the domain */
+export function checkWithin(subject: string, value: number, domain: Domain): void {
+  const aboveLow = domain.openLow === true ? value > domain.low : value >= domain.low;
+  const belowHigh = domain.openHigh === true ? value < domain.high : value <= domain.high;
+  if (!(aboveLow && belowHigh)) throw new OutOfRange(subject, value, domain);
+}

@@ -1,0 +1,78 @@
+import { celsiusZero } from "../units/exact-constants.ts";
+import type { Domain } from "./domain.ts";
+
+/**
+ * Generous limits that no shop tank reaches: they catch a slipped decimal point or a wrong unit, not
+ * a bad practice.
+ */
+export const tankLength: Domain = { measure: "length", low: 0, openLow: true, high: 100 };
+export const liquidVolume: Domain = { measure: "volume", low: 0, openLow: true, high: 10_000 };
+export const displacedVolume: Domain = { measure: "volume", low: 0, high: 10_000 };
+export const bathStrength: Domain = { measure: "strength", low: 0, openLow: true, high: 1 };
+/** As far as the chemistry's constants were checked, with a little room. */
+export const bathTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 80 };
+/** Up to 10 000 mg/L as calcium carbonate. */
+export const waterHardness: Domain = { measure: "hardness", low: 0, high: 100 };
+/** Up to 10 000 mg/L as calcium carbonate. */
+export const waterAlkalinity: Domain = { measure: "alkalinity", low: 0, high: 200 };
+/** Saturated sodium hydroxide solution holds about 20 eq/L (common practice, no source). */
+export const concentrateAlkalinity: Domain = { measure: "alkalinity", low: 0, openLow: true, high: 25_000 };
+export const sequesteringCapacity: Domain = { measure: "amount per volume", low: 0, openLow: true, high: 1000 };
+/** Dissolved ion up to 100 g/L. */
+export const ionConcentration: Domain = { measure: "amount per volume", low: 0, high: 100 };
+export const readablePh: Domain = { measure: "pH", low: 0, high: 14.5 };
+export const phDrop: Domain = { measure: "number", low: 0, openLow: true, high: 5 };
+export const phTolerance: Domain = { measure: "number", low: 0, openLow: true, high: 5 };
+export const shareOfWhole: Domain = { measure: "number", low: 0, openLow: true, high: 1 };
+export const packPrice: Domain = { measure: "number", low: 0, openLow: true, high: 1e9 };
+/** Sums up to this size keep every cent exactly in a double. */
+export const moneyTotal: Domain = { measure: "number", low: -1e12, high: 1e12 };
+export const shareWeight: Domain = { measure: "number", low: 0, high: 1e12 };
+/**
+ * Percent by weight. 1 and less is refused: a cell formatted as a percentage hands over 0.3145 for 31.45 %, and
+ * would call for a hundred times the acid.
+ */
+export const purityByWeight: Domain = { measure: "number", low: 1, openLow: true, high: 100 };
+/** An amount of something to add, in whatever unit it was given. */
+export const plainAmount: Domain = { measure: "number", low: 0, openLow: true, high: 1e9 };
+/** The standards of the meter are certified between these at best. */
+export const bufferTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 60 };
+/** A buret or a syringe holds no liter. */
+export const titrantVolume: Domain = { measure: "volume", low: 0, high: 0.001 };
+export const sampleVolume: Domain = { measure: "volume", low: 0, openLow: true, high: 0.01 };
+/** Up to 10 eq/L; the methods use 0.02 to 0.1. */
+export const titrantNormality: Domain = { measure: "alkalinity", low: 0, openLow: true, high: 10_000 };
+/** A water or a bath, up to 5 eq/L. */
+export const titratedWater: Domain = { measure: "alkalinity", low: 0, high: 5000 };
+/** A concentration, conductivity or the like, in whatever unit it was given. */
+export const blendedValue: Domain = { measure: "number", low: 0, high: 1e9 };
+/** From a faucet's cartridge to 10 million grains. */
+export const softenerCapacity: Domain = { measure: "mass", low: 0, openLow: true, high: 650 };
+/** Printed conventions are 2, 3 and 4. */
+export const ironFactor: Domain = { measure: "number", low: 0, openLow: true, high: 10 };
+export const waterRecovery: Domain = { measure: "number", low: 0, openLow: true, high: 1, openHigh: true };
+export const saltRejection: Domain = { measure: "number", low: 0, high: 1 };
+/** Below 4.5 no alkalinity is left; above about 9.5 it is no longer bicarbonate, which the index takes it for (from memory). */
+export const langelierPh: Domain = { measure: "pH", low: 4.5, high: 9.5 };
+export const langelierTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
+/** 10 to 10 000 mg/L: A is 0 at the low end, and brine needs another index (ASTM D3739 family, from memory). */
+export const langelierSolids: Domain = { measure: "amount per volume", low: 0.01, high: 10 };
+/** Days of a date in Excel up to the year 9999, or hours and minutes since a start. */
+export const recordedTime: Domain = { measure: "number", low: 0, openLow: true, high: 1e8 };
+/** An error of more is a reading typed in the place of an error. */
+export const asFoundError: Domain = { measure: "number", low: -2, high: 2 };
+/** Millivolts: what the input of a pH meter can show. */
+export const electrodePotential: Domain = { measure: "number", low: -2000, high: 2000 };
+/** An amount that may be none, in whatever unit it was given. */
+export const amountOrNone: Domain = { measure: "number", low: 0, high: 1e9 };
+export const loadCount: Domain = { measure: "number", low: 0, high: 1e6 };
+/** Up to 104 °F, above which federal law lets nothing reach the treatment works (40 CFR 403.5(b)(5)). */
+export const releaseTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 40 };
+/** Liquid water at the pressure of the air. */
+export const liquidWater: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
+/** Up to a megawatt. */
+export const heaterPower: Domain = { measure: "power", low: 0, openLow: true, high: 1e6 };
+/** Days; a delivery takes no longer than ten years. */
+export const leadTime: Domain = { measure: "number", low: 0, openLow: true, high: 3650 };
+/** What left the shelf in a day; the least is far below a drop, so that a number of days stays countable. */
+export const issuedAmount: Domain = { measure: "number", low: 1e-6, high: 1e9 };
