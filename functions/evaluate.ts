@@ -1,8 +1,8 @@
 import { DomainError } from "../src/core/limits/domain-error.ts";
 import { OutOfRange } from "../src/core/limits/domain.ts";
-import { system as systemArgument } from "./arguments.ts";
+import { system as systemArgument } from "./arguments/arguments.ts";
 import { thirteenFigures } from "../src/core/numeric/thirteen-figures.ts";
-import { inWords, outOfRangeMessage, withoutUnit } from "./wording.ts";
+import { inWords, outOfRangeMessage, withoutUnit } from "./arguments/wording.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
 import type { CallContext, CellInput, CellMatrix, CellValue, WorksheetFunction } from "./define-function.ts";

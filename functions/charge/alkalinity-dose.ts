@@ -1,8 +1,8 @@
 import { alkalinityDose as doseFor } from "../../src/core/bath/alkalinity-dose.ts";
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
-import { quantity, quantityOrWrittenZero } from "../quantity-argument.ts";
-import { system } from "../arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
+import { system } from "../arguments/arguments.ts";
 
 export const alkalinityDose = defineFunction({
   id: "ALKALINITYDOSE",

@@ -1,11 +1,11 @@
 import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
-import { builder } from "../builder-argument.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { doseAtPh as doseFor } from "../../src/core/bath/other-dose.ts";
-import { inSystem } from "../in-system.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
-import { phReading, system } from "../arguments.ts";
-import { waterAlkalinity } from "../shared-arguments.ts";
+import { phReading, system } from "../arguments/arguments.ts";
+import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 
 export const doseAtPh = defineFunction({
   id: "DOSEATPH",

@@ -1,9 +1,9 @@
 import { defineFunction } from "../define-function.ts";
 import { hardness as noHardness } from "../../src/core/units/quantity.ts";
 import { hardnessDose as doseFor } from "../../src/core/bath/hardness-dose.ts";
-import { inSystem } from "../in-system.ts";
-import { optionalQuantity, quantity, quantityOrWrittenZero } from "../quantity-argument.ts";
-import { system } from "../arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { optionalQuantity, quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
+import { system } from "../arguments/arguments.ts";
 
 export const hardnessDose = defineFunction({
   id: "HARDNESSDOSE",

@@ -1,9 +1,9 @@
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { jarDose as doseFor } from "../../src/core/bath/jar-dose.ts";
-import { positiveNumber, system } from "../arguments.ts";
-import { quantity } from "../quantity-argument.ts";
-import { strengthArgument } from "../strength-argument.ts";
+import { positiveNumber, system } from "../arguments/arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { strengthArgument } from "../arguments/strength-argument.ts";
 
 export const jarDose = defineFunction({
   id: "JARDOSE",

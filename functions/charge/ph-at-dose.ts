@@ -1,11 +1,11 @@
 import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
-import { builder } from "../builder-argument.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
 import { phAtDose as phWith } from "../../src/core/bath/other-dose.ts";
-import { quantity } from "../quantity-argument.ts";
-import { system } from "../arguments.ts";
-import { waterAlkalinity } from "../shared-arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { system } from "../arguments/arguments.ts";
+import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 
 export const phAtDose = defineFunction({
   id: "PHATDOSE",

@@ -1,7 +1,7 @@
-import { choice } from "../arguments.ts";
+import { choice } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { inUnit } from "../in-system.ts";
-import { checkAlike, likeVolume } from "../like-volumes.ts";
+import { inUnit } from "../arguments/in-system.ts";
+import { checkAlike, likeVolume } from "../arguments/like-volumes.ts";
 import { strengthReached } from "../../src/core/bath/strength-reached.ts";
 
 const forms = ["fraction", "%", "parts", "mL/L", "fl oz/gal"] as const;

@@ -1,6 +1,6 @@
 import { acidNames } from "../../src/core/bath/model/acid.ts";
-import { inSystem } from "../in-system.ts";
-import { requiredChoice } from "../arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { requiredChoice } from "../arguments/arguments.ts";
 import type { AcidAmount } from "../../src/core/discharge/acid-amount.ts";
 import type { CallContext } from "../define-function.ts";
 

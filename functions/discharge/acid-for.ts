@@ -2,9 +2,9 @@ import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
 import { acidForAlkalinity } from "../../src/core/discharge/acid-amount.ts";
 import { climbsBack } from "./acid-notes.ts";
 import { defineFunction } from "../define-function.ts";
-import { isBlankOrZero, numberFrom, singleCell } from "../read-cell.ts";
-import { quantity } from "../quantity-argument.ts";
-import { system } from "../arguments.ts";
+import { isBlankOrZero, numberFrom, singleCell } from "../arguments/read-cell.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { system } from "../arguments/arguments.ts";
 import type { Argument } from "../define-function.ts";
 
 const purity: Argument<number | undefined, "purity"> = {

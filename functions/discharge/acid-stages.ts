@@ -1,7 +1,7 @@
 import { climbsBack } from "./acid-notes.ts";
 import { acidStages as stagesOf } from "../../src/core/discharge/acid-stages.ts";
 import { defineFunction } from "../define-function.ts";
-import { positiveNumber } from "../arguments.ts";
+import { positiveNumber } from "../arguments/arguments.ts";
 
 const words = [
   "Add slowly to the cooled, mixing bath. Mix, read.",

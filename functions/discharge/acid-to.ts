@@ -1,11 +1,11 @@
 import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
 import { climbsBack } from "./acid-notes.ts";
 import { acidToTarget } from "../../src/core/discharge/acid-to-target.ts";
-import { builder } from "../builder-argument.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { optionalQuantity, quantity } from "../quantity-argument.ts";
-import { phReading, system } from "../arguments.ts";
-import { temperatureOf } from "../temperature-argument.ts";
+import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
+import { phReading, system } from "../arguments/arguments.ts";
+import { temperatureOf } from "../arguments/temperature-argument.ts";
 
 export const acidTo = defineFunction({
   id: "ACIDTO",

@@ -1,6 +1,6 @@
 import { corrosive as isCorrosive } from "../../src/core/discharge/corrosive.ts";
 import { defineFunction } from "../define-function.ts";
-import { phReading } from "../arguments.ts";
+import { phReading } from "../arguments/arguments.ts";
 
 export const corrosive = defineFunction({
   id: "CORROSIVE",

@@ -1,6 +1,6 @@
 import { defineFunction } from "../define-function.ts";
-import { optionalQuantity } from "../quantity-argument.ts";
-import { phReading, system } from "../arguments.ts";
+import { optionalQuantity } from "../arguments/quantity-argument.ts";
+import { phReading, system } from "../arguments/arguments.ts";
 import { placeAmongLimits } from "../../src/core/discharge/release-limits.ts";
 
 export const dischargeCheck = defineFunction({

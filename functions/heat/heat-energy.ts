@@ -1,8 +1,8 @@
 import { defineFunction } from "../define-function.ts";
 import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
 import { heatingEnergy } from "../../src/core/heat/heating.ts";
-import { inSystem } from "../in-system.ts";
-import { system } from "../arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { system } from "../arguments/arguments.ts";
 
 export const heatEnergy = defineFunction({
   id: "HEATENERGY",

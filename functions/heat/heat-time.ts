@@ -1,9 +1,9 @@
 import { defineFunction } from "../define-function.ts";
-import { optionalFraction } from "../fraction-argument.ts";
+import { optionalFraction } from "../arguments/fraction-argument.ts";
 import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
 import { heatingEnergy, heatingTime } from "../../src/core/heat/heating.ts";
-import { quantity } from "../quantity-argument.ts";
-import { system } from "../arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { system } from "../arguments/arguments.ts";
 
 const secondsInHour = 3600;
 

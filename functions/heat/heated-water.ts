@@ -1,4 +1,4 @@
-import { quantity } from "../quantity-argument.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
 
 export const volume = quantity("volume", { kind: "volume", help: "volume of the bath, measured when cold" });
 

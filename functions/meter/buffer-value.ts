@@ -1,6 +1,6 @@
 import { bufferPh } from "../../src/core/meter/buffer-ph.ts";
-import { isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "../read-cell.ts";
-import { notOneOf } from "../wording.ts";
+import { isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "../arguments/read-cell.ts";
+import { notOneOf } from "../arguments/wording.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { ph } from "../../src/core/units/quantity.ts";
 import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";

@@ -1,8 +1,8 @@
 import { asFoundErrors, checkTimes, checksOf } from "./meter-checks.ts";
 import { defineFunction } from "../define-function.ts";
 import { driftCorrected } from "../../src/core/meter/drift.ts";
-import { phReading } from "../arguments.ts";
-import { time } from "../time-argument.ts";
+import { phReading } from "../arguments/arguments.ts";
+import { time } from "../arguments/time-argument.ts";
 
 export const driftFix = defineFunction({
   id: "DRIFTFIX",

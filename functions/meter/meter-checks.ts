@@ -1,5 +1,5 @@
-import { isBlankOrZero, isHeader, numberFrom, refuse } from "../read-cell.ts";
-import { timeFrom } from "../time-argument.ts";
+import { isBlankOrZero, isHeader, numberFrom, refuse } from "../arguments/read-cell.ts";
+import { timeFrom } from "../arguments/time-argument.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 import type { MeterCheck } from "../../src/core/meter/drift.ts";
 

@@ -1,5 +1,5 @@
 import { defineFunction } from "../define-function.ts";
-import { phReading } from "../arguments.ts";
+import { phReading } from "../arguments/arguments.ts";
 import { twoPointCorrected } from "../../src/core/meter/two-point-correction.ts";
 
 export const meterFix = defineFunction({

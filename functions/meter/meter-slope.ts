@@ -1,9 +1,9 @@
 import { bufferValue } from "./buffer-value.ts";
 import { defineFunction } from "../define-function.ts";
 import { electrodeSlope } from "../../src/core/meter/electrode-slope.ts";
-import { numberOrNone } from "../number-or-none.ts";
-import { system } from "../arguments.ts";
-import { temperatureOf } from "../temperature-argument.ts";
+import { numberOrNone } from "../arguments/number-or-none.ts";
+import { system } from "../arguments/arguments.ts";
+import { temperatureOf } from "../arguments/temperature-argument.ts";
 
 export const meterSlope = defineFunction({
   id: "METERSLOPE",

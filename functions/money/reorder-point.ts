@@ -1,6 +1,6 @@
 import { defineFunction } from "../define-function.ts";
-import { numberOrNone } from "../number-or-none.ts";
-import { positiveNumber } from "../arguments.ts";
+import { numberOrNone } from "../arguments/number-or-none.ts";
+import { positiveNumber } from "../arguments/arguments.ts";
 import { reorderPoint as pointOf } from "../../src/core/money/stock.ts";
 
 export const reorderPoint = defineFunction({

@@ -1,7 +1,7 @@
 import { defineFunction } from "../define-function.ts";
-import { positiveNumber } from "../arguments.ts";
+import { positiveNumber } from "../arguments/arguments.ts";
 import { shareOut } from "../../src/core/money/share.ts";
-import { weights } from "../weights-argument.ts";
+import { weights } from "../arguments/weights-argument.ts";
 
 export const share = defineFunction({
   id: "SHARE",

@@ -1,6 +1,6 @@
 import { defineFunction } from "../define-function.ts";
-import { list, numberOf } from "../list-arguments.ts";
-import { numberOrNone } from "../number-or-none.ts";
+import { list, numberOf } from "../arguments/list-arguments.ts";
+import { numberOrNone } from "../arguments/number-or-none.ts";
 import { stockDays as daysOf } from "../../src/core/money/stock.ts";
 
 export const stockDays = defineFunction({

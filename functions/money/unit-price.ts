@@ -1,7 +1,7 @@
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
-import { positiveNumber, system } from "../arguments.ts";
-import { quantity } from "../quantity-argument.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { positiveNumber, system } from "../arguments/arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
 import { unitPrice as priceOf } from "../../src/core/money/unit-price.ts";
 
 export const unitPrice = defineFunction({

@@ -1,12 +1,12 @@
 import { bufferPh as bufferPhAt } from "../../src/core/meter/buffer-ph.ts";
 import { defineFunction } from "../define-function.ts";
-import { isBlankOrZero, refuse, singleCell, wordIn } from "../read-cell.ts";
+import { isBlankOrZero, refuse, singleCell, wordIn } from "../arguments/read-cell.ts";
 import { nearestWord } from "../../src/core/text/nearest-word.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
-import { quantity } from "../quantity-argument.ts";
-import { askInstead, quoted } from "../wording.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { askInstead, quoted } from "../arguments/wording.ts";
 import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";
-import { system } from "../arguments.ts";
+import { system } from "../arguments/arguments.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 import type { StandardBuffer } from "../../src/core/meter/standard-buffers.ts";
 

@@ -1,10 +1,10 @@
-import { builder } from "../builder-argument.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
-import { phReading, system } from "../arguments.ts";
-import { quantity } from "../quantity-argument.ts";
+import { phReading, system } from "../arguments/arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
 import { unspentAt } from "../../src/core/bath/reading-at.ts";
-import { waterAlkalinity } from "../shared-arguments.ts";
+import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 
 export const phAt = defineFunction({
   id: "PHAT",

@@ -1,8 +1,8 @@
 import { checkComposition } from "../../src/core/chemistry/limits.ts";
 import { compositionOfMoles } from "../../src/core/chemistry/chemicals/composition-of.ts";
-import { compositionRows, naming } from "../composition-rows.ts";
-import { isBlankOrZero, refuse } from "../read-cell.ts";
-import { temperatureOf } from "../temperature-argument.ts";
+import { compositionRows, naming } from "../arguments/composition-rows.ts";
+import { isBlankOrZero, refuse } from "../arguments/read-cell.ts";
+import { temperatureOf } from "../arguments/temperature-argument.ts";
 import type { Argument } from "../define-function.ts";
 import type { Composition } from "../../src/core/chemistry/composition.ts";
 

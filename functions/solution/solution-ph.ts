@@ -3,7 +3,7 @@ import { checkWithin } from "../../src/core/limits/domain.ts";
 import { bathTemperature } from "../../src/core/limits/domains.ts";
 import { defineFunction } from "../define-function.ts";
 import { phOf } from "../../src/core/chemistry/ph-of.ts";
-import { system } from "../arguments.ts";
+import { system } from "../arguments/arguments.ts";
 
 export const solutionPh = defineFunction({
   id: "SOLUTIONPH",

@@ -3,7 +3,7 @@ import { checkWithin } from "../../src/core/limits/domain.ts";
 import { bathTemperature } from "../../src/core/limits/domains.ts";
 import { defineFunction } from "../define-function.ts";
 import { solve } from "../../src/core/chemistry/solve.ts";
-import { system } from "../arguments.ts";
+import { system } from "../arguments/arguments.ts";
 import type { CellMatrix } from "../define-function.ts";
 import type { Solution } from "../../src/core/chemistry/solve.ts";
 

@@ -1,9 +1,9 @@
 import { cubicMeters } from "../../src/core/units/quantity.ts";
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
-import { optionalQuantity, quantity } from "../quantity-argument.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { roundTankVolume as volumeOf } from "../../src/core/tank/round-tank.ts";
-import { system } from "../arguments.ts";
+import { system } from "../arguments/arguments.ts";
 
 export const roundTankVolume = defineFunction({
   id: "ROUNDTANKVOLUME",

@@ -1,9 +1,9 @@
 import { cubicMeters } from "../../src/core/units/quantity.ts";
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
-import { optionalQuantity, quantity } from "../quantity-argument.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { rectangularTankVolume } from "../../src/core/tank/rectangular-tank.ts";
-import { system } from "../arguments.ts";
+import { system } from "../arguments/arguments.ts";
 
 export const tankVolume = defineFunction({
   id: "TANKVOLUME",

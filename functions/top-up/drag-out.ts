@@ -1,6 +1,6 @@
 import { defineFunction } from "../define-function.ts";
-import { positiveNumber } from "../arguments.ts";
-import { checkAlike, likeVolume } from "../like-volumes.ts";
+import { positiveNumber } from "../arguments/arguments.ts";
+import { checkAlike, likeVolume } from "../arguments/like-volumes.ts";
 import { strengthLeft } from "../../src/core/bath/drag-out.ts";
 
 export const dragOut = defineFunction({

@@ -1,9 +1,9 @@
 import { defineFunction } from "../define-function.ts";
-import { isBlankOrZero, singleCell } from "../read-cell.ts";
+import { isBlankOrZero, singleCell } from "../arguments/read-cell.ts";
 import { levelMakeUp } from "../../src/core/bath/level-make-up.ts";
-import { numberOrNone } from "../number-or-none.ts";
-import { optionalNumber, positiveNumber } from "../arguments.ts";
-import { reachedStrength } from "../strength-argument.ts";
+import { numberOrNone } from "../arguments/number-or-none.ts";
+import { optionalNumber, positiveNumber } from "../arguments/arguments.ts";
+import { reachedStrength } from "../arguments/strength-argument.ts";
 import type { Argument } from "../define-function.ts";
 import type { VolumeFraction } from "../../src/core/units/quantity.ts";
 

@@ -1,12 +1,12 @@
-import { baseline, tolerance, waterAlkalinity } from "../shared-arguments.ts";
+import { baseline, tolerance, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { bathTemperature } from "./top-up-arguments.ts";
-import { builder } from "../builder-argument.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { modelNotes } from "./model-notes.ts";
 import { nextAddition } from "../../src/core/bath/next-addition.ts";
-import { phReading, system } from "../arguments.ts";
-import { quantity } from "../quantity-argument.ts";
+import { phReading, system } from "../arguments/arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
 
 export const nextAdd = defineFunction({
   id: "NEXTADD",

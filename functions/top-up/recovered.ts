@@ -1,6 +1,6 @@
-import { baseline, tolerance } from "../shared-arguments.ts";
+import { baseline, tolerance } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { phReading } from "../arguments.ts";
+import { phReading } from "../arguments/arguments.ts";
 import { recovery } from "../../src/core/bath/recovery.ts";
 
 export const recovered = defineFunction({

@@ -1,5 +1,5 @@
 import { defineFunction } from "../define-function.ts";
-import { phReading } from "../arguments.ts";
+import { phReading } from "../arguments/arguments.ts";
 import { timedPh, timedReadings, times, trendNotes } from "./timed-readings.ts";
 import { timeUntilTrigger } from "../../src/core/bath/ph-trend.ts";
 

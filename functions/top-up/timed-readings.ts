@@ -1,7 +1,7 @@
-import { alignedList, numberOf } from "../list-arguments.ts";
+import { alignedList, numberOf } from "../arguments/list-arguments.ts";
 import { ph } from "../../src/core/units/quantity.ts";
-import { refuse } from "../read-cell.ts";
-import { timeList } from "../time-argument.ts";
+import { refuse } from "../arguments/read-cell.ts";
+import { timeList } from "../arguments/time-argument.ts";
 import type { Argument } from "../define-function.ts";
 import type { TimedReading } from "../../src/core/bath/ph-trend.ts";
 

@@ -1,8 +1,8 @@
 import { ph } from "../../src/core/units/quantity.ts";
-import { list, numberOf } from "../list-arguments.ts";
-import { quantity } from "../quantity-argument.ts";
-import { temperatureOf } from "../temperature-argument.ts";
-import { phReading } from "../arguments.ts";
+import { list, numberOf } from "../arguments/list-arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { temperatureOf } from "../arguments/temperature-argument.ts";
+import { phReading } from "../arguments/arguments.ts";
 
 export const openingDose = quantity("opening_dose", { kind: "volume", help: "concentrate that the bath was opened with" });
 

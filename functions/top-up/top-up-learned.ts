@@ -1,6 +1,6 @@
 import { DomainError } from "../../src/core/limits/domain-error.ts";
-import { alignedList, numberOf } from "../list-arguments.ts";
-import { baseline } from "../shared-arguments.ts";
+import { alignedList, numberOf } from "../arguments/list-arguments.ts";
+import { baseline } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
 import { learnedTopUp } from "../../src/core/bath/learned-top-up.ts";
 import { ph } from "../../src/core/units/quantity.ts";

@@ -1,13 +1,13 @@
 import { modelNotes } from "./model-notes.ts";
-import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
-import { builder } from "../builder-argument.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { firstAddition, topUp } from "../../src/core/bath/top-up.ts";
 import { usualHouseShare } from "../../src/core/bath/common-practice.ts";
-import { inSystem } from "../in-system.ts";
-import { optionalFraction } from "../fraction-argument.ts";
-import { system } from "../arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { optionalFraction } from "../arguments/fraction-argument.ts";
+import { system } from "../arguments/arguments.ts";
 
 export const topUpRange = defineFunction({
   id: "TOPUPRANGE",

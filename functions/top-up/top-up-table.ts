@@ -1,10 +1,10 @@
-import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { bathTemperature, openingDose, topUpReadings } from "./top-up-arguments.ts";
-import { builder } from "../builder-argument.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { modelNotes } from "./model-notes.ts";
-import { system } from "../arguments.ts";
+import { system } from "../arguments/arguments.ts";
 import { topUp } from "../../src/core/bath/top-up.ts";
 
 export const topUpTable = defineFunction({

@@ -1,5 +1,5 @@
 import { defineFunction } from "../define-function.ts";
-import { optionalNumber, positiveNumber } from "../arguments.ts";
+import { optionalNumber, positiveNumber } from "../arguments/arguments.ts";
 import { titratedTopUp } from "../../src/core/bath/titrated-top-up.ts";
 
 export const topUpTitration = defineFunction({

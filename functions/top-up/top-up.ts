@@ -1,10 +1,10 @@
 import { modelNotes } from "./model-notes.ts";
-import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
-import { builder } from "../builder-argument.ts";
-import { optionalChoice, system } from "../arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
+import { optionalChoice, system } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { losses, topUp as topUpOf } from "../../src/core/bath/top-up.ts";
 
 export const topUp = defineFunction({

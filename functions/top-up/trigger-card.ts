@@ -1,12 +1,12 @@
-import { baseline, waterAlkalinity } from "../shared-arguments.ts";
+import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { bathTemperature } from "../../src/core/limits/domains.ts";
-import { builder } from "../builder-argument.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { checkWithin } from "../../src/core/limits/domain.ts";
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { modelNotes } from "./model-notes.ts";
-import { positiveNumber, system } from "../arguments.ts";
-import { quantity, quantityList } from "../quantity-argument.ts";
+import { positiveNumber, system } from "../arguments/arguments.ts";
+import { quantity, quantityList } from "../arguments/quantity-argument.ts";
 import { trigger } from "../../src/core/bath/trigger.ts";
 
 export const triggerCard = defineFunction({

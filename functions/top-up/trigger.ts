@@ -1,9 +1,9 @@
 import { modelNotes } from "./model-notes.ts";
-import { baseline, baselineTemperature, drop, readingTemperature, waterAlkalinity } from "../shared-arguments.ts";
-import { builder } from "../builder-argument.ts";
+import { baseline, baselineTemperature, drop, readingTemperature, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { system } from "../arguments.ts";
-import { temperaturePair } from "../temperature-pair.ts";
+import { system } from "../arguments/arguments.ts";
+import { temperaturePair } from "../arguments/temperature-pair.ts";
 import { trigger as triggerOf } from "../../src/core/bath/trigger.ts";
 
 export const trigger = defineFunction({

@@ -1,11 +1,11 @@
 import { modelNotes } from "./model-notes.ts";
-import { baseline, baselineTemperature, drop, readingTemperature, waterAlkalinity } from "../shared-arguments.ts";
-import { builder } from "../builder-argument.ts";
+import { baseline, baselineTemperature, drop, readingTemperature, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
 import { defaultUnit } from "../../src/core/units/default-unit.ts";
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
-import { phReading, system } from "../arguments.ts";
-import { temperaturePair } from "../temperature-pair.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { phReading, system } from "../arguments/arguments.ts";
+import { temperaturePair } from "../arguments/temperature-pair.ts";
 import { verdict as verdictOn } from "../../src/core/bath/verdict.ts";
 import type { CallContext } from "../define-function.ts";
 import type { Kelvin } from "../../src/core/units/quantity.ts";

@@ -1,7 +1,7 @@
 import { defineFunction } from "../define-function.ts";
 import { bathStrength } from "../../src/core/limits/domains.ts";
 import { checkWithin } from "../../src/core/limits/domain.ts";
-import { rate } from "../strength-argument.ts";
+import { rate } from "../arguments/strength-argument.ts";
 
 export const strength = defineFunction({
   id: "STRENGTH",

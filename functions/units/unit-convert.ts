@@ -1,8 +1,8 @@
 import { DomainError } from "../../src/core/limits/domain-error.ts";
-import { anyNumber, word } from "../arguments.ts";
+import { anyNumber, word } from "../arguments/arguments.ts";
 import { convert, unitsMeant } from "../../src/core/units/unit-conversion.ts";
 import { defineFunction } from "../define-function.ts";
-import { quoted } from "../wording.ts";
+import { quoted } from "../arguments/wording.ts";
 import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
 import type { CallContext } from "../define-function.ts";
 import type { Conversion } from "../../src/core/units/unit-conversion.ts";

@@ -1,4 +1,4 @@
-import { optionalChoice } from "../arguments.ts";
+import { optionalChoice } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
 import { quantityKinds } from "../../src/core/units/quantity.ts";
 import { unitTable } from "../../src/core/units/unit-table.ts";

@@ -1,7 +1,7 @@
 import { alkalinitySplit as splitOf } from "../../src/core/water/alkalinity-split.ts";
 import { defineFunction } from "../define-function.ts";
-import { inUnit } from "../in-system.ts";
-import { quantityOrWrittenZero } from "../quantity-argument.ts";
+import { inUnit } from "../arguments/in-system.ts";
+import { quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 
 export const alkalinitySplit = defineFunction({
   id: "ALKALINITYSPLIT",

@@ -1,6 +1,6 @@
 import { defineFunction } from "../define-function.ts";
-import { inUnit } from "../in-system.ts";
-import { quantity, quantityOrWrittenZero } from "../quantity-argument.ts";
+import { inUnit } from "../arguments/in-system.ts";
+import { quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { titratedAlkalinity } from "../../src/core/water/titrated-alkalinity.ts";
 
 export const alkalinity = defineFunction({

@@ -1,11 +1,11 @@
-import { alignedList } from "../list-arguments.ts";
+import { alignedList } from "../arguments/list-arguments.ts";
 import { DomainError } from "../../src/core/limits/domain-error.ts";
-import { checkAlike, likeUnit, likeVolumeFrom } from "../like-volumes.ts";
-import { refuse } from "../read-cell.ts";
+import { checkAlike, likeUnit, likeVolumeFrom } from "../arguments/like-volumes.ts";
+import { refuse } from "../arguments/read-cell.ts";
 import { writtenNone } from "./value-argument.ts";
 import type { Argument } from "../define-function.ts";
 import type { BlendedWater } from "../../src/core/water/blend.ts";
-import type { LikeVolume } from "../like-volumes.ts";
+import type { LikeVolume } from "../arguments/like-volumes.ts";
 
 const help = "volume of each, in the same order: bare numbers in any one unit, or texts with a unit";
 

@@ -1,7 +1,7 @@
-import { choice } from "../arguments.ts";
+import { choice } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
 import { hardnessClass as classOf, hardnessSchemes } from "../../src/core/water/hardness-class.ts";
-import { quantityOrWrittenZero } from "../quantity-argument.ts";
+import { quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 
 export const hardnessClass = defineFunction({
   id: "HARDNESSCLASS",

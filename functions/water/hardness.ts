@@ -1,9 +1,9 @@
 import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { defineFunction } from "../define-function.ts";
 import { hardnessFromIons } from "../../src/core/water/hardness-from-ions.ts";
-import { inUnit } from "../in-system.ts";
+import { inUnit } from "../arguments/in-system.ts";
 import { kilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
-import { optionalQuantity } from "../quantity-argument.ts";
+import { optionalQuantity } from "../arguments/quantity-argument.ts";
 import type { Argument } from "../define-function.ts";
 import type { KilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
 

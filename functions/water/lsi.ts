@@ -1,7 +1,7 @@
 import { defineFunction } from "../define-function.ts";
 import { langelierIndex } from "../../src/core/water/langelier-index.ts";
-import { phReading, system } from "../arguments.ts";
-import { quantity } from "../quantity-argument.ts";
+import { phReading, system } from "../arguments/arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
 
 export const lsi = defineFunction({
   id: "LSI",

@@ -1,5 +1,5 @@
 import { defineFunction } from "../define-function.ts";
-import { fraction } from "../fraction-argument.ts";
+import { fraction } from "../arguments/fraction-argument.ts";
 import { reverseOsmosisSplit } from "../../src/core/water/reverse-osmosis-split.ts";
 import { value } from "./value-argument.ts";
 

@@ -1,8 +1,8 @@
 import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../in-system.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { kilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
-import { optionalNumber, system } from "../arguments.ts";
-import { optionalQuantity, quantity } from "../quantity-argument.ts";
+import { optionalNumber, system } from "../arguments/arguments.ts";
+import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { softenerLife as lifeOf, usualIronFactor } from "../../src/core/water/softener-life.ts";
 
 export const softenerLife = defineFunction({

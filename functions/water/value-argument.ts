@@ -1,7 +1,7 @@
-import { alignedList } from "../list-arguments.ts";
-import { isBlankOrZero, numberFrom, refuse, singleCell } from "../read-cell.ts";
+import { alignedList } from "../arguments/list-arguments.ts";
+import { isBlankOrZero, numberFrom, refuse, singleCell } from "../arguments/read-cell.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
-import { quoted } from "../wording.ts";
+import { quoted } from "../arguments/wording.ts";
 import { unitsNamed } from "../../src/core/units/find-unit.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 

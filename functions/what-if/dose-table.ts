@@ -1,12 +1,12 @@
 import { defaultUnit } from "../../src/core/units/default-unit.ts";
 import { defineFunction } from "../define-function.ts";
 import { dose } from "../../src/core/bath/dose.ts";
-import { inSystem } from "../in-system.ts";
-import { list } from "../list-arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { list } from "../arguments/list-arguments.ts";
 import { plainText } from "../../src/core/units/plain-text.ts";
-import { quantityList } from "../quantity-argument.ts";
-import { strengthArgument } from "../strength-argument.ts";
-import { system } from "../arguments.ts";
+import { quantityList } from "../arguments/quantity-argument.ts";
+import { strengthArgument } from "../arguments/strength-argument.ts";
+import { system } from "../arguments/arguments.ts";
 import type { CellValue } from "../define-function.ts";
 
 const help = 'column or row of strengths as in DOSE, such as "1+40", "1 in 40", "2.5%", "3 fl oz/gal"; blanks and headers are skipped';

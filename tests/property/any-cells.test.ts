@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { anyInput, blanks, nearExample } from "./any-cell.ts";
 import { call, frozen } from "./answer-or-error.ts";
 import { catalogue } from "../../functions/catalogue.ts";
-import { inWords } from "../../functions/wording.ts";
+import { inWords } from "../../functions/arguments/wording.ts";
 import type { CellInput, CellMatrix, WorksheetFunction } from "../../functions/define-function.ts";
 import type { Outcome } from "./answer-or-error.ts";
 import { runs } from "../setup/random-runs.ts";

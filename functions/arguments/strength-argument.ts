@@ -1,11 +1,11 @@
-import { parseStrength } from "../src/core/units/parse-strength.ts";
-import { volumeFraction } from "../src/core/units/quantity.ts";
+import { parseStrength } from "../../src/core/units/parse-strength.ts";
+import { volumeFraction } from "../../src/core/units/quantity.ts";
 import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
-import { nearestUnitWord } from "../src/core/units/find-unit.ts";
+import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
 import { askInstead, plainNumber, quoted } from "./wording.ts";
-import type { Argument, CellValue } from "./define-function.ts";
-import type { UnitSystem } from "../src/core/units/unit-system.ts";
-import type { VolumeFraction } from "../src/core/units/quantity.ts";
+import type { Argument, CellValue } from "../define-function.ts";
+import type { UnitSystem } from "../../src/core/units/unit-system.ts";
+import type { VolumeFraction } from "../../src/core/units/quantity.ts";
 
 const advice = "write 1+40, 1 in 40 or 2.5%";
 

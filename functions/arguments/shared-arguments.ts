@@ -1,7 +1,7 @@
 /** Arguments that several functions take under one name and meaning. */
 import { optionalNumber, phReading } from "./arguments.ts";
 import { optionalQuantity } from "./quantity-argument.ts";
-import { usualDrop, usualTolerance } from "../src/core/bath/common-practice.ts";
+import { usualDrop, usualTolerance } from "../../src/core/bath/common-practice.ts";
 
 export const baseline = phReading("baseline", "the bath's baseline pH, 0 to 14.5");
 

@@ -1,15 +1,15 @@
-import { defaultUnit } from "../src/core/units/default-unit.ts";
-import { parseQuantity } from "../src/core/units/parse-quantity.ts";
-import { toSi } from "../src/core/units/convert.ts";
-import { nearestUnitWord, unitBySymbol } from "../src/core/units/find-unit.ts";
-import { unitTable } from "../src/core/units/unit-table.ts";
-import { unitSystems } from "../src/core/units/unit-system.ts";
+import { defaultUnit } from "../../src/core/units/default-unit.ts";
+import { parseQuantity } from "../../src/core/units/parse-quantity.ts";
+import { toSi } from "../../src/core/units/convert.ts";
+import { nearestUnitWord, unitBySymbol } from "../../src/core/units/find-unit.ts";
+import { unitTable } from "../../src/core/units/unit-table.ts";
+import { unitSystems } from "../../src/core/units/unit-system.ts";
 import { list } from "./list-arguments.ts";
 import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
 import { askInstead, quoted } from "./wording.ts";
-import type { Argument, CallContext, CellValue } from "./define-function.ts";
-import type { Quantity, QuantityKind } from "../src/core/units/quantity.ts";
-import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
+import type { Argument, CallContext, CellValue } from "../define-function.ts";
+import type { Quantity, QuantityKind } from "../../src/core/units/quantity.ts";
+import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
 
 interface QuantityHelp<Kind extends QuantityKind> {
   readonly kind: Kind;

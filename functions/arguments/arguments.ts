@@ -1,10 +1,10 @@
-import { unitSystems } from "../src/core/units/unit-system.ts";
+import { unitSystems } from "../../src/core/units/unit-system.ts";
 import { isBlank, isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "./read-cell.ts";
-import { ph } from "../src/core/units/quantity.ts";
+import { ph } from "../../src/core/units/quantity.ts";
 import { notOneOf } from "./wording.ts";
-import type { Argument, CellValue } from "./define-function.ts";
-import type { PH } from "../src/core/units/quantity.ts";
-import type { UnitSystem } from "../src/core/units/unit-system.ts";
+import type { Argument, CellValue } from "../define-function.ts";
+import type { PH } from "../../src/core/units/quantity.ts";
+import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 
 type About<Name extends string> = Pick<Argument<unknown, Name>, "name" | "help" | "unit" | "optional" | "choices">;
 

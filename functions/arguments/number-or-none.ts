@@ -1,5 +1,5 @@
 import { optionalNumber } from "./arguments.ts";
-import type { Argument } from "./define-function.ts";
+import type { Argument } from "../define-function.ts";
 
 /** A required plain number for which 0 makes sense, so that a blank is 0 too. */
 export function numberOrNone<const Name extends string>(name: Name, help: string, unit: string): Argument<number, Name> {

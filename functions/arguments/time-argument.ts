@@ -1,8 +1,8 @@
 import { alignedList } from "./list-arguments.ts";
 import { isBlankOrZero, numberFrom, refuse, singleCell } from "./read-cell.ts";
-import { parseNumber } from "../src/core/units/parse-number.ts";
+import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { quoted } from "./wording.ts";
-import type { Argument, CellValue } from "./define-function.ts";
+import type { Argument, CellValue } from "../define-function.ts";
 
 const unit = "date and time, or hours";
 

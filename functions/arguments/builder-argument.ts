@@ -1,9 +1,9 @@
-import { builderFromWeights, builderFromWord, builderWords, unknownBuilder } from "../src/core/bath/model/builder.ts";
+import { builderFromWeights, builderFromWord, builderWords, unknownBuilder } from "../../src/core/bath/model/builder.ts";
 import { compositionRows, naming } from "./composition-rows.ts";
 import { isBlankOrZero, refuse, wordIn } from "./read-cell.ts";
 import { notOneOf } from "./wording.ts";
-import type { Argument, CellInput, CellMatrix, CellValue } from "./define-function.ts";
-import type { Builder } from "../src/core/bath/model/builder.ts";
+import type { Argument, CellInput, CellMatrix, CellValue } from "../define-function.ts";
+import type { Builder } from "../../src/core/bath/model/builder.ts";
 
 const name = "builder";
 const words: readonly string[] = ["unknown", ...builderWords];

@@ -1,11 +1,11 @@
-import { defaultUnit } from "../src/core/units/default-unit.ts";
-import { nearestWord } from "../src/core/text/nearest-word.ts";
-import { fromSi } from "../src/core/units/convert.ts";
-import { unitBySymbol } from "../src/core/units/find-unit.ts";
-import type { Domain } from "../src/core/limits/domain.ts";
-import type { OutOfRange } from "../src/core/limits/domain.ts";
-import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
-import type { UnitSystem } from "../src/core/units/unit-system.ts";
+import { defaultUnit } from "../../src/core/units/default-unit.ts";
+import { nearestWord } from "../../src/core/text/nearest-word.ts";
+import { fromSi } from "../../src/core/units/convert.ts";
+import { unitBySymbol } from "../../src/core/units/find-unit.ts";
+import type { Domain } from "../../src/core/limits/domain.ts";
+import type { OutOfRange } from "../../src/core/limits/domain.ts";
+import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
+import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 
 /** A number for reading in a message: at most six figures, no exponent where one can be avoided. */
 export function plainNumber(value: number): string {

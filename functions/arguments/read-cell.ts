@@ -1,9 +1,9 @@
-import { DomainError } from "../src/core/limits/domain-error.ts";
-import { americanSpelling } from "../src/core/text/american-spelling.ts";
-import { parseNumber } from "../src/core/units/parse-number.ts";
-import { plainText } from "../src/core/units/plain-text.ts";
+import { DomainError } from "../../src/core/limits/domain-error.ts";
+import { americanSpelling } from "../../src/core/text/american-spelling.ts";
+import { parseNumber } from "../../src/core/units/parse-number.ts";
+import { plainText } from "../../src/core/units/plain-text.ts";
 import { inWords, plainNumber, quoted } from "./wording.ts";
-import type { CellInput, CellValue } from "./define-function.ts";
+import type { CellInput, CellValue } from "../define-function.ts";
 
 /** Refuses an argument; the message starts with the argument's name. */
 export function refuse(name: string, rest: string): never {

@@ -1,5 +1,5 @@
 import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
-import type { Argument, CallContext, CellInput, CellValue } from "./define-function.ts";
+import type { Argument, CallContext, CellInput, CellValue } from "../define-function.ts";
 
 interface ListHelp<Item> {
   readonly help: string;

@@ -1,9 +1,9 @@
 import { refuse, singleCell } from "./read-cell.ts";
-import { parseNumber } from "../src/core/units/parse-number.ts";
+import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { quantity } from "./quantity-argument.ts";
 import { inWords } from "./wording.ts";
-import type { Argument, CallContext, CellValue } from "./define-function.ts";
-import type { CubicMeters } from "../src/core/units/quantity.ts";
+import type { Argument, CallContext, CellValue } from "../define-function.ts";
+import type { CubicMeters } from "../../src/core/units/quantity.ts";
 
 /** A volume of a function whose bare numbers may be in any unit, as long as it is one. */
 export interface LikeVolume {

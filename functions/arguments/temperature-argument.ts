@@ -1,8 +1,8 @@
-import { celsiusZero } from "../src/core/units/exact-constants.ts";
-import { kelvin } from "../src/core/units/quantity.ts";
+import { celsiusZero } from "../../src/core/units/exact-constants.ts";
+import { kelvin } from "../../src/core/units/quantity.ts";
 import { optionalQuantity } from "./quantity-argument.ts";
-import type { Argument } from "./define-function.ts";
-import type { Kelvin } from "../src/core/units/quantity.ts";
+import type { Argument } from "../define-function.ts";
+import type { Kelvin } from "../../src/core/units/quantity.ts";
 
 /** Meters are set and baselines read at room temperature where nothing else is said. */
 const roomTemperature = kelvin(celsiusZero + 25);

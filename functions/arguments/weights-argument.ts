@@ -1,6 +1,6 @@
 import { cellsOf } from "./list-arguments.ts";
 import { isBlank, isBlankOrZero, isHeader, numberFrom } from "./read-cell.ts";
-import type { Argument, CellInput, CellMatrix, CellValue } from "./define-function.ts";
+import type { Argument, CellInput, CellMatrix, CellValue } from "../define-function.ts";
 
 /** Weights in reading order, and how to put one result per weight back into the range's shape. */
 export interface Weights {

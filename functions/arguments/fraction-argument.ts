@@ -1,6 +1,6 @@
 import { isBlankOrZero, numberFrom, refuse, singleCell } from "./read-cell.ts";
 import { plainNumber } from "./wording.ts";
-import type { Argument } from "./define-function.ts";
+import type { Argument } from "../define-function.ts";
 
 /** A required share of a whole: 0.75, a percent cell, or text such as "75%". A true zero is written "0%". */
 export function fraction<const Name extends string>(name: Name, help: string): Argument<number, Name> {
