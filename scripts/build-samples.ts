@@ -2,7 +2,7 @@ import { mkdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { KnownValue, ValueOf } from "../src/files/cell-value.ts";
 import { writeWorkbook } from "../src/files/xlsx-writer.ts";
-import type { LogContent } from "../src/joblog/definition.ts";
+import type { LogContent } from "../src/joblog/model/definition.ts";
 import { readWeek } from "../src/pane/demo/read-week.ts";
 import { buildHeadlessLog } from "./headless-log.ts";
 import { distFolder, projectFolder } from "./project.ts";

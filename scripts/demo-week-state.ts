@@ -1,5 +1,5 @@
-import type { LogContent } from "../src/joblog/definition.ts";
-import { contentOf } from "../src/joblog/log-content.ts";
+import type { LogContent } from "../src/joblog/model/definition.ts";
+import { contentOf } from "../src/joblog/model/log-content.ts";
 import { playWeek } from "../src/pane/demo/play-week.ts";
 import { march } from "../src/pane/demo/week-event.ts";
 import type { Host } from "../src/workbench/host/create-host.ts";

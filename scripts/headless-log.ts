@@ -1,10 +1,10 @@
 import vm from "node:vm";
 import * as gridLibrary from "@odoo/o-spreadsheet";
 import { buildLog } from "../src/excel/log-workbook.ts";
-import type { LogContent } from "../src/joblog/definition.ts";
+import type { LogContent } from "../src/joblog/model/definition.ts";
 import { jobLog } from "../src/joblog/job-log.ts";
-import { layOut } from "../src/joblog/lay-out.ts";
-import type { WorkbookPlan } from "../src/joblog/plan.ts";
+import { layOut } from "../src/joblog/layout/lay-out.ts";
+import type { WorkbookPlan } from "../src/joblog/model/plan.ts";
 import { createHost, type Host } from "../src/workbench/host/create-host.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
 import { baseUrl } from "./project.ts";

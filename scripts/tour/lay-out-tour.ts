@@ -1,6 +1,6 @@
 import { cautionsOf } from "../../functions/reference/cautions.ts";
-import { linesOf } from "../../src/joblog/line-breaks.ts";
-import type { CellPlan, SheetPlan, ValidationPlan, WorkbookPlan } from "../../src/joblog/plan.ts";
+import { linesOf } from "../../src/joblog/layout/line-breaks.ts";
+import type { CellPlan, SheetPlan, ValidationPlan, WorkbookPlan } from "../../src/joblog/model/plan.ts";
 import { functionTour } from "./function-tour.ts";
 import { startHere } from "./start-here.ts";
 import { partCells } from "./tour-cells.ts";

@@ -1,4 +1,4 @@
-import { moment } from "../../src/joblog/demo-week-times.ts";
+import { moment } from "../../tests/demo/demo-week-times.ts";
 import { number, result, text, type TourSheet } from "./tour-sheet.ts";
 import { tourDay } from "./tour-day.ts";
 

@@ -1,5 +1,5 @@
-import { linesOf } from "../../src/joblog/line-breaks.ts";
-import type { CellPlan, SheetPlan } from "../../src/joblog/plan.ts";
+import { linesOf } from "../../src/joblog/layout/line-breaks.ts";
+import type { CellPlan, SheetPlan } from "../../src/joblog/model/plan.ts";
 import { tourPage } from "./tour-page.ts";
 import { functionsOf, type TourSheet } from "./tour-sheet.ts";
 

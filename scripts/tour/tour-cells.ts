@@ -1,4 +1,4 @@
-import type { CellPlan, StyleId } from "../../src/joblog/plan.ts";
+import type { CellPlan, StyleId } from "../../src/joblog/model/plan.ts";
 import type { TourGrid, TourInput, TourList, TourResult } from "./tour-sheet.ts";
 import { valueColumn, type PlacedPart } from "./tour-places.ts";
 

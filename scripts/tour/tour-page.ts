@@ -1,4 +1,4 @@
-import type { SheetPlan } from "../../src/joblog/plan.ts";
+import type { SheetPlan } from "../../src/joblog/model/plan.ts";
 
 const titlePoints = 22;
 

@@ -1,5 +1,5 @@
-import { absoluteCell, areaAddress, cellAddress } from "../../src/joblog/addresses.ts";
-import type { AreaPlan } from "../../src/joblog/plan.ts";
+import { absoluteCell, areaAddress, cellAddress } from "../../src/joblog/layout/addresses.ts";
+import type { AreaPlan } from "../../src/joblog/model/plan.ts";
 import type { TourPart, TourSheet } from "./tour-sheet.ts";
 
 /** Where the parts of a sheet stand, and what its formulas can name. */

@@ -1,6 +1,6 @@
 import { cellValue } from "../../src/excel/cell-text.ts";
 import type { ValueOf } from "../../src/files/cell-value.ts";
-import type { SheetPlan, WorkbookPlan } from "../../src/joblog/plan.ts";
+import type { SheetPlan, WorkbookPlan } from "../../src/joblog/model/plan.ts";
 import type { Host } from "../../src/workbench/host/create-host.ts";
 
 function blockOf({ cells }: SheetPlan): (string | number | boolean)[][] {

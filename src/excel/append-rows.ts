@@ -1,5 +1,5 @@
-import type { LogDefinition, RowValue } from "../joblog/definition.ts";
-import { findField } from "../joblog/references.ts";
+import type { LogDefinition, RowValue } from "../joblog/model/definition.ts";
+import { findField } from "../joblog/model/references.ts";
 import { loadGround, refuseIfReadOnly } from "./append-ground.ts";
 import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
 import { cellValue } from "./cell-text.ts";

@@ -1,6 +1,6 @@
-import type { ColumnDefinition, LogDefinition, RowValue } from "../joblog/definition.ts";
+import type { ColumnDefinition, LogDefinition, RowValue } from "../joblog/model/definition.ts";
 import type { TableId } from "../joblog/formula/log-types.ts";
-import { findField } from "../joblog/references.ts";
+import { findField } from "../joblog/model/references.ts";
 import { refuseIfLocked, tableOf } from "./append-ground.ts";
 import { cellValue } from "./cell-text.ts";
 import { LogProblem } from "./office-problems.ts";

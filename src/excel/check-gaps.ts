@@ -1,4 +1,4 @@
-import type { NamePlan, TablePlan } from "../joblog/plan.ts";
+import type { NamePlan, TablePlan } from "../joblog/model/plan.ts";
 import { LogProblem } from "./office-problems.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 

@@ -1,4 +1,4 @@
-import type { TablePlan } from "../joblog/plan.ts";
+import type { TablePlan } from "../joblog/model/plan.ts";
 import { LogProblem } from "./office-problems.ts";
 
 /** A header without its unit, which follows the log's unit system. */

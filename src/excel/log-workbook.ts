@@ -1,9 +1,9 @@
 /** The open workbook as the store of the job log. Every failure is a LogProblem that a person can act on. */
 import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
 import { jobLog } from "../joblog/job-log.ts";
-import type { LogSnapshot } from "../joblog/log-snapshot.ts";
-import { findField } from "../joblog/references.ts";
-import type { WorkbookPlan } from "../joblog/plan.ts";
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
+import { findField } from "../joblog/model/references.ts";
+import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import { writeEdit } from "./append-rows.ts";
 import type { LogEdit } from "./log-edit.ts";
 import type { LongWork } from "./long-work.ts";

@@ -1,7 +1,7 @@
-import type { LogDefinition, RowValue, TableDefinition } from "../joblog/definition.ts";
+import type { LogDefinition, RowValue, TableDefinition } from "../joblog/model/definition.ts";
 import type { TableId } from "../joblog/formula/log-types.ts";
-import type { LogSnapshot, SnapshotRow } from "../joblog/log-snapshot.ts";
-import { findField } from "../joblog/references.ts";
+import type { LogSnapshot, SnapshotRow } from "../joblog/model/log-snapshot.ts";
+import { findField } from "../joblog/model/references.ts";
 import { DamagedLog, NewerLog, OlderLog } from "./log-problems.ts";
 import { columnPositions, logTables, systemOf } from "./table-columns.ts";
 

@@ -1,4 +1,4 @@
-import type { LogRow } from "../joblog/definition.ts";
+import type { LogRow } from "../joblog/model/definition.ts";
 import type { TableId } from "../joblog/formula/log-types.ts";
 import type { RowChange } from "./cell-changes.ts";
 

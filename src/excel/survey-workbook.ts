@@ -1,6 +1,6 @@
-import { findField } from "../joblog/references.ts";
+import { findField } from "../joblog/model/references.ts";
 import { jobLog } from "../joblog/job-log.ts";
-import type { AreaPlan, WorkbookPlan } from "../joblog/plan.ts";
+import type { AreaPlan, WorkbookPlan } from "../joblog/model/plan.ts";
 import { refuseForeignTables } from "./foreign-tables.ts";
 import { LogProblem } from "./office-problems.ts";
 import type { WorkbookSurvey } from "./plan-placement.ts";

@@ -1,5 +1,5 @@
-import type { ColumnDefinition, LogDefinition, SheetDefinition, TableDefinition } from "../joblog/definition.ts";
-import { headerOf } from "../joblog/headers.ts";
+import type { ColumnDefinition, LogDefinition, SheetDefinition, TableDefinition } from "../joblog/model/definition.ts";
+import { headerOf } from "../joblog/model/headers.ts";
 import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
 import { DamagedLog } from "./log-problems.ts";
 import { LogProblem } from "./office-problems.ts";

@@ -1,6 +1,6 @@
-import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../joblog/definition.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../joblog/model/definition.ts";
 import type { TableId } from "../joblog/formula/log-types.ts";
-import { findField } from "../joblog/references.ts";
+import { findField } from "../joblog/model/references.ts";
 import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-ground.ts";
 import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
 import { LogProblem } from "./office-problems.ts";

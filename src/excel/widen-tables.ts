@@ -1,5 +1,5 @@
 /** New columns in tables that hold data, where the plan has them if nothing else is torn. */
-import type { SheetPlan, TableColumnPlan } from "../joblog/plan.ts";
+import type { SheetPlan, TableColumnPlan } from "../joblog/model/plan.ts";
 import type { NarrowTable } from "./log-gaps.ts";
 import { LogProblem } from "./office-problems.ts";
 import type { SurveyedTable } from "./survey-workbook.ts";

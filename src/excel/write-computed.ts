@@ -1,4 +1,4 @@
-import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../joblog/plan.ts";
+import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../joblog/model/plan.ts";
 import { everyCell } from "./every-cell.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";

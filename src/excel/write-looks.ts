@@ -1,5 +1,5 @@
-import { signalLooks, styleLooks } from "../joblog/looks.ts";
-import type { AreaPlan, CellPlan, ConditionalFormatPlan, Look } from "../joblog/plan.ts";
+import { signalLooks, styleLooks } from "../joblog/layout/looks.ts";
+import type { AreaPlan, CellPlan, ConditionalFormatPlan, Look } from "../joblog/model/plan.ts";
 import { everyCell } from "./every-cell.ts";
 import { styledAreas } from "./styled-areas.ts";
 import { movedFormula } from "./write-validation.ts";

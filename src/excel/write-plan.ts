@@ -1,6 +1,6 @@
-import type { WorkbookPlan } from "../joblog/plan.ts";
+import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import { jobLog } from "../joblog/job-log.ts";
-import { findField } from "../joblog/references.ts";
+import { findField } from "../joblog/model/references.ts";
 import { checkGaps } from "./check-gaps.ts";
 import { readFormerColumns, replacedIn, type FormerColumn, type Replaced } from "./former-columns.ts";
 import { planFields } from "./insert-fields.ts";

@@ -1,6 +1,6 @@
-import { pageMargins } from "../joblog/page-margins.ts";
-import type { CellPlan, SheetPlan, TablePlan } from "../joblog/plan.ts";
-import { areaAddress, columnLetters } from "../joblog/addresses.ts";
+import { pageMargins } from "../joblog/layout/page-margins.ts";
+import type { CellPlan, SheetPlan, TablePlan } from "../joblog/model/plan.ts";
+import { areaAddress, columnLetters } from "../joblog/layout/addresses.ts";
 import { cellValue } from "./cell-text.ts";
 
 function contains(table: TablePlan, cell: CellPlan): boolean {

@@ -1,7 +1,7 @@
 import type { Alignment, Border, Style } from "@cj-tech-master/excelts";
-import { fontName, fontSize, signalLooks, styleLooks } from "../joblog/looks.ts";
-import type { SignalLook } from "../joblog/definition.ts";
-import type { CellPlan, Look } from "../joblog/plan.ts";
+import { fontName, fontSize, signalLooks, styleLooks } from "../joblog/layout/looks.ts";
+import type { SignalLook } from "../joblog/model/definition.ts";
+import type { CellPlan, Look } from "../joblog/model/plan.ts";
 
 function argb(color: string): { readonly argb: string } {
   return { argb: `FF${color.slice(1)}` };

@@ -1,5 +1,5 @@
 import type { CellFormulaValue, CellValue } from "@cj-tech-master/excelts";
-import type { CellPlan } from "../joblog/plan.ts";
+import type { CellPlan } from "../joblog/model/plan.ts";
 import { storedFormula } from "./stored-formula.ts";
 
 /** What a formula's cell showed when the plan was worked out. */

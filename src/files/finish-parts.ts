@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import { columnLetters } from "../joblog/addresses.ts";
-import type { SheetPlan, WorkbookPlan } from "../joblog/plan.ts";
+import { columnLetters } from "../joblog/layout/addresses.ts";
+import type { SheetPlan, WorkbookPlan } from "../joblog/model/plan.ts";
 
 /**
  * Number of the calculation engine that files of Excel 2019 to 365 carry (from memory of such files).

@@ -1,6 +1,6 @@
-import { styleLooks } from "../joblog/looks.ts";
-import { linesOf } from "../joblog/line-breaks.ts";
-import type { CellPlan, SheetPlan } from "../joblog/plan.ts";
+import { styleLooks } from "../joblog/layout/looks.ts";
+import { linesOf } from "../joblog/layout/line-breaks.ts";
+import type { CellPlan, SheetPlan } from "../joblog/model/plan.ts";
 import type { ValueOf } from "./cell-value.ts";
 
 const linePoints = 13;

@@ -1,6 +1,6 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
-import type { ChartPlan, ChartSeriesPlan } from "../joblog/plan.ts";
-import { absoluteArea, cellAddress } from "../joblog/addresses.ts";
+import type { ChartPlan, ChartSeriesPlan } from "../joblog/model/plan.ts";
+import { absoluteArea, cellAddress } from "../joblog/layout/addresses.ts";
 
 type FileChart = Parameters<Worksheet["addChart"]>[0];
 

@@ -1,7 +1,7 @@
 import type { CellValue, DataValidation, Workbook, Worksheet } from "@cj-tech-master/excelts";
-import type { SheetPlan, TablePlan, ValidationPlan } from "../joblog/plan.ts";
-import { pageMargins } from "../joblog/page-margins.ts";
-import { absoluteArea, areaAddress, cellAddress } from "../joblog/addresses.ts";
+import type { SheetPlan, TablePlan, ValidationPlan } from "../joblog/model/plan.ts";
+import { pageMargins } from "../joblog/layout/page-margins.ts";
+import { absoluteArea, areaAddress, cellAddress } from "../joblog/layout/addresses.ts";
 import { fileStyle, signalStyle } from "./cell-style.ts";
 import { fileValue, type ValueOf } from "./cell-value.ts";
 import { rowHeights } from "./row-heights.ts";

@@ -1,7 +1,7 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
-import type { WorkbookPlan } from "../joblog/plan.ts";
-import { absoluteCell } from "../joblog/addresses.ts";
+import type { WorkbookPlan } from "../joblog/model/plan.ts";
+import { absoluteCell } from "../joblog/layout/addresses.ts";
 import type { ValueOf } from "./cell-value.ts";
 import { fileDate, finishParts } from "./finish-parts.ts";
 import { writeChart } from "./write-chart.ts";

@@ -1,22 +1,22 @@
-import { additionsSheet } from "./additions-sheet.ts";
-import { bathsSheet } from "./baths-sheet.ts";
-import { benchTestsSheet } from "./bench-tests-sheet.ts";
-import { careSheet } from "./care-sheet.ts";
-import { chartsSheet } from "./charts-sheet.ts";
-import { costsSheet } from "./costs-sheet.ts";
-import type { LogDefinition } from "./definition.ts";
-import { itemsSheet } from "./items-sheet.ts";
-import { jobSheet } from "./job-sheet.ts";
-import { loadsSheet } from "./loads-sheet.ts";
-import { meterSheet } from "./meter-sheet.ts";
-import { monthEndSheet } from "./month-end-sheet.ts";
-import { notesSheet } from "./notes-sheet.ts";
-import { readingsSheet } from "./readings-sheet.ts";
-import { releaseSheet } from "./release-sheet.ts";
-import { shopSheet } from "./shop-sheet.ts";
-import { claimStatementSheet } from "./statement-sheet.ts";
-import { stockSheet } from "./stock-sheet.ts";
-import { whatIfSheet } from "./what-if-sheet.ts";
+import { additionsSheet } from "./sheets/additions/additions-sheet.ts";
+import { bathsSheet } from "./sheets/baths/baths-sheet.ts";
+import { benchTestsSheet } from "./sheets/bench-tests/bench-tests-sheet.ts";
+import { careSheet } from "./sheets/care/care-sheet.ts";
+import { chartsSheet } from "./sheets/charts/charts-sheet.ts";
+import { costsSheet } from "./sheets/costs/costs-sheet.ts";
+import type { LogDefinition } from "./model/definition.ts";
+import { itemsSheet } from "./sheets/items/items-sheet.ts";
+import { jobSheet } from "./sheets/job/job-sheet.ts";
+import { loadsSheet } from "./sheets/loads/loads-sheet.ts";
+import { meterSheet } from "./sheets/meter/meter-sheet.ts";
+import { monthEndSheet } from "./sheets/stock/month-end-sheet.ts";
+import { notesSheet } from "./sheets/notes/notes-sheet.ts";
+import { readingsSheet } from "./sheets/readings/readings-sheet.ts";
+import { releaseSheet } from "./sheets/release/release-sheet.ts";
+import { shopSheet } from "./sheets/shop/shop-sheet.ts";
+import { claimStatementSheet } from "./sheets/statement/statement-sheet.ts";
+import { stockSheet } from "./sheets/stock/stock-sheet.ts";
+import { whatIfSheet } from "./sheets/what-if/what-if-sheet.ts";
 
 /** The job chemistry log: one workbook for a job week. */
 export const jobLog: LogDefinition = {

@@ -1,6 +1,6 @@
 import { FluentProvider, makeStyles, Spinner, tokens } from "@fluentui/react-components";
 import { useState } from "react";
-import type { LogSnapshot } from "../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
 import { bathIds, usualBath } from "./entries/bath-values.ts";
 import type { LastEntry } from "./actions/take-back.ts";

@@ -1,5 +1,5 @@
 import { firstTwoDays } from "../demo-days/demo-week.ts";
-import type { LogContent, LogRow } from "../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../src/joblog/model/definition.ts";
 
 /** Hours between two readings: a busy shop with one bath. */
 const readingStep = 0.5 / 24;

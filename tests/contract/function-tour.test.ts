@@ -4,7 +4,7 @@ import { cautionsOf } from "../../functions/reference/cautions.ts";
 import { functionTour } from "../../scripts/tour/function-tour.ts";
 import { layOutTour } from "../../scripts/tour/lay-out-tour.ts";
 import { formulasOf, functionsOf } from "../../scripts/tour/tour-sheet.ts";
-import type { SheetPlan } from "../../src/joblog/plan.ts";
+import type { SheetPlan } from "../../src/joblog/model/plan.ts";
 
 const textsOf = ({ cells }: SheetPlan): string => cells.map((cell) => (cell.kind === "value" ? String(cell.value) : "")).join(" ");
 

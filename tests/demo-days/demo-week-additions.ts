@@ -1,5 +1,5 @@
-import type { LogRow } from "../../src/joblog/definition.ts";
-import { demoBath, moment } from "../../src/joblog/demo-week-times.ts";
+import type { LogRow } from "../../src/joblog/model/definition.ts";
+import { demoBath, moment } from "../demo/demo-week-times.ts";
 
 /** Invented, as all of the demo week: what went into the bath on its first two days. */
 export const demoAdditions: readonly LogRow[] = [

@@ -1,5 +1,5 @@
-import type { LogRow } from "../../src/joblog/definition.ts";
-import { demoBath, moment } from "../../src/joblog/demo-week-times.ts";
+import type { LogRow } from "../../src/joblog/model/definition.ts";
+import { demoBath, moment } from "../demo/demo-week-times.ts";
 
 const pieces = [
   { surface: "rough or painted", piece: "painted trim offcut", trial: "pass", left: "" },

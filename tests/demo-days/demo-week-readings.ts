@@ -1,5 +1,5 @@
-import type { LogRow } from "../../src/joblog/definition.ts";
-import { demoBath, moment } from "../../src/joblog/demo-week-times.ts";
+import type { LogRow } from "../../src/joblog/model/definition.ts";
+import { demoBath, moment } from "../demo/demo-week-times.ts";
 
 /** The samples were noted in °C; a log in US units holds °F, to a tenth. */
 function fahrenheit(celsius: number): number {

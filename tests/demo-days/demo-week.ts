@@ -2,11 +2,11 @@
  * Invented data: Quillhaven Contents Works, its town, claims, concentrate and readings do not exist.
  * The first two days of the made-up week as rows of a log, for tests of single sheets and forms.
  */
-import type { LogContent, LogRow } from "../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../src/joblog/model/definition.ts";
 import { demoAdditions } from "./demo-week-additions.ts";
 import { demoBenchTests } from "./demo-week-bench-tests.ts";
 import { demoReadings } from "./demo-week-readings.ts";
-import { day, demoBath, moment } from "../../src/joblog/demo-week-times.ts";
+import { day, demoBath, moment } from "../demo/demo-week-times.ts";
 
 const claims: readonly LogRow[] = [
   { claim: "D-0427", loss: "kitchen fire, row house", insurer: "Insurer A (invented)", adjuster: "adjuster 1", arrived: day(-5) },

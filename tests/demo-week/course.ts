@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { nextStep } from "../../src/joblog/next-step.ts";
+import { nextStep } from "../../src/advice/next-step/next-step.ts";
 import { bathOne, march } from "../../src/pane/demo/week-event.ts";
 import { demoWeek } from "../../src/pane/demo/week.ts";
 import { logAt, number, row, serial, type PlayedWeek } from "./played-week.ts";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import type { LogSnapshot } from "../../src/joblog/log-snapshot.ts";
-import { shareBases } from "../../src/joblog/words.ts";
+import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
+import { shareBases } from "../../src/joblog/model/words.ts";
 import { shareWeek } from "../../src/pane/demo/play-week.ts";
 import { numberIn, readCsv, textIn } from "../reference/read-csv.ts";
 import { number, row, serial, type PlayedWeek } from "./played-week.ts";

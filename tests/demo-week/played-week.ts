@@ -1,5 +1,5 @@
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
-import type { LogSnapshot } from "../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import { playWeek, type Played } from "../../src/pane/demo/play-week.ts";
 import { serialOf } from "../../src/pane/fields/moments.ts";
 import { openWorkbook } from "../unit/excel/open-workbook.ts";

@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
 import { weekSample } from "../../scripts/build-samples.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
-import { layOut } from "../../src/joblog/lay-out.ts";
-import { contentOf } from "../../src/joblog/log-content.ts";
-import type { WorkbookPlan } from "../../src/joblog/plan.ts";
+import { layOut } from "../../src/joblog/layout/lay-out.ts";
+import { contentOf } from "../../src/joblog/model/log-content.ts";
+import type { WorkbookPlan } from "../../src/joblog/model/plan.ts";
 import { hasOpenXmlValidator } from "../unit/files/open-xml-validator.ts";
 import { expectNoErrors, expectTodaysFormulas, expectValid, firstRowValue } from "../unit/files/sample-checks.ts";
 import type { PlayedWeek } from "./played-week.ts";

@@ -1,7 +1,7 @@
 import { jobLog } from "../../src/joblog/job-log.ts";
-import type { ColumnDefinition, RowValue, UnitOf } from "../../src/joblog/definition.ts";
-import type { LogSnapshot } from "../../src/joblog/log-snapshot.ts";
-import { priceByVolume, volume } from "../../src/joblog/units-of.ts";
+import type { ColumnDefinition, RowValue, UnitOf } from "../../src/joblog/model/definition.ts";
+import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
+import { priceByVolume, volume } from "../../src/joblog/model/units-of.ts";
 import { inOtherUnit, type OtherSystem } from "./conversion.ts";
 import { temperatureDifferences } from "./week-in.ts";
 

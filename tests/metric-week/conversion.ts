@@ -1,4 +1,4 @@
-import type { UnitOf } from "../../src/joblog/definition.ts";
+import type { UnitOf } from "../../src/joblog/model/definition.ts";
 
 /** The systems that the US week is held against. */
 export type OtherSystem = "metric" | "imperial";

@@ -1,7 +1,7 @@
-import type { LogContent, LogRow } from "../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../src/joblog/model/definition.ts";
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
-import { contentOf } from "../../src/joblog/log-content.ts";
-import type { LogSnapshot } from "../../src/joblog/log-snapshot.ts";
+import { contentOf } from "../../src/joblog/model/log-content.ts";
+import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import { bathOne, bathTwo, march } from "../../src/pane/demo/week-event.ts";
 import { serial } from "../demo-week/played-week.ts";
 

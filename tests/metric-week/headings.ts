@@ -1,6 +1,6 @@
 import { jobLog } from "../../src/joblog/job-log.ts";
-import type { SheetPlan } from "../../src/joblog/plan.ts";
-import { layOut } from "../../src/joblog/lay-out.ts";
+import type { SheetPlan } from "../../src/joblog/model/plan.ts";
+import { layOut } from "../../src/joblog/layout/lay-out.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 
 /** What a sheet says by itself, without what a shop typed: captions, headings, labels, help, errors, charts. */

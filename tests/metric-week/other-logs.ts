@@ -1,12 +1,12 @@
 import { buildLog, readLog } from "../../src/excel/log-workbook.ts";
-import type { LogContent } from "../../src/joblog/definition.ts";
+import type { LogContent } from "../../src/joblog/model/definition.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
-import { layOut } from "../../src/joblog/lay-out.ts";
-import type { LogSnapshot } from "../../src/joblog/log-snapshot.ts";
+import { layOut } from "../../src/joblog/layout/lay-out.ts";
+import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import { playWeek, shareWeek, type Played } from "../../src/pane/demo/play-week.ts";
 import { weekShop } from "../../src/pane/demo/week-shop.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
-import { shareBases } from "../../src/joblog/words.ts";
+import { shareBases } from "../../src/joblog/model/words.ts";
 import type { PlayedWeek } from "../demo-week/played-week.ts";
 import { openWorkbook } from "../unit/excel/open-workbook.ts";
 import { contentIn, eventIn } from "./week-in.ts";

@@ -1,4 +1,4 @@
-import { nextStep } from "../../src/joblog/next-step.ts";
+import { nextStep } from "../../src/advice/next-step/next-step.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 import type { Played } from "../../src/pane/demo/play-week.ts";
 import { serial } from "../demo-week/played-week.ts";

@@ -1,7 +1,7 @@
 import { jobLog } from "../../src/joblog/job-log.ts";
-import type { InputColumn, LogContent, RowValue, UnitOf } from "../../src/joblog/definition.ts";
+import type { InputColumn, LogContent, RowValue, UnitOf } from "../../src/joblog/model/definition.ts";
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
-import { findField, findTable } from "../../src/joblog/references.ts";
+import { findField, findTable } from "../../src/joblog/model/references.ts";
 import type { Played } from "../../src/pane/demo/play-week.ts";
 import type { WeekEvent } from "../../src/pane/demo/week-event.ts";
 import { readInput } from "../../src/pane/fields/read-input.ts";

@@ -1,9 +1,9 @@
-import { isCellError } from "../bath-facts.ts";
-import type { ColumnDefinition, ComputedColumn, FieldDefinition, LogDefinition, RowValue, TableDefinition } from "../definition.ts";
+import { isCellError } from "../../advice/bath-facts.ts";
+import type { ColumnDefinition, ComputedColumn, FieldDefinition, LogDefinition, RowValue, TableDefinition } from "../model/definition.ts";
 import { logNames, rowNames } from "../formula/name-log.ts";
 import { nodeOf } from "../formula/expression.ts";
 import type { TableId } from "../formula/log-types.ts";
-import type { LogSnapshot } from "../log-snapshot.ts";
+import type { LogSnapshot } from "../model/log-snapshot.ts";
 import { CellError, scalarOf, type Scalar } from "./cell-value.ts";
 import { valueOf, type Surroundings } from "./value-of.ts";
 

@@ -1,4 +1,4 @@
-import type { LogDefinition, TableDefinition } from "../definition.ts";
+import type { LogDefinition, TableDefinition } from "../model/definition.ts";
 import type { Column, Expression } from "./expression.ts";
 import type { Log } from "./log-names.ts";
 

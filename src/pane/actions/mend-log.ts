@@ -4,8 +4,8 @@ import { WrenchRegular } from "@fluentui/react-icons/svg/wrench";
 import { readSystem, repairFormulas, upgradeLog } from "../../excel/log-workbook.ts";
 import type { BuildReport } from "../../excel/write-plan.ts";
 import { jobLog } from "../../joblog/job-log.ts";
-import { layOut } from "../../joblog/lay-out.ts";
-import type { WorkbookPlan } from "../../joblog/plan.ts";
+import { layOut } from "../../joblog/layout/lay-out.ts";
+import type { WorkbookPlan } from "../../joblog/model/plan.ts";
 import type { Action } from "./action.ts";
 
 /** The log as it should be, in the units that it was built with, without rows: what is typed stays as it is. */

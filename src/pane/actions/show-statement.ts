@@ -1,7 +1,7 @@
 import { DocumentTextRegular } from "@fluentui/react-icons/svg/document-text";
 import { editLog } from "../../excel/log-workbook.ts";
 import { showSheet } from "../../excel/show-sheet.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Action } from "./action.ts";
 
 /** Works the claim statement out for a claim and brings its sheet to the front, ready to print. */

@@ -1,6 +1,6 @@
-import type { InputColumn } from "../../joblog/definition.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import { isKeyText } from "../../joblog/key-text.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { isKeyText } from "../../joblog/model/key-text.ts";
 import type { AdoptAnswers, NameAnswer } from "./adopt-answers.ts";
 
 /** The words that a choice column takes, from the log's description or from its rows; undefined for other columns. */

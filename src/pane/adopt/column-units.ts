@@ -1,8 +1,8 @@
 import { findUnit } from "../../core/units/find-unit.ts";
 import type { QuantityKind } from "../../core/units/quantity.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { InputColumn } from "../../joblog/definition.ts";
-import { minutes, seconds } from "../../joblog/units-of.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
+import { minutes, seconds } from "../../joblog/model/units-of.ts";
 import { columnUnit } from "../fields/unit-kinds.ts";
 
 /** Units that home-made sheets are kept in, by kind. */

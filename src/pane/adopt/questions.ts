@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { InputColumn } from "../../joblog/definition.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
 import { columnsOf, kindOf } from "./adopt-kinds.ts";
 import { cellWords } from "./cell-words.ts";

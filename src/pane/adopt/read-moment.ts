@@ -1,4 +1,4 @@
-import { firstDay } from "../../joblog/validation-plans.ts";
+import { firstDay } from "../../joblog/layout/validation-plans.ts";
 import { serialOf } from "../fields/moments.ts";
 import { cellWords } from "./cell-words.ts";
 

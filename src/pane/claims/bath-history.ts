@@ -1,5 +1,5 @@
-import { rowsOfBath } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot, SnapshotRow } from "../../joblog/log-snapshot.ts";
+import { rowsOfBath } from "../../advice/bath-facts.ts";
+import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { shortMoment } from "../fields/moments.ts";
 import { claimsInBath } from "./share-plan.ts";
 

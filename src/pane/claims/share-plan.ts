@@ -1,6 +1,6 @@
 import type { LogEdit } from "../../excel/log-edit.ts";
-import { rowsOfBath } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot, SnapshotRow } from "../../joblog/log-snapshot.ts";
+import { rowsOfBath } from "../../advice/bath-facts.ts";
+import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import type { Finding } from "../entries/entry-form.ts";
 
 /** What sharing a bath out would change in the log, and what the person should know before. */

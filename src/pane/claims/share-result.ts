@@ -1,6 +1,6 @@
-import { rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import { shareBases } from "../../joblog/words.ts";
+import { rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { shareBases } from "../../joblog/model/words.ts";
 import type { Finding } from "../entries/entry-form.ts";
 import { figure, money } from "../fields/figures.ts";
 import { claimsInBath } from "./share-plan.ts";

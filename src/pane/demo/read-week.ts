@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { LogProblem } from "../../excel/office-problems.ts";
-import type { ColumnDefinition, FieldDefinition, LogContent, TableDefinition } from "../../joblog/definition.ts";
+import type { ColumnDefinition, FieldDefinition, LogContent, TableDefinition } from "../../joblog/model/definition.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 
 const words = ["text", "choice", "yes or no"];

@@ -1,5 +1,5 @@
 /** Invented data: Quillhaven Contents Works, its town, claims, concentrate and figures do not exist. */
-import type { LogContent, LogRow } from "../../joblog/definition.ts";
+import type { LogContent, LogRow } from "../../joblog/model/definition.ts";
 import { serialOf } from "../fields/moments.ts";
 import { bathOne } from "./week-event.ts";
 

@@ -1,4 +1,4 @@
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount as amountFigure } from "../fields/figures.ts";
 import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";

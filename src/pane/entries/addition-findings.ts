@@ -1,5 +1,5 @@
-import { findRow, rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { findRow, rowFacts, type RowFacts } from "../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount as amountFigure, figure, money } from "../fields/figures.ts";
 import { askNumber } from "../store/ask.ts";
 import { bathFacts } from "./bath-values.ts";

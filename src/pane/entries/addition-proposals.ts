@@ -1,5 +1,5 @@
-import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
-import { recovery } from "../../joblog/words.ts";
+import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
+import { recovery } from "../../joblog/model/words.ts";
 import { figure, ph as phFigure } from "../fields/figures.ts";
 import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";

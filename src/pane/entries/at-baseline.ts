@@ -1,7 +1,7 @@
 /** What a sample reads at the temperature of its bath's baseline, by the same function as the Readings sheet. */
-import type { RowFacts } from "../../joblog/bath-facts.ts";
-import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
-import { builders } from "../../joblog/words.ts";
+import type { RowFacts } from "../../advice/bath-facts.ts";
+import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
+import { builders } from "../../joblog/model/words.ts";
 import { degrees, ph as phFigure } from "../fields/figures.ts";
 import { askNumber } from "../store/ask.ts";
 import { alkalinityOf } from "./bath-values.ts";

@@ -1,7 +1,7 @@
 import { median } from "../../core/numeric/median.ts";
-import { rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
-import { bench } from "../../joblog/words.ts";
-import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
+import { rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
+import { bench } from "../../joblog/model/words.ts";
+import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
 import { degrees, figure, ph } from "../fields/figures.ts";
 import { mean } from "../fields/middle.ts";
 import { askNumber } from "../store/ask.ts";

@@ -1,4 +1,4 @@
-import { rowsOfBath } from "../../joblog/bath-facts.ts";
+import { rowsOfBath } from "../../advice/bath-facts.ts";
 import type { EntryContext } from "./entry-form.ts";
 
 const tables = ["benchTests", "readings", "additions", "loads", "care"] as const;

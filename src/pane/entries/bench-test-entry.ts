@@ -1,4 +1,4 @@
-import { surfaces } from "../../joblog/words.ts";
+import { surfaces } from "../../joblog/model/words.ts";
 import { bathFacts } from "./bath-values.ts";
 import { alkaliCaution } from "./cautions.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";

@@ -7,7 +7,7 @@ import { entryNames } from "./entry-names.ts";
 import { field, initialsField, textsOf } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
 import { amountProblems, heldBy } from "./tank-limits.ts";
-import { bathState } from "../../joblog/words.ts";
+import { bathState } from "../../joblog/model/words.ts";
 
 const columns = ["bath", "when", "kind", "amount", "destination", "minutes", "rinsePh", "rinseConductivity", "result", "initials", "note"];
 

@@ -1,5 +1,5 @@
-import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount as amountFigure, figure, ph } from "../fields/figures.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";

@@ -1,4 +1,4 @@
-import type { LogRow } from "../../joblog/definition.ts";
+import type { LogRow } from "../../joblog/model/definition.ts";
 import type { FilledFields } from "./entry-form.ts";
 
 /** The cells of a row whose fields bear the names of its columns; a blank field leaves its cell blank. */

@@ -1,5 +1,5 @@
-import { rowsOfBath } from "../../joblog/bath-facts.ts";
-import { closeReasons } from "../../joblog/words.ts";
+import { rowsOfBath } from "../../advice/bath-facts.ts";
+import { closeReasons } from "../../joblog/model/words.ts";
 import { shortMoment } from "../fields/moments.ts";
 import { entryTimes } from "./bath-times.ts";
 import { bathFacts } from "./bath-values.ts";

@@ -1,6 +1,6 @@
-import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
-import { bench } from "../../joblog/words.ts";
-import { countOf } from "../../joblog/figure-words.ts";
+import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
+import { bench } from "../../joblog/model/words.ts";
+import { countOf } from "../../advice/wording/figure-words.ts";
 import { figure, percent, ph } from "../fields/figures.ts";
 import { serialOf, shortMoment } from "../fields/moments.ts";
 import { bathFacts } from "./bath-values.ts";

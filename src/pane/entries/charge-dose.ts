@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { findRow, rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
-import { volume as volumeWords } from "../../joblog/units-of.ts";
+import { findRow, rowFacts, type RowFacts } from "../../advice/bath-facts.ts";
+import { volume as volumeWords } from "../../joblog/model/units-of.ts";
 import { amount, figure } from "../fields/figures.ts";
 import type { Answer } from "../store/answer.ts";
 import { askNumber } from "../store/ask.ts";

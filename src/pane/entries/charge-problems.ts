@@ -1,4 +1,4 @@
-import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
+import { findRow, rowFacts } from "../../advice/bath-facts.ts";
 import { shortMoment } from "../fields/moments.ts";
 import { bathIds } from "./bath-values.ts";
 import { chargeDose } from "./charge-dose.ts";

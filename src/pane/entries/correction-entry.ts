@@ -1,5 +1,5 @@
 import type { CellChange } from "../../excel/cell-changes.ts";
-import type { RowValue } from "../../joblog/definition.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
 import { fieldTextOf, serialOf } from "../fields/moments.ts";
 import { asHeld, correctedIds, correctionKey, correctionLabel, correctionOf, heldText, type Correction } from "./correction.ts";
 import { correctionProblems } from "./correction-problems.ts";

@@ -1,7 +1,7 @@
 /** Which rows of the log can be put right, and how a person tells them apart. */
-import { rowFacts } from "../../joblog/bath-facts.ts";
+import { rowFacts } from "../../advice/bath-facts.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
-import type { LogSnapshot, SnapshotRow } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { fieldTextOf, shortMoment } from "../fields/moments.ts";
 import type { Draft } from "./entry-form.ts";
 import { inputColumn, inputIds } from "./fields-of.ts";

@@ -1,7 +1,7 @@
 /** One row of the log that is put right: what it holds, what it is to hold. */
-import type { RowValue } from "../../joblog/definition.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
-import type { SnapshotRow } from "../../joblog/log-snapshot.ts";
+import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { figure } from "../fields/figures.ts";
 import { fieldTextOf } from "../fields/moments.ts";
 import type { ChosenRow } from "./correction-rows.ts";

@@ -1,4 +1,4 @@
-import { findRow } from "../../joblog/bath-facts.ts";
+import { findRow } from "../../advice/bath-facts.ts";
 import { money } from "../fields/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";

@@ -1,7 +1,7 @@
 /** What a form of the pane is: fields as data, and what they mean as a pure function of what was typed. */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { InputColumn } from "../../joblog/definition.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { NewRow } from "../../excel/append-ground.ts";
 import type { LogEdit } from "../../excel/log-edit.ts";
 

@@ -1,4 +1,4 @@
-import type { StepKind } from "../../joblog/step.ts";
+import type { StepKind } from "../../advice/next-step/step.ts";
 import type { EntryId } from "./entry-form.ts";
 
 /** The entry that belongs to a next step; a bath that waits has none. */

@@ -1,8 +1,8 @@
-import type { InputColumn } from "../../joblog/definition.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import { jobLog } from "../../joblog/job-log.ts";
-import { findTable } from "../../joblog/references.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { findTable } from "../../joblog/model/references.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { EntryField } from "./entry-form.ts";
 
 export function inputColumn(table: TableId, id: string): InputColumn {

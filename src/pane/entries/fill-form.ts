@@ -1,4 +1,4 @@
-import type { RowValue } from "../../joblog/definition.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { readInput } from "../fields/read-input.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FieldGroup, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";

@@ -1,5 +1,5 @@
-import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
-import type { SnapshotRow } from "../../joblog/log-snapshot.ts";
+import { findRow, rowFacts } from "../../advice/bath-facts.ts";
+import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { itemsCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";

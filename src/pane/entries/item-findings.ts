@@ -1,5 +1,5 @@
-import { rowFacts } from "../../joblog/bath-facts.ts";
-import { itemStandings, yesNo } from "../../joblog/words.ts";
+import { rowFacts } from "../../advice/bath-facts.ts";
+import { itemStandings, yesNo } from "../../joblog/model/words.ts";
 import { figure, money, percent } from "../fields/figures.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";
 

@@ -1,6 +1,6 @@
-import { amphotericStarts, amphotericWords, neverInTank } from "../../joblog/item-standing.ts";
-import { yesNo } from "../../joblog/words.ts";
-import { rowsOfBath } from "../../joblog/bath-facts.ts";
+import { amphotericStarts, amphotericWords, neverInTank } from "../../joblog/sheets/items/item-standing.ts";
+import { yesNo } from "../../joblog/model/words.ts";
+import { rowsOfBath } from "../../advice/bath-facts.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
 
 const [yes] = yesNo;

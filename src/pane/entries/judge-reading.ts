@@ -1,6 +1,6 @@
 /** What a reading says about its bath, by the same functions with the same arguments as the Readings sheet. */
-import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
-import type { RowFacts } from "../../joblog/bath-facts.ts";
+import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import type { RowFacts } from "../../advice/bath-facts.ts";
 import { amount, degrees, figure, ph as phFigure } from "../fields/figures.ts";
 import type { Answer } from "../store/answer.ts";
 import { askNumber, askRow, askText } from "../store/ask.ts";

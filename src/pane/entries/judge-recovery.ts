@@ -1,7 +1,7 @@
 /** What the reading after an addition says, by the same functions with the same arguments as the Additions sheet. */
-import type { RowFacts } from "../../joblog/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
-import { recovery } from "../../joblog/words.ts";
+import type { RowFacts } from "../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { recovery } from "../../joblog/model/words.ts";
 import { amount, ph as phFigure } from "../fields/figures.ts";
 import type { Answer } from "../store/answer.ts";
 import { askNumber, askText } from "../store/ask.ts";

@@ -1,6 +1,6 @@
-import { findRow } from "../../joblog/bath-facts.ts";
-import type { RowValue } from "../../joblog/definition.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { findRow } from "../../advice/bath-facts.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { figure } from "../fields/figures.ts";
 import { askNumber } from "../store/ask.ts";
 import type { EntryContext } from "./entry-form.ts";

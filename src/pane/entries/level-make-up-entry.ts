@@ -1,5 +1,5 @@
-import { lastReadingOf } from "../../joblog/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { lastReadingOf } from "../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount as amountFigure, figure } from "../fields/figures.ts";
 import { readInput } from "../fields/read-input.ts";
 import { bathFacts } from "./bath-values.ts";

@@ -1,4 +1,4 @@
-import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
+import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
 import type { Answer } from "../store/answer.ts";
 import { askRow } from "../store/ask.ts";
 import { bathFacts } from "./bath-values.ts";

@@ -1,4 +1,4 @@
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount as amountFigure, figure } from "../fields/figures.ts";
 import type { Answer } from "../store/answer.ts";
 import { askNumber } from "../store/ask.ts";

@@ -3,12 +3,12 @@ import { loadFindings } from "./load-findings.ts";
 import { bathFacts } from "./bath-values.ts";
 import { loadCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
-import { bathState } from "../../joblog/words.ts";
+import { bathState } from "../../joblog/model/words.ts";
 import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
-import { rowsOfBath } from "../../joblog/bath-facts.ts";
+import { rowsOfBath } from "../../advice/bath-facts.ts";
 
 const doubtOfState: Readonly<Partial<Record<string, string>>> = {
   [bathState.benchTest]: "The bath's bench test is not passed since the last concentrate. Run the load all the same?",

@@ -1,5 +1,5 @@
-import { rowsOfBath, rowFacts } from "../../joblog/bath-facts.ts";
-import { yesNo } from "../../joblog/words.ts";
+import { rowsOfBath, rowFacts } from "../../advice/bath-facts.ts";
+import { yesNo } from "../../joblog/model/words.ts";
 import { figure, percent } from "../fields/figures.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
 

@@ -1,5 +1,5 @@
-import { findRow, rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
-import { soilGrades, yesNo } from "../../joblog/words.ts";
+import { findRow, rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
+import { soilGrades, yesNo } from "../../joblog/model/words.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
 
 const [yes] = yesNo;

@@ -1,4 +1,4 @@
-import { lastReadingOf } from "../../joblog/bath-facts.ts";
+import { lastReadingOf } from "../../advice/bath-facts.ts";
 import { figure } from "../fields/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";

@@ -1,4 +1,4 @@
-import { isCheckLate } from "../../joblog/check-late.ts";
+import { isCheckLate } from "../../advice/next-step/check-late.ts";
 import { figure } from "../fields/figures.ts";
 import { shortMoment } from "../fields/moments.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";

@@ -1,5 +1,5 @@
-import { rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
-import { meterVerdict } from "../../joblog/words.ts";
+import { rowFacts, type RowFacts } from "../../advice/bath-facts.ts";
+import { meterVerdict } from "../../joblog/model/words.ts";
 import { askNumber } from "../store/ask.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
 

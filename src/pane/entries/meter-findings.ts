@@ -1,5 +1,5 @@
-import { meterVerdict } from "../../joblog/words.ts";
-import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
+import { meterVerdict } from "../../joblog/model/words.ts";
+import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
 import { degrees, figure, ph as phFigure } from "../fields/figures.ts";
 import { shortMoment } from "../fields/moments.ts";
 import { askNumber } from "../store/ask.ts";

@@ -1,5 +1,5 @@
 import { median } from "../../core/numeric/median.ts";
-import { rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
+import { rowFacts, type RowFacts } from "../../advice/bath-facts.ts";
 import { askNumber, askText } from "../store/ask.ts";
 import { alkalinityOf, bathFacts, dropOf } from "./bath-values.ts";
 import type { EntryContext } from "./entry-form.ts";

@@ -1,5 +1,5 @@
 import type { TableId } from "../../joblog/formula/log-types.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 
 type NumberedTable = Extract<TableId, "benchTests" | "readings" | "additions" | "loads" | "items" | "meterChecks" | "care" | "stockMoves" | "releases" | "costLines">;
 

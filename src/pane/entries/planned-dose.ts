@@ -1,8 +1,8 @@
 /** What an open bath still lacks of its opening dose; asks only the one worksheet function, since the first view needs it. */
 import { dose } from "../../../functions/charge/dose.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { RowFacts } from "../../joblog/bath-facts.ts";
-import { bench } from "../../joblog/words.ts";
+import type { RowFacts } from "../../advice/bath-facts.ts";
+import { bench } from "../../joblog/model/words.ts";
 import { figure } from "../fields/figures.ts";
 import { answerOf, numberOf, type Answer } from "../store/answer.ts";
 

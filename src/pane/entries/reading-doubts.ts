@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
-import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
+import { rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
+import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
 import { degrees, ph as phFigure } from "../fields/figures.ts";
 import { shortMoment } from "../fields/moments.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";

@@ -1,7 +1,7 @@
-import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
-import type { SnapshotRow, LogSnapshot } from "../../joblog/log-snapshot.ts";
-import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
-import { readingPurposes } from "../../joblog/words.ts";
+import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
+import type { SnapshotRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
+import { readingPurposes } from "../../joblog/model/words.ts";
 import { degrees } from "../fields/figures.ts";
 import { phForRecovery } from "./at-baseline.ts";
 import { bathFacts } from "./bath-values.ts";

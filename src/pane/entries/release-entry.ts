@@ -1,5 +1,5 @@
-import { lastReadingOf, rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
-import type { SnapshotRow } from "../../joblog/log-snapshot.ts";
+import { lastReadingOf, rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
+import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { figure } from "../fields/figures.ts";
 import { serialOf, shortMoment } from "../fields/moments.ts";
 import { bathFacts, bathIds } from "./bath-values.ts";

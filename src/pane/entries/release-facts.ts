@@ -1,6 +1,6 @@
-import { rowFacts, rowsOfBath } from "../../joblog/bath-facts.ts";
-import type { SnapshotRow } from "../../joblog/log-snapshot.ts";
-import { releaseState } from "../../joblog/words.ts";
+import { rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
+import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
+import { releaseState } from "../../joblog/model/words.ts";
 import { askText } from "../store/ask.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
 

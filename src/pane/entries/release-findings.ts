@@ -1,6 +1,6 @@
-import { releaseState } from "../../joblog/words.ts";
-import { mass, volume } from "../../joblog/units-of.ts";
-import type { UnitOf } from "../../joblog/definition.ts";
+import { releaseState } from "../../joblog/model/words.ts";
+import { mass, volume } from "../../joblog/model/units-of.ts";
+import type { UnitOf } from "../../joblog/model/definition.ts";
 import { amount, figure, ph as phFigure } from "../fields/figures.ts";
 import type { Answer } from "../store/answer.ts";
 import { askColumn, askNumber, askText, askTruth } from "../store/ask.ts";

@@ -1,4 +1,4 @@
-import { analysesResults, releaseState } from "../../joblog/words.ts";
+import { analysesResults, releaseState } from "../../joblog/model/words.ts";
 import type { Draft, EntryContext, EntryField, FieldGroup } from "./entry-form.ts";
 import { field, initialsField, textsOf } from "./fields-of.ts";
 import { filledFields, readFields } from "./fill-form.ts";

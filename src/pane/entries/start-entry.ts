@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { LogContent, LogRow } from "../../joblog/definition.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import type { LogContent, LogRow } from "../../joblog/model/definition.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount } from "../fields/figures.ts";
 import { serialOf } from "../fields/moments.ts";
 import { askNumber } from "../store/ask.ts";

@@ -1,5 +1,5 @@
-import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { findRow, rowFacts } from "../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount, money } from "../fields/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";

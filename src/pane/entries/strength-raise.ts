@@ -1,7 +1,7 @@
 /** A bath that does not clean at the strength wanted is charged up to another: what that asks for, and how it is booked. */
 import type { RowChange } from "../../excel/cell-changes.ts";
-import { findRow, type RowFacts } from "../../joblog/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { findRow, type RowFacts } from "../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount as amountFigure } from "../fields/figures.ts";
 import { bathFacts } from "./bath-values.ts";
 import { bothReadings, inJugs } from "./charge-dose.ts";

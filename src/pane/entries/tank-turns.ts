@@ -1,5 +1,5 @@
 /** A tank holds one bath at a time: the one before is changed out first. */
-import { rowFacts, type RowFacts } from "../../joblog/bath-facts.ts";
+import { rowFacts, type RowFacts } from "../../advice/bath-facts.ts";
 import { shortMoment } from "../fields/moments.ts";
 import type { EntryContext, FieldProblem, FilledFields } from "./entry-form.ts";
 

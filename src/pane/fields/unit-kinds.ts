@@ -3,8 +3,8 @@ import type { QuantityKind } from "../../core/units/quantity.ts";
 import type { UnitDefinition } from "../../core/units/unit-definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { defaultUnit } from "../../core/units/default-unit.ts";
-import type { UnitOf } from "../../joblog/definition.ts";
-import { conductivity, depth, hardness, mass, temperature, volume } from "../../joblog/units-of.ts";
+import type { UnitOf } from "../../joblog/model/definition.ts";
+import { conductivity, depth, hardness, mass, temperature, volume } from "../../joblog/model/units-of.ts";
 
 /** The kinds of quantity that a form lets a person type in another unit. */
 const kinds: readonly (readonly [UnitOf, QuantityKind])[] = [

@@ -1,8 +1,8 @@
 import type { LogEdit } from "../../excel/log-edit.ts";
 import type { CellChange } from "../../excel/cell-changes.ts";
-import { findRow } from "../../joblog/bath-facts.ts";
-import type { LogRow, RowValue } from "../../joblog/definition.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { findRow } from "../../advice/bath-facts.ts";
+import type { LogRow, RowValue } from "../../joblog/model/definition.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { figure } from "../fields/figures.ts";
 import { fieldTextOf } from "../fields/moments.ts";
 import { limitOf } from "./limit-fields.ts";

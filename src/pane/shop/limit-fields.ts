@@ -1,6 +1,6 @@
 import { jobLog } from "../../joblog/job-log.ts";
-import { findField } from "../../joblog/references.ts";
-import type { FieldDefinition, InputColumn } from "../../joblog/definition.ts";
+import { findField } from "../../joblog/model/references.ts";
+import type { FieldDefinition, InputColumn } from "../../joblog/model/definition.ts";
 
 /** The shop's own limits, in the groups in which a person looks for them. */
 export const limitGroups: readonly { readonly legend: string; readonly ids: readonly string[] }[] = [

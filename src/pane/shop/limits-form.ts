@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Draft, EntryField, FieldProblem, FilledFields } from "../entries/entry-form.ts";
 import { limitColumn, limitGroups, limitOf } from "./limit-fields.ts";
 import { readForm, type FilledShopForm, type ShopForm } from "./shop-form.ts";

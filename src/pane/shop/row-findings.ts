@@ -1,6 +1,6 @@
-import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { findRow, rowFacts } from "../../advice/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { FilledFields, Finding } from "../entries/entry-form.ts";
 import { amount, money } from "../fields/figures.ts";

@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { findRow } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { findRow } from "../../advice/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Draft } from "../entries/entry-form.ts";
 import { field } from "../entries/fields-of.ts";
 import { rowFindings } from "./row-findings.ts";

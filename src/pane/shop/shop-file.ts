@@ -1,6 +1,6 @@
 /** The shop's defaults as a file: limits, tanks, waters, concentrates and people, for the next job's workbook. */
-import type { RowValue } from "../../joblog/definition.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { fieldTextOf } from "../fields/moments.ts";
 import { limitIds } from "./limit-fields.ts";

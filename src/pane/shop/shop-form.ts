@@ -1,6 +1,6 @@
 /** A form that changes what the log looks up: limits and the rows of its own lists. */
 import type { LogEdit } from "../../excel/log-edit.ts";
-import type { RowValue } from "../../joblog/definition.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Draft, EntryField, FieldGroup, FieldProblem, FilledFields, Finding } from "../entries/entry-form.ts";
 import { filledFields, readFields } from "../entries/fill-form.ts";

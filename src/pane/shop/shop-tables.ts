@@ -1,7 +1,7 @@
-import type { InputColumn } from "../../joblog/definition.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
 import { jobLog } from "../../joblog/job-log.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import { findTable } from "../../joblog/references.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { findTable } from "../../joblog/model/references.ts";
 
 /** The lists that the other sheets look up. */
 export const shopTables = ["tanks", "waters", "concentrates", "people", "claims", "stockBalance"] as const;

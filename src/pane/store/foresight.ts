@@ -1,14 +1,14 @@
 /** What the readings and additions of one bath say about what comes, asked of the worksheet functions. */
 import { timeLeft } from "../../../functions/top-up/time-left.ts";
 import { topUpLearned } from "../../../functions/top-up/top-up-learned.ts";
-import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
-import { bathState, bench } from "../../joblog/words.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { bathState, bench } from "../../joblog/model/words.ts";
 import { missingOpening } from "../entries/planned-dose.ts";
 import { trendOf } from "../views/trend-points.ts";
-import { countOf } from "../../joblog/figure-words.ts";
+import { countOf } from "../../advice/wording/figure-words.ts";
 import { amount, figure } from "../fields/figures.ts";
 import { answerOf, numberOf } from "./answer.ts";
 

@@ -1,4 +1,4 @@
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { fieldTextOf, serialOf } from "../fields/moments.ts";
 
 const timed = ["baths", "benchTests", "readings", "additions", "loads", "meterChecks", "care", "releases"] as const;

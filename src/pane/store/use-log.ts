@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { onLogChanged, readLog } from "../../excel/log-workbook.ts";
 import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
 

@@ -1,4 +1,4 @@
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { bathFacts } from "../entries/bath-values.ts";
 import { bothReadings, inJugs } from "../entries/charge-dose.ts";
 import { amount, figure } from "../fields/figures.ts";

@@ -1,6 +1,6 @@
 import { acidNames } from "../../core/bath/model/acid.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
-import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { bathFacts } from "../entries/bath-values.ts";
 import { amount, figure } from "../fields/figures.ts";
 import { ask, askNumber } from "../store/ask.ts";

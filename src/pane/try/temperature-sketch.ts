@@ -1,6 +1,6 @@
-import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
-import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
-import { builders } from "../../joblog/words.ts";
+import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
+import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
+import { builders } from "../../joblog/model/words.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../entries/bath-values.ts";
 import { shopsDrop } from "../entries/shop-values.ts";
 import { figure, ph as phFigure } from "../fields/figures.ts";

@@ -1,8 +1,8 @@
 import { usualHouseShare } from "../../core/bath/common-practice.ts";
-import { lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
-import { builders } from "../../joblog/words.ts";
+import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { builders } from "../../joblog/model/words.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../entries/bath-values.ts";
 import { shopsDrop, shopsHouseShare } from "../entries/shop-values.ts";
 import { amount, figure, percent, ph } from "../fields/figures.ts";

@@ -1,5 +1,5 @@
-import { rowFacts } from "../../joblog/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
+import { rowFacts } from "../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { bathFacts } from "../entries/bath-values.ts";
 import { amount, figure, percent } from "../fields/figures.ts";
 import type { Answer } from "../store/answer.ts";

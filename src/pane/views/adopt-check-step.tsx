@@ -1,10 +1,10 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { RowValue } from "../../joblog/definition.ts";
-import { headerOf } from "../../joblog/headers.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
+import { headerOf } from "../../joblog/model/headers.ts";
 import { columnsOf, kindOf, type AdoptTable } from "../adopt/adopt-kinds.ts";
 import type { Adoption } from "../adopt/adopt-rows.ts";
-import { countOf } from "../../joblog/figure-words.ts";
+import { countOf } from "../../advice/wording/figure-words.ts";
 import { fieldTextOf } from "../fields/moments.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 

@@ -1,9 +1,9 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { columnLetters } from "../../joblog/addresses.ts";
-import type { InputColumn } from "../../joblog/definition.ts";
-import { headerOf } from "../../joblog/headers.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { columnLetters } from "../../joblog/layout/addresses.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
+import { headerOf } from "../../joblog/model/headers.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { AdoptAnswers } from "../adopt/adopt-answers.ts";
 import { columnsOf, kindOf } from "../adopt/adopt-kinds.ts";
 import { choicesOf } from "../adopt/choices-of.ts";

@@ -1,9 +1,9 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
-import type { InputColumn } from "../../joblog/definition.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
 import { canBeNew, choicesOf, nameKey } from "../adopt/choices-of.ts";
 import { pickedName, pickedOrder, wordOfName, wordOfUse } from "../adopt/picked-answers.ts";
 import { questionsOn } from "../adopt/questions.ts";
-import { isKeyText } from "../../joblog/key-text.ts";
+import { isKeyText } from "../../joblog/model/key-text.ts";
 import type { AdoptStepProps } from "./adopt-columns-step.tsx";
 import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
 import { usePageStyles } from "./use-page-styles.ts";

@@ -5,7 +5,7 @@ import { pickedPlace, pickedTable } from "../adopt/picked-answers.ts";
 import { cellWords, isBlankCell } from "../adopt/cell-words.ts";
 import { tableBelow } from "../adopt/sheet-table.ts";
 import { Pick } from "./adopt-fields.tsx";
-import { countOf } from "../../joblog/figure-words.ts";
+import { countOf } from "../../advice/wording/figure-words.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 interface Props {

@@ -1,8 +1,8 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { findRow, lastReadingOf, rowFacts } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/units-of.ts";
+import { findRow, lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount, degrees, money, percent, ph } from "../fields/figures.ts";
 import { shortMoment } from "../fields/moments.ts";
 

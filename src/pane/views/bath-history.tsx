@@ -1,5 +1,5 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { bathHistory } from "../claims/bath-history.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 

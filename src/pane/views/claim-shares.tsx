@@ -1,6 +1,6 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { rowFacts } from "../../joblog/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import { rowFacts } from "../../advice/bath-facts.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { money, percent } from "../fields/figures.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 

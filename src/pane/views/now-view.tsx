@@ -2,9 +2,9 @@ import { Button, Field, makeStyles, mergeClasses, Select, tokens } from "@fluent
 import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { WarningRegular } from "@fluentui/react-icons/svg/warning";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { nextStep } from "../../joblog/next-step.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import type { Overdue } from "../../joblog/step.ts";
+import { nextStep } from "../../advice/next-step/next-step.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { Overdue } from "../../advice/next-step/step.ts";
 import { bathIds } from "../entries/bath-values.ts";
 import type { EntryId } from "../entries/entry-form.ts";
 import { entryNames } from "../entries/entry-names.ts";

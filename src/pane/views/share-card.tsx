@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
-import { shareBases } from "../../joblog/words.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { shareBases } from "../../joblog/model/words.ts";
 import { shareBath } from "../actions/share-bath.ts";
 import { sharePlan } from "../claims/share-plan.ts";
 import { bathIds } from "../entries/bath-values.ts";

@@ -3,9 +3,9 @@ import { DocumentArrowDownRegular } from "@fluentui/react-icons/svg/document-arr
 import { DocumentArrowUpRegular } from "@fluentui/react-icons/svg/document-arrow-up";
 import { useRef, useState } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { saveShop } from "../actions/save-shop.ts";
-import { countOf } from "../../joblog/figure-words.ts";
+import { countOf } from "../../advice/wording/figure-words.ts";
 import { importPlan } from "../shop/import-plan.ts";
 import { largestFile, readShopFile, type ShopFileReading } from "../shop/read-shop-file.ts";
 import { shopFile } from "../shop/shop-file.ts";

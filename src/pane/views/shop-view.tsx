@@ -1,9 +1,9 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { AddRegular } from "@fluentui/react-icons/svg/add";
 import { useState } from "react";
-import { findRow, rowFacts } from "../../joblog/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/units-of.ts";
-import { stockLevel } from "../../joblog/words.ts";
+import { findRow, rowFacts } from "../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { stockLevel } from "../../joblog/model/words.ts";
 import { recordStockMove } from "../actions/record-stock-move.ts";
 import type { LastEntry } from "../actions/take-back.ts";
 import type { EntryContext } from "../entries/entry-form.ts";

@@ -3,7 +3,7 @@ import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useState } from "react";
 import { unitSystems, type UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogProblem } from "../../excel/office-problems.ts";
-import type { LogContent } from "../../joblog/definition.ts";
+import type { LogContent } from "../../joblog/model/definition.ts";
 import { startLog } from "../actions/start-log.ts";
 import type { Draft } from "../entries/entry-form.ts";
 import { fillStart } from "../entries/start-entry.ts";

@@ -2,7 +2,7 @@ import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import type { FluentIcon } from "@fluentui/react-icons";
 import { useState } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { LogContent } from "../../joblog/definition.ts";
+import type { LogContent } from "../../joblog/model/definition.ts";
 import { adoptSheet } from "../actions/adopt-sheet.ts";
 import { lookAtDemo } from "../actions/look-at-demo.ts";
 import { startLog } from "../actions/start-log.ts";

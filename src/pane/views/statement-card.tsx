@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import type { LogSnapshot } from "../../joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { showStatement } from "../actions/show-statement.ts";
 import { textsOf } from "../entries/fields-of.ts";
 import { AttemptOutcome } from "./attempt-outcome.tsx";

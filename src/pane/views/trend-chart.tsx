@@ -1,8 +1,8 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { useId } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { temperature as temperatureUnit } from "../../joblog/units-of.ts";
-import { countOf } from "../../joblog/figure-words.ts";
+import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
+import { countOf } from "../../advice/wording/figure-words.ts";
 import { degrees, figure, ph as phFigure } from "../fields/figures.ts";
 import { shortMoment } from "../fields/moments.ts";
 import { chartScale } from "./chart-scale.ts";

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
-import type { ColumnDefinition, LogDefinition } from "../../../src/joblog/definition.ts";
+import type { ColumnDefinition, LogDefinition } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
 

@@ -1,6 +1,6 @@
 /** A made-up log of a version 0: today's without some of its sheets, tables, columns, named cells and charts. */
 import { releasedShapeOf, shapeOf } from "../../../scripts/log-shape.ts";
-import type { ColumnDefinition, FieldDefinition, LogContent, LogDefinition, ReleasedShape, TableDefinition } from "../../../src/joblog/definition.ts";
+import type { ColumnDefinition, FieldDefinition, LogContent, LogDefinition, ReleasedShape, TableDefinition } from "../../../src/joblog/model/definition.ts";
 import type { Value } from "../../../src/joblog/formula/expression.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";

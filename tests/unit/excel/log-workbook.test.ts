@@ -3,9 +3,9 @@ import { buildLog, editLog, insertFormula, readLog } from "../../../src/excel/lo
 import { LogProblem } from "../../../src/excel/office-problems.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
-import type { LogContent } from "../../../src/joblog/definition.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { LogContent } from "../../../src/joblog/model/definition.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { openWorkbook } from "./open-workbook.ts";
 

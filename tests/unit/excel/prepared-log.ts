@@ -1,9 +1,9 @@
 import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
 import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
-import type { LogContent } from "../../../src/joblog/definition.ts";
+import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";

@@ -1,10 +1,10 @@
 import type { NewRow } from "../../../src/excel/append-ground.ts";
 import type { CellChange, RowChange } from "../../../src/excel/cell-changes.ts";
 import type { LogEdit } from "../../../src/excel/log-edit.ts";
-import type { LogRow, RowValue } from "../../../src/joblog/definition.ts";
+import type { LogRow, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import type { CellPlan, SheetPlan, WorkbookPlan } from "../../../src/joblog/plan.ts";
+import type { CellPlan, SheetPlan, WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 
 /** What a person would have to type into an empty log to come to a plan. */
 export interface TypedCells {

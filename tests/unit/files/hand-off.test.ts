@@ -9,7 +9,7 @@ import { FileRefused } from "../../../src/files/unpack.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";
 import { at, cellsOf, listAt, parsed, partsOf } from "./read-parts.ts";
 

@@ -1,6 +1,6 @@
-import { cellAddress } from "../../../src/joblog/addresses.ts";
+import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
-import type { CellPlan, SheetPlan, TableColumnPlan, WorkbookPlan } from "../../../src/joblog/plan.ts";
+import type { CellPlan, SheetPlan, TableColumnPlan, WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 import { recalculated } from "./libre-office.ts";
 import { at, cellsOf, partsOf, type Element } from "./read-parts.ts";
 

@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
 import { buildLog } from "../../../src/excel/log-workbook.ts";
-import type { LogRow } from "../../../src/joblog/definition.ts";
-import { demoBath as bath, moment } from "../../../src/joblog/demo-week-times.ts";
+import type { LogRow } from "../../../src/joblog/model/definition.ts";
+import { demoBath as bath, moment } from "../../demo/demo-week-times.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { openWorkbook } from "../excel/open-workbook.ts";
 import { demoRowsAnd, demoWith } from "../joblog/worked-log.ts";
 import { hasLibreOffice } from "./libre-office.ts";

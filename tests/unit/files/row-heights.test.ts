@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { rowHeights } from "../../../src/files/row-heights.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
-import type { SheetPlan } from "../../../src/joblog/plan.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { SheetPlan } from "../../../src/joblog/model/plan.ts";
 
 function additionsWith(note: string): SheetPlan {
   const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: { additions: [{ id: "A1", note }] } });

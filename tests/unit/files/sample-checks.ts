@@ -2,9 +2,9 @@ import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { expect } from "vitest";
 import { samplesFolder } from "../../../scripts/build-samples.ts";
-import { cellAddress } from "../../../src/joblog/addresses.ts";
+import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { storedFormula } from "../../../src/files/stored-formula.ts";
-import type { WorkbookPlan } from "../../../src/joblog/plan.ts";
+import type { WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 import { validateFile } from "./open-xml-validator.ts";
 import { at, cellsOf, partsOf } from "./read-parts.ts";
 

@@ -1,7 +1,7 @@
 import { describe, it } from "vitest";
 import { emptySample } from "../../../scripts/build-samples.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { hasOpenXmlValidator } from "./open-xml-validator.ts";
 import { expectNoErrors, expectTodaysFormulas, expectValid } from "./sample-checks.ts";
 

@@ -3,11 +3,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { KnownValue } from "../../../src/files/cell-value.ts";
-import { cellAddress } from "../../../src/joblog/addresses.ts";
+import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";
 import { at, cellsOf, listAt, parsed, partsOf } from "./read-parts.ts";
 

@@ -2,8 +2,8 @@
  * Invented data, like all of the demo week: the whole week's loads, items, concentrate and stock lines as
  * they were noted, for the sheets that count, share and balance them.
  */
-import type { LogRow } from "../../../src/joblog/definition.ts";
-import { day, moment } from "../../../src/joblog/demo-week-times.ts";
+import type { LogRow } from "../../../src/joblog/model/definition.ts";
+import { day, moment } from "../../demo/demo-week-times.ts";
 
 const soils = { L: "light", M: "medium", H: "heavy" } as const;
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
-import type { InputColumn } from "../../../src/joblog/definition.ts";
+import type { InputColumn } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 
 const tables = jobLog.sheets.flatMap((sheet) => sheet.tables);

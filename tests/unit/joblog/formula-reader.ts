@@ -1,7 +1,7 @@
-import type { LogDefinition } from "../../../src/joblog/definition.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
+import type { LogDefinition } from "../../../src/joblog/model/definition.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
-import type { WorkbookPlan } from "../../../src/joblog/plan.ts";
+import type { WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 
 /** A table's column or a named cell, as a formula names it. */
 export interface Mention {

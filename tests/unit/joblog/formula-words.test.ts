@@ -5,7 +5,7 @@ import { holds } from "../../../src/joblog/formula/conditions.ts";
 import { joined, minus, negative, times } from "../../../src/joblog/formula/arithmetic.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { logNames, rowNames } from "../../../src/joblog/formula/name-log.ts";
-import { findTable, referencesFor } from "../../../src/joblog/references.ts";
+import { findTable, referencesFor } from "../../../src/joblog/model/references.ts";
 import type { Expression } from "../../../src/joblog/formula/expression.ts";
 import type { Row } from "../../../src/joblog/formula/log-names.ts";
 

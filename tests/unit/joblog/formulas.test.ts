@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { unitSystems } from "../../../src/core/units/unit-system.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import type { WorkbookPlan } from "../../../src/joblog/plan.ts";
+import type { WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 import { bareCode, callsIn, dependencies, emptyPlan, formulasOf, mentionsIn } from "./formula-reader.ts";
 
 const plan = emptyPlan(jobLog, "US");

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { unitSystems } from "../../../src/core/units/unit-system.ts";
-import { leastWidth } from "../../../src/joblog/header-width.ts";
+import { leastWidth } from "../../../src/joblog/layout/header-width.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import type { SheetPlan } from "../../../src/joblog/plan.ts";
+import type { SheetPlan } from "../../../src/joblog/model/plan.ts";
 import { emptyPlan } from "./formula-reader.ts";
 
 /** Pixels of a column (ECMA-376, 18.3.1.13, with seven to a character). */

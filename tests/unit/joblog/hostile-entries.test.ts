@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
-import { demoBath as bath } from "../../../src/joblog/demo-week-times.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
+import { demoBath as bath } from "../../demo/demo-week-times.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { errorsIn, fullWeek, shown, weekOf, weekWhere } from "./hostile-log.ts";
 
 /** What a bath, its costs, the stock and a release come to. */

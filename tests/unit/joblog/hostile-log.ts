@@ -1,7 +1,7 @@
-import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
-import { demoBath as bath, moment } from "../../../src/joblog/demo-week-times.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import { demoBath as bath, moment } from "../../demo/demo-week-times.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { logOf } from "../excel/prepared-log.ts";
 import { weekWith } from "./week-of-sheets.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { LogRow } from "../../../src/joblog/definition.ts";
+import type { LogRow } from "../../../src/joblog/model/definition.ts";
 import { weekItems } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
 import { workedLog } from "./worked-log.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { unitSystems } from "../../../src/core/units/unit-system.ts";
-import { headerOf } from "../../../src/joblog/headers.ts";
+import { headerOf } from "../../../src/joblog/model/headers.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 
 const tables = jobLog.sheets.flatMap((sheet) => sheet.tables);

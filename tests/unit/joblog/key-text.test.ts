@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isKeyText, keyTextFormula } from "../../../src/joblog/key-text.ts";
+import { isKeyText, keyTextFormula } from "../../../src/joblog/model/key-text.ts";
 import { openWorkbook } from "../excel/open-workbook.ts";
 
 const allowed = ["B-T1-0301", "1-2", "007", "a=b", "x<y", "O'Neil \"2\"", "@x", "🙂", "x".repeat(40)];

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { unitSystems } from "../../../src/core/units/unit-system.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
-import type { AreaPlan, SheetPlan } from "../../../src/joblog/plan.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { AreaPlan, SheetPlan } from "../../../src/joblog/model/plan.ts";
 import { emptyPlan } from "./formula-reader.ts";
 
 const empty = emptyPlan(jobLog, "US");

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { linesOf } from "../../../src/joblog/line-breaks.ts";
+import { linesOf } from "../../../src/joblog/layout/line-breaks.ts";
 
 describe("breaking a text into lines", () => {
   it("breaks at spaces and fills each line up to its length", () => {

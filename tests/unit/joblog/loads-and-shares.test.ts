@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { LogRow } from "../../../src/joblog/definition.ts";
-import { moment } from "../../../src/joblog/demo-week-times.ts";
+import type { LogRow } from "../../../src/joblog/model/definition.ts";
+import { moment } from "../../demo/demo-week-times.ts";
 import { weekCostLines, weekLoads } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
 import { workedLog } from "./worked-log.ts";

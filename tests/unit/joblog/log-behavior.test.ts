@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { demoBath as bath, moment } from "../../../src/joblog/demo-week-times.ts";
+import { demoBath as bath, moment } from "../../demo/demo-week-times.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { demoRowsAnd, demoWith, shownByEmptyLog, workedLog } from "./worked-log.ts";
 

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { added, lost, releasedShapeOf, shapeFile, shapeOf, type LogShape } from "../../../scripts/log-shape.ts";
-import type { ColumnDefinition, FieldDefinition, LogDefinition, SheetDefinition, TableDefinition } from "../../../src/joblog/definition.ts";
+import type { ColumnDefinition, FieldDefinition, LogDefinition, SheetDefinition, TableDefinition } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 
 function recordedShape(version: number): LogShape {

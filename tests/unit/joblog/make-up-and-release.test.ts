@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { LogRow } from "../../../src/joblog/definition.ts";
-import { demoBath as bath, moment } from "../../../src/joblog/demo-week-times.ts";
+import type { LogRow } from "../../../src/joblog/model/definition.ts";
+import { demoBath as bath, moment } from "../../demo/demo-week-times.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { demoRowsAnd, demoWith, workedLog } from "./worked-log.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { LogRow } from "../../../src/joblog/definition.ts";
-import { demoBath as bath, moment } from "../../../src/joblog/demo-week-times.ts";
+import type { LogRow } from "../../../src/joblog/model/definition.ts";
+import { demoBath as bath, moment } from "../../demo/demo-week-times.ts";
 import { demoRowsAnd, demoWith, workedLog, type WorkedLog } from "./worked-log.ts";
 
 // Invented, as all of the demo week: the meter's checks, and the readings of Wednesday and Thursday around the second.

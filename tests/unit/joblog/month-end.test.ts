@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { day, moment } from "../../../src/joblog/demo-week-times.ts";
+import { day, moment } from "../../demo/demo-week-times.ts";
 import { weekConcentrate } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
 import { workedLog } from "./worked-log.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
-import { nextStep } from "../../../src/joblog/next-step.ts";
-import type { NextStep } from "../../../src/joblog/step.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import { nextStep } from "../../../src/advice/next-step/next-step.ts";
+import type { NextStep } from "../../../src/advice/next-step/step.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 
 const bath = "B-T1-0301";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { escapeHeader, findTable, referencesFor } from "../../../src/joblog/references.ts";
+import { escapeHeader, findTable, referencesFor } from "../../../src/joblog/model/references.ts";
 
 describe("structured references", () => {
   it("escape the characters that mean something between the brackets", () => {

@@ -1,4 +1,4 @@
-import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import { weekBaths, weekCare, weekClaims, weekConcentrate, weekCostLines, weekItems, weekLoads, weekStock } from "./demo-week-facts.ts";
 

@@ -1,9 +1,9 @@
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
-import type { LogContent, LogRow } from "../../../src/joblog/definition.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
-import { findField, findTable } from "../../../src/joblog/references.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import { findField, findTable } from "../../../src/joblog/model/references.ts";
 import { logOf, openLog } from "../excel/prepared-log.ts";
 import { weekStarts } from "./week-of-sheets.ts";
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { readLog } from "../../../src/excel/log-workbook.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { shareBath } from "../../../src/pane/actions/share-bath.ts";
 import { bathHistory } from "../../../src/pane/claims/bath-history.ts";
 import { sharePlan } from "../../../src/pane/claims/share-plan.ts";

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { careEntry } from "../../../src/pane/entries/care-entry.ts";
 import { changeOutEntry } from "../../../src/pane/entries/change-out-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";

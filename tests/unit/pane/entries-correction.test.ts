@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { readLog, takeBack } from "../../../src/excel/log-workbook.ts";
-import { findRow } from "../../../src/joblog/bath-facts.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import { findRow } from "../../../src/advice/bath-facts.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { recordActionOf } from "../../../src/pane/actions/record-actions.ts";
 import { correctionEntry } from "../../../src/pane/entries/correction-entry.ts";
 import { rowNames } from "../../../src/pane/entries/correction-rows.ts";

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { itemEntry } from "../../../src/pane/entries/item-entry.ts";
 import { demoLog } from "../excel/demo-log.ts";
 import { asked, bath, fill, said, withRows } from "./entry-forms.ts";

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { levelMakeUpEntry } from "../../../src/pane/entries/level-make-up-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";

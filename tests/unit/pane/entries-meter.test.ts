@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { baselineEntry } from "../../../src/pane/entries/baseline-entry.ts";
 import { meterCheckEntry } from "../../../src/pane/entries/meter-check-entry.ts";
 import { readingEntry } from "../../../src/pane/entries/reading-entry.ts";

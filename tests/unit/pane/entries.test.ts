@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { additionEntry } from "../../../src/pane/entries/addition-entry.ts";
 import { baselineEntry } from "../../../src/pane/entries/baseline-entry.ts";
 import { benchTestEntry } from "../../../src/pane/entries/bench-test-entry.ts";

@@ -1,5 +1,5 @@
-import type { LogRow } from "../../../src/joblog/definition.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogRow } from "../../../src/joblog/model/definition.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Draft, EntryContext, EntryForm } from "../../../src/pane/entries/entry-form.ts";
 import { fillForm, type FilledForm } from "../../../src/pane/entries/fill-form.ts";
 

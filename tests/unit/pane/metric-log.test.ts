@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { chargeEntry } from "../../../src/pane/entries/charge-entry.ts";
 import type { Draft } from "../../../src/pane/entries/entry-form.ts";
 import { fillForm } from "../../../src/pane/entries/fill-form.ts";

@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
-import type { LogContent, LogRow, RowValue } from "../../../src/joblog/definition.ts";
+import type { LogContent, LogRow, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { jobSheet } from "../../../src/joblog/job-sheet.ts";
-import { layOut } from "../../../src/joblog/lay-out.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
-import { shopSheet } from "../../../src/joblog/shop-sheet.ts";
+import { jobSheet } from "../../../src/joblog/sheets/job/job-sheet.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import { shopSheet } from "../../../src/joblog/sheets/shop/shop-sheet.ts";
 import { additionEntry } from "../../../src/pane/entries/addition-entry.ts";
 import { baselineEntry } from "../../../src/pane/entries/baseline-entry.ts";
 import { careEntry } from "../../../src/pane/entries/care-entry.ts";

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { readLog } from "../../../src/excel/log-workbook.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { saveShop } from "../../../src/pane/actions/save-shop.ts";
 import { stockMoveEntry } from "../../../src/pane/entries/stock-move-entry.ts";
 import { importPlan } from "../../../src/pane/shop/import-plan.ts";

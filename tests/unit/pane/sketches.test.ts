@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { findFunction } from "../../../functions/catalogue.ts";
 import type { CellMatrix, CellValue } from "../../../functions/define-function.ts";
 import { evaluate } from "../../../functions/evaluate.ts";
-import type { LogSnapshot } from "../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Draft } from "../../../src/pane/entries/entry-form.ts";
 import { doseSketch } from "../../../src/pane/try/dose-sketch.ts";
 import { neutralizingSketch } from "../../../src/pane/try/neutralizing-sketch.ts";

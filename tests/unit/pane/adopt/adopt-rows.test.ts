@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../../src/joblog/log-snapshot.ts";
+import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { AdoptAnswers } from "../../../../src/pane/adopt/adopt-answers.ts";
 import { adoptKinds, columnsOf, kindOf } from "../../../../src/pane/adopt/adopt-kinds.ts";
 import { adoptRows, type Adoption } from "../../../../src/pane/adopt/adopt-rows.ts";

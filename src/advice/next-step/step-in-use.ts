@@ -1,0 +1,112 @@
+/** What a bath with a baseline needs. */
+import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../bath-facts.ts";
+import { fixed } from "../wording/figure-words.ts";
+import { volumeWords, type Bath, type Step } from "./step.ts";
+import { failedSurfaces } from "./step-before-use.ts";
+import { temperature, volume } from "../../joblog/model/units-of.ts";
+import { bench } from "../../joblog/model/words.ts";
+
+export function readAgainStep({ facts, log, id, system }: Bath): Step {
+  const lastAddition = rowsOfBath(log, "additions", id).filter((row) => row.cells["kind"] === "concentrate").at(-1);
+  const added = lastAddition === undefined ? undefined : rowFacts(lastAddition).number("amount");
+  const verdict = facts.text("lastVerdict") ?? "";
+  if (verdict.startsWith("re-read")) {
+    const reading = lastReadingOf(log, id);
+    const read = reading === undefined ? undefined : rowFacts(reading).number("temperature");
+    const baseline = facts.number("baselineTemperature");
+    return {
+      kind: "reading",
+      sentence: `Read again: cool the sample${baseline === undefined ? "" : ` to ${fixed(baseline, 0)} ${temperature[system]}`} first.`,
+      reason: `The last one${read === undefined ? "" : `, at ${fixed(read, 1)} ${temperature[system]},`} cannot be judged against the baseline.`,
+      urgent: true,
+    };
+  }
+  return {
+    kind: "reading",
+    sentence: `Mix, then read${added === undefined ? "" : `: ${volumeWords(added, system)} went in since the last reading`}.`,
+    reason: "Cool the sample to the temperature of the baseline.",
+    urgent: true,
+  };
+}
+
+export function topUpStep({ log, id, system, facts }: Bath): Step {
+  const row = lastReadingOf(log, id);
+  const reading = row === undefined ? undefined : rowFacts(row);
+  const first = reading?.number("firstAddition");
+  if (first === undefined) {
+    const baseline = facts.number("baselineTemperature");
+    return {
+      kind: "reading",
+      sentence: `A top-up is due. Cool a sample${baseline === undefined ? "" : ` to ${fixed(baseline, 0)} ${temperature[system]}`} and read again to size it.`,
+      urgent: true,
+    };
+  }
+  const low = reading?.number("topUpLow");
+  const high = reading?.number("topUpHigh");
+  const whole = low === undefined || high === undefined ? "" : `${first < low ? "First part of the" : "In all it may need"} ${fixed(low, 1)} to ${fixed(high, 1)} ${volume[system]}${first < low ? " it may need" : ""}. `;
+  return {
+    kind: "top-up",
+    sentence: `Top up: add ${volumeWords(first, system)}, mix, read again.`,
+    reason: `${whole}Last reading ${fixed(facts.number("lastReading") ?? 0, 2)}, trigger ${fixed(reading?.number("trigger") ?? facts.number("trigger") ?? 0, 2)}.`,
+    urgent: true,
+  };
+}
+
+/** The last top-ups, newest first, for as long as each was read and fell short of the baseline. */
+function shortTopUps({ log, id }: Bath): readonly RowFacts[] {
+  const topUps = rowsOfBath(log, "additions", id).filter((row) => row.cells["kind"] === "concentrate" && row.cells["purpose"] !== "opening");
+  const newestFirst = topUps.map(rowFacts).reverse();
+  const end = newestFirst.findIndex((facts) => facts.text("recovery") !== "short");
+  return end < 0 ? newestFirst : newestFirst.slice(0, end);
+}
+
+/** After a top-up the bath is read until it is back near its baseline, though the trigger is far below. */
+function shortStep(bath: Bath): Step | undefined {
+  const { facts, log, id, system } = bath;
+  const row = lastReadingOf(log, id);
+  if (row?.cells["purpose"] !== "after top-up") return undefined;
+  const short = shortTopUps(bath);
+  const baseline = facts.number("baseline");
+  const after = rowFacts(row).number("phAtBaseline") ?? facts.number("lastReading");
+  if (short.length === 0 || baseline === undefined || after === undefined || after >= baseline) return undefined;
+  const next = short[0]?.number("nextAddition");
+  return {
+    kind: "top-up",
+    sentence: `Not back yet: ${fixed(baseline - after, 2)} pH under the baseline. Add ${next === undefined || next === 0 ? "again" : volumeWords(next, system)}, mix, read.`,
+    ...(short.length > 1 ? { reason: "Two additions in a row fell short: check meter, temperature, mixing and water before adding more." } : {}),
+    urgent: true,
+  };
+}
+
+/** The pH can be right and the bath fail: hard water, oil or soil that no reading shows. */
+function failedStep(bath: Bath): Step | undefined {
+  if (bath.facts.text("benchState") !== bench.refused) return undefined;
+  return {
+    kind: "bench test",
+    sentence: `Stop loading: bench test not passed on ${failedSurfaces(bath).join(", ")}. Skim and filter, check the water, correct the bath, then test again.`,
+    reason: "A pH above the trigger does not make up for it. If it fails at the baseline, change the bath out.",
+    urgent: true,
+  };
+}
+
+export function holdStep(bath: Bath): Step {
+  const { facts, log, id } = bath;
+  const failed = failedStep(bath);
+  if (failed !== undefined) return failed;
+  const short = shortStep(bath);
+  if (short !== undefined) return short;
+  const row = lastReadingOf(log, id);
+  const reading = row === undefined ? undefined : rowFacts(row);
+  const ph = reading?.number("ph");
+  const trigger = reading?.number("trigger") ?? facts.number("trigger");
+  const room = ph !== undefined && trigger !== undefined ? `${fixed(ph - trigger, 2)} pH above the trigger` : undefined;
+  if (facts.text("lastVerdict") === "near") {
+    return { kind: "reading", sentence: `Near the trigger${room === undefined ? "" : `: ${room}`}. Read again after the next load.`, urgent: false };
+  }
+  return {
+    kind: "reading",
+    sentence: room === undefined ? "Carry on, and read again before long." : `Carry on: ${room}.`,
+    reason: "Next: a reading, with the sample cooled to the temperature of the baseline.",
+    urgent: false,
+  };
+}

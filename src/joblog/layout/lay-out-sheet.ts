@@ -1,0 +1,120 @@
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { ChartDefinition, ChartSeriesDefinition, LogContent, LogDefinition, SheetDefinition } from "../model/definition.ts";
+import type { TableId } from "../formula/log-types.ts";
+import { fieldCells } from "./field-cells.ts";
+import { headerOf } from "../model/headers.ts";
+import { linesOf } from "./line-breaks.ts";
+import type { Placement, PlacedSheet, PlacedTable } from "./placement.ts";
+import type { AreaPlan, CellPlan, ChartPlan, ChartSeriesPlan, SheetPlan, TablePlan } from "../model/plan.ts";
+import { fieldSignals, tableSignals } from "./signal-plans.ts";
+import { tableCells } from "./table-cells.ts";
+import { tableColumns } from "./table-columns.ts";
+import { columnArea, fieldValidation, tableValidations } from "./validation-plans.ts";
+
+const footer = "Arithmetic aid. The label, SDS and permit win.";
+
+/** Rows frozen at the top must leave room to scroll on a small screen. */
+const mostFrozenRows = 10;
+
+const linePoints = 13;
+
+/** A width counts digits; bold letters of running text are narrower on average. */
+const lettersByDigit = 1.15;
+
+const titlePoints = 22;
+
+function headCells({ sheet, cautionLines, headColumn: column }: PlacedSheet): readonly CellPlan[] {
+  return [
+    { row: 0, column, style: "title", kind: "value", value: sheet.title },
+    { row: 1, column, style: "purpose", kind: "value", value: sheet.purpose },
+    ...cautionLines.map((line, index): CellPlan => ({ row: 2 + index, column, style: "caution", kind: "value", value: line })),
+  ];
+}
+
+function headingOfFirst([first]: ChartDefinition["series"], { table }: PlacedTable, system: UnitSystem): string {
+  const column = table.columns.find(({ id }) => first !== undefined && "column" in first && id === first.column);
+  return column === undefined ? "" : headerOf(column, system);
+}
+
+function placedTable(placement: Placement, table: TableId): PlacedTable {
+  const placed = placement.tables.get(table);
+  if (placed === undefined) throw new RangeError(`The log has no table "${table}".`);
+  return placed;
+}
+
+/** Two cells side by side in one line of a table. */
+function pairArea(placed: PlacedTable, line: number, [from, to]: readonly [string, string]): AreaPlan {
+  const [first, last] = [columnArea(placed, from), columnArea(placed, to)];
+  if (last.column !== first.column + 1) throw new RangeError(`The columns "${from}" and "${to}" are not side by side.`);
+  return { row: first.row + line - 1, column: first.column, rows: 1, columns: 2 };
+}
+
+function seriesAreas(series: ChartSeriesDefinition, chart: ChartDefinition, placement: Placement): Pick<ChartSeriesPlan, "dataSheet" | "x" | "y"> {
+  const data = placedTable(placement, "column" in series ? chart.table : series.lineOf);
+  const dataSheet = data.sheet.name;
+  if ("column" in series) return { dataSheet, x: columnArea(data, chart.x), y: columnArea(data, series.column) };
+  return { dataSheet, x: pairArea(data, series.line, series.x), y: pairArea(data, series.line, series.y) };
+}
+
+function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSystem): readonly ChartPlan[] {
+  return placed.charts.map(({ chart, area }): ChartPlan => {
+    const { id, kind, title, below, xTitle, xFormat, yFormat } = chart;
+    const series = chart.series.map((one) => ({ label: one.label, color: one.color, mark: one.mark, ...seriesAreas(one, chart, placement) }));
+    const yTitle = chart.yTitle ?? headingOfFirst(chart.series, placedTable(placement, chart.table), system);
+    return { id, kind, title, ...(below === undefined ? {} : { below }), area, xTitle, xFormat, yTitle, yFormat, series };
+  });
+}
+
+function headerHeight(table: TablePlan, widths: readonly number[]): { readonly row: number; readonly points: number } {
+  const lines = table.columns.map((column, index) => linesOf(column.header, Math.floor((widths[table.area.column + index] ?? 10) * lettersByDigit)).length);
+  return { row: table.area.row, points: Math.max(...lines) * linePoints + 3 };
+}
+
+function frozenRows({ arrangement }: SheetDefinition, tables: readonly TablePlan[]): number {
+  const [only] = tables;
+  if (arrangement === "charts" || only === undefined || tables.length > 1) return 0;
+  const rows = only.area.row + 1;
+  return rows <= mostFrozenRows ? rows : 0;
+}
+
+/** Tables under each other share their columns; of tables side by side all are printed. */
+function lastPrintedColumn({ sheet, columnWidths, charts }: PlacedSheet): number {
+  if (sheet.arrangement === "charts") return Math.max(...charts.map(({ area }) => area.column + area.columns)) - 1;
+  if (sheet.tables.length > 1 && sheet.arrangement === "side by side") return columnWidths.length - 1;
+  const shown = sheet.tables.map((table) => table.columns.filter((column) => column.unprinted !== true && (column.role === "input" || column.helper !== true)).length);
+  return shown.length === 0 ? columnWidths.length - 1 : Math.max(...shown) - 1;
+}
+
+/** One sheet of the log, to the cell. */
+export function laidOutSheet(placed: PlacedSheet, log: LogDefinition, system: UnitSystem, content: LogContent, placement: Placement): SheetPlan {
+  const { sheet, columnWidths } = placed;
+  const tables = placed.tables.map((one): TablePlan => ({ id: one.table.id, name: one.table.name, area: one.area, columns: tableColumns(log, one.table, system) }));
+  const cells = [
+    ...headCells(placed),
+    ...placed.fields.flatMap((one) => fieldCells(one, log, system, content.fields[one.field.id])),
+    ...placed.tables.flatMap((one, index) => tableCells(one, tables[index]?.columns ?? [], content.rows[one.table.id] ?? [])),
+  ];
+  const frozen = frozenRows(sheet, tables);
+  return {
+    id: sheet.id,
+    name: sheet.name,
+    tabColor: sheet.tabColor,
+    columnWidths,
+    rowHeights: [{ row: 0, points: titlePoints }, ...tables.map((table) => headerHeight(table, columnWidths))],
+    cells,
+    tables,
+    validations: [
+      ...placed.fields.flatMap((one) => fieldValidation(one, placement, system) ?? []),
+      ...placed.tables.flatMap((one) => tableValidations(one, placement, system)),
+    ],
+    conditionalFormats: [...placed.fields.flatMap(fieldSignals), ...placed.tables.flatMap(tableSignals)],
+    charts: chartPlans(placed, placement, system),
+    frozenRows: frozen,
+    orientation: sheet.orientation,
+    footer,
+    ...(frozen > 0 ? { titleRows: { first: frozen - 1, last: frozen - 1 } } : {}),
+    lastPrintedColumn: lastPrintedColumn(placed),
+    pagesWide: sheet.pagesWide,
+    ...(sheet.document === true || sheet.arrangement === "charts" ? { onePage: true } : {}),
+  };
+}

@@ -1,0 +1,58 @@
+import { bathInputs, bathName } from "./bath-inputs.ts";
+import { bathDose } from "./bath-dose.ts";
+import { bathHelpers } from "./bath-helpers.ts";
+import { bathStanding, bathStateColumn } from "./bath-standing.ts";
+import type { SheetDefinition } from "../../model/definition.ts";
+import { printedFirst } from "../../layout/printed-first.ts";
+import { baselineStanding, bathState, bench, degassing } from "../../model/words.ts";
+
+const printed = [
+  "bath", "state", "tank", "water", "concentrate", "opened", "strength", "openingDose", "benchState", "baseline", "baselineTemperature", "trigger", "lastReading", "lastVerdict", "topUpShare",
+];
+
+export const bathsSheet: SheetDefinition = {
+  id: "baths",
+  name: "Baths",
+  title: "Baths",
+  purpose: "One row for every fill, from the charge to the change-out.",
+  caution: "Cold water first, then concentrate, never the other way round; mix, then heat. Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s.",
+  fields: [
+    {
+      id: "chartBath",
+      name: "Chart.Bath",
+      label: "First bath in the charts",
+      type: "choice",
+      choices: { kind: "column", table: "baths", column: "bath" },
+      help: "The sheet Charts begins with this bath; blank means the first one below.",
+    },
+  ],
+  tables: [
+    {
+      id: "baths",
+      name: "Baths",
+      caption: "Baths",
+      emptyRows: 1,
+      columns: printedFirst([bathName, bathStateColumn, ...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers], printed),
+      signals: [
+        { column: "state", when: { is: bathState.topUp }, look: "act" },
+        { column: "state", when: { is: bathState.reRead }, look: "watch" },
+        { column: "state", when: { is: bathState.inUse }, look: "good" },
+        { column: "state", when: { is: bathState.closed }, look: "quiet" },
+        { column: "benchState", when: { is: bench.refused }, look: "act" },
+        { column: "benchState", when: { is: bench.accepted }, look: "good" },
+        { column: "lastVerdict", when: { is: "top up" }, look: "act" },
+        { column: "lastVerdict", when: { is: "near" }, look: "watch" },
+        { column: "lastVerdict", when: { startsWith: "re-read" }, look: "watch" },
+        { column: "changeOut", when: { startsWith: "top-ups" }, look: "watch" },
+        { column: "degassed", when: { is: degassing.none }, look: "watch" },
+        { column: "degassed", when: { is: degassing.late }, look: "watch" },
+        { column: "ageSignal", when: { startsWith: "old" }, look: "watch" },
+        { column: "baselineState", when: { is: baselineStanding.differ }, look: "act" },
+      ],
+    },
+  ],
+  arrangement: "side by side",
+  tabColor: "#3C7A6B",
+  pagesWide: 1,
+  orientation: "landscape",
+};
