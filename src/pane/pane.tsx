@@ -2,11 +2,11 @@ import { FluentProvider, makeStyles, Spinner, tokens } from "@fluentui/react-com
 import { useState } from "react";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
-import { bathIds, usualBath } from "./entries/bath-values.ts";
+import { bathIds, usualBath } from "../advice/bath-values.ts";
 import type { LastEntry } from "./actions/take-back.ts";
 import type { EntryId } from "./entries/entry-form.ts";
-import { fieldTextNow, serialOf } from "./fields/moments.ts";
-import { presentOf } from "./store/log-clock.ts";
+import { fieldTextNow, serialOf } from "../advice/wording/moments.ts";
+import { presentOf } from "../advice/log-clock.ts";
 import { useLog, type LogStore } from "./store/use-log.ts";
 import { usePaneTheme } from "./theme/use-pane-theme.ts";
 import { darkTheme } from "./theme/pane-theme.ts";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { bathOne, bathTwo, march } from "../../src/pane/demo/week-event.ts";
-import { ask, askNumber } from "../../src/pane/store/ask.ts";
+import { ask, askNumber } from "../../src/advice/ask.ts";
 import { numberIn, readCsv, textIn } from "../reference/read-csv.ts";
 import { logAt, number, reading, row, serial, type PlayedWeek } from "./played-week.ts";
 

@@ -1,7 +1,7 @@
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import { playWeek, type Played } from "../../src/pane/demo/play-week.ts";
-import { serialOf } from "../../src/pane/fields/moments.ts";
+import { serialOf } from "../../src/advice/wording/moments.ts";
 import { openWorkbook } from "../unit/excel/open-workbook.ts";
 
 /** The invented week after it was typed into the pane's forms, with the log as it stood after every entry. */

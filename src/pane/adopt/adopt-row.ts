@@ -3,7 +3,7 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn, LogRow, RowValue } from "../../joblog/model/definition.ts";
 import { isKeyText } from "../../joblog/model/key-text.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { bathFacts } from "../entries/bath-values.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import { readInput } from "../fields/read-input.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
 import { columnsOf, kindOf } from "./adopt-kinds.ts";

@@ -1,5 +1,5 @@
 import { firstDay } from "../../joblog/layout/validation-plans.ts";
-import { serialOf } from "../fields/moments.ts";
+import { serialOf } from "../../advice/wording/moments.ts";
 import { cellWords } from "./cell-words.ts";
 
 /** Which part of 3/1/2027 is the month. */

@@ -1,6 +1,6 @@
 import { rowsOfBath } from "../../advice/bath-facts.ts";
 import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 import { claimsInBath } from "./share-plan.ts";
 
 interface BathVisit {

@@ -1,6 +1,6 @@
 /** Invented data: Quillhaven Contents Works, its town, claims, concentrate and figures do not exist. */
 import type { LogContent, LogRow } from "../../joblog/model/definition.ts";
-import { serialOf } from "../fields/moments.ts";
+import { serialOf } from "../../advice/wording/moments.ts";
 import { bathOne } from "./week-event.ts";
 
 const claims: readonly LogRow[] = [

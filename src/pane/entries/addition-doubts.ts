@@ -1,4 +1,4 @@
-import { ph } from "../fields/figures.ts";
+import { ph } from "../../advice/wording/figures.ts";
 import { amountDoubts } from "./addition-findings.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
 import { farInPh } from "./reading-doubts.ts";

@@ -1,5 +1,5 @@
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount as amountFigure } from "../fields/figures.ts";
+import { amount as amountFigure } from "../../advice/wording/figures.ts";
 import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
@@ -7,10 +7,10 @@ import { alkaliCaution } from "./cautions.ts";
 import type { EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
-import { labelStrengths } from "./label-strength.ts";
+import { labelStrengths } from "../../advice/label-strength.ts";
 import { nextIds } from "./next-id.ts";
 import { raiseChanges, raiseFindings, raiseKey, raiseNote, raiseProblems } from "./strength-raise.ts";
-import { amountProblems, heldBy } from "./tank-limits.ts";
+import { amountProblems, heldBy } from "../../advice/tank-limits.ts";
 
 const purposes = ["top-up", "opening", "corrective"];
 

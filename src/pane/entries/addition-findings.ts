@@ -1,11 +1,11 @@
 import { findRow, rowFacts, type RowFacts } from "../../advice/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount as amountFigure, figure, money } from "../fields/figures.ts";
-import { askNumber } from "../store/ask.ts";
-import { bathFacts } from "./bath-values.ts";
-import { inJugs } from "./charge-dose.ts";
+import { amount as amountFigure, figure, money } from "../../advice/wording/figures.ts";
+import { askNumber } from "../../advice/ask.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
+import { inJugs } from "../../advice/charge-dose.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
-import { judgeRecovery } from "./judge-recovery.ts";
+import { judgeRecovery } from "../../advice/judge-recovery.ts";
 
 function costFinding(amount: number, filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
   const row = findRow(context.log, "concentrates", "concentrate", facts.text("concentrate") ?? "");

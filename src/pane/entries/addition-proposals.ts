@@ -1,11 +1,11 @@
 import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
 import { recovery } from "../../joblog/model/words.ts";
-import { figure, ph as phFigure } from "../fields/figures.ts";
-import { phForRecovery } from "./at-baseline.ts";
-import { bathFacts } from "./bath-values.ts";
+import { figure, ph as phFigure } from "../../advice/wording/figures.ts";
+import { phForRecovery } from "../../advice/at-baseline.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import type { Draft, EntryContext } from "./entry-form.ts";
-import { furtherAddition, recoveredWord } from "./judge-recovery.ts";
-import { missingOpening, proposedRaise } from "./planned-dose.ts";
+import { furtherAddition, recoveredWord } from "../../advice/judge-recovery.ts";
+import { missingOpening, proposedRaise } from "../../advice/planned-dose.ts";
 import { unreadTopUp } from "./reading-entry.ts";
 import { raiseKey } from "./strength-raise.ts";
 

@@ -2,18 +2,18 @@ import { median } from "../../core/numeric/median.ts";
 import { rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
 import { bench } from "../../joblog/model/words.ts";
 import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
-import { degrees, figure, ph } from "../fields/figures.ts";
-import { mean } from "../fields/middle.ts";
-import { askNumber } from "../store/ask.ts";
-import { bathFacts, dropOf } from "./bath-values.ts";
+import { degrees, figure, ph } from "../../advice/wording/figures.ts";
+import { mean } from "../../advice/wording/middle.ts";
+import { askNumber } from "../../advice/ask.ts";
+import { bathFacts, dropOf } from "../../advice/bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
 import type { Draft, EntryContext, EntryForm, FieldProblem, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField, meterField } from "./fields-of.ts";
 import { meterDoubts } from "./meter-doubts.ts";
 import { nextIds } from "./next-id.ts";
-import { shopsDrop } from "./shop-values.ts";
-import { levelDoubts, levelProblems } from "./tank-limits.ts";
+import { shopsDrop } from "../../advice/shop-values.ts";
+import { levelDoubts, levelProblems } from "../../advice/tank-limits.ts";
 
 const repeats = { key: "readings", label: "Add a reading", least: 3, most: 6 } as const;
 

@@ -1,5 +1,5 @@
 import { surfaces } from "../../joblog/model/words.ts";
-import { bathFacts } from "./bath-values.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import { alkaliCaution } from "./cautions.ts";
 import type { Draft, EntryContext, EntryField, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";

@@ -1,4 +1,4 @@
-import { bathFacts } from "./bath-values.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import { careCaution } from "./cautions.ts";
 import { careFindings } from "./care-findings.ts";
 import { cellsOf } from "./cells-of.ts";
@@ -6,7 +6,7 @@ import type { EntryContext, EntryField, EntryForm, FilledFields, Meaning } from 
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField, textsOf } from "./fields-of.ts";
 import { nextIds } from "./next-id.ts";
-import { amountProblems, heldBy } from "./tank-limits.ts";
+import { amountProblems, heldBy } from "../../advice/tank-limits.ts";
 import { bathState } from "../../joblog/model/words.ts";
 
 const columns = ["bath", "when", "kind", "amount", "destination", "minutes", "rinsePh", "rinseConductivity", "result", "initials", "note"];

@@ -1,7 +1,7 @@
 import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount as amountFigure, figure, ph } from "../fields/figures.ts";
-import { bathFacts } from "./bath-values.ts";
+import { amount as amountFigure, figure, ph } from "../../advice/wording/figures.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
 
 /** Minutes of degassing after a fresh fill (common practice, no source). */

@@ -1,8 +1,8 @@
 import { rowsOfBath } from "../../advice/bath-facts.ts";
 import { closeReasons } from "../../joblog/model/words.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 import { entryTimes } from "./bath-times.ts";
-import { bathFacts } from "./bath-values.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import { changeOutCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import { changeOutFindings } from "./change-out-findings.ts";

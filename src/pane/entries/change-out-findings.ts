@@ -1,9 +1,9 @@
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { bench } from "../../joblog/model/words.ts";
 import { countOf } from "../../advice/wording/figure-words.ts";
-import { figure, percent, ph } from "../fields/figures.ts";
-import { serialOf, shortMoment } from "../fields/moments.ts";
-import { bathFacts } from "./bath-values.ts";
+import { figure, percent, ph } from "../../advice/wording/figures.ts";
+import { serialOf, shortMoment } from "../../advice/wording/moments.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";
 
 const numberOf = (value: unknown): number | undefined => (typeof value === "number" ? value : undefined);

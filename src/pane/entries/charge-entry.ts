@@ -1,14 +1,14 @@
 import type { NewRow } from "../../excel/append-ground.ts";
-import { figure } from "../fields/figures.ts";
+import { figure } from "../../advice/wording/figures.ts";
 import { chargeCaution } from "./cautions.ts";
-import { chargeDose, doseFindings } from "./charge-dose.ts";
+import { chargeDose, doseFindings } from "../../advice/charge-dose.ts";
 import { chargeProblems } from "./charge-problems.ts";
 import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField } from "./fields-of.ts";
-import { labelStrength, labelStrengths } from "./label-strength.ts";
+import { labelStrength, labelStrengths } from "../../advice/label-strength.ts";
 import { nextIds, proposedBathId } from "./next-id.ts";
-import { shopsDrop } from "./shop-values.ts";
+import { shopsDrop } from "../../advice/shop-values.ts";
 import { bathInTank, tankDoubts } from "./tank-turns.ts";
 
 function onlyKey(context: EntryContext, table: "tanks" | "waters" | "concentrates", column: string): string {

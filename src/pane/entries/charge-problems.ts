@@ -1,9 +1,9 @@
 import { findRow, rowFacts } from "../../advice/bath-facts.ts";
-import { shortMoment } from "../fields/moments.ts";
-import { bathIds } from "./bath-values.ts";
-import { chargeDose } from "./charge-dose.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
+import { bathIds } from "../../advice/bath-values.ts";
+import { chargeDose } from "../../advice/charge-dose.ts";
 import type { EntryContext, FieldProblem, FilledFields } from "./entry-form.ts";
-import { amountProblems } from "./tank-limits.ts";
+import { amountProblems } from "../../advice/tank-limits.ts";
 import { tankProblems } from "./tank-turns.ts";
 
 /** Water and concentrate together. */

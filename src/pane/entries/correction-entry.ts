@@ -1,6 +1,6 @@
 import type { CellChange } from "../../excel/cell-changes.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
-import { fieldTextOf, serialOf } from "../fields/moments.ts";
+import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
 import { asHeld, correctedIds, correctionKey, correctionLabel, correctionOf, heldText, type Correction } from "./correction.ts";
 import { correctionProblems } from "./correction-problems.ts";
 import { chosenRow, correctedKinds, keyOfRow, rowKey, rowNames, tableKey, type ChosenRow } from "./correction-rows.ts";

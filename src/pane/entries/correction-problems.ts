@@ -1,11 +1,11 @@
 import type { TableId } from "../../joblog/formula/log-types.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 import { entryTimes } from "./bath-times.ts";
 import { correctionLabel, type Correction } from "./correction.ts";
 import type { EntryContext, EntryField, FieldProblem } from "./entry-form.ts";
 import { field } from "./fields-of.ts";
 import { impossibleTimes } from "./impossible-times.ts";
-import { amountProblems, heldBy, levelProblems } from "./tank-limits.ts";
+import { amountProblems, heldBy, levelProblems } from "../../advice/tank-limits.ts";
 
 /** Amounts of which 0 is nothing, though their column takes it. */
 const moreThanNothing: Readonly<Partial<Record<TableId, readonly string[]>>> = {

@@ -2,7 +2,7 @@
 import { rowFacts } from "../../advice/bath-facts.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
-import { fieldTextOf, shortMoment } from "../fields/moments.ts";
+import { fieldTextOf, shortMoment } from "../../advice/wording/moments.ts";
 import type { Draft } from "./entry-form.ts";
 import { inputColumn, inputIds } from "./fields-of.ts";
 

@@ -2,8 +2,8 @@
 import type { RowValue } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
-import { figure } from "../fields/figures.ts";
-import { fieldTextOf } from "../fields/moments.ts";
+import { figure } from "../../advice/wording/figures.ts";
+import { fieldTextOf } from "../../advice/wording/moments.ts";
 import type { ChosenRow } from "./correction-rows.ts";
 import type { Draft, EntryField, FilledFields } from "./entry-form.ts";
 import { inputColumn, inputIds } from "./fields-of.ts";

@@ -1,5 +1,5 @@
 import { findRow } from "../../advice/bath-facts.ts";
-import { money } from "../fields/figures.ts";
+import { money } from "../../advice/wording/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";

@@ -1,5 +1,5 @@
-import { fieldTextOf, serialOf } from "../fields/moments.ts";
-import { bathFacts } from "./bath-values.ts";
+import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import type { EntryContext, EntryField, FieldProblem, FilledFields } from "./entry-form.ts";
 
 /** Clocks of two machines may differ by this much, in days. */

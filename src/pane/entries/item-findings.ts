@@ -1,6 +1,6 @@
 import { rowFacts } from "../../advice/bath-facts.ts";
 import { itemStandings, yesNo } from "../../joblog/model/words.ts";
-import { figure, money, percent } from "../fields/figures.ts";
+import { figure, money, percent } from "../../advice/wording/figures.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";
 
 const [yes] = yesNo;

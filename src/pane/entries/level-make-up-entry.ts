@@ -1,8 +1,8 @@
 import { lastReadingOf } from "../../advice/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount as amountFigure, figure } from "../fields/figures.ts";
+import { amount as amountFigure, figure } from "../../advice/wording/figures.ts";
 import { readInput } from "../fields/read-input.ts";
-import { bathFacts } from "./bath-values.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import { alkaliCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { Draft, EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
@@ -11,7 +11,7 @@ import { field, initialsField, inputColumn } from "./fields-of.ts";
 import { keyed } from "./level-make-up-facts.ts";
 import { makeUpFindings } from "./level-make-up-findings.ts";
 import { nextIds } from "./next-id.ts";
-import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "./tank-limits.ts";
+import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../advice/tank-limits.ts";
 
 function problems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
   const bath = filled.text("bath");

@@ -1,9 +1,9 @@
 import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
-import type { Answer } from "../store/answer.ts";
-import { askRow } from "../store/ask.ts";
-import { bathFacts } from "./bath-values.ts";
+import type { Answer } from "../../advice/answer.ts";
+import { askRow } from "../../advice/ask.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
-import { tankOf } from "./tank-limits.ts";
+import { tankOf } from "../../advice/tank-limits.ts";
 
 /** What happened since water last went into the bath, as the Additions sheet counts it. */
 export interface SinceWater {

@@ -1,9 +1,9 @@
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount as amountFigure, figure } from "../fields/figures.ts";
-import type { Answer } from "../store/answer.ts";
-import { askNumber } from "../store/ask.ts";
-import { bathFacts } from "./bath-values.ts";
-import { inJugs } from "./charge-dose.ts";
+import { amount as amountFigure, figure } from "../../advice/wording/figures.ts";
+import type { Answer } from "../../advice/answer.ts";
+import { askNumber } from "../../advice/ask.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
+import { inJugs } from "../../advice/charge-dose.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
 import { keyed, riseOf, sinceWater, splitOf, type SinceWater } from "./level-make-up-facts.ts";
 

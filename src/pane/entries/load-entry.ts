@@ -1,6 +1,6 @@
-import { loadsFlaggedOrDirty } from "./load-sharing.ts";
+import { loadsFlaggedOrDirty } from "../../advice/load-sharing.ts";
 import { loadFindings } from "./load-findings.ts";
-import { bathFacts } from "./bath-values.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import { loadCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import { bathState } from "../../joblog/model/words.ts";

@@ -1,6 +1,6 @@
 import { rowsOfBath, rowFacts } from "../../advice/bath-facts.ts";
 import { yesNo } from "../../joblog/model/words.ts";
-import { figure, percent } from "../fields/figures.ts";
+import { figure, percent } from "../../advice/wording/figures.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
 
 const [yes] = yesNo;

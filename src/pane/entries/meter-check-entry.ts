@@ -1,5 +1,5 @@
 import { lastReadingOf } from "../../advice/bath-facts.ts";
-import { figure } from "../fields/figures.ts";
+import { figure } from "../../advice/wording/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";

@@ -1,9 +1,9 @@
 import { isCheckLate } from "../../advice/next-step/check-late.ts";
-import { figure } from "../fields/figures.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { figure } from "../../advice/wording/figures.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
 import { metersOf } from "./fields-of.ts";
-import { checksBefore } from "./meter-facts.ts";
+import { checksBefore } from "../../advice/meter-facts.ts";
 
 /** Whether a meter was left out of the shop's limit at its last check. */
 function leftOut(error: number | undefined, { log }: EntryContext): error is number {

@@ -1,11 +1,11 @@
 import { meterVerdict } from "../../joblog/model/words.ts";
 import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
-import { degrees, figure, ph as phFigure } from "../fields/figures.ts";
-import { shortMoment } from "../fields/moments.ts";
-import { askNumber } from "../store/ask.ts";
+import { degrees, figure, ph as phFigure } from "../../advice/wording/figures.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
+import { askNumber } from "../../advice/ask.ts";
 import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
-import { checksBefore, errorIn, foundError, slopeOf, verdictOf } from "./meter-facts.ts";
-import { reachOf, type Reach } from "./meter-reach.ts";
+import { checksBefore, errorIn, foundError, slopeOf, verdictOf } from "../../advice/meter-facts.ts";
+import { reachOf, type Reach } from "../../advice/meter-reach.ts";
 
 const signed = (value: number): string => `${value > 0 ? "+" : value < 0 ? "−" : ""}${phFigure(Math.abs(value))}`;
 

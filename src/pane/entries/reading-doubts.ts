@@ -1,8 +1,8 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
 import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
-import { degrees, ph as phFigure } from "../fields/figures.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { degrees, ph as phFigure } from "../../advice/wording/figures.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 import type { EntryContext, FilledFields } from "./entry-form.ts";
 
 /** No bath falls or rises by so much from one reading to the next (common practice, no source). */

@@ -2,20 +2,20 @@ import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../advice
 import type { SnapshotRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
 import { readingPurposes } from "../../joblog/model/words.ts";
-import { degrees } from "../fields/figures.ts";
-import { phForRecovery } from "./at-baseline.ts";
-import { bathFacts } from "./bath-values.ts";
+import { degrees } from "../../advice/wording/figures.ts";
+import { phForRecovery } from "../../advice/at-baseline.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import { hotSampleCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { Draft, EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { field, initialsField, meterField } from "./fields-of.ts";
-import { judgeReading } from "./judge-reading.ts";
-import { judgeRecovery } from "./judge-recovery.ts";
+import { judgeReading } from "../../advice/judge-reading.ts";
+import { judgeRecovery } from "../../advice/judge-recovery.ts";
 import { meterDoubts } from "./meter-doubts.ts";
 import { nextIds } from "./next-id.ts";
 import { sampleDoubts } from "./reading-doubts.ts";
-import { levelDoubts, levelProblems } from "./tank-limits.ts";
+import { levelDoubts, levelProblems } from "../../advice/tank-limits.ts";
 
 /** Baselines have a form of their own that takes three at once. */
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");

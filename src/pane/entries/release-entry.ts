@@ -1,18 +1,18 @@
 import { lastReadingOf, rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
 import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
-import { figure } from "../fields/figures.ts";
-import { serialOf, shortMoment } from "../fields/moments.ts";
-import { bathFacts, bathIds } from "./bath-values.ts";
+import { figure } from "../../advice/wording/figures.ts";
+import { serialOf, shortMoment } from "../../advice/wording/moments.ts";
+import { bathFacts, bathIds } from "../../advice/bath-values.ts";
 import { releaseCaution } from "./cautions.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { Draft, EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";
 import { nextIds } from "./next-id.ts";
 import { allColumns, releaseGroups } from "./release-groups.ts";
-import { isSpent, openRelease, releaseFacts } from "./release-facts.ts";
+import { isSpent, openRelease, releaseFacts } from "../../advice/release-facts.ts";
 import { releaseFindings } from "./release-findings.ts";
 import { releaseProblems } from "./release-problems.ts";
-import { tankOf } from "./tank-limits.ts";
+import { tankOf } from "../../advice/tank-limits.ts";
 
 /** An earlier treatment that led to no release is named, so that nobody takes this one for its continuation. */
 function afterSpent(row: SnapshotRow | undefined, bath: string | undefined, context: EntryContext): readonly Finding[] {

@@ -1,12 +1,12 @@
 import { releaseState } from "../../joblog/model/words.ts";
 import { mass, volume } from "../../joblog/model/units-of.ts";
 import type { UnitOf } from "../../joblog/model/definition.ts";
-import { amount, figure, ph as phFigure } from "../fields/figures.ts";
-import type { Answer } from "../store/answer.ts";
-import { askColumn, askNumber, askText, askTruth } from "../store/ask.ts";
-import { bathFacts } from "./bath-values.ts";
+import { amount, figure, ph as phFigure } from "../../advice/wording/figures.ts";
+import type { Answer } from "../../advice/answer.ts";
+import { askColumn, askNumber, askText, askTruth } from "../../advice/ask.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import type { EntryContext, Finding } from "./entry-form.ts";
-import { lastPhOf, limitsOf, releaseStateOf, type ReleaseFacts } from "./release-facts.ts";
+import { lastPhOf, limitsOf, releaseStateOf, type ReleaseFacts } from "../../advice/release-facts.ts";
 
 const dryAcids: readonly string[] = ["citric", "sodium bisulfate"];
 

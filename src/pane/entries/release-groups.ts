@@ -2,7 +2,7 @@ import { analysesResults, releaseState } from "../../joblog/model/words.ts";
 import type { Draft, EntryContext, EntryField, FieldGroup } from "./entry-form.ts";
 import { field, initialsField, textsOf } from "./fields-of.ts";
 import { filledFields, readFields } from "./fill-form.ts";
-import { limitsOf, openRelease, releaseFacts, releaseStateOf, type ReleaseFacts } from "./release-facts.ts";
+import { limitsOf, openRelease, releaseFacts, releaseStateOf, type ReleaseFacts } from "../../advice/release-facts.ts";
 import { acidUnitOf } from "./release-findings.ts";
 
 const plan = ["when", "volume", "ph", "temperature", "alkalinity", "acid", "target"] as const;

@@ -1,9 +1,9 @@
-import { figure } from "../fields/figures.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { figure } from "../../advice/wording/figures.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 import type { EntryContext, FieldProblem, FilledFields } from "./entry-form.ts";
 import { allColumns } from "./release-groups.ts";
-import { limitsOf, type ReleaseFacts } from "./release-facts.ts";
-import { amountProblems, heldBy } from "./tank-limits.ts";
+import { limitsOf, type ReleaseFacts } from "../../advice/release-facts.ts";
+import { amountProblems, heldBy } from "../../advice/tank-limits.ts";
 
 function limitProblems(release: ReleaseFacts, context: EntryContext): readonly FieldProblem[] {
   const { low, high } = limitsOf(release, context);

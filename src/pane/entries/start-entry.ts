@@ -1,9 +1,9 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogContent, LogRow } from "../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount } from "../fields/figures.ts";
-import { serialOf } from "../fields/moments.ts";
-import { askNumber } from "../store/ask.ts";
+import { amount } from "../../advice/wording/figures.ts";
+import { serialOf } from "../../advice/wording/moments.ts";
+import { askNumber } from "../../advice/ask.ts";
 import type { Draft, FieldGroup, FieldProblem, FilledFields, Finding } from "./entry-form.ts";
 import { field } from "./fields-of.ts";
 import { filledFields, readFields } from "./fill-form.ts";

@@ -1,6 +1,6 @@
 import { findRow, rowFacts } from "../../advice/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount, money } from "../fields/figures.ts";
+import { amount, money } from "../../advice/wording/figures.ts";
 import { cellsOf } from "./cells-of.ts";
 import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "./entry-form.ts";
 import { entryNames } from "./entry-names.ts";

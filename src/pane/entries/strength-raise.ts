@@ -2,11 +2,11 @@
 import type { RowChange } from "../../excel/cell-changes.ts";
 import { findRow, type RowFacts } from "../../advice/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount as amountFigure } from "../fields/figures.ts";
-import { bathFacts } from "./bath-values.ts";
-import { bothReadings, inJugs } from "./charge-dose.ts";
+import { amount as amountFigure } from "../../advice/wording/figures.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
+import { bothReadings, inJugs } from "../../advice/charge-dose.ts";
 import type { EntryContext, FieldProblem, FilledFields, Finding } from "./entry-form.ts";
-import { plannedAt, pourable } from "./planned-dose.ts";
+import { plannedAt, pourable } from "../../advice/planned-dose.ts";
 
 export const raiseKey = "strengthNow";
 

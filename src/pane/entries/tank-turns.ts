@@ -1,6 +1,6 @@
 /** A tank holds one bath at a time: the one before is changed out first. */
 import { rowFacts, type RowFacts } from "../../advice/bath-facts.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 import type { EntryContext, FieldProblem, FilledFields } from "./entry-form.ts";
 
 function bathsOfTank(filled: FilledFields, { log }: EntryContext): readonly RowFacts[] {

@@ -6,8 +6,8 @@ import type { InputColumn, RowValue } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import { isKeyText, keyTextAllowed } from "../../joblog/model/key-text.ts";
 import { firstDay } from "../../joblog/layout/validation-plans.ts";
-import { figure } from "./figures.ts";
-import { serialOf } from "./moments.ts";
+import { figure } from "../../advice/wording/figures.ts";
+import { serialOf } from "../../advice/wording/moments.ts";
 import { columnUnit } from "./unit-kinds.ts";
 
 /** What the text of a field turned out to be for the log. */

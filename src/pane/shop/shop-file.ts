@@ -2,7 +2,7 @@
 import type { RowValue } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { fieldTextOf } from "../fields/moments.ts";
+import { fieldTextOf } from "../../advice/wording/moments.ts";
 import { limitIds } from "./limit-fields.ts";
 import { inputsOf, type ShopTable } from "./shop-tables.ts";
 

@@ -4,8 +4,8 @@ import type { RowValue } from "../../joblog/model/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Draft, EntryField, FieldGroup, FieldProblem, FilledFields, Finding } from "../entries/entry-form.ts";
 import { filledFields, readFields } from "../entries/fill-form.ts";
-import { figure } from "../fields/figures.ts";
-import { fieldTextOf } from "../fields/moments.ts";
+import { figure } from "../../advice/wording/figures.ts";
+import { fieldTextOf } from "../../advice/wording/moments.ts";
 
 export interface FilledShopForm {
   readonly values: Draft;

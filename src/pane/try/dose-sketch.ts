@@ -1,8 +1,8 @@
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { bathFacts } from "../entries/bath-values.ts";
-import { bothReadings, inJugs } from "../entries/charge-dose.ts";
-import { amount, figure } from "../fields/figures.ts";
-import { askNumber } from "../store/ask.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
+import { bothReadings, inJugs } from "../../advice/charge-dose.ts";
+import { amount, figure } from "../../advice/wording/figures.ts";
+import { askNumber } from "../../advice/ask.ts";
 import { callText, systemCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 

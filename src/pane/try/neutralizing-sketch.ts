@@ -1,9 +1,9 @@
 import { acidNames } from "../../core/bath/model/acid.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
-import { bathFacts } from "../entries/bath-values.ts";
-import { amount, figure } from "../fields/figures.ts";
-import { ask, askNumber } from "../store/ask.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
+import { amount, figure } from "../../advice/wording/figures.ts";
+import { ask, askNumber } from "../../advice/ask.ts";
 import { callText, systemCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 

@@ -1,10 +1,10 @@
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
 import { builders } from "../../joblog/model/words.ts";
-import { alkalinityOf, bathFacts, dropOf } from "../entries/bath-values.ts";
-import { shopsDrop } from "../entries/shop-values.ts";
-import { figure, ph as phFigure } from "../fields/figures.ts";
-import { askNumber, askText } from "../store/ask.ts";
+import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";
+import { shopsDrop } from "../../advice/shop-values.ts";
+import { figure, ph as phFigure } from "../../advice/wording/figures.ts";
+import { askNumber, askText } from "../../advice/ask.ts";
 import { callText, systemCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 

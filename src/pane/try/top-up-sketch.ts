@@ -3,10 +3,10 @@ import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { builders } from "../../joblog/model/words.ts";
-import { alkalinityOf, bathFacts, dropOf } from "../entries/bath-values.ts";
-import { shopsDrop, shopsHouseShare } from "../entries/shop-values.ts";
-import { amount, figure, percent, ph } from "../fields/figures.ts";
-import { askNumber, askRow } from "../store/ask.ts";
+import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";
+import { shopsDrop, shopsHouseShare } from "../../advice/shop-values.ts";
+import { amount, figure, percent, ph } from "../../advice/wording/figures.ts";
+import { askNumber, askRow } from "../../advice/ask.ts";
 import { callText, systemCell, typedCell, type TypedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 

@@ -1,9 +1,9 @@
 import { rowFacts } from "../../advice/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { bathFacts } from "../entries/bath-values.ts";
-import { amount, figure, percent } from "../fields/figures.ts";
-import type { Answer } from "../store/answer.ts";
-import { askNumber } from "../store/ask.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
+import { amount, figure, percent } from "../../advice/wording/figures.ts";
+import type { Answer } from "../../advice/answer.ts";
+import { askNumber } from "../../advice/ask.ts";
 import { callText, systemCell, typedCell, type TypedCell } from "./cells.ts";
 import type { Draft } from "../entries/entry-form.ts";
 import type { Sketch, SketchContext } from "./sketch.ts";

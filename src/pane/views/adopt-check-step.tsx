@@ -5,7 +5,7 @@ import { headerOf } from "../../joblog/model/headers.ts";
 import { columnsOf, kindOf, type AdoptTable } from "../adopt/adopt-kinds.ts";
 import type { Adoption } from "../adopt/adopt-rows.ts";
 import { countOf } from "../../advice/wording/figure-words.ts";
-import { fieldTextOf } from "../fields/moments.ts";
+import { fieldTextOf } from "../../advice/wording/moments.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({

@@ -3,8 +3,8 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { findRow, lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount, degrees, money, percent, ph } from "../fields/figures.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { amount, degrees, money, percent, ph } from "../../advice/wording/figures.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 
 const useStyles = makeStyles({
   grid: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", gap: tokens.spacingHorizontalS, margin: 0 },

@@ -1,7 +1,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { rowFacts } from "../../advice/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { money, percent } from "../fields/figures.ts";
+import { money, percent } from "../../advice/wording/figures.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({

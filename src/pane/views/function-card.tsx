@@ -2,7 +2,7 @@ import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-compon
 import type { CellMatrix, CellValue, WorksheetFunction } from "../../../functions/define-function.ts";
 import { cautionsOf } from "../../../functions/reference/cautions.ts";
 import { putInSheet } from "../actions/put-in-sheet.ts";
-import { figure } from "../fields/figures.ts";
+import { figure } from "../../advice/wording/figures.ts";
 import { FunctionFormula } from "./function-formula.tsx";
 import { callOf } from "./function-search.ts";
 import { usePageStyles } from "./use-page-styles.ts";

@@ -5,15 +5,15 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { nextStep } from "../../advice/next-step/next-step.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Overdue } from "../../advice/next-step/step.ts";
-import { bathIds } from "../entries/bath-values.ts";
+import { bathIds } from "../../advice/bath-values.ts";
 import type { EntryId } from "../entries/entry-form.ts";
 import { entryNames } from "../entries/entry-names.ts";
 import { entryOfStep } from "../entries/entry-of-step.ts";
-import { foresight } from "../store/foresight.ts";
+import { foresight } from "../../advice/foresight.ts";
 import { BathFigures } from "./bath-figures.tsx";
 import { ClaimShares } from "./claim-shares.tsx";
 import { TrendChart } from "./trend-chart.tsx";
-import { trendOf } from "./trend-points.ts";
+import { trendOf } from "../../advice/trend-points.ts";
 import { useControlStyles } from "./use-control-styles.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 

@@ -4,7 +4,7 @@ import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { shareBases } from "../../joblog/model/words.ts";
 import { shareBath } from "../actions/share-bath.ts";
 import { sharePlan } from "../claims/share-plan.ts";
-import { bathIds } from "../entries/bath-values.ts";
+import { bathIds } from "../../advice/bath-values.ts";
 import { AttemptOutcome } from "./attempt-outcome.tsx";
 import { ChoiceField } from "./choice-field.tsx";
 import { FindingsList } from "./findings-list.tsx";

@@ -1,5 +1,5 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { figure, money, percent } from "../fields/figures.ts";
+import { figure, money, percent } from "../../advice/wording/figures.ts";
 import type { ShareResult } from "../claims/share-result.ts";
 import { FindingsList } from "./findings-list.tsx";
 import { usePageStyles } from "./use-page-styles.ts";

@@ -7,7 +7,7 @@ import { stockLevel } from "../../joblog/model/words.ts";
 import { recordStockMove } from "../actions/record-stock-move.ts";
 import type { LastEntry } from "../actions/take-back.ts";
 import type { EntryContext } from "../entries/entry-form.ts";
-import { amount, figure } from "../fields/figures.ts";
+import { amount, figure } from "../../advice/wording/figures.ts";
 import { limitsForm } from "../shop/limits-form.ts";
 import { rowForm } from "../shop/row-form.ts";
 import { keyColumn, keysOf, shopTables, tableWords, type ShopTable } from "../shop/shop-tables.ts";

@@ -7,7 +7,7 @@ import type { LogContent } from "../../joblog/model/definition.ts";
 import { startLog } from "../actions/start-log.ts";
 import type { Draft } from "../entries/entry-form.ts";
 import { fillStart } from "../entries/start-entry.ts";
-import { fieldTextNow } from "../fields/moments.ts";
+import { fieldTextNow } from "../../advice/wording/moments.ts";
 import { focusField } from "./entry-field.tsx";
 import { FieldGroups } from "./field-groups.tsx";
 import { FindingsList } from "./findings-list.tsx";

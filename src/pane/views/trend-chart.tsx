@@ -3,10 +3,10 @@ import { useId } from "react";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
 import { countOf } from "../../advice/wording/figure-words.ts";
-import { degrees, figure, ph as phFigure } from "../fields/figures.ts";
-import { shortMoment } from "../fields/moments.ts";
+import { degrees, figure, ph as phFigure } from "../../advice/wording/figures.ts";
+import { shortMoment } from "../../advice/wording/moments.ts";
 import { chartScale } from "./chart-scale.ts";
-import type { Trend } from "./trend-points.ts";
+import type { Trend } from "../../advice/trend-points.ts";
 import { useWidth } from "./use-width.ts";
 
 const useStyles = makeStyles({

@@ -2,7 +2,7 @@ import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { serialOf } from "../../../src/pane/fields/moments.ts";
+import { serialOf } from "../../../src/advice/wording/moments.ts";
 import { logOf } from "./prepared-log.ts";
 
 /** An Excel serial number of the demo week: `moment("2027-03-01T09:45")`. */

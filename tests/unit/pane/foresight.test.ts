@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { foresight, hoursLeft, learnedTopUp } from "../../../src/pane/store/foresight.ts";
+import { foresight, hoursLeft, learnedTopUp } from "../../../src/advice/foresight.ts";
 import { bench } from "../../../src/joblog/model/words.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { withCells } from "./entry-forms.ts";

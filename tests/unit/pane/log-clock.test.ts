@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { presentOf } from "../../../src/pane/store/log-clock.ts";
+import { presentOf } from "../../../src/advice/log-clock.ts";
 import { demoLog } from "../excel/demo-log.ts";
 
 describe("the present moment of a log", () => {

@@ -20,7 +20,7 @@ import { loadEntry } from "../../../src/pane/entries/load-entry.ts";
 import { meterCheckEntry } from "../../../src/pane/entries/meter-check-entry.ts";
 import { readingEntry } from "../../../src/pane/entries/reading-entry.ts";
 import { releaseEntry } from "../../../src/pane/entries/release-entry.ts";
-import { amount, figure, percent, ph } from "../../../src/pane/fields/figures.ts";
+import { amount, figure, percent, ph } from "../../../src/advice/wording/figures.ts";
 import { temperatureSketch } from "../../../src/pane/try/temperature-sketch.ts";
 import { topUpSketch } from "../../../src/pane/try/top-up-sketch.ts";
 import { firstTwoDays } from "../../demo-days/demo-week.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { inputColumn } from "../../../src/pane/entries/fields-of.ts";
-import { fieldTextOf, serialOf } from "../../../src/pane/fields/moments.ts";
+import { fieldTextOf, serialOf } from "../../../src/advice/wording/moments.ts";
 import { readInput } from "../../../src/pane/fields/read-input.ts";
 
 const sample = inputColumn("readings", "temperature");

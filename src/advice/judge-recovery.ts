@@ -1,12 +1,12 @@
 /** What the reading after an addition says, by the same functions with the same arguments as the Additions sheet. */
-import type { RowFacts } from "../../advice/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { recovery } from "../../joblog/model/words.ts";
-import { amount, ph as phFigure } from "../fields/figures.ts";
-import type { Answer } from "../store/answer.ts";
-import { askNumber, askText } from "../store/ask.ts";
+import type { RowFacts } from "./bath-facts.ts";
+import { volume as volumeUnit } from "../joblog/model/units-of.ts";
+import { recovery } from "../joblog/model/words.ts";
+import { amount, ph as phFigure } from "./wording/figures.ts";
+import type { Answer } from "./answer.ts";
+import { askNumber, askText } from "./ask.ts";
 import { alkalinityOf } from "./bath-values.ts";
-import type { EntryContext, Finding } from "./entry-form.ts";
+import type { EntryContext, Finding } from "../pane/entries/entry-form.ts";
 import { topUpRange } from "./judge-reading.ts";
 import { shopsHouseShare } from "./shop-values.ts";
 

@@ -1,10 +1,10 @@
 /** What an open bath still lacks of its opening dose; asks only the one worksheet function, since the first view needs it. */
-import { dose } from "../../../functions/charge/dose.ts";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { RowFacts } from "../../advice/bath-facts.ts";
-import { bench } from "../../joblog/model/words.ts";
-import { figure } from "../fields/figures.ts";
-import { answerOf, numberOf, type Answer } from "../store/answer.ts";
+import { dose } from "../../functions/charge/dose.ts";
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import type { RowFacts } from "./bath-facts.ts";
+import { bench } from "../joblog/model/words.ts";
+import { figure } from "./wording/figures.ts";
+import { answerOf, numberOf, type Answer } from "./answer.ts";
 
 /** Amounts are poured to about this much of the log's unit of volume. */
 export const pourable = 0.0005;

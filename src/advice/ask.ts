@@ -1,5 +1,5 @@
-import { findFunction } from "../../../functions/catalogue.ts";
-import type { CellInput, CellMatrix, CellValue } from "../../../functions/define-function.ts";
+import { findFunction } from "../../functions/catalogue.ts";
+import type { CellInput, CellMatrix, CellValue } from "../../functions/define-function.ts";
 import { answerOf, numberOf, type Answer } from "./answer.ts";
 
 /** What the worksheet function gives for these cells, whatever its shape. */

@@ -1,10 +1,10 @@
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { findRow, rowFacts, type RowFacts } from "../../advice/bath-facts.ts";
-import { volume as volumeWords } from "../../joblog/model/units-of.ts";
-import { amount, figure } from "../fields/figures.ts";
-import type { Answer } from "../store/answer.ts";
-import { askNumber } from "../store/ask.ts";
-import type { EntryContext, FilledFields, Finding } from "./entry-form.ts";
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import { findRow, rowFacts, type RowFacts } from "./bath-facts.ts";
+import { volume as volumeWords } from "../joblog/model/units-of.ts";
+import { amount, figure } from "./wording/figures.ts";
+import type { Answer } from "./answer.ts";
+import { askNumber } from "./ask.ts";
+import type { EntryContext, FilledFields, Finding } from "../pane/entries/entry-form.ts";
 
 /** The dose of a charge, piece by piece as the Baths sheet works it out. */
 export interface ChargeDose {

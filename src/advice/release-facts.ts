@@ -1,8 +1,8 @@
-import { rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
-import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
-import { releaseState } from "../../joblog/model/words.ts";
-import { askText } from "../store/ask.ts";
-import type { EntryContext, FilledFields } from "./entry-form.ts";
+import { rowFacts, rowsOfBath } from "./bath-facts.ts";
+import type { SnapshotRow } from "../joblog/model/log-snapshot.ts";
+import { releaseState } from "../joblog/model/words.ts";
+import { askText } from "./ask.ts";
+import type { EntryContext, FilledFields } from "../pane/entries/entry-form.ts";
 
 /** A release as it will stand: cells that its row holds already, and what is typed now. */
 export interface ReleaseFacts {

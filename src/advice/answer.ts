@@ -1,6 +1,6 @@
-import type { CellInput, CellMatrix, CellValue, WorksheetFunction } from "../../../functions/define-function.ts";
-import { evaluate } from "../../../functions/evaluate.ts";
-import { DomainError } from "../../core/limits/domain-error.ts";
+import type { CellInput, CellMatrix, CellValue, WorksheetFunction } from "../../functions/define-function.ts";
+import { evaluate } from "../../functions/evaluate.ts";
+import { DomainError } from "../core/limits/domain-error.ts";
 
 /** A live figure, or why there is none. */
 export type Answer<Value> = { readonly known: true; readonly value: Value } | { readonly known: false; readonly why: string };

@@ -1,5 +1,5 @@
-import { findRow, rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { findRow, rowFacts, rowsOfBath } from "./bath-facts.ts";
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 
 /** A reading on the trend; one that cannot be compared with the baseline stands apart. */
 export interface TrendPoint {

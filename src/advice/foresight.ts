@@ -1,15 +1,15 @@
 /** What the readings and additions of one bath say about what comes, asked of the worksheet functions. */
-import { timeLeft } from "../../../functions/top-up/time-left.ts";
-import { topUpLearned } from "../../../functions/top-up/top-up-learned.ts";
-import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../advice/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { bathState, bench } from "../../joblog/model/words.ts";
-import { missingOpening } from "../entries/planned-dose.ts";
-import { trendOf } from "../views/trend-points.ts";
-import { countOf } from "../../advice/wording/figure-words.ts";
-import { amount, figure } from "../fields/figures.ts";
+import { timeLeft } from "../../functions/top-up/time-left.ts";
+import { topUpLearned } from "../../functions/top-up/top-up-learned.ts";
+import { findRow, rowFacts, rowsOfBath, type RowFacts } from "./bath-facts.ts";
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
+import type { UnitSystem } from "../core/units/unit-system.ts";
+import { volume as volumeUnit } from "../joblog/model/units-of.ts";
+import { bathState, bench } from "../joblog/model/words.ts";
+import { missingOpening } from "./planned-dose.ts";
+import { trendOf } from "./trend-points.ts";
+import { countOf } from "./wording/figure-words.ts";
+import { amount, figure } from "./wording/figures.ts";
 import { answerOf, numberOf } from "./answer.ts";
 
 const hoursADay = 24;

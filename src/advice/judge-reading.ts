@@ -1,12 +1,12 @@
 /** What a reading says about its bath, by the same functions with the same arguments as the Readings sheet. */
-import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import type { RowFacts } from "../../advice/bath-facts.ts";
-import { amount, degrees, figure, ph as phFigure } from "../fields/figures.ts";
-import type { Answer } from "../store/answer.ts";
-import { askNumber, askRow, askText } from "../store/ask.ts";
+import { temperature as temperatureUnit, volume as volumeUnit } from "../joblog/model/units-of.ts";
+import type { RowFacts } from "./bath-facts.ts";
+import { amount, degrees, figure, ph as phFigure } from "./wording/figures.ts";
+import type { Answer } from "./answer.ts";
+import { askNumber, askRow, askText } from "./ask.ts";
 import { nearBaseline, shiftFinding } from "./at-baseline.ts";
 import { alkalinityOf, dropOf } from "./bath-values.ts";
-import type { EntryContext, Finding, Tone } from "./entry-form.ts";
+import type { EntryContext, Finding, Tone } from "../pane/entries/entry-form.ts";
 import { shopsHouseShare } from "./shop-values.ts";
 
 const toneOfVerdict = (verdict: string): Tone => {

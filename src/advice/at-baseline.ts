@@ -1,11 +1,11 @@
 /** What a sample reads at the temperature of its bath's baseline, by the same function as the Readings sheet. */
-import type { RowFacts } from "../../advice/bath-facts.ts";
-import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
-import { builders } from "../../joblog/model/words.ts";
-import { degrees, ph as phFigure } from "../fields/figures.ts";
-import { askNumber } from "../store/ask.ts";
+import type { RowFacts } from "./bath-facts.ts";
+import { temperature as temperatureUnit } from "../joblog/model/units-of.ts";
+import { builders } from "../joblog/model/words.ts";
+import { degrees, ph as phFigure } from "./wording/figures.ts";
+import { askNumber } from "./ask.ts";
 import { alkalinityOf } from "./bath-values.ts";
-import type { EntryContext, Finding } from "./entry-form.ts";
+import type { EntryContext, Finding } from "../pane/entries/entry-form.ts";
 
 const unknown = "unknown";
 

@@ -1,9 +1,9 @@
-import { findRow } from "../../advice/bath-facts.ts";
-import type { RowValue } from "../../joblog/model/definition.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { figure } from "../fields/figures.ts";
-import { askNumber } from "../store/ask.ts";
-import type { EntryContext } from "./entry-form.ts";
+import { findRow } from "./bath-facts.ts";
+import type { RowValue } from "../joblog/model/definition.ts";
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
+import { figure } from "./wording/figures.ts";
+import { askNumber } from "./ask.ts";
+import type { EntryContext } from "../pane/entries/entry-form.ts";
 
 const labelColumn: Readonly<Record<string, string>> = { light: "labelLight", medium: "labelMedium", heavy: "labelHeavy" };
 

@@ -1,5 +1,5 @@
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { fieldTextOf, serialOf } from "../fields/moments.ts";
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
+import { fieldTextOf, serialOf } from "./wording/moments.ts";
 
 const timed = ["baths", "benchTests", "readings", "additions", "loads", "meterChecks", "care", "releases"] as const;
 
