@@ -4,14 +4,14 @@ import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { findField } from "../joblog/model/references.ts";
 import type { WorkbookPlan } from "../joblog/model/plan.ts";
-import { writeEdit } from "./append-rows.ts";
-import type { LogEdit } from "./log-edit.ts";
+import { writeEdit } from "./record/append-rows.ts";
+import type { LogEdit } from "./record/log-edit.ts";
 import type { LongWork } from "./long-work.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
-import { explainMissing, readTables } from "./read-log.ts";
-import type { Receipt } from "./receipt.ts";
-import { removeEntry } from "./take-back-rows.ts";
-import { writePlan, type BuildReport } from "./write-plan.ts";
+import { explainMissing, readTables } from "./read/read-log.ts";
+import type { Receipt } from "./record/receipt.ts";
+import { removeEntry } from "./record/take-back-rows.ts";
+import { writePlan, type BuildReport } from "./build/write-plan.ts";
 
 async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
   try {

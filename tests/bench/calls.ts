@@ -1,4 +1,4 @@
-import { answerCell } from "../../src/excel/cell-boundary.ts";
+import { answerCell } from "../../src/excel/functions/cell-boundary.ts";
 import { catalogue } from "../../functions/catalogue.ts";
 import type { WorksheetFunction } from "../../functions/define-function.ts";
 import { median } from "./median.ts";

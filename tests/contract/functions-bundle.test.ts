@@ -50,7 +50,7 @@ function refusalOf(id: string, ...cells: readonly unknown[]): CellError {
 
 beforeAll(async () => {
   const built = await build({
-    entryPoints: [fileURLToPath(new URL("../../src/excel/functions-entry.ts", import.meta.url))],
+    entryPoints: [fileURLToPath(new URL("../../src/excel/functions/functions-entry.ts", import.meta.url))],
     bundle: true,
     write: false,
     format: "iife",

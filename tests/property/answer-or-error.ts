@@ -1,4 +1,4 @@
-import { answerCell } from "../../src/excel/cell-boundary.ts";
+import { answerCell } from "../../src/excel/functions/cell-boundary.ts";
 import { CustomFunctionError, errorCodes } from "../../src/workbench/host/functions/custom-functions.ts";
 import type { CellMatrix, CellValue, WorksheetFunction } from "../../functions/define-function.ts";
 

@@ -1,6 +1,6 @@
 import { TableEditRegular } from "@fluentui/react-icons/svg/table-edit";
 import { editLog } from "../../excel/log-workbook.ts";
-import type { Receipt } from "../../excel/receipt.ts";
+import type { Receipt } from "../../excel/record/receipt.ts";
 import { announce, checkNotCancelled } from "../../excel/long-work.ts";
 import type { Adoption } from "../adopt/adopt-rows.ts";
 import type { AdoptTable } from "../adopt/adopt-kinds.ts";

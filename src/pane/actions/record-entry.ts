@@ -1,6 +1,6 @@
 import type { FluentIcon } from "@fluentui/react-icons";
 import { editLog } from "../../excel/log-workbook.ts";
-import type { Receipt } from "../../excel/receipt.ts";
+import type { Receipt } from "../../excel/record/receipt.ts";
 import type { EntryForm, Meaning } from "../entries/entry-form.ts";
 import type { Action, Need } from "./action.ts";
 

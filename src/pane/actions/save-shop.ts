@@ -1,7 +1,7 @@
 import { SaveRegular } from "@fluentui/react-icons/svg/save";
-import type { LogEdit } from "../../excel/log-edit.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
 import { editLog } from "../../excel/log-workbook.ts";
-import type { Receipt } from "../../excel/receipt.ts";
+import type { Receipt } from "../../excel/record/receipt.ts";
 import type { Action } from "./action.ts";
 
 /** Writes changed limits and list rows in one batch. */

@@ -1,7 +1,7 @@
 import { DataPieRegular } from "@fluentui/react-icons/svg/data-pie";
-import type { LogEdit } from "../../excel/log-edit.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
 import { editLog } from "../../excel/log-workbook.ts";
-import type { Receipt } from "../../excel/receipt.ts";
+import type { Receipt } from "../../excel/record/receipt.ts";
 import type { Action } from "./action.ts";
 
 /** Shares a bath's costs among the claims that were in it: bath, basis and the list of claims in one batch. */

@@ -1,7 +1,7 @@
 import { TableAddRegular } from "@fluentui/react-icons/svg/table-add";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { buildLog } from "../../excel/log-workbook.ts";
-import type { BuildReport } from "../../excel/write-plan.ts";
+import type { BuildReport } from "../../excel/build/write-plan.ts";
 import type { LogContent } from "../../joblog/model/definition.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/layout/lay-out.ts";

@@ -1,6 +1,6 @@
 import { ArrowUndoRegular } from "@fluentui/react-icons/svg/arrow-undo";
 import { takeBack } from "../../excel/log-workbook.ts";
-import type { Receipt } from "../../excel/receipt.ts";
+import type { Receipt } from "../../excel/record/receipt.ts";
 import type { Draft, EntryId } from "../entries/entry-form.ts";
 import type { Action } from "./action.ts";
 

@@ -1,4 +1,4 @@
-import type { SheetReading } from "../../excel/read-active-sheet.ts";
+import type { SheetReading } from "../../excel/read/read-active-sheet.ts";
 import { cellWords, headingWords, isBlankCell } from "./cell-words.ts";
 import { headingsKnown } from "./heading-words.ts";
 

@@ -1,4 +1,4 @@
-import type { LogEdit } from "../../excel/log-edit.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
 import { rowsOfBath } from "../../advice/bath-facts.ts";
 import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import type { Finding } from "../entries/entry-form.ts";

@@ -1,4 +1,4 @@
-import type { NewRow } from "../../excel/append-ground.ts";
+import type { NewRow } from "../../excel/record/append-ground.ts";
 import { figure } from "../../advice/wording/figures.ts";
 import { chargeCaution } from "./cautions.ts";
 import { chargeDose, doseFindings } from "../../advice/charge-dose.ts";

@@ -1,4 +1,4 @@
-import type { CellChange } from "../../excel/cell-changes.ts";
+import type { CellChange } from "../../excel/record/cell-changes.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
 import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
 import { asHeld, correctedIds, correctionKey, correctionLabel, correctionOf, heldText, type Correction } from "./correction.ts";

@@ -2,8 +2,8 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { NewRow } from "../../excel/append-ground.ts";
-import type { LogEdit } from "../../excel/log-edit.ts";
+import type { NewRow } from "../../excel/record/append-ground.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
 
 export type EntryId =
   | "charge"

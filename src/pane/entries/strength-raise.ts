@@ -1,5 +1,5 @@
 /** A bath that does not clean at the strength wanted is charged up to another: what that asks for, and how it is booked. */
-import type { RowChange } from "../../excel/cell-changes.ts";
+import type { RowChange } from "../../excel/record/cell-changes.ts";
 import { findRow, type RowFacts } from "../../advice/bath-facts.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount as amountFigure } from "../../advice/wording/figures.ts";

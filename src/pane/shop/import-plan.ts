@@ -1,5 +1,5 @@
-import type { LogEdit } from "../../excel/log-edit.ts";
-import type { CellChange } from "../../excel/cell-changes.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
+import type { CellChange } from "../../excel/record/cell-changes.ts";
 import { findRow } from "../../advice/bath-facts.ts";
 import type { LogRow, RowValue } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";

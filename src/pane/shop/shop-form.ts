@@ -1,5 +1,5 @@
 /** A form that changes what the log looks up: limits and the rows of its own lists. */
-import type { LogEdit } from "../../excel/log-edit.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Draft, EntryField, FieldGroup, FieldProblem, FilledFields, Finding } from "../entries/entry-form.ts";

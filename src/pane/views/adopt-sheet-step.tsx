@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-components";
-import type { SheetReading } from "../../excel/read-active-sheet.ts";
+import type { SheetReading } from "../../excel/read/read-active-sheet.ts";
 import { adoptKinds, type AdoptTable } from "../adopt/adopt-kinds.ts";
 import { pickedPlace, pickedTable } from "../adopt/picked-answers.ts";
 import { cellWords, isBlankCell } from "../adopt/cell-words.ts";

@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-components";
-import type { BuildReport } from "../../excel/write-plan.ts";
+import type { BuildReport } from "../../excel/build/write-plan.ts";
 import { ReplacedList } from "./replaced-list.tsx";
 import { useFocusOnShow } from "./use-focus-on-show.ts";
 import { usePageStyles } from "./use-page-styles.ts";

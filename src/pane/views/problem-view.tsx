@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { DamagedLog, OlderLog } from "../../excel/log-problems.ts";
 import type { LogProblem } from "../../excel/office-problems.ts";
-import type { BuildReport } from "../../excel/write-plan.ts";
+import type { BuildReport } from "../../excel/build/write-plan.ts";
 import { bringUpToDate, mendLog, type MendAction } from "../actions/mend-log.ts";
 import { LongWorkView } from "./long-work-view.tsx";
 import { MendReport } from "./mend-report.tsx";

@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import type { BuildReport } from "../../excel/write-plan.ts";
+import type { BuildReport } from "../../excel/build/write-plan.ts";
 import { repairLog } from "../actions/mend-log.ts";
 import { LongWorkView } from "./long-work-view.tsx";
 import { MendReport } from "./mend-report.tsx";

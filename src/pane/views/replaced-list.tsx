@@ -1,4 +1,4 @@
-import type { BuildReport } from "../../excel/write-plan.ts";
+import type { BuildReport } from "../../excel/build/write-plan.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 /** What stood typed over formulas and no longer does, so that none of it is lost without a word. */

@@ -1,7 +1,7 @@
 import * as library from "@odoo/o-spreadsheet";
 import { catalogue } from "../../../functions/catalogue.ts";
 import { functionsMetadata } from "../../../scripts/functions-metadata.ts";
-import { answerCell } from "../../../src/excel/cell-boundary.ts";
+import { answerCell } from "../../../src/excel/functions/cell-boundary.ts";
 import { createHost, type Host } from "../../../src/workbench/host/create-host.ts";
 
 /** A blank workbook in the stand-in host, with the worksheet functions, behind the globals that src/excel speaks to. */

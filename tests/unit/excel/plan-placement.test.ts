@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { absoluteArea, areaAddress, columnLetters } from "../../../src/joblog/layout/addresses.ts";
-import { placeSheets, type WorkbookSurvey } from "../../../src/excel/plan-placement.ts";
-import { styledAreas } from "../../../src/excel/styled-areas.ts";
+import { placeSheets, type WorkbookSurvey } from "../../../src/excel/build/plan-placement.ts";
+import { styledAreas } from "../../../src/excel/build/styled-areas.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { CellPlan } from "../../../src/joblog/model/plan.ts";

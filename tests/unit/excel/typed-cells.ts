@@ -1,6 +1,6 @@
-import type { NewRow } from "../../../src/excel/append-ground.ts";
-import type { CellChange, RowChange } from "../../../src/excel/cell-changes.ts";
-import type { LogEdit } from "../../../src/excel/log-edit.ts";
+import type { NewRow } from "../../../src/excel/record/append-ground.ts";
+import type { CellChange, RowChange } from "../../../src/excel/record/cell-changes.ts";
+import type { LogEdit } from "../../../src/excel/record/log-edit.ts";
 import type { LogRow, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";

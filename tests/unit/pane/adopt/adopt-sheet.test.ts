@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import { Cancelled } from "../../../../src/excel/log-problems.ts";
-import { joinReceipts, type Receipt } from "../../../../src/excel/receipt.ts";
-import { mostColumns, mostRows, readActiveSheet } from "../../../../src/excel/read-active-sheet.ts";
+import { joinReceipts, type Receipt } from "../../../../src/excel/record/receipt.ts";
+import { mostColumns, mostRows, readActiveSheet } from "../../../../src/excel/read/read-active-sheet.ts";
 import { firstTwoDays } from "../../../demo-days/demo-week.ts";
 import { adoptSheet } from "../../../../src/pane/actions/adopt-sheet.ts";
 import type { Adoption } from "../../../../src/pane/adopt/adopt-rows.ts";

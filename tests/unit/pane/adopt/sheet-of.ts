@@ -1,4 +1,4 @@
-import type { SheetReading } from "../../../../src/excel/read-active-sheet.ts";
+import type { SheetReading } from "../../../../src/excel/read/read-active-sheet.ts";
 import type { AdoptAnswers } from "../../../../src/pane/adopt/adopt-answers.ts";
 import { tableBelow, type SheetTable } from "../../../../src/pane/adopt/sheet-table.ts";
 

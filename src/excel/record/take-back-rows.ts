@@ -1,11 +1,11 @@
-import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../joblog/model/definition.ts";
-import type { TableId } from "../joblog/formula/log-types.ts";
-import { findField } from "../joblog/model/references.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../../joblog/model/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
+import { findField } from "../../joblog/model/references.ts";
 import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-ground.ts";
 import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
-import { LogProblem } from "./office-problems.ts";
+import { LogProblem } from "../office-problems.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
-import { columnPositions, systemOf } from "./table-columns.ts";
+import { columnPositions, systemOf } from "../table-columns.ts";
 
 interface LoadedTable {
   readonly id: TableId;

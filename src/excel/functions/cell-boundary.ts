@@ -1,7 +1,7 @@
-import { DomainError } from "../core/limits/domain-error.ts";
-import { evaluate } from "../../functions/evaluate.ts";
-import { refuse } from "../../functions/arguments/read-cell.ts";
-import type { CellInput, CellMatrix, CellValue, WorksheetFunction } from "../../functions/define-function.ts";
+import { DomainError } from "../../core/limits/domain-error.ts";
+import { evaluate } from "../../../functions/evaluate.ts";
+import { refuse } from "../../../functions/arguments/read-cell.ts";
+import type { CellInput, CellMatrix, CellValue, WorksheetFunction } from "../../../functions/define-function.ts";
 
 /** Errors that a custom function may hand on; Excel knows #NAME?, #REF! and the rest as inputs only. */
 const handedOn = new Map<string, "invalidValue" | "notAvailable" | "divisionByZero" | "invalidNumber" | "nullReference">([

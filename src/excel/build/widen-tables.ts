@@ -1,7 +1,7 @@
 /** New columns in tables that hold data, where the plan has them if nothing else is torn. */
-import type { SheetPlan, TableColumnPlan } from "../joblog/model/plan.ts";
+import type { SheetPlan, TableColumnPlan } from "../../joblog/model/plan.ts";
 import type { NarrowTable } from "./log-gaps.ts";
-import { LogProblem } from "./office-problems.ts";
+import { LogProblem } from "../office-problems.ts";
 import type { SurveyedTable } from "./survey-workbook.ts";
 
 /** Columns that go in side by side; `at` is a sheet column. */

@@ -1,5 +1,5 @@
 /** New named cells on sheets that hold data: sheet rows are inserted under the last one that is there. */
-import type { CellPlan, NamePlan, SheetPlan } from "../joblog/model/plan.ts";
+import type { CellPlan, NamePlan, SheetPlan } from "../../joblog/model/plan.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";
 

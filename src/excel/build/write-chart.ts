@@ -1,5 +1,5 @@
-import type { ReleasedShape } from "../joblog/model/definition.ts";
-import type { AreaPlan, ChartPlan, ChartSeriesPlan } from "../joblog/model/plan.ts";
+import type { ReleasedShape } from "../../joblog/model/definition.ts";
+import type { AreaPlan, ChartPlan, ChartSeriesPlan } from "../../joblog/model/plan.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Whereabouts } from "./whereabouts.ts";
 

@@ -1,4 +1,4 @@
-import type { AreaPlan, CellPlan } from "../joblog/model/plan.ts";
+import type { AreaPlan, CellPlan } from "../../joblog/model/plan.ts";
 
 /** A rectangle of cells that all look the same. */
 export interface StyledArea extends AreaPlan {

@@ -1,11 +1,11 @@
-import type { WorkbookPlan } from "../joblog/model/plan.ts";
-import { jobLog } from "../joblog/job-log.ts";
-import { findField } from "../joblog/model/references.ts";
+import type { WorkbookPlan } from "../../joblog/model/plan.ts";
+import { jobLog } from "../../joblog/job-log.ts";
+import { findField } from "../../joblog/model/references.ts";
 import { checkGaps } from "./check-gaps.ts";
 import { readFormerColumns, replacedIn, type FormerColumn, type Replaced } from "./former-columns.ts";
 import { planFields } from "./insert-fields.ts";
 import { findGaps, type LogGaps } from "./log-gaps.ts";
-import { announce, checkNotCancelled, type LongWork } from "./long-work.ts";
+import { announce, checkNotCancelled, type LongWork } from "../long-work.ts";
 import { placeSheets, type SheetPlacement } from "./plan-placement.ts";
 import { surveyWorkbook, type Survey } from "./survey-workbook.ts";
 import { takeBackBuild } from "./take-back-build.ts";

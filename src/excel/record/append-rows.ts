@@ -1,12 +1,12 @@
-import type { LogDefinition, RowValue } from "../joblog/model/definition.ts";
-import { findField } from "../joblog/model/references.ts";
+import type { LogDefinition, RowValue } from "../../joblog/model/definition.ts";
+import { findField } from "../../joblog/model/references.ts";
 import { loadGround, refuseIfReadOnly } from "./append-ground.ts";
 import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
-import { cellValue } from "./cell-text.ts";
+import { cellValue } from "../cell-text.ts";
 import type { LogEdit } from "./log-edit.ts";
 import { planTable, type PlannedTable } from "./plan-rows.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
-import { systemOf } from "./table-columns.ts";
+import { systemOf } from "../table-columns.ts";
 
 function grow({ ground, extra }: PlannedTable): void {
   const { body, worksheet } = ground;

@@ -1,9 +1,9 @@
-import type { LogDefinition, RowValue, TableDefinition } from "../joblog/model/definition.ts";
-import type { TableId } from "../joblog/formula/log-types.ts";
-import type { LogSnapshot, SnapshotRow } from "../joblog/model/log-snapshot.ts";
-import { findField } from "../joblog/model/references.ts";
-import { DamagedLog, NewerLog, OlderLog } from "./log-problems.ts";
-import { columnPositions, logTables, systemOf } from "./table-columns.ts";
+import type { LogDefinition, RowValue, TableDefinition } from "../../joblog/model/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
+import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
+import { findField } from "../../joblog/model/references.ts";
+import { DamagedLog, NewerLog, OlderLog } from "../log-problems.ts";
+import { columnPositions, logTables, systemOf } from "../table-columns.ts";
 
 function cellContent(value: unknown): RowValue | undefined {
   if (value === "") return undefined;

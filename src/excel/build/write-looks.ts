@@ -1,6 +1,6 @@
-import { signalLooks, styleLooks } from "../joblog/layout/looks.ts";
-import type { AreaPlan, CellPlan, ConditionalFormatPlan, Look } from "../joblog/model/plan.ts";
-import { everyCell } from "./every-cell.ts";
+import { signalLooks, styleLooks } from "../../joblog/layout/looks.ts";
+import type { AreaPlan, CellPlan, ConditionalFormatPlan, Look } from "../../joblog/model/plan.ts";
+import { everyCell } from "../read/every-cell.ts";
 import { styledAreas } from "./styled-areas.ts";
 import { movedFormula } from "./write-validation.ts";
 

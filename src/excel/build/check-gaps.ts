@@ -1,5 +1,5 @@
-import type { NamePlan, TablePlan } from "../joblog/model/plan.ts";
-import { LogProblem } from "./office-problems.ts";
+import type { NamePlan, TablePlan } from "../../joblog/model/plan.ts";
+import { LogProblem } from "../office-problems.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 
 function isBlank(values: readonly (readonly unknown[])[]): boolean {

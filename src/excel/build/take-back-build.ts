@@ -1,7 +1,7 @@
 /** Takes back what a failed or cancelled build or upgrade had added, so that nothing half-written stays. */
-import { cellText } from "./cell-text.ts";
+import { cellText } from "../cell-text.ts";
 import type { FormerColumn } from "./former-columns.ts";
-import { LogProblem } from "./office-problems.ts";
+import { LogProblem } from "../office-problems.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";
 import type { SheetFormulas } from "./write-computed.ts";

@@ -1,5 +1,5 @@
 /** How the log looks, what it takes and how it prints. */
-import type { AreaPlan, CellPlan, SheetPlan } from "../joblog/model/plan.ts";
+import type { AreaPlan, CellPlan, SheetPlan } from "../../joblog/model/plan.ts";
 import type { NarrowTable } from "./log-gaps.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Whereabouts } from "./whereabouts.ts";

@@ -1,8 +1,8 @@
-import { findField } from "../joblog/model/references.ts";
-import { jobLog } from "../joblog/job-log.ts";
-import type { AreaPlan, WorkbookPlan } from "../joblog/model/plan.ts";
+import { findField } from "../../joblog/model/references.ts";
+import { jobLog } from "../../joblog/job-log.ts";
+import type { AreaPlan, WorkbookPlan } from "../../joblog/model/plan.ts";
 import { refuseForeignTables } from "./foreign-tables.ts";
-import { LogProblem } from "./office-problems.ts";
+import { LogProblem } from "../office-problems.ts";
 import type { WorkbookSurvey } from "./plan-placement.ts";
 
 const versionName = findField(jobLog, "logVersion").name;

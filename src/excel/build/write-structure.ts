@@ -1,5 +1,5 @@
 /** Sheets, values, tables, columns and names: all that formulas may refer to. */
-import type { WorkbookPlan } from "../joblog/model/plan.ts";
+import type { WorkbookPlan } from "../../joblog/model/plan.ts";
 import { insertFields, type FieldInsertion } from "./insert-fields.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import { insertColumns, type Insertion } from "./widen-tables.ts";

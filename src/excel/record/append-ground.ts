@@ -1,9 +1,9 @@
-import type { ColumnDefinition, LogDefinition, LogRow, TableDefinition } from "../joblog/model/definition.ts";
-import type { TableId } from "../joblog/formula/log-types.ts";
-import { headerOf } from "../joblog/model/headers.ts";
-import { unitSystems } from "../core/units/unit-system.ts";
-import { LogProblem } from "./office-problems.ts";
-import { logTables } from "./table-columns.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, TableDefinition } from "../../joblog/model/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
+import { headerOf } from "../../joblog/model/headers.ts";
+import { unitSystems } from "../../core/units/unit-system.ts";
+import { LogProblem } from "../office-problems.ts";
+import { logTables } from "../table-columns.ts";
 
 /** A row for one of the log's tables. */
 export interface NewRow {

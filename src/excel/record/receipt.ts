@@ -1,5 +1,5 @@
-import type { LogRow } from "../joblog/model/definition.ts";
-import type { TableId } from "../joblog/formula/log-types.ts";
+import type { LogRow } from "../../joblog/model/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { RowChange } from "./cell-changes.ts";
 
 /** A row that was written: where, with what, and whether the table grew for it. */

@@ -1,5 +1,5 @@
-import type { TablePlan } from "../joblog/model/plan.ts";
-import { LogProblem } from "./office-problems.ts";
+import type { TablePlan } from "../../joblog/model/plan.ts";
+import { LogProblem } from "../office-problems.ts";
 
 /** A header without its unit, which follows the log's unit system. */
 const label = (header: string): string => header.split(", ")[0] ?? header;

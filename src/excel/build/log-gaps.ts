@@ -1,10 +1,10 @@
 /** What the kept sheets of a log lack, and what an earlier version could not have. */
-import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../joblog/model/plan.ts";
-import type { ReleasedShape } from "../joblog/model/definition.ts";
-import type { TableId } from "../joblog/formula/log-types.ts";
-import { DamagedLog, NewerLog } from "./log-problems.ts";
+import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
+import type { ReleasedShape } from "../../joblog/model/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
+import { DamagedLog, NewerLog } from "../log-problems.ts";
 import { refuseRenamedTables } from "./foreign-tables.ts";
-import { LogProblem } from "./office-problems.ts";
+import { LogProblem } from "../office-problems.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey, SurveyedTable } from "./survey-workbook.ts";
 

@@ -1,5 +1,5 @@
-import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../joblog/model/plan.ts";
-import { everyCell } from "./every-cell.ts";
+import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
+import { everyCell } from "../read/every-cell.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";
 import type { Whereabouts } from "./whereabouts.ts";

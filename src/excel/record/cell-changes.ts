@@ -1,10 +1,10 @@
-import type { ColumnDefinition, LogDefinition, RowValue } from "../joblog/model/definition.ts";
-import type { TableId } from "../joblog/formula/log-types.ts";
-import { findField } from "../joblog/model/references.ts";
+import type { ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
+import { findField } from "../../joblog/model/references.ts";
 import { refuseIfLocked, tableOf } from "./append-ground.ts";
-import { cellValue } from "./cell-text.ts";
-import { LogProblem } from "./office-problems.ts";
-import { columnPositions, type systemOf } from "./table-columns.ts";
+import { cellValue } from "../cell-text.ts";
+import { LogProblem } from "../office-problems.ts";
+import { columnPositions, type systemOf } from "../table-columns.ts";
 
 /** What a cell held when the person saw it, and what it is to hold; undefined is blank. */
 export interface CellChange {

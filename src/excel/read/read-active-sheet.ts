@@ -1,4 +1,4 @@
-import { LogProblem, problemFrom } from "./office-problems.ts";
+import { LogProblem, problemFrom } from "../office-problems.ts";
 
 /** The part of a sheet that is read: more is more than a person can look through here, and than Excel hands over at once. */
 export const mostRows = 5000;

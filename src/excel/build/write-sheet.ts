@@ -1,7 +1,7 @@
-import { pageMargins } from "../joblog/layout/page-margins.ts";
-import type { CellPlan, SheetPlan, TablePlan } from "../joblog/model/plan.ts";
-import { areaAddress, columnLetters } from "../joblog/layout/addresses.ts";
-import { cellValue } from "./cell-text.ts";
+import { pageMargins } from "../../joblog/layout/page-margins.ts";
+import type { CellPlan, SheetPlan, TablePlan } from "../../joblog/model/plan.ts";
+import { areaAddress, columnLetters } from "../../joblog/layout/addresses.ts";
+import { cellValue } from "../cell-text.ts";
 
 function contains(table: TablePlan, cell: CellPlan): boolean {
   const { row, column, rows, columns } = table.area;

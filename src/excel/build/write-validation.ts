@@ -1,5 +1,5 @@
-import { absoluteArea, columnHeld } from "../joblog/layout/addresses.ts";
-import type { AreaPlan, ValidationPlan, ValidationRule } from "../joblog/model/plan.ts";
+import { absoluteArea, columnHeld } from "../../joblog/layout/addresses.ts";
+import type { AreaPlan, ValidationPlan, ValidationRule } from "../../joblog/model/plan.ts";
 import type { Whereabouts } from "./whereabouts.ts";
 
 type Locate = Whereabouts["area"];

@@ -1,5 +1,5 @@
 /** Where the log's tables and named cells stand in this workbook: a shop moves columns and adds its own. */
-import type { AreaPlan, SheetPlan, WorkbookPlan } from "../joblog/model/plan.ts";
+import type { AreaPlan, SheetPlan, WorkbookPlan } from "../../joblog/model/plan.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 
 interface Place {

@@ -1,5 +1,5 @@
 /** Computed columns as they were before they are written anew: to bring them back, and to tell what stood over a formula. */
-import type { TableColumnPlan, TablePlan } from "../joblog/model/plan.ts";
+import type { TableColumnPlan, TablePlan } from "../../joblog/model/plan.ts";
 import type { Survey } from "./survey-workbook.ts";
 import type { SheetFormulas } from "./write-computed.ts";
 

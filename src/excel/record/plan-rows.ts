@@ -1,11 +1,11 @@
 /** Which lines go where, decided before the first cell is written. */
-import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../joblog/model/definition.ts";
-import { columnFormula } from "../joblog/layout/written-formula.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../../joblog/model/definition.ts";
+import { columnFormula } from "../../joblog/layout/written-formula.ts";
 import { refuseIfLocked, type Ground } from "./append-ground.ts";
-import { cellValue } from "./cell-text.ts";
-import { LogProblem } from "./office-problems.ts";
-import { columnPositions } from "./table-columns.ts";
+import { cellValue } from "../cell-text.ts";
+import { LogProblem } from "../office-problems.ts";
+import { columnPositions } from "../table-columns.ts";
 
 type Positions = ReadonlyMap<ColumnDefinition, number>;
 
