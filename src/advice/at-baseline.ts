@@ -5,7 +5,7 @@ import { builders } from "../joblog/model/words.ts";
 import { degrees, ph as phFigure } from "./wording/figures.ts";
 import { askNumber } from "./ask.ts";
 import { alkalinityOf } from "./bath-values.ts";
-import type { EntryContext, Finding } from "../pane/entries/entry-form.ts";
+import type { EntryContext, Finding } from "../pane/record/entry-form.ts";
 
 const unknown = "unknown";
 

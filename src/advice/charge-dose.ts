@@ -4,7 +4,7 @@ import { volume as volumeWords } from "../joblog/model/units-of.ts";
 import { amount, figure } from "./wording/figures.ts";
 import type { Answer } from "./answer.ts";
 import { askNumber } from "./ask.ts";
-import type { EntryContext, FilledFields, Finding } from "../pane/entries/entry-form.ts";
+import type { EntryContext, FilledFields, Finding } from "../pane/record/entry-form.ts";
 
 /** The dose of a charge, piece by piece as the Baths sheet works it out. */
 export interface ChargeDose {

@@ -6,7 +6,7 @@ import type { Answer } from "./answer.ts";
 import { askNumber, askRow, askText } from "./ask.ts";
 import { nearBaseline, shiftFinding } from "./at-baseline.ts";
 import { alkalinityOf, dropOf } from "./bath-values.ts";
-import type { EntryContext, Finding, Tone } from "../pane/entries/entry-form.ts";
+import type { EntryContext, Finding, Tone } from "../pane/record/entry-form.ts";
 import { shopsHouseShare } from "./shop-values.ts";
 
 const toneOfVerdict = (verdict: string): Tone => {

@@ -6,7 +6,7 @@ import { amount, ph as phFigure } from "./wording/figures.ts";
 import type { Answer } from "./answer.ts";
 import { askNumber, askText } from "./ask.ts";
 import { alkalinityOf } from "./bath-values.ts";
-import type { EntryContext, Finding } from "../pane/entries/entry-form.ts";
+import type { EntryContext, Finding } from "../pane/record/entry-form.ts";
 import { topUpRange } from "./judge-reading.ts";
 import { shopsHouseShare } from "./shop-values.ts";
 

@@ -3,7 +3,7 @@ import type { RowValue } from "../joblog/model/definition.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { figure } from "./wording/figures.ts";
 import { askNumber } from "./ask.ts";
-import type { EntryContext } from "../pane/entries/entry-form.ts";
+import type { EntryContext } from "../pane/record/entry-form.ts";
 
 const labelColumn: Readonly<Record<string, string>> = { light: "labelLight", medium: "labelMedium", heavy: "labelHeavy" };
 

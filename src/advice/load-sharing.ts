@@ -1,6 +1,6 @@
 import { findRow, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import { soilGrades, yesNo } from "../joblog/model/words.ts";
-import type { EntryContext, FilledFields } from "../pane/entries/entry-form.ts";
+import type { EntryContext, FilledFields } from "../pane/record/entry-form.ts";
 
 const [yes] = yesNo;
 

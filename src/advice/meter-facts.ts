@@ -1,7 +1,7 @@
 import { rowFacts, type RowFacts } from "./bath-facts.ts";
 import { meterVerdict } from "../joblog/model/words.ts";
 import { askNumber } from "./ask.ts";
-import type { EntryContext, FilledFields } from "../pane/entries/entry-form.ts";
+import type { EntryContext, FilledFields } from "../pane/record/entry-form.ts";
 
 /** Checks of a meter before a moment, in the order of time. */
 export function checksBefore(meter: string | undefined, when: number, { log }: EntryContext): readonly RowFacts[] {

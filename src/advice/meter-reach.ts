@@ -2,7 +2,7 @@ import { median } from "../core/numeric/median.ts";
 import { rowFacts, type RowFacts } from "./bath-facts.ts";
 import { askNumber, askText } from "./ask.ts";
 import { alkalinityOf, bathFacts, dropOf } from "./bath-values.ts";
-import type { EntryContext } from "../pane/entries/entry-form.ts";
+import type { EntryContext } from "../pane/record/entry-form.ts";
 
 /** A reading that a check reaches back to. */
 interface ReachedReading {

@@ -2,7 +2,7 @@ import { rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import { releaseState } from "../joblog/model/words.ts";
 import { askText } from "./ask.ts";
-import type { EntryContext, FilledFields } from "../pane/entries/entry-form.ts";
+import type { EntryContext, FilledFields } from "../pane/record/entry-form.ts";
 
 /** A release as it will stand: cells that its row holds already, and what is typed now. */
 export interface ReleaseFacts {

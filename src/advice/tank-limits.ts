@@ -2,7 +2,7 @@ import { findRow, rowFacts, type RowFacts } from "./bath-facts.ts";
 import { depth as depthUnit, volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { amount as amountFigure, figure } from "./wording/figures.ts";
 import { bathFacts } from "./bath-values.ts";
-import type { EntryContext, FieldProblem } from "../pane/entries/entry-form.ts";
+import type { EntryContext, FieldProblem } from "../pane/record/entry-form.ts";
 
 /** The tank that a bath stands in. */
 export function tankOf(context: EntryContext, bath: string | undefined): RowFacts | undefined {

@@ -3,20 +3,20 @@ import { useState } from "react";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
 import { bathIds, usualBath } from "../advice/bath-values.ts";
-import type { LastEntry } from "./actions/take-back.ts";
-import type { EntryId } from "./entries/entry-form.ts";
+import type { LastEntry } from "./record/take-back.ts";
+import type { EntryId } from "./record/entry-form.ts";
 import { fieldTextNow, serialOf } from "../advice/wording/moments.ts";
 import { presentOf } from "../advice/log-clock.ts";
-import { useLog, type LogStore } from "./store/use-log.ts";
-import { usePaneTheme } from "./theme/use-pane-theme.ts";
-import { darkTheme } from "./theme/pane-theme.ts";
-import { LaterAdoptView, LaterClaimsView, LaterFunctionsView, LaterRecordView, LaterShopView, LaterStartView, LaterTryView } from "./views/later-views.ts";
-import { NowView } from "./views/now-view.tsx";
-import { ProblemBar } from "./views/problem-bar.tsx";
-import { ProblemView } from "./views/problem-view.tsx";
-import { UnknownFunctions } from "./views/repair-view.tsx";
-import { tabId, ViewTabs, type View } from "./views/view-tabs.tsx";
-import { usePageStyles } from "./views/use-page-styles.ts";
+import { useLog, type LogStore } from "./frame/use-log.ts";
+import { usePaneTheme } from "./frame/use-pane-theme.ts";
+import { darkTheme } from "./frame/pane-theme.ts";
+import { LaterAdoptView, LaterClaimsView, LaterFunctionsView, LaterRecordView, LaterShopView, LaterStartView, LaterTryView } from "./frame/later-views.ts";
+import { NowView } from "./now/now-view.tsx";
+import { ProblemBar } from "./controls/problem-bar.tsx";
+import { ProblemView } from "./start/problem-view.tsx";
+import { UnknownFunctions } from "./start/repair-view.tsx";
+import { tabId, ViewTabs, type View } from "./frame/view-tabs.tsx";
+import { usePageStyles } from "./controls/use-page-styles.ts";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },

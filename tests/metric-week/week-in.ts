@@ -4,7 +4,7 @@ import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import { findField, findTable } from "../../src/joblog/model/references.ts";
 import type { Played } from "../../src/pane/demo/play-week.ts";
 import type { WeekEvent } from "../../src/pane/demo/week-event.ts";
-import { readInput } from "../../src/pane/fields/read-input.ts";
+import { readInput } from "../../src/pane/controls/read-input.ts";
 import { inOtherUnit, type OtherSystem } from "./conversion.ts";
 
 /** Fields that hold a difference of temperatures: no 32 to take off. */

@@ -4,7 +4,7 @@ import type { InputColumn, LogRow, RowValue } from "../../joblog/model/definitio
 import { isKeyText } from "../../joblog/model/key-text.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
-import { readInput } from "../fields/read-input.ts";
+import { readInput } from "../controls/read-input.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
 import { columnsOf, kindOf } from "./adopt-kinds.ts";
 import { cellWords, isErrorCell } from "./cell-words.ts";

@@ -2,7 +2,7 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogRow } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { NewRow } from "../../excel/record/append-ground.ts";
-import { nextIds } from "../entries/next-id.ts";
+import { nextIds } from "../record/next-id.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
 import { rowReader } from "./adopt-row.ts";
 import type { SheetTable } from "./sheet-table.ts";

@@ -3,7 +3,7 @@ import type { QuantityKind } from "../../core/units/quantity.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
 import { minutes, seconds } from "../../joblog/model/units-of.ts";
-import { columnUnit } from "../fields/unit-kinds.ts";
+import { columnUnit } from "../controls/unit-kinds.ts";
 
 /** Units that home-made sheets are kept in, by kind. */
 const offered: Readonly<Partial<Record<QuantityKind, readonly string[]>>> = {

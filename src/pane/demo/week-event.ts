@@ -1,4 +1,4 @@
-import type { Draft, EntryId } from "../entries/entry-form.ts";
+import type { Draft, EntryId } from "../record/entry-form.ts";
 
 /** One entry of the invented week: what a person types into a form of the pane, and when. */
 export interface WeekEvent {

@@ -2,7 +2,7 @@
  * Invented data, as all of the demo week: 30 lines of items, listed as each claim is unpacked and closed when
  * they are done. Why a piece stays out of the bath is written when it is listed.
  */
-import type { Draft } from "../entries/entry-form.ts";
+import type { Draft } from "../record/entry-form.ts";
 import { bathOne, bathTwo, typed, march, type WeekEvent } from "./week-event.ts";
 
 type Item = readonly [claim: string, room: string, quantity: number, item: string, material: string, condition: string, where: "T1" | "T2" | "hand" | "none", outcome: "restored" | "not restorable", reason?: string, reasonText?: string, value?: number];

@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { Draft, EntryField, FieldProblem, FilledFields } from "../entries/entry-form.ts";
+import type { Draft, EntryField, FieldProblem, FilledFields } from "../record/entry-form.ts";
 import { limitColumn, limitGroups, limitOf } from "./limit-fields.ts";
 import { readForm, type FilledShopForm, type ShopForm } from "./shop-form.ts";
 

@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn, LogRow, RowValue } from "../../joblog/model/definition.ts";
-import { readInput } from "../fields/read-input.ts";
+import { readInput } from "../controls/read-input.ts";
 import { limitColumn, limitIds } from "./limit-fields.ts";
 import { crossed } from "./limits-form.ts";
 import { fileKind, fileTables, fileVersion, type FileTable } from "./shop-file.ts";

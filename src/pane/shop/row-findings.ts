@@ -2,7 +2,7 @@ import { findRow, rowFacts } from "../../advice/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { FilledFields, Finding } from "../entries/entry-form.ts";
+import type { FilledFields, Finding } from "../record/entry-form.ts";
 import { amount, money } from "../../advice/wording/figures.ts";
 import { askNumber, askText } from "../../advice/ask.ts";
 import type { ShopTable } from "./shop-tables.ts";

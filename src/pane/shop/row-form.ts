@@ -1,8 +1,8 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { findRow } from "../../advice/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { Draft } from "../entries/entry-form.ts";
-import { field } from "../entries/fields-of.ts";
+import type { Draft } from "../record/entry-form.ts";
+import { field } from "../record/fields-of.ts";
 import { rowFindings } from "./row-findings.ts";
 import { readForm, type FilledShopForm, type ShopForm } from "./shop-form.ts";
 import { inputsOf, keyColumn, keysOf, tableWords, type ShopTable } from "./shop-tables.ts";

@@ -2,8 +2,8 @@
 import type { LogEdit } from "../../excel/record/log-edit.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { Draft, EntryField, FieldGroup, FieldProblem, FilledFields, Finding } from "../entries/entry-form.ts";
-import { filledFields, readFields } from "../entries/fill-form.ts";
+import type { Draft, EntryField, FieldGroup, FieldProblem, FilledFields, Finding } from "../record/entry-form.ts";
+import { filledFields, readFields } from "../record/fill-form.ts";
 import { figure } from "../../advice/wording/figures.ts";
 import { fieldTextOf } from "../../advice/wording/moments.ts";
 

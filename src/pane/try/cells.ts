@@ -1,6 +1,6 @@
 import { parseNumber } from "../../core/units/parse-number.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { Draft } from "../entries/entry-form.ts";
+import type { Draft } from "../record/entry-form.ts";
 
 export type TypedCell = number | string | null;
 

@@ -5,7 +5,7 @@ import { amount, figure, percent } from "../../advice/wording/figures.ts";
 import type { Answer } from "../../advice/answer.ts";
 import { askNumber } from "../../advice/ask.ts";
 import { callText, systemCell, typedCell, type TypedCell } from "./cells.ts";
-import type { Draft } from "../entries/entry-form.ts";
+import type { Draft } from "../record/entry-form.ts";
 import type { Sketch, SketchContext } from "./sketch.ts";
 
 interface Water {

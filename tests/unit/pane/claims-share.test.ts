@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { readLog } from "../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { shareBath } from "../../../src/pane/actions/share-bath.ts";
+import { shareBath } from "../../../src/pane/claims/share-bath.ts";
 import { bathHistory } from "../../../src/pane/claims/bath-history.ts";
 import { sharePlan } from "../../../src/pane/claims/share-plan.ts";
 import { shareResult } from "../../../src/pane/claims/share-result.ts";
-import { costLineEntry } from "../../../src/pane/entries/cost-line-entry.ts";
+import { costLineEntry } from "../../../src/pane/record/forms/cost-line/cost-line-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells } from "./entry-forms.ts";
 

@@ -1,21 +1,21 @@
 /** What no form may take, form by form: impossible is refused at its field, unlikely is asked about. */
 import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { additionEntry } from "../../../src/pane/entries/addition-entry.ts";
-import { baselineEntry } from "../../../src/pane/entries/baseline-entry.ts";
-import { benchTestEntry } from "../../../src/pane/entries/bench-test-entry.ts";
-import { careEntry } from "../../../src/pane/entries/care-entry.ts";
-import { changeOutEntry } from "../../../src/pane/entries/change-out-entry.ts";
-import { chargeEntry } from "../../../src/pane/entries/charge-entry.ts";
-import { costLineEntry } from "../../../src/pane/entries/cost-line-entry.ts";
-import type { Draft, EntryForm } from "../../../src/pane/entries/entry-form.ts";
-import { itemEntry } from "../../../src/pane/entries/item-entry.ts";
-import { levelMakeUpEntry } from "../../../src/pane/entries/level-make-up-entry.ts";
-import { loadEntry } from "../../../src/pane/entries/load-entry.ts";
-import { meterCheckEntry } from "../../../src/pane/entries/meter-check-entry.ts";
-import { readingEntry } from "../../../src/pane/entries/reading-entry.ts";
-import { releaseEntry } from "../../../src/pane/entries/release-entry.ts";
-import { stockMoveEntry } from "../../../src/pane/entries/stock-move-entry.ts";
+import { additionEntry } from "../../../src/pane/record/forms/addition/addition-entry.ts";
+import { baselineEntry } from "../../../src/pane/record/forms/baseline/baseline-entry.ts";
+import { benchTestEntry } from "../../../src/pane/record/forms/bench-test/bench-test-entry.ts";
+import { careEntry } from "../../../src/pane/record/forms/care/care-entry.ts";
+import { changeOutEntry } from "../../../src/pane/record/forms/change-out/change-out-entry.ts";
+import { chargeEntry } from "../../../src/pane/record/forms/charge/charge-entry.ts";
+import { costLineEntry } from "../../../src/pane/record/forms/cost-line/cost-line-entry.ts";
+import type { Draft, EntryForm } from "../../../src/pane/record/entry-form.ts";
+import { itemEntry } from "../../../src/pane/record/forms/item/item-entry.ts";
+import { levelMakeUpEntry } from "../../../src/pane/record/forms/level-make-up/level-make-up-entry.ts";
+import { loadEntry } from "../../../src/pane/record/forms/load/load-entry.ts";
+import { meterCheckEntry } from "../../../src/pane/record/forms/meter-check/meter-check-entry.ts";
+import { readingEntry } from "../../../src/pane/record/forms/reading/reading-entry.ts";
+import { releaseEntry } from "../../../src/pane/record/forms/release/release-entry.ts";
+import { stockMoveEntry } from "../../../src/pane/record/forms/stock-move/stock-move-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { asked, bath, fill, withCells, withRows } from "./entry-forms.ts";
 

@@ -2,11 +2,11 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { readLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import { findRow } from "../../../src/advice/bath-facts.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { recordActionOf } from "../../../src/pane/actions/record-actions.ts";
-import { correctionEntry } from "../../../src/pane/entries/correction-entry.ts";
-import { rowNames } from "../../../src/pane/entries/correction-rows.ts";
-import type { Draft } from "../../../src/pane/entries/entry-form.ts";
-import type { FilledForm } from "../../../src/pane/entries/fill-form.ts";
+import { recordActionOf } from "../../../src/pane/record/record-actions.ts";
+import { correctionEntry } from "../../../src/pane/record/forms/correction/correction-entry.ts";
+import { rowNames } from "../../../src/pane/record/forms/correction/correction-rows.ts";
+import type { Draft } from "../../../src/pane/record/entry-form.ts";
+import type { FilledForm } from "../../../src/pane/record/fill-form.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 

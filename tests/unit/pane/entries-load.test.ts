@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { loadEntry } from "../../../src/pane/entries/load-entry.ts";
+import { loadEntry } from "../../../src/pane/record/forms/load/load-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 

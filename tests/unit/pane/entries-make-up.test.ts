@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { levelMakeUpEntry } from "../../../src/pane/entries/level-make-up-entry.ts";
+import { levelMakeUpEntry } from "../../../src/pane/record/forms/level-make-up/level-make-up-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { baselineEntry } from "../../../src/pane/entries/baseline-entry.ts";
-import { meterCheckEntry } from "../../../src/pane/entries/meter-check-entry.ts";
-import { readingEntry } from "../../../src/pane/entries/reading-entry.ts";
+import { baselineEntry } from "../../../src/pane/record/forms/baseline/baseline-entry.ts";
+import { meterCheckEntry } from "../../../src/pane/record/forms/meter-check/meter-check-entry.ts";
+import { readingEntry } from "../../../src/pane/record/forms/reading/reading-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { releaseEntry } from "../../../src/pane/entries/release-entry.ts";
+import { releaseEntry } from "../../../src/pane/record/forms/release/release-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 

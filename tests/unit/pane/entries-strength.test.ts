@@ -2,8 +2,8 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { readLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import { findRow, rowFacts, type RowFacts } from "../../../src/advice/bath-facts.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { recordActionOf } from "../../../src/pane/actions/record-actions.ts";
-import { additionEntry } from "../../../src/pane/entries/addition-entry.ts";
+import { recordActionOf } from "../../../src/pane/record/record-actions.ts";
+import { additionEntry } from "../../../src/pane/record/forms/addition/addition-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 

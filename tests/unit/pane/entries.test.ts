@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { additionEntry } from "../../../src/pane/entries/addition-entry.ts";
-import { baselineEntry } from "../../../src/pane/entries/baseline-entry.ts";
-import { benchTestEntry } from "../../../src/pane/entries/bench-test-entry.ts";
-import { chargeEntry } from "../../../src/pane/entries/charge-entry.ts";
-import type { FilledForm } from "../../../src/pane/entries/fill-form.ts";
-import { readingEntry } from "../../../src/pane/entries/reading-entry.ts";
+import { additionEntry } from "../../../src/pane/record/forms/addition/addition-entry.ts";
+import { baselineEntry } from "../../../src/pane/record/forms/baseline/baseline-entry.ts";
+import { benchTestEntry } from "../../../src/pane/record/forms/bench-test/bench-test-entry.ts";
+import { chargeEntry } from "../../../src/pane/record/forms/charge/charge-entry.ts";
+import type { FilledForm } from "../../../src/pane/record/fill-form.ts";
+import { readingEntry } from "../../../src/pane/record/forms/reading/reading-entry.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells } from "./entry-forms.ts";
 

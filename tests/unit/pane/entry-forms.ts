@@ -1,7 +1,7 @@
 import type { LogRow } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import type { Draft, EntryContext, EntryForm } from "../../../src/pane/entries/entry-form.ts";
-import { fillForm, type FilledForm } from "../../../src/pane/entries/fill-form.ts";
+import type { Draft, EntryContext, EntryForm } from "../../../src/pane/record/entry-form.ts";
+import { fillForm, type FilledForm } from "../../../src/pane/record/fill-form.ts";
 
 /** The bath of the invented days in US units. */
 export const bath = "B-T1-0301";

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { chargeEntry } from "../../../src/pane/entries/charge-entry.ts";
-import type { Draft } from "../../../src/pane/entries/entry-form.ts";
-import { fillForm } from "../../../src/pane/entries/fill-form.ts";
-import { fillStart } from "../../../src/pane/entries/start-entry.ts";
+import { chargeEntry } from "../../../src/pane/record/forms/charge/charge-entry.ts";
+import type { Draft } from "../../../src/pane/record/entry-form.ts";
+import { fillForm } from "../../../src/pane/record/fill-form.ts";
+import { fillStart } from "../../../src/pane/start/start-entry.ts";
 import { logOf } from "../excel/prepared-log.ts";
 
 const typed: Draft = {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { inputColumn } from "../../../src/pane/entries/fields-of.ts";
+import { inputColumn } from "../../../src/pane/record/fields-of.ts";
 import { fieldTextOf, serialOf } from "../../../src/advice/wording/moments.ts";
-import { readInput } from "../../../src/pane/fields/read-input.ts";
+import { readInput } from "../../../src/pane/controls/read-input.ts";
 
 const sample = inputColumn("readings", "temperature");
 const ph = inputColumn("readings", "ph");

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { readLog } from "../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { saveShop } from "../../../src/pane/actions/save-shop.ts";
-import { stockMoveEntry } from "../../../src/pane/entries/stock-move-entry.ts";
+import { saveShop } from "../../../src/pane/shop/save-shop.ts";
+import { stockMoveEntry } from "../../../src/pane/record/forms/stock-move/stock-move-entry.ts";
 import { importPlan } from "../../../src/pane/shop/import-plan.ts";
 import { limitsForm } from "../../../src/pane/shop/limits-form.ts";
 import { readShopFile } from "../../../src/pane/shop/read-shop-file.ts";

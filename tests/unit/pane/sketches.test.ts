@@ -3,7 +3,7 @@ import { findFunction } from "../../../functions/catalogue.ts";
 import type { CellMatrix, CellValue } from "../../../functions/define-function.ts";
 import { evaluate } from "../../../functions/evaluate.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import type { Draft } from "../../../src/pane/entries/entry-form.ts";
+import type { Draft } from "../../../src/pane/record/entry-form.ts";
 import { doseSketch } from "../../../src/pane/try/dose-sketch.ts";
 import { neutralizingSketch } from "../../../src/pane/try/neutralizing-sketch.ts";
 import type { Sketch, SketchAnswer } from "../../../src/pane/try/sketch.ts";

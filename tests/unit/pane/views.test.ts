@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../../functions/catalogue.ts";
-import { chartScale } from "../../../src/pane/views/chart-scale.ts";
-import { callOf, searchFunctions } from "../../../src/pane/views/function-search.ts";
+import { chartScale } from "../../../src/pane/now/chart-scale.ts";
+import { callOf, searchFunctions } from "../../../src/pane/functions/function-search.ts";
 import type { TrendPoint } from "../../../src/advice/trend-points.ts";
 
 const point = (when: number, ph: number): TrendPoint => ({ when, ph, asRead: ph, temperature: 77, verdict: "hold", comparable: true });

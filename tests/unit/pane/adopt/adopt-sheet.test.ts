@@ -4,7 +4,7 @@ import { Cancelled } from "../../../../src/excel/log-problems.ts";
 import { joinReceipts, type Receipt } from "../../../../src/excel/record/receipt.ts";
 import { mostColumns, mostRows, readActiveSheet } from "../../../../src/excel/read/read-active-sheet.ts";
 import { firstTwoDays } from "../../../demo-days/demo-week.ts";
-import { adoptSheet } from "../../../../src/pane/actions/adopt-sheet.ts";
+import { adoptSheet } from "../../../../src/pane/adopt/adopt-sheet.ts";
 import type { Adoption } from "../../../../src/pane/adopt/adopt-rows.ts";
 import { openWorkbook } from "../../excel/open-workbook.ts";
 import { openLog } from "../../excel/prepared-log.ts";

@@ -1,0 +1,36 @@
+import { TableEditRegular } from "@fluentui/react-icons/svg/table-edit";
+import { editLog } from "../../excel/log-workbook.ts";
+import type { Receipt } from "../../excel/record/receipt.ts";
+import { announce, checkNotCancelled } from "../../excel/long-work.ts";
+import type { Adoption } from "./adopt-rows.ts";
+import type { AdoptTable } from "./adopt-kinds.ts";
+import type { Action } from "../record/action.ts";
+
+/** Rows that are written in one trip; between trips the work can be stopped. */
+const batchRows = 200;
+
+export interface AdoptInput {
+  readonly table: AdoptTable;
+  readonly adoption: Adoption;
+  /** Told after every trip, so that what is in the log is never written twice and can be taken back. */
+  readonly onWritten: (rows: number, receipt: Receipt) => void;
+}
+
+const counted = (count: number): string => `${String(count)} ${count === 1 ? "row" : "rows"}`;
+
+/** Writes a sheet's rows to the log, the claims and baths that they name first. Cancelled, it leaves whole rows. */
+export const adoptSheet: Action<AdoptInput, undefined> = {
+  name: "Adopt a sheet you already have",
+  icon: TableEditRegular,
+  needs: "log",
+  run: async ({ table, adoption: { taken, before }, onWritten }, work = {}) => {
+    for (let done = 0; done < taken.length; done += batchRows) {
+      const batch = taken.slice(done, done + batchRows).map(({ cells }) => ({ table, row: cells }));
+      await announce(work, { step: done, of: taken.length, words: `${counted(done)} of ${String(taken.length)} written` });
+      checkNotCancelled(work, `Cancelled: ${counted(done)} of ${String(taken.length)} are in the log, each of them whole.`);
+      const receipt = await editLog({ rows: done === 0 ? [...before, ...batch] : batch });
+      onWritten(done + batch.length, receipt);
+    }
+    return undefined;
+  },
+};

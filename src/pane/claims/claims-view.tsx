@@ -1,0 +1,104 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { recordCostLine } from "../record/forms/cost-line/record-cost-line.ts";
+import type { LastEntry } from "../record/take-back.ts";
+import { shareResult } from "./share-result.ts";
+import type { EntryContext } from "../record/entry-form.ts";
+import { BathHistory } from "./bath-history.tsx";
+import { EntryFormView } from "../record/entry-form-view.tsx";
+import { HandOffCard } from "./hand-off-card.tsx";
+import { ShareCard } from "./share-card.tsx";
+import { ShareTable } from "./share-table.tsx";
+import { StatementCard } from "./statement-card.tsx";
+import { TakeBackButton } from "../record/take-back-button.tsx";
+import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+
+interface Props {
+  readonly context: EntryContext;
+  readonly refresh: () => Promise<void>;
+}
+
+interface PageProps extends Props {
+  readonly recorded: LastEntry | undefined;
+  readonly returned: boolean;
+  readonly onCostLine: () => void;
+  readonly onTakenBack: (entry: LastEntry) => Promise<void>;
+}
+
+function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenBack }: PageProps): React.JSX.Element {
+  const page = usePageStyles();
+  const heading = useFocusOnShow<HTMLHeadingElement>(returned);
+  const { log, bath } = context;
+  const result = shareResult(log);
+  const Icon = recordCostLine.icon;
+  return (
+    <section className={page.page} aria-label="Claims">
+      <div>
+        <h2 ref={heading} tabIndex={-1} className={page.title}>Who bears a bath</h2>
+        <p className={page.quiet}>The log prices concentrate and water; add what else the bath cost.</p>
+      </div>
+      {recorded === undefined ? null : (
+        <>
+          <p role="status" className={page.quiet}>{`Recorded: ${recorded.what}.`}</p>
+          <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
+        </>
+      )}
+      {bath === undefined ? <p className={page.quiet}>No bath is in the log yet. Record a charge first.</p> : <ShareCard log={log} bath={bath} refresh={refresh} />}
+      {result === undefined ? null : <ShareTable result={result} />}
+      <Button size="large" icon={<Icon />} className={page.big} onClick={onCostLine}>
+        Add a cost line
+      </Button>
+      {result === undefined ? null : <BathHistory log={log} bath={result.bath} />}
+      <StatementCard log={log} />
+      <HandOffCard />
+    </section>
+  );
+}
+
+/** Cost by claim to the cent, what nobody bears yet, and the papers for the claim's file. */
+export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
+  const [open, setOpen] = useState(false);
+  const [recorded, setRecorded] = useState<LastEntry>();
+  const [taken, setTaken] = useState<LastEntry>();
+  const [returned, setReturned] = useState(false);
+  const close = (): void => {
+    setTaken(undefined);
+    setReturned(true);
+    setOpen(false);
+  };
+  if (!open) {
+    return (
+      <ClaimsPage
+        context={context}
+        refresh={refresh}
+        recorded={recorded}
+        returned={returned}
+        onCostLine={() => { setOpen(true); }}
+        onTakenBack={async (entry) => {
+          await refresh();
+          setRecorded(undefined);
+          setTaken(entry);
+          setOpen(true);
+        }}
+      />
+    );
+  }
+  const { shareBath } = context.log.fields;
+  return (
+    <EntryFormView
+      action={recordCostLine}
+      context={{ ...context, ...(shareBath === undefined ? {} : { bath: String(shareBath) }) }}
+      reopened={taken?.values}
+      back="Claims"
+      onBack={close}
+      onOpen={close}
+      onRecorded={(entry) => {
+        void refresh().then(() => {
+          setRecorded(entry);
+          close();
+        });
+      }}
+    />
+  );
+}

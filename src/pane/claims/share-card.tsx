@@ -1,0 +1,46 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { shareBases } from "../../joblog/model/words.ts";
+import { shareBath } from "./share-bath.ts";
+import { sharePlan } from "./share-plan.ts";
+import { bathIds } from "../../advice/bath-values.ts";
+import { AttemptOutcome } from "../controls/attempt-outcome.tsx";
+import { ChoiceField } from "../controls/choice-field.tsx";
+import { FindingsList } from "../controls/findings-list.tsx";
+import { useAttempt } from "../controls/use-attempt.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+
+interface Props {
+  readonly log: LogSnapshot;
+  readonly bath: string;
+  readonly refresh: () => Promise<void>;
+}
+
+/** Which bath is shared out and by what; one button makes the log follow. */
+export function ShareCard({ log, bath: usual, refresh }: Props): React.JSX.Element {
+  const page = usePageStyles();
+  const [bath, setBath] = useState(String(log.fields["shareBath"] ?? usual));
+  const [basis, setBasis] = useState<string>(shareBases.find((one) => one === log.fields["shareBasis"]) ?? shareBases[0]);
+  const attempt = useAttempt();
+  const { changes, findings } = sharePlan(log, bath, basis);
+  const Icon = shareBath.icon;
+  const share = async (): Promise<string> => {
+    await shareBath.run(changes ?? {});
+    await refresh();
+    return `Bath ${bath} is shared out by ${basis}.`;
+  };
+  return (
+    <section className={page.page} aria-label="Share out a bath">
+      <ChoiceField label="Bath" choices={bathIds(log)} value={bath} onChange={setBath} />
+      <ChoiceField label="Shared by" choices={shareBases} value={basis} onChange={setBasis} />
+      <FindingsList findings={findings} />
+      {changes === undefined ? null : (
+        <Button appearance="primary" size="large" icon={<Icon />} className={page.big} disabled={attempt.busy} onClick={() => { void attempt.start(share); }}>
+          {attempt.busy ? "Writing…" : shareBath.name}
+        </Button>
+      )}
+      <AttemptOutcome attempt={attempt} />
+    </section>
+  );
+}

@@ -1,0 +1,50 @@
+import { Button, Spinner } from "@fluentui/react-components";
+import { useEffect, useState, type ComponentType } from "react";
+import { LogProblem } from "../../excel/office-problems.ts";
+import { ProblemBar } from "../controls/problem-bar.tsx";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+
+function notLoaded(error: unknown): LogProblem {
+  return new LogProblem({ what: "This view could not be loaded. The log is untouched.", remedy: "Check the connection, then try again." }, error);
+}
+
+/** A view whose code comes when it is first opened and then stays; one that does not come says so and can be asked for again. */
+export function laterView<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
+  let kept: ComponentType<Props> | undefined;
+  return function LaterView(props: Props): React.JSX.Element {
+    const page = usePageStyles();
+    const [View, setView] = useState<ComponentType<Props> | undefined>(() => kept);
+    const [failure, setFailure] = useState<LogProblem>();
+    const [tries, setTries] = useState(0);
+    useEffect(() => {
+      if (kept !== undefined) return;
+      let wanted = true;
+      load().then(
+        (loaded) => {
+          kept = loaded;
+          if (wanted) setView(() => loaded);
+        },
+        (error: unknown) => { if (wanted) setFailure(notLoaded(error)); },
+      );
+      return () => { wanted = false; };
+    }, [tries]);
+    if (View !== undefined) return <View {...props} />;
+    if (failure === undefined) return <Spinner label="Opening…" />;
+    return (
+      <div className={page.page}>
+        <ProblemBar problem={failure} />
+        <Button
+          appearance="primary"
+          size="large"
+          className={page.big}
+          onClick={() => {
+            setFailure(undefined);
+            setTries(tries + 1);
+          }}
+        >
+          Try again
+        </Button>
+      </div>
+    );
+  };
+}

@@ -1,0 +1,69 @@
+import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../../../advice/bath-facts.ts";
+import { recovery } from "../../../../joblog/model/words.ts";
+import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { phForRecovery } from "../../../../advice/at-baseline.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
+import type { Draft, EntryContext } from "../../entry-form.ts";
+import { furtherAddition, recoveredWord } from "../../../../advice/judge-recovery.ts";
+import { missingOpening, proposedRaise } from "../../../../advice/planned-dose.ts";
+import { unreadTopUp } from "../reading/reading-entry.ts";
+import { raiseKey } from "./strength-raise.ts";
+
+function proposedPurpose(facts: RowFacts | undefined): string {
+  return facts?.number("baseline") === undefined ? "opening" : "top-up";
+}
+
+/** After a top-up that fell short of the baseline: what it says is still missing. */
+function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, bath: string): number | undefined {
+  const baseline = facts.number("baseline");
+  const ph = last.number("ph");
+  if (last.text("purpose") !== "after top-up" || baseline === undefined || ph === undefined) return undefined;
+  const after = phForRecovery(facts, ph, last.number("temperature"), context);
+  if (after === undefined) return undefined;
+  const recovered = recoveredWord(after, baseline, context);
+  if (!recovered.known || recovered.value !== recovery.short) return undefined;
+  const row = rowsOfBath(context.log, "additions", bath).filter(({ cells }) => cells["kind"] === "concentrate").at(-1);
+  const added = row === undefined ? undefined : rowFacts(row);
+  const next = furtherAddition(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);
+  return next?.known === true && next.value > 0 ? next.value : undefined;
+}
+
+/** The first addition of the last reading, or what is missing of the planned opening dose. */
+function proposedAmount(purpose: string, facts: RowFacts | undefined, strength: string, context: EntryContext, bath: string): string {
+  if (facts === undefined) return "";
+  if (purpose === "opening") {
+    const left = missingOpening(facts, context.system, strength);
+    return left === undefined ? "" : figure(left, 3);
+  }
+  const last = lastReadingOf(context.log, bath);
+  if (purpose !== "top-up" || last === undefined || unreadTopUp(context.log, bath) !== undefined) return "";
+  const first = rowFacts(last).number("firstAddition") ?? stillMissing(facts, rowFacts(last), context, bath);
+  return first === undefined ? "" : figure(first, 2);
+}
+
+/** The last reading as an addition's row wants it; blank where the sample was too far from the baseline's temperature. */
+function proposedBefore(facts: RowFacts | undefined, bath: string, context: EntryContext): string {
+  const row = lastReadingOf(context.log, bath);
+  const last = row === undefined ? undefined : rowFacts(row);
+  const read = last?.number("ph");
+  if (facts === undefined || last === undefined || read === undefined) return "";
+  const before = phForRecovery(facts, read, last.number("temperature"), context);
+  return before === undefined ? "" : phFigure(before);
+}
+
+/** What the top-up form starts with: what the log says is due. */
+export function additionProposals(typed: Draft, context: EntryContext): Draft {
+  const bath = typed["bath"] ?? context.bath ?? "";
+  const facts = bathFacts(context.log, bath);
+  const purpose = typed["purpose"] ?? proposedPurpose(facts);
+  const strength = purpose === "opening" ? proposedRaise(facts) : "";
+  return {
+    bath,
+    when: context.now,
+    purpose,
+    [raiseKey]: strength,
+    amount: proposedAmount(purpose, facts, (typed[raiseKey] ?? strength).trim(), context, bath),
+    account: purpose === "corrective" ? "shop" : "claims",
+    phBefore: purpose !== "opening" ? proposedBefore(facts, bath, context) : "",
+  };
+}

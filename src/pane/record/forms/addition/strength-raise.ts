@@ -1,0 +1,64 @@
+/** A bath that does not clean at the strength wanted is charged up to another: what that asks for, and how it is booked. */
+import type { RowChange } from "../../../../excel/record/cell-changes.ts";
+import { findRow, type RowFacts } from "../../../../advice/bath-facts.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
+import { bothReadings, inJugs } from "../../../../advice/charge-dose.ts";
+import type { EntryContext, FieldProblem, FilledFields, Finding } from "../../entry-form.ts";
+import { plannedAt, pourable } from "../../../../advice/planned-dose.ts";
+
+export const raiseKey = "strengthNow";
+
+/** The strength that the form is to book; undefined where it is blank or the one that stands. */
+function raisedTo(filled: FilledFields, facts: RowFacts | undefined): string | undefined {
+  const strength = filled.text(raiseKey);
+  return strength === facts?.text("strength") ? undefined : strength;
+}
+
+export function raiseProblems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+  const facts = bathFacts(context.log, filled.text("bath"));
+  const strength = raisedTo(filled, facts);
+  if (facts === undefined || strength === undefined) return [];
+  const planned = plannedAt(strength, facts, context.system);
+  const poured = facts.number("openingDose") ?? 0;
+  const label = "Strength now wanted";
+  if (planned === undefined) return [{ key: raiseKey, message: `${label}: the tank has no working volume in the log, so no dose follows from it.` }];
+  if (!planned.known) return [{ key: raiseKey, message: `${label}: "${strength}" gives no dose. ${planned.why}` }];
+  if (planned.value >= poured - pourable) return [];
+  const unit = volumeUnit[context.system];
+  return [{ key: raiseKey, message: `${label}: ${strength} asks for ${amountFigure(planned.value)} ${unit}, and ${amountFigure(poured)} ${unit} are in already.` }];
+}
+
+export function raiseFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+  const { system } = context;
+  const facts = bathFacts(context.log, filled.text("bath"));
+  const strength = raisedTo(filled, facts);
+  const planned = facts === undefined || strength === undefined ? undefined : plannedAt(strength, facts, system);
+  if (strength === undefined || facts === undefined || planned?.known !== true) return [];
+  const was = facts.text("strength");
+  const left = planned.value - (facts.number("openingDose") ?? 0) - (filled.number("amount") ?? 0);
+  const rest = left > pourable ? ` ${amountFigure(left)} ${volumeUnit[system]} of it are left after this.` : "";
+  return [
+    { tone: "watch", text: `Strength wanted${was === undefined ? "" : `: ${was}`} becomes ${strength}; planned dose ${inJugs(planned.value, system)}.${rest}` },
+    ...bothReadings(strength, facts.number("workingVolume") ?? 0, planned.value, system),
+  ];
+}
+
+/** What the note keeps of the strength that stood before. */
+export function raiseNote(filled: FilledFields, context: EntryContext): string | undefined {
+  const facts = bathFacts(context.log, filled.text("bath"));
+  const strength = raisedTo(filled, facts);
+  const was = facts?.text("strength");
+  return strength === undefined ? undefined : `strength wanted ${strength}${was === undefined ? "" : `, was ${was}`}`;
+}
+
+/** The bath's own row: from it follow planned dose and bench test. Its name stands with it, so that a row which sorting moved is never taken for this one. */
+export function raiseChanges(filled: FilledFields, context: EntryContext): readonly RowChange[] {
+  const bath = filled.text("bath");
+  const row = bath === undefined ? undefined : findRow(context.log, "baths", "bath", bath);
+  const strength = raisedTo(filled, bathFacts(context.log, bath));
+  if (row === undefined || strength === undefined) return [];
+  const { cells, position } = row;
+  return [{ table: "baths", position, cells: { bath: { before: cells["bath"], after: cells["bath"] }, strength: { before: cells["strength"], after: strength } } }];
+}

@@ -1,0 +1,105 @@
+import { surfaces } from "../../../../joblog/model/words.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
+import { alkaliCaution } from "../../cautions.ts";
+import type { Draft, EntryContext, EntryField, EntryForm, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, initialsField } from "../../fields-of.ts";
+import { nextIds } from "../../next-id.ts";
+
+const resultKey = (surface: string): string => `result ${surface}`;
+
+const noteKey = (surface: string): string => `note ${surface}`;
+
+const capitalized = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+
+function resultFields({ log }: EntryContext): readonly EntryField[] {
+  return surfaces.map((surface) => field(log, "benchTests", "result", { key: resultKey(surface), label: capitalized(surface), required: false }));
+}
+
+/** A surface that did not pass asks what was left on it. */
+function noteFields(values: Draft, { log }: EntryContext): readonly EntryField[] {
+  return surfaces
+    .filter((surface) => !["", "pass"].includes(values[resultKey(surface)] ?? ""))
+    .map((surface) => field(log, "benchTests", "note", { key: noteKey(surface), label: `${capitalized(surface)}: piece, and what was left` }));
+}
+
+function findingsOf(tested: readonly { surface: string; result: string }[], standsAlready: boolean): readonly Finding[] {
+  if (tested.length === 0) return [];
+  const short = tested.filter(({ result }) => result !== "pass").map(({ surface }) => surface);
+  if (short.length > 0) {
+    return [{ tone: "act", text: `Not accepted: ${short.join(", ")} did not pass. Raise the strength, mix, and test again; the baseline waits.` }];
+  }
+  return [
+    {
+      tone: standsAlready ? "watch" : "good",
+      text: standsAlready
+        ? "These pass. A surface that failed before must be tested again too before the baseline is taken."
+        : "Accepted if these are all the surfaces in the load. Next: the baseline.",
+    },
+  ];
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const bath = filled.text("bath");
+  const tested = surfaces.flatMap((surface) => {
+    const result = filled.text(resultKey(surface));
+    return result === undefined ? [] : [{ surface, result }];
+  });
+  const ids = nextIds(context.log, "benchTests", tested.length);
+  const refused = bathFacts(context.log, bath)?.text("benchState") === "not accepted";
+  return {
+    findings: findingsOf(tested, refused),
+    problems: tested.length > 0 ? [] : [{ key: resultKey(surfaces[0]), message: "No result yet: give one for at least one surface." }],
+    rows: tested.map(({ surface, result }, index) => ({
+      table: "benchTests",
+      row: {
+        id: ids[index],
+        bath,
+        when: filled.number("when"),
+        strength: filled.text("strength"),
+        water: filled.text("water"),
+        surface,
+        method: filled.text("method"),
+        dwell: filled.number("dwell"),
+        result,
+        note: filled.text(noteKey(surface)),
+        initials: filled.text("initials"),
+      },
+    })),
+    recorded: `${tested.length === 1 ? "bench test of 1 surface" : `bench tests of ${String(tested.length)} surfaces`} for bath ${bath ?? ""}`,
+  };
+}
+
+/** One row for every surface tried, failures too. */
+export const benchTestEntry: EntryForm = {
+  id: "bench test",
+  title: entryNames["bench test"],
+  purpose: "Does the bath clean every kind of surface in the load? Failures count too.",
+  submit: "Record bench test",
+  caution: `${alkaliCaution} Label every spray bottle.`,
+  groups: (values, context) => {
+    const { log } = context;
+    const notes = noteFields(values, context);
+    return [
+      { fields: [field(log, "benchTests", "bath"), field(log, "benchTests", "when"), field(log, "benchTests", "strength")] },
+      { legend: "Result on each surface (leave blank what was not tried)", fields: resultFields(context) },
+      ...(notes.length === 0 ? [] : [{ legend: "Not passed", fields: notes }]),
+      {
+        legend: "More",
+        folded: true,
+        fields: [field(log, "benchTests", "water"), field(log, "benchTests", "method"), field(log, "benchTests", "dwell"), initialsField(log, "benchTests")],
+      },
+    ];
+  },
+  proposals: (typed, context) => {
+    const bath = typed["bath"] ?? context.bath;
+    const facts = bathFacts(context.log, bath);
+    return {
+      bath: bath ?? "",
+      when: context.now,
+      strength: facts?.text("strengthReached") ?? "",
+      water: facts?.text("water") ?? "",
+    };
+  },
+  meaning,
+};

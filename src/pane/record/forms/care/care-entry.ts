@@ -1,0 +1,70 @@
+import { bathFacts } from "../../../../advice/bath-values.ts";
+import { careCaution } from "../../cautions.ts";
+import { careFindings } from "./care-findings.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { EntryContext, EntryField, EntryForm, FilledFields, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, initialsField, textsOf } from "../../fields-of.ts";
+import { nextIds } from "../../next-id.ts";
+import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
+import { bathState } from "../../../../joblog/model/words.ts";
+
+const columns = ["bath", "when", "kind", "amount", "destination", "minutes", "rinsePh", "rinseConductivity", "result", "initials", "note"];
+
+/** Which columns a kind of care fills; the required ones first. */
+const fieldsOfKind: Readonly<Record<string, { readonly required: readonly string[]; readonly optional: readonly string[] }>> = {
+  skim: { required: [], optional: ["result", "amount"] },
+  filter: { required: [], optional: ["result", "minutes"] },
+  drain: { required: ["amount", "destination"], optional: ["result"] },
+  "rinse check": { required: ["rinsePh"], optional: ["rinseConductivity", "result"] },
+  degas: { required: ["minutes"], optional: ["result"] },
+  "foil test": { required: ["result"], optional: [] },
+};
+
+const labels: Readonly<Partial<Record<string, string>>> = { "rinse check": "What was done", "foil test": "Pattern of the foil", filter: "Bags changed, what was seen" };
+
+function kindFields(kind: string, context: EntryContext): readonly EntryField[] {
+  const { required = [], optional = [] } = fieldsOfKind[kind] ?? {};
+  const label = labels[kind];
+  return [...required, ...optional].map((id) =>
+    field(context.log, "care", id, {
+      required: required.includes(id),
+      ...(id === "result" && label !== undefined ? { label } : {}),
+      ...(id === "destination" ? { suggestions: textsOf(context.log, "care", "destination") } : {}),
+    }),
+  );
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const bath = filled.text("bath");
+  const kind = filled.text("kind") ?? "care";
+  const minutes = filled.number("minutes");
+  return {
+    findings: careFindings(filled, context),
+    problems: [
+      ...amountProblems("amount", "Taken out", filled.number("amount"), heldBy(context, bath), context),
+      ...(minutes === 0 ? [{ key: "minutes", message: "Took: 0 minutes is nothing to record. Allowed: more than 0." }] : []),
+    ],
+    doubts:
+      kind === "foil test" && bathFacts(context.log, bath)?.text("state") === bathState.charge
+        ? ["A foil test shows the pattern of a charged, degassed bath; this one has no concentrate yet. Record it all the same?"]
+        : [],
+    rows: [{ table: "care", row: { id: nextIds(context.log, "care", 1)[0], ...cellsOf(filled, columns) } }],
+    recorded: `${kind} of bath ${bath ?? ""}`,
+  };
+}
+
+/** Skimming, filtering, drains, rinse checks, degassing, foil tests: the kind decides what is asked. */
+export const careEntry: EntryForm = {
+  id: "care",
+  title: entryNames.care,
+  purpose: "Skim, filter, drain, rinse check, degas, foil test.",
+  submit: "Record care",
+  caution: careCaution,
+  groups: (values, context) => [
+    { fields: [field(context.log, "care", "kind"), ...kindFields(values["kind"] ?? "", context), field(context.log, "care", "when"), field(context.log, "care", "bath")] },
+    { legend: "More", folded: true, fields: [initialsField(context.log, "care"), field(context.log, "care", "note")] },
+  ],
+  proposals: (typed, context) => ({ bath: typed["bath"] ?? context.bath ?? "", when: context.now }),
+  meaning,
+};

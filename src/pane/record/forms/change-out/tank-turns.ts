@@ -1,0 +1,34 @@
+/** A tank holds one bath at a time: the one before is changed out first. */
+import { rowFacts, type RowFacts } from "../../../../advice/bath-facts.ts";
+import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { EntryContext, FieldProblem, FilledFields } from "../../entry-form.ts";
+
+function bathsOfTank(filled: FilledFields, { log }: EntryContext): readonly RowFacts[] {
+  const tank = filled.text("tank");
+  return tank === undefined ? [] : log.rows.baths.map(rowFacts).filter((bath) => bath.text("tank") === tank);
+}
+
+/** The bath that was in the tank when the fill began and has no change-out. */
+export function bathInTank(filled: FilledFields, context: EntryContext): string | undefined {
+  const opened = filled.number("opened") ?? Number.POSITIVE_INFINITY;
+  return bathsOfTank(filled, context).find((bath) => bath.number("closed") === undefined && (bath.number("opened") ?? 0) <= opened)?.text("bath");
+}
+
+/** A fill that began while the tank held another bath. */
+export function tankProblems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+  const opened = filled.number("opened");
+  if (opened === undefined) return [];
+  return bathsOfTank(filled, context).flatMap((bath) => {
+    const [from, until] = [bath.number("opened"), bath.number("closed")];
+    if (from === undefined || until === undefined || opened < from || opened >= until) return [];
+    return [{ key: "opened", message: `Opened: ${shortMoment(opened)} is while the tank held bath ${bath.text("bath") ?? ""}, ${shortMoment(from)} to ${shortMoment(until)}. Check the tank and the date.` }];
+  });
+}
+
+/** A fill entered late, older than what the tank holds now: it has ended, and wants its change-out at once. */
+export function tankDoubts(filled: FilledFields, context: EntryContext): readonly string[] {
+  const opened = filled.number("opened");
+  if (opened === undefined) return [];
+  const later = bathsOfTank(filled, context).find((bath) => (bath.number("opened") ?? 0) > opened);
+  return later === undefined ? [] : [`The tank has held bath ${later.text("bath") ?? ""} since ${shortMoment(later.number("opened") ?? 0)}, so this one has ended. Record it, and its change-out right after?`];
+}

@@ -1,0 +1,130 @@
+import type { NewRow } from "../../../../excel/record/append-ground.ts";
+import { figure } from "../../../../advice/wording/figures.ts";
+import { chargeCaution } from "../../cautions.ts";
+import { chargeDose, doseFindings } from "../../../../advice/charge-dose.ts";
+import { chargeProblems } from "./charge-problems.ts";
+import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, initialsField } from "../../fields-of.ts";
+import { labelStrength, labelStrengths } from "../../../../advice/label-strength.ts";
+import { nextIds, proposedBathId } from "../../next-id.ts";
+import { shopsDrop } from "../../../../advice/shop-values.ts";
+import { bathInTank, tankDoubts } from "../change-out/tank-turns.ts";
+
+function onlyKey(context: EntryContext, table: "tanks" | "waters" | "concentrates", column: string): string {
+  const keys = context.log.rows[table].map((row) => row.cells[column]);
+  return keys.length === 1 && keys[0] !== undefined ? String(keys[0]) : "";
+}
+
+function basics(typed: Draft, context: EntryContext): Draft {
+  const tank = typed["tank"] ?? onlyKey(context, "tanks", "tank");
+  const opened = typed["opened"] ?? context.now;
+  const concentrate = typed["concentrate"] ?? onlyKey(context, "concentrates", "concentrate");
+  return {
+    tank,
+    opened,
+    water: typed["water"] ?? onlyKey(context, "waters", "water"),
+    concentrate,
+    strength: labelStrength(typed["soil"], concentrate, context),
+    dropAllowed: figure(shopsDrop(context.log), 2, 2),
+    bath: tank === "" ? "" : proposedBathId(context.log, tank, opened),
+    concentrateAt: opened,
+  };
+}
+
+/** The proposals are the plan's own amounts: water to the line less the dose, then the whole dose. */
+function amounts(typed: Draft, context: EntryContext, start: Draft): Draft {
+  const values = { ...start, ...typed };
+  const chosen = (key: string): string | undefined => (values[key]?.trim() === "" ? undefined : values[key]?.trim());
+  const dose = chargeDose({ number: () => undefined, text: chosen }, context);
+  if (dose.volume === undefined || dose.planned === undefined) return {};
+  return { waterAmount: figure(dose.volume - dose.planned, 2), concentrateAmount: figure(dose.planned, 3) };
+}
+
+function rowsOf(filled: FilledFields, context: EntryContext): readonly NewRow[] {
+  const bath = filled.text("bath");
+  const water = filled.number("waterAmount");
+  const concentrate = filled.number("concentrateAmount");
+  const poured = [
+    ...(water === undefined ? [] : [{ kind: "water", amount: water, water: filled.text("water"), when: filled.number("opened") }]),
+    ...(concentrate === undefined ? [] : [{ kind: "concentrate", amount: concentrate, when: filled.number("concentrateAt") ?? filled.number("opened") }]),
+  ];
+  const ids = nextIds(context.log, "additions", poured.length);
+  return [
+    {
+      table: "baths",
+      row: {
+        bath,
+        tank: filled.text("tank"),
+        water: filled.text("water"),
+        concentrate: filled.text("concentrate"),
+        opened: filled.number("opened"),
+        strength: filled.text("strength"),
+        builder: filled.text("builder"),
+        dropAllowed: filled.number("dropAllowed"),
+        note: filled.text("note"),
+      },
+    },
+    ...poured.map((one, index): NewRow => ({
+      table: "additions",
+      row: { id: ids[index], bath, purpose: "opening", account: "claims", initials: filled.text("initials"), ...one },
+    })),
+  ];
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const [bath, tank, holds] = [filled.text("bath"), filled.text("tank"), bathInTank(filled, context)];
+  return {
+    findings: doseFindings(filled, context),
+    problems: chargeProblems(filled, context),
+    doubts: tankDoubts(filled, context),
+    rows: rowsOf(filled, context),
+    recorded: `charge of bath ${bath ?? ""}`,
+    ...(holds === undefined ? {} : { blocked: { why: `Tank ${tank ?? ""} still holds bath ${holds} in the log. Close that one first: a tank holds one bath.`, first: "change-out" as const } }),
+  };
+}
+
+/** A new bath with its first water and concentrate. */
+export const chargeEntry: EntryForm = {
+  id: "charge",
+  title: entryNames.charge,
+  purpose: "A fresh fill: its dose, and what went in first.",
+  submit: "Record charge",
+  caution: chargeCaution,
+  groups: (_values, { log }) => [
+    {
+      fields: [
+        field(log, "baths", "tank"),
+        field(log, "baths", "water"),
+        field(log, "baths", "concentrate"),
+        field(log, "loads", "soil", { label: "Soil, for the label's strength", required: false }),
+        field(log, "baths", "strength", { suggestions: labelStrengths(log) }),
+        field(log, "baths", "opened"),
+        field(log, "baths", "bath"),
+      ],
+    },
+    {
+      legend: "What goes in now",
+      fields: [
+        field(log, "additions", "amount", { key: "waterAmount", label: "Water in", required: false }),
+        field(log, "additions", "amount", { key: "concentrateAmount", label: "Concentrate in", required: false }),
+        field(log, "additions", "when", { key: "concentrateAt", label: "Concentrate went in", required: false }),
+      ],
+    },
+    {
+      legend: "More",
+      folded: true,
+      fields: [
+        field(log, "baths", "dropAllowed"),
+        field(log, "baths", "builder"),
+        initialsField(log, "additions"),
+        field(log, "baths", "note"),
+      ],
+    },
+  ],
+  proposals: (typed, context) => {
+    const start = basics(typed, context);
+    return { ...start, ...amounts(typed, context, start) };
+  },
+  meaning,
+};

@@ -1,0 +1,102 @@
+import type { CellChange } from "../../../../excel/record/cell-changes.ts";
+import type { RowValue } from "../../../../joblog/model/definition.ts";
+import { fieldTextOf, serialOf } from "../../../../advice/wording/moments.ts";
+import { asHeld, correctedIds, correctionKey, correctionLabel, correctionOf, heldText, type Correction } from "./correction.ts";
+import { correctionProblems } from "./correction-problems.ts";
+import { chosenRow, correctedKinds, keyOfRow, rowKey, rowNames, tableKey, type ChosenRow } from "./correction-rows.ts";
+import type { Draft, EntryContext, EntryField, EntryForm, FieldGroup, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, inputIds } from "../../fields-of.ts";
+
+const whyKey = "why";
+
+const hasNote = (chosen: ChosenRow): boolean => correctedIds(chosen.table).includes("note");
+
+/** A field of the form itself, which no column of its own stands behind. */
+function ownField(key: string, label: string, help: string, context: EntryContext, choices?: readonly string[]): EntryField {
+  const plain = field(context.log, "readings", "note", { key, label, required: true, ...(choices === undefined ? {} : { choices }) });
+  return { ...plain, column: { ...plain.column, help } };
+}
+
+/** What stood there, so that nothing is lost by a correction. */
+function trace({ table, row, changed }: Correction, why: string, now: string): string {
+  const was = changed.filter((id) => id !== "note").map((id) => `${correctionLabel(table, id)} was ${heldText(table, id, row.cells[id]) || "blank"}`);
+  return `corrected ${fieldTextOf(serialOf(now) ?? 0).replace("T", " ")}: ${was.join(", ")} (${why})`;
+}
+
+function valueOf({ filled }: Correction, id: string): RowValue | undefined {
+  return filled.number(id) ?? filled.text(id);
+}
+
+/** The changed cells; the key stands among them so that a row which sorting moved is never taken for this one. */
+function cellsOf(correction: Correction, why: string | undefined, context: EntryContext): Readonly<Record<string, CellChange>> {
+  const { table, row, changed } = correction;
+  const [key = ""] = inputIds(table);
+  const note = valueOf(correction, "note");
+  const noted = why === undefined || changed.every((id) => id === "note") ? note : [note, trace(correction, why, context.now)].filter((part) => part !== undefined).join("; ");
+  const cells = changed.map((id): readonly [string, CellChange] => [id, { before: row.cells[id], after: valueOf(correction, id) }]);
+  return Object.fromEntries([
+    [key, { before: row.cells[key], after: row.cells[key] }],
+    ...cells,
+    ...(noted === row.cells["note"] ? [] : [["note", { before: row.cells["note"], after: noted }] as const]),
+  ]);
+}
+
+function problemsOf(chosen: ChosenRow, correction: Correction, why: string | undefined, context: EntryContext): readonly FieldProblem[] {
+  const { changed } = correction;
+  const [first = ""] = correctedIds(chosen.table);
+  if (changed.length === 0) return [{ key: correctionKey(chosen, first), message: "Nothing differs from the log yet." }];
+  const unsaid = why === undefined && hasNote(chosen) && changed.some((id) => id !== "note");
+  return [
+    ...correctionProblems(correction, context).map(({ key, message }) => ({ key: correctionKey(chosen, key), message })),
+    ...(unsaid ? [{ key: whyKey, message: "Why: blank. It goes into the note, with what stood there before." }] : []),
+  ];
+}
+
+function meaning(filled: FilledFields, context: EntryContext, values: Draft): Meaning {
+  const chosen = chosenRow(context.log, values);
+  if (chosen === undefined) return { findings: [], problems: [], rows: [], recorded: "correction" };
+  const correction = correctionOf(chosen, filled, values);
+  const { table, row, changed } = correction;
+  const why = filled.text(whyKey);
+  const said = (id: string): string => values[correctionKey(chosen, id)]?.trim() ?? "";
+  return {
+    findings: [
+      ...changed.map((id) => ({ tone: "plain" as const, text: `${correctionLabel(table, id)}: ${heldText(table, id, row.cells[id]) || "blank"} becomes ${said(id) || "blank"}.` })),
+      ...(changed.length === 0 ? [] : [{ tone: "watch" as const, text: "All that follows from it in the log is worked out anew." }]),
+    ],
+    problems: problemsOf(chosen, correction, why, context),
+    rows: [],
+    changes: [{ table, position: row.position, cells: cellsOf(correction, why, context) }],
+    recorded: `correction of ${keyOfRow(chosen)}`,
+  };
+}
+
+function groups(values: Draft, context: EntryContext): readonly FieldGroup[] {
+  const { log } = context;
+  const chosen = chosenRow(log, values);
+  const which: readonly EntryField[] = [
+    ownField(tableKey, "Kind of entry", "Choose one.", context, correctedKinds(log)),
+    ...((values[tableKey] ?? "") === "" ? [] : [ownField(rowKey, "Which one", "Choose one; the last is first.", context, rowNames(log, values))]),
+  ];
+  if (chosen === undefined) return [{ fields: which }];
+  const { table, row } = chosen;
+  const fields = correctedIds(table).map((id) => asHeld(field(log, table, id, { key: correctionKey(chosen, id) }), row.cells[id]));
+  const why = hasNote(chosen) ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what stood there before.", context), required: false }] : [];
+  return [{ fields: which }, { legend: keyOfRow(chosen), fields: [...fields, ...why] }];
+}
+
+/** Any earlier row: a slip is put right, an outcome changes later. What stood there goes into the note. */
+export const correctionEntry: EntryForm = {
+  id: "correction",
+  title: entryNames.correction,
+  purpose: "A slip in an earlier entry, or an outcome that changed; the note keeps what stood there.",
+  submit: "Record correction",
+  caution: "Only what was written down wrong or changed since. A pH as read stays as it was written: take another reading, and say in the note what was wrong. A meter’s drift is taken out by the meter check.",
+  groups,
+  proposals: (typed, { log }) => {
+    const chosen = chosenRow(log, typed);
+    return chosen === undefined ? {} : Object.fromEntries(correctedIds(chosen.table).map((id) => [correctionKey(chosen, id), heldText(chosen.table, id, chosen.row.cells[id])]));
+  },
+  meaning,
+};

@@ -1,0 +1,58 @@
+/** One row of the log that is put right: what it holds, what it is to hold. */
+import type { RowValue } from "../../../../joblog/model/definition.ts";
+import type { TableId } from "../../../../joblog/formula/log-types.ts";
+import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import { figure } from "../../../../advice/wording/figures.ts";
+import { fieldTextOf } from "../../../../advice/wording/moments.ts";
+import type { ChosenRow } from "./correction-rows.ts";
+import type { Draft, EntryField, FilledFields } from "../../entry-form.ts";
+import { inputColumn, inputIds } from "../../fields-of.ts";
+
+export interface Correction {
+  readonly table: TableId;
+  readonly row: SnapshotRow;
+  /** The row as it will stand, by column. */
+  readonly filled: FilledFields;
+  /** Columns whose text is no longer that of the log. */
+  readonly changed: readonly string[];
+}
+
+/** Digits enough to give back what any cell of the log holds. */
+const digits = 6;
+
+/** What a cell holds, as a person would type it. */
+export function heldText(table: TableId, id: string, value: RowValue | undefined): string {
+  if (value === undefined) return "";
+  if (typeof value !== "number") return String(value);
+  const { type } = inputColumn(table, id);
+  if (type === "date") return fieldTextOf(value).slice(0, 10);
+  return type === "date and time" ? fieldTextOf(value) : figure(value, digits);
+}
+
+/** A field's key bears its row, so that what was typed for one row is never written to another. */
+export const correctionKey = ({ table, row }: ChosenRow, id: string): string => `${table} ${String(row.position)} ${id}`;
+
+export const correctionLabel = (table: TableId, id: string): string => inputColumn(table, id).label;
+
+/** What the meter showed is never overwritten: a drift is taken out beside it, a misreading gets another reading. */
+const asRead: Readonly<Partial<Record<TableId, string>>> = { readings: "ph" };
+
+/** Columns of a row that may change: not its key, by which other rows and receipts find it, and no pH as read. */
+export const correctedIds = (table: TableId): readonly string[] => inputIds(table).slice(1).filter((id) => id !== asRead[table]);
+
+export function correctionOf(chosen: ChosenRow, filled: FilledFields, values: Draft): Correction {
+  const { table, row } = chosen;
+  return {
+    table,
+    row,
+    filled: { number: (id) => filled.number(correctionKey(chosen, id)), text: (id) => filled.text(correctionKey(chosen, id)) },
+    changed: correctedIds(table).filter((id) => (values[correctionKey(chosen, id)] ?? "").trim() !== heldText(table, id, row.cells[id])),
+  };
+}
+
+/** A row taken over from another sheet may hold what a form would not: only what changes has to be right. */
+export function asHeld(field: EntryField, held: RowValue | undefined): EntryField {
+  const required = field.required && held !== undefined;
+  const choices = field.choices === undefined || held === undefined ? field.choices : [...new Set([...field.choices, String(held)])];
+  return { ...field, required, anyTime: true, ...(choices === undefined ? {} : { choices }) };
+}

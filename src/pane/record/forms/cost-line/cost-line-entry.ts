@@ -1,0 +1,58 @@
+import { findRow } from "../../../../advice/bath-facts.ts";
+import { money } from "../../../../advice/wording/figures.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, textsOf } from "../../fields-of.ts";
+import { nextIds } from "../../next-id.ts";
+
+function findingsOf(filled: FilledFields, { log }: EntryContext): readonly Finding[] {
+  const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
+  if (amount === undefined) return [];
+  if (bath === undefined || account === undefined) return [{ tone: "watch", text: `${money(amount)} will be borne by nobody until the line has a bath and an account.` }];
+  if (account === "shop") return [{ tone: "plain", text: `The shop bears ${money(amount)}: it goes on no claim.` }];
+  const { shareBath, poolTotal } = log.fields;
+  const pool = shareBath === bath && typeof poolTotal === "number" ? ` With it, ${money(poolTotal + amount)} of bath ${bath} is shared out.` : "";
+  return [{ tone: "good", text: `The claims of bath ${bath} bear ${money(amount)}.${pool}` }];
+}
+
+/** The same document twice is the commonest way to bill a cost twice. */
+function doubtsOf(filled: FilledFields, { log }: EntryContext): readonly string[] {
+  const document = filled.text("document");
+  const same = document === undefined ? undefined : findRow(log, "costLines", "document", document);
+  return same === undefined ? [] : [`Document ${document ?? ""} stands on line ${String(same.cells["id"] ?? "")} already. Is this another cost of it?`];
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const amount = filled.number("amount");
+  return {
+    findings: findingsOf(filled, context),
+    problems: amount === 0 ? [{ key: "amount", message: "Amount: 0.00 is no cost. A credit is negative." }] : [],
+    doubts: doubtsOf(filled, context),
+    rows: [{ table: "costLines", row: { id: nextIds(context.log, "costLines", 1)[0], ...cellsOf(filled, ["bath", "date", "what", "document", "amount", "account"]) } }],
+    recorded: `cost line of ${amount === undefined ? "" : money(amount)}, ${filled.text("what") ?? ""}`,
+  };
+}
+
+/** A cost that is neither concentrate nor water: those come from the additions by themselves. */
+export const costLineEntry: EntryForm = {
+  id: "cost line",
+  title: entryNames["cost line"],
+  purpose: "Labor, electricity, disposal: what a bath cost beside concentrate and water.",
+  submit: "Record cost line",
+  caution: "The shop's own mistakes go to the shop, never to a claim.",
+  groups: (_values, { log }) => [
+    {
+      fields: [
+        field(log, "costLines", "what", { suggestions: textsOf(log, "costLines", "what") }),
+        field(log, "costLines", "amount"),
+        field(log, "costLines", "account", { required: true }),
+        field(log, "costLines", "bath"),
+        field(log, "costLines", "document"),
+        field(log, "costLines", "date"),
+      ],
+    },
+  ],
+  proposals: (_typed, { bath, now }) => ({ account: "claims", bath: bath ?? "", date: now.slice(0, 10) }),
+  meaning,
+};

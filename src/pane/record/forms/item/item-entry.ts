@@ -1,0 +1,109 @@
+import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
+import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import { itemsCaution } from "../../cautions.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { Draft, EntryContext, EntryField, EntryForm, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, textsOf } from "../../fields-of.ts";
+import { bathDoubts } from "./item-hazards.ts";
+import { itemFindings, type ItemFacts } from "./item-findings.ts";
+import { nextIds } from "../../next-id.ts";
+
+const earlierKey = "earlier";
+const between = " · ";
+
+const nameOf = ({ cells }: SnapshotRow): string => [cells["id"], cells["item"]].map((part) => String(part ?? "")).join(between);
+
+const pendingItems = ({ log }: EntryContext): readonly SnapshotRow[] => log.rows.items.filter((row) => row.cells["outcome"] === undefined && row.cells["id"] !== undefined);
+
+/** The item in the list that the form is to complete. */
+function earlierItem(chosen: string | undefined, { log }: EntryContext): SnapshotRow | undefined {
+  const [id = ""] = (chosen ?? "").split(between);
+  return id === "" ? undefined : findRow(log, "items", "id", id);
+}
+
+const what = ["claim", "room", "item", "quantity", "material", "condition", "pre1980"] as const;
+const became = ["route", "bath", "outcome", "reason", "reasonText"] as const;
+const more = ["replacementValue", "restoreCost", "photo", "note"] as const;
+
+function itemField(id: string, { log }: EntryContext): EntryField {
+  const offered = id === "room" || id === "material" || id === "condition" ? { suggestions: textsOf(log, "items", id) } : {};
+  return field(log, "items", id, offered);
+}
+
+/** The list's own cells count first; the form fills in what is blank there. */
+function together(row: SnapshotRow | undefined, filled: FilledFields): ItemFacts {
+  const known = row === undefined ? undefined : rowFacts(row);
+  return {
+    text: (column) => known?.text(column) ?? filled.text(column),
+    number: (column) => known?.number(column) ?? filled.number(column),
+  };
+}
+
+function reasonProblems(item: ItemFacts, earlier: boolean): readonly FieldProblem[] {
+  const problems: FieldProblem[] = [];
+  if (item.text("outcome") === "not restorable" && item.text("reason") === undefined) problems.push({ key: "reason", message: "Reason code: blank. A piece not restorable needs one: it is what the adjuster reads first." });
+  if (earlier && item.text("outcome") === undefined) problems.push({ key: "outcome", message: "Outcome: blank. Say what became of the item, or choose no item of the list." });
+  if (item.text("outcome") === "restored" && (item.text("route") ?? "none") === "none") problems.push({ key: "route", message: "Route: a restored piece went through a bath, by hand or to a specialist. Say which." });
+  return problems;
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const row = earlierItem(filled.text(earlierKey), context);
+  const item = together(row, filled);
+  const key = row?.cells["id"];
+  const common = {
+    findings: itemFindings(item, row !== undefined, context),
+    problems: reasonProblems(item, row !== undefined),
+    doubts: bathDoubts(filled, item.text("material") ?? "", item.text("item") ?? "", item.text("pre1980"), context),
+  };
+  if (row !== undefined && key !== undefined) {
+    return { ...common, rows: [], fills: [{ table: "items", key: String(key), cells: cellsOf(filled, [...became, ...more]) }], recorded: `outcome of item ${nameOf(row)}` };
+  }
+  return {
+    ...common,
+    rows: [{ table: "items", row: { id: nextIds(context.log, "items", 1)[0], ...cellsOf(filled, [...what, ...became, ...more]) } }],
+    recorded: `${filled.text("item") ?? "item"} of claim ${filled.text("claim") ?? ""}`,
+  };
+}
+
+function fieldsLeft(ids: readonly string[], row: SnapshotRow | undefined, values: Draft, context: EntryContext): readonly EntryField[] {
+  const outcome = values["outcome"] ?? "";
+  const route = values["route"] ?? String(row?.cells["route"] ?? "");
+  return ids
+    .filter((id) => row?.cells[id] === undefined)
+    .filter((id) => id !== "bath" || route === "bath")
+    .filter((id) => !id.startsWith("reason") || (outcome !== "" && outcome !== "restored") || ["hand", "specialist", "none"].includes(route))
+    .map((id) => itemField(id, context));
+}
+
+/** A piece as it comes in, or what became of one that stands in the list. */
+export const itemEntry: EntryForm = {
+  id: "item",
+  title: entryNames.item,
+  purpose: "A piece that came in, where it goes, and what became of it.",
+  submit: "Record item",
+  caution: itemsCaution,
+  groups: (values, context) => {
+    const pending = pendingItems(context);
+    const row = earlierItem(values[earlierKey], context);
+    const left = (ids: readonly string[]): readonly EntryField[] => fieldsLeft(ids, row, values, context);
+    return [
+      ...(pending.length === 0
+        ? []
+        : [{ fields: [field(context.log, "items", "id", { key: earlierKey, label: "Item already in the list", required: false, choices: pending.map(nameOf) })] }]),
+      ...(row === undefined ? [{ legend: "What came in", fields: left(what) }] : []),
+      { legend: "What becomes of it", fields: left(became) },
+      { legend: "More", folded: true, fields: left(more) },
+    ];
+  },
+  proposals: (typed, context) => {
+    const last = context.log.rows.items.at(-1)?.cells;
+    const { claims } = context.log.rows;
+    const only = claims.length === 1 ? claims[0]?.cells["claim"] : undefined;
+    const claim = typed["claim"] ?? String(last?.["claim"] ?? only ?? "");
+    const bath = typed["route"] === "bath" ? (context.bath ?? "") : "";
+    return { claim, room: claim === last?.["claim"] ? String(last["room"] ?? "") : "", bath };
+  },
+  meaning,
+};

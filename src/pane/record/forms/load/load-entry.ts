@@ -1,0 +1,69 @@
+import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
+import { loadFindings } from "./load-findings.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
+import { loadCaution } from "../../cautions.ts";
+import { cellsOf } from "../../cells-of.ts";
+import { bathState } from "../../../../joblog/model/words.ts";
+import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, initialsField } from "../../fields-of.ts";
+import { nextIds } from "../../next-id.ts";
+import { rowsOfBath } from "../../../../advice/bath-facts.ts";
+
+const doubtOfState: Readonly<Partial<Record<string, string>>> = {
+  [bathState.benchTest]: "The bath's bench test is not passed since the last concentrate. Run the load all the same?",
+  [bathState.baseline]: "The bath has no baseline yet, so nothing will show when it weakens. Run the load all the same?",
+  [bathState.topUp]: "A top-up is due in this bath. Run the load before it?",
+};
+
+function zeroProblems(filled: FilledFields): readonly FieldProblem[] {
+  const named = [["baskets", "Baskets"], ["minutes", "In the bath"]] as const;
+  return named.flatMap(([key, label]) => (filled.number(key) === 0 ? [{ key, message: `${label}: 0 is no load. Allowed: more than 0.` }] : []));
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const bath = filled.text("bath");
+  const state = bathFacts(context.log, bath)?.text("state");
+  const stateDoubt = doubtOfState[state ?? ""];
+  const columns = ["bath", "claim", "when", "baskets", "soil", "minutes", "area", "rework", "initials", "note"];
+  return {
+    findings: loadFindings(filled, context),
+    problems: zeroProblems(filled),
+    doubts: [...(stateDoubt === undefined ? [] : [stateDoubt]), ...loadsFlaggedOrDirty(filled, context)],
+    rows: [{ table: "loads", row: { id: nextIds(context.log, "loads", 1)[0], ...cellsOf(filled, columns) } }],
+    recorded: `load of claim ${filled.text("claim") ?? ""} in bath ${bath ?? ""}`,
+    ...(state === bathState.charge
+      ? { blocked: { why: "This bath has no concentrate in the log yet. Record what went in first.", first: "addition" as const } }
+      : {}),
+  };
+}
+
+/** One load: whose it is decides later who pays for the bath. */
+export const loadEntry: EntryForm = {
+  id: "load",
+  title: entryNames.load,
+  purpose: "Baskets of one claim that went into a bath.",
+  submit: "Record load",
+  caution: loadCaution,
+  groups: (_values, { log }) => [
+    {
+      fields: [
+        field(log, "loads", "claim"),
+        field(log, "loads", "baskets"),
+        field(log, "loads", "soil"),
+        field(log, "loads", "minutes"),
+        field(log, "loads", "when"),
+        field(log, "loads", "bath"),
+      ],
+    },
+    { legend: "More", folded: true, fields: [field(log, "loads", "rework"), field(log, "loads", "area"), initialsField(log, "loads"), field(log, "loads", "note")] },
+  ],
+  proposals: (typed, context) => {
+    const bath = typed["bath"] ?? context.bath ?? "";
+    const last = rowsOfBath(context.log, "loads", bath).at(-1)?.cells;
+    const claims = context.log.rows.claims;
+    const only = claims.length === 1 ? claims[0]?.cells["claim"] : undefined;
+    return { bath, when: context.now, claim: String(last?.["claim"] ?? only ?? "") };
+  },
+  meaning,
+};

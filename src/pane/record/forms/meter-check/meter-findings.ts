@@ -1,0 +1,83 @@
+import { meterVerdict } from "../../../../joblog/model/words.ts";
+import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
+import { degrees, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { askNumber } from "../../../../advice/ask.ts";
+import type { EntryContext, FilledFields, Finding } from "../../entry-form.ts";
+import { checksBefore, errorIn, foundError, slopeOf, verdictOf } from "../../../../advice/meter-facts.ts";
+import { reachOf, type Reach } from "../../../../advice/meter-reach.ts";
+
+const signed = (value: number): string => `${value > 0 ? "+" : value < 0 ? "−" : ""}${phFigure(Math.abs(value))}`;
+
+function errorFinding(filled: FilledFields): readonly Finding[] {
+  const words = ([1, 2] as const).flatMap((buffer) => {
+    const error = errorIn(buffer, "asFound", filled);
+    return error === undefined ? [] : [`${signed(error)} in ${phFigure(filled.number(`buffer${String(buffer)}`) ?? 0)}`];
+  });
+  return words.length === 0 ? [] : [{ tone: "plain", text: `As found: ${words.join(", ")}.` }];
+}
+
+/** A primary standard moves with temperature; the bottle's own table wins. */
+function bufferFindings(filled: FilledFields, { system }: EntryContext): readonly Finding[] {
+  const temperature = filled.number("temperature");
+  if (temperature === undefined) return [];
+  return [1, 2].flatMap((buffer): readonly Finding[] => {
+    const value = filled.number(`buffer${String(buffer)}`);
+    const certified = value === undefined ? undefined : askNumber("BUFFERPH", figure(value, 2), temperature, system);
+    if (value === undefined || certified?.known !== true || phFigure(certified.value) === phFigure(value)) return [];
+    return [{ tone: "watch", text: `The standard ${phFigure(value)} is ${phFigure(certified.value)} at ${degrees(temperature)} ${temperatureUnit[system]}. Take the value from the table on your bottle.` }];
+  });
+}
+
+function verdictFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+  const slope = slopeOf(filled, context);
+  const { meterLimit, slopeLow, slopeHigh } = context.log.fields;
+  const verdict = verdictOf(filled, context);
+  const limits = ` (limits: ${String(meterLimit)} pH, slope ${String(slopeLow)} to ${String(slopeHigh)}%)`;
+  const said = `${verdict.charAt(0).toUpperCase()}${verdict.slice(1)}`;
+  const findings: Finding[] = [];
+  if (slope !== undefined) findings.push(slope.known ? { tone: "plain", text: `Slope ${figure(slope.value, 1, 1)}% of the theoretical.` } : { tone: "act", text: slope.why });
+  if (verdict === meterVerdict.within) findings.push({ tone: "good", text: `${said}${limits}.` });
+  else if (verdict !== meterVerdict.incomplete) findings.push({ tone: "act", text: `${said}${limits}. Clean the electrode and adjust, then write as left.` });
+  return findings;
+}
+
+function readingsFinding({ since, readings }: Reach): Finding {
+  const changes = readings.map(({ was, becomes }) => becomes - was);
+  const largest = changes.reduce((most, change) => (Math.abs(change) > Math.abs(most) ? change : most), 0);
+  const count = `${String(readings.length)} ${readings.length === 1 ? "reading" : "readings"}`;
+  return Math.abs(largest) < 0.005
+    ? { tone: "plain", text: `Reaches back to ${count} since ${shortMoment(since)}: none changes.` }
+    : { tone: "watch", text: `Reaches back to ${count} since ${shortMoment(since)}: up to ${phFigure(Math.abs(largest))} ${largest < 0 ? "lower" : "higher"} once the drift is taken out. What the meter showed stays in the log beside it.` };
+}
+
+/** Which readings, verdicts and baselines change, named one by one. */
+function reachFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+  const [meter, when, found] = [filled.text("meter"), filled.number("when"), foundError(filled)];
+  if (meter === undefined || when === undefined || found === undefined) return [];
+  const before = checksBefore(meter, when, context).filter((check) => check.number("left") !== undefined).at(-1);
+  const reach = before === undefined ? undefined : reachOf({ meter, when, found, before }, context);
+  if (reach === undefined) return [{ tone: "plain", text: "No check of this meter before: earlier readings stay as read." }];
+  const flips = reach.readings.filter(({ verdictWas, verdictBecomes }) => verdictWas !== undefined && verdictWas !== verdictBecomes);
+  return [
+    readingsFinding(reach),
+    ...reach.baselines.map(({ bath, was, becomes }): Finding => ({ tone: "watch", text: `Baseline of ${bath}: ${phFigure(was)} becomes ${phFigure(becomes)}.` })),
+    ...flips.map(({ id, bath, when: at, was, becomes, verdictWas, verdictBecomes }): Finding => ({
+      tone: "act",
+      text: `${id}, ${bath}, ${shortMoment(at)}: ${phFigure(was)} becomes ${phFigure(becomes)}, "${verdictWas ?? ""}" becomes "${verdictBecomes ?? ""}".`,
+    })),
+  ];
+}
+
+/** What the meter check form says while it is filled in. */
+export function meterFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+  const [low, high] = [filled.number("buffer1"), filled.number("buffer2")].sort((a, b) => (a ?? 0) - (b ?? 0));
+  const acid = low !== undefined && high !== undefined && high < 8;
+  return [
+    ...errorFinding(filled),
+    ...bufferFindings(filled, context),
+    ...verdictFindings(filled, context),
+    ...(acid ? [{ tone: "watch" as const, text: "Bracket with 7 and 10: these buffers say little about an alkaline bath." }] : []),
+    ...reachFindings(filled, context),
+  ];
+}

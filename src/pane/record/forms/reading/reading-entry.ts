@@ -1,0 +1,128 @@
+import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../../../advice/bath-facts.ts";
+import type { SnapshotRow, LogSnapshot } from "../../../../joblog/model/log-snapshot.ts";
+import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
+import { readingPurposes } from "../../../../joblog/model/words.ts";
+import { degrees } from "../../../../advice/wording/figures.ts";
+import { phForRecovery } from "../../../../advice/at-baseline.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
+import { hotSampleCaution } from "../../cautions.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { Draft, EntryContext, EntryForm, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, initialsField, meterField } from "../../fields-of.ts";
+import { judgeReading } from "../../../../advice/judge-reading.ts";
+import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
+import { meterDoubts } from "../meter-check/meter-doubts.ts";
+import { nextIds } from "../../next-id.ts";
+import { sampleDoubts } from "./reading-doubts.ts";
+import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
+
+/** Baselines have a form of their own that takes three at once. */
+const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
+
+/** The columns in the order of the form: what every reading has, and what is folded away. */
+const asRead = ["ph", "temperature", "purpose", "when", "bath"];
+const more = ["meter", "level", "conductivity", "pTitre", "tTitre", "initials", "note"];
+
+/** What the form asks for otherwise than the log does. */
+function changeOf(id: string, values: Draft): Parameters<typeof field>[3] {
+  if (id === "ph") return { required: true };
+  if (id === "temperature") return { required: values["purpose"] !== "rinse" };
+  return id === "purpose" ? { choices: purposes } : {};
+}
+
+/** The last concentrate that went in after the opening and since the last reading. */
+export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undefined {
+  const top = rowsOfBath(log, "additions", bath)
+    .filter((row) => row.cells["kind"] === "concentrate" && row.cells["purpose"] !== "opening")
+    .at(-1);
+  const readAt = lastReadingOf(log, bath)?.cells["when"];
+  const addedAt = top?.cells["when"];
+  return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
+}
+
+function recoveryFindings(facts: RowFacts, bath: string | undefined, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
+  const after = phForRecovery(facts, ph, temperature, context);
+  const to = facts.number("baselineTemperature");
+  if (after === undefined) {
+    if (to === undefined) return [];
+    return [{ tone: "watch", text: `Whether the top-up sufficed shows only in a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]}.` }];
+  }
+  const topUp = bath === undefined ? undefined : unreadTopUp(context.log, bath);
+  const added = topUp === undefined ? undefined : rowFacts(topUp);
+  return judgeRecovery(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);
+}
+
+function findingsOf(filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
+  const purpose = filled.text("purpose");
+  const ph = filled.number("ph");
+  const temperature = filled.number("temperature");
+  if (purpose === "rinse") return [{ tone: "plain", text: "A rinse is not judged against the baseline." }];
+  if (ph === undefined) return [];
+  if (temperature === undefined) return [{ tone: "watch", text: "Without the sample's temperature the reading cannot be judged: the same bath reads lower when hot." }];
+  const afterTopUp = purpose === "after top-up";
+  const recovery = afterTopUp ? recoveryFindings(facts, filled.text("bath"), ph, temperature, context) : [];
+  return [...recovery, ...judgeReading(facts, ph, temperature, afterTopUp, context)];
+}
+
+function meaning(filled: FilledFields, context: EntryContext): Meaning {
+  const bath = filled.text("bath");
+  const facts = bathFacts(context.log, bath);
+  const purpose = filled.text("purpose");
+  const ph = filled.number("ph");
+  const topUp = bath === undefined || purpose !== "after top-up" ? undefined : unreadTopUp(context.log, bath);
+  const phAfter = facts === undefined || ph === undefined ? undefined : phForRecovery(facts, ph, filled.number("temperature"), context);
+  const completes = topUp !== undefined && topUp.cells["phAfter"] === undefined && phAfter !== undefined;
+  const key = topUp?.cells["id"];
+  return {
+    findings: facts === undefined ? [] : findingsOf(filled, facts, context),
+    problems: levelProblems("level", "Level", filled.number("level"), bath, context),
+    doubts: [
+      ...(purpose === "rinse" ? [] : [...sampleDoubts(facts, filled, context), ...meterDoubts(filled, false, context)]),
+      ...levelDoubts(filled.number("level"), bath, context),
+    ],
+    rows: [
+      {
+        table: "readings",
+        row: { id: nextIds(context.log, "readings", 1)[0], ...cellsOf(filled, [...asRead, ...more]) },
+      },
+    ],
+    ...(completes && key !== undefined ? { fills: [{ table: "additions", key: String(key), cells: { phAfter } }] } : {}),
+    recorded: `reading of bath ${bath ?? ""}`,
+  };
+}
+
+/** One reading, judged while it is typed. */
+export const readingEntry: EntryForm = {
+  id: "reading",
+  title: entryNames.reading,
+  purpose: "pH as the meter shows it, with the temperature of the sample.",
+  submit: "Record reading",
+  caution: hotSampleCaution,
+  groups: (values, { log }) => [
+    {
+      fields: [
+        ...asRead.map((id) => field(log, "readings", id, changeOf(id, values))),
+      ],
+    },
+    {
+      legend: "More",
+      folded: true,
+      fields: [
+        ...more.map((id) => (id === "meter" ? meterField(log, "readings") : id === "initials" ? initialsField(log, "readings") : field(log, "readings", id))),
+      ],
+    },
+  ],
+  proposals: (typed, context) => {
+    const bath = typed["bath"] ?? context.bath ?? "";
+    const last = bath === "" ? undefined : lastReadingOf(context.log, bath);
+    const afterTopUp = bath !== "" && unreadTopUp(context.log, bath) !== undefined;
+    return {
+      bath,
+      when: context.now,
+      purpose: afterTopUp ? "after top-up" : "check",
+      meter: String(last?.cells["meter"] ?? ""),
+    };
+  },
+  meaning,
+};

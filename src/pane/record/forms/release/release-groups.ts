@@ -1,0 +1,61 @@
+import { analysesResults, releaseState } from "../../../../joblog/model/words.ts";
+import type { Draft, EntryContext, EntryField, FieldGroup } from "../../entry-form.ts";
+import { field, initialsField, textsOf } from "../../fields-of.ts";
+import { filledFields, readFields } from "../../fill-form.ts";
+import { limitsOf, openRelease, releaseFacts, releaseStateOf, type ReleaseFacts } from "../../../../advice/release-facts.ts";
+import { acidUnitOf } from "./release-findings.ts";
+
+const plan = ["when", "volume", "ph", "temperature", "alkalinity", "acid", "target"] as const;
+const stages = ["stage1", "phAfter1", "stage2", "phAfter2", "stage3", "phAfter3"] as const;
+const limits = ["limitLow", "limitHigh", "permit"] as const;
+const results = ["analysesResult", "analyses"] as const;
+const release = ["releasedAt", "releasedVolume", "point", "retainedUntil"] as const;
+const more = ["purity", "initials", "note"] as const;
+
+export const allColumns: readonly string[] = [...plan, ...stages, ...limits, ...results, ...release, ...more];
+
+/** An amount of acid in the unit that its kind is counted in. */
+function acidField(id: string, acid: string | undefined, { log }: EntryContext): EntryField {
+  const plain = field(log, "releases", id);
+  const unit = acidUnitOf(acid);
+  return unit === undefined ? plain : { ...plain, column: { ...plain.column, unit } };
+}
+
+function releaseField(id: string, acid: string | undefined, context: EntryContext): EntryField {
+  const { log } = context;
+  if (id.startsWith("stage")) return acidField(id, acid, context);
+  if (id === "initials") return initialsField(log, "releases");
+  if (id === "when" || id === "releasedAt") return field(log, "releases", id, { afterClose: true });
+  // Blank means awaited; the word in the cell would stand in the way of the result.
+  if (id === "analysesResult") return field(log, "releases", id, { choices: analysesResults.filter((word) => word !== "awaited") });
+  if (id === "retainedUntil") return field(log, "releases", id, { anyTime: true });
+  if (id === "point") return field(log, "releases", id, { suggestions: textsOf(log, "releases", id) });
+  return field(log, "releases", id);
+}
+
+/** A stage is asked for once the pH after the one before is known. */
+function stagesToShow(facts: ReleaseFacts): readonly string[] {
+  const after = [1, 2].map((stage) => facts.number(`phAfter${String(stage)}`) !== undefined);
+  const known = after.indexOf(false);
+  return stages.slice(0, 2 * (known < 0 ? 3 : known + 1));
+}
+
+/** The fields of a release that its row does not hold yet; those of the release itself only once limits and results are in. */
+export function releaseGroups(values: Draft, context: EntryContext): readonly FieldGroup[] {
+  const row = openRelease(context, values["bath"]);
+  const acid = row?.cells["acid"] === undefined ? values["acid"] : String(row.cells["acid"]);
+  const left = (ids: readonly string[]): readonly EntryField[] => ids.filter((id) => row?.cells[id] === undefined).map((id) => releaseField(id, acid, context));
+  const all = left(allColumns);
+  const facts = releaseFacts(row, filledFields(readFields(all, values, context.system).values));
+  const shopLimits = limitsOf({ text: () => undefined, number: () => undefined }, context);
+  const hasShopLimits = shopLimits.low !== undefined && shopLimits.high !== undefined;
+  const entered = releaseStateOf(facts, context) === releaseState.entered;
+  const groups: readonly FieldGroup[] = [
+    { legend: "Acid, in stages", fields: left(stagesToShow(facts)) },
+    { legend: hasShopLimits ? "Limits, if not the shop's own" : "Limits of your permit", folded: hasShopLimits, fields: left(limits) },
+    { legend: "Result of the analyses", fields: left(results) },
+    { legend: "Release", fields: entered ? left(release) : [] },
+    { legend: "More", folded: true, fields: left(more) },
+  ];
+  return [{ fields: [field(context.log, "releases", "bath"), ...left(row === undefined ? plan : plan.slice(1))] }, ...groups.filter(({ fields }) => fields.length > 0)];
+}

@@ -1,0 +1,177 @@
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
+import { CheckmarkCircleRegular } from "@fluentui/react-icons/svg/checkmark-circle";
+import { useState } from "react";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { nextStep } from "../../advice/next-step/next-step.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { adoptSheet } from "../adopt/adopt-sheet.ts";
+import { recordActionOf, recordActions } from "./record-actions.ts";
+import type { RecordAction } from "./record-entry.ts";
+import type { LastEntry } from "./take-back.ts";
+import { bathIds } from "../../advice/bath-values.ts";
+import type { Draft, EntryId } from "./entry-form.ts";
+import { entryNames } from "./entry-names.ts";
+import { entryOfStep } from "./entry-of-step.ts";
+import { fieldTextNow, serialOf } from "../../advice/wording/moments.ts";
+import { presentOf } from "../../advice/log-clock.ts";
+import { EntryFormView } from "./entry-form-view.tsx";
+import { TakeBackButton } from "./take-back-button.tsx";
+import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+
+const useStyles = makeStyles({
+  list: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalS },
+  entry: { width: "100%", maxWidth: "none", minHeight: "64px", justifyContent: "flex-start", textAlign: "left", columnGap: tokens.spacingHorizontalS, fontWeight: tokens.fontWeightRegular },
+  name: { display: "block", fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+  purpose: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  done: { display: "grid", rowGap: tokens.spacingVerticalM, padding: tokens.spacingHorizontalL, border: "1px solid transparent", borderRadius: tokens.borderRadiusXLarge, backgroundColor: tokens.colorNeutralBackground3 },
+  doneTitle: { display: "flex", columnGap: tokens.spacingHorizontalS, alignItems: "start", margin: 0, outlineStyle: "none", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
+  last: { margin: 0 },
+  next: { margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+  tick: { fontSize: "24px", color: tokens.colorPaletteGreenForeground1, flexShrink: 0 },
+});
+
+interface Props {
+  readonly log: LogSnapshot;
+  readonly system: UnitSystem;
+  readonly bath: string | undefined;
+  readonly open: EntryId | undefined;
+  readonly onOpen: (entry: EntryId | undefined) => void;
+  /** The entry recorded last, as long as the pane is open. */
+  readonly lastEntry: LastEntry | undefined;
+  /** The log holds another entry, or one less; resolves once it has been read again. */
+  readonly onLastEntry: (entry: LastEntry | undefined) => Promise<void>;
+  readonly onAdopt: () => void;
+}
+
+type TakeBack = (entry: LastEntry) => Promise<void>;
+
+function EntryList({ log, onOpen, returned, lastEntry, onTakenBack, onAdopt }: Pick<Props, "log" | "onOpen" | "lastEntry" | "onAdopt"> & { readonly returned: boolean; readonly onTakenBack: TakeBack }): React.JSX.Element {
+  const styles = useStyles();
+  const page = usePageStyles();
+  const heading = useFocusOnShow<HTMLHeadingElement>(returned);
+  const hasBath = bathIds(log).length > 0;
+  const AdoptIcon = adoptSheet.icon;
+  const missing = (action: RecordAction): boolean => action.needs === "bath" && !hasBath;
+  return (
+    <section className={page.page} aria-label="Record">
+      <h2 ref={heading} tabIndex={-1} className={page.title}>
+        What happened?
+      </h2>
+      {lastEntry === undefined ? null : (
+        <section className={styles.done} aria-label="Last entry">
+          <p className={styles.last}>{`Last entry: ${lastEntry.what}.`}</p>
+          <TakeBackButton entry={lastEntry} onTakenBack={onTakenBack} />
+        </section>
+      )}
+      <ul className={styles.list}>
+        {recordActions.map((action) => {
+          const Icon = action.icon;
+          return (
+            <li key={action.name}>
+              <Button
+                size="large"
+                icon={<Icon />}
+                className={styles.entry}
+                disabled={missing(action)}
+                aria-label={action.name}
+                aria-describedby={`about-${action.form.id.replace(" ", "-")}`}
+                onClick={() => { onOpen(action.form.id); }}
+              >
+                <span>
+                  <span className={styles.name}>{action.name}</span>
+                  <span id={`about-${action.form.id.replace(" ", "-")}`} className={styles.purpose}>
+                    {missing(action) ? "Record a charge first." : action.form.purpose}
+                  </span>
+                </span>
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+      <Button size="large" appearance="subtle" icon={<AdoptIcon />} className={page.big} onClick={onAdopt}>
+        {adoptSheet.name}
+      </Button>
+    </section>
+  );
+}
+
+/** Events that come one after another. */
+const inSeries: ReadonlySet<EntryId> = new Set(["item", "load"]);
+
+/** `chosen`: the bath in hand, whose next step follows an entry that belongs to no bath. */
+function RecordedCard({ recorded, log, system, chosen, onOpen, onClose, onTakenBack }: { readonly recorded: LastEntry; readonly chosen: string | undefined; readonly onClose: () => void; readonly onTakenBack: TakeBack } & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
+  const styles = useStyles();
+  const page = usePageStyles();
+  const heading = useFocusOnShow<HTMLHeadingElement>(true);
+  const { bath = chosen, form } = recorded;
+  const known = bath !== undefined && bathIds(log).includes(bath);
+  const step = known ? nextStep(log, bath, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0) : undefined;
+  const entry = step === undefined ? undefined : entryOfStep[step.kind];
+  return (
+    <section className={styles.done} aria-label="Recorded">
+      <h2 ref={heading} tabIndex={-1} className={styles.doneTitle}>
+        <CheckmarkCircleRegular aria-hidden className={styles.tick} />
+        <span>{`Recorded: ${recorded.what}.`}</span>
+      </h2>
+      {step === undefined ? null : <p className={styles.next} role="status">{recorded.bath === undefined ? `Next for ${bath ?? ""}: ${step.sentence}` : `Next: ${step.sentence}`}</p>}
+      {entry === undefined ? null : (
+        <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onOpen(entry); }}>
+          {entryNames[entry]}
+        </Button>
+      )}
+      {inSeries.has(form) ? (
+        <Button size="large" className={page.big} onClick={() => { onOpen(form); }}>
+          {`Another ${entryNames[form].toLowerCase()}`}
+        </Button>
+      ) : null}
+      <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
+      <Button size="large" className={page.big} onClick={onClose}>
+        All entries
+      </Button>
+    </section>
+  );
+}
+
+/** The forms, one for each kind of event; after writing, the next step and the way back. */
+export function RecordView(props: Props): React.JSX.Element {
+  const { log, system, bath, open, onOpen, lastEntry, onLastEntry, onAdopt } = props;
+  const [recorded, setRecorded] = useState<LastEntry>();
+  const [reopened, setReopened] = useState<Draft>();
+  const [now, setNow] = useState(() => presentOf(log, fieldTextNow(new Date())));
+  const [returned, setReturned] = useState(false);
+  const openForm = (entry: EntryId | undefined, values?: Draft): void => {
+    setRecorded(undefined);
+    setReopened(values);
+    setReturned(true);
+    setNow(presentOf(log, fieldTextNow(new Date())));
+    onOpen(entry);
+  };
+  const showTakenBack = async (entry: LastEntry): Promise<void> => {
+    await onLastEntry(undefined);
+    openForm(entry.form, entry.values);
+  };
+  if (open !== undefined) {
+    return (
+      <EntryFormView
+        key={`${open} ${now}`}
+        action={recordActionOf(open)}
+        context={{ log, system, bath, now }}
+        reopened={reopened}
+        onBack={() => { openForm(undefined); }}
+        onOpen={openForm}
+        onRecorded={(entry) => {
+          void onLastEntry(entry).then(() => {
+            setRecorded(entry);
+            onOpen(undefined);
+          });
+        }}
+      />
+    );
+  }
+  if (recorded !== undefined) {
+    return <RecordedCard recorded={recorded} log={log} system={system} chosen={bath} onOpen={openForm} onClose={() => { openForm(undefined); }} onTakenBack={showTakenBack} />;
+  }
+  return <EntryList log={log} onOpen={openForm} returned={returned} lastEntry={lastEntry} onTakenBack={showTakenBack} onAdopt={onAdopt} />;
+}

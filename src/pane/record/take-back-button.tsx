@@ -1,0 +1,47 @@
+import { Button, Spinner } from "@fluentui/react-components";
+import { useState } from "react";
+import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
+import { takeLastEntryBack, type LastEntry } from "./take-back.ts";
+import { ProblemBar } from "../controls/problem-bar.tsx";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+
+/** What is named on the button, and what was written for it. */
+type Written = Pick<LastEntry, "what" | "receipt">;
+
+interface Props<Entry extends Written> {
+  readonly entry: Entry;
+  readonly onTakenBack: (entry: Entry) => Promise<void>;
+}
+
+/** Takes the last entry back, or says why it stays. */
+export function TakeBackButton<Entry extends Written>({ entry, onTakenBack }: Props<Entry>): React.JSX.Element {
+  const page = usePageStyles();
+  const [busy, setBusy] = useState(false);
+  const [failure, setFailure] = useState<LogProblem>();
+  const Icon = takeLastEntryBack.icon;
+  const run = async (): Promise<void> => {
+    setBusy(true);
+    setFailure(undefined);
+    try {
+      await takeLastEntryBack.run(entry.receipt);
+      await onTakenBack(entry);
+    } catch (error) {
+      setFailure(problemFrom(error));
+      setBusy(false);
+    }
+  };
+  return (
+    <>
+      {failure === undefined ? null : <ProblemBar problem={failure} />}
+      <Button
+        size="large"
+        icon={busy ? <Spinner size="tiny" /> : <Icon />}
+        className={page.big}
+        aria-label={`${takeLastEntryBack.name}: ${entry.what}`}
+        onClick={() => { if (!busy) void run(); }}
+      >
+        {takeLastEntryBack.name}
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,60 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import type { BuildReport } from "../../excel/build/write-plan.ts";
+import { repairLog } from "./mend-log.ts";
+import { LongWorkView } from "../controls/long-work-view.tsx";
+import { MendReport } from "./mend-report.tsx";
+import { ProblemBar } from "../controls/problem-bar.tsx";
+import { useLongWork } from "../controls/use-long-work.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+
+interface Props {
+  /** Why one would repair, said above the button. */
+  readonly children: React.ReactNode;
+  readonly onRepaired: () => Promise<void>;
+}
+
+/** Writes the log's formulas anew and tells what that replaced. */
+function RepairView({ children, onRepaired }: Props): React.JSX.Element {
+  const page = usePageStyles();
+  const work = useLongWork();
+  const [report, setReport] = useState<BuildReport>();
+  const Icon = repairLog.icon;
+  const close = async (): Promise<void> => {
+    await onRepaired();
+    setReport(undefined);
+  };
+  if (report !== undefined) return <MendReport report={report} onClose={close} />;
+  if (work.doing !== undefined) return <LongWorkView {...work} doing={work.doing} />;
+  return (
+    <section className={page.page} aria-label="Repair formulas">
+      {children}
+      {work.problem === undefined ? null : <ProblemBar problem={work.problem} />}
+      <Button size="large" icon={<Icon />} className={page.big} onClick={() => void work.start("Repairing formulas", async (long) => { setReport(await repairLog.run(undefined, long)); })}>
+        {repairLog.name}
+      </Button>
+    </section>
+  );
+}
+
+/** Formulas that show #NAME? though the functions are there: what Excel stored while it did not know them. */
+export function UnknownFunctions({ onRepaired }: Pick<Props, "onRepaired">): React.JSX.Element {
+  const page = usePageStyles();
+  return (
+    <RepairView onRepaired={onRepaired}>
+      <div role="status" className={page.caution}>
+        Some cells of the log show #NAME?: Excel did not know the BATH functions when it stored them. Repairing writes the formulas anew and leaves your entries alone.
+      </div>
+    </RepairView>
+  );
+}
+
+/** For a log whose formulas were typed over: nothing in the cells' figures shows that. */
+export function TypedOverFormulas({ onRepaired }: Pick<Props, "onRepaired">): React.JSX.Element {
+  const page = usePageStyles();
+  return (
+    <RepairView onRepaired={onRepaired}>
+      <p className={page.quiet}>Was something typed over a formula? Repairing writes every formula of the log anew and lists what it replaced. Your entries stay.</p>
+    </RepairView>
+  );
+}

@@ -1,0 +1,26 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { SketchContext } from "./sketch.ts";
+import { sketches } from "./sketches.ts";
+import { SketchCard } from "./sketch-card.tsx";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+
+const useStyles = makeStyles({ list: { display: "grid", rowGap: tokens.spacingVerticalS } });
+
+/** What-if: figures for a bath that need no entry in the log. */
+export function TryView({ context }: { readonly context: SketchContext }): React.JSX.Element {
+  const page = usePageStyles();
+  const styles = useStyles();
+  return (
+    <section className={page.page} aria-label="Try">
+      <div>
+        <h2 className={page.title}>Try it out</h2>
+        <p className={page.quiet}>Nothing here is written to the log.</p>
+      </div>
+      <div className={styles.list}>
+        {sketches.map((sketch) => (
+          <SketchCard key={`${sketch.id} ${context.bath ?? ""}`} sketch={sketch} context={context} />
+        ))}
+      </div>
+    </section>
+  );
+}
