@@ -3,8 +3,8 @@
  * It needs no page, so tests and builders run the add-in's own code against it in Node.
  */
 import type { Area } from "./address.ts";
-import { runner } from "./excel/run.ts";
-import { Session } from "./excel/session.ts";
+import { runner } from "./excel/requests/run.ts";
+import { Session } from "./excel/requests/session.ts";
 import { ExcelError } from "./excel-error.ts";
 import { CustomFunctionError, errorCodes, FunctionBook, type CustomFunction } from "./functions/custom-functions.ts";
 import { registerJoining } from "./functions/excel-joining.ts";

@@ -1,4 +1,4 @@
-import { guard } from "./excel/guard.ts";
+import { guard } from "./excel/requests/guard.ts";
 
 /** Requirement sets that the stand-in claims: the floor that the manifest asks for. */
 const sets: Readonly<Record<string, number>> = { ExcelApi: 1.14, CustomFunctionsRuntime: 1.3, SharedRuntime: 1.1 };

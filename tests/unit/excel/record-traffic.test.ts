@@ -6,7 +6,7 @@ import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
-import type { Traffic } from "../../../src/workbench/host/excel/session.ts";
+import type { Traffic } from "../../../src/workbench/host/excel/requests/session.ts";
 import { openWorkbook } from "./open-workbook.ts";
 
 const bath = "B-T1-0301";

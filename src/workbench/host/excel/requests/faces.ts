@@ -1,0 +1,10 @@
+import { RangeObject } from "../ranges/range-object.ts";
+import type { Faces } from "./requests.ts";
+import { TableObject } from "../tables/table-object.ts";
+import { WorksheetObject } from "../sheets/worksheet-object.ts";
+
+export const faces: Faces = {
+  range: (requests, finding) => new RangeObject(requests, finding).face,
+  worksheet: (requests, finding) => new WorksheetObject(requests, finding).face,
+  table: (requests, finding) => new TableObject(requests, finding).face,
+};

@@ -1,0 +1,79 @@
+import type { Workbook } from "../../workbook/workbook.ts";
+import { ApplicationObject } from "../sheets/application.ts";
+import { faces } from "./faces.ts";
+import { guard } from "./guard.ts";
+import type { Faces, Requests } from "./requests.ts";
+import type { Session, Step, Traffic } from "./session.ts";
+import { WorkbookObject } from "../sheets/workbook-object.ts";
+
+/** Objects need no tracking here: they hold their cells until the host is gone. */
+const trackedObjects = { add: (): void => undefined, remove: (): void => undefined };
+
+/** One batch after another against the workbook; stands for Excel.RequestContext. */
+export class RequestContextObject implements Requests, Pick<Excel.RequestContext, "sync" | "workbook" | "application" | "runtime"> {
+  readonly face: Excel.RequestContext;
+  readonly session: Session;
+  readonly trackedObjects = trackedObjects;
+  readonly workbook: Excel.Workbook;
+  readonly application: Excel.Application;
+  readonly runtime: Excel.Runtime;
+  readonly make: Faces = faces;
+  private queue: Step[] = [];
+
+  constructor(session: Session) {
+    this.session = session;
+    this.face = guard("RequestContext", this) as Excel.RequestContext;
+    this.workbook = new WorkbookObject(this).face;
+    this.application = new ApplicationObject(this).face;
+    this.runtime = guard("Runtime", this.runtimeMembers()) as Excel.Runtime;
+  }
+
+  get workbookNow(): Workbook {
+    return this.session.workbook;
+  }
+
+  get traffic(): Traffic {
+    return this.session.traffic;
+  }
+
+  enqueue(kind: Step["kind"], location: string, run: () => void): void {
+    this.queue.push({ kind, location, run });
+  }
+
+  performNow(work: () => void): void {
+    const waiting = this.queue;
+    this.queue = [];
+    try {
+      work();
+      for (const { run } of this.queue) run();
+    } finally {
+      this.queue = waiting;
+    }
+  }
+
+  async sync<Value>(passThrough?: Value): Promise<Value> {
+    const steps = this.queue;
+    this.queue = [];
+    await Promise.resolve();
+    if (steps.length > 0) this.session.traffic.trips += 1;
+    this.session.requireNoCellEdit();
+    this.session.execute(steps);
+    return passThrough as Value;
+  }
+
+  private runtimeMembers(): object {
+    const { session } = this;
+    const enqueue = this.enqueue.bind(this);
+    let wanted = true;
+    return {
+      get enableEvents(): boolean {
+        return wanted;
+      },
+      set enableEvents(on: boolean) {
+        wanted = on;
+        enqueue("switch", "Runtime.enableEvents", () => { session.eventsEnabled = on; });
+      },
+      load: (): void => undefined,
+    };
+  }
+}
