@@ -4,7 +4,7 @@ import type { KnownValue, ValueOf } from "../src/files/cell-value.ts";
 import { writeWorkbook } from "../src/files/xlsx-writer.ts";
 import type { LogContent } from "../src/joblog/model/definition.ts";
 import { readWeek } from "../src/pane/demo/read-week.ts";
-import { buildHeadlessLog } from "./headless-log.ts";
+import { buildHeadlessLog } from "./build/headless-log.ts";
 import { distFolder, projectFolder } from "./project.ts";
 import { tourFile, tourWorkbook } from "./tour/tour-workbook.ts";
 

@@ -1,4 +1,4 @@
-import { inputsNow, isBuiltFrom, removeStamp, writeStamp } from "./build-stamp.ts";
+import { inputsNow, isBuiltFrom, removeStamp, writeStamp } from "./build/build-stamp.ts";
 import { sayFailure } from "./say-failure.ts";
 
 /** Builds dist/, unless it is already what would be built; what builds is loaded only then. */
@@ -9,7 +9,7 @@ export async function build(): Promise<void> {
     return;
   }
   await removeStamp();
-  const { fillDist } = await import("./fill-dist.ts");
+  const { fillDist } = await import("./build/fill-dist.ts");
   await fillDist();
   await writeStamp(inputs);
 }

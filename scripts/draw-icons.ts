@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { chromium } from "playwright-core";
-import { ensureBrowser, headlessFlags } from "./find-browser.ts";
+import { ensureBrowser, headlessFlags } from "./tests/find-browser.ts";
 import { projectFolder } from "./project.ts";
 
 /** Draws assets/icon.svg at the sizes that the manifest names. */

@@ -1,10 +1,10 @@
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import path from "node:path";
-import { ensureBrowser } from "./find-browser.ts";
+import { ensureBrowser } from "./tests/find-browser.ts";
 import { projectFolder } from "./project.ts";
-import { minutesSince, runSideBySide, type Program } from "./side-by-side.ts";
-import { countTests, sayLeftOut, type Counts, type TestReport } from "./test-counts.ts";
+import { minutesSince, runSideBySide, type Program } from "./tests/side-by-side.ts";
+import { countTests, sayLeftOut, type Counts, type TestReport } from "./tests/test-counts.ts";
 
 /**
  * Everything that must hold before a change lands: the checks beside the build, the build's size, then the

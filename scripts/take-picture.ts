@@ -2,7 +2,7 @@ import path from "node:path";
 import { mkdir } from "node:fs/promises";
 import { chromium } from "playwright-core";
 import { build } from "./build.ts";
-import { ensureBrowser, headlessFlags } from "./find-browser.ts";
+import { ensureBrowser, headlessFlags } from "./tests/find-browser.ts";
 import { projectFolder } from "./project.ts";
 import { serve } from "./serve.ts";
 

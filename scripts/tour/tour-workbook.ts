@@ -1,5 +1,5 @@
 import { writeWorkbook } from "../../src/files/xlsx-writer.ts";
-import { openHeadlessGrid } from "../headless-log.ts";
+import { openHeadlessGrid } from "../build/headless-log.ts";
 import { layOutTour } from "./lay-out-tour.ts";
 import { workOutPlan } from "./work-out-plan.ts";
 

@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
-import { buildHeadlessLog } from "../../scripts/headless-log.ts";
+import { buildHeadlessLog } from "../../scripts/build/headless-log.ts";
 import { distFolder } from "../../scripts/project.ts";
 import { editLog } from "../../src/excel/log-workbook.ts";
 import type { Host } from "../../src/workbench/host/create-host.ts";

@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { chromium, type Browser } from "playwright-core";
-import { ensureBrowser, headlessFlags } from "../../scripts/find-browser.ts";
-import { buildHeadlessLog } from "../../scripts/headless-log.ts";
+import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
+import { buildHeadlessLog } from "../../scripts/build/headless-log.ts";
 import { distFolder } from "../../scripts/project.ts";
 import { serve } from "../../scripts/serve.ts";
 import { largeLog } from "./large-log.ts";

@@ -1,10 +1,10 @@
 import { afterAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../functions/catalogue.ts";
-import { functionsMetadata, offeredWords } from "../../scripts/functions-metadata.ts";
+import { functionsMetadata, offeredWords } from "../../scripts/build/functions-metadata.ts";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { join } from "node:path";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { referencePage } from "../../scripts/reference-page.ts";
+import { referencePage } from "../../scripts/reference-page/reference-page.ts";
 import { tmpdir } from "node:os";
 import type { Argument, WorksheetFunction } from "../../functions/define-function.ts";
 

@@ -4,7 +4,7 @@ import { catalogue } from "../../functions/catalogue.ts";
 import { cautionsOf } from "../../functions/reference/cautions.ts";
 import { formulaNodes } from "../../functions/reference/formula-markup.ts";
 import { formulas } from "../../functions/reference/formulas.ts";
-import { referencePage } from "../../scripts/reference-page.ts";
+import { referencePage } from "../../scripts/reference-page/reference-page.ts";
 import type { WorksheetFunction } from "../../functions/define-function.ts";
 
 const page = referencePage();

@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import { functionsMetadata } from "../../scripts/functions-metadata.ts";
+import { functionsMetadata } from "../../scripts/build/functions-metadata.ts";
 import { functionsJsonSchema } from "./functions-json-schema.ts";
 
 const file = JSON.stringify(functionsMetadata("https://example.com/bathsheet"));

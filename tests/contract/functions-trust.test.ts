@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { achievedAccuracy } from "../reference/chemistry/achieved-accuracy.ts";
-import { referencePage } from "../../scripts/reference-page.ts";
-import { trustSection } from "../../scripts/trust-section.ts";
+import { referencePage } from "../../scripts/reference-page/reference-page.ts";
+import { trustSection } from "../../scripts/reference-page/trust-section.ts";
 
 describe("the reference page's section on trust", () => {
   const achieved = achievedAccuracy();

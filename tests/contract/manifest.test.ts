@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import packageFile from "../../package.json" with { type: "json" };
-import { identityFaults, manifestFaults, manifestFor, manifestImages } from "../../scripts/manifest.ts";
+import { identityFaults, manifestFaults, manifestFor, manifestImages } from "../../scripts/build/manifest.ts";
 import { projectFolder } from "../../scripts/project.ts";
 
 const development = "https://localhost:3000";

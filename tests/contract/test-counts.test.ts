@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { countTests, sayLeftOut, type TestReport } from "../../scripts/test-counts.ts";
+import { countTests, sayLeftOut, type TestReport } from "../../scripts/tests/test-counts.ts";
 
 function report(...tests: readonly (readonly [status: string, title: string, within?: string])[]): TestReport {
   const count = (wanted: string): number => tests.filter(([status]) => status === wanted).length;

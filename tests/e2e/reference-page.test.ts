@@ -2,7 +2,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
 import { catalogue } from "../../functions/catalogue.ts";
-import { ensureBrowser, headlessFlags } from "../../scripts/find-browser.ts";
+import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
 import { serve } from "../../scripts/serve.ts";
 
 let browser: Browser;

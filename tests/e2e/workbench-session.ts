@@ -1,5 +1,5 @@
 import { chromium, type Browser, type FrameLocator, type Page } from "playwright-core";
-import { ensureBrowser, headlessFlags } from "../../scripts/find-browser.ts";
+import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
 import { serve } from "../../scripts/serve.ts";
 import type { Host } from "../../src/workbench/host/create-host.ts";
 import type { SavedWorkbook } from "../../src/workbench/host/save.ts";

@@ -1,5 +1,5 @@
 /** A made-up log of a version 0: today's without some of its sheets, tables, columns, named cells and charts. */
-import { releasedShapeOf, shapeOf } from "../../../scripts/log-shape.ts";
+import { releasedShapeOf, shapeOf } from "../../../scripts/log/log-shape.ts";
 import type { ColumnDefinition, FieldDefinition, LogContent, LogDefinition, ReleasedShape, TableDefinition } from "../../../src/joblog/model/definition.ts";
 import type { Value } from "../../../src/joblog/formula/expression.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";

@@ -1,6 +1,6 @@
 import * as library from "@odoo/o-spreadsheet";
 import { catalogue } from "../../../functions/catalogue.ts";
-import { functionsMetadata } from "../../../scripts/functions-metadata.ts";
+import { functionsMetadata } from "../../../scripts/build/functions-metadata.ts";
 import { answerCell } from "../../../src/excel/functions/cell-boundary.ts";
 import { createHost, type Host } from "../../../src/workbench/host/create-host.ts";
 

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { added, lost, releasedShapeOf, shapeFile, shapeOf, type LogShape } from "../../../scripts/log-shape.ts";
+import { added, lost, releasedShapeOf, shapeFile, shapeOf, type LogShape } from "../../../scripts/log/log-shape.ts";
 import type { ColumnDefinition, FieldDefinition, LogDefinition, SheetDefinition, TableDefinition } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 

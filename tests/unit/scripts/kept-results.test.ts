@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { gunzipSync } from "node:zlib";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { compressFiles } from "../../../scripts/compress-files.ts";
-import { fingerprintOfFiles, fingerprintOfTexts } from "../../../scripts/fingerprint.ts";
+import { compressFiles } from "../../../scripts/build/compress-files.ts";
+import { fingerprintOfFiles, fingerprintOfTexts } from "../../../scripts/build/fingerprint.ts";
 
 let folder: string;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { functionsMetadata } from "../../../scripts/functions-metadata.ts";
+import { functionsMetadata } from "../../../scripts/build/functions-metadata.ts";
 import { readFunctions, startOf } from "../../../src/workbench/page/read-outside.ts";
 
 describe("what reaches the workbench's page from outside", () => {

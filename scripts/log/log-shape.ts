@@ -1,9 +1,9 @@
 /** The shape of a job log: what a shop's workbook holds of it whatever rows it has, and what therefore stays for ever once released. */
 import path from "node:path";
-import { unitSystems } from "../src/core/units/unit-system.ts";
-import type { ColumnDefinition, LogDefinition, ReleasedShape } from "../src/joblog/model/definition.ts";
-import { headerOf } from "../src/joblog/model/headers.ts";
-import { projectFolder } from "./project.ts";
+import { unitSystems } from "../../src/core/units/unit-system.ts";
+import type { ColumnDefinition, LogDefinition, ReleasedShape } from "../../src/joblog/model/definition.ts";
+import { headerOf } from "../../src/joblog/model/headers.ts";
+import { projectFolder } from "../project.ts";
 
 interface ShapeOfTable {
   readonly name: string;

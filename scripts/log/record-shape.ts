@@ -1,9 +1,9 @@
 /** Records the shape of the job log's version, as long as that version is not released. */
 import { existsSync } from "node:fs";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
-import { jobLog } from "../src/joblog/job-log.ts";
+import { jobLog } from "../../src/joblog/job-log.ts";
 import { added, lost, shapeFile, shapeOf, shapesFolder, type LogShape } from "./log-shape.ts";
-import { sayFailure } from "./say-failure.ts";
+import { sayFailure } from "../say-failure.ts";
 
 async function recordShape(): Promise<void> {
   const version = String(jobLog.version);

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { XMLParser } from "fast-xml-parser";
 import { OfficeAddinManifest } from "office-addin-manifest";
-import { projectFolder } from "./project.ts";
+import { projectFolder } from "../project.ts";
 
 const developmentAddress = "https://localhost:3000";
 

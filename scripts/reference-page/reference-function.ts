@@ -1,10 +1,10 @@
-import { cautionsOf } from "../functions/reference/cautions.ts";
-import { formulas } from "../functions/reference/formulas.ts";
+import { cautionsOf } from "../../functions/reference/cautions.ts";
+import { formulas } from "../../functions/reference/formulas.ts";
 import { argumentList } from "./reference-arguments.ts";
 import { examples } from "./reference-example.ts";
 import { formulaBlock } from "./reference-formula.ts";
 import { text } from "./html-text.ts";
-import type { WorksheetFunction } from "../functions/define-function.ts";
+import type { WorksheetFunction } from "../../functions/define-function.ts";
 
 /** Where a function's help stands on the page. */
 export function helpAnchor(fn: WorksheetFunction): string {

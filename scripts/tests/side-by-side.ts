@@ -1,6 +1,6 @@
 import { spawn } from "node:child_process";
 import { availableParallelism } from "node:os";
-import { projectFolder } from "./project.ts";
+import { projectFolder } from "../project.ts";
 
 export interface Program {
   readonly title: string;

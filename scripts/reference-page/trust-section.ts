@@ -1,7 +1,7 @@
 import { scrollable } from "./scrollable.ts";
 import { text } from "./html-text.ts";
-import type { AccuracyRow } from "../tests/reference/chemistry/accuracy-row.ts";
-import type { AchievedAccuracy } from "../tests/reference/chemistry/achieved-accuracy.ts";
+import type { AccuracyRow } from "../../tests/reference/chemistry/accuracy-row.ts";
+import type { AchievedAccuracy } from "../../tests/reference/chemistry/achieved-accuracy.ts";
 
 /** Two figures: an error is not known any better. */
 const percent = (value: number): string => `${String(Number((100 * value).toPrecision(2)))} %`;

@@ -1,6 +1,6 @@
-import { DomainError } from "../src/core/limits/domain-error.ts";
+import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { text } from "./html-text.ts";
-import type { Argument, CellInput } from "../functions/define-function.ts";
+import type { Argument, CellInput } from "../../functions/define-function.ts";
 
 function refusalOf(argument: Argument<unknown>, cell: CellInput): string | undefined {
   try {

@@ -1,10 +1,10 @@
-import { convert } from "../src/core/units/unit-conversion.ts";
-import { evaluate } from "../functions/evaluate.ts";
-import { unitSystems } from "../src/core/units/unit-system.ts";
+import { convert } from "../../src/core/units/unit-conversion.ts";
+import { evaluate } from "../../functions/evaluate.ts";
+import { unitSystems } from "../../src/core/units/unit-system.ts";
 import { scrollable } from "./scrollable.ts";
 import { text } from "./html-text.ts";
-import type { CellInput, CellMatrix, CellValue, FunctionExample, WorksheetFunction } from "../functions/define-function.ts";
-import type { UnitSystem } from "../src/core/units/unit-system.ts";
+import type { CellInput, CellMatrix, CellValue, FunctionExample, WorksheetFunction } from "../../functions/define-function.ts";
+import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 
 /** "in (US), cm (metric), in (imperial)" by system; nothing where a unit depends on something else. */
 function unitsBySystem(unit: string | undefined): ReadonlyMap<string, string> {

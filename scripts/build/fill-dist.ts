@@ -1,12 +1,12 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import webpack from "webpack";
-import { addInBundles, functionsBundle } from "../webpack.config.ts";
+import { addInBundles, functionsBundle } from "../../webpack.config.ts";
 import { compressFiles } from "./compress-files.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
 import { manifestFor } from "./manifest.ts";
-import { baseUrl, distFolder } from "./project.ts";
-import { referencePage } from "./reference-page.ts";
+import { baseUrl, distFolder } from "../project.ts";
+import { referencePage } from "../reference-page/reference-page.ts";
 import { weekFiles } from "./typed-week.ts";
 
 async function bundle(configuration: webpack.Configuration): Promise<void> {

@@ -1,7 +1,7 @@
-import { catalogue } from "../functions/catalogue.ts";
-import { helpAnchor } from "./reference-function.ts";
-import type { Argument, FunctionResult, WorksheetFunction } from "../functions/define-function.ts";
-import type { EnumMetadata, FunctionMetadata, FunctionsMetadata, ParameterMetadata } from "../src/workbench/host/functions/metadata.ts";
+import { catalogue } from "../../functions/catalogue.ts";
+import { helpAnchor } from "../reference-page/reference-function.ts";
+import type { Argument, FunctionResult, WorksheetFunction } from "../../functions/define-function.ts";
+import type { EnumMetadata, FunctionMetadata, FunctionsMetadata, ParameterMetadata } from "../../src/workbench/host/functions/metadata.ts";
 
 function matrixOnly(dimensionality: "scalar" | "matrix"): { dimensionality?: "matrix" } {
   return dimensionality === "matrix" ? { dimensionality } : {};

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
-import { achievedAccuracy } from "../tests/reference/chemistry/achieved-accuracy.ts";
-import { catalogue } from "../functions/catalogue.ts";
+import { achievedAccuracy } from "../../tests/reference/chemistry/achieved-accuracy.ts";
+import { catalogue } from "../../functions/catalogue.ts";
 import { functionSection, helpAnchor } from "./reference-function.ts";
 import { referenceSearch } from "./reference-search.ts";
 import { referenceStyle } from "./reference-style.ts";

@@ -1,7 +1,7 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { fingerprintOfFiles, fingerprintOfTexts } from "./fingerprint.ts";
-import { baseUrl, distFolder, keptFolder, projectFolder } from "./project.ts";
+import { baseUrl, distFolder, keptFolder, projectFolder } from "../project.ts";
 
 /** All that a build reads. The list of installed packages stands for what lies in node_modules. */
 const inputs = [

@@ -1,8 +1,8 @@
 import { writeFileSync } from "node:fs";
 import path from "node:path";
-import type { ContentType } from "../src/joblog/model/definition.ts";
-import { jobLog } from "../src/joblog/job-log.ts";
-import { projectFolder } from "./project.ts";
+import type { ContentType } from "../../src/joblog/model/definition.ts";
+import { jobLog } from "../../src/joblog/job-log.ts";
+import { projectFolder } from "../project.ts";
 
 interface Described {
   readonly id: string;

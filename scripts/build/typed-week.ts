@@ -3,7 +3,7 @@ import path from "node:path";
 import { Worker } from "node:worker_threads";
 import { build as bundle } from "esbuild";
 import { fingerprintOfTexts } from "./fingerprint.ts";
-import { keptFolder, projectFolder } from "./project.ts";
+import { keptFolder, projectFolder } from "../project.ts";
 
 /** The files of the invented week by name: the workbench's opening state, and what had been typed by the week's end. */
 export type WeekFiles = Readonly<Record<string, string>>;

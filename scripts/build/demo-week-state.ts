@@ -1,8 +1,8 @@
-import type { LogContent } from "../src/joblog/model/definition.ts";
-import { contentOf } from "../src/joblog/model/log-content.ts";
-import { playWeek } from "../src/pane/demo/play-week.ts";
-import { march } from "../src/pane/demo/week-event.ts";
-import type { Host } from "../src/workbench/host/create-host.ts";
+import type { LogContent } from "../../src/joblog/model/definition.ts";
+import { contentOf } from "../../src/joblog/model/log-content.ts";
+import { playWeek } from "../../src/pane/demo/play-week.ts";
+import { march } from "../../src/pane/demo/week-event.ts";
+import type { Host } from "../../src/workbench/host/create-host.ts";
 import { openHeadlessWorkbook } from "./headless-log.ts";
 
 /** Thursday morning: a meter that failed its check, two top-ups that it had hidden, and one that is due now. */
