@@ -1,4 +1,4 @@
-import { firstTwoDays } from "../demo-days/demo-week.ts";
+import { firstTwoDays } from "../demo/days/demo-week.ts";
 import type { LogContent, LogRow } from "../../src/joblog/model/definition.ts";
 
 /** Hours between two readings: a busy shop with one bath. */

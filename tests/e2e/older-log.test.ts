@@ -4,7 +4,7 @@ import { buildLog } from "../../src/excel/log-workbook.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
 import { headerOf } from "../../src/joblog/model/headers.ts";
 import { layOut } from "../../src/joblog/layout/lay-out.ts";
-import { firstTwoDays } from "../demo-days/demo-week.ts";
+import { firstTwoDays } from "../demo/days/demo-week.ts";
 import { openWorkbook as openInNode } from "../unit/excel/open-workbook.ts";
 import { contentOfThen, earlierLog, sheetsAndColumnsLater } from "../unit/excel/earlier-log.ts";
 import { openWorkbench, type Contents, type WorkbenchSession } from "./workbench-session.ts";

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { editLog, readLog } from "../../../src/excel/log-workbook.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { openLog } from "./prepared-log.ts";
 

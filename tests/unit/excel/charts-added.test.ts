@@ -3,7 +3,7 @@ import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import type { ColumnDefinition, LogDefinition } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
 
 const later: ReadonlySet<string> = new Set(["chartablePh", "chartPh2", "chartPh3", "chartPh4"]);

@@ -1,6 +1,6 @@
 import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { serialOf } from "../../../src/advice/wording/moments.ts";
 import { logOf } from "./prepared-log.ts";

@@ -1,6 +1,6 @@
 import { beforeEach, expect, test } from "vitest";
 import { editLog, readLog, repairFormulas, takeBack } from "../../../src/excel/log-workbook.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
-import { fullWeek } from "../joblog/hostile-log.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
+import { fullWeek } from "../joblog/sheets/hostile-log.ts";
 import { openWorkbook } from "./open-workbook.ts";
 import { logOf } from "./prepared-log.ts";
 

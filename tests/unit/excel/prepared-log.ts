@@ -6,7 +6,7 @@ import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
 import { changesBetween, typedCells, type TypedCells } from "./typed-cells.ts";
 

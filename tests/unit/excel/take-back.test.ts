@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import type { LogRow } from "../../../src/joblog/model/definition.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";

@@ -1,13 +1,13 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { buildLog, readLog, upgradeLog } from "../../../src/excel/log-workbook.ts";
 import { Cancelled, DamagedLog, NewerLog, OlderLog } from "../../../src/excel/log-problems.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { headerOf } from "../../../src/joblog/model/headers.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
-import { formulasByCell } from "../joblog/formula-reader.ts";
+import { formulasByCell } from "../joblog/formula/formula-reader.ts";
 import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./earlier-log.ts";
 import { openWorkbook } from "./open-workbook.ts";
 

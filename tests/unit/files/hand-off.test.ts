@@ -7,7 +7,7 @@ import type { KnownValue } from "../../../src/files/cell-value.ts";
 import { valuesOnly } from "../../../src/files/hand-off.ts";
 import { FileRefused } from "../../../src/files/unpack.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";

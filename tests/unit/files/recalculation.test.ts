@@ -5,7 +5,7 @@ import { demoBath as bath, moment } from "../../demo/demo-week-times.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { openWorkbook } from "../excel/open-workbook.ts";
-import { demoRowsAnd, demoWith } from "../joblog/worked-log.ts";
+import { demoRowsAnd, demoWith } from "../joblog/sheets/worked-log.ts";
 import { hasLibreOffice } from "./libre-office.ts";
 import { workedOutTwice, type ShownIn } from "./native-formulas.ts";
 

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { KnownValue } from "../../../src/files/cell-value.ts";
 import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
-import { firstTwoDays } from "../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";

@@ -3,7 +3,7 @@ import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import { Cancelled } from "../../../../src/excel/log-problems.ts";
 import { joinReceipts, type Receipt } from "../../../../src/excel/record/receipt.ts";
 import { mostColumns, mostRows, readActiveSheet } from "../../../../src/excel/read/read-active-sheet.ts";
-import { firstTwoDays } from "../../../demo-days/demo-week.ts";
+import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { adoptSheet } from "../../../../src/pane/adopt/adopt-sheet.ts";
 import type { Adoption } from "../../../../src/pane/adopt/adopt-rows.ts";
 import { openWorkbook } from "../../excel/open-workbook.ts";

@@ -1,0 +1,46 @@
+import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
+import type { TableId } from "../../../src/joblog/formula/log-types.ts";
+import { contentOf } from "../../../src/joblog/model/log-content.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
+import { serial } from "../week/played-week.ts";
+
+/** A second round of top-ups, which takes more than the first, and a foil test. */
+const moreRows: Readonly<Partial<Record<TableId, readonly LogRow[]>>> = {
+  readings: [
+    { id: "R901", bath: bathOne, when: serial(march(5, "18:00")), purpose: "check", ph: 10.6, temperature: 77 },
+    { id: "R902", bath: bathOne, when: serial(march(5, "18:40")), purpose: "after top-up", ph: 11.35, temperature: 77 },
+  ],
+  additions: [{ id: "A901", bath: bathOne, when: serial(march(5, "18:20")), kind: "concentrate", purpose: "top-up", amount: 4.1, account: "claims", phBefore: 10.6, phAfter: 11.35 }],
+  care: [{ id: "K901", bath: bathTwo, when: serial(march(3, "11:30")), kind: "foil test", result: "even" }],
+};
+
+/** Cells that the invented week leaves blank, in every row of their table. */
+const moreCells: Readonly<Partial<Record<TableId, LogRow>>> = {
+  waters: { price: 0.031 },
+  baths: { builder: "carbonate" },
+  items: { restoreCost: 40 },
+  itemCounts: { received: 130 },
+  meterChecks: { bufferLot: "B-1" },
+  stockMoves: { lot: "L-1" },
+  people: { note: "briefed" },
+  releases: { purity: 99, limitLow: 6.5, limitHigh: 9.5, permit: "P-1" },
+  shares: { units: 17 },
+};
+
+const moreFields: LogContent["fields"] = {
+  bathLife: 2, economicShare: 0.8, statementBy: "KT", statementDate: serial("2027-03-09"),
+  whatIfBath: bathOne, whatIfConcentrate: "CN-1", whatIfVolume: 121,
+};
+
+/** What the played week leaves in its sheets, with every input that it leaves blank filled in, so that every formula has work to do. */
+export function fullContent(log: LogSnapshot): LogContent {
+  const { fields, rows } = contentOf(log);
+  return {
+    fields: { ...fields, ...moreFields },
+    rows: Object.fromEntries(Object.entries(rows).map(([id, lines]) => {
+      const table = id as TableId;
+      return [table, [...lines.map((line) => ({ ...line, ...moreCells[table] })), ...(moreRows[table] ?? [])]];
+    })),
+  };
+}

@@ -1,0 +1,52 @@
+import type { TableId } from "../../../src/joblog/formula/log-types.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import { playWeek, type Played } from "../../../src/pane/demo/play-week.ts";
+import { serialOf } from "../../../src/advice/wording/moments.ts";
+import { openWorkbook } from "../../unit/excel/open-workbook.ts";
+
+/** The invented week after it was typed into the pane's forms, with the log as it stood after every entry. */
+export interface PlayedWeek {
+  readonly entries: readonly Played[];
+  readonly log: LogSnapshot;
+}
+
+export async function playInNewWorkbook(): Promise<PlayedWeek> {
+  openWorkbook();
+  const entries: Played[] = [];
+  const log = await playWeek({ afterEntry: (played) => { entries.push(played); } });
+  return { entries, log };
+}
+
+/** The log as it stood at a moment. */
+export function logAt({ entries }: PlayedWeek, moment: string): LogSnapshot {
+  const played = entries.filter(({ event }) => event.at <= moment).at(-1);
+  if (played === undefined) throw new RangeError(`Nothing was typed before ${moment}.`);
+  return played.log;
+}
+
+export function serial(moment: string): number {
+  const found = serialOf(moment);
+  if (found === undefined) throw new RangeError(`${moment} is no moment.`);
+  return found;
+}
+
+export type Cells = Readonly<Record<string, unknown>>;
+
+/** The one row of a table that fits. */
+export function row(log: LogSnapshot, table: TableId, fits: Cells): Cells {
+  const found = log.rows[table].filter(({ cells }) => Object.entries(fits).every(([column, value]) =>
+    typeof value === "number" ? Math.abs(Number(cells[column]) - value) < 1e-6 : cells[column] === value));
+  if (found.length !== 1) throw new RangeError(`${String(found.length)} rows of ${table} fit ${JSON.stringify(fits)}.`);
+  return found[0]?.cells ?? {};
+}
+
+export function number(cells: Cells, column: string): number {
+  const value = cells[column];
+  if (typeof value !== "number") throw new TypeError(`${column} holds ${JSON.stringify(value)}, no number.`);
+  return value;
+}
+
+/** A reading of a bath by its moment. */
+export function reading(log: LogSnapshot, bath: string, when: string): Cells {
+  return row(log, "readings", { bath, when: serial(when) });
+}

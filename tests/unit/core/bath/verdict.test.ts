@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { builderFromWord } from "../../../../src/core/bath/model/builder.ts";
+import { celsiusZero } from "../../../../src/core/units/exact-constants.ts";
+import { alkalinity, kelvin, ph } from "../../../../src/core/units/quantity.ts";
+import { verdict } from "../../../../src/core/bath/verdict.ts";
+import type { TriggerQuestion } from "../../../../src/core/bath/trigger.ts";
+
+function bath(baseline: number, celsius?: readonly [number, number], word = "unknown"): TriggerQuestion {
+  const temperatures =
+    celsius === undefined ? undefined : { baseline: kelvin(celsius[0] + celsiusZero), reading: kelvin(celsius[1] + celsiusZero) };
+  return { baseline: ph(baseline), drop: 0.5, temperatures, builder: builderFromWord(word), alkalinity: alkalinity(0.1) };
+}
+
+describe("the verdict on a reading", () => {
+  it("is top up at the trigger and below, also where 11.3 − 0.5 is not quite 10.8 in a double", () => {
+    expect(verdict(ph(10.8), bath(11.3))).toBe("top up");
+    expect(verdict(ph(10.4), bath(11.3))).toBe("top up");
+  });
+
+  it("is near within a tenth above the trigger and hold above that", () => {
+    expect(verdict(ph(10.81), bath(11.3))).toBe("near");
+    expect(verdict(ph(10.9), bath(11.3))).toBe("near");
+    expect(verdict(ph(10.91), bath(11.3))).toBe("hold");
+  });
+
+  it("does not take a hot reading for a weak bath", () => {
+    expect(verdict(ph(10.58), bath(11.42, [25, 53.1]))).not.toBe("top up");
+    expect(verdict(ph(10.83), bath(11.42, [25, 25]))).toBe("top up");
+  });
+
+  it("asks to read again where buffered baths and plain hydroxide would be judged differently", () => {
+    expect(verdict(ph(10.2), bath(11.42, [25, 53.1]))).toBe("re-read");
+    expect(verdict(ph(10.2), bath(11.42, [25, 53.1], "hydroxide"))).toBe("near");
+  });
+
+  it("judges a cold reading of a bath whose baseline was taken hot", () => {
+    expect(verdict(ph(11.9), bath(11.3, [45, 25]))).toBe("hold");
+    expect(verdict(ph(10.9), bath(11.3, [45, 25]))).toBe("top up");
+    expect(verdict(ph(11.3), bath(11.3, [45, 25]))).toBe("re-read");
+  });
+});

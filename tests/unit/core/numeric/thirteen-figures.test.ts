@@ -1,0 +1,29 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { thirteenFigures } from "../../../../src/core/numeric/thirteen-figures.ts";
+
+describe("a number to thirteen figures", () => {
+  it("loses the noise of a calculation", () => {
+    expect(thirteenFigures(31.99999999999994)).toBe(32);
+    expect(thirteenFigures(-0.1 - 0.2)).toBe(-0.3);
+    expect(thirteenFigures(0)).toBe(0);
+  });
+
+  it("is within half a unit of its thirteenth figure, at any size", () => {
+    fc.assert(
+      fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => {
+        expect(Math.abs(thirteenFigures(value) - value)).toBeLessThanOrEqual(Math.abs(value) * 5.001e-13 + Number.MIN_VALUE);
+      }),
+    );
+  });
+
+  it("keeps a number that has no more figures, to the last bit", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e-9, max: 1e15 }), fc.integer({ min: 1, max: 13 }), (value, count) => {
+        const short = Number(value.toPrecision(count));
+        expect(thirteenFigures(short)).toBe(short);
+        expect(thirteenFigures(-short)).toBe(-short);
+      }),
+    );
+  });
+});

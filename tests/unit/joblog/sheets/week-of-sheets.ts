@@ -1,0 +1,27 @@
+import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
+import { firstTwoDays } from "../../../demo/days/demo-week.ts";
+import { weekBaths, weekCare, weekClaims, weekConcentrate, weekCostLines, weekItems, weekLoads, weekStock } from "./demo-week-facts.ts";
+
+/** The demo week as far as loads, items, stock and costs go; fields and tables can be replaced. */
+export function weekWith(fields: LogContent["fields"] = {}, rows: LogContent["rows"] = {}): LogContent {
+  return {
+    fields: { ...firstTwoDays.fields, shareBath: "B-T1-0301", shareBasis: "baskets", statementClaim: "D-0436", ...fields },
+    rows: {
+      ...firstTwoDays.rows,
+      baths: weekBaths,
+      loads: weekLoads,
+      items: weekItems,
+      additions: weekConcentrate,
+      care: weekCare,
+      costLines: weekCostLines,
+      stockMoves: weekStock,
+      stockBalance: [{ concentrate: "CN-1", leadDays: 4, safety: 5 }],
+      itemCounts: weekClaims.map((claim): LogRow => ({ claim })),
+      shares: weekClaims.map((claim): LogRow => ({ claim })),
+      ...rows,
+    },
+  };
+}
+
+/** What tests of the week start from: all of it, and without what tests of single items leave out. */
+export const weekStarts: readonly LogContent[] = [weekWith(), weekWith({}, { items: [], readings: [], benchTests: [] })];

@@ -1,0 +1,52 @@
+import { firstTwoDays } from "../../../demo/days/demo-week.ts";
+import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
+import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
+import { jobLog } from "../../../../src/joblog/job-log.ts";
+import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
+import { findField, findTable } from "../../../../src/joblog/model/references.ts";
+import { logOf, openLog } from "../../excel/prepared-log.ts";
+import { weekStarts } from "./week-of-sheets.ts";
+
+export interface WorkedLog {
+  /** What a cell shows, "" for nothing; the row by its first column. */
+  readonly cell: (table: TableId, key: string, column: string) => unknown;
+  readonly field: (id: string) => unknown;
+}
+
+/** Opens a log in the stand-in host and lets the formulas work it out. */
+export async function workedLog(content: LogContent, system: "US" | "metric" = "US"): Promise<WorkedLog> {
+  const log = await logOf(content, system, weekStarts);
+  return {
+    cell: (table, key, column) => {
+      const row = log.rows[table].find((one) => String(one.cells[findTable(jobLog, table).columns[0]?.id ?? ""]) === key);
+      if (row === undefined) throw new Error(`${table} has no row ${key}.`);
+      if (!findTable(jobLog, table).columns.some((one) => one.id === column)) throw new Error(`${table} has no column ${column}.`);
+      return row.cells[column] ?? "";
+    },
+    field: (id) => log.fields[findField(jobLog, id).id] ?? "",
+  };
+}
+
+/** The demo days with some tables' rows replaced. */
+export function demoWith(rows: LogContent["rows"]): LogContent {
+  return { ...firstTwoDays, rows: { ...firstTwoDays.rows, ...rows } };
+}
+
+/** The demo days' rows of a table and more. */
+export function demoRowsAnd(table: TableId, ...more: readonly LogRow[]): readonly LogRow[] {
+  return [...(firstTwoDays.rows[table] ?? []), ...more];
+}
+
+/** Every text or number that computed cells of an empty log show, with the column's id. */
+export async function shownByEmptyLog(system: "US" | "metric"): Promise<readonly string[]> {
+  const empty: LogContent = { fields: {}, rows: {} };
+  const plan = layOut(jobLog, { system }, empty);
+  const host = await openLog(empty, system);
+  return plan.sheets.flatMap((sheet) => {
+    const values = host.values(sheet.name);
+    return sheet.tables.flatMap((table) => table.columns.flatMap((column, index) => {
+      const value = values[table.area.row + 1]?.[table.area.column + index] ?? "";
+      return column.formula === undefined || value === "" ? [] : [`${table.name} ${column.id}: ${String(value)}`];
+    }));
+  });
+}

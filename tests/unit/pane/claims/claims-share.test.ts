@@ -1,0 +1,111 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { readLog } from "../../../../src/excel/log-workbook.ts";
+import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import { shareBath } from "../../../../src/pane/claims/share-bath.ts";
+import { bathHistory } from "../../../../src/pane/claims/bath-history.ts";
+import { sharePlan } from "../../../../src/pane/claims/share-plan.ts";
+import { shareResult } from "../../../../src/pane/claims/share-result.ts";
+import { costLineEntry } from "../../../../src/pane/record/forms/cost-line/cost-line-entry.ts";
+import { demoLog, moment } from "../../excel/demo-log.ts";
+import { asked, bath, fill, said, withCells } from "../record/entry-forms.ts";
+
+const load = (id: string, claim: string | undefined, when: string, baskets: number, minutes: number | undefined) => ({ id, bath, claim, when: moment(when), baskets, soil: "medium", minutes });
+
+const loads = [
+  load("L001", "D-0431", "2027-03-01T11:05", 3, 10),
+  load("L002", "D-0427", "2027-03-01T13:05", 1, 10),
+  load("L003", "D-0436", "2027-03-02T09:00", 2, 20),
+];
+
+let log: LogSnapshot;
+
+beforeAll(async () => {
+  log = await demoLog("2027-03-02T17:00", { loads, care: [{ id: "K001", bath, when: moment("2027-03-02T08:00"), kind: "skim" }] });
+}, 120_000);
+
+async function readAgain(): Promise<LogSnapshot> {
+  const read = await readLog();
+  if (read === undefined) throw new Error("no log");
+  return read;
+}
+
+describe("sharing a bath out", () => {
+  it("says before it writes what it will list and which typed units it will empty", () => {
+    const { findings } = sharePlan(log, bath, "basket-minutes");
+    const text = findings.map((finding) => finding.text).join("\n");
+    expect(text).toContain("Shared among: D-0436.");
+    expect(text).toContain("(D-0427: 11, D-0431: 3)");
+  });
+
+  it("changes bath, basis and list together, and the shares add up to the cent", async () => {
+    const { changes } = sharePlan(log, bath, "basket-minutes");
+    if (changes === undefined) throw new Error("nothing to change");
+    await shareBath.run(changes);
+    const after = await readAgain();
+    const result = shareResult(after);
+    // 3 × 10, 1 × 10 and 2 × 20 basket-minutes of 80.
+    expect(result?.shares.map(({ claim, units, part }) => [claim, units, part])).toEqual([["D-0427", 10, 0.125], ["D-0431", 30, 0.375], ["D-0436", 40, 0.5]]);
+    expect(result?.difference).toBe(0);
+    expect(result?.total).toBe(result?.pool);
+    expect(result?.findings).toEqual([{ tone: "good", text: "Every cost of this bath is borne, to the cent." }]);
+    expect(sharePlan(after, bath, "basket-minutes").changes).toBeUndefined();
+  }, 60_000);
+
+  it("refuses, and writes nothing, where the list was changed since it was read", async () => {
+    const now = await readAgain();
+    const stale = withCells(now, "shares", "D-0427", { units: 11 });
+    const { changes } = sharePlan(stale, bath, "baskets");
+    await expect(shareBath.run(changes ?? {})).rejects.toMatchObject({ what: expect.stringMatching(/Units \(Costs\) was changed/) as string });
+    expect((await readAgain()).fields["shareBasis"]).toBe("basket-minutes");
+  }, 60_000);
+
+  it("tells who shared the bath in what order, and what was done between", async () => {
+    const visits = bathHistory(await readAgain(), bath);
+    expect(visits.map(({ claim }) => claim)).toEqual(["D-0431", "D-0427", "D-0436"]);
+    expect(visits[0]?.words).toBe("Mar 1, 11:05, 1 load. No skimming or filtering before it.");
+    expect(visits[2]?.words).toContain("Skimmed or filtered before it: Mar 2, 08:00.");
+  });
+
+  it("names the loads that are in no share and what nobody bears", () => {
+    const open = withCells({ ...log, fields: { ...log.fields, loadsLeftOut: 1, notAllocated: 12, shareBasis: "baskets" } }, "loads", "L003", { claim: undefined });
+    const text = shareResult(open)?.findings.map((finding) => finding.text).join("\n");
+    expect(text).toContain("One load of this bath is in no share (L003).");
+    expect(text).toContain("12.00 is borne by nobody yet.");
+  });
+
+  it("passes on which lines the sheets could not count", () => {
+    const open = { ...log, fields: { ...log.fields, notAllocated: "lines not counted: 2", shareBasis: "baskets" } };
+    expect(shareResult(open)?.findings.map(({ text }) => text)).toContain("On the sheets Costs and Additions, lines not counted: 2. Type every amount as a number and choose every bath from the list.");
+  });
+});
+
+describe("a bath whose loads were not logged", () => {
+  it("is shared by typed units without a word about loads", () => {
+    const typedOnly = withCells({ ...log, rows: { ...log.rows, loads: [] } }, "shares", "D-0427", { unitsUsed: 11, unitsCheck: "the loads say 0" });
+    expect(shareResult({ ...typedOnly, fields: { ...typedOnly.fields, loadsLeftOut: 0, sharesCheck: 0 } })?.findings.map(({ tone }) => tone)).toEqual(["good"]);
+  });
+});
+
+describe("the cost line form", () => {
+  const typed = { what: "Filter bags", amount: "12.50", document: "INV 7" };
+
+  it("writes one row on the claims' account unless told otherwise, and says who bears it", () => {
+    const filled = fill(costLineEntry, log, typed, "2027-03-02T17:00");
+    expect(filled.problems).toEqual([]);
+    expect(filled.meaning.rows).toEqual([{ table: "costLines", row: { id: "C005", bath, date: moment("2027-03-02"), what: "Filter bags", document: "INV 7", amount: 12.5, account: "claims" } }]);
+    expect(said(filled)).toContain(`The claims of bath ${bath} bear 12.50.`);
+    expect(said(fill(costLineEntry, log, { ...typed, account: "shop" }))).toContain("it goes on no claim");
+  });
+
+  it("asks once before a document is booked twice", () => {
+    expect(asked(fill(costLineEntry, log, typed))).toBe("");
+    expect(asked(fill(costLineEntry, log, { ...typed, document: "meter 0301" }))).toMatch(/stands on line C001 already/);
+  });
+
+  it("refuses no amount, and takes a credit", () => {
+    const keys = (amount: string): readonly string[] => fill(costLineEntry, log, { ...typed, amount }).problems.map(({ key }) => key);
+    expect(keys("")).toEqual(["amount"]);
+    expect(keys("0")).toEqual(["amount"]);
+    expect(keys("-5")).toEqual([]);
+  });
+});
