@@ -4,7 +4,7 @@ import { slowFirst } from "./tests/slow-first.ts";
 
 export default defineConfig({
   test: {
-    include: ["tests/{unit,reference,property,contract,demo-week}/**/*.test.ts"],
+    include: ["tests/{unit,reference,property,contract,demo}/**/*.test.ts"],
     // Many tests open a whole log in the grid, which takes seconds, and more on a busy machine.
     testTimeout: 120_000,
     hookTimeout: 120_000,

@@ -85,7 +85,7 @@ function common(mode: Mode, entry: Record<string, string>): webpack.Configuratio
 
 /** The bundle of the worksheet functions; it shares no module instance with the pane. */
 export function functionsBundle(mode: Mode): webpack.Configuration {
-  return common(mode, { functions: "./src/excel/functions-entry.ts" });
+  return common(mode, { functions: "./src/excel/functions/functions-entry.ts" });
 }
 
 /** The other bundles of the add-in and of the workbench, and the files beside them.

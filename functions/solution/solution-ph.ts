@@ -28,7 +28,7 @@ export const solutionPh = defineFunction({
     },
   ],
   notes: solutionNotes,
-  source: "Charge and mass balance with activity coefficients after Truesdell and Jones; constants and their sources stand in src/core/solution/constants.",
+  source: "Charge and mass balance with activity coefficients after Truesdell and Jones; constants and their sources stand in src/core/chemistry/constants.",
   compute: ([dissolved, temperature]) => {
     checkWithin("temperature", temperature, bathTemperature);
     return phOf(dissolved, temperature);

@@ -13,7 +13,7 @@ const folder = path.join(keptFolder, "week");
 /** The code that types the week, with all that it imports in one text: what does not change this text cannot change the week. */
 async function typingCode(): Promise<string> {
   const { outputFiles } = await bundle({
-    entryPoints: [path.join(projectFolder, "scripts", "week-worker.ts")],
+    entryPoints: [path.join(projectFolder, "scripts", "build", "week-worker.ts")],
     bundle: true,
     write: false,
     platform: "node",

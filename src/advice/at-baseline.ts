@@ -5,7 +5,8 @@ import { builders } from "../joblog/model/words.ts";
 import { degrees, ph as phFigure } from "./wording/figures.ts";
 import { askNumber } from "./ask.ts";
 import { alkalinityOf } from "./bath-values.ts";
-import type { EntryContext, Finding } from "../pane/record/entry-form.ts";
+import type { Finding } from "./finding.ts";
+import type { LogContext } from "./log-context.ts";
 
 const unknown = "unknown";
 
@@ -16,12 +17,12 @@ interface Shifted {
   readonly high: number;
 }
 
-function shiftedBy(builder: string, bath: RowFacts, ph: number, from: number, to: number, { system }: EntryContext): number | undefined {
+function shiftedBy(builder: string, bath: RowFacts, ph: number, from: number, to: number, { system }: LogContext): number | undefined {
   const answer = askNumber("PHAT", ph, from, to, builder, alkalinityOf(bath), system);
   return answer.known ? answer.value : undefined;
 }
 
-function shifted(bath: RowFacts, ph: number, from: number, to: number, context: EntryContext): Shifted | undefined {
+function shifted(bath: RowFacts, ph: number, from: number, to: number, context: LogContext): Shifted | undefined {
   const builder = bath.text("builderUsed") ?? unknown;
   const best = shiftedBy(builder, bath, ph, from, to, context);
   if (best === undefined) return undefined;
@@ -31,7 +32,7 @@ function shifted(bath: RowFacts, ph: number, from: number, to: number, context: 
 }
 
 /** Whether a sample is as near to the baseline's temperature as the log's setting asks for. */
-export function nearBaseline(bath: RowFacts, temperature: number, { log }: EntryContext): boolean {
+export function nearBaseline(bath: RowFacts, temperature: number, { log }: LogContext): boolean {
   const baseline = bath.number("baselineTemperature");
   const gap = log.fields["temperatureGap"];
   return baseline === undefined || typeof gap !== "number" || Math.abs(temperature - baseline) <= gap;
@@ -41,7 +42,7 @@ export function nearBaseline(bath: RowFacts, temperature: number, { log }: Entry
  * The pH that an addition is judged by, to the hundredth; undefined for a sample too far from the
  * baseline's temperature. Without a baseline it is the pH as read.
  */
-export function phForRecovery(bath: RowFacts, ph: number, temperature: number | undefined, context: EntryContext): number | undefined {
+export function phForRecovery(bath: RowFacts, ph: number, temperature: number | undefined, context: LogContext): number | undefined {
   const to = bath.number("baselineTemperature");
   if (to === undefined) return ph;
   if (temperature === undefined || !nearBaseline(bath, temperature, context)) return undefined;
@@ -50,7 +51,7 @@ export function phForRecovery(bath: RowFacts, ph: number, temperature: number | 
 }
 
 /** Says what the sample reads at the baseline's temperature where that differs from what the meter shows. */
-export function shiftFinding(bath: RowFacts, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
+export function shiftFinding(bath: RowFacts, ph: number, temperature: number, context: LogContext): readonly Finding[] {
   const to = bath.number("baselineTemperature");
   const there = to === undefined ? undefined : shifted(bath, ph, temperature, to, context);
   if (to === undefined || there === undefined || phFigure(there.best) === phFigure(ph)) return [];

@@ -1,16 +1,11 @@
 import type { RowValue } from "../joblog/model/definition.ts";
 import type { TableId } from "../joblog/formula/log-types.ts";
-import type { LogSnapshot, SnapshotRow } from "../joblog/model/log-snapshot.ts";
+import { isCellError, type LogSnapshot, type SnapshotRow } from "../joblog/model/log-snapshot.ts";
 
 /** A row as figures and words: what is blank or of the other type is undefined. */
 export interface RowFacts {
   readonly number: (column: string) => number | undefined;
   readonly text: (column: string) => string | undefined;
-}
-
-/** Excel shows a failed or unfinished formula as text such as #NAME? or #BUSY!. */
-export function isCellError(value: RowValue | undefined): boolean {
-  return typeof value === "string" && /^#[A-Z/0-9]+[!?]?$/.test(value);
 }
 
 export function rowFacts(row: SnapshotRow): RowFacts {

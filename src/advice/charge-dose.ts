@@ -4,7 +4,9 @@ import { volume as volumeWords } from "../joblog/model/units-of.ts";
 import { amount, figure } from "./wording/figures.ts";
 import type { Answer } from "./answer.ts";
 import { askNumber } from "./ask.ts";
-import type { EntryContext, FilledFields, Finding } from "../pane/record/entry-form.ts";
+import type { FilledFields } from "./filled-fields.ts";
+import type { Finding } from "./finding.ts";
+import type { LogContext } from "./log-context.ts";
 
 /** The dose of a charge, piece by piece as the Baths sheet works it out. */
 export interface ChargeDose {
@@ -15,7 +17,7 @@ export interface ChargeDose {
   readonly planned: number | undefined;
 }
 
-function rowOf(context: EntryContext, table: "tanks" | "waters" | "concentrates", column: string, key: string | undefined): RowFacts | undefined {
+function rowOf(context: LogContext, table: "tanks" | "waters" | "concentrates", column: string, key: string | undefined): RowFacts | undefined {
   const row = key === undefined ? undefined : findRow(context.log, table, column, key);
   return row === undefined ? undefined : rowFacts(row);
 }
@@ -33,7 +35,7 @@ function extra(
 }
 
 /** Works out base dose and extras for the tank, water, concentrate and strength chosen so far. */
-export function chargeDose(filled: FilledFields, context: EntryContext): ChargeDose {
+export function chargeDose(filled: FilledFields, context: LogContext): ChargeDose {
   const { system } = context;
   const volume = rowOf(context, "tanks", "tank", filled.text("tank"))?.number("workingVolume");
   const water = rowOf(context, "waters", "water", filled.text("water"));
@@ -88,7 +90,7 @@ function extraFinding(name: string, answer: Answer<number> | undefined, system: 
 }
 
 /** What the charge form says while it is filled in. */
-export function doseFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+export function doseFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const { system } = context;
   const dose = chargeDose(filled, context);
   const strength = filled.text("strength");

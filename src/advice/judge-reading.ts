@@ -6,7 +6,8 @@ import type { Answer } from "./answer.ts";
 import { askNumber, askRow, askText } from "./ask.ts";
 import { nearBaseline, shiftFinding } from "./at-baseline.ts";
 import { alkalinityOf, dropOf } from "./bath-values.ts";
-import type { EntryContext, Finding, Tone } from "../pane/record/entry-form.ts";
+import type { Finding, Tone } from "./finding.ts";
+import type { LogContext } from "./log-context.ts";
 import { shopsHouseShare } from "./shop-values.ts";
 
 const toneOfVerdict = (verdict: string): Tone => {
@@ -24,7 +25,7 @@ const wordsOfVerdict: Readonly<Record<string, string>> = {
 const farAbove = 0.5;
 
 /** Low, best, high and first addition; undefined before there is an opening dose. */
-export function topUpRange(bath: RowFacts, baseline: number, ph: number, temperature: number | undefined, { log, system }: EntryContext): Answer<readonly number[]> | undefined {
+export function topUpRange(bath: RowFacts, baseline: number, ph: number, temperature: number | undefined, { log, system }: LogContext): Answer<readonly number[]> | undefined {
   const opening = bath.number("openingDose");
   if (opening === undefined) return undefined;
   const builder = bath.text("builderUsed") ?? null;
@@ -32,7 +33,7 @@ export function topUpRange(bath: RowFacts, baseline: number, ph: number, tempera
   return askRow("TOPUPRANGE", opening, baseline, ph, builder, temperature ?? null, alkalinity, shopsHouseShare(log), system);
 }
 
-function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
+function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature: number, context: LogContext): readonly Finding[] {
   const { system } = context;
   const unit = volumeUnit[system];
   const baselineTemperature = bath.number("baselineTemperature");
@@ -54,7 +55,7 @@ function topUpFindings(bath: RowFacts, baseline: number, ph: number, temperature
  * Trigger at the sample's temperature, verdict, and what to add. After a top-up the baseline counts, not
  * the trigger, so a verdict that asks for nothing is left out.
  */
-export function judgeReading(bath: RowFacts, ph: number, temperature: number, afterTopUp: boolean, context: EntryContext): readonly Finding[] {
+export function judgeReading(bath: RowFacts, ph: number, temperature: number, afterTopUp: boolean, context: LogContext): readonly Finding[] {
   const { system } = context;
   const baseline = bath.number("baseline");
   if (baseline === undefined) return [{ tone: "plain", text: "No baseline yet, so there is nothing to compare with." }];

@@ -6,7 +6,8 @@ import { amount, ph as phFigure } from "./wording/figures.ts";
 import type { Answer } from "./answer.ts";
 import { askNumber, askText } from "./ask.ts";
 import { alkalinityOf } from "./bath-values.ts";
-import type { EntryContext, Finding } from "../pane/record/entry-form.ts";
+import type { Finding } from "./finding.ts";
+import type { LogContext } from "./log-context.ts";
 import { topUpRange } from "./judge-reading.ts";
 import { shopsHouseShare } from "./shop-values.ts";
 
@@ -17,7 +18,7 @@ export interface Answered {
   readonly after: number;
 }
 
-function mostAtOnce(bath: RowFacts, { log }: EntryContext): number {
+function mostAtOnce(bath: RowFacts, { log }: LogContext): number {
   const opening = bath.number("openingDose");
   return opening === undefined ? Number.POSITIVE_INFINITY : shopsHouseShare(log) * opening;
 }
@@ -27,7 +28,7 @@ function mostAtOnce(bath: RowFacts, { log }: EntryContext): number {
  * the house share of the opening dose at once, as on the Additions sheet; or, where the pH before it is
  * not known, the first addition of a top-up from here. Undefined where neither can be asked.
  */
-export function furtherAddition(bath: RowFacts, { added, before, after }: Answered, context: EntryContext): Answer<number> | undefined {
+export function furtherAddition(bath: RowFacts, { added, before, after }: Answered, context: LogContext): Answer<number> | undefined {
   const baseline = bath.number("baseline");
   if (baseline === undefined) return undefined;
   const temperature = bath.number("baselineTemperature");
@@ -42,7 +43,7 @@ export function furtherAddition(bath: RowFacts, { added, before, after }: Answer
   return first === undefined ? undefined : { known: true, value: first };
 }
 
-function shortFindings(bath: RowFacts, baseline: number, answered: Answered, context: EntryContext): readonly Finding[] {
+function shortFindings(bath: RowFacts, baseline: number, answered: Answered, context: LogContext): readonly Finding[] {
   const next = furtherAddition(bath, answered, context);
   const short = `Short of the baseline ${phFigure(baseline)}.`;
   if (next?.known === false) return [{ tone: "act", text: short }, { tone: "act", text: next.why }];
@@ -54,12 +55,12 @@ function shortFindings(bath: RowFacts, baseline: number, answered: Answered, con
 }
 
 /** RECOVERED as the Additions sheet asks it. */
-export function recoveredWord(after: number, baseline: number, { log }: EntryContext): Answer<string> {
+export function recoveredWord(after: number, baseline: number, { log }: LogContext): Answer<string> {
   return askText("RECOVERED", after, baseline, log.fields["tolerance"] ?? null);
 }
 
 /** Whether the bath came back to its baseline after an addition, and what to add if it did not. */
-export function judgeRecovery(bath: RowFacts, answered: Answered, context: EntryContext): readonly Finding[] {
+export function judgeRecovery(bath: RowFacts, answered: Answered, context: LogContext): readonly Finding[] {
   const baseline = bath.number("baseline");
   if (baseline === undefined) return [];
   const recovered = recoveredWord(answered.after, baseline, context);

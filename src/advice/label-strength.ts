@@ -3,7 +3,7 @@ import type { RowValue } from "../joblog/model/definition.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { figure } from "./wording/figures.ts";
 import { askNumber } from "./ask.ts";
-import type { EntryContext } from "../pane/record/entry-form.ts";
+import type { LogContext } from "./log-context.ts";
 
 const labelColumn: Readonly<Record<string, string>> = { light: "labelLight", medium: "labelMedium", heavy: "labelHeavy" };
 
@@ -14,7 +14,7 @@ function strengthText(value: RowValue | undefined): string {
 }
 
 /** What the label says for the soil of the job. */
-export function labelStrength(soil: string | undefined, concentrate: string, { log }: EntryContext): string {
+export function labelStrength(soil: string | undefined, concentrate: string, { log }: LogContext): string {
   return strengthText(findRow(log, "concentrates", "concentrate", concentrate)?.cells[labelColumn[soil ?? ""] ?? ""]);
 }
 

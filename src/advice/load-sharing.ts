@@ -1,6 +1,7 @@
 import { findRow, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import { soilGrades, yesNo } from "../joblog/model/words.ts";
-import type { EntryContext, FilledFields } from "../pane/record/entry-form.ts";
+import type { FilledFields } from "./filled-fields.ts";
+import type { LogContext } from "./log-context.ts";
 
 const [yes] = yesNo;
 
@@ -8,7 +9,7 @@ const [yes] = yesNo;
 const flagWords = /pre-?\s?19\d\d|\blead\b|asbestos|arsenic|cadmium|isolate/i;
 
 /** Whether pieces of a claim that must not share could be in a load of this bath. */
-function flagged(claim: string, bath: string, { log }: EntryContext): boolean {
+function flagged(claim: string, bath: string, { log }: LogContext): boolean {
   const old = log.rows.items.map(rowFacts).filter((item) => item.text("claim") === claim && item.text("pre1980") === yes);
   if (old.length > 0) return old.some((item) => (item.text("route") ?? "bath") === "bath" && (item.text("bath") ?? bath) === bath);
   const row = findRow(log, "claims", "claim", claim);
@@ -20,7 +21,7 @@ const others = (claims: readonly string[]): string => (claims.length === 1 ? `cl
 const soilRank = (soil: string | undefined): number => soilGrades.findIndex((grade) => grade === soil);
 
 /** A dirtier claim was in since the bath was last skimmed or filtered, and this one comes in for the first time. */
-function cleanAfterDirty(filled: FilledFields, bath: string, claim: string, context: EntryContext): readonly string[] {
+function cleanAfterDirty(filled: FilledFields, bath: string, claim: string, context: LogContext): readonly string[] {
   const now = filled.number("when") ?? Number.POSITIVE_INFINITY;
   const before = rowsOfBath(context.log, "loads", bath).map(rowFacts).filter((load) => (load.number("when") ?? now) < now);
   if (before.some((load) => load.text("claim") === claim)) return [];
@@ -32,7 +33,7 @@ function cleanAfterDirty(filled: FilledFields, bath: string, claim: string, cont
 }
 
 /** Asked before a load goes into a bath that other claims share: flagged pieces never share, clean goes before dirty. */
-export function loadsFlaggedOrDirty(filled: FilledFields, context: EntryContext): readonly string[] {
+export function loadsFlaggedOrDirty(filled: FilledFields, context: LogContext): readonly string[] {
   const [bath, claim] = [filled.text("bath"), filled.text("claim")];
   if (bath === undefined || claim === undefined) return [];
   const inBath = [...new Set(rowsOfBath(context.log, "loads", bath).flatMap((row) => row.cells["claim"] ?? []).map(String))].filter((one) => one !== claim);

@@ -1,10 +1,11 @@
 import { rowFacts, type RowFacts } from "./bath-facts.ts";
 import { meterVerdict } from "../joblog/model/words.ts";
 import { askNumber } from "./ask.ts";
-import type { EntryContext, FilledFields } from "../pane/record/entry-form.ts";
+import type { FilledFields } from "./filled-fields.ts";
+import type { LogContext } from "./log-context.ts";
 
 /** Checks of a meter before a moment, in the order of time. */
-export function checksBefore(meter: string | undefined, when: number, { log }: EntryContext): readonly RowFacts[] {
+export function checksBefore(meter: string | undefined, when: number, { log }: LogContext): readonly RowFacts[] {
   const time = (check: RowFacts): number => check.number("when") ?? Number.POSITIVE_INFINITY;
   return log.rows.meterChecks.map(rowFacts).filter((check) => check.text("meter") === meter && time(check) < when).sort((a, b) => time(a) - time(b));
 }
@@ -22,14 +23,14 @@ export function foundError(filled: FilledFields): number | undefined {
 }
 
 /** Slope in % of the theoretical one; undefined without both voltages. */
-export function slopeOf(filled: FilledFields, { system }: EntryContext): ReturnType<typeof askNumber> | undefined {
+export function slopeOf(filled: FilledFields, { system }: LogContext): ReturnType<typeof askNumber> | undefined {
   const [one, mvOne, two, mvTwo] = ["buffer1", "mv1", "buffer2", "mv2"].map(filled.number);
   if (one === undefined || mvOne === undefined || two === undefined || mvTwo === undefined || one === two) return undefined;
   return askNumber("METERSLOPE", one, mvOne, two, mvTwo, filled.number("temperature") ?? null, system);
 }
 
 /** The verdict against the shop's limits, in the order of the Meter sheet. */
-export function verdictOf(filled: FilledFields, context: EntryContext): string {
+export function verdictOf(filled: FilledFields, context: LogContext): string {
   const { meterLimit, slopeLow, slopeHigh } = context.log.fields;
   const errors = [errorIn(1, "asFound", filled), errorIn(2, "asFound", filled)];
   if (typeof meterLimit === "number" && errors.some((error) => error !== undefined && Math.abs(error) > meterLimit)) return meterVerdict.asFound;

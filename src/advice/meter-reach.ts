@@ -2,7 +2,7 @@ import { median } from "../core/numeric/median.ts";
 import { rowFacts, type RowFacts } from "./bath-facts.ts";
 import { askNumber, askText } from "./ask.ts";
 import { alkalinityOf, bathFacts, dropOf } from "./bath-values.ts";
-import type { EntryContext } from "../pane/record/entry-form.ts";
+import type { LogContext } from "./log-context.ts";
 
 /** A reading that a check reaches back to. */
 interface ReachedReading {
@@ -49,13 +49,13 @@ function correctedBy(check: NewCheck, since: number, reading: RowFacts): number 
 }
 
 /** A bath's baseline with some of its readings corrected: the median of those that count. */
-function baselineWith(bath: string, corrected: ReadonlyMap<string, number>, { log }: EntryContext): number | undefined {
+function baselineWith(bath: string, corrected: ReadonlyMap<string, number>, { log }: LogContext): number | undefined {
   const counting = log.rows.readings.map(rowFacts).filter((reading) => reading.text("bath") === bath && reading.number("counted") === 1);
   const values = counting.flatMap((reading) => corrected.get(reading.text("id") ?? "") ?? currentPh(reading) ?? []);
   return values.length < 3 ? undefined : median(values);
 }
 
-function verdictBy(bath: RowFacts | undefined, baseline: number | undefined, ph: number, reading: RowFacts, { system }: EntryContext): string | undefined {
+function verdictBy(bath: RowFacts | undefined, baseline: number | undefined, ph: number, reading: RowFacts, { system }: LogContext): string | undefined {
   const temperature = reading.number("temperature");
   if (bath === undefined || baseline === undefined || temperature === undefined) return undefined;
   const verdict = askText("VERDICT", ph, baseline, dropOf(bath), bath.number("baselineTemperature") ?? null, temperature, bath.text("builderUsed") ?? null, alkalinityOf(bath), system);
@@ -66,7 +66,7 @@ function verdictBy(bath: RowFacts | undefined, baseline: number | undefined, ph:
  * What a check will change in the readings since the meter's check before, by the functions and in the
  * steps of the Readings sheet: the drift is taken as even in between, and what the meter showed stays.
  */
-export function reachOf(check: NewCheck, context: EntryContext): Reach | undefined {
+export function reachOf(check: NewCheck, context: LogContext): Reach | undefined {
   const since = check.before.number("when");
   if (since === undefined) return undefined;
   const reached = context.log.rows.readings.map(rowFacts).filter((reading) => {

@@ -2,7 +2,8 @@ import { rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import { releaseState } from "../joblog/model/words.ts";
 import { askText } from "./ask.ts";
-import type { EntryContext, FilledFields } from "../pane/record/entry-form.ts";
+import type { FilledFields } from "./filled-fields.ts";
+import type { LogContext } from "./log-context.ts";
 
 /** A release as it will stand: cells that its row holds already, and what is typed now. */
 export interface ReleaseFacts {
@@ -19,7 +20,7 @@ export function isSpent(row: SnapshotRow): boolean {
 }
 
 /** The release of a bath that waits for stages, results or the release itself. */
-export function openRelease(context: EntryContext, bath: string | undefined): SnapshotRow | undefined {
+export function openRelease(context: LogContext, bath: string | undefined): SnapshotRow | undefined {
   return bath === undefined ? undefined : rowsOfBath(context.log, "releases", bath).filter((row) => row.cells["releasedAt"] === undefined && !isSpent(row)).at(-1);
 }
 
@@ -38,7 +39,7 @@ export interface ReleaseLimits {
 }
 
 /** The limits typed for this release, or else the shop's own. None are built in. */
-export function limitsOf(release: ReleaseFacts, { log }: EntryContext): ReleaseLimits {
+export function limitsOf(release: ReleaseFacts, { log }: LogContext): ReleaseLimits {
   const { sewerLow, sewerHigh, permit } = log.fields;
   return {
     low: release.number("limitLow") ?? (typeof sewerLow === "number" ? sewerLow : undefined),
@@ -53,7 +54,7 @@ export function lastPhOf(release: ReleaseFacts): number | undefined {
 }
 
 /** How far the release is, in the words of the Release sheet and in its order; "entered" opens the release fields, and says no more. */
-export function releaseStateOf(release: ReleaseFacts, context: EntryContext): string {
+export function releaseStateOf(release: ReleaseFacts, context: LogContext): string {
   const { low, high } = limitsOf(release, context);
   const ph = lastPhOf(release);
   if (low === undefined || high === undefined) return releaseState.limits;

@@ -2,10 +2,11 @@ import { findRow, rowFacts, type RowFacts } from "./bath-facts.ts";
 import { depth as depthUnit, volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { amount as amountFigure, figure } from "./wording/figures.ts";
 import { bathFacts } from "./bath-values.ts";
-import type { EntryContext, FieldProblem } from "../pane/record/entry-form.ts";
+import type { FieldProblem } from "./filled-fields.ts";
+import type { LogContext } from "./log-context.ts";
 
 /** The tank that a bath stands in. */
-export function tankOf(context: EntryContext, bath: string | undefined): RowFacts | undefined {
+export function tankOf(context: LogContext, bath: string | undefined): RowFacts | undefined {
   const tank = bathFacts(context.log, bath)?.text("tank");
   const row = tank === undefined ? undefined : findRow(context.log, "tanks", "tank", tank);
   return row === undefined ? undefined : rowFacts(row);
@@ -15,7 +16,7 @@ export function tankOf(context: EntryContext, bath: string | undefined): RowFact
 const freeboard = 0.1;
 
 /** What went in or came out: 0 is nothing to record, and no tank gives or takes more than it holds. */
-export function amountProblems(key: string, label: string, given: number | undefined, atLine: number | undefined, { system }: EntryContext): readonly FieldProblem[] {
+export function amountProblems(key: string, label: string, given: number | undefined, atLine: number | undefined, { system }: LogContext): readonly FieldProblem[] {
   if (given === undefined) return [];
   if (given === 0) return [{ key, message: `${label}: 0 is nothing to record. Allowed: more than 0.` }];
   if (atLine === undefined || given <= atLine * (1 + freeboard)) return [];
@@ -24,7 +25,7 @@ export function amountProblems(key: string, label: string, given: number | undef
 }
 
 /** What the tank of a bath holds at its fill line. */
-export function heldBy(context: EntryContext, bath: string | undefined): number | undefined {
+export function heldBy(context: LogContext, bath: string | undefined): number | undefined {
   return tankOf(context, bath)?.number("workingVolume");
 }
 
@@ -32,7 +33,7 @@ export function heldBy(context: EntryContext, bath: string | undefined): number 
 const rim = 1.5;
 
 /** No liquid stands above the rim. */
-export function levelProblems(key: string, label: string, level: number | undefined, bath: string | undefined, context: EntryContext): readonly FieldProblem[] {
+export function levelProblems(key: string, label: string, level: number | undefined, bath: string | undefined, context: LogContext): readonly FieldProblem[] {
   const line = tankOf(context, bath)?.number("fillDepth");
   if (level === undefined || line === undefined || level <= line * rim) return [];
   const unit = depthUnit[context.system];
@@ -40,7 +41,7 @@ export function levelProblems(key: string, label: string, level: number | undefi
 }
 
 /** A level that stands far above the fill line is possible, and likely a slip. */
-export function levelDoubts(level: number | undefined, bath: string | undefined, context: EntryContext): readonly string[] {
+export function levelDoubts(level: number | undefined, bath: string | undefined, context: LogContext): readonly string[] {
   const line = tankOf(context, bath)?.number("fillDepth");
   if (level === undefined || line === undefined || level <= line * (1 + freeboard)) return [];
   const unit = depthUnit[context.system];

@@ -3,7 +3,8 @@
  * formulas have worked out, so pane and sheet cannot differ.
  */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { findRow, isCellError, rowFacts } from "../bath-facts.ts";
+import { findRow, rowFacts } from "../bath-facts.ts";
+import { isCellError } from "../../joblog/model/log-snapshot.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { overdueOf } from "./overdue.ts";
 import { closedStep } from "./step-after-use.ts";

@@ -1,4 +1,4 @@
-import { isCellError } from "../../advice/bath-facts.ts";
+import { isCellError } from "../model/log-snapshot.ts";
 import type { ColumnDefinition, ComputedColumn, FieldDefinition, LogDefinition, RowValue, TableDefinition } from "../model/definition.ts";
 import { logNames, rowNames } from "../formula/name-log.ts";
 import { nodeOf } from "../formula/expression.ts";

@@ -13,3 +13,8 @@ export interface LogSnapshot {
   readonly fields: Readonly<Record<string, RowValue | undefined>>;
   readonly rows: Readonly<Record<TableId, readonly SnapshotRow[]>>;
 }
+
+/** Excel shows a failed or unfinished formula as text such as #NAME? or #BUSY!. */
+export function isCellError(value: RowValue | undefined): boolean {
+  return typeof value === "string" && /^#[A-Z/0-9]+[!?]?$/.test(value);
+}

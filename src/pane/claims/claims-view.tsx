@@ -3,7 +3,7 @@ import { useState } from "react";
 import { recordCostLine } from "../record/forms/cost-line/record-cost-line.ts";
 import type { LastEntry } from "../record/take-back.ts";
 import { shareResult } from "./share-result.ts";
-import type { EntryContext } from "../record/entry-form.ts";
+import type { LogContext } from "../../advice/log-context.ts";
 import { BathHistory } from "./bath-history.tsx";
 import { EntryFormView } from "../record/entry-form-view.tsx";
 import { HandOffCard } from "./hand-off-card.tsx";
@@ -15,7 +15,7 @@ import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 
 interface Props {
-  readonly context: EntryContext;
+  readonly context: LogContext;
   readonly refresh: () => Promise<void>;
 }
 

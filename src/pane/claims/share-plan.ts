@@ -1,7 +1,7 @@
 import type { LogEdit } from "../../excel/record/log-edit.ts";
 import { rowsOfBath } from "../../advice/bath-facts.ts";
 import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
-import type { Finding } from "../record/entry-form.ts";
+import type { Finding } from "../../advice/finding.ts";
 
 /** What sharing a bath out would change in the log, and what the person should know before. */
 export interface SharePlan {

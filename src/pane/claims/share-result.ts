@@ -1,7 +1,7 @@
 import { rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { shareBases } from "../../joblog/model/words.ts";
-import type { Finding } from "../record/entry-form.ts";
+import type { Finding } from "../../advice/finding.ts";
 import { figure, money } from "../../advice/wording/figures.ts";
 import { claimsInBath } from "./share-plan.ts";
 

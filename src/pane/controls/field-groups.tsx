@@ -1,6 +1,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { Draft, EntryField, FieldGroup, FieldProblem } from "../record/entry-form.ts";
+import type { Draft, EntryField, FieldGroup } from "../record/entry-form.ts";
+import type { FieldProblem } from "../../advice/filled-fields.ts";
 import { EntryFieldView } from "./entry-field.tsx";
 
 const useStyles = makeStyles({

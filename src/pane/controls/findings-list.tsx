@@ -3,7 +3,7 @@ import { CheckmarkCircleRegular } from "@fluentui/react-icons/svg/checkmark-circ
 import { ErrorCircleRegular } from "@fluentui/react-icons/svg/error-circle";
 import { InfoRegular } from "@fluentui/react-icons/svg/info";
 import { WarningRegular } from "@fluentui/react-icons/svg/warning";
-import type { Finding, Tone } from "../record/entry-form.ts";
+import type { Finding, Tone } from "../../advice/finding.ts";
 
 const useStyles = makeStyles({
   panel: {

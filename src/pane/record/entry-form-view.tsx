@@ -5,7 +5,8 @@ import { useDeferredValue, useState } from "react";
 import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
 import type { RecordAction } from "./record-entry.ts";
 import type { LastEntry } from "./take-back.ts";
-import type { Draft, EntryContext, EntryId } from "./entry-form.ts";
+import type { Draft, EntryId } from "./entry-form.ts";
+import type { LogContext } from "../../advice/log-context.ts";
 import { fillForm, type FilledForm } from "./fill-form.ts";
 import { focusField } from "../controls/entry-field.tsx";
 import { FieldGroups } from "../controls/field-groups.tsx";
@@ -18,7 +19,7 @@ import { usePageStyles } from "../controls/use-page-styles.ts";
 
 interface Props {
   readonly action: RecordAction;
-  readonly context: EntryContext;
+  readonly context: LogContext;
   /** Where the way back leads. */
   readonly back?: string;
   readonly onBack: () => void;

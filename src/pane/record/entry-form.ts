@@ -1,7 +1,8 @@
 /** What a form of the pane is: fields as data, and what they mean as a pure function of what was typed. */
-import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
+import type { Finding } from "../../advice/finding.ts";
+import type { LogContext } from "../../advice/log-context.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { NewRow } from "../../excel/record/append-ground.ts";
 import type { LogEdit } from "../../excel/record/log-edit.ts";
 
@@ -48,34 +49,6 @@ export interface FieldGroup {
   readonly fields: readonly EntryField[];
 }
 
-export interface EntryContext {
-  readonly log: LogSnapshot;
-  readonly system: UnitSystem;
-  /** The bath chosen in the pane, if the log has any. */
-  readonly bath: string | undefined;
-  /** The present moment of the log as a date-time field writes it. */
-  readonly now: string;
-}
-
-export type Tone = "plain" | "good" | "watch" | "act";
-
-/** One thing that the entry means, said while it is typed. */
-export interface Finding {
-  readonly tone: Tone;
-  readonly text: string;
-}
-
-export interface FieldProblem {
-  readonly key: string;
-  readonly message: string;
-}
-
-/** Values that could be read; a blank or unreadable field is undefined. */
-export interface FilledFields {
-  readonly number: (key: string) => number | undefined;
-  readonly text: (key: string) => string | undefined;
-}
-
 /** What a draft means: findings for the person, and what it writes to the log. */
 export interface Meaning extends Pick<LogEdit, "fills" | "changes"> {
   readonly findings: readonly Finding[];
@@ -97,10 +70,10 @@ export interface EntryForm {
   readonly purpose: string;
   readonly submit: string;
   readonly caution?: string;
-  readonly groups: (values: Draft, context: EntryContext) => readonly FieldGroup[];
+  readonly groups: (values: Draft, context: LogContext) => readonly FieldGroup[];
   /** What untouched fields start with; follows what was typed elsewhere in the form. */
-  readonly proposals: (typed: Draft, context: EntryContext) => Draft;
-  readonly meaning: (filled: FilledFields, context: EntryContext, values: Draft) => Meaning;
+  readonly proposals: (typed: Draft, context: LogContext) => Draft;
+  readonly meaning: (filled: FilledFields, context: LogContext, values: Draft) => Meaning;
   /** Where a form has repeated fields: how many sets there are, kept in the draft under this key. */
   readonly repeats?: { readonly key: string; readonly label: string; readonly least: number; readonly most: number };
 }

@@ -1,7 +1,9 @@
 import type { RowValue } from "../../joblog/model/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { readInput } from "../controls/read-input.ts";
-import type { Draft, EntryContext, EntryField, EntryForm, FieldGroup, FieldProblem, FilledFields, Meaning } from "./entry-form.ts";
+import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "./entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
+import type { LogContext } from "../../advice/log-context.ts";
 import { impossibleTimes } from "./impossible-times.ts";
 
 /** A form with everything that was typed, proposed and worked out. */
@@ -60,7 +62,7 @@ export function filledFields(values: ReadonlyMap<string, RowValue>): FilledField
 }
 
 /** Reads a form's draft: proposals where nothing was typed, each field's value or problem, and what it all means. */
-export function fillForm(form: EntryForm, typed: Draft, context: EntryContext): FilledForm {
+export function fillForm(form: EntryForm, typed: Draft, context: LogContext): FilledForm {
   const values = { ...form.proposals(typed, context), ...typed };
   const groups = form.groups(values, context);
   const fields = groups.flatMap((group) => group.fields);

@@ -1,6 +1,8 @@
 import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
-import type { EntryContext, EntryField, FieldProblem, FilledFields } from "./entry-form.ts";
+import type { EntryField } from "./entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
+import type { LogContext } from "../../advice/log-context.ts";
 
 /** Clocks of two machines may differ by this much, in days. */
 const clockSlack = 1 / 24;
@@ -8,7 +10,7 @@ const clockSlack = 1 / 24;
 const spoken = (serial: number): string => fieldTextOf(serial).replace("T", " ");
 
 /** Times at which the entry cannot have happened: still to come, or outside the life of its bath. */
-export function impossibleTimes(fields: readonly EntryField[], filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+export function impossibleTimes(fields: readonly EntryField[], filled: FilledFields, context: LogContext): readonly FieldProblem[] {
   const now = serialOf(context.now);
   const bath = bathFacts(context.log, filled.text("bath"));
   const opened = bath?.number("opened");

@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { Draft, EntryField, FieldProblem, FilledFields } from "../record/entry-form.ts";
+import type { Draft, EntryField } from "../record/entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import { limitColumn, limitGroups, limitOf } from "./limit-fields.ts";
 import { readForm, type FilledShopForm, type ShopForm } from "./shop-form.ts";
 

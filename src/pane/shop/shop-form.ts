@@ -2,7 +2,9 @@
 import type { LogEdit } from "../../excel/record/log-edit.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { Draft, EntryField, FieldGroup, FieldProblem, FilledFields, Finding } from "../record/entry-form.ts";
+import type { Draft, EntryField, FieldGroup } from "../record/entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
+import type { Finding } from "../../advice/finding.ts";
 import { filledFields, readFields } from "../record/fill-form.ts";
 import { figure } from "../../advice/wording/figures.ts";
 import { fieldTextOf } from "../../advice/wording/moments.ts";

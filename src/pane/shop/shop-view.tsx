@@ -6,7 +6,7 @@ import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { stockLevel } from "../../joblog/model/words.ts";
 import { recordStockMove } from "../record/forms/stock-move/record-stock-move.ts";
 import type { LastEntry } from "../record/take-back.ts";
-import type { EntryContext } from "../record/entry-form.ts";
+import type { LogContext } from "../../advice/log-context.ts";
 import { amount, figure } from "../../advice/wording/figures.ts";
 import { limitsForm } from "./limits-form.ts";
 import { rowForm } from "./row-form.ts";
@@ -31,14 +31,14 @@ const useStyles = makeStyles({
 });
 
 interface Props {
-  readonly context: EntryContext;
+  readonly context: LogContext;
   readonly refresh: () => Promise<void>;
 }
 
 type Open = { readonly form: "limits" } | { readonly form: "stock" } | { readonly form: "row"; readonly table: ShopTable; readonly key: string | undefined };
 
 /** What tells a row from its neighbors. */
-function aboutRow({ log, system }: EntryContext, table: ShopTable, key: string): string {
+function aboutRow({ log, system }: LogContext, table: ShopTable, key: string): string {
   const row = findRow(log, table, keyColumn(table).id, key);
   if (row === undefined) return "";
   const { number, text } = rowFacts(row);
@@ -54,7 +54,7 @@ function aboutRow({ log, system }: EntryContext, table: ShopTable, key: string):
   return words[table] ?? "";
 }
 
-function Stock({ context, onOpen }: { readonly context: EntryContext; readonly onOpen: (open: Open) => void }): React.JSX.Element {
+function Stock({ context, onOpen }: { readonly context: LogContext; readonly onOpen: (open: Open) => void }): React.JSX.Element {
   const page = usePageStyles();
   const unit = volumeUnit[context.system];
   const Icon = recordStockMove.icon;

@@ -4,7 +4,9 @@ import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { amount } from "../../advice/wording/figures.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
 import { askNumber } from "../../advice/ask.ts";
-import type { Draft, FieldGroup, FieldProblem, FilledFields, Finding } from "../record/entry-form.ts";
+import type { Draft, FieldGroup } from "../record/entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
+import type { Finding } from "../../advice/finding.ts";
 import { field } from "../record/fields-of.ts";
 import { filledFields, readFields } from "../record/fill-form.ts";
 

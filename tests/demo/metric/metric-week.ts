@@ -7,7 +7,7 @@ import { foreignWords } from "./headings.ts";
 import { laidOutIn, playMetricWeek, type MetricWeek } from "./other-logs.ts";
 import { said } from "./said.ts";
 
-const shares = readCsv("../demo-week/expected-shares.csv");
+const shares = readCsv("../demo/week/expected-shares.csv");
 
 export function holdsInMetricUnits(week: () => PlayedWeek): void {
   let metric: MetricWeek;

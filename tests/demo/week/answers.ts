@@ -4,7 +4,7 @@ import { ask, askNumber } from "../../../src/advice/ask.ts";
 import { numberIn, readCsv, textIn } from "../../reference/read-csv.ts";
 import { logAt, number, reading, row, serial, type PlayedWeek } from "./played-week.ts";
 
-const answers = readCsv("../demo-week/expected-answers.csv");
+const answers = readCsv("../demo/week/expected-answers.csv");
 
 function known(answer: ReturnType<typeof askNumber>): number {
   if (!answer.known) throw new Error(answer.why);

@@ -3,7 +3,7 @@ import { bathOne, march } from "../../../src/pane/demo/week-event.ts";
 import { numberIn, readCsv, textIn } from "../../reference/read-csv.ts";
 import { logAt, number, reading, row, serial, type PlayedWeek } from "./played-week.ts";
 
-const flags = readCsv("../demo-week/expected-flags.csv");
+const flags = readCsv("../demo/week/expected-flags.csv");
 
 export function holdsFlags(week: () => PlayedWeek): void {
   it.each(flags)("$reading keeps its raw pH and stands against a trigger of $trigger", (flag) => {

@@ -5,7 +5,7 @@ import { shareWeek } from "../../../src/pane/demo/play-week.ts";
 import { numberIn, readCsv, textIn } from "../../reference/read-csv.ts";
 import { number, row, serial, type PlayedWeek } from "./played-week.ts";
 
-const shares = readCsv("../demo-week/expected-shares.csv");
+const shares = readCsv("../demo/week/expected-shares.csv");
 
 /** What goes into the pool, as the week's books have it; the first two come from the additions. */
 const pool = { opening: 116.15, topUps: 88.4, water: 3.9, electricity: 8.42, labor: 253, bags: 11.8, acid: 1.32, sludge: 96 } as const;

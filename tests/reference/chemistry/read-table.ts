@@ -35,7 +35,7 @@ export class TableRow {
 
 /** The rows of a table in this folder. */
 export function readTable(name: string): readonly TableRow[] {
-  const [header = "", ...lines] = readFileSync(new URL(`${name}.csv`, import.meta.url), "utf8").trim().split("\n");
+  const [header = "", ...lines] = readFileSync(new URL(`tables/${name}.csv`, import.meta.url), "utf8").trim().split("\n");
   const columns = header.split(",");
   return lines.map((line) => {
     const cells = line.split(",");

@@ -1,6 +1,7 @@
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
-import type { Draft, EntryContext, EntryForm } from "../../../../src/pane/record/entry-form.ts";
+import type { Draft, EntryForm } from "../../../../src/pane/record/entry-form.ts";
+import type { LogContext } from "../../../../src/advice/log-context.ts";
 import { fillForm, type FilledForm } from "../../../../src/pane/record/fill-form.ts";
 
 /** The bath of the invented days in US units. */
@@ -8,7 +9,7 @@ export const bath = "B-T1-0301";
 
 /** A form filled in as a person would, on the invented Thursday unless a test says otherwise. */
 export function fill(form: EntryForm, log: LogSnapshot, typed: Draft, now = "2027-03-08T08:50"): FilledForm {
-  const context: EntryContext = { log, system: "US", bath, now };
+  const context: LogContext = { log, system: "US", bath, now };
   return fillForm(form, typed, context);
 }
 

@@ -4,7 +4,9 @@ import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
 import { alkaliCaution } from "../../cautions.ts";
-import type { EntryContext, EntryForm, FilledFields, Meaning } from "../../entry-form.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { labelStrengths } from "../../../../advice/label-strength.ts";
@@ -14,7 +16,7 @@ import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 
 const purposes = ["top-up", "opening", "corrective"];
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const amount = filled.number("amount");
   const note = [filled.text("note"), raiseNote(filled, context)].filter((part) => part !== undefined);

@@ -4,10 +4,12 @@ import { amount as amountFigure, figure, money } from "../../../../advice/wordin
 import { askNumber } from "../../../../advice/ask.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { inJugs } from "../../../../advice/charge-dose.ts";
-import type { EntryContext, FilledFields, Finding } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 
-function costFinding(amount: number, filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
+function costFinding(amount: number, filled: FilledFields, facts: RowFacts, context: LogContext): readonly Finding[] {
   const row = findRow(context.log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
   const price = row === undefined ? undefined : rowFacts(row).number("unitPrice");
   if (price === undefined) return [];
@@ -15,7 +17,7 @@ function costFinding(amount: number, filled: FilledFields, facts: RowFacts, cont
   return [{ tone: "plain", text: `Cost ${money(amount * price)}, to ${payer}.` }];
 }
 
-function concentrateFindings(amount: number, filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
+function concentrateFindings(amount: number, filled: FilledFields, facts: RowFacts, context: LogContext): readonly Finding[] {
   const { system } = context;
   const opening = facts.number("openingDose");
   const volume = facts.number("workingVolume");
@@ -37,7 +39,7 @@ function concentrateFindings(amount: number, filled: FilledFields, facts: RowFac
 }
 
 /** Asked where more goes in at once than opened the bath. */
-export function amountDoubts(filled: FilledFields, { log, system }: EntryContext): readonly string[] {
+export function amountDoubts(filled: FilledFields, { log, system }: LogContext): readonly string[] {
   const opening = bathFacts(log, filled.text("bath"))?.number("openingDose");
   const amount = filled.number("amount");
   if (opening === undefined || amount === undefined || amount <= opening || filled.text("purpose") === "opening") return [];
@@ -45,7 +47,7 @@ export function amountDoubts(filled: FilledFields, { log, system }: EntryContext
 }
 
 /** What the top-up form says while it is filled in. */
-export function additionFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+export function additionFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const amount = filled.number("amount");
   if (facts === undefined || amount === undefined) return [];

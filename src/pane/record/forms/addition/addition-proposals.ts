@@ -3,7 +3,8 @@ import { recovery } from "../../../../joblog/model/words.ts";
 import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import type { Draft, EntryContext } from "../../entry-form.ts";
+import type { Draft } from "../../entry-form.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { furtherAddition, recoveredWord } from "../../../../advice/judge-recovery.ts";
 import { missingOpening, proposedRaise } from "../../../../advice/planned-dose.ts";
 import { unreadTopUp } from "../reading/reading-entry.ts";
@@ -14,7 +15,7 @@ function proposedPurpose(facts: RowFacts | undefined): string {
 }
 
 /** After a top-up that fell short of the baseline: what it says is still missing. */
-function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, bath: string): number | undefined {
+function stillMissing(facts: RowFacts, last: RowFacts, context: LogContext, bath: string): number | undefined {
   const baseline = facts.number("baseline");
   const ph = last.number("ph");
   if (last.text("purpose") !== "after top-up" || baseline === undefined || ph === undefined) return undefined;
@@ -29,7 +30,7 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: EntryContext, ba
 }
 
 /** The first addition of the last reading, or what is missing of the planned opening dose. */
-function proposedAmount(purpose: string, facts: RowFacts | undefined, strength: string, context: EntryContext, bath: string): string {
+function proposedAmount(purpose: string, facts: RowFacts | undefined, strength: string, context: LogContext, bath: string): string {
   if (facts === undefined) return "";
   if (purpose === "opening") {
     const left = missingOpening(facts, context.system, strength);
@@ -42,7 +43,7 @@ function proposedAmount(purpose: string, facts: RowFacts | undefined, strength: 
 }
 
 /** The last reading as an addition's row wants it; blank where the sample was too far from the baseline's temperature. */
-function proposedBefore(facts: RowFacts | undefined, bath: string, context: EntryContext): string {
+function proposedBefore(facts: RowFacts | undefined, bath: string, context: LogContext): string {
   const row = lastReadingOf(context.log, bath);
   const last = row === undefined ? undefined : rowFacts(row);
   const read = last?.number("ph");
@@ -52,7 +53,7 @@ function proposedBefore(facts: RowFacts | undefined, bath: string, context: Entr
 }
 
 /** What the top-up form starts with: what the log says is due. */
-export function additionProposals(typed: Draft, context: EntryContext): Draft {
+export function additionProposals(typed: Draft, context: LogContext): Draft {
   const bath = typed["bath"] ?? context.bath ?? "";
   const facts = bathFacts(context.log, bath);
   const purpose = typed["purpose"] ?? proposedPurpose(facts);

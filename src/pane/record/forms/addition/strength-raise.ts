@@ -5,7 +5,9 @@ import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { bothReadings, inJugs } from "../../../../advice/charge-dose.ts";
-import type { EntryContext, FieldProblem, FilledFields, Finding } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { plannedAt, pourable } from "../../../../advice/planned-dose.ts";
 
 export const raiseKey = "strengthNow";
@@ -16,7 +18,7 @@ function raisedTo(filled: FilledFields, facts: RowFacts | undefined): string | u
   return strength === facts?.text("strength") ? undefined : strength;
 }
 
-export function raiseProblems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+export function raiseProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
   if (facts === undefined || strength === undefined) return [];
@@ -30,7 +32,7 @@ export function raiseProblems(filled: FilledFields, context: EntryContext): read
   return [{ key: raiseKey, message: `${label}: ${strength} asks for ${amountFigure(planned.value)} ${unit}, and ${amountFigure(poured)} ${unit} are in already.` }];
 }
 
-export function raiseFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+export function raiseFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const { system } = context;
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
@@ -46,7 +48,7 @@ export function raiseFindings(filled: FilledFields, context: EntryContext): read
 }
 
 /** What the note keeps of the strength that stood before. */
-export function raiseNote(filled: FilledFields, context: EntryContext): string | undefined {
+export function raiseNote(filled: FilledFields, context: LogContext): string | undefined {
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
   const was = facts?.text("strength");
@@ -54,7 +56,7 @@ export function raiseNote(filled: FilledFields, context: EntryContext): string |
 }
 
 /** The bath's own row: from it follow planned dose and bench test. Its name stands with it, so that a row which sorting moved is never taken for this one. */
-export function raiseChanges(filled: FilledFields, context: EntryContext): readonly RowChange[] {
+export function raiseChanges(filled: FilledFields, context: LogContext): readonly RowChange[] {
   const bath = filled.text("bath");
   const row = bath === undefined ? undefined : findRow(context.log, "baths", "bath", bath);
   const strength = raisedTo(filled, bathFacts(context.log, bath));

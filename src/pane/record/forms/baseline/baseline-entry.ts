@@ -7,7 +7,10 @@ import { mean } from "../../../../advice/wording/middle.ts";
 import { askNumber } from "../../../../advice/ask.ts";
 import { bathFacts, dropOf } from "../../../../advice/bath-values.ts";
 import { hotSampleCaution } from "../../cautions.ts";
-import type { Draft, EntryContext, EntryForm, FieldProblem, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, meterField } from "../../fields-of.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
@@ -23,7 +26,7 @@ function setsOf(values: Draft): readonly number[] {
 }
 
 /** The gate: no baseline before an accepted bench test that is newer than the last concentrate. */
-function gate(filled: FilledFields, context: EntryContext): Meaning["blocked"] {
+function gate(filled: FilledFields, context: LogContext): Meaning["blocked"] {
   const facts = bathFacts(context.log, filled.text("bath"));
   switch (facts?.text("benchState")) {
     case bench.noCharge:
@@ -43,7 +46,7 @@ interface Sample {
 }
 
 /** Baseline readings of the log that count already: the sheet takes them and the new ones together. */
-function countedAlready(bath: string | undefined, { log }: EntryContext): readonly Sample[] {
+function countedAlready(bath: string | undefined, { log }: LogContext): readonly Sample[] {
   const rows = bath === undefined ? [] : rowsOfBath(log, "readings", bath).map(rowFacts);
   return rows.filter((row) => row.number("counted") === 1).flatMap((row): Sample[] => {
     const read = row.number("phCorrected") ?? row.number("ph");
@@ -54,7 +57,7 @@ function countedAlready(bath: string | undefined, { log }: EntryContext): readon
 const temperaturesOf = (samples: readonly Sample[]): readonly number[] => samples.flatMap(({ temperature }) => temperature ?? []);
 
 /** The spread of the samples' temperatures where it is more than the log's setting allows; the sheet sets no baseline by such samples. */
-function excessSpread(samples: readonly Sample[], { log }: EntryContext): { readonly spread: number; readonly gap: number } | undefined {
+function excessSpread(samples: readonly Sample[], { log }: LogContext): { readonly spread: number; readonly gap: number } | undefined {
   const gap = log.fields["temperatureGap"];
   const temperatures = temperaturesOf(samples);
   if (typeof gap !== "number" || temperatures.length < 2) return undefined;
@@ -62,7 +65,7 @@ function excessSpread(samples: readonly Sample[], { log }: EntryContext): { read
   return spread > gap ? { spread, gap } : undefined;
 }
 
-function spreadProblem(samples: readonly Sample[], context: EntryContext): readonly FieldProblem[] {
+function spreadProblem(samples: readonly Sample[], context: LogContext): readonly FieldProblem[] {
   const excess = excessSpread(samples, context);
   if (excess === undefined) return [];
   const { spread, gap } = excess;
@@ -79,7 +82,7 @@ function sampleSpreadDoubts(samples: readonly Sample[]): readonly string[] {
   return high - low < farApart ? [] : [`The readings lie between ${ph(low)} and ${ph(high)}. Was each typed right, and is the bath mixed?`];
 }
 
-function findingsOf(samples: readonly Sample[], filled: FilledFields, context: EntryContext): readonly Finding[] {
+function findingsOf(samples: readonly Sample[], filled: FilledFields, context: LogContext): readonly Finding[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const existing = facts?.number("baseline");
   const findings: Finding[] =
@@ -108,7 +111,7 @@ function findingsOf(samples: readonly Sample[], filled: FilledFields, context: E
   return findings;
 }
 
-function meaning(filled: FilledFields, context: EntryContext, values: Draft): Meaning {
+function meaning(filled: FilledFields, context: LogContext, values: Draft): Meaning {
   const bath = filled.text("bath");
   const samples = setsOf(values).flatMap((set): Sample[] => {
     const read = filled.number(`ph${String(set)}`);

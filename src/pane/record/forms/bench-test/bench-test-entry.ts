@@ -1,7 +1,10 @@
 import { surfaces } from "../../../../joblog/model/words.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { alkaliCaution } from "../../cautions.ts";
-import type { Draft, EntryContext, EntryField, EntryForm, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
@@ -12,12 +15,12 @@ const noteKey = (surface: string): string => `note ${surface}`;
 
 const capitalized = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
-function resultFields({ log }: EntryContext): readonly EntryField[] {
+function resultFields({ log }: LogContext): readonly EntryField[] {
   return surfaces.map((surface) => field(log, "benchTests", "result", { key: resultKey(surface), label: capitalized(surface), required: false }));
 }
 
 /** A surface that did not pass asks what was left on it. */
-function noteFields(values: Draft, { log }: EntryContext): readonly EntryField[] {
+function noteFields(values: Draft, { log }: LogContext): readonly EntryField[] {
   return surfaces
     .filter((surface) => !["", "pass"].includes(values[resultKey(surface)] ?? ""))
     .map((surface) => field(log, "benchTests", "note", { key: noteKey(surface), label: `${capitalized(surface)}: piece, and what was left` }));
@@ -39,7 +42,7 @@ function findingsOf(tested: readonly { surface: string; result: string }[], stan
   ];
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const tested = surfaces.flatMap((surface) => {
     const result = filled.text(resultKey(surface));

@@ -2,7 +2,9 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import { careCaution } from "../../cautions.ts";
 import { careFindings } from "./care-findings.ts";
 import { cellsOf } from "../../cells-of.ts";
-import type { EntryContext, EntryField, EntryForm, FilledFields, Meaning } from "../../entry-form.ts";
+import type { EntryField, EntryForm, Meaning } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
@@ -23,7 +25,7 @@ const fieldsOfKind: Readonly<Record<string, { readonly required: readonly string
 
 const labels: Readonly<Partial<Record<string, string>>> = { "rinse check": "What was done", "foil test": "Pattern of the foil", filter: "Bags changed, what was seen" };
 
-function kindFields(kind: string, context: EntryContext): readonly EntryField[] {
+function kindFields(kind: string, context: LogContext): readonly EntryField[] {
   const { required = [], optional = [] } = fieldsOfKind[kind] ?? {};
   const label = labels[kind];
   return [...required, ...optional].map((id) =>
@@ -35,7 +37,7 @@ function kindFields(kind: string, context: EntryContext): readonly EntryField[] 
   );
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const kind = filled.text("kind") ?? "care";
   const minutes = filled.number("minutes");

@@ -2,12 +2,14 @@ import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../../../advice
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { amount as amountFigure, figure, ph } from "../../../../advice/wording/figures.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import type { EntryContext, FilledFields, Finding } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 
 /** Minutes of degassing after a fresh fill (common practice, no source). */
 const usualDegas = { low: 5, high: 20 } as const;
 
-function takenOut(filled: FilledFields, bath: RowFacts, context: EntryContext): readonly Finding[] {
+function takenOut(filled: FilledFields, bath: RowFacts, context: LogContext): readonly Finding[] {
   const taken = filled.number("amount");
   if (taken === undefined || taken === 0) return [];
   const unit = volumeUnit[context.system];
@@ -18,7 +20,7 @@ function takenOut(filled: FilledFields, bath: RowFacts, context: EntryContext): 
 }
 
 /** A rinse is held against the water it was made of. */
-function rinse(filled: FilledFields, bath: RowFacts, { log }: EntryContext): readonly Finding[] {
+function rinse(filled: FilledFields, bath: RowFacts, { log }: LogContext): readonly Finding[] {
   const read = filled.number("rinsePh");
   if (read === undefined) return [];
   const water = findRow(log, "waters", "water", bath.text("water") ?? "");
@@ -30,7 +32,7 @@ function rinse(filled: FilledFields, bath: RowFacts, { log }: EntryContext): rea
 }
 
 /** What the care form says while it is filled in. */
-export function careFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+export function careFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const bath = bathFacts(context.log, filled.text("bath"));
   if (bath === undefined) return [];
   const minutes = filled.number("minutes");

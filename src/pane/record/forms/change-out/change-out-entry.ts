@@ -6,12 +6,14 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import { changeOutCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import { changeOutFindings } from "./change-out-findings.ts";
-import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field } from "../../fields-of.ts";
 
 /** A bath is closed once, and after everything that happened in it. */
-function closeProblems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+function closeProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath") ?? "";
   const closedAt = bathFacts(context.log, bath)?.number("closed");
   if (closedAt !== undefined) return [{ key: "bath", message: `Bath: "${bath}" was closed on ${shortMoment(closedAt)}. Choose another.` }];
@@ -21,7 +23,7 @@ function closeProblems(filled: FilledFields, context: EntryContext): readonly Fi
 }
 
 /** The file ends with a reading: what state the bath was in when it was given up. */
-function finalReadingDoubt(context: EntryContext, bath: string): readonly string[] {
+function finalReadingDoubt(context: LogContext, bath: string): readonly string[] {
   const last = (table: "readings" | "additions" | "loads"): number => {
     const when = rowsOfBath(context.log, table, bath).at(-1)?.cells["when"];
     return typeof when === "number" ? when : 0;
@@ -29,7 +31,7 @@ function finalReadingDoubt(context: EntryContext, bath: string): readonly string
   return Math.max(last("additions"), last("loads")) > last("readings") ? ["No reading since the last load or addition: the file should end with one. Close the bath without it?"] : [];
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath") ?? "";
   return {
     findings: changeOutFindings(bath, filled.number("closed"), context),

@@ -4,7 +4,8 @@ import { countOf } from "../../../../advice/wording/figure-words.ts";
 import { figure, percent, ph } from "../../../../advice/wording/figures.ts";
 import { serialOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import type { EntryContext, Finding } from "../../entry-form.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 
 const numberOf = (value: unknown): number | undefined => (typeof value === "number" ? value : undefined);
 
@@ -15,7 +16,7 @@ function against(text: string, limit: number | undefined, reached: (limit: numbe
 }
 
 /** What speaks for a change-out at the moment `closed` and against it, from the log. Age alone is no reason, nor is one figure. */
-export function changeOutFindings(bath: string, closed: number | undefined, context: EntryContext): readonly Finding[] {
+export function changeOutFindings(bath: string, closed: number | undefined, context: LogContext): readonly Finding[] {
   const facts = bathFacts(context.log, bath);
   if (facts === undefined) return [];
   const { fields } = context.log;

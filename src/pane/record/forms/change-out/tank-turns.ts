@@ -1,21 +1,22 @@
 /** A tank holds one bath at a time: the one before is changed out first. */
 import { rowFacts, type RowFacts } from "../../../../advice/bath-facts.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
-import type { EntryContext, FieldProblem, FilledFields } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 
-function bathsOfTank(filled: FilledFields, { log }: EntryContext): readonly RowFacts[] {
+function bathsOfTank(filled: FilledFields, { log }: LogContext): readonly RowFacts[] {
   const tank = filled.text("tank");
   return tank === undefined ? [] : log.rows.baths.map(rowFacts).filter((bath) => bath.text("tank") === tank);
 }
 
 /** The bath that was in the tank when the fill began and has no change-out. */
-export function bathInTank(filled: FilledFields, context: EntryContext): string | undefined {
+export function bathInTank(filled: FilledFields, context: LogContext): string | undefined {
   const opened = filled.number("opened") ?? Number.POSITIVE_INFINITY;
   return bathsOfTank(filled, context).find((bath) => bath.number("closed") === undefined && (bath.number("opened") ?? 0) <= opened)?.text("bath");
 }
 
 /** A fill that began while the tank held another bath. */
-export function tankProblems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+export function tankProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
   const opened = filled.number("opened");
   if (opened === undefined) return [];
   return bathsOfTank(filled, context).flatMap((bath) => {
@@ -26,7 +27,7 @@ export function tankProblems(filled: FilledFields, context: EntryContext): reado
 }
 
 /** A fill entered late, older than what the tank holds now: it has ended, and wants its change-out at once. */
-export function tankDoubts(filled: FilledFields, context: EntryContext): readonly string[] {
+export function tankDoubts(filled: FilledFields, context: LogContext): readonly string[] {
   const opened = filled.number("opened");
   if (opened === undefined) return [];
   const later = bathsOfTank(filled, context).find((bath) => (bath.number("opened") ?? 0) > opened);

@@ -3,7 +3,9 @@ import { figure } from "../../../../advice/wording/figures.ts";
 import { chargeCaution } from "../../cautions.ts";
 import { chargeDose, doseFindings } from "../../../../advice/charge-dose.ts";
 import { chargeProblems } from "./charge-problems.ts";
-import type { Draft, EntryContext, EntryForm, FilledFields, Meaning } from "../../entry-form.ts";
+import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { labelStrength, labelStrengths } from "../../../../advice/label-strength.ts";
@@ -11,12 +13,12 @@ import { nextIds, proposedBathId } from "../../next-id.ts";
 import { shopsDrop } from "../../../../advice/shop-values.ts";
 import { bathInTank, tankDoubts } from "../change-out/tank-turns.ts";
 
-function onlyKey(context: EntryContext, table: "tanks" | "waters" | "concentrates", column: string): string {
+function onlyKey(context: LogContext, table: "tanks" | "waters" | "concentrates", column: string): string {
   const keys = context.log.rows[table].map((row) => row.cells[column]);
   return keys.length === 1 && keys[0] !== undefined ? String(keys[0]) : "";
 }
 
-function basics(typed: Draft, context: EntryContext): Draft {
+function basics(typed: Draft, context: LogContext): Draft {
   const tank = typed["tank"] ?? onlyKey(context, "tanks", "tank");
   const opened = typed["opened"] ?? context.now;
   const concentrate = typed["concentrate"] ?? onlyKey(context, "concentrates", "concentrate");
@@ -33,7 +35,7 @@ function basics(typed: Draft, context: EntryContext): Draft {
 }
 
 /** The proposals are the plan's own amounts: water to the line less the dose, then the whole dose. */
-function amounts(typed: Draft, context: EntryContext, start: Draft): Draft {
+function amounts(typed: Draft, context: LogContext, start: Draft): Draft {
   const values = { ...start, ...typed };
   const chosen = (key: string): string | undefined => (values[key]?.trim() === "" ? undefined : values[key]?.trim());
   const dose = chargeDose({ number: () => undefined, text: chosen }, context);
@@ -41,7 +43,7 @@ function amounts(typed: Draft, context: EntryContext, start: Draft): Draft {
   return { waterAmount: figure(dose.volume - dose.planned, 2), concentrateAmount: figure(dose.planned, 3) };
 }
 
-function rowsOf(filled: FilledFields, context: EntryContext): readonly NewRow[] {
+function rowsOf(filled: FilledFields, context: LogContext): readonly NewRow[] {
   const bath = filled.text("bath");
   const water = filled.number("waterAmount");
   const concentrate = filled.number("concentrateAmount");
@@ -72,7 +74,7 @@ function rowsOf(filled: FilledFields, context: EntryContext): readonly NewRow[] 
   ];
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const [bath, tank, holds] = [filled.text("bath"), filled.text("tank"), bathInTank(filled, context)];
   return {
     findings: doseFindings(filled, context),

@@ -2,12 +2,13 @@ import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 import { bathIds } from "../../../../advice/bath-values.ts";
 import { chargeDose } from "../../../../advice/charge-dose.ts";
-import type { EntryContext, FieldProblem, FilledFields } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems } from "../../../../advice/tank-limits.ts";
 import { tankProblems } from "../change-out/tank-turns.ts";
 
 /** Water and concentrate together. */
-function overfull(filled: FilledFields, tankHolds: number | undefined, context: EntryContext): readonly FieldProblem[] {
+function overfull(filled: FilledFields, tankHolds: number | undefined, context: LogContext): readonly FieldProblem[] {
   const [water, concentrate] = [filled.number("waterAmount"), filled.number("concentrateAmount")];
   if (water === undefined || concentrate === undefined) return [];
   const alone = amountProblems("waterAmount", "Water in", Math.max(water, concentrate), tankHolds, context);
@@ -22,7 +23,7 @@ function concentrateFirst(filled: FilledFields): readonly FieldProblem[] {
 }
 
 /** What cannot be so of a new bath beyond its single fields. */
-export function chargeProblems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+export function chargeProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
   const taken = bathIds(context.log).find((id) => id.toLowerCase() === bath?.toLowerCase());
   const missing = (["tanks", "waters", "concentrates"] as const).filter((table) => context.log.rows[table].length === 0);

@@ -4,7 +4,9 @@ import { fieldTextOf, serialOf } from "../../../../advice/wording/moments.ts";
 import { asHeld, correctedIds, correctionKey, correctionLabel, correctionOf, heldText, type Correction } from "./correction.ts";
 import { correctionProblems } from "./correction-problems.ts";
 import { chosenRow, correctedKinds, keyOfRow, rowKey, rowNames, tableKey, type ChosenRow } from "./correction-rows.ts";
-import type { Draft, EntryContext, EntryField, EntryForm, FieldGroup, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, inputIds } from "../../fields-of.ts";
 
@@ -13,7 +15,7 @@ const whyKey = "why";
 const hasNote = (chosen: ChosenRow): boolean => correctedIds(chosen.table).includes("note");
 
 /** A field of the form itself, which no column of its own stands behind. */
-function ownField(key: string, label: string, help: string, context: EntryContext, choices?: readonly string[]): EntryField {
+function ownField(key: string, label: string, help: string, context: LogContext, choices?: readonly string[]): EntryField {
   const plain = field(context.log, "readings", "note", { key, label, required: true, ...(choices === undefined ? {} : { choices }) });
   return { ...plain, column: { ...plain.column, help } };
 }
@@ -29,7 +31,7 @@ function valueOf({ filled }: Correction, id: string): RowValue | undefined {
 }
 
 /** The changed cells; the key stands among them so that a row which sorting moved is never taken for this one. */
-function cellsOf(correction: Correction, why: string | undefined, context: EntryContext): Readonly<Record<string, CellChange>> {
+function cellsOf(correction: Correction, why: string | undefined, context: LogContext): Readonly<Record<string, CellChange>> {
   const { table, row, changed } = correction;
   const [key = ""] = inputIds(table);
   const note = valueOf(correction, "note");
@@ -42,7 +44,7 @@ function cellsOf(correction: Correction, why: string | undefined, context: Entry
   ]);
 }
 
-function problemsOf(chosen: ChosenRow, correction: Correction, why: string | undefined, context: EntryContext): readonly FieldProblem[] {
+function problemsOf(chosen: ChosenRow, correction: Correction, why: string | undefined, context: LogContext): readonly FieldProblem[] {
   const { changed } = correction;
   const [first = ""] = correctedIds(chosen.table);
   if (changed.length === 0) return [{ key: correctionKey(chosen, first), message: "Nothing differs from the log yet." }];
@@ -53,7 +55,7 @@ function problemsOf(chosen: ChosenRow, correction: Correction, why: string | und
   ];
 }
 
-function meaning(filled: FilledFields, context: EntryContext, values: Draft): Meaning {
+function meaning(filled: FilledFields, context: LogContext, values: Draft): Meaning {
   const chosen = chosenRow(context.log, values);
   if (chosen === undefined) return { findings: [], problems: [], rows: [], recorded: "correction" };
   const correction = correctionOf(chosen, filled, values);
@@ -72,7 +74,7 @@ function meaning(filled: FilledFields, context: EntryContext, values: Draft): Me
   };
 }
 
-function groups(values: Draft, context: EntryContext): readonly FieldGroup[] {
+function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
   const { log } = context;
   const chosen = chosenRow(log, values);
   const which: readonly EntryField[] = [

@@ -2,7 +2,9 @@ import type { TableId } from "../../../../joblog/formula/log-types.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 import { entryTimes } from "../../bath-times.ts";
 import { correctionLabel, type Correction } from "./correction.ts";
-import type { EntryContext, EntryField, FieldProblem } from "../../entry-form.ts";
+import type { EntryField } from "../../entry-form.ts";
+import type { FieldProblem } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { field } from "../../fields-of.ts";
 import { impossibleTimes } from "../../impossible-times.ts";
 import { amountProblems, heldBy, levelProblems } from "../../../../advice/tank-limits.ts";
@@ -24,7 +26,7 @@ const levels: Readonly<Partial<Record<TableId, readonly string[]>>> = { readings
 
 const afterClose: readonly string[] = ["when", "releasedAt"];
 
-function amounts({ table, filled, changed }: Correction, context: EntryContext): readonly FieldProblem[] {
+function amounts({ table, filled, changed }: Correction, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
   const isCount = table === "stockMoves" && filled.text("kind") === "count";
   const nothing = (moreThanNothing[table] ?? []).filter((id) => filled.number(id) === 0 && !isCount);
@@ -36,7 +38,7 @@ function amounts({ table, filled, changed }: Correction, context: EntryContext):
 }
 
 /** A bath is open while things happen in it. */
-function bathSpan({ table, row, filled, changed }: Correction, context: EntryContext): readonly FieldProblem[] {
+function bathSpan({ table, row, filled, changed }: Correction, context: LogContext): readonly FieldProblem[] {
   if (table !== "baths") return [];
   const times = entryTimes(context, String(row.cells["bath"] ?? ""));
   const [first, last] = [times.at(0), times.at(-1)];
@@ -49,13 +51,13 @@ function bathSpan({ table, row, filled, changed }: Correction, context: EntryCon
 }
 
 /** The time counts anew where the time or the bath is another now. */
-function times({ table, filled, changed }: Correction, context: EntryContext): readonly FieldProblem[] {
+function times({ table, filled, changed }: Correction, context: LogContext): readonly FieldProblem[] {
   const ids = ["when", "opened", "closed", "releasedAt", "date"].filter((id) => changed.includes(id) || (id === "when" && changed.includes("bath")));
   const fields = ids.map((id): EntryField => field(context.log, table, id, { afterClose: table === "releases" && afterClose.includes(id) }));
   return impossibleTimes(fields, filled, context);
 }
 
 /** What cannot be so of a row as it will stand: the same limits as where it was recorded. Keys are those of the columns. */
-export function correctionProblems(correction: Correction, context: EntryContext): readonly FieldProblem[] {
+export function correctionProblems(correction: Correction, context: LogContext): readonly FieldProblem[] {
   return [...amounts(correction, context), ...bathSpan(correction, context), ...times(correction, context)];
 }

@@ -5,7 +5,8 @@ import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { fieldTextOf } from "../../../../advice/wording/moments.ts";
 import type { ChosenRow } from "./correction-rows.ts";
-import type { Draft, EntryField, FilledFields } from "../../entry-form.ts";
+import type { Draft, EntryField } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { inputColumn, inputIds } from "../../fields-of.ts";
 
 export interface Correction {

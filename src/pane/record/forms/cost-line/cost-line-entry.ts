@@ -1,12 +1,15 @@
 import { findRow } from "../../../../advice/bath-facts.ts";
 import { money } from "../../../../advice/wording/figures.ts";
 import { cellsOf } from "../../cells-of.ts";
-import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 
-function findingsOf(filled: FilledFields, { log }: EntryContext): readonly Finding[] {
+function findingsOf(filled: FilledFields, { log }: LogContext): readonly Finding[] {
   const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
   if (amount === undefined) return [];
   if (bath === undefined || account === undefined) return [{ tone: "watch", text: `${money(amount)} will be borne by nobody until the line has a bath and an account.` }];
@@ -17,13 +20,13 @@ function findingsOf(filled: FilledFields, { log }: EntryContext): readonly Findi
 }
 
 /** The same document twice is the commonest way to bill a cost twice. */
-function doubtsOf(filled: FilledFields, { log }: EntryContext): readonly string[] {
+function doubtsOf(filled: FilledFields, { log }: LogContext): readonly string[] {
   const document = filled.text("document");
   const same = document === undefined ? undefined : findRow(log, "costLines", "document", document);
   return same === undefined ? [] : [`Document ${document ?? ""} stands on line ${String(same.cells["id"] ?? "")} already. Is this another cost of it?`];
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const amount = filled.number("amount");
   return {
     findings: findingsOf(filled, context),

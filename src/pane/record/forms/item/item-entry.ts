@@ -2,7 +2,9 @@ import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { itemsCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
-import type { Draft, EntryContext, EntryField, EntryForm, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, textsOf } from "../../fields-of.ts";
 import { bathDoubts } from "./item-hazards.ts";
@@ -14,10 +16,10 @@ const between = " · ";
 
 const nameOf = ({ cells }: SnapshotRow): string => [cells["id"], cells["item"]].map((part) => String(part ?? "")).join(between);
 
-const pendingItems = ({ log }: EntryContext): readonly SnapshotRow[] => log.rows.items.filter((row) => row.cells["outcome"] === undefined && row.cells["id"] !== undefined);
+const pendingItems = ({ log }: LogContext): readonly SnapshotRow[] => log.rows.items.filter((row) => row.cells["outcome"] === undefined && row.cells["id"] !== undefined);
 
 /** The item in the list that the form is to complete. */
-function earlierItem(chosen: string | undefined, { log }: EntryContext): SnapshotRow | undefined {
+function earlierItem(chosen: string | undefined, { log }: LogContext): SnapshotRow | undefined {
   const [id = ""] = (chosen ?? "").split(between);
   return id === "" ? undefined : findRow(log, "items", "id", id);
 }
@@ -26,7 +28,7 @@ const what = ["claim", "room", "item", "quantity", "material", "condition", "pre
 const became = ["route", "bath", "outcome", "reason", "reasonText"] as const;
 const more = ["replacementValue", "restoreCost", "photo", "note"] as const;
 
-function itemField(id: string, { log }: EntryContext): EntryField {
+function itemField(id: string, { log }: LogContext): EntryField {
   const offered = id === "room" || id === "material" || id === "condition" ? { suggestions: textsOf(log, "items", id) } : {};
   return field(log, "items", id, offered);
 }
@@ -48,7 +50,7 @@ function reasonProblems(item: ItemFacts, earlier: boolean): readonly FieldProble
   return problems;
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const row = earlierItem(filled.text(earlierKey), context);
   const item = together(row, filled);
   const key = row?.cells["id"];
@@ -67,7 +69,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
   };
 }
 
-function fieldsLeft(ids: readonly string[], row: SnapshotRow | undefined, values: Draft, context: EntryContext): readonly EntryField[] {
+function fieldsLeft(ids: readonly string[], row: SnapshotRow | undefined, values: Draft, context: LogContext): readonly EntryField[] {
   const outcome = values["outcome"] ?? "";
   const route = values["route"] ?? String(row?.cells["route"] ?? "");
   return ids

@@ -1,7 +1,8 @@
 import { rowFacts } from "../../../../advice/bath-facts.ts";
 import { itemStandings, yesNo } from "../../../../joblog/model/words.ts";
 import { figure, money, percent } from "../../../../advice/wording/figures.ts";
-import type { EntryContext, Finding } from "../../entry-form.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 
 const [yes] = yesNo;
 
@@ -26,7 +27,7 @@ function standingOf(item: ItemFacts): string {
 }
 
 /** The economic test is asked only where a share was agreed with the insurer: there is no usual one. */
-function economicFindings(item: ItemFacts, { log }: EntryContext): readonly Finding[] {
+function economicFindings(item: ItemFacts, { log }: LogContext): readonly Finding[] {
   const share = log.fields["economicShare"];
   const [cost, value] = [item.number("restoreCost"), item.number("replacementValue")];
   if (cost === undefined || value === undefined || value === 0) return [];
@@ -37,7 +38,7 @@ function economicFindings(item: ItemFacts, { log }: EntryContext): readonly Find
     : [{ tone: "watch", text: `${says}: over the agreed ${percent(share)}. Reason code COST, if that decides.` }];
 }
 
-function balance(claim: string, item: ItemFacts, added: number, closes: boolean, { log }: EntryContext): string {
+function balance(claim: string, item: ItemFacts, added: number, closes: boolean, { log }: LogContext): string {
   const rows = log.rows.items.map(rowFacts).filter((row) => row.text("claim") === claim);
   const pieces = rows.reduce((sum, row) => sum + (row.number("quantity") ?? 0), added);
   const pendingBefore = rows.filter((row) => row.text("outcome") === undefined).reduce((sum, row) => sum + (row.number("quantity") ?? 0), 0);
@@ -47,7 +48,7 @@ function balance(claim: string, item: ItemFacts, added: number, closes: boolean,
 }
 
 /** What the item form says while it is filled in. `earlier`: the item stands in the list already. */
-export function itemFindings(item: ItemFacts, earlier: boolean, context: EntryContext): readonly Finding[] {
+export function itemFindings(item: ItemFacts, earlier: boolean, context: LogContext): readonly Finding[] {
   const [claim, quantity] = [item.text("claim"), item.number("quantity")];
   if (claim === undefined || quantity === undefined) return [];
   const closes = earlier && item.text("outcome") !== undefined;

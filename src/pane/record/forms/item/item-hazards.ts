@@ -1,7 +1,8 @@
 import { amphotericStarts, amphotericWords, neverInTank } from "../../../../joblog/sheets/items/item-standing.ts";
 import { yesNo } from "../../../../joblog/model/words.ts";
 import { rowsOfBath } from "../../../../advice/bath-facts.ts";
-import type { EntryContext, FilledFields } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 
 const [yes] = yesNo;
 
@@ -14,7 +15,7 @@ function attackedByAlkali(material: string): boolean {
 }
 
 /** Asked before a piece goes into an alkaline bath that its material, its contents or its age speak against. */
-export function bathDoubts(filled: FilledFields, material: string, what: string, old: string | undefined, context: EntryContext): readonly string[] {
+export function bathDoubts(filled: FilledFields, material: string, what: string, old: string | undefined, context: LogContext): readonly string[] {
   if (filled.text("route") !== "bath") return [];
   const bath = filled.text("bath");
   const claims = bath === undefined ? [] : [...new Set(rowsOfBath(context.log, "loads", bath).map((row) => row.cells["claim"]))];

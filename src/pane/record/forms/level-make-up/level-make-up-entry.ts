@@ -5,7 +5,9 @@ import { readInput } from "../../../controls/read-input.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
-import type { Draft, EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, inputColumn } from "../../fields-of.ts";
 import { keyed } from "./level-make-up-facts.ts";
@@ -13,7 +15,7 @@ import { makeUpFindings } from "./level-make-up-findings.ts";
 import { nextIds } from "../../next-id.ts";
 import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../../../advice/tank-limits.ts";
 
-function problems(filled: FilledFields, context: EntryContext): readonly FieldProblem[] {
+function problems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
   const [before, after] = [filled.number("levelBefore"), filled.number("levelAfter")];
   return [
@@ -26,7 +28,7 @@ function problems(filled: FilledFields, context: EntryContext): readonly FieldPr
 }
 
 /** Water from the wall hose clouds a bath that was made with soft water. */
-function waterDoubts(filled: FilledFields, context: EntryContext): readonly string[] {
+function waterDoubts(filled: FilledFields, context: LogContext): readonly string[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const [name, ofFill] = [filled.text("water"), facts?.text("water")];
   if (name === undefined || name === ofFill) return [];
@@ -36,7 +38,7 @@ function waterDoubts(filled: FilledFields, context: EntryContext): readonly stri
   return [`${name} is not the water of the fill${hardness === undefined ? "" : ` and has ${figure(hardness, 0)} mg/L of hardness`}: curd may form on the pieces. Did it go in?`];
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const poured = filled.number("amount");
   const concentrate = filled.number("concentrateAmount");
@@ -55,7 +57,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 }
 
 /** The amount that brings the level from before to after, less the concentrate that goes with it. */
-function proposedAmount(values: Draft, context: EntryContext): string {
+function proposedAmount(values: Draft, context: LogContext): string {
   const perDepth = tankOf(context, values["bath"])?.number("volumePerDepth");
   const level = (id: string): number | undefined => {
     const reading = readInput(inputColumn("additions", id), context.system, values[id] ?? "");

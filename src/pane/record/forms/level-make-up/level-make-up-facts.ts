@@ -2,7 +2,8 @@ import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../../../advice
 import type { Answer } from "../../../../advice/answer.ts";
 import { askRow } from "../../../../advice/ask.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import type { EntryContext, FilledFields } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { tankOf } from "../../../../advice/tank-limits.ts";
 
 /** What happened since water last went into the bath, as the Additions sheet counts it. */
@@ -12,7 +13,7 @@ export interface SinceWater {
   readonly concentrate: number;
 }
 
-export function sinceWater(context: EntryContext, bath: string, when: number): SinceWater {
+export function sinceWater(context: LogContext, bath: string, when: number): SinceWater {
   const of = (table: "additions" | "loads" | "care"): readonly RowFacts[] => rowsOfBath(context.log, table, bath).map(rowFacts);
   const time = (row: RowFacts): number => row.number("when") ?? Number.POSITIVE_INFINITY;
   const before = Math.max(0, ...of("additions").filter((row) => row.text("kind") === "water" && time(row) < when).map(time));
@@ -26,7 +27,7 @@ export function sinceWater(context: EntryContext, bath: string, when: number): S
 }
 
 /** What the rise of the level holds; undefined without both levels or the tank's size. */
-export function riseOf(filled: FilledFields, context: EntryContext): number | undefined {
+export function riseOf(filled: FilledFields, context: LogContext): number | undefined {
   const perDepth = tankOf(context, filled.text("bath"))?.number("volumePerDepth");
   const [before, after] = [filled.number("levelBefore"), filled.number("levelAfter")];
   return perDepth === undefined || before === undefined || after === undefined ? undefined : (after - before) * perDepth;
@@ -40,7 +41,7 @@ export interface Split {
 }
 
 /** MAKEUP with the arguments of the Additions sheet; undefined where level, drag-out or strength is not known. */
-export function splitOf(filled: FilledFields, since: SinceWater, context: EntryContext): Answer<Split> | undefined {
+export function splitOf(filled: FilledFields, since: SinceWater, context: LogContext): Answer<Split> | undefined {
   const bath = filled.text("bath");
   const facts = bathFacts(context.log, bath);
   const dragOut = tankOf(context, bath)?.number("dragOut");
@@ -53,7 +54,7 @@ export function splitOf(filled: FilledFields, since: SinceWater, context: EntryC
 }
 
 /** The row of a water, of a concentrate. */
-export function keyed(context: EntryContext, table: "waters" | "concentrates", column: "water" | "concentrate", key: string | undefined): RowFacts | undefined {
+export function keyed(context: LogContext, table: "waters" | "concentrates", column: "water" | "concentrate", key: string | undefined): RowFacts | undefined {
   const row = key === undefined ? undefined : findRow(context.log, table, column, key);
   return row === undefined ? undefined : rowFacts(row);
 }

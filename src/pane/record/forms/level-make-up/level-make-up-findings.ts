@@ -4,12 +4,14 @@ import type { Answer } from "../../../../advice/answer.ts";
 import { askNumber } from "../../../../advice/ask.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { inJugs } from "../../../../advice/charge-dose.ts";
-import type { EntryContext, FilledFields, Finding } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { keyed, riseOf, sinceWater, splitOf, type SinceWater } from "./level-make-up-facts.ts";
 
 const volumeSymbol = { US: "US gal", metric: "L", imperial: "imperial gal" } as const;
 
-function splitFindings(filled: FilledFields, since: SinceWater, context: EntryContext): readonly Finding[] {
+function splitFindings(filled: FilledFields, since: SinceWater, context: LogContext): readonly Finding[] {
   const unit = volumeUnit[context.system];
   const split = splitOf(filled, since, context);
   if (split?.known === false) return [{ tone: "act", text: split.why }];
@@ -33,7 +35,7 @@ function eats(answer: Answer<number>, unit: string): string {
 }
 
 /** What the water brings into the bath, loudly where it is another water than that of the fill. */
-function waterFindings(poured: number, filled: FilledFields, context: EntryContext): readonly Finding[] {
+function waterFindings(poured: number, filled: FilledFields, context: LogContext): readonly Finding[] {
   const { system } = context;
   const facts = bathFacts(context.log, filled.text("bath"));
   const ofFill = facts?.text("water");
@@ -62,7 +64,7 @@ function waterFindings(poured: number, filled: FilledFields, context: EntryConte
 const mismatch = 0.15;
 
 /** What the level make-up form says while it is filled in. */
-export function makeUpFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+export function makeUpFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const [bath, when, poured] = [filled.text("bath"), filled.number("when"), filled.number("amount")];
   if (bath === undefined || when === undefined) return [];
   const rise = riseOf(filled, context);

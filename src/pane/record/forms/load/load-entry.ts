@@ -4,7 +4,9 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import { loadCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import { bathState } from "../../../../joblog/model/words.ts";
-import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
@@ -21,7 +23,7 @@ function zeroProblems(filled: FilledFields): readonly FieldProblem[] {
   return named.flatMap(([key, label]) => (filled.number(key) === 0 ? [{ key, message: `${label}: 0 is no load. Allowed: more than 0.` }] : []));
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const state = bathFacts(context.log, bath)?.text("state");
   const stateDoubt = doubtOfState[state ?? ""];

@@ -1,7 +1,9 @@
 import { rowsOfBath, rowFacts } from "../../../../advice/bath-facts.ts";
 import { yesNo } from "../../../../joblog/model/words.ts";
 import { figure, percent } from "../../../../advice/wording/figures.ts";
-import type { EntryContext, FilledFields, Finding } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 
 const [yes] = yesNo;
 
@@ -14,7 +16,7 @@ interface Units {
   readonly minutes: number;
 }
 
-function unitsOf(filled: FilledFields, context: EntryContext): Units | undefined {
+function unitsOf(filled: FilledFields, context: LogContext): Units | undefined {
   const [baskets, minutes] = [filled.number("baskets"), filled.number("minutes")];
   const weight = context.log.fields[weightOf[filled.text("soil") ?? ""] ?? ""];
   if (baskets === undefined || minutes === undefined || typeof weight !== "number") return undefined;
@@ -22,7 +24,7 @@ function unitsOf(filled: FilledFields, context: EntryContext): Units | undefined
 }
 
 /** What the load form says while it is filled in: what it counts for, and the claim's share of the bath with it. */
-export function loadFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+export function loadFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const units = unitsOf(filled, context);
   const [bath, claim] = [filled.text("bath"), filled.text("claim")];
   if (units === undefined || bath === undefined || claim === undefined) return [];

@@ -1,7 +1,9 @@
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { cellsOf } from "../../cells-of.ts";
-import type { EntryContext, EntryForm, FieldProblem, FilledFields, Meaning } from "../../entry-form.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, meterField, metersOf } from "../../fields-of.ts";
 import { meterFindings } from "./meter-findings.ts";
@@ -33,7 +35,7 @@ function mixedUp(filled: FilledFields): readonly string[] {
   });
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   return {
     findings: meterFindings(filled, context),
     problems: [...orderProblems(filled), ...bufferProblems(filled)],

@@ -1,12 +1,13 @@
 import { isCheckLate } from "../../../../advice/next-step/check-late.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
-import type { EntryContext, FilledFields } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { metersOf } from "../../fields-of.ts";
 import { checksBefore } from "../../../../advice/meter-facts.ts";
 
 /** Whether a meter was left out of the shop's limit at its last check. */
-function leftOut(error: number | undefined, { log }: EntryContext): error is number {
+function leftOut(error: number | undefined, { log }: LogContext): error is number {
   const limit = log.fields["meterLimit"];
   return error !== undefined && typeof limit === "number" && Math.abs(error) > limit;
 }
@@ -15,7 +16,7 @@ function leftOut(error: number | undefined, { log }: EntryContext): error is num
  * What speaks against the meter of a reading: not named where the log knows several, not checked for too
  * long, left out of limits. `unchecked`: a meter without any check is asked about too.
  */
-export function meterDoubts(filled: FilledFields, unchecked: boolean, context: EntryContext): readonly string[] {
+export function meterDoubts(filled: FilledFields, unchecked: boolean, context: LogContext): readonly string[] {
   const [meter, when] = [filled.text("meter"), filled.number("when")];
   const known = metersOf(context.log);
   if (meter === undefined) {

@@ -3,7 +3,9 @@ import { temperature as temperatureUnit } from "../../../../joblog/model/units-o
 import { degrees, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 import { askNumber } from "../../../../advice/ask.ts";
-import type { EntryContext, FilledFields, Finding } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { checksBefore, errorIn, foundError, slopeOf, verdictOf } from "../../../../advice/meter-facts.ts";
 import { reachOf, type Reach } from "../../../../advice/meter-reach.ts";
 
@@ -18,7 +20,7 @@ function errorFinding(filled: FilledFields): readonly Finding[] {
 }
 
 /** A primary standard moves with temperature; the bottle's own table wins. */
-function bufferFindings(filled: FilledFields, { system }: EntryContext): readonly Finding[] {
+function bufferFindings(filled: FilledFields, { system }: LogContext): readonly Finding[] {
   const temperature = filled.number("temperature");
   if (temperature === undefined) return [];
   return [1, 2].flatMap((buffer): readonly Finding[] => {
@@ -29,7 +31,7 @@ function bufferFindings(filled: FilledFields, { system }: EntryContext): readonl
   });
 }
 
-function verdictFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+function verdictFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const slope = slopeOf(filled, context);
   const { meterLimit, slopeLow, slopeHigh } = context.log.fields;
   const verdict = verdictOf(filled, context);
@@ -52,7 +54,7 @@ function readingsFinding({ since, readings }: Reach): Finding {
 }
 
 /** Which readings, verdicts and baselines change, named one by one. */
-function reachFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+function reachFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const [meter, when, found] = [filled.text("meter"), filled.number("when"), foundError(filled)];
   if (meter === undefined || when === undefined || found === undefined) return [];
   const before = checksBefore(meter, when, context).filter((check) => check.number("left") !== undefined).at(-1);
@@ -70,7 +72,7 @@ function reachFindings(filled: FilledFields, context: EntryContext): readonly Fi
 }
 
 /** What the meter check form says while it is filled in. */
-export function meterFindings(filled: FilledFields, context: EntryContext): readonly Finding[] {
+export function meterFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const [low, high] = [filled.number("buffer1"), filled.number("buffer2")].sort((a, b) => (a ?? 0) - (b ?? 0));
   const acid = low !== undefined && high !== undefined && high < 8;
   return [

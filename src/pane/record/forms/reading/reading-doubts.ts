@@ -3,7 +3,8 @@ import { rowFacts, rowsOfBath, type RowFacts } from "../../../../advice/bath-fac
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { degrees, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
-import type { EntryContext, FilledFields } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 
 /** No bath falls or rises by so much from one reading to the next (common practice, no source). */
 export const farInPh = 1;
@@ -12,7 +13,7 @@ export const farInPh = 1;
 const farInTemperature: Readonly<Record<UnitSystem, number>> = { US: 54, metric: 30, imperial: 30 };
 
 /** The reading that this one follows; one entered late follows an earlier one than the last. */
-function readingBefore(filled: FilledFields, { log }: EntryContext): RowFacts | undefined {
+function readingBefore(filled: FilledFields, { log }: LogContext): RowFacts | undefined {
   const [bath, when] = [filled.text("bath"), filled.number("when")];
   if (bath === undefined || when === undefined) return undefined;
   const readings = rowsOfBath(log, "readings", bath).map(rowFacts).filter((row) => row.text("purpose") !== "rinse" && row.number("ph") !== undefined);
@@ -20,7 +21,7 @@ function readingBefore(filled: FilledFields, { log }: EntryContext): RowFacts | 
 }
 
 /** What is possible of a sample but unlikely: far in pH from the reading before, far in temperature from the baseline. */
-export function sampleDoubts(bath: RowFacts | undefined, filled: FilledFields, context: EntryContext): readonly string[] {
+export function sampleDoubts(bath: RowFacts | undefined, filled: FilledFields, context: LogContext): readonly string[] {
   const last = readingBefore(filled, context);
   const [before, at] = [last?.number("ph"), last?.number("when")];
   const [ph, temperature] = [filled.number("ph"), filled.number("temperature")];

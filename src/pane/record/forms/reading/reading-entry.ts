@@ -7,7 +7,10 @@ import { phForRecovery } from "../../../../advice/at-baseline.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { hotSampleCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
-import type { Draft, EntryContext, EntryForm, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, meterField } from "../../fields-of.ts";
 import { judgeReading } from "../../../../advice/judge-reading.ts";
@@ -41,7 +44,7 @@ export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undef
   return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
 }
 
-function recoveryFindings(facts: RowFacts, bath: string | undefined, ph: number, temperature: number, context: EntryContext): readonly Finding[] {
+function recoveryFindings(facts: RowFacts, bath: string | undefined, ph: number, temperature: number, context: LogContext): readonly Finding[] {
   const after = phForRecovery(facts, ph, temperature, context);
   const to = facts.number("baselineTemperature");
   if (after === undefined) {
@@ -53,7 +56,7 @@ function recoveryFindings(facts: RowFacts, bath: string | undefined, ph: number,
   return judgeRecovery(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);
 }
 
-function findingsOf(filled: FilledFields, facts: RowFacts, context: EntryContext): readonly Finding[] {
+function findingsOf(filled: FilledFields, facts: RowFacts, context: LogContext): readonly Finding[] {
   const purpose = filled.text("purpose");
   const ph = filled.number("ph");
   const temperature = filled.number("temperature");
@@ -65,7 +68,7 @@ function findingsOf(filled: FilledFields, facts: RowFacts, context: EntryContext
   return [...recovery, ...judgeReading(facts, ph, temperature, afterTopUp, context)];
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const facts = bathFacts(context.log, bath);
   const purpose = filled.text("purpose");

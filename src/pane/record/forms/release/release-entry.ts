@@ -5,7 +5,10 @@ import { serialOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import { bathFacts, bathIds } from "../../../../advice/bath-values.ts";
 import { releaseCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
-import type { Draft, EntryContext, EntryForm, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { nextIds } from "../../next-id.ts";
 import { allColumns, releaseGroups } from "./release-groups.ts";
@@ -15,7 +18,7 @@ import { releaseProblems } from "./release-problems.ts";
 import { tankOf } from "../../../../advice/tank-limits.ts";
 
 /** An earlier treatment that led to no release is named, so that nobody takes this one for its continuation. */
-function afterSpent(row: SnapshotRow | undefined, bath: string | undefined, context: EntryContext): readonly Finding[] {
+function afterSpent(row: SnapshotRow | undefined, bath: string | undefined, context: LogContext): readonly Finding[] {
   const spent = row === undefined && bath !== undefined ? rowsOfBath(context.log, "releases", bath).filter(isSpent).at(-1) : undefined;
   if (spent === undefined) return [];
   const { text } = rowFacts(spent);
@@ -23,14 +26,14 @@ function afterSpent(row: SnapshotRow | undefined, bath: string | undefined, cont
 }
 
 /** A bath that still works is closed first, so that nothing is recorded in it afterward. */
-function gate(bath: string | undefined, context: EntryContext): Meaning["blocked"] {
+function gate(bath: string | undefined, context: LogContext): Meaning["blocked"] {
   const facts = bathFacts(context.log, bath);
   return facts === undefined || facts.number("closed") !== undefined
     ? undefined
     : { why: "This bath is still open in the log. Close it first; then neutralize and release it.", first: "change-out" };
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const row = openRelease(context, bath);
   const release = releaseFacts(row, filled);
@@ -51,7 +54,7 @@ function meaning(filled: FilledFields, context: EntryContext): Meaning {
 }
 
 /** The bath as it stands, by the level of its last reading. */
-function proposedVolume(context: EntryContext, bath: string): string {
+function proposedVolume(context: LogContext, bath: string): string {
   const tank = tankOf(context, bath);
   const [atLine, line, perDepth] = ["workingVolume", "fillDepth", "volumePerDepth"].map((id) => tank?.number(id));
   if (atLine === undefined) return "";
@@ -69,7 +72,7 @@ function threeYearsAfter(moment: string): string {
 }
 
 /** A bath just closed is the one to release. */
-function proposedBath(typed: Draft, context: EntryContext): string {
+function proposedBath(typed: Draft, context: LogContext): string {
   const closed = bathIds(context.log).filter((id) => bathFacts(context.log, id)?.number("closed") !== undefined);
   const waiting = closed.filter((id) => !rowsOfBath(context.log, "releases", id).some((row) => row.cells["releasedAt"] !== undefined));
   const chosen = context.bath !== undefined && waiting.includes(context.bath) ? context.bath : waiting.at(-1);

@@ -5,7 +5,8 @@ import { amount, figure, ph as phFigure } from "../../../../advice/wording/figur
 import type { Answer } from "../../../../advice/answer.ts";
 import { askColumn, askNumber, askText, askTruth } from "../../../../advice/ask.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import type { EntryContext, Finding } from "../../entry-form.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { lastPhOf, limitsOf, releaseStateOf, type ReleaseFacts } from "../../../../advice/release-facts.ts";
 
 const dryAcids: readonly string[] = ["citric", "sodium bisulfate"];
@@ -17,7 +18,7 @@ export function acidUnitOf(acid: string | undefined): UnitOf | undefined {
 }
 
 /** As the Release sheet works it out: the usual product, and of another purity as much more or less as ACIDFOR says. */
-function neededAcid(release: ReleaseFacts, context: EntryContext): Answer<number> | undefined {
+function neededAcid(release: ReleaseFacts, context: LogContext): Answer<number> | undefined {
   const { system } = context;
   const [held, ph, target, acid] = [release.number("volume"), release.number("ph"), release.number("target"), release.text("acid")];
   if (held === undefined || ph === undefined || target === undefined || acid === undefined) return undefined;
@@ -30,7 +31,7 @@ function neededAcid(release: ReleaseFacts, context: EntryContext): Answer<number
   return { known: true, value: (usual.value * given.value) / normal.value };
 }
 
-function acidFindings(release: ReleaseFacts, context: EntryContext): readonly Finding[] {
+function acidFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
   const needed = neededAcid(release, context);
   if (needed === undefined) return [];
   if (!needed.known) return [{ tone: "act", text: needed.why }];
@@ -57,7 +58,7 @@ function stageFinding(release: ReleaseFacts): readonly Finding[] {
     : [{ tone: "good", text: `pH ${phFigure(ph)}: at or below the target. Add no more; aerate and read again before anything goes.` }];
 }
 
-function cautionFindings(release: ReleaseFacts, context: EntryContext): readonly Finding[] {
+function cautionFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
   const ph = release.number("ph");
   const temperature = release.number("temperature");
   const corrosive = ph === undefined ? undefined : askTruth("CORROSIVE", ph);
@@ -69,7 +70,7 @@ function cautionFindings(release: ReleaseFacts, context: EntryContext): readonly
 }
 
 /** What the release form says while it is filled in; never that a release is allowed. */
-export function releaseFindings(release: ReleaseFacts, context: EntryContext): readonly Finding[] {
+export function releaseFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
   const { low, high, permit } = limitsOf(release, context);
   const state = releaseStateOf(release, context);
   const limits = low === undefined || high === undefined ? "" : ` Limits: pH ${figure(low, 2, 1)} to ${figure(high, 2, 1)}${permit === undefined ? "" : `, ${permit}`}.`;

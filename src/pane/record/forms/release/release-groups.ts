@@ -1,5 +1,6 @@
 import { analysesResults, releaseState } from "../../../../joblog/model/words.ts";
-import type { Draft, EntryContext, EntryField, FieldGroup } from "../../entry-form.ts";
+import type { Draft, EntryField, FieldGroup } from "../../entry-form.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { filledFields, readFields } from "../../fill-form.ts";
 import { limitsOf, openRelease, releaseFacts, releaseStateOf, type ReleaseFacts } from "../../../../advice/release-facts.ts";
@@ -15,13 +16,13 @@ const more = ["purity", "initials", "note"] as const;
 export const allColumns: readonly string[] = [...plan, ...stages, ...limits, ...results, ...release, ...more];
 
 /** An amount of acid in the unit that its kind is counted in. */
-function acidField(id: string, acid: string | undefined, { log }: EntryContext): EntryField {
+function acidField(id: string, acid: string | undefined, { log }: LogContext): EntryField {
   const plain = field(log, "releases", id);
   const unit = acidUnitOf(acid);
   return unit === undefined ? plain : { ...plain, column: { ...plain.column, unit } };
 }
 
-function releaseField(id: string, acid: string | undefined, context: EntryContext): EntryField {
+function releaseField(id: string, acid: string | undefined, context: LogContext): EntryField {
   const { log } = context;
   if (id.startsWith("stage")) return acidField(id, acid, context);
   if (id === "initials") return initialsField(log, "releases");
@@ -41,7 +42,7 @@ function stagesToShow(facts: ReleaseFacts): readonly string[] {
 }
 
 /** The fields of a release that its row does not hold yet; those of the release itself only once limits and results are in. */
-export function releaseGroups(values: Draft, context: EntryContext): readonly FieldGroup[] {
+export function releaseGroups(values: Draft, context: LogContext): readonly FieldGroup[] {
   const row = openRelease(context, values["bath"]);
   const acid = row?.cells["acid"] === undefined ? values["acid"] : String(row.cells["acid"]);
   const left = (ids: readonly string[]): readonly EntryField[] => ids.filter((id) => row?.cells[id] === undefined).map((id) => releaseField(id, acid, context));

@@ -1,11 +1,12 @@
 import { figure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
-import type { EntryContext, FieldProblem, FilledFields } from "../../entry-form.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { allColumns } from "./release-groups.ts";
 import { limitsOf, type ReleaseFacts } from "../../../../advice/release-facts.ts";
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 
-function limitProblems(release: ReleaseFacts, context: EntryContext): readonly FieldProblem[] {
+function limitProblems(release: ReleaseFacts, context: LogContext): readonly FieldProblem[] {
   const { low, high } = limitsOf(release, context);
   const target = release.number("target");
   if (low === undefined || high === undefined) return [];
@@ -33,7 +34,7 @@ const wanted: readonly (readonly [key: string, message: string])[] = [
 ];
 
 /** A release says when, how much, where, by whom and under which permit. */
-function completeness(filled: FilledFields, release: ReleaseFacts, context: EntryContext): readonly FieldProblem[] {
+function completeness(filled: FilledFields, release: ReleaseFacts, context: LogContext): readonly FieldProblem[] {
   const begun = ["releasedAt", "releasedVolume", "point"].some((key) => filled.text(key) !== undefined);
   if (!begun) return [];
   const { permit } = limitsOf(release, context);
@@ -47,7 +48,7 @@ function orderProblems(filled: FilledFields, release: ReleaseFacts): readonly Fi
 }
 
 /** What is wrong with a release beyond single fields. `earlier`: it completes a row of the log. */
-export function releaseProblems(filled: FilledFields, release: ReleaseFacts, earlier: boolean, context: EntryContext): readonly FieldProblem[] {
+export function releaseProblems(filled: FilledFields, release: ReleaseFacts, earlier: boolean, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
   const nothing = earlier && allColumns.every((key) => filled.text(key) === undefined);
   return [

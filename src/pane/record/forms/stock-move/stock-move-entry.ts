@@ -2,12 +2,15 @@ import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { amount, money } from "../../../../advice/wording/figures.ts";
 import { cellsOf } from "../../cells-of.ts";
-import type { EntryContext, EntryForm, FilledFields, Finding, Meaning } from "../../entry-form.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 
-function findingsOf(filled: FilledFields, { log, system }: EntryContext): readonly Finding[] {
+function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly Finding[] {
   const [concentrate, moved, kind, price] = [filled.text("concentrate"), filled.number("amount"), filled.text("kind"), filled.number("price")];
   if (concentrate === undefined || moved === undefined || kind === undefined) return [];
   const row = findRow(log, "stockBalance", "concentrate", concentrate);
@@ -24,7 +27,7 @@ function findingsOf(filled: FilledFields, { log, system }: EntryContext): readon
   return [{ tone: after < 0 ? "act" : "plain", text: `By the book ${amount(after)} ${unit} after it.${after < 0 ? " Count the shelf." : ""}` }, ...worth];
 }
 
-function meaning(filled: FilledFields, context: EntryContext): Meaning {
+function meaning(filled: FilledFields, context: LogContext): Meaning {
   const { log } = context;
   const [concentrate, kind, moved] = [filled.text("concentrate"), filled.text("kind"), filled.number("amount")];
   const listed = concentrate === undefined || findRow(log, "stockBalance", "concentrate", concentrate) !== undefined;
