@@ -14,10 +14,28 @@ module.exports = {
     layer("core-stands-alone", "src/core", ["src/core/"]),
     layer("functions-see-core", "functions", ["functions/", "src/core/"]),
     layer("joblog-sees-functions-and-core", "src/joblog", ["src/joblog/", "functions/", "src/core/"]),
-    layer("advice-sees-joblog-functions-and-core", "src/advice", ["src/advice/", "src/joblog/", "functions/", "src/core/"]),
+    layer("advice-sees-joblog-functions-and-core", "src/advice", [
+      "src/advice/",
+      "src/joblog/",
+      "functions/",
+      "src/core/",
+    ]),
     layer("files-see-joblog", "src/files", ["src/files/", "src/joblog/", "src/core/"]),
-    layer("excel-sees-functions-joblog-and-copies", "src/excel", ["src/excel/", "functions/", "src/joblog/", "src/core/", "src/files/(hand-off|unpack)\\."]),
-    layer("pane-sees-everything-but-the-hosts", "src/pane", ["src/pane/", "src/advice/", "functions/", "src/joblog/", "src/core/", "src/excel/"]),
+    layer("excel-sees-functions-joblog-and-copies", "src/excel", [
+      "src/excel/",
+      "functions/",
+      "src/joblog/",
+      "src/core/",
+      "src/files/(hand-off|unpack)\\.",
+    ]),
+    layer("pane-sees-everything-but-the-hosts", "src/pane", [
+      "src/pane/",
+      "src/advice/",
+      "functions/",
+      "src/joblog/",
+      "src/core/",
+      "src/excel/",
+    ]),
     layer("workbench-loads-bundles-only", "src/workbench", ["src/workbench/"]),
     {
       name: "pure-folders-use-no-package",
@@ -37,6 +55,10 @@ module.exports = {
     doNotFollow: { path: "node_modules" },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
-    enhancedResolveOptions: { extensions: [".ts", ".tsx", ".js", ".json"], exportsFields: ["exports"], conditionNames: ["import", "node", "types"] },
+    enhancedResolveOptions: {
+      extensions: [".ts", ".tsx", ".js", ".json"],
+      exportsFields: ["exports"],
+      conditionNames: ["import", "node", "types"],
+    },
   },
 };

@@ -1,4 +1,5 @@
 import officeAddins from "eslint-plugin-office-addins";
+import importSort from "eslint-plugin-simple-import-sort";
 import { defineConfig, globalIgnores } from "eslint/config";
 import tseslint from "typescript-eslint";
 
@@ -9,9 +10,14 @@ export default defineConfig(
   {
     files: ["**/*.{ts,tsx}"],
     extends: [tseslint.configs.strictTypeChecked],
+    plugins: { "import-sort": importSort },
     languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
     rules: {
-      "no-restricted-globals": ["error", ...excelNames.map((name) => ({ name, message: "Only src/excel and the stand-in name Excel's objects." }))],
+      "import-sort/imports": "error",
+      "no-restricted-globals": [
+        "error",
+        ...excelNames.map((name) => ({ name, message: "Only src/excel and the stand-in name Excel's objects." })),
+      ],
       "no-restricted-exports": ["error", { restrictDefaultExports: { direct: true, named: true, defaultFrom: true } }],
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
     },
@@ -31,7 +37,13 @@ export default defineConfig(
   {
     files: ["tests/**/*.test.ts"],
     rules: {
-      "no-restricted-syntax": ["error", { selector: "Property[key.name='numRuns']", message: "Write runs(60) of tests/setup: a soak runs it more often." }],
+      "no-restricted-syntax": [
+        "error",
+        {
+          selector: "Property[key.name='numRuns']",
+          message: "Write runs(60) of tests/setup: a soak runs it more often.",
+        },
+      ],
     },
   },
   {

@@ -1,4 +1,5 @@
 import { defineConfig } from "vitest/config";
+
 import { slowFirst } from "./tests/slow-first.ts";
 
 export default defineConfig({
@@ -11,6 +12,14 @@ export default defineConfig({
     isolate: false,
     // Each file has a server and a browser of its own. A browser is several processes already.
     maxWorkers: 2,
-    sequence: { sequencer: slowFirst("pane-accessibility", "forms-accessibility", "reference-page", "first-two-days", "first-run") },
+    sequence: {
+      sequencer: slowFirst(
+        "pane-accessibility",
+        "forms-accessibility",
+        "reference-page",
+        "first-two-days",
+        "first-run",
+      ),
+    },
   },
 });

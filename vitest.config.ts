@@ -1,5 +1,7 @@
 import { availableParallelism } from "node:os";
+
 import { defineConfig } from "vitest/config";
+
 import { slowFirst } from "./tests/slow-first.ts";
 
 export default defineConfig({
@@ -14,6 +16,18 @@ export default defineConfig({
     setupFiles: ["tests/setup/random-seeds.ts", "tests/leave-no-trace.ts"],
     // Without a number it would be one fewer than the processors, so a single one where there are two.
     maxWorkers: Math.max(2, availableParallelism()),
-    sequence: { sequencer: slowFirst("demo-week", "upgrade-log", "log-workbook", "record-traffic", "log-behavior", "hostile-entries", "take-back", "adopt-sheet", "next-step") },
+    sequence: {
+      sequencer: slowFirst(
+        "demo-week",
+        "upgrade-log",
+        "log-workbook",
+        "record-traffic",
+        "log-behavior",
+        "hostile-entries",
+        "take-back",
+        "adopt-sheet",
+        "next-step",
+      ),
+    },
   },
 });

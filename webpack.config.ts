@@ -1,4 +1,5 @@
 import path from "node:path";
+
 import CopyPlugin from "copy-webpack-plugin";
 import MinimizerPlugin from "minimizer-webpack-plugin";
 import webpack from "webpack";
@@ -6,7 +7,11 @@ import webpack from "webpack";
 const root = import.meta.dirname;
 
 /** What the workbench serves beside our bundles: other people's files, unmodified, each with its licence. */
-const vendored: readonly { readonly package: string; readonly folder: string; readonly files: Readonly<Record<string, string>> }[] = [
+const vendored: readonly {
+  readonly package: string;
+  readonly folder: string;
+  readonly files: Readonly<Record<string, string>>;
+}[] = [
   {
     package: "@odoo/o-spreadsheet",
     folder: "o-spreadsheet",
@@ -18,14 +23,26 @@ const vendored: readonly { readonly package: string; readonly folder: string; re
     },
   },
   { package: "@odoo/owl", folder: "owl", files: { "dist/owl.iife.js": "owl.iife.js", LICENSE: "LICENSE.txt" } },
-  { package: "chart.js", folder: "chart.js", files: { "dist/chart.umd.min.js": "chart.umd.min.js", "LICENSE.md": "LICENSE.md" } },
-  { package: "luxon", folder: "luxon", files: { "build/global/luxon.min.js": "luxon.min.js", "LICENSE.md": "LICENSE.md" } },
+  {
+    package: "chart.js",
+    folder: "chart.js",
+    files: { "dist/chart.umd.min.js": "chart.umd.min.js", "LICENSE.md": "LICENSE.md" },
+  },
+  {
+    package: "luxon",
+    folder: "luxon",
+    files: { "build/global/luxon.min.js": "luxon.min.js", "LICENSE.md": "LICENSE.md" },
+  },
   {
     package: "chartjs-adapter-luxon",
     folder: "chartjs-adapter-luxon",
     files: { "dist/chartjs-adapter-luxon.umd.min.js": "chartjs-adapter-luxon.umd.min.js", "LICENSE.md": "LICENSE.md" },
   },
-  { package: "bootstrap", folder: "bootstrap", files: { "dist/css/bootstrap.min.css": "bootstrap.min.css", LICENSE: "LICENSE.txt" } },
+  {
+    package: "bootstrap",
+    folder: "bootstrap",
+    files: { "dist/css/bootstrap.min.css": "bootstrap.min.css", LICENSE: "LICENSE.txt" },
+  },
   {
     package: "font-awesome",
     folder: "font-awesome",
@@ -76,7 +93,10 @@ function common(mode: Mode, entry: Record<string, string>): webpack.Configuratio
     },
     optimization: {
       minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify })],
-      splitChunks: { chunks: "async", cacheGroups: { default: false, defaultVendors: false, shared: { name: "pane-shared", minChunks: 2 } } },
+      splitChunks: {
+        chunks: "async",
+        cacheGroups: { default: false, defaultVendors: false, shared: { name: "pane-shared", minChunks: 2 } },
+      },
       runtimeChunk: false,
     },
     performance: { hints: false },

@@ -1,10 +1,10 @@
-import { DomainError } from "../src/core/limits/domain-error.ts";
 import { OutOfRange } from "../src/core/limits/domain.ts";
-import { system as systemArgument } from "./arguments/arguments.ts";
+import { DomainError } from "../src/core/limits/domain-error.ts";
 import { thirteenFigures } from "../src/core/numeric/thirteen-figures.ts";
-import { inWords, outOfRangeMessage, withoutUnit } from "./arguments/wording.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
+import { system as systemArgument } from "./arguments/arguments.ts";
+import { inWords, outOfRangeMessage, withoutUnit } from "./arguments/wording.ts";
 import type { CallContext, CellInput, CellMatrix, CellValue, WorksheetFunction } from "./define-function.ts";
 
 /** One call; most need no units for a message, so these are made when the first is noted. */
@@ -65,7 +65,8 @@ export function evaluate(fn: WorksheetFunction, cells: readonly CellInput[]): Ce
     if (!areStorable(result)) throw beyondNumbers(fn, cells);
     return Array.isArray(result) ? result.map((row) => row.map(tidy)) : tidy(result);
   } catch (refusal) {
-    if (refusal instanceof OutOfRange) throw new DomainError("invalid", outOfRangeMessage(refusal, call.system, unitGiven(refusal, call)));
+    if (refusal instanceof OutOfRange)
+      throw new DomainError("invalid", outOfRangeMessage(refusal, call.system, unitGiven(refusal, call)));
     throw refusal;
   }
 }

@@ -1,5 +1,6 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
+
 import type { KnownValue, ValueOf } from "../src/files/cell-value.ts";
 import { writeWorkbook } from "../src/files/xlsx-writer.ts";
 import type { LogContent } from "../src/joblog/model/definition.ts";

@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
+
 import { distFolder } from "./project.ts";
 import { sayFailure } from "./say-failure.ts";
 

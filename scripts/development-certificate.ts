@@ -1,6 +1,8 @@
 import { mkdir, readFile } from "node:fs/promises";
 import path from "node:path";
+
 import { generateCertificates, getHttpsServerOptions } from "office-addin-dev-certs";
+
 import { projectFolder } from "./project.ts";
 
 const folder = path.join(projectFolder, ".cache", "certificate");
@@ -15,8 +17,12 @@ export async function developmentCertificate(): Promise<{ key: Buffer; cert: Buf
     const { key, cert } = (await getHttpsServerOptions()) as { key: Buffer; cert: Buffer };
     return { key, cert };
   } catch (error) {
-    console.log(`The certificate's authority could not be installed: ${error instanceof Error ? error.message : String(error)}`);
-    const [authority, certificate, key] = ["authority.crt", "localhost.crt", "localhost.key"].map((name) => path.join(folder, name)) as [string, string, string];
+    console.log(
+      `The certificate's authority could not be installed: ${error instanceof Error ? error.message : String(error)}`,
+    );
+    const [authority, certificate, key] = ["authority.crt", "localhost.crt", "localhost.key"].map((name) =>
+      path.join(folder, name),
+    ) as [string, string, string];
     await mkdir(folder, { recursive: true });
     await generateCertificates(authority, certificate, key);
     return { key: await readFile(key), cert: await readFile(certificate), trustByHand: authority };

@@ -1,10 +1,11 @@
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import path from "node:path";
-import { ensureBrowser } from "./tests/find-browser.ts";
+
 import { projectFolder } from "./project.ts";
-import { minutesSince, runSideBySide, type Program } from "./tests/side-by-side.ts";
-import { countTests, sayLeftOut, type Counts, type TestReport } from "./tests/test-counts.ts";
+import { ensureBrowser } from "./tests/find-browser.ts";
+import { minutesSince, type Program, runSideBySide } from "./tests/side-by-side.ts";
+import { type Counts, countTests, sayLeftOut, type TestReport } from "./tests/test-counts.ts";
 
 /**
  * Everything that must hold before a change lands: the checks beside the build, the build's size, then the
@@ -17,7 +18,11 @@ const checks: readonly Program[] = [
   { title: "lint", command: ["eslint", ".", "--max-warnings=0"] },
   { title: "types", command: ["tsc", "-p", "tsconfig.json"] },
   { title: "types of the pure folders, without DOM, Node or Office", command: ["tsc", "-p", "tsconfig.pure.json"] },
-  { title: "import rules", command: ["depcruise", "src", "functions", "scripts", "tests", "--config", ".dependency-cruiser.cjs"] },
+  {
+    title: "import rules",
+    command: ["depcruise", "src", "functions", "scripts", "tests", "--config", ".dependency-cruiser.cjs"],
+  },
+  { title: "format", command: ["prettier", "--check", "--log-level=warn", "."] },
   { title: "nothing unused", command: ["knip"] },
 ];
 
@@ -40,11 +45,24 @@ function runTests(part: string, title: string, config: string): void {
   console.log(`\n== ${title}`);
   const from = performance.now();
   const file = path.join(results, `${config}.json`);
-  const { status } = spawnSync("npx", ["--no-install", "vitest", "run", "--config", config, "--reporter=default", "--reporter=json", `--outputFile=${file}`], {
-    cwd: projectFolder,
-    stdio: ["ignore", "inherit", "inherit"],
-    shell: process.platform === "win32",
-  });
+  const { status } = spawnSync(
+    "npx",
+    [
+      "--no-install",
+      "vitest",
+      "run",
+      "--config",
+      config,
+      "--reporter=default",
+      "--reporter=json",
+      `--outputFile=${file}`,
+    ],
+    {
+      cwd: projectFolder,
+      stdio: ["ignore", "inherit", "inherit"],
+      shell: process.platform === "win32",
+    },
+  );
   minutes[part] = minutesSince(from);
   try {
     counts.push(countTests(JSON.parse(readFileSync(file, "utf8")) as TestReport, status === 0));
@@ -75,6 +93,15 @@ minutes["all"] = minutesSince(start);
 
 const sum = (of: "passed" | "failed"): number => counts.reduce((all, count) => all + count[of], 0);
 const leftOut = sayLeftOut(counts.flatMap((count) => count.leftOut));
-const spent = ["checks", "build", "unit", "browser", "all"].flatMap((part) => (minutes[part] === undefined ? [] : [`${part} ${minutes[part].toFixed(1)}`]));
-console.log(["", ...(leftOut === undefined ? [] : [leftOut]), `minutes: ${spent.join(", ")}`, `${String(sum("passed"))} passed, ${String(sum("failed"))} failed`].join("\n"));
+const spent = ["checks", "build", "unit", "browser", "all"].flatMap((part) =>
+  minutes[part] === undefined ? [] : [`${part} ${minutes[part].toFixed(1)}`],
+);
+console.log(
+  [
+    "",
+    ...(leftOut === undefined ? [] : [leftOut]),
+    `minutes: ${spent.join(", ")}`,
+    `${String(sum("passed"))} passed, ${String(sum("failed"))} failed`,
+  ].join("\n"),
+);
 process.exitCode = sum("failed") === 0 ? 0 : 1;

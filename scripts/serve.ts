@@ -1,6 +1,8 @@
 import { createServer, type RequestListener } from "node:http";
 import { createServer as createSecureServer } from "node:https";
+
 import sirv from "sirv";
+
 import { distFolder } from "./project.ts";
 
 interface Certificate {
@@ -30,7 +32,10 @@ function headers(response: { setHeader(name: string, value: string): unknown }):
  * Serves dist/ on this machine only and resolves to its address. Rejects with a sentence when the
  * port is taken.
  */
-export async function serve(port: number, certificate?: Certificate): Promise<{ address: string; close: () => Promise<void> }> {
+export async function serve(
+  port: number,
+  certificate?: Certificate,
+): Promise<{ address: string; close: () => Promise<void> }> {
   const files = sirv(distFolder, { dev: true, gzip: true, setHeaders: headers });
   const listener: RequestListener = (request, response) => {
     files(request, response, () => {
@@ -41,9 +46,11 @@ export async function serve(port: number, certificate?: Certificate): Promise<{ 
   const server = certificate ? createSecureServer(certificate, listener) : createServer(listener);
   await new Promise<void>((resolve, reject) => {
     server.once("error", (error: NodeJS.ErrnoException) => {
-      reject(error.code === "EADDRINUSE"
-        ? new Error(`Port ${port} is in use by another program. Stop it, or choose another port: PORT=3001 npm start`)
-        : error);
+      reject(
+        error.code === "EADDRINUSE"
+          ? new Error(`Port ${port} is in use by another program. Stop it, or choose another port: PORT=3001 npm start`)
+          : error,
+      );
     });
     server.listen(port, "localhost", resolve);
   });
@@ -51,9 +58,12 @@ export async function serve(port: number, certificate?: Certificate): Promise<{ 
   const chosen = typeof bound === "object" && bound !== null ? bound.port : port;
   return {
     address: `${certificate ? "https" : "http"}://localhost:${chosen}`,
-    close: () => new Promise((resolve) => {
-      server.closeAllConnections();
-      server.close(() => { resolve(); });
-    }),
+    close: () =>
+      new Promise((resolve) => {
+        server.closeAllConnections();
+        server.close(() => {
+          resolve();
+        });
+      }),
   };
 }

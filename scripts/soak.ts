@@ -1,8 +1,9 @@
 import { spawnSync } from "node:child_process";
-import { readFileSync, readdirSync } from "node:fs";
 import { randomInt } from "node:crypto";
+import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
+
 import { projectFolder } from "./project.ts";
 import { sayFailure } from "./say-failure.ts";
 
@@ -14,7 +15,8 @@ const times = 10;
 
 function countOf(name: string, given: string, least: number): number {
   const count = Number(given);
-  if (!/^-?\d+$/.test(given) || count < least) throw new Error(`--${name} is ${given}; a whole number of at least ${least} is wanted`);
+  if (!/^-?\d+$/.test(given) || count < least)
+    throw new Error(`--${name} is ${given}; a whole number of at least ${least} is wanted`);
   return count;
 }
 
@@ -45,7 +47,8 @@ await sayFailure(() => {
   for (let round = 1; round <= rounds; round += 1) {
     const seed = values.seed === undefined ? randomInt(2 ** 31) : countOf("seed", values.seed, -(2 ** 31));
     console.log(`\n== round ${round} of ${rounds}: seed ${seed}, ${files.length} files, ${times} times the usual runs`);
-    if (!passes(seed, files)) return Promise.reject(new Error(`Seed ${seed} fails. To repeat it: npm run soak -- --seed=${seed}`));
+    if (!passes(seed, files))
+      return Promise.reject(new Error(`Seed ${seed} fails. To repeat it: npm run soak -- --seed=${seed}`));
   }
   console.log(`\nNo property failed in ${rounds} ${rounds === 1 ? "round" : "rounds"}.`);
   return Promise.resolve();

@@ -1,5 +1,7 @@
 import path from "node:path";
+
 import { OfficeAddinManifest } from "office-addin-manifest";
+
 import { build } from "./build.ts";
 import { developmentCertificate } from "./development-certificate.ts";
 import { distFolder } from "./project.ts";
@@ -22,7 +24,10 @@ await sayFailure(async () => {
   const certificate = await developmentCertificate();
   const { address } = await serve(port, certificate);
   await build();
-  const { displayName = "The add-in", version = "" } = await OfficeAddinManifest.readManifestFile(path.join(distFolder, "manifest.xml"));
+  const { displayName = "The add-in", version = "" } = await OfficeAddinManifest.readManifestFile(
+    path.join(distFolder, "manifest.xml"),
+  );
   console.log(`\n${displayName} ${version} is served from ${address}  (stop it with Ctrl+C)${sideLoading}`);
-  if (certificate.trustByHand !== undefined) console.log(`Tell the browser or Excel to trust ${certificate.trustByHand} first.`);
+  if (certificate.trustByHand !== undefined)
+    console.log(`Tell the browser or Excel to trust ${certificate.trustByHand} first.`);
 });

@@ -1,11 +1,14 @@
 import open from "open";
+
 import { build } from "./build.ts";
 import { sayFailure } from "./say-failure.ts";
 import { portFromEnvironment, serve } from "./serve.ts";
 
 const hasDesktop = (): boolean =>
   process.env["CI"] === undefined &&
-  (process.platform !== "linux" || process.env["DISPLAY"] !== undefined || process.env["WAYLAND_DISPLAY"] !== undefined);
+  (process.platform !== "linux" ||
+    process.env["DISPLAY"] !== undefined ||
+    process.env["WAYLAND_DISPLAY"] !== undefined);
 
 await sayFailure(async () => {
   const { address } = await serve(portFromEnvironment());

@@ -1,10 +1,12 @@
-import path from "node:path";
 import { mkdir } from "node:fs/promises";
+import path from "node:path";
+
 import { chromium } from "playwright-core";
+
 import { build } from "./build.ts";
-import { ensureBrowser, headlessFlags } from "./tests/find-browser.ts";
 import { projectFolder } from "./project.ts";
 import { serve } from "./serve.ts";
+import { ensureBrowser, headlessFlags } from "./tests/find-browser.ts";
 
 /** Takes the README's picture of the workbench as it opens. */
 await build();

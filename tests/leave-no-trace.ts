@@ -4,6 +4,7 @@
  */
 // Fills in what Node lacks of a page, once, when it is loaded: before the first look at the global object.
 import "@odoo/o-spreadsheet";
+
 import { afterAll } from "vitest";
 
 /** What Excel and the page would provide. */
@@ -25,6 +26,9 @@ afterAll(() => {
   for (const name of Object.keys(process.env)) if (!(name in environment)) Reflect.deleteProperty(process.env, name);
   Object.assign(process.env, environment);
   console.debug = debug;
-  const left = Object.getOwnPropertyNames(globalThis).filter((name) => !names.has(name) && !lent.includes(name) && name !== storeOfLibrary);
-  if (left.length > 0) throw new Error(`This file, or what it imports, leaves behind in the global object: ${left.join(", ")}`);
+  const left = Object.getOwnPropertyNames(globalThis).filter(
+    (name) => !names.has(name) && !lent.includes(name) && name !== storeOfLibrary,
+  );
+  if (left.length > 0)
+    throw new Error(`This file, or what it imports, leaves behind in the global object: ${left.join(", ")}`);
 });

@@ -1,19 +1,31 @@
-import { unitSystems } from "../../src/core/units/unit-system.ts";
-import { isBlank, isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "./read-cell.ts";
-import { ph } from "../../src/core/units/quantity.ts";
-import { notOneOf } from "./wording.ts";
-import type { Argument, CellValue } from "../define-function.ts";
 import type { PH } from "../../src/core/units/quantity.ts";
+import { ph } from "../../src/core/units/quantity.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
+import { unitSystems } from "../../src/core/units/unit-system.ts";
+import type { Argument, CellValue } from "../define-function.ts";
+import { isBlank, isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "./read-cell.ts";
+import { notOneOf } from "./wording.ts";
 
 type About<Name extends string> = Pick<Argument<unknown, Name>, "name" | "help" | "unit" | "optional" | "choices">;
 
-function oneCell<Value, const Name extends string>(about: About<Name>, fromCell: (cell: CellValue) => Value): Argument<Value, Name> {
-  return { excelType: "any", dimensionality: "scalar", ...about, read: (input) => fromCell(singleCell(about.name, input)) };
+function oneCell<Value, const Name extends string>(
+  about: About<Name>,
+  fromCell: (cell: CellValue) => Value,
+): Argument<Value, Name> {
+  return {
+    excelType: "any",
+    dimensionality: "scalar",
+    ...about,
+    read: (input) => fromCell(singleCell(about.name, input)),
+  };
 }
 
 /** A required plain number for which 0 makes no sense. */
-export function positiveNumber<const Name extends string>(name: Name, help: string, unit: string): Argument<number, Name> {
+export function positiveNumber<const Name extends string>(
+  name: Name,
+  help: string,
+  unit: string,
+): Argument<number, Name> {
   return oneCell({ name, help, unit, optional: false }, (cell) => {
     if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
     return numberFrom(name, cell);
@@ -35,8 +47,15 @@ export function anyNumber<const Name extends string>(name: Name, help: string): 
 }
 
 /** An optional plain number; blank, 0 and left out all mean the default. */
-export function optionalNumber<const Name extends string>(name: Name, help: string, unit: string, fallback: number): Argument<number, Name> {
-  return oneCell({ name, help, unit, optional: true }, (cell) => (isBlankOrZero(cell) ? fallback : numberFrom(name, cell)));
+export function optionalNumber<const Name extends string>(
+  name: Name,
+  help: string,
+  unit: string,
+  fallback: number,
+): Argument<number, Name> {
+  return oneCell({ name, help, unit, optional: true }, (cell) =>
+    isBlankOrZero(cell) ? fallback : numberFrom(name, cell),
+  );
 }
 
 /** Other words for a choice, in small letters: what drums and people say for it. */
@@ -49,7 +68,11 @@ function choiceReader<Choice extends string>(
   alsoRead: AlsoRead<Choice>,
 ): (cell: CellValue) => Choice | undefined {
   const asWritten = choices.map((choice) => [choice, choice] as const);
-  const known = new Map<string, Choice>([...Object.entries(alsoRead), ...asWritten, ...choices.map((choice) => [choice.toLowerCase(), choice] as const)]);
+  const known = new Map<string, Choice>([
+    ...Object.entries(alsoRead),
+    ...asWritten,
+    ...choices.map((choice) => [choice.toLowerCase(), choice] as const),
+  ]);
   return (cell) => {
     if (isBlankOrZero(cell) || cell === "0") return undefined;
     return known.get(String(cell)) ?? known.get(wordIn(cell)) ?? refuse(name, notOneOf(String(cell), choices));
@@ -57,7 +80,10 @@ function choiceReader<Choice extends string>(
 }
 
 /** Excel offers the words of a text parameter while a formula is typed. */
-function oneOf<Value, const Name extends string>(about: About<Name>, fromCell: (cell: CellValue) => Value): Argument<Value, Name> {
+function oneOf<Value, const Name extends string>(
+  about: About<Name>,
+  fromCell: (cell: CellValue) => Value,
+): Argument<Value, Name> {
   return { ...oneCell(about, fromCell), excelType: "string" };
 }
 

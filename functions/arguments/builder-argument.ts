@@ -1,9 +1,14 @@
-import { builderFromWeights, builderFromWord, builderWords, unknownBuilder } from "../../src/core/bath/model/builder.ts";
+import type { Builder } from "../../src/core/bath/model/builder.ts";
+import {
+  builderFromWeights,
+  builderFromWord,
+  builderWords,
+  unknownBuilder,
+} from "../../src/core/bath/model/builder.ts";
+import type { Argument, CellInput, CellMatrix, CellValue } from "../define-function.ts";
 import { compositionRows, naming } from "./composition-rows.ts";
 import { isBlankOrZero, refuse, wordIn } from "./read-cell.ts";
 import { notOneOf } from "./wording.ts";
-import type { Argument, CellInput, CellMatrix, CellValue } from "../define-function.ts";
-import type { Builder } from "../../src/core/bath/model/builder.ts";
 
 const name = "builder";
 const words: readonly string[] = ["unknown", ...builderWords];
@@ -11,13 +16,19 @@ const known = new Map(words.map((word) => [word, builderFromWord(word)]));
 
 function fromWord(cell: CellValue): Builder {
   if (isBlankOrZero(cell)) return unknownBuilder;
-  return known.get(String(cell)) ?? known.get(wordIn(cell)) ?? refuse(name, notOneOf(String(cell), words, ", or give the two columns of the SDS"));
+  return (
+    known.get(String(cell)) ??
+    known.get(wordIn(cell)) ??
+    refuse(name, notOneOf(String(cell), words, ", or give the two columns of the SDS"))
+  );
 }
 
 function fromRange(rows: CellMatrix): Builder {
   if (rows.every((row) => row.every(isBlankOrZero))) return unknownBuilder;
   const ingredients = compositionRows(name, rows, "% by weight");
-  return naming(name, "Leave out what is not alkaline, such as surfactants and dyes.", () => builderFromWeights(ingredients));
+  return naming(name, "Leave out what is not alkaline, such as surfactants and dyes.", () =>
+    builderFromWeights(ingredients),
+  );
 }
 
 function read(input: CellInput): Builder {

@@ -1,9 +1,9 @@
+import type { Ingredient } from "../../src/core/chemistry/chemicals/composition-of.ts";
 import { DomainError } from "../../src/core/limits/domain-error.ts";
-import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
-import { inWords, quoted } from "./wording.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import type { CellMatrix, CellValue } from "../define-function.ts";
-import type { Ingredient } from "../../src/core/chemistry/chemicals/composition-of.ts";
+import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
+import { inWords, quoted } from "./wording.ts";
 
 /** A header or an unused row has no number in its second column. */
 function isUsed([chemical = null, amount = null]: readonly CellValue[]): boolean {

@@ -1,9 +1,9 @@
-import { refuse, singleCell } from "./read-cell.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
-import { quantity } from "./quantity-argument.ts";
-import { inWords } from "./wording.ts";
-import type { Argument, CallContext, CellValue } from "../define-function.ts";
 import type { CubicMeters } from "../../src/core/units/quantity.ts";
+import type { Argument, CallContext, CellValue } from "../define-function.ts";
+import { quantity } from "./quantity-argument.ts";
+import { refuse, singleCell } from "./read-cell.ts";
+import { inWords } from "./wording.ts";
 
 /** A volume of a function whose bare numbers may be in any unit, as long as it is one. */
 export interface LikeVolume {
@@ -46,6 +46,10 @@ export function checkAlike(given: readonly LikeVolume[]): void {
   const bare = given.find((each) => each.bare);
   const withUnit = given.find((each) => !each.bare);
   if (bare === undefined || withUnit === undefined) return;
-  if (bare.name === withUnit.name) refuse(bare.name, "mixes bare numbers with texts that have a unit; write all of one kind.");
-  refuse(bare.name, `has no unit and ${inWords(withUnit.name).toLowerCase()} has one; write a unit with both, or with none.`);
+  if (bare.name === withUnit.name)
+    refuse(bare.name, "mixes bare numbers with texts that have a unit; write all of one kind.");
+  refuse(
+    bare.name,
+    `has no unit and ${inWords(withUnit.name).toLowerCase()} has one; write a unit with both, or with none.`,
+  );
 }

@@ -1,5 +1,5 @@
-import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
 import type { Argument, CallContext, CellInput, CellValue } from "../define-function.ts";
+import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
 
 interface ListHelp<Item> {
   readonly help: string;
@@ -18,7 +18,10 @@ export function cellsOf(name: string, input: CellInput): readonly CellValue[] {
  * One column or row in which a blank, a 0 or a header is nothing, so that several lists keep their rows side
  * by side; refused where all of it is.
  */
-export function alignedList<Item, const Name extends string>(name: Name, { help, unit, read }: ListHelp<Item>): Argument<readonly (Item | undefined)[], Name> {
+export function alignedList<Item, const Name extends string>(
+  name: Name,
+  { help, unit, read }: ListHelp<Item>,
+): Argument<readonly (Item | undefined)[], Name> {
   return {
     name,
     help,
@@ -35,7 +38,10 @@ export function alignedList<Item, const Name extends string>(name: Name, { help,
 }
 
 /** One column or row of which only the used cells count. */
-export function list<Item, const Name extends string>(name: Name, about: ListHelp<Item>): Argument<readonly Item[], Name> {
+export function list<Item, const Name extends string>(
+  name: Name,
+  about: ListHelp<Item>,
+): Argument<readonly Item[], Name> {
   const aligned = alignedList(name, about);
   return {
     ...aligned,

@@ -1,15 +1,15 @@
-import { defaultUnit } from "../../src/core/units/default-unit.ts";
-import { parseQuantity } from "../../src/core/units/parse-quantity.ts";
 import { toSi } from "../../src/core/units/convert.ts";
+import { defaultUnit } from "../../src/core/units/default-unit.ts";
 import { nearestUnitWord, unitBySymbol } from "../../src/core/units/find-unit.ts";
-import { unitTable } from "../../src/core/units/unit-table.ts";
+import { parseQuantity } from "../../src/core/units/parse-quantity.ts";
+import type { Quantity, QuantityKind } from "../../src/core/units/quantity.ts";
+import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
+import { unitTable } from "../../src/core/units/unit-table.ts";
+import type { Argument, CallContext, CellValue } from "../define-function.ts";
 import { list } from "./list-arguments.ts";
 import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
 import { askInstead, quoted } from "./wording.ts";
-import type { Argument, CallContext, CellValue } from "../define-function.ts";
-import type { Quantity, QuantityKind } from "../../src/core/units/quantity.ts";
-import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
 
 interface QuantityHelp<Kind extends QuantityKind> {
   readonly kind: Kind;
@@ -46,7 +46,10 @@ function quantityFrom(name: string, cell: CellValue, about: QuantityHelp<Quantit
     case "undecided":
       return refuse(name, `is ${quoted(cell)}; write ${reading.choices.map(quoted).join(" or ")}.`);
     case "other kind":
-      return refuse(name, `is ${quoted(cell)}: ${reading.unit.symbol} is a unit of ${reading.unit.kind}, not of ${about.kind}.${ounceHint(reading.unit, about.kind)}`);
+      return refuse(
+        name,
+        `is ${quoted(cell)}: ${reading.unit.symbol} is a unit of ${reading.unit.kind}, not of ${about.kind}.${ounceHint(reading.unit, about.kind)}`,
+      );
     case "unknown unit":
       return refuse(name, askInstead(cell, nearestUnitWord(reading.word, about.kind), numberWithUnit(about.kind)));
     case "nothing":
@@ -71,7 +74,10 @@ function knownUnits(kind: QuantityKind): string {
 }
 
 /** A required quantity for which 0 makes no sense: blank and 0 are refused alike. */
-export function quantity<Kind extends QuantityKind, const Name extends string>(name: Name, about: QuantityHelp<Kind>): Argument<Quantity<Kind>, Name> {
+export function quantity<Kind extends QuantityKind, const Name extends string>(
+  name: Name,
+  about: QuantityHelp<Kind>,
+): Argument<Quantity<Kind>, Name> {
   return {
     name,
     help: about.help,
@@ -88,7 +94,10 @@ export function quantity<Kind extends QuantityKind, const Name extends string>(n
 }
 
 /** A required column or row of quantities; blanks, zeros and headers are skipped. */
-export function quantityList<Kind extends QuantityKind, const Name extends string>(name: Name, about: QuantityHelp<Kind>): Argument<readonly Quantity<Kind>[], Name> {
+export function quantityList<Kind extends QuantityKind, const Name extends string>(
+  name: Name,
+  about: QuantityHelp<Kind>,
+): Argument<readonly Quantity<Kind>[], Name> {
   return list(name, {
     help: about.help,
     unit: unitWords(about),
@@ -100,7 +109,10 @@ export function quantityList<Kind extends QuantityKind, const Name extends strin
  * A required quantity that can truly be 0, such as the hardness of a pure water. A bare 0 may be a
  * blank cell, so a true 0 is written with its unit.
  */
-export function quantityOrWrittenZero<Kind extends QuantityKind, const Name extends string>(name: Name, about: QuantityHelp<Kind>): Argument<Quantity<Kind>, Name> {
+export function quantityOrWrittenZero<Kind extends QuantityKind, const Name extends string>(
+  name: Name,
+  about: QuantityHelp<Kind>,
+): Argument<Quantity<Kind>, Name> {
   const argument = quantity(name, about);
   return {
     ...argument,

@@ -2,8 +2,8 @@ import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { americanSpelling } from "../../src/core/text/american-spelling.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { plainText } from "../../src/core/units/plain-text.ts";
-import { inWords, plainNumber, quoted } from "./wording.ts";
 import type { CellInput, CellValue } from "../define-function.ts";
+import { inWords, plainNumber, quoted } from "./wording.ts";
 
 /** Refuses an argument; the message starts with the argument's name. */
 export function refuse(name: string, rest: string): never {
@@ -55,7 +55,10 @@ export function numberFrom(name: string, cell: CellValue): number {
     const reading = parseNumber(cell);
     if (reading.read === "number") return reading.value;
     if (reading.read === "ambiguous") refuse(name, ambiguityMessage(cell, reading.readings));
-    refuse(name, `is ${quoted(cell)}${numberAndUnit.test(cell) ? "; write the number alone, without a unit." : ", not a number."}`);
+    refuse(
+      name,
+      `is ${quoted(cell)}${numberAndUnit.test(cell) ? "; write the number alone, without a unit." : ", not a number."}`,
+    );
   }
   refuse(name, "must be a number.");
 }

@@ -1,13 +1,23 @@
 /** Arguments that several functions take under one name and meaning. */
+import { usualDrop, usualTolerance } from "../../src/core/bath/common-practice.ts";
 import { optionalNumber, phReading } from "./arguments.ts";
 import { optionalQuantity } from "./quantity-argument.ts";
-import { usualDrop, usualTolerance } from "../../src/core/bath/common-practice.ts";
 
 export const baseline = phReading("baseline", "the bath's baseline pH, 0 to 14.5");
 
-export const drop = optionalNumber("drop", "fall in pH at which a top-up is due; 0.5 if left out (common practice, no source)", "pH", usualDrop);
+export const drop = optionalNumber(
+  "drop",
+  "fall in pH at which a top-up is due; 0.5 if left out (common practice, no source)",
+  "pH",
+  usualDrop,
+);
 
-export const tolerance = optionalNumber("tolerance", "largest difference that counts as recovered; 0.1 if left out (common practice, no source)", "pH", usualTolerance);
+export const tolerance = optionalNumber(
+  "tolerance",
+  "largest difference that counts as recovered; 0.1 if left out (common practice, no source)",
+  "pH",
+  usualTolerance,
+);
 
 export const waterAlkalinity = optionalQuantity("alkalinity", {
   kind: "alkalinity",

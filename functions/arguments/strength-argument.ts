@@ -1,11 +1,11 @@
-import { parseStrength } from "../../src/core/units/parse-strength.ts";
-import { volumeFraction } from "../../src/core/units/quantity.ts";
-import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
 import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
-import { askInstead, plainNumber, quoted } from "./wording.ts";
-import type { Argument, CellValue } from "../define-function.ts";
-import type { UnitSystem } from "../../src/core/units/unit-system.ts";
+import { parseStrength } from "../../src/core/units/parse-strength.ts";
 import type { VolumeFraction } from "../../src/core/units/quantity.ts";
+import { volumeFraction } from "../../src/core/units/quantity.ts";
+import type { UnitSystem } from "../../src/core/units/unit-system.ts";
+import type { Argument, CellValue } from "../define-function.ts";
+import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
+import { askInstead, plainNumber, quoted } from "./wording.ts";
 
 const advice = "write 1+40, 1 in 40 or 2.5%";
 
@@ -28,17 +28,29 @@ function ratioTakenForTime(value: number): number | undefined {
 function typedFraction(name: string, value: number): VolumeFraction {
   const parts = ratioTakenForTime(value);
   if (parts !== undefined) {
-    refuse(name, `is ${plainNumber(value)}, the time of day that Excel makes of 1:${String(parts)}; write 1+${String(parts)} as text, or ${plainNumber(100 * value)}% where it is a share.`);
+    refuse(
+      name,
+      `is ${plainNumber(value)}, the time of day that Excel makes of 1:${String(parts)}; write 1+${String(parts)} as text, or ${plainNumber(100 * value)}% where it is a share.`,
+    );
   }
   return fractionFrom(name, value);
 }
 
 function fractionFrom(name: string, value: number): VolumeFraction {
-  if (value >= 1) refuse(name, `is ${plainNumber(value)}; a bare number is the share of the finished bath and lies below 1: ${advice}.`);
+  if (value >= 1)
+    refuse(
+      name,
+      `is ${plainNumber(value)}; a bare number is the share of the finished bath and lies below 1: ${advice}.`,
+    );
   return volumeFraction(value);
 }
 
-function strengthFrom(name: string, cell: CellValue, system: UnitSystem, fractionOf: typeof fractionFrom): VolumeFraction {
+function strengthFrom(
+  name: string,
+  cell: CellValue,
+  system: UnitSystem,
+  fractionOf: typeof fractionFrom,
+): VolumeFraction {
   if (typeof cell === "number" && Number.isFinite(cell)) return fractionOf(name, cell);
   if (typeof cell !== "string") refuse(name, `must be a strength: ${advice}.`);
   const reading = parseStrength(cell, system);
@@ -57,15 +69,25 @@ function strengthFrom(name: string, cell: CellValue, system: UnitSystem, fractio
     case "undecided":
       return refuse(name, `is ${quoted(cell)}; write US or imperial before the measure.`);
     case "weight":
-      return refuse(name, `is ${quoted(cell)}, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume.`);
+      return refuse(
+        name,
+        `is ${quoted(cell)}, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume.`,
+      );
     case "unknown unit":
-      return refuse(name, askInstead(cell, nearestUnitWord(reading.word, "volume"), `${advice}, or 3 fl oz/gal, 25 mL/L.`));
+      return refuse(
+        name,
+        askInstead(cell, nearestUnitWord(reading.word, "volume"), `${advice}, or 3 fl oz/gal, 25 mL/L.`),
+      );
     case "nothing":
       return refuse(name, `is ${quoted(cell)}; ${advice}, or 3 fl oz/gal, 25 mL/L.`);
   }
 }
 
-function strengthRead<const Name extends string>(name: Name, help: string, fractionOf: typeof fractionFrom): Argument<VolumeFraction, Name> {
+function strengthRead<const Name extends string>(
+  name: Name,
+  help: string,
+  fractionOf: typeof fractionFrom,
+): Argument<VolumeFraction, Name> {
   return {
     name,
     help,

@@ -1,6 +1,6 @@
+import type { Argument, CellInput, CellMatrix, CellValue } from "../define-function.ts";
 import { cellsOf } from "./list-arguments.ts";
 import { isBlank, isBlankOrZero, isHeader, numberFrom } from "./read-cell.ts";
-import type { Argument, CellInput, CellMatrix, CellValue } from "../define-function.ts";
 
 /** Weights in reading order, and how to put one result per weight back into the range's shape. */
 export interface Weights {
@@ -28,5 +28,12 @@ function read(name: string, input: CellInput): Weights {
 
 /** One column or row of weights; blanks and text headers are skipped. */
 export function weights<const Name extends string>(name: Name, help: string): Argument<Weights, Name> {
-  return { name, help, excelType: "any", dimensionality: "matrix", optional: false, read: (input) => read(name, input) };
+  return {
+    name,
+    help,
+    excelType: "any",
+    dimensionality: "matrix",
+    optional: false,
+    read: (input) => read(name, input),
+  };
 }

@@ -1,9 +1,9 @@
-import { defaultUnit } from "../../src/core/units/default-unit.ts";
-import { nearestWord } from "../../src/core/text/nearest-word.ts";
-import { fromSi } from "../../src/core/units/convert.ts";
-import { unitBySymbol } from "../../src/core/units/find-unit.ts";
 import type { Domain } from "../../src/core/limits/domain.ts";
 import type { OutOfRange } from "../../src/core/limits/domain.ts";
+import { nearestWord } from "../../src/core/text/nearest-word.ts";
+import { fromSi } from "../../src/core/units/convert.ts";
+import { defaultUnit } from "../../src/core/units/default-unit.ts";
+import { unitBySymbol } from "../../src/core/units/find-unit.ts";
 import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 
@@ -20,7 +20,11 @@ export function withoutUnit(name: string): string {
 
 /** An argument's name as a person says it: `opening_dose` becomes "Opening dose". */
 export function inWords(name: string): string {
-  const words = withoutUnit(name).replaceAll("_", " ").replace(/\bph\b/i, "pH").replace(/\btds\b/i, "TDS").replace(/\bmv\b/i, "mV");
+  const words = withoutUnit(name)
+    .replaceAll("_", " ")
+    .replace(/\bph\b/i, "pH")
+    .replace(/\btds\b/i, "TDS")
+    .replace(/\bmv\b/i, "mV");
   return /^(?:pH|mV)/.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
 }
 
@@ -31,7 +35,10 @@ export function quoted(text: string): string {
 
 /** What is asked for instead of a word or unit that is not known, after the one that was most likely meant. */
 export function askInstead(given: string, nearest: string | undefined, request: string): string {
-  const asked = nearest === undefined ? request : `did you mean ${quoted(nearest)}? ${request.charAt(0).toUpperCase()}${request.slice(1)}`;
+  const asked =
+    nearest === undefined
+      ? request
+      : `did you mean ${quoted(nearest)}? ${request.charAt(0).toUpperCase()}${request.slice(1)}`;
   return `is ${quoted(given)}; ${asked}`;
 }
 

@@ -1,8 +1,8 @@
 import { alkalinityDose as doseFor } from "../../src/core/bath/alkalinity-dose.ts";
-import { defineFunction } from "../define-function.ts";
+import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
-import { system } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const alkalinityDose = defineFunction({
   id: "ALKALINITYDOSE",
@@ -10,8 +10,15 @@ export const alkalinityDose = defineFunction({
   summary: "Extra concentrate that the water's bicarbonate uses up before the pH can rise.",
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of water, or of the bath" }),
-    quantityOrWrittenZero("alkalinity", { kind: "alkalinity", help: 'alkalinity of the water, or text such as "4.8 meq/L"' }),
-    quantity("strength_eq_L", { kind: "alkalinity", help: "alkali in the concentrate, from a titration or the data sheet", bareUnit: "eq/L" }),
+    quantityOrWrittenZero("alkalinity", {
+      kind: "alkalinity",
+      help: 'alkalinity of the water, or text such as "4.8 meq/L"',
+    }),
+    quantity("strength_eq_L", {
+      kind: "alkalinity",
+      help: "alkali in the concentrate, from a titration or the data sheet",
+      bareUnit: "eq/L",
+    }),
     system,
   ],
   result: {
@@ -26,7 +33,8 @@ export const alkalinityDose = defineFunction({
       cells: [100, 500.43, 1],
       result: 1,
       tolerance: 0.0005,
-      source: "50.043 mg CaCO3 to the milliequivalent (Standard Methods 2320 B uses 50 000 mg/eq): 10 meq/L against 1000 meq/L",
+      source:
+        "50.043 mg CaCO3 to the milliequivalent (Standard Methods 2320 B uses 50 000 mg/eq): 10 meq/L against 1000 meq/L",
     },
   ],
   notes: [

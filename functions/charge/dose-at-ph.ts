@@ -1,17 +1,25 @@
-import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
-import { builder } from "../arguments/builder-argument.ts";
-import { defineFunction } from "../define-function.ts";
 import { doseAtPh as doseFor } from "../../src/core/bath/other-dose.ts";
-import { inSystem } from "../arguments/in-system.ts";
-import { modelNotes } from "../top-up/model-notes.ts";
 import { phReading, system } from "../arguments/arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { modelNotes } from "../top-up/model-notes.ts";
+import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
 
 export const doseAtPh = defineFunction({
   id: "DOSEATPH",
   category: "Charge",
   summary: "Dose that would give the same fresh bath another pH: the inverse of PHATDOSE.",
-  arguments: [knownDose, knownPh, phReading("target_ph", "pH wanted, at the same temperature"), builder, bathTemperature, waterAlkalinity, system],
+  arguments: [
+    knownDose,
+    knownPh,
+    phReading("target_ph", "pH wanted, at the same temperature"),
+    builder,
+    bathTemperature,
+    waterAlkalinity,
+    system,
+  ],
   result: {
     excelType: "number",
     dimensionality: "scalar",

@@ -1,9 +1,9 @@
-import { defineFunction } from "../define-function.ts";
 import { dose as concentrateFor } from "../../src/core/bath/dose.ts";
+import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { rate } from "../arguments/strength-argument.ts";
-import { system } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const dose = defineFunction({
   id: "DOSE",

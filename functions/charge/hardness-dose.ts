@@ -1,9 +1,9 @@
-import { defineFunction } from "../define-function.ts";
-import { hardness as noHardness } from "../../src/core/units/quantity.ts";
 import { hardnessDose as doseFor } from "../../src/core/bath/hardness-dose.ts";
+import { hardness as noHardness } from "../../src/core/units/quantity.ts";
+import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
-import { system } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const hardnessDose = defineFunction({
   id: "HARDNESSDOSE",
@@ -12,8 +12,15 @@ export const hardnessDose = defineFunction({
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of water, or of the bath" }),
     quantityOrWrittenZero("hardness", { kind: "hardness", help: 'hardness of the water, or text such as "18 gpg"' }),
-    quantity("capacity", { kind: "amount per volume", help: "CaCO3 that the concentrate holds in solution, from the data sheet or a jar test", bareUnit: "mg/mL" }),
-    optionalQuantity("label_hardness", { kind: "hardness", help: "hardness that the label's rate already allows for; none if left out" }),
+    quantity("capacity", {
+      kind: "amount per volume",
+      help: "CaCO3 that the concentrate holds in solution, from the data sheet or a jar test",
+      bareUnit: "mg/mL",
+    }),
+    optionalQuantity("label_hardness", {
+      kind: "hardness",
+      help: "hardness that the label's rate already allows for; none if left out",
+    }),
     system,
   ],
   result: {

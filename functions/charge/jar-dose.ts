@@ -1,19 +1,31 @@
-import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../arguments/in-system.ts";
 import { jarDose as doseFor } from "../../src/core/bath/jar-dose.ts";
 import { positiveNumber, system } from "../arguments/arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { strengthArgument } from "../arguments/strength-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const jarDose = defineFunction({
   id: "JARDOSE",
   category: "Charge",
-  summary: "Concentrate for a bath by a jar test: the label's dose times the ratio of the smallest doses that pass in your water and in the reference water.",
+  summary:
+    "Concentrate for a bath by a jar test: the label's dose times the ratio of the smallest doses that pass in your water and in the reference water.",
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of the finished bath, concentrate included" }),
-    positiveNumber("dose_in_this_water", "smallest dose that passes in a jar of your water; an amount, not the N of 1+N", "any one unit"),
-    positiveNumber("dose_in_reference", "smallest dose that passes in an equal jar of the reference water, such as reverse osmosis water", "same unit"),
-    strengthArgument("label_dose", 'strength that the label asks for in the reference water, written as in DOSE: "1+40", "1 in 40", "2.5%", "3 fl oz/gal" or a share such as 0.025'),
+    positiveNumber(
+      "dose_in_this_water",
+      "smallest dose that passes in a jar of your water; an amount, not the N of 1+N",
+      "any one unit",
+    ),
+    positiveNumber(
+      "dose_in_reference",
+      "smallest dose that passes in an equal jar of the reference water, such as reverse osmosis water",
+      "same unit",
+    ),
+    strengthArgument(
+      "label_dose",
+      'strength that the label asks for in the reference water, written as in DOSE: "1+40", "1 in 40", "2.5%", "3 fl oz/gal" or a share such as 0.025',
+    ),
     system,
   ],
   result: {

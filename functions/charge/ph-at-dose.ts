@@ -1,11 +1,11 @@
-import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
+import { phAtDose as phWith } from "../../src/core/bath/other-dose.ts";
+import { system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
-import { phAtDose as phWith } from "../../src/core/bath/other-dose.ts";
-import { quantity } from "../arguments/quantity-argument.ts";
-import { system } from "../arguments/arguments.ts";
-import { waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
 
 export const phAtDose = defineFunction({
   id: "PHATDOSE",

@@ -1,8 +1,8 @@
+import { strengthReached } from "../../src/core/bath/strength-reached.ts";
 import { choice } from "../arguments/arguments.ts";
-import { defineFunction } from "../define-function.ts";
 import { inUnit } from "../arguments/in-system.ts";
 import { checkAlike, likeVolume } from "../arguments/like-volumes.ts";
-import { strengthReached } from "../../src/core/bath/strength-reached.ts";
+import { defineFunction } from "../define-function.ts";
 
 const forms = ["fraction", "%", "parts", "mL/L", "fl oz/gal"] as const;
 
@@ -21,7 +21,10 @@ export const strengthOf = defineFunction({
   summary: "Strength that a dose gives in a finished bath.",
   arguments: [
     likeVolume("dose", "concentrate in the bath"),
-    likeVolume("volume", "volume of the finished bath, concentrate included; with a unit where the dose has one, without where it has none"),
+    likeVolume(
+      "volume",
+      "volume of the finished bath, concentrate included; with a unit where the dose has one, without where it has none",
+    ),
     choice("as", "fraction (default), %, parts (N of 1+N), mL/L or fl oz/gal (US)", forms, "fraction"),
   ],
   result: { excelType: "number", dimensionality: "scalar", unit: "as asked", help: "strength of the finished bath" },

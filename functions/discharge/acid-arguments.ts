@@ -1,7 +1,7 @@
 import { acidNames } from "../../src/core/bath/model/acid.ts";
-import { inSystem } from "../arguments/in-system.ts";
-import { requiredChoice } from "../arguments/arguments.ts";
 import type { AcidAmount } from "../../src/core/discharge/acid-amount.ts";
+import { requiredChoice } from "../arguments/arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import type { CallContext } from "../define-function.ts";
 
 /** Drums name them in full, and hydrochloric acid by its older name. */
@@ -14,7 +14,8 @@ const alsoRead = {
 
 export const acid = requiredChoice("acid", acidNames.join(", "), acidNames, alsoRead);
 
-export const acidUnit = "dry acids (citric, sodium bisulfate): lb (US), kg; liquid acids: US gal (US), L (metric), imperial gal (imperial)";
+export const acidUnit =
+  "dry acids (citric, sodium bisulfate): lb (US), kg; liquid acids: US gal (US), L (metric), imperial gal (imperial)";
 
 /** Dry acid is weighed, liquid acid measured. */
 export function acidInSystem(amount: AcidAmount, call: CallContext): number {

@@ -1,11 +1,11 @@
-import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
 import { acidForAlkalinity } from "../../src/core/discharge/acid-amount.ts";
-import { climbsBack } from "./acid-notes.ts";
-import { defineFunction } from "../define-function.ts";
-import { isBlankOrZero, numberFrom, singleCell } from "../arguments/read-cell.ts";
-import { quantity } from "../arguments/quantity-argument.ts";
 import { system } from "../arguments/arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { isBlankOrZero, numberFrom, singleCell } from "../arguments/read-cell.ts";
 import type { Argument } from "../define-function.ts";
+import { defineFunction } from "../define-function.ts";
+import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
+import { climbsBack } from "./acid-notes.ts";
 
 const purity: Argument<number | undefined, "purity"> = {
   name: "purity",
@@ -27,12 +27,21 @@ export const acidFor = defineFunction({
   summary: "Acid that takes up a titrated alkalinity: mass of a dry acid, volume of a liquid one.",
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of the bath" }),
-    quantity("alkalinity", { kind: "alkalinity", help: "titrated alkalinity of the bath to the pH wanted, or text such as \"320 mg/L\"", bareUnit: "meq/L" }),
+    quantity("alkalinity", {
+      kind: "alkalinity",
+      help: 'titrated alkalinity of the bath to the pH wanted, or text such as "320 mg/L"',
+      bareUnit: "meq/L",
+    }),
     acid,
     purity,
     system,
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: acidUnit, help: "acid for the whole of it; add it in stages (ACIDSTAGES)" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: acidUnit,
+    help: "acid for the whole of it; add it in stages (ACIDSTAGES)",
+  },
   examples: [
     {
       formula: '=BATH.ACIDFOR("459 L",6.4,"hydrochloric",31.45,"metric")',
@@ -54,6 +63,8 @@ export const acidFor = defineFunction({
     "Takes every proton of the acid to count; near pH 8 only about 2.9 of citric acid's 3 do. Densities are of the acid at 20 °C.",
     "0.25 eq/L, a neat concentrate, would warm by 3.3 °C (55.8 kJ/eq), and faster than it mixes.",
   ],
-  source: "Volume × alkalinity × equivalent weight / purity; liquids over their density (CRC and Perry's Handbook tables at 20 °C, from memory).",
-  compute: ([volume, alkalinity, name, percent], call) => acidInSystem(acidForAlkalinity(name, volume, alkalinity, percent), call),
+  source:
+    "Volume × alkalinity × equivalent weight / purity; liquids over their density (CRC and Perry's Handbook tables at 20 °C, from memory).",
+  compute: ([volume, alkalinity, name, percent], call) =>
+    acidInSystem(acidForAlkalinity(name, volume, alkalinity, percent), call),
 });

@@ -1,16 +1,17 @@
+import { acidToTarget } from "../../src/core/discharge/acid-to-target.ts";
+import { phReading, system } from "../arguments/arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
+import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
+import { temperatureOf } from "../arguments/temperature-argument.ts";
+import { defineFunction } from "../define-function.ts";
 import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
 import { climbsBack } from "./acid-notes.ts";
-import { acidToTarget } from "../../src/core/discharge/acid-to-target.ts";
-import { builder } from "../arguments/builder-argument.ts";
-import { defineFunction } from "../define-function.ts";
-import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
-import { phReading, system } from "../arguments/arguments.ts";
-import { temperatureOf } from "../arguments/temperature-argument.ts";
 
 export const acidTo = defineFunction({
   id: "ACIDTO",
   category: "Discharge",
-  summary: "Acid that brings a bath to a pH; without a titration a minimum, since soil acids do not show in the reading.",
+  summary:
+    "Acid that brings a bath to a pH; without a titration a minimum, since soil acids do not show in the reading.",
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of the bath" }),
     phReading("ph", "the bath's pH now, cooled"),
@@ -25,14 +26,33 @@ export const acidTo = defineFunction({
     }),
     system,
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: acidUnit, help: "acid as sold (see ACIDFOR); a minimum without a titration; 0 at or below the target" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: acidUnit,
+    help: "acid as sold (see ACIDFOR); a minimum without a titration; 0 at or below the target",
+  },
   examples: [
     {
       formula: '=BATH.ACIDTO(1000,11.8944,7,"citric",{"NaOH",24;"Na2SiO3",61.03;"Na2CO3",31.8},"25 C",,"metric")',
-      cells: [1000, 11.8944, 7, "citric", [["NaOH", 24], ["Na2SiO3", 61.03], ["Na2CO3", 31.8]], "25 C", null, "metric"],
+      cells: [
+        1000,
+        11.8944,
+        7,
+        "citric",
+        [
+          ["NaOH", 24],
+          ["Na2SiO3", 61.03],
+          ["Na2CO3", 31.8],
+        ],
+        "25 C",
+        null,
+        "metric",
+      ],
       result: 1.125,
       tolerance: 0.03,
-      source: "17.63 meq/kg of citric acid at 64.04 g/eq, a silicate bath in purified water (PHREEQC 3.8.8); 2 % of it is carbon dioxide of that water",
+      source:
+        "17.63 meq/kg of citric acid at 64.04 g/eq, a silicate bath in purified water (PHREEQC 3.8.8); 2 % of it is carbon dioxide of that water",
     },
   ],
   notes: [
@@ -41,7 +61,8 @@ export const acidTo = defineFunction({
     climbsBack,
     "Closed to air; water taken as pure where there is no titration.",
   ],
-  source: "Chemical equilibrium of the bath with the acid; a titration sets how much builder, partly used up, the bath holds.",
+  source:
+    "Chemical equilibrium of the bath with the acid; a titration sets how much builder, partly used up, the bath holds.",
   compute: ([volume, reading, target, name, madeOf, temperature, titrated], call) => {
     const bath = { baseline: reading, temperature, builder: madeOf, alkalinity: undefined };
     return acidInSystem(acidToTarget({ volume, bath, titrated }, name, target), call);

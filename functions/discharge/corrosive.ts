@@ -1,11 +1,12 @@
 import { corrosive as isCorrosive } from "../../src/core/discharge/corrosive.ts";
-import { defineFunction } from "../define-function.ts";
 import { phReading } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const corrosive = defineFunction({
   id: "CORROSIVE",
   category: "Discharge",
-  summary: "TRUE where the pH makes a watery waste corrosive hazardous waste in US federal law (D002): 2 and less, or 12.5 and more.",
+  summary:
+    "TRUE where the pH makes a watery waste corrosive hazardous waste in US federal law (D002): 2 and less, or 12.5 and more.",
   arguments: [phReading("ph", "pH of the waste, measured at 25 °C")],
   result: { excelType: "boolean", dimensionality: "scalar", help: "TRUE or FALSE" },
   examples: [

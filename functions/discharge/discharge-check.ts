@@ -1,23 +1,41 @@
-import { defineFunction } from "../define-function.ts";
-import { optionalQuantity } from "../arguments/quantity-argument.ts";
-import { phReading, system } from "../arguments/arguments.ts";
 import { placeAmongLimits } from "../../src/core/discharge/release-limits.ts";
+import { phReading, system } from "../arguments/arguments.ts";
+import { optionalQuantity } from "../arguments/quantity-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const dischargeCheck = defineFunction({
   id: "DISCHARGECHECK",
   category: "Discharge",
-  summary: "Where a pH lies among your own release limits: within, below or above. It never says that a release is allowed.",
+  summary:
+    "Where a pH lies among your own release limits: within, below or above. It never says that a release is allowed.",
   arguments: [
     phReading("ph", "pH of the neutralized, mixed and aerated bath"),
     phReading("low", "lowest pH that your permit allows"),
     phReading("high", "highest pH that your permit allows"),
-    optionalQuantity("temperature", { kind: "temperature", help: "temperature of the sample; above 104 °F (40 °C) it is refused: let it cool and read again. Not judged if left out" }),
+    optionalQuantity("temperature", {
+      kind: "temperature",
+      help: "temperature of the sample; above 104 °F (40 °C) it is refused: let it cool and read again. Not judged if left out",
+    }),
     system,
   ],
-  result: { excelType: "string", dimensionality: "scalar", help: '"within", "below" or "above"; a limit itself is within' },
+  result: {
+    excelType: "string",
+    dimensionality: "scalar",
+    help: '"within", "below" or "above"; a limit itself is within',
+  },
   examples: [
-    { formula: "=BATH.DISCHARGECHECK(4.9,5,9)", cells: [4.9, 5, 9], result: "below", source: "40 CFR 403.5(b)(2): nothing below pH 5.0 to a sewer" },
-    { formula: '=BATH.DISCHARGECHECK(8.5,6,11,"75 F")', cells: [8.5, 6, 11, "75 F"], result: "within", source: "6.0 to 11.0, a published city code" },
+    {
+      formula: "=BATH.DISCHARGECHECK(4.9,5,9)",
+      cells: [4.9, 5, 9],
+      result: "below",
+      source: "40 CFR 403.5(b)(2): nothing below pH 5.0 to a sewer",
+    },
+    {
+      formula: '=BATH.DISCHARGECHECK(8.5,6,11,"75 F")',
+      cells: [8.5, 6, 11, "75 F"],
+      result: "within",
+      source: "6.0 to 11.0, a published city code",
+    },
   ],
   notes: [
     "Within is not permission: a permit may ask for metals, oil, volume, notice or a sample first.",

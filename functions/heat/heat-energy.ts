@@ -1,8 +1,8 @@
+import { heatingEnergy } from "../../src/core/heat/heating.ts";
+import { system } from "../arguments/arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { defineFunction } from "../define-function.ts";
 import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
-import { heatingEnergy } from "../../src/core/heat/heating.ts";
-import { inSystem } from "../arguments/in-system.ts";
-import { system } from "../arguments/arguments.ts";
 
 export const heatEnergy = defineFunction({
   id: "HEATENERGY",
@@ -16,7 +16,8 @@ export const heatEnergy = defineFunction({
       cells: [300, 40, 120],
       result: 58.7,
       tolerance: 0.06,
-      source: "a heat-exchanger page's formula gives 200 290 Btu with 8.345404 lb/gal and 1 Btu/lb °F throughout; water is a thousandth lighter and easier to heat",
+      source:
+        "a heat-exchanger page's formula gives 200 290 Btu with 8.345404 lb/gal and 1 Btu/lb °F throughout; water is a thousandth lighter and easier to heat",
     },
   ],
   notes: heatNotes,

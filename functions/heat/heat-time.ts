@@ -1,20 +1,36 @@
-import { defineFunction } from "../define-function.ts";
-import { optionalFraction } from "../arguments/fraction-argument.ts";
-import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
 import { heatingEnergy, heatingTime } from "../../src/core/heat/heating.ts";
-import { quantity } from "../arguments/quantity-argument.ts";
 import { system } from "../arguments/arguments.ts";
+import { optionalFraction } from "../arguments/fraction-argument.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
 
 const secondsInHour = 3600;
 
-const efficiency = optionalFraction("efficiency", 'share of the heaters\' power that ends in the water: 0.9 or "90%"; all of it if left out', 1);
+const efficiency = optionalFraction(
+  "efficiency",
+  'share of the heaters\' power that ends in the water: 0.9 or "90%"; all of it if left out',
+  1,
+);
 
 export const heatTime = defineFunction({
   id: "HEATTIME",
   category: "Heat",
   summary: "Hours that heaters take to bring a volume of water from one temperature to another.",
-  arguments: [volume, from, to, quantity("kilowatts", { kind: "power", help: 'power of all heaters together, or text such as "20000 Btu/h"' }), efficiency, system],
-  result: { excelType: "number", dimensionality: "scalar", unit: "h", help: "hours; divided by 24, a time that Excel adds to a clock time" },
+  arguments: [
+    volume,
+    from,
+    to,
+    quantity("kilowatts", { kind: "power", help: 'power of all heaters together, or text such as "20000 Btu/h"' }),
+    efficiency,
+    system,
+  ],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "h",
+    help: "hours; divided by 24, a time that Excel adds to a clock time",
+  },
   examples: [
     {
       formula: "=BATH.HEATTIME(80,60,120,5.5)",
@@ -36,5 +52,6 @@ export const heatTime = defineFunction({
     ...heatNotes,
   ],
   source: `Volume × ${heatSource}; divided by power × efficiency.`,
-  compute: ([water, start, end, power, share]) => heatingTime(heatingEnergy(water, start, end), power, share) / secondsInHour,
+  compute: ([water, start, end, power, share]) =>
+    heatingTime(heatingEnergy(water, start, end), power, share) / secondsInHour,
 });

@@ -1,11 +1,11 @@
 import { bufferPh } from "../../src/core/meter/buffer-ph.ts";
+import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";
+import { parseNumber } from "../../src/core/units/parse-number.ts";
+import type { Kelvin, PH } from "../../src/core/units/quantity.ts";
+import { ph } from "../../src/core/units/quantity.ts";
 import { isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "../arguments/read-cell.ts";
 import { notOneOf } from "../arguments/wording.ts";
-import { parseNumber } from "../../src/core/units/parse-number.ts";
-import { ph } from "../../src/core/units/quantity.ts";
-import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";
 import type { Argument } from "../define-function.ts";
-import type { Kelvin, PH } from "../../src/core/units/quantity.ts";
 
 const names = standardBuffers.map(({ name }) => name);
 
@@ -28,7 +28,8 @@ export function bufferValue<const Name extends string>(name: Name, help: string)
       if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
       const standard = typeof cell === "string" ? standardNamed(wordIn(cell)) : undefined;
       if (standard !== undefined) return (temperature) => bufferPh(standard, temperature);
-      if (typeof cell === "string" && parseNumber(cell).read === "nothing") refuse(name, notOneOf(cell, names, ", or its pH from the bottle"));
+      if (typeof cell === "string" && parseNumber(cell).read === "nothing")
+        refuse(name, notOneOf(cell, names, ", or its pH from the bottle"));
       const value = ph(numberFrom(name, cell));
       return () => value;
     },

@@ -1,22 +1,34 @@
-import { asFoundErrors, checkTimes, checksOf } from "./meter-checks.ts";
-import { defineFunction } from "../define-function.ts";
 import { driftCorrected } from "../../src/core/meter/drift.ts";
 import { phReading } from "../arguments/arguments.ts";
 import { time } from "../arguments/time-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { asFoundErrors, checksOf, checkTimes } from "./meter-checks.ts";
 
 export const driftFix = defineFunction({
   id: "DRIFTFIX",
   category: "pH and the meter",
-  summary: "A past reading with the meter's drift taken out: none right after the check before it, growing evenly to what the next check found.",
-  arguments: [phReading("reading", "pH as the meter showed it"), time("when", "when it was read"), checkTimes, asFoundErrors],
-  result: { excelType: "number", dimensionality: "scalar", unit: "pH", help: "corrected reading; the reading itself before the first check and after the last" },
+  summary:
+    "A past reading with the meter's drift taken out: none right after the check before it, growing evenly to what the next check found.",
+  arguments: [
+    phReading("reading", "pH as the meter showed it"),
+    time("when", "when it was read"),
+    checkTimes,
+    asFoundErrors,
+  ],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "pH",
+    help: "corrected reading; the reading itself before the first check and after the last",
+  },
   examples: [
     {
       formula: "=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02;0.14})",
       cells: [11, 103.3, [[48], [120.1]], [[0.02], [0.14]]],
       result: 10.9,
       tolerance: 0.01,
-      source: "by hand: 55.3 of 72.1 hours after an adjustment, and the next check found 10.15 in the 10.01 buffer: 0.14 × 55.3 / 72.1 = 0.107 too high",
+      source:
+        "by hand: 55.3 of 72.1 hours after an adjustment, and the next check found 10.15 in the 10.01 buffer: 0.14 × 55.3 / 72.1 = 0.107 too high",
     },
     {
       formula: "=BATH.DRIFTFIX(10.83,120.3,{48;120.1},{0.02;0.14})",

@@ -1,10 +1,14 @@
+import type { MeterCheck } from "../../src/core/meter/drift.ts";
 import { isBlankOrZero, isHeader, numberFrom, refuse } from "../arguments/read-cell.ts";
 import { timeFrom } from "../arguments/time-argument.ts";
 import type { Argument, CellValue } from "../define-function.ts";
-import type { MeterCheck } from "../../src/core/meter/drift.ts";
 
 /** The cells of one column or row; none where all are blank, as in a log without a check yet. */
-function cells<const Name extends string>(name: Name, help: string, unit: string): Argument<readonly CellValue[], Name> {
+function cells<const Name extends string>(
+  name: Name,
+  help: string,
+  unit: string,
+): Argument<readonly CellValue[], Name> {
   return {
     name,
     help,
@@ -21,7 +25,11 @@ function cells<const Name extends string>(name: Name, help: string, unit: string
   };
 }
 
-export const checkTimes = cells("check_times", "when the meter was checked and then adjusted, in any order; rows without a time are skipped", "date and time, or hours");
+export const checkTimes = cells(
+  "check_times",
+  "when the meter was checked and then adjusted, in any order; rows without a time are skipped",
+  "date and time, or hours",
+);
 
 export const asFoundErrors = cells(
   "as_found_errors",
@@ -33,13 +41,22 @@ export const asFoundErrors = cells(
 export function checksOf(times: readonly CellValue[], errors: readonly CellValue[]): readonly MeterCheck[] {
   if (times.length === 0 && errors.length > 0) refuse(checkTimes.name, "is blank or 0, where there are errors.");
   if (errors.length > 0 && times.length !== errors.length) {
-    refuse(checkTimes.name, `and as-found errors have ${times.length} and ${errors.length} cells; they must have the same number.`);
+    refuse(
+      checkTimes.name,
+      `and as-found errors have ${times.length} and ${errors.length} cells; they must have the same number.`,
+    );
   }
   return times.flatMap((time, index) => {
     const error = errors[index] ?? null;
     const noTime = isBlankOrZero(time) || isHeader(time);
     if (noTime && (isBlankOrZero(error) || isHeader(error))) return [];
-    if (noTime) return refuse(checkTimes.name, `has no time in cell ${index + 1} of its range, where there is an error.`);
-    return [{ time: timeFrom(checkTimes.name, time), asFoundError: isBlankOrZero(error) ? 0 : numberFrom(asFoundErrors.name, error) }];
+    if (noTime)
+      return refuse(checkTimes.name, `has no time in cell ${index + 1} of its range, where there is an error.`);
+    return [
+      {
+        time: timeFrom(checkTimes.name, time),
+        asFoundError: isBlankOrZero(error) ? 0 : numberFrom(asFoundErrors.name, error),
+      },
+    ];
   });
 }

@@ -1,6 +1,6 @@
-import { defineFunction } from "../define-function.ts";
-import { phReading } from "../arguments/arguments.ts";
 import { twoPointCorrected } from "../../src/core/meter/two-point-correction.ts";
+import { phReading } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const meterFix = defineFunction({
   id: "METERFIX",

@@ -1,16 +1,19 @@
-import { bufferValue } from "./buffer-value.ts";
-import { defineFunction } from "../define-function.ts";
 import { electrodeSlope } from "../../src/core/meter/electrode-slope.ts";
-import { numberOrNone } from "../arguments/number-or-none.ts";
 import { system } from "../arguments/arguments.ts";
+import { numberOrNone } from "../arguments/number-or-none.ts";
 import { temperatureOf } from "../arguments/temperature-argument.ts";
+import { defineFunction } from "../define-function.ts";
+import { bufferValue } from "./buffer-value.ts";
 
 export const meterSlope = defineFunction({
   id: "METERSLOPE",
   category: "pH and the meter",
   summary: "Slope of a pH electrode between two buffers, as % of the theoretical (Nernst) slope at their temperature.",
   arguments: [
-    bufferValue("buffer_1", 'pH of the first buffer at its temperature, from the bottle, or a standard by name such as "phosphate" (BUFFERPH)'),
+    bufferValue(
+      "buffer_1",
+      'pH of the first buffer at its temperature, from the bottle, or a standard by name such as "phosphate" (BUFFERPH)',
+    ),
     numberOrNone("mv_1", "what the electrode gave in it; may be 0", "mV"),
     bufferValue("buffer_2", 'pH of the second buffer, or a standard by name such as "carbonate"'),
     numberOrNone("mv_2", "what the electrode gave in it", "mV"),
@@ -39,7 +42,13 @@ export const meterSlope = defineFunction({
     "Takes either sign of the meter's mV. One mV left blank counts as 0, which a good electrode shows at pH 7; refused where both are alike. Does not know old or polluted buffers: a pH 10 buffer falls as it takes up carbon dioxide from the air.",
     "For a bath at pH 11 take buffers of 7 and 10: a slope between 4 and 7 says little about it. An ordinary electrode reads low above pH 10 whatever its slope (EPA Method 9040).",
   ],
-  source: "100 × |mV 1 − mV 2| / |pH 1 − pH 2| / (0.198421 mV/K × temperature); Nernst, R ln 10 / F by the constants of the 2019 SI.",
+  source:
+    "100 × |mV 1 − mV 2| / |pH 1 − pH 2| / (0.198421 mV/K × temperature); Nernst, R ln 10 / F by the constants of the 2019 SI.",
   compute: ([buffer1, mv1, buffer2, mv2, temperature]) =>
-    100 * electrodeSlope({ ph: buffer1(temperature), millivolts: mv1 }, { ph: buffer2(temperature), millivolts: mv2 }, temperature),
+    100 *
+    electrodeSlope(
+      { ph: buffer1(temperature), millivolts: mv1 },
+      { ph: buffer2(temperature), millivolts: mv2 },
+      temperature,
+    ),
 });

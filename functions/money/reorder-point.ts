@@ -1,7 +1,7 @@
-import { defineFunction } from "../define-function.ts";
-import { numberOrNone } from "../arguments/number-or-none.ts";
-import { positiveNumber } from "../arguments/arguments.ts";
 import { reorderPoint as pointOf } from "../../src/core/money/stock.ts";
+import { positiveNumber } from "../arguments/arguments.ts";
+import { numberOrNone } from "../arguments/number-or-none.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const reorderPoint = defineFunction({
   id: "REORDERPOINT",
@@ -12,7 +12,12 @@ export const reorderPoint = defineFunction({
     positiveNumber("lead_days", "working days from order to delivery, if daily_use is of working days", "days"),
     numberOrNone("safety", "stock that should still be there when the delivery comes; 0 or blank: none", "same unit"),
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: "unit of the daily use", help: "order when the stock is down to this" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "unit of the daily use",
+    help: "order when the stock is down to this",
+  },
   examples: [
     {
       formula: "=BATH.REORDERPOINT(2.1,5,6)",

@@ -1,7 +1,7 @@
-import { defineFunction } from "../define-function.ts";
-import { positiveNumber } from "../arguments/arguments.ts";
 import { shareOut } from "../../src/core/money/share.ts";
+import { positiveNumber } from "../arguments/arguments.ts";
 import { weights } from "../arguments/weights-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const share = defineFunction({
   id: "SHARE",
@@ -11,7 +11,12 @@ export const share = defineFunction({
     positiveNumber("total", "amount to share out; rounded to the cent first", "any currency with cents"),
     weights("weights", "one column or row of weights, such as baskets per claim; blanks and headers are skipped"),
   ],
-  result: { excelType: "any", dimensionality: "matrix", unit: "currency of the total", help: "one share per weight, in the shape of the weights" },
+  result: {
+    excelType: "any",
+    dimensionality: "matrix",
+    unit: "currency of the total",
+    help: "one share per weight, in the shape of the weights",
+  },
   examples: [
     {
       formula: "=BATH.SHARE(100,{1;1;1})",
@@ -20,7 +25,9 @@ export const share = defineFunction({
       source: "largest remainder: three shares that add up to 100.00, the first takes the odd cent",
     },
   ],
-  notes: ["Does not know what a fair basis is. A blank weight gets a share of 0; refused where every weight is blank or 0."],
+  notes: [
+    "Does not know what a fair basis is. A blank weight gets a share of 0; refused where every weight is blank or 0.",
+  ],
   source: "Whole cents by largest remainder; ties to the first.",
   compute: ([total, basis]) => basis.arrange(shareOut(total, basis.values)),
 });

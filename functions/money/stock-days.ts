@@ -1,7 +1,7 @@
-import { defineFunction } from "../define-function.ts";
+import { stockDays as daysOf } from "../../src/core/money/stock.ts";
 import { list, numberOf } from "../arguments/list-arguments.ts";
 import { numberOrNone } from "../arguments/number-or-none.ts";
-import { stockDays as daysOf } from "../../src/core/money/stock.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const stockDays = defineFunction({
   id: "STOCKDAYS",
@@ -9,9 +9,18 @@ export const stockDays = defineFunction({
   summary: "Days that a stock lasts at the median daily issue.",
   arguments: [
     numberOrNone("on_hand", "stock now; 0 or blank: none", "any unit"),
-    list("issues", { help: "column or row of daily issues, each above 0; days without an issue, blanks and headers are skipped", unit: "same unit", read: numberOf("issues") }),
+    list("issues", {
+      help: "column or row of daily issues, each above 0; days without an issue, blanks and headers are skipped",
+      unit: "same unit",
+      read: numberOf("issues"),
+    }),
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: "days with an issue", help: "days left; 0 without stock" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "days with an issue",
+    help: "days left; 0 without stock",
+  },
   examples: [
     {
       formula: "=BATH.STOCKDAYS(22.3,{4.2;0;1.7;3.2;0.9})",

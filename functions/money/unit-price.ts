@@ -1,8 +1,8 @@
-import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../arguments/in-system.ts";
-import { positiveNumber, system } from "../arguments/arguments.ts";
-import { quantity } from "../arguments/quantity-argument.ts";
 import { unitPrice as priceOf } from "../../src/core/money/unit-price.ts";
+import { positiveNumber, system } from "../arguments/arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const unitPrice = defineFunction({
   id: "UNITPRICE",
@@ -20,7 +20,13 @@ export const unitPrice = defineFunction({
     help: "price per volume, in the currency of the price",
   },
   examples: [
-    { formula: '=BATH.UNITPRICE(139,"5 US gal")', cells: [139, "5 US gal"], result: 27.8, tolerance: 1e-9, source: "139 / 5" },
+    {
+      formula: '=BATH.UNITPRICE(139,"5 US gal")',
+      cells: [139, "5 US gal"],
+      result: 27.8,
+      tolerance: 1e-9,
+      source: "139 / 5",
+    },
   ],
   notes: ["Does not know tax, freight or deposit; put into the price what the invoice should carry."],
   source: "Pack price / pack volume.",

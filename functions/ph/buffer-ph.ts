@@ -1,14 +1,14 @@
 import { bufferPh as bufferPhAt } from "../../src/core/meter/buffer-ph.ts";
-import { defineFunction } from "../define-function.ts";
-import { isBlankOrZero, refuse, singleCell, wordIn } from "../arguments/read-cell.ts";
+import type { StandardBuffer } from "../../src/core/meter/standard-buffers.ts";
+import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";
 import { nearestWord } from "../../src/core/text/nearest-word.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
-import { quantity } from "../arguments/quantity-argument.ts";
-import { askInstead, quoted } from "../arguments/wording.ts";
-import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";
 import { system } from "../arguments/arguments.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { isBlankOrZero, refuse, singleCell, wordIn } from "../arguments/read-cell.ts";
+import { askInstead, quoted } from "../arguments/wording.ts";
 import type { Argument, CellValue } from "../define-function.ts";
-import type { StandardBuffer } from "../../src/core/meter/standard-buffers.ts";
+import { defineFunction } from "../define-function.ts";
 
 const name = "buffer";
 const names = standardBuffers.map((one) => one.name);
@@ -17,8 +17,20 @@ const known = standardBuffers.map((one) => `${quoted(one.name)} (${String(one.no
 function bufferOf(cell: CellValue): StandardBuffer {
   const text = wordIn(cell);
   const number = parseNumber(text);
-  const found = standardBuffers.find((one) => one.name === text || (number.read === "number" && one.nominal.includes(number.value)));
-  return found ?? refuse(name, askInstead(String(cell), nearestWord(text, names), `write ${known}. For another buffer read the table on its bottle.`));
+  const found = standardBuffers.find(
+    (one) => one.name === text || (number.read === "number" && one.nominal.includes(number.value)),
+  );
+  return (
+    found ??
+    refuse(
+      name,
+      askInstead(
+        String(cell),
+        nearestWord(text, names),
+        `write ${known}. For another buffer read the table on its bottle.`,
+      ),
+    )
+  );
 }
 
 const buffer: Argument<StandardBuffer, "buffer"> = {
@@ -39,7 +51,14 @@ export const bufferPh = defineFunction({
   id: "BUFFERPH",
   category: "pH and the meter",
   summary: "pH of a primary standard buffer at a temperature, 0 to 60 °C.",
-  arguments: [buffer, quantity("temperature", { kind: "temperature", help: "temperature of the buffer; 0 to 60 °C, phosphate 7.4 and carbonate to 50 °C" }), system],
+  arguments: [
+    buffer,
+    quantity("temperature", {
+      kind: "temperature",
+      help: "temperature of the buffer; 0 to 60 °C, phosphate 7.4 and carbonate to 50 °C",
+    }),
+    system,
+  ],
   result: { excelType: "number", dimensionality: "scalar", unit: "pH", help: "pH(S) of the standard" },
   examples: [
     {

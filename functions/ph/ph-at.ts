@@ -1,10 +1,10 @@
+import { unspentAt } from "../../src/core/bath/reading-at.ts";
+import { phReading, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
+import { quantity } from "../arguments/quantity-argument.ts";
+import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
-import { phReading, system } from "../arguments/arguments.ts";
-import { quantity } from "../arguments/quantity-argument.ts";
-import { unspentAt } from "../../src/core/bath/reading-at.ts";
-import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 
 export const phAt = defineFunction({
   id: "PHAT",
@@ -25,7 +25,8 @@ export const phAt = defineFunction({
       cells: [11.3, "25 C", "60 C", "hydroxide"],
       result: 10.339,
       tolerance: 0.025,
-      source: "11.3 + 13.034 − 13.995, pKw of the CRC Handbook table at 60 and 25 °C; the newer IAPWS value is 0.013 lower",
+      source:
+        "11.3 + 13.034 − 13.995, pKw of the CRC Handbook table at 60 and 25 °C; the newer IAPWS value is 0.013 lower",
     },
     {
       formula: '=BATH.PHAT(11.3,"25 C","40 C")',
@@ -40,7 +41,8 @@ export const phAt = defineFunction({
     "Temperature compensation does not do this: it corrects the electrode, not the bath.",
     "Does not know what the bath has lost since; TRIGGER and VERDICT do.",
   ],
-  source: "Chemical equilibrium of builder and water at both temperatures, the strength chosen to give the first reading.",
+  source:
+    "Chemical equilibrium of builder and water at both temperatures, the strength chosen to give the first reading.",
   compute: ([reading, from, to, madeOf, alkalinity]) =>
     unspentAt({ builder: madeOf, alkalinity }, reading, from, to).best,
 });

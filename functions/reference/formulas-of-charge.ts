@@ -17,7 +17,8 @@ export const formulasOfCharge: Readonly<Record<string, Formula>> = {
       f_2: "SI factor of the unit in to",
       "o_1, o_2": "zero points of temperature scales; 0 for all other units",
     },
-    source: "Exact definitions: inch 25.4 mm, pound 0.45359237 kg, grain 64.79891 mg, US gallon 231 in³, imperial gallon 4.54609 L",
+    source:
+      "Exact definitions: inch 25.4 mm, pound 0.45359237 kg, grain 64.79891 mg, US gallon 231 in³, imperial gallon 4.54609 L",
   },
   UNITS: { symbols: [], where: {}, source: "Exact definitions, named in the last column of the table" },
   STRENGTH: {
@@ -27,7 +28,12 @@ export const formulasOfCharge: Readonly<Record<string, Formula>> = {
       'x = {q}/{g} "   for q per g of finished bath"',
       'x = {q}/{g + q} "   for q added to g of water"',
     ],
-    where: { x: "share of concentrate in the finished bath", N: "number on the label", q: "concentrate", g: "bath or water, in the unit of q" },
+    where: {
+      x: "share of concentrate in the finished bath",
+      N: "number on the label",
+      q: "concentrate",
+      g: "bath or water, in the unit of q",
+    },
     source: byDefinition,
   },
   TANKVOLUME: {
@@ -52,7 +58,13 @@ export const formulasOfCharge: Readonly<Record<string, Formula>> = {
   },
   HARDNESSDOSE: {
     symbols: ["v = {V · (H − H_0)}/{k}"],
-    where: { v: "extra concentrate", V: "volume", H: "hardness", H_0: "hardness that the label allows for", k: "capacity, CaCO3 per volume of concentrate" },
+    where: {
+      v: "extra concentrate",
+      V: "volume",
+      H: "hardness",
+      H_0: "hardness that the label allows for",
+      k: "capacity, CaCO3 per volume of concentrate",
+    },
     source: massBalance,
   },
   ALKALINITYDOSE: {
@@ -62,17 +74,39 @@ export const formulasOfCharge: Readonly<Record<string, Formula>> = {
   },
   JARDOSE: {
     symbols: ["v = V · x · {d}/{d_0}"],
-    where: { v: "concentrate", V: "finished bath", x: "label's strength", d: "dose that passes in this water", d_0: "dose that passes in the reference water" },
+    where: {
+      v: "concentrate",
+      V: "finished bath",
+      x: "label's strength",
+      d: "dose that passes in this water",
+      d_0: "dose that passes in the reference water",
+    },
     source: "Proportion; the jar test itself is common practice, no source",
   },
   PHATDOSE: {
-    symbols: ["pH_2 = f(s · {v_2}/{v_1})", 'f(s) = pH_1 "   fixes s"', 'pH_2 ≈ pH_1 + log_10({v_2}/{v_1}) "   for plain hydroxide"'],
-    where: { f: "pH of builder and water at equilibrium", s: "strength of the bath", v_1: "known dose", v_2: "new dose", pH_1: "known pH" },
+    symbols: [
+      "pH_2 = f(s · {v_2}/{v_1})",
+      'f(s) = pH_1 "   fixes s"',
+      'pH_2 ≈ pH_1 + log_10({v_2}/{v_1}) "   for plain hydroxide"',
+    ],
+    where: {
+      f: "pH of builder and water at equilibrium",
+      s: "strength of the bath",
+      v_1: "known dose",
+      v_2: "new dose",
+      pH_1: "known pH",
+    },
     source: equilibriumSource,
   },
   DOSEATPH: {
     symbols: ["v_2 = v_1 · {s_2}/{s_1}", "f(s_1) = pH_1,  f(s_2) = pH_2"],
-    where: { v_1: "known dose", v_2: "dose for the target", f: "pH of builder and water at equilibrium", s_1: "strength at the known pH", s_2: "strength at the target" },
+    where: {
+      v_1: "known dose",
+      v_2: "dose for the target",
+      f: "pH of builder and water at equilibrium",
+      s_1: "strength at the known pH",
+      s_2: "strength at the target",
+    },
     source: equilibriumSource,
   },
   DOSETABLE: {

@@ -1,8 +1,14 @@
-import { equilibriumSource } from "./formulas-of-charge.ts";
 import type { Formula } from "./formula.ts";
+import { equilibriumSource } from "./formulas-of-charge.ts";
 
 const acidMass = ["m = {n · E}/{p}", 'v = {m}/{ρ} "   liquid acids"'];
-const acidSymbols = { m: "mass of acid as sold", E: "grams to the equivalent", p: "purity by weight", v: "volume of acid", "ρ": "its density at that strength, 20 °C" };
+const acidSymbols = {
+  m: "mass of acid as sold",
+  E: "grams to the equivalent",
+  p: "purity by weight",
+  v: "volume of acid",
+  ρ: "its density at that strength, 20 °C",
+};
 
 export const formulasOfRelease: Readonly<Record<string, Formula>> = {
   ACIDFOR: {
@@ -12,7 +18,14 @@ export const formulasOfRelease: Readonly<Record<string, Formula>> = {
   },
   ACIDTO: {
     symbols: ['f(s, 0) = pH_1,  f(s, n) = pH_2 "   per volume"', ...acidMass],
-    where: { f: "pH of bath and acid at equilibrium", s: "builder in the bath", pH_1: "pH now", pH_2: "target", n: "equivalents of acid", ...acidSymbols },
+    where: {
+      f: "pH of bath and acid at equilibrium",
+      s: "builder in the bath",
+      pH_1: "pH now",
+      pH_2: "target",
+      n: "equivalents of acid",
+      ...acidSymbols,
+    },
     source: equilibriumSource,
   },
   ACIDSTAGES: {
@@ -32,18 +45,27 @@ export const formulasOfRelease: Readonly<Record<string, Formula>> = {
   },
   HEATENERGY: {
     symbols: ["Q = V · ρ · c · (t_2 − t_1)"],
-    where: { Q: "energy", V: "volume", "ρ": "density of water", c: "its specific heat", t_1: "from", t_2: "to" },
+    where: { Q: "energy", V: "volume", ρ: "density of water", c: "its specific heat", t_1: "from", t_2: "to" },
     source: "Heat balance of water without losses; 3600 kJ to the kWh by definition",
   },
   HEATTIME: {
     symbols: ["h = {Q}/{P · η}"],
-    where: { h: "hours", Q: "energy, as HEATENERGY gives it", P: "kilowatts", "η": "efficiency" },
+    where: { h: "hours", Q: "energy, as HEATENERGY gives it", P: "kilowatts", η: "efficiency" },
     source: "Heat balance of water",
   },
-  UNITPRICE: { symbols: ["p = {P}/{V}"], where: { p: "price per volume", P: "pack_price", V: "pack_volume" }, source: "By definition" },
+  UNITPRICE: {
+    symbols: ["p = {P}/{V}"],
+    where: { p: "price per volume", P: "pack_price", V: "pack_volume" },
+    source: "By definition",
+  },
   SHARE: {
     symbols: ["q_i = {T · w_i}/{Σ w}", 's_i = q_i "rounded down to the cent"'],
-    where: { q_i: "quota", T: "total", w_i: "each weight", s_i: "share; cents left over go to the largest remainders, ties to the first" },
+    where: {
+      q_i: "quota",
+      T: "total",
+      w_i: "each weight",
+      s_i: "share; cents left over go to the largest remainders, ties to the first",
+    },
     source: "Largest remainder (Hamilton's method of apportionment, from memory)",
   },
   REORDERPOINT: {

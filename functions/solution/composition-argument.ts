@@ -1,10 +1,10 @@
-import { checkComposition } from "../../src/core/chemistry/limits.ts";
 import { compositionOfMoles } from "../../src/core/chemistry/chemicals/composition-of.ts";
+import type { Composition } from "../../src/core/chemistry/composition.ts";
+import { checkComposition } from "../../src/core/chemistry/limits.ts";
 import { compositionRows, naming } from "../arguments/composition-rows.ts";
 import { isBlankOrZero, refuse } from "../arguments/read-cell.ts";
 import { temperatureOf } from "../arguments/temperature-argument.ts";
 import type { Argument } from "../define-function.ts";
-import type { Composition } from "../../src/core/chemistry/composition.ts";
 
 const name = "composition";
 

@@ -1,9 +1,9 @@
-import { composition, solutionNotes, solutionTemperature } from "./composition-argument.ts";
+import { phOf } from "../../src/core/chemistry/ph-of.ts";
 import { checkWithin } from "../../src/core/limits/domain.ts";
 import { bathTemperature } from "../../src/core/limits/domains.ts";
-import { defineFunction } from "../define-function.ts";
-import { phOf } from "../../src/core/chemistry/ph-of.ts";
 import { system } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { composition, solutionNotes, solutionTemperature } from "./composition-argument.ts";
 
 export const solutionPh = defineFunction({
   id: "SOLUTIONPH",
@@ -14,7 +14,12 @@ export const solutionPh = defineFunction({
   examples: [
     {
       formula: '=BATH.SOLUTIONPH({"NaHCO3",0.025;"Na2CO3",0.025})',
-      cells: [[["NaHCO3", 0.025], ["Na2CO3", 0.025]]],
+      cells: [
+        [
+          ["NaHCO3", 0.025],
+          ["Na2CO3", 0.025],
+        ],
+      ],
       result: 10.012,
       tolerance: 0.03,
       source: "primary standard, J. Res. NBS 73A (1969): 10.012 at 25 °C",
@@ -28,7 +33,8 @@ export const solutionPh = defineFunction({
     },
   ],
   notes: solutionNotes,
-  source: "Charge and mass balance with activity coefficients after Truesdell and Jones; constants and their sources stand in src/core/chemistry/constants.",
+  source:
+    "Charge and mass balance with activity coefficients after Truesdell and Jones; constants and their sources stand in src/core/chemistry/constants.",
   compute: ([dissolved, temperature]) => {
     checkWithin("temperature", temperature, bathTemperature);
     return phOf(dissolved, temperature);

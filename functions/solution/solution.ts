@@ -1,11 +1,11 @@
-import { composition, solutionNotes, solutionTemperature } from "./composition-argument.ts";
+import type { Solution } from "../../src/core/chemistry/solve.ts";
+import { solve } from "../../src/core/chemistry/solve.ts";
 import { checkWithin } from "../../src/core/limits/domain.ts";
 import { bathTemperature } from "../../src/core/limits/domains.ts";
-import { defineFunction } from "../define-function.ts";
-import { solve } from "../../src/core/chemistry/solve.ts";
 import { system } from "../arguments/arguments.ts";
 import type { CellMatrix } from "../define-function.ts";
-import type { Solution } from "../../src/core/chemistry/solve.ts";
+import { defineFunction } from "../define-function.ts";
+import { composition, solutionNotes, solutionTemperature } from "./composition-argument.ts";
 
 const milli = 1000;
 
@@ -24,7 +24,8 @@ function rowsOf({ pH, ionicStrength, alkalinities, bufferIntensity, calcite, bru
 export const solution = defineFunction({
   id: "SOLUTION",
   category: "Solution chemistry",
-  summary: "Spills pH, ionic strength, alkalinity to pH 8.3 and 4.5, buffer intensity and saturation indices, with labels.",
+  summary:
+    "Spills pH, ionic strength, alkalinity to pH 8.3 and 4.5, buffer intensity and saturation indices, with labels.",
   arguments: [composition, solutionTemperature, system],
   result: {
     excelType: "any",
@@ -46,11 +47,13 @@ export const solution = defineFunction({
         ["Saturation index of brucite", "no magnesium"],
       ],
       tolerance: 0.03,
-      source: "1 meq/kg of strong base: pKw 13.995 − 3 − 0.015 (Debye–Hückel); 0.03 more to pH 4.5; ln 10 times the hydroxide",
+      source:
+        "1 meq/kg of strong base: pKw 13.995 − 3 − 0.015 (Debye–Hückel); 0.03 more to pH 4.5; ln 10 times the hydroxide",
     },
   ],
   notes: solutionNotes,
-  source: "As SOLUTIONPH; alkalinities are the strong acid to each end point at the temperature, buffer intensity the base per unit of pH.",
+  source:
+    "As SOLUTIONPH; alkalinities are the strong acid to each end point at the temperature, buffer intensity the base per unit of pH.",
   compute: ([dissolved, temperature]) => {
     checkWithin("temperature", temperature, bathTemperature);
     return rowsOf(solve(dissolved, temperature));

@@ -1,9 +1,9 @@
+import { roundTankVolume as volumeOf } from "../../src/core/tank/round-tank.ts";
 import { cubicMeters } from "../../src/core/units/quantity.ts";
-import { defineFunction } from "../define-function.ts";
+import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
-import { roundTankVolume as volumeOf } from "../../src/core/tank/round-tank.ts";
-import { system } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const roundTankVolume = defineFunction({
   id: "ROUNDTANKVOLUME",
@@ -12,7 +12,10 @@ export const roundTankVolume = defineFunction({
   arguments: [
     quantity("diameter", { kind: "length", help: "inside diameter, wall to wall" }),
     quantity("depth", { kind: "length", help: "depth of liquid to the fill line, or a change of level" }),
-    optionalQuantity("displacement", { kind: "volume", help: "volume taken up by racks, transducers and load; none if left out" }),
+    optionalQuantity("displacement", {
+      kind: "volume",
+      help: "volume taken up by racks, transducers and load; none if left out",
+    }),
     system,
   ],
   result: {

@@ -1,9 +1,9 @@
+import { rectangularTankVolume } from "../../src/core/tank/rectangular-tank.ts";
 import { cubicMeters } from "../../src/core/units/quantity.ts";
-import { defineFunction } from "../define-function.ts";
+import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
-import { rectangularTankVolume } from "../../src/core/tank/rectangular-tank.ts";
-import { system } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const tankVolume = defineFunction({
   id: "TANKVOLUME",
@@ -13,7 +13,10 @@ export const tankVolume = defineFunction({
     quantity("length", { kind: "length", help: "inside length" }),
     quantity("width", { kind: "length", help: "inside width" }),
     quantity("depth", { kind: "length", help: "depth of liquid to the fill line, or a change of level" }),
-    optionalQuantity("displacement", { kind: "volume", help: "volume taken up by racks, transducers and load; none if left out" }),
+    optionalQuantity("displacement", {
+      kind: "volume",
+      help: "volume taken up by racks, transducers and load; none if left out",
+    }),
     system,
   ],
   result: {
@@ -38,8 +41,15 @@ export const tankVolume = defineFunction({
       source: "one inch of level: length × width / 231",
     },
   ],
-  notes: ["Measure inside and to the fill line: outside sizes and nominal gallons are often wrong.", "Does not know sloped floors or rounded corners; a metered fill checks the result."],
+  notes: [
+    "Measure inside and to the fill line: outside sizes and nominal gallons are often wrong.",
+    "Does not know sloped floors or rounded corners; a metered fill checks the result.",
+  ],
   source: "Length × width × depth − displacement.",
   compute: ([length, width, depth, displacement], call) =>
-    inSystem("volume", rectangularTankVolume({ length, width, depth, displacement: displacement ?? cubicMeters(0) }), call),
+    inSystem(
+      "volume",
+      rectangularTankVolume({ length, width, depth, displacement: displacement ?? cubicMeters(0) }),
+      call,
+    ),
 });

@@ -1,18 +1,27 @@
-import { defineFunction } from "../define-function.ts";
+import { strengthLeft } from "../../src/core/bath/drag-out.ts";
 import { positiveNumber } from "../arguments/arguments.ts";
 import { checkAlike, likeVolume } from "../arguments/like-volumes.ts";
-import { strengthLeft } from "../../src/core/bath/drag-out.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const dragOut = defineFunction({
   id: "DRAGOUT",
   category: "Threshold and top-up",
-  summary: "Share of its strength that a bath has left after a number of loads, each of which carried solution out that water replaced.",
+  summary:
+    "Share of its strength that a bath has left after a number of loads, each of which carried solution out that water replaced.",
   arguments: [
     likeVolume("volume", "working volume"),
-    likeVolume("per_load", "solution that one load carries out; with a unit where the volume has one, without where it has none"),
+    likeVolume(
+      "per_load",
+      "solution that one load carries out; with a unit where the volume has one, without where it has none",
+    ),
     positiveNumber("loads", "loads since the charge", "count"),
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: "share, 0 to 1", help: "strength left per strength at the start" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "share, 0 to 1",
+    help: "strength left per strength at the start",
+  },
   examples: [
     {
       formula: "=BATH.DRAGOUT(121.175,0.18,24)",

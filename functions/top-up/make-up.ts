@@ -1,13 +1,16 @@
-import { defineFunction } from "../define-function.ts";
-import { isBlankOrZero, singleCell } from "../arguments/read-cell.ts";
 import { levelMakeUp } from "../../src/core/bath/level-make-up.ts";
-import { numberOrNone } from "../arguments/number-or-none.ts";
+import type { VolumeFraction } from "../../src/core/units/quantity.ts";
 import { optionalNumber, positiveNumber } from "../arguments/arguments.ts";
+import { numberOrNone } from "../arguments/number-or-none.ts";
+import { isBlankOrZero, singleCell } from "../arguments/read-cell.ts";
 import { reachedStrength } from "../arguments/strength-argument.ts";
 import type { Argument } from "../define-function.ts";
-import type { VolumeFraction } from "../../src/core/units/quantity.ts";
+import { defineFunction } from "../define-function.ts";
 
-const bathRate = reachedStrength("rate", "the bath's strength, written as in DOSE, such as 1+40; needed wherever something was dragged out or drained");
+const bathRate = reachedStrength(
+  "rate",
+  "the bath's strength, written as in DOSE, such as 1+40; needed wherever something was dragged out or drained",
+);
 
 const rate: Argument<VolumeFraction | undefined, "rate"> = {
   ...bathRate,
@@ -18,15 +21,25 @@ const rate: Argument<VolumeFraction | undefined, "rate"> = {
 export const makeUp = defineFunction({
   id: "MAKEUP",
   category: "Threshold and top-up",
-  summary: "Spills how a fall of level divides: evaporated, dragged out and drained, and the concentrate to add with the make-up water.",
+  summary:
+    "Spills how a fall of level divides: evaporated, dragged out and drained, and the concentrate to add with the make-up water.",
   arguments: [
-    positiveNumber("level_loss", "volume that the level fell by since it stood at the line: TANKVOLUME of the fall", "any unit of volume"),
+    positiveNumber(
+      "level_loss",
+      "volume that the level fell by since it stood at the line: TANKVOLUME of the fall",
+      "any unit of volume",
+    ),
     numberOrNone("loads", "loads since then; 0 or blank: none", "count"),
     numberOrNone("drag_out_per_load", "solution that one load carries out", "same unit"),
     optionalNumber("drained", "solution drained, spilled or filtered off; none if left out", "same unit", 0),
     rate,
   ],
-  result: { excelType: "any", dimensionality: "matrix", unit: "unit of the level loss", help: "one row: evaporated, dragged out and drained, concentrate to add" },
+  result: {
+    excelType: "any",
+    dimensionality: "matrix",
+    unit: "unit of the level loss",
+    help: "one row: evaporated, dragged out and drained, concentrate to add",
+  },
   examples: [
     {
       formula: '=BATH.MAKEUP(6,10,0.18,1,"1+27")',
@@ -49,9 +62,13 @@ export const makeUp = defineFunction({
     "Weigh or meter a few loads for the drag-out per load: it decides the split. Where a little more was carried out than the level fell, nothing evaporated; more than half as much again is refused as a contradiction (common practice, no source).",
     "Does not know the label's highest strength; the label wins.",
   ],
-  source: "Dragged out and drained = loads × drag-out + drained; evaporated = level loss − that; concentrate = that × strength.",
+  source:
+    "Dragged out and drained = loads × drag-out + drained; evaporated = level loss − that; concentrate = that × strength.",
   compute: ([levelLoss, loads, dragOutPerLoad, drained, strength]) => {
-    const { evaporated, carriedOut, concentrate } = levelMakeUp({ levelLoss, loads, dragOutPerLoad, drained }, strength);
+    const { evaporated, carriedOut, concentrate } = levelMakeUp(
+      { levelLoss, loads, dragOutPerLoad, drained },
+      strength,
+    );
     return [[evaporated, carriedOut, concentrate]];
   },
 });

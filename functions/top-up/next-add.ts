@@ -1,12 +1,12 @@
-import { baseline, tolerance, waterAlkalinity } from "../arguments/shared-arguments.ts";
-import { bathTemperature } from "./top-up-arguments.ts";
-import { builder } from "../arguments/builder-argument.ts";
-import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../arguments/in-system.ts";
-import { modelNotes } from "./model-notes.ts";
 import { nextAddition } from "../../src/core/bath/next-addition.ts";
 import { phReading, system } from "../arguments/arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
+import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
+import { baseline, tolerance, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { modelNotes } from "./model-notes.ts";
+import { bathTemperature } from "./top-up-arguments.ts";
 
 export const nextAdd = defineFunction({
   id: "NEXTADD",
@@ -35,7 +35,8 @@ export const nextAdd = defineFunction({
       cells: [1, 10.8, 11.05, 11.3, "hydroxide"],
       result: 1.778,
       tolerance: 0.06,
-      source: "hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.25) / (10^0.25 − 1) of the addition; its volume and its ions add 3 %",
+      source:
+        "hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.25) / (10^0.25 − 1) of the addition; its volume and its ions add 3 %",
     },
     {
       formula: "=BATH.NEXTADD(1,10.8,11.2,11.3)",
@@ -48,7 +49,8 @@ export const nextAdd = defineFunction({
       cells: [1, 10.8, 11.2, 11.3, "hydroxide", null, null, 0.05],
       result: 0.43,
       tolerance: 0.03,
-      source: "11.2 is not within 0.05 of 11.3; hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.4) / (10^0.4 − 1) of the addition",
+      source:
+        "11.2 is not within 0.05 of 11.3; hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.4) / (10^0.4 − 1) of the addition",
     },
   ],
   notes: [
@@ -56,7 +58,8 @@ export const nextAdd = defineFunction({
     "Refuses (#N/A) where the bath rose by less than 0.03: check meter, temperature, mixing and water before adding more.",
     "A bath that needs more each time is wearing out. Does not know the label's highest strength; the label wins.",
   ],
-  source: "Equilibrium of builder and water: concentrate from the reading after to the baseline, over that from before to after, times the addition.",
+  source:
+    "Equilibrium of builder and water: concentrate from the reading after to the baseline, over that from before to after, times the addition.",
   compute: ([added, before, after, baselinePh, madeOf, temperature, alkalinity, within], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     return inSystem("volume", nextAddition(added, { before, after }, bath, within), call);

@@ -1,7 +1,7 @@
+import { recovery } from "../../src/core/bath/recovery.ts";
+import { phReading } from "../arguments/arguments.ts";
 import { baseline, tolerance } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { phReading } from "../arguments/arguments.ts";
-import { recovery } from "../../src/core/bath/recovery.ts";
 
 export const recovered = defineFunction({
   id: "RECOVERED",
@@ -14,8 +14,18 @@ export const recovered = defineFunction({
   ],
   result: { excelType: "string", dimensionality: "scalar", help: '"recovered", "short" or "over"' },
   examples: [
-    { formula: "=BATH.RECOVERED(11.2,11.3)", cells: [11.2, 11.3], result: "recovered", source: "within 0.1; common practice, no source" },
-    { formula: "=BATH.RECOVERED(11,11.3)", cells: [11, 11.3], result: "short", source: "0.3 below; common practice, no source" },
+    {
+      formula: "=BATH.RECOVERED(11.2,11.3)",
+      cells: [11.2, 11.3],
+      result: "recovered",
+      source: "within 0.1; common practice, no source",
+    },
+    {
+      formula: "=BATH.RECOVERED(11,11.3)",
+      cells: [11, 11.3],
+      result: "short",
+      source: "0.3 below; common practice, no source",
+    },
   ],
   notes: ["Does not know temperature, mixing or meter drift: read at the baseline's temperature."],
   source: "Difference of the two readings against the tolerance.",

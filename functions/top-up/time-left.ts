@@ -1,14 +1,23 @@
-import { defineFunction } from "../define-function.ts";
-import { phReading } from "../arguments/arguments.ts";
-import { timedPh, timedReadings, times, trendNotes } from "./timed-readings.ts";
 import { timeUntilTrigger } from "../../src/core/bath/ph-trend.ts";
+import { phReading } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { timedPh, timedReadings, times, trendNotes } from "./timed-readings.ts";
 
 export const timeLeft = defineFunction({
   id: "TIMELEFT",
   category: "Threshold and top-up",
   summary: "Time from the last reading until the pH reaches the trigger if the trend goes on.",
-  arguments: [times, timedPh, phReading("trigger", "pH at which a top-up is due (TRIGGER), at the readings' temperature")],
-  result: { excelType: "number", dimensionality: "scalar", unit: "unit of the times: days for dates, hours for hours", help: "time left; 0 at or below the trigger" },
+  arguments: [
+    times,
+    timedPh,
+    phReading("trigger", "pH at which a top-up is due (TRIGGER), at the readings' temperature"),
+  ],
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "unit of the times: days for dates, hours for hours",
+    help: "time left; 0 at or below the trigger",
+  },
   examples: [
     {
       formula: "=BATH.TIMELEFT({1;2;3;4},{11.4;11.3;11.2;11.1},10.9)",

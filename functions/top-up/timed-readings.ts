@@ -1,13 +1,16 @@
-import { alignedList, numberOf } from "../arguments/list-arguments.ts";
+import type { TimedReading } from "../../src/core/bath/ph-trend.ts";
 import { ph } from "../../src/core/units/quantity.ts";
+import { alignedList, numberOf } from "../arguments/list-arguments.ts";
 import { refuse } from "../arguments/read-cell.ts";
 import { timeList } from "../arguments/time-argument.ts";
 import type { Argument } from "../define-function.ts";
-import type { TimedReading } from "../../src/core/bath/ph-trend.ts";
 
 type Column = readonly (number | undefined)[];
 
-export const times = timeList("times", "when each was read, since the last addition; rows with a blank are skipped, and a time of 0 is a blank");
+export const times = timeList(
+  "times",
+  "when each was read, since the last addition; rows with a blank are skipped, and a time of 0 is a blank",
+);
 
 export const timedPh: Argument<Column, "readings"> = alignedList("readings", {
   help: "pH at one temperature, in the same order",
@@ -17,7 +20,8 @@ export const timedPh: Argument<Column, "readings"> = alignedList("readings", {
 
 /** The rows that have both a time and a reading. */
 export function timedReadings(at: Column, readings: Column): readonly TimedReading[] {
-  if (at.length !== readings.length) refuse(times.name, `and readings have ${at.length} and ${readings.length} cells; they must have the same number.`);
+  if (at.length !== readings.length)
+    refuse(times.name, `and readings have ${at.length} and ${readings.length} cells; they must have the same number.`);
   return at.flatMap((time, row) => {
     const reading = readings[row];
     return time === undefined || reading === undefined ? [] : [{ time, reading: ph(reading) }];

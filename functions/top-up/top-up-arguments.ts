@@ -1,10 +1,13 @@
 import { ph } from "../../src/core/units/quantity.ts";
+import { phReading } from "../arguments/arguments.ts";
 import { list, numberOf } from "../arguments/list-arguments.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { temperatureOf } from "../arguments/temperature-argument.ts";
-import { phReading } from "../arguments/arguments.ts";
 
-export const openingDose = quantity("opening_dose", { kind: "volume", help: "concentrate that the bath was opened with" });
+export const openingDose = quantity("opening_dose", {
+  kind: "volume",
+  help: "concentrate that the bath was opened with",
+});
 
 export const topUpReading = phReading("reading", "the bath's pH now, at the baseline's temperature");
 

@@ -1,11 +1,11 @@
+import type { LoggedAddition } from "../../src/core/bath/learned-top-up.ts";
+import { learnedTopUp } from "../../src/core/bath/learned-top-up.ts";
 import { DomainError } from "../../src/core/limits/domain-error.ts";
+import { ph } from "../../src/core/units/quantity.ts";
 import { alignedList, numberOf } from "../arguments/list-arguments.ts";
 import { baseline } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { learnedTopUp } from "../../src/core/bath/learned-top-up.ts";
-import { ph } from "../../src/core/units/quantity.ts";
 import { topUpReading } from "./top-up-arguments.ts";
-import type { LoggedAddition } from "../../src/core/bath/learned-top-up.ts";
 
 type Column = readonly (number | undefined)[];
 
@@ -15,12 +15,17 @@ const column = (name: string, help: string, unit: string) => alignedList(name, {
 function complete(additions: Column, befores: Column, afters: Column): readonly LoggedAddition[] {
   if (additions.length !== befores.length || additions.length !== afters.length) {
     const sizes = `${additions.length}, ${befores.length} and ${afters.length}`;
-    throw new DomainError("invalid", `Additions, befores and afters have ${sizes} cells; they must have the same number.`);
+    throw new DomainError(
+      "invalid",
+      `Additions, befores and afters have ${sizes} cells; they must have the same number.`,
+    );
   }
   return additions.flatMap((added, row) => {
     const before = befores[row];
     const after = afters[row];
-    return added === undefined || before === undefined || after === undefined ? [] : [{ added, before: ph(before), after: ph(after) }];
+    return added === undefined || before === undefined || after === undefined
+      ? []
+      : [{ added, before: ph(before), after: ph(after) }];
   });
 }
 
@@ -35,7 +40,12 @@ export const topUpLearned = defineFunction({
     column("befores", "pH before each addition, at the baseline's temperature", "pH"),
     column("afters", "pH after each was mixed in, at the same temperature", "pH"),
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: "unit of the additions", help: "amount to add; 0 at or above the baseline" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "unit of the additions",
+    help: "amount to add; 0 at or above the baseline",
+  },
   examples: [
     {
       formula: "=BATH.TOPUPLEARNED(11.42,10.83,{0.3327;0.3327;0.0957},{10.83;11.13;11.33},{11.13;11.33;11.39})",
@@ -51,5 +61,6 @@ export const topUpLearned = defineFunction({
     "An addition that hardly moved the pH counts too. Does not know the label's highest strength; the label wins.",
   ],
   source: "(10^baseline − 10^reading) / median of (10^after − 10^before) / addition; the ionization of water cancels.",
-  compute: ([baselinePh, reading, additions, befores, afters]) => learnedTopUp(baselinePh, reading, complete(additions, befores, afters)),
+  compute: ([baselinePh, reading, additions, befores, afters]) =>
+    learnedTopUp(baselinePh, reading, complete(additions, befores, afters)),
 });

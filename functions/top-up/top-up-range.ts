@@ -1,18 +1,19 @@
-import { modelNotes } from "./model-notes.ts";
-import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
-import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
-import { builder } from "../arguments/builder-argument.ts";
-import { defineFunction } from "../define-function.ts";
-import { firstAddition, topUp } from "../../src/core/bath/top-up.ts";
 import { usualHouseShare } from "../../src/core/bath/common-practice.ts";
-import { inSystem } from "../arguments/in-system.ts";
-import { optionalFraction } from "../arguments/fraction-argument.ts";
+import { firstAddition, topUp } from "../../src/core/bath/top-up.ts";
 import { system } from "../arguments/arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
+import { optionalFraction } from "../arguments/fraction-argument.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { modelNotes } from "./model-notes.ts";
+import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
 
 export const topUpRange = defineFunction({
   id: "TOPUPRANGE",
   category: "Threshold and top-up",
-  summary: "Spills the low, best and high estimate of a top-up and what to add first, since the first addition is read again.",
+  summary:
+    "Spills the low, best and high estimate of a top-up and what to add first, since the first addition is read again.",
   arguments: [
     openingDose,
     baseline,
@@ -20,7 +21,11 @@ export const topUpRange = defineFunction({
     builder,
     bathTemperature,
     waterAlkalinity,
-    optionalFraction("house_share", 'largest first addition as a share of the opening dose, such as 0.25 or "25%"; 1/3 if left out (common practice, no source)', usualHouseShare),
+    optionalFraction(
+      "house_share",
+      'largest first addition as a share of the opening dose, such as 0.25 or "25%"; 1/3 if left out (common practice, no source)',
+      usualHouseShare,
+    ),
     system,
   ],
   result: {
@@ -35,7 +40,8 @@ export const topUpRange = defineFunction({
       cells: [1, 11.3, 10.8, "unknown", "45 C", "200 mg/L"],
       result: [[0.48, 0.6, 0.76, 1 / 3]],
       tolerance: 0.05,
-      source: "three recipes in softened and hard water need 0.48 (dilution) to 0.76 (carbon dioxide) of the opening dose (PHREEQC 3.8.8); a third first is common practice, no source",
+      source:
+        "three recipes in softened and hard water need 0.48 (dilution) to 0.76 (carbon dioxide) of the opening dose (PHREEQC 3.8.8); a third first is common practice, no source",
     },
   ],
   notes: [

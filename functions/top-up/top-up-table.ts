@@ -1,11 +1,11 @@
-import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
-import { bathTemperature, openingDose, topUpReadings } from "./top-up-arguments.ts";
-import { builder } from "../arguments/builder-argument.ts";
-import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../arguments/in-system.ts";
-import { modelNotes } from "./model-notes.ts";
-import { system } from "../arguments/arguments.ts";
 import { topUp } from "../../src/core/bath/top-up.ts";
+import { system } from "../arguments/arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { modelNotes } from "./model-notes.ts";
+import { bathTemperature, openingDose, topUpReadings } from "./top-up-arguments.ts";
 
 export const topUpTable = defineFunction({
   id: "TOPUPTABLE",
@@ -22,9 +22,13 @@ export const topUpTable = defineFunction({
     {
       formula: '=BATH.TOPUPTABLE(1,11.3,{11.3;10.8},"unknown","45 C","200 mg/L")',
       cells: [1, 11.3, [[11.3], [10.8]], "unknown", "45 C", "200 mg/L"],
-      result: [[11.3, 0, 0, 0], [10.8, 0.48, 0.6, 0.76]],
+      result: [
+        [11.3, 0, 0, 0],
+        [10.8, 0.48, 0.6, 0.76],
+      ],
       tolerance: 0.05,
-      source: "nothing at the baseline; three recipes in softened and hard water need 0.48 to 0.76 of the opening dose (PHREEQC 3.8.8)",
+      source:
+        "nothing at the baseline; three recipes in softened and hard water need 0.48 to 0.76 of the opening dose (PHREEQC 3.8.8)",
     },
   ],
   notes: [

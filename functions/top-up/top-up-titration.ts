@@ -1,6 +1,6 @@
-import { defineFunction } from "../define-function.ts";
-import { optionalNumber, positiveNumber } from "../arguments/arguments.ts";
 import { titratedTopUp } from "../../src/core/bath/titrated-top-up.ts";
+import { optionalNumber, positiveNumber } from "../arguments/arguments.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const topUpTitration = defineFunction({
   id: "TOPUPTITRATION",
@@ -12,14 +12,20 @@ export const topUpTitration = defineFunction({
     positiveNumber("titre_now", "titrant that a sample of the same size takes now", "same unit"),
     optionalNumber("blank", "titrant that the water alone takes; 0 if left out", "same unit", 0),
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: "unit of the opening dose", help: "concentrate to add; 0 where nothing is gone" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "unit of the opening dose",
+    help: "concentrate to add; 0 where nothing is gone",
+  },
   examples: [
     {
       formula: "=BATH.TOPUPTITRATION(100,8,6)",
       cells: [100, 8, 6],
       result: 25,
       tolerance: 1e-9,
-      source: "worked example of an industrial cleaning note: 100 mL at the start, the titration down by a quarter, 25 mL",
+      source:
+        "worked example of an industrial cleaning note: 100 mL at the start, the titration down by a quarter, 25 mL",
     },
     {
       formula: "=BATH.TOPUPTITRATION(100,9,7,1)",

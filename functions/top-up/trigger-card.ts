@@ -1,13 +1,13 @@
-import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
-import { bathTemperature } from "../../src/core/limits/domains.ts";
-import { builder } from "../arguments/builder-argument.ts";
-import { checkWithin } from "../../src/core/limits/domain.ts";
-import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../arguments/in-system.ts";
-import { modelNotes } from "./model-notes.ts";
-import { positiveNumber, system } from "../arguments/arguments.ts";
-import { quantity, quantityList } from "../arguments/quantity-argument.ts";
 import { trigger } from "../../src/core/bath/trigger.ts";
+import { checkWithin } from "../../src/core/limits/domain.ts";
+import { bathTemperature } from "../../src/core/limits/domains.ts";
+import { positiveNumber, system } from "../arguments/arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { quantity, quantityList } from "../arguments/quantity-argument.ts";
+import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { defineFunction } from "../define-function.ts";
+import { modelNotes } from "./model-notes.ts";
 
 export const triggerCard = defineFunction({
   id: "TRIGGERCARD",
@@ -17,7 +17,10 @@ export const triggerCard = defineFunction({
     baseline,
     positiveNumber("drop", "fall in pH at which a top-up is due, such as 0.5 (common practice, no source)", "pH"),
     quantity("baseline_temperature", { kind: "temperature", help: "temperature at which the baseline was read" }),
-    quantityList("temperatures", { kind: "temperature", help: "column or row of temperatures for the card; blanks and headers are skipped" }),
+    quantityList("temperatures", {
+      kind: "temperature",
+      help: "column or row of temperatures for the card; blanks and headers are skipped",
+    }),
     builder,
     waterAlkalinity,
     system,
@@ -32,7 +35,11 @@ export const triggerCard = defineFunction({
     {
       formula: '=BATH.TRIGGERCARD(11.3,0.5,"25 C",{25;50;60},"hydroxide","0 mg/L","metric")',
       cells: [11.3, 0.5, "25 C", [[25], [50], [60]], "hydroxide", "0 mg/L", "metric"],
-      result: [[25, 10.8], [50, 10.069], [60, 9.839]],
+      result: [
+        [25, 10.8],
+        [50, 10.069],
+        [60, 9.839],
+      ],
       tolerance: 0.02,
       source: "10.8 + pKw − 13.995 with pKw 13.264 at 50 °C (IAPWS R11-07) and 13.034 at 60 °C (CRC Handbook)",
     },
@@ -45,7 +52,13 @@ export const triggerCard = defineFunction({
   compute: ([baselinePh, fall, from, temperatures, madeOf, alkalinity], call) =>
     temperatures.map((reading) => {
       checkWithin("temperatures", reading, bathTemperature);
-      const due = trigger({ baseline: baselinePh, drop: fall, temperatures: { baseline: from, reading }, builder: madeOf, alkalinity });
+      const due = trigger({
+        baseline: baselinePh,
+        drop: fall,
+        temperatures: { baseline: from, reading },
+        builder: madeOf,
+        alkalinity,
+      });
       return [inSystem("temperature", reading, call), due.best];
     }),
 });

@@ -1,10 +1,16 @@
-import { modelNotes } from "./model-notes.ts";
-import { baseline, baselineTemperature, drop, readingTemperature, waterAlkalinity } from "../arguments/shared-arguments.ts";
-import { builder } from "../arguments/builder-argument.ts";
-import { defineFunction } from "../define-function.ts";
-import { system } from "../arguments/arguments.ts";
-import { temperaturePair } from "../arguments/temperature-pair.ts";
 import { trigger as triggerOf } from "../../src/core/bath/trigger.ts";
+import { system } from "../arguments/arguments.ts";
+import { builder } from "../arguments/builder-argument.ts";
+import {
+  baseline,
+  baselineTemperature,
+  drop,
+  readingTemperature,
+  waterAlkalinity,
+} from "../arguments/shared-arguments.ts";
+import { temperaturePair } from "../arguments/temperature-pair.ts";
+import { defineFunction } from "../define-function.ts";
+import { modelNotes } from "./model-notes.ts";
 
 export const trigger = defineFunction({
   id: "TRIGGER",
@@ -29,7 +35,14 @@ export const trigger = defineFunction({
     },
   ],
   notes: [...modelNotes, "Does not know the meter: temperature compensation corrects the electrode, not the bath."],
-  source: "Baseline − drop, then the equilibrium of builder and water at the other temperature: plain hydroxide moves with pKw of water (IAPWS R11-07), a buffered bath by less.",
+  source:
+    "Baseline − drop, then the equilibrium of builder and water at the other temperature: plain hydroxide moves with pKw of water (IAPWS R11-07), a buffered bath by less.",
   compute: ([baselinePh, fall, from, to, madeOf, alkalinity]) =>
-    triggerOf({ baseline: baselinePh, drop: fall, temperatures: temperaturePair(from, to), builder: madeOf, alkalinity }).best,
+    triggerOf({
+      baseline: baselinePh,
+      drop: fall,
+      temperatures: temperaturePair(from, to),
+      builder: madeOf,
+      alkalinity,
+    }).best,
 });

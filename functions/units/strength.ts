@@ -1,14 +1,19 @@
-import { defineFunction } from "../define-function.ts";
-import { bathStrength } from "../../src/core/limits/domains.ts";
 import { checkWithin } from "../../src/core/limits/domain.ts";
+import { bathStrength } from "../../src/core/limits/domains.ts";
 import { rate } from "../arguments/strength-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const strength = defineFunction({
   id: "STRENGTH",
   category: "Units and strength",
   summary: "Turns any way of writing a strength into the share of concentrate in the finished bath.",
   arguments: [rate],
-  result: { excelType: "number", dimensionality: "scalar", unit: "share of the finished bath", help: "volume fraction, 0 to 1" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "share of the finished bath",
+    help: "volume fraction, 0 to 1",
+  },
   examples: [
     {
       formula: '=BATH.STRENGTH("1+40")',

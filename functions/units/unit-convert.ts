@@ -1,11 +1,11 @@
 import { DomainError } from "../../src/core/limits/domain-error.ts";
-import { anyNumber, word } from "../arguments/arguments.ts";
-import { convert, unitsMeant } from "../../src/core/units/unit-conversion.ts";
-import { defineFunction } from "../define-function.ts";
-import { quoted } from "../arguments/wording.ts";
 import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
-import type { CallContext } from "../define-function.ts";
 import type { Conversion } from "../../src/core/units/unit-conversion.ts";
+import { convert, unitsMeant } from "../../src/core/units/unit-conversion.ts";
+import { anyNumber, word } from "../arguments/arguments.ts";
+import { quoted } from "../arguments/wording.ts";
+import type { CallContext } from "../define-function.ts";
+import { defineFunction } from "../define-function.ts";
 
 function unknownUnit(argument: string, word: string): string {
   const nearest = nearestUnitWord(word);
@@ -15,7 +15,9 @@ function unknownUnit(argument: string, word: string): string {
 
 /** A label's ounces are fluid, but a unit named oz is a weight. */
 function ounceHint(from: string, to: string): string {
-  return [from, to].some((word) => /^oz\b/i.test(word.trim())) ? " oz alone is a weight; a fluid ounce is written fl oz." : "";
+  return [from, to].some((word) => /^oz\b/i.test(word.trim()))
+    ? " oz alone is a weight; a fluid ounce is written fl oz."
+    : "";
 }
 
 function converted(value: number, from: string, to: string, call: CallContext): Conversion {
@@ -46,7 +48,13 @@ export const unitConvert = defineFunction({
       tolerance: 0.0005,
       source: "1 grain of 64.79891 mg per US gallon of 3.785411784 L, both by definition",
     },
-    { formula: '=BATH.UNITCONVERT(131,"°F","°C")', cells: [131, "°F", "°C"], result: 55, tolerance: 1e-9, source: "(131 − 32) × 5/9, by definition" },
+    {
+      formula: '=BATH.UNITCONVERT(131,"°F","°C")',
+      cells: [131, "°F", "°C"],
+      result: 55,
+      tolerance: 1e-9,
+      source: "(131 − 32) × 5/9, by definition",
+    },
   ],
   notes: [
     "A bare gallon, quart, pint or fluid ounce is a US one; write “imperial gal” for the other.",
@@ -64,7 +72,10 @@ export const unitConvert = defineFunction({
       case "unknown":
         throw new DomainError("invalid", unknownUnit(conversion.word === from ? "From" : "To", conversion.word));
       case "different kinds":
-        throw new DomainError("invalid", `From is ${quoted(from)}, a unit of ${conversion.from}, and to is ${quoted(to)}, one of ${conversion.to}; they do not convert.${ounceHint(from, to)}`);
+        throw new DomainError(
+          "invalid",
+          `From is ${quoted(from)}, a unit of ${conversion.from}, and to is ${quoted(to)}, one of ${conversion.to}; they do not convert.${ounceHint(from, to)}`,
+        );
     }
   },
 });

@@ -1,9 +1,9 @@
-import { optionalChoice } from "../arguments/arguments.ts";
-import { defineFunction } from "../define-function.ts";
 import { quantityKinds } from "../../src/core/units/quantity.ts";
-import { unitTable } from "../../src/core/units/unit-table.ts";
-import type { CellValue } from "../define-function.ts";
 import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
+import { unitTable } from "../../src/core/units/unit-table.ts";
+import { optionalChoice } from "../arguments/arguments.ts";
+import type { CellValue } from "../define-function.ts";
+import { defineFunction } from "../define-function.ts";
 
 const headers = ["Symbol", "Also read", "Name", "Kind", "Factor to SI", "Definition"];
 
@@ -15,7 +15,8 @@ function rowOf(unit: UnitDefinition): CellValue[] {
 export const units = defineFunction({
   id: "UNITS",
   category: "Units and strength",
-  summary: "Spills the table of units: symbol, other spellings, name, kind, factor to SI and where the factor comes from.",
+  summary:
+    "Spills the table of units: symbol, other spellings, name, kind, factor to SI and where the factor comes from.",
   arguments: [optionalChoice("kind", `only this kind: ${quantityKinds.join(", ")}`, quantityKinds)],
   result: { excelType: "any", dimensionality: "matrix", help: "one header row, then one row per unit" },
   examples: [
@@ -24,8 +25,22 @@ export const units = defineFunction({
       cells: ["temperature difference"],
       result: [
         headers,
-        ["Δ°C", "C°; delta C; ΔC; C difference; °C difference; delta °C; ΔK; delta K", "Celsius degree of difference", "temperature difference", 1, "1 K exactly"],
-        ["Δ°F", "F°; delta F; ΔF; F difference; °F difference; delta °F", "Fahrenheit degree of difference", "temperature difference", 5 / 9, "5/9 K exactly"],
+        [
+          "Δ°C",
+          "C°; delta C; ΔC; C difference; °C difference; delta °C; ΔK; delta K",
+          "Celsius degree of difference",
+          "temperature difference",
+          1,
+          "1 K exactly",
+        ],
+        [
+          "Δ°F",
+          "F°; delta F; ΔF; F difference; °F difference; delta °F",
+          "Fahrenheit degree of difference",
+          "temperature difference",
+          5 / 9,
+          "5/9 K exactly",
+        ],
       ],
       source: "one Fahrenheit degree is 5/9 of a kelvin by definition",
     },

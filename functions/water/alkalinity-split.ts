@@ -1,17 +1,28 @@
 import { alkalinitySplit as splitOf } from "../../src/core/water/alkalinity-split.ts";
-import { defineFunction } from "../define-function.ts";
 import { inUnit } from "../arguments/in-system.ts";
 import { quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const alkalinitySplit = defineFunction({
   id: "ALKALINITYSPLIT",
   category: "Water",
   summary: "Spills hydroxide, carbonate and bicarbonate from the alkalinity to pH 8.3 and the total.",
   arguments: [
-    quantityOrWrittenZero("p", { kind: "alkalinity", help: 'alkalinity to pH 8.3 (P); "0 mg/L" where the sample is at or below 8.3' }),
-    quantityOrWrittenZero("total", { kind: "alkalinity", help: "alkalinity to pH 4.5 (total, T or M) of the same sample" }),
+    quantityOrWrittenZero("p", {
+      kind: "alkalinity",
+      help: 'alkalinity to pH 8.3 (P); "0 mg/L" where the sample is at or below 8.3',
+    }),
+    quantityOrWrittenZero("total", {
+      kind: "alkalinity",
+      help: "alkalinity to pH 4.5 (total, T or M) of the same sample",
+    }),
   ],
-  result: { excelType: "any", dimensionality: "matrix", unit: "mg/L as CaCO3", help: "one row: hydroxide, carbonate, bicarbonate; they add up to the total" },
+  result: {
+    excelType: "any",
+    dimensionality: "matrix",
+    unit: "mg/L as CaCO3",
+    help: "one row: hydroxide, carbonate, bicarbonate; they add up to the total",
+  },
   examples: [
     {
       formula: "=BATH.ALKALINITYSPLIT(50,80)",
@@ -33,7 +44,8 @@ export const alkalinitySplit = defineFunction({
     "For water. In a bath, silicate, phosphate, amine and soap are counted as hydroxide or carbonate: follow the trend, not the three figures.",
     "Takes it that hydroxide and bicarbonate exclude each other, as the table does.",
   ],
-  source: "Standard Methods 2320 B: P = 0: 0, 0, T. P < T/2: 0, 2P, T − 2P. P = T/2: 0, 2P, 0. P > T/2: 2P − T, 2(T − P), 0. P = T: T, 0, 0.",
+  source:
+    "Standard Methods 2320 B: P = 0: 0, 0, T. P < T/2: 0, 2P, T − 2P. P = T/2: 0, 2P, 0. P > T/2: 2P − T, 2(T − P), 0. P = T: T, 0, 0.",
   compute: ([p, total]) => {
     const { hydroxide, carbonate, bicarbonate } = splitOf(p, total);
     return [[hydroxide, carbonate, bicarbonate].map((part) => inUnit("alkalinity", part, "mg/L CaCO3"))];

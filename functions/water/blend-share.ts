@@ -5,13 +5,19 @@ import { value } from "./value-argument.ts";
 export const blendShare = defineFunction({
   id: "BLENDSHARE",
   category: "Water",
-  summary: "Share of water b in a blend of waters a and b that has the hardness, alkalinity or the like that you want. Never for pH.",
+  summary:
+    "Share of water b in a blend of waters a and b that has the hardness, alkalinity or the like that you want. Never for pH.",
   arguments: [
     value("value_a", 'value of water a, such as city water; "0 mg/L" for none'),
     value("value_b", 'value of water b, such as reverse osmosis water; "0 mg/L" for none'),
     value("target", "value that the blend is to have, between the two"),
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: "share of the blend", help: "volume of b in the volume of the blend, 0 to 1" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "share of the blend",
+    help: "volume of b in the volume of the blend, 0 to 1",
+  },
   examples: [
     {
       formula: "=BATH.BLENDSHARE(20,1,5)",

@@ -1,7 +1,7 @@
-import { choice } from "../arguments/arguments.ts";
-import { defineFunction } from "../define-function.ts";
 import { hardnessClass as classOf, hardnessSchemes } from "../../src/core/water/hardness-class.ts";
+import { choice } from "../arguments/arguments.ts";
 import { quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const hardnessClass = defineFunction({
   id: "HARDNESSCLASS",
@@ -13,10 +13,23 @@ export const hardnessClass = defineFunction({
   ],
   result: { excelType: "string", dimensionality: "scalar", help: "the class in words, such as moderately hard" },
   examples: [
-    { formula: "=BATH.HARDNESSCLASS(61)", cells: [61], result: "moderately hard", source: "USGS classes: 61 to 120 mg/L" },
-    { formula: '=BATH.HARDNESSCLASS(45,"WQA")', cells: [45, "WQA"], result: "slightly hard", source: "WQA classes: 1 to 3.5 gpg; USGS calls the same water soft" },
+    {
+      formula: "=BATH.HARDNESSCLASS(61)",
+      cells: [61],
+      result: "moderately hard",
+      source: "USGS classes: 61 to 120 mg/L",
+    },
+    {
+      formula: '=BATH.HARDNESSCLASS(45,"WQA")',
+      cells: [45, "WQA"],
+      result: "slightly hard",
+      source: "WQA classes: 1 to 3.5 gpg; USGS calls the same water soft",
+    },
   ],
-  notes: ["Schemes differ between authorities, so name yours. Softened water is not the same as soft water: it keeps its alkalinity."],
-  source: "USGS: 0 to 60, 61 to 120, 121 to 180, above 180 mg/L. Water Quality Association: below 1, to 3.5, to 7, to 10.5, above 10.5 gpg.",
+  notes: [
+    "Schemes differ between authorities, so name yours. Softened water is not the same as soft water: it keeps its alkalinity.",
+  ],
+  source:
+    "USGS: 0 to 60, 61 to 120, 121 to 180, above 180 mg/L. Water Quality Association: below 1, to 3.5, to 7, to 10.5, above 10.5 gpg.",
   compute: ([hardness, scheme]) => classOf(hardness, scheme),
 });

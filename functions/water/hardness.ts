@@ -1,11 +1,11 @@
 import { DomainError } from "../../src/core/limits/domain-error.ts";
-import { defineFunction } from "../define-function.ts";
+import type { KilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
+import { kilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
 import { hardnessFromIons } from "../../src/core/water/hardness-from-ions.ts";
 import { inUnit } from "../arguments/in-system.ts";
-import { kilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
 import { optionalQuantity } from "../arguments/quantity-argument.ts";
 import type { Argument } from "../define-function.ts";
-import type { KilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
+import { defineFunction } from "../define-function.ts";
 
 /** Each ion may be none, but not both: two blanks are not a soft water. */
 function ion<const Name extends string>(name: Name, help: string): Argument<KilogramsPerCubicMeter | undefined, Name> {
@@ -27,7 +27,10 @@ export const hardness = defineFunction({
       source: "Standard Methods 2340 B, 2.497 × Ca + 4.118 × Mg",
     },
   ],
-  notes: ["Does not count iron, strontium or zinc, which a titration counts too.", "One ion left blank counts as none, since Excel may hand a blank over as 0: check that the report gives both. Refused where both are blank or 0."],
+  notes: [
+    "Does not count iron, strontium or zinc, which a titration counts too.",
+    "One ion left blank counts as none, since Excel may hand a blank over as 0: check that the report gives both. Refused where both are blank or 0.",
+  ],
   source: "Standard Methods 2340 B: calcium / 40.078 + magnesium / 24.305, times 100.0869.",
   compute: ([calcium, magnesium]) => {
     if (calcium === undefined && magnesium === undefined) {

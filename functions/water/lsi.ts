@@ -1,21 +1,33 @@
-import { defineFunction } from "../define-function.ts";
 import { langelierIndex } from "../../src/core/water/langelier-index.ts";
 import { phReading, system } from "../arguments/arguments.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const lsi = defineFunction({
   id: "LSI",
   category: "Water",
-  summary: "Langelier saturation index of a supply or rinse water: above 0 it tends to leave calcium scale, below 0 to dissolve it. Not for a bath.",
+  summary:
+    "Langelier saturation index of a supply or rinse water: above 0 it tends to leave calcium scale, below 0 to dissolve it. Not for a bath.",
   arguments: [
     phReading("ph", "pH of the water, 4.5 to 9.5"),
-    quantity("temperature", { kind: "temperature", help: "temperature where scale would form, such as a rinse heater; 0 to 100 °C" }),
-    quantity("calcium_hardness", { kind: "hardness", help: 'hardness of the calcium alone, or text such as "9 gpg"; calcium × 2.5' }),
+    quantity("temperature", {
+      kind: "temperature",
+      help: "temperature where scale would form, such as a rinse heater; 0 to 100 °C",
+    }),
+    quantity("calcium_hardness", {
+      kind: "hardness",
+      help: 'hardness of the calcium alone, or text such as "9 gpg"; calcium × 2.5',
+    }),
     quantity("alkalinity", { kind: "alkalinity", help: "total alkalinity" }),
     quantity("tds", { kind: "amount per volume", help: "total dissolved solids, 10 to 10 000 mg/L", bareUnit: "mg/L" }),
     system,
   ],
-  result: { excelType: "number", dimensionality: "scalar", unit: "index, in units of pH", help: "pH less the pH at which the water would be saturated" },
+  result: {
+    excelType: "number",
+    dimensionality: "scalar",
+    unit: "index, in units of pH",
+    help: "pH less the pH at which the water would be saturated",
+  },
   examples: [
     {
       formula: '=BATH.LSI(7.5,"25 C",150,34,320)',
@@ -31,7 +43,8 @@ export const lsi = defineFunction({
     "Takes the pH as read at the temperature given; the cold pH of a water that is then heated may overstate its index.",
     "Water without calcium or alkalinity has no index.",
   ],
-  source: "pH − [(9.3 + A + B) − (C + D)]: A = (log10 TDS − 1)/10, B = −13.12 log10(°C + 273.15) + 34.55, C = log10 calcium hardness − 0.4, D = log10 alkalinity, mg/L (Carrier form as widely reprinted; method family of Standard Methods 2330).",
+  source:
+    "pH − [(9.3 + A + B) − (C + D)]: A = (log10 TDS − 1)/10, B = −13.12 log10(°C + 273.15) + 34.55, C = log10 calcium hardness − 0.4, D = log10 alkalinity, mg/L (Carrier form as widely reprinted; method family of Standard Methods 2330).",
   compute: ([ph, temperature, calciumHardness, alkalinity, dissolvedSolids]) =>
     langelierIndex({ ph, temperature, calciumHardness, alkalinity, dissolvedSolids }),
 });

@@ -1,12 +1,13 @@
-import { defineFunction } from "../define-function.ts";
-import { fraction } from "../arguments/fraction-argument.ts";
 import { reverseOsmosisSplit } from "../../src/core/water/reverse-osmosis-split.ts";
+import { fraction } from "../arguments/fraction-argument.ts";
+import { defineFunction } from "../define-function.ts";
 import { value } from "./value-argument.ts";
 
 export const roSplit = defineFunction({
   id: "ROSPLIT",
   category: "Water",
-  summary: "Spills what a reverse osmosis unit makes of a feed: value of the permeate, value of the reject water, feed volume per permeate volume.",
+  summary:
+    "Spills what a reverse osmosis unit makes of a feed: value of the permeate, value of the reject water, feed volume per permeate volume.",
   arguments: [
     value("feed", "hardness, alkalinity or dissolved solids of the feed"),
     fraction("recovery", 'permeate volume per feed volume, below 1: 0.5, a percent cell or "50%"'),
@@ -24,7 +25,8 @@ export const roSplit = defineFunction({
       cells: [400, 0.9, 0.9],
       result: [[40, 3640, 1.1111]],
       tolerance: 0.0001,
-      source: "wastewater textbook's membrane example: 40 mg/L, 4444 m³ of feed for 4000 of permeate; its 3643 mg/L comes from rounded flows",
+      source:
+        "wastewater textbook's membrane example: 40 mg/L, 4444 m³ of feed for 4000 of permeate; its 3643 mg/L comes from rounded flows",
     },
   ],
   notes: [
@@ -32,7 +34,8 @@ export const roSplit = defineFunction({
     "Does not know pressure, temperature or scaling. A high recovery scales the membrane: the maker's limit wins.",
     "Where the reject water may go is the permit's to say.",
   ],
-  source: "Permeate = feed × (1 − rejection); reject = (feed − recovery × permeate) / (1 − recovery); feed volume = permeate / recovery.",
+  source:
+    "Permeate = feed × (1 − rejection); reject = (feed − recovery × permeate) / (1 − recovery); feed volume = permeate / recovery.",
   compute: ([feed, recovery, rejection]) => {
     const { permeate, reject, feedPerPermeate } = reverseOsmosisSplit(feed, recovery, rejection);
     return [[permeate, reject, feedPerPermeate]];

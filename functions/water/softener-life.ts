@@ -1,18 +1,26 @@
-import { defineFunction } from "../define-function.ts";
-import { inSystem } from "../arguments/in-system.ts";
 import { kilogramsPerCubicMeter } from "../../src/core/units/quantity.ts";
-import { optionalNumber, system } from "../arguments/arguments.ts";
-import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { softenerLife as lifeOf, usualIronFactor } from "../../src/core/water/softener-life.ts";
+import { optionalNumber, system } from "../arguments/arguments.ts";
+import { inSystem } from "../arguments/in-system.ts";
+import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
+import { defineFunction } from "../define-function.ts";
 
 export const softenerLife = defineFunction({
   id: "SOFTENERLIFE",
   category: "Water",
   summary: "Volume of water that a softener treats between two regenerations.",
   arguments: [
-    quantity("capacity_grains", { kind: "mass", help: "what the softener takes up at its salt setting, as CaCO3; not the nominal size", bareUnit: "grain" }),
+    quantity("capacity_grains", {
+      kind: "mass",
+      help: "what the softener takes up at its salt setting, as CaCO3; not the nominal size",
+      bareUnit: "grain",
+    }),
     quantity("hardness", { kind: "hardness", help: 'hardness of the raw water, or text such as "18 gpg"' }),
-    optionalQuantity("iron", { kind: "amount per volume", help: "dissolved iron in the raw water; none if left out", bareUnit: "mg/L" }),
+    optionalQuantity("iron", {
+      kind: "amount per volume",
+      help: "dissolved iron in the raw water; none if left out",
+      bareUnit: "mg/L",
+    }),
     optionalNumber(
       "iron_factor",
       "hardness that 1 mg/L of iron counts as; 4 if left out. A convention that differs between sources (2, 3 or 4)",

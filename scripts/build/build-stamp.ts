@@ -1,12 +1,21 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { fingerprintOfFiles, fingerprintOfTexts } from "./fingerprint.ts";
+
 import { baseUrl, distFolder, keptFolder, projectFolder } from "../project.ts";
+import { fingerprintOfFiles, fingerprintOfTexts } from "./fingerprint.ts";
 
 /** All that a build reads. The list of installed packages stands for what lies in node_modules. */
 const inputs = [
-  "assets", "functions", "scripts", "src",
-  "LICENSE", "manifest.xml", "package.json", "package-lock.json", "tsconfig.json", "webpack.config.ts",
+  "assets",
+  "functions",
+  "scripts",
+  "src",
+  "LICENSE",
+  "manifest.xml",
+  "package.json",
+  "package-lock.json",
+  "tsconfig.json",
+  "webpack.config.ts",
   "node_modules/.package-lock.json",
 ];
 
@@ -14,7 +23,12 @@ const stampFile = path.join(keptFolder, "build-stamp");
 
 /** What dist/ would be built from now. */
 export async function inputsNow(): Promise<string> {
-  return fingerprintOfTexts(await fingerprintOfFiles(projectFolder, inputs), process.version, process.platform, baseUrl());
+  return fingerprintOfTexts(
+    await fingerprintOfFiles(projectFolder, inputs),
+    process.version,
+    process.platform,
+    baseUrl(),
+  );
 }
 
 async function stampOf(inputsThen: string): Promise<string> {

@@ -1,12 +1,14 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
+
 import webpack from "webpack";
+
 import { addInBundles, functionsBundle } from "../../webpack.config.ts";
+import { baseUrl, distFolder } from "../project.ts";
+import { referencePage } from "../reference-page/reference-page.ts";
 import { compressFiles } from "./compress-files.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
 import { manifestFor } from "./manifest.ts";
-import { baseUrl, distFolder } from "../project.ts";
-import { referencePage } from "../reference-page/reference-page.ts";
 import { weekFiles } from "./typed-week.ts";
 
 async function bundle(configuration: webpack.Configuration): Promise<void> {
@@ -19,7 +21,10 @@ async function bundle(configuration: webpack.Configuration): Promise<void> {
     });
   });
   await new Promise<void>((resolve, reject) => {
-    compiler.close((error) => { if (error) reject(error); else resolve(); });
+    compiler.close((error) => {
+      if (error) reject(error);
+      else resolve();
+    });
   });
   if (stats.hasErrors()) throw new Error(stats.toString({ all: false, errors: true, errorDetails: true }));
   console.log(stats.toString({ all: false, assets: true, warnings: true, groupAssetsByPath: true }));

@@ -8,7 +8,10 @@ async function filesOf(place: string): Promise<readonly string[]> {
   if (found === undefined) return [];
   if (!found.isDirectory()) return [place];
   const entries = await readdir(place, { recursive: true, withFileTypes: true });
-  return entries.filter((entry) => entry.isFile()).map((entry) => path.join(entry.parentPath, entry.name)).sort();
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.join(entry.parentPath, entry.name))
+    .sort();
 }
 
 function shortHash(parts: readonly (string | Uint8Array)[]): string {
@@ -27,5 +30,7 @@ export function fingerprintOfTexts(...texts: readonly string[]): string {
 export async function fingerprintOfFiles(folder: string, places: readonly string[]): Promise<string> {
   const files = (await Promise.all(places.map((place) => filesOf(path.join(folder, place))))).flat();
   const contents = await Promise.all(files.map((file) => readFile(file)));
-  return shortHash(files.flatMap((file, index) => [path.relative(folder, file).replaceAll(path.sep, "/"), contents[index] ?? ""]));
+  return shortHash(
+    files.flatMap((file, index) => [path.relative(folder, file).replaceAll(path.sep, "/"), contents[index] ?? ""]),
+  );
 }

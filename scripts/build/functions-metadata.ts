@@ -1,7 +1,12 @@
 import { catalogue } from "../../functions/catalogue.ts";
-import { helpAnchor } from "../reference-page/reference-function.ts";
 import type { Argument, FunctionResult, WorksheetFunction } from "../../functions/define-function.ts";
-import type { EnumMetadata, FunctionMetadata, FunctionsMetadata, ParameterMetadata } from "../../src/workbench/host/functions/metadata.ts";
+import type {
+  EnumMetadata,
+  FunctionMetadata,
+  FunctionsMetadata,
+  ParameterMetadata,
+} from "../../src/workbench/host/functions/metadata.ts";
+import { helpAnchor } from "../reference-page/reference-function.ts";
 
 function matrixOnly(dimensionality: "scalar" | "matrix"): { dimensionality?: "matrix" } {
   return dimensionality === "matrix" ? { dimensionality } : {};
@@ -26,7 +31,11 @@ function wordLists(functions: readonly WorksheetFunction[]): ReadonlyMap<string,
       const name = argument.name.toUpperCase();
       const id = taken.has(name) ? `${fn.id}_${name}` : name;
       taken.add(id);
-      lists.set(words.join(), { id, type: "string", values: words.map((word) => ({ name: word, stringValue: word, tooltip: "" })) });
+      lists.set(words.join(), {
+        id,
+        type: "string",
+        values: words.map((word) => ({ name: word, stringValue: word, tooltip: "" })),
+      });
     }
   }
   return lists;
@@ -67,7 +76,9 @@ function entry(fn: WorksheetFunction, helpBaseUrl: string): FunctionMetadata {
  *
  * @param helpBaseUrl https address of the folder that holds reference.html
  */
-export function functionsMetadata(helpBaseUrl: string): FunctionsMetadata & { readonly allowCustomDataForDataTypeAny: true } {
+export function functionsMetadata(
+  helpBaseUrl: string,
+): FunctionsMetadata & { readonly allowCustomDataForDataTypeAny: true } {
   return {
     allowCustomDataForDataTypeAny: true,
     functions: catalogue.map((fn) => entry(fn, helpBaseUrl)),

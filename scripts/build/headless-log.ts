@@ -1,13 +1,15 @@
 import vm from "node:vm";
+
 import * as gridLibrary from "@odoo/o-spreadsheet";
+
 import { buildLog } from "../../src/excel/log-workbook.ts";
-import type { LogContent } from "../../src/joblog/model/definition.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
 import { layOut } from "../../src/joblog/layout/lay-out.ts";
+import type { LogContent } from "../../src/joblog/model/definition.ts";
 import type { WorkbookPlan } from "../../src/joblog/model/plan.ts";
 import { createHost, type Host } from "../../src/workbench/host/create-host.ts";
-import { functionsMetadata } from "./functions-metadata.ts";
 import { baseUrl } from "../project.ts";
+import { functionsMetadata } from "./functions-metadata.ts";
 
 /** The grid reports every model it makes on the debug channel. */
 const silenceGrid = (): void => {
@@ -31,7 +33,10 @@ export function openHeadlessWorkbook(functionsScript: string): Host {
 }
 
 /** Builds a log there in one go. */
-export async function buildHeadlessLog(functionsScript: string, content: LogContent): Promise<{ host: Host; plan: WorkbookPlan }> {
+export async function buildHeadlessLog(
+  functionsScript: string,
+  content: LogContent,
+): Promise<{ host: Host; plan: WorkbookPlan }> {
   const host = openHeadlessWorkbook(functionsScript);
   const plan = layOut(jobLog, { system: "US" }, content);
   await buildLog(plan);

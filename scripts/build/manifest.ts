@@ -1,7 +1,9 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
+
 import { XMLParser } from "fast-xml-parser";
 import { OfficeAddinManifest } from "office-addin-manifest";
+
 import { projectFolder } from "../project.ts";
 
 const developmentAddress = "https://localhost:3000";
@@ -11,7 +13,11 @@ export function manifestFor(address: string): string {
   return readFileSync(path.join(projectFolder, "manifest.xml"), "utf8").replaceAll(developmentAddress, address);
 }
 
-type XmlNode = { readonly name: string; readonly attributes: Readonly<Record<string, string>>; readonly children: readonly XmlNode[] };
+type XmlNode = {
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly children: readonly XmlNode[];
+};
 
 function nodesOf(parsed: readonly Record<string, unknown>[]): XmlNode[] {
   return parsed.flatMap((entry) => {
@@ -34,7 +40,12 @@ const resourceElements = new Set(["bt:Image", "bt:Url", "bt:String"]);
  * Returns one sentence for each fault found.
  */
 export function manifestFaults(xml: string): string[] {
-  const parser = new XMLParser({ preserveOrder: true, ignoreAttributes: false, attributeNamePrefix: "", parseTagValue: false });
+  const parser = new XMLParser({
+    preserveOrder: true,
+    ignoreAttributes: false,
+    attributeNamePrefix: "",
+    parseTagValue: false,
+  });
   const nodes = allNodes(nodesOf(parser.parse(xml) as Record<string, unknown>[]));
   const faults: string[] = [];
 
@@ -48,7 +59,8 @@ export function manifestFaults(xml: string): string[] {
   const usedIds = new Set(nodes.map((node) => node.attributes["resid"]).filter((id) => id !== undefined));
   for (const id of usedIds) if (!declaredIds.has(id)) faults.push(`resid ${id} names no resource`);
   for (const id of declaredIds) if (id !== undefined && !usedIds.has(id)) faults.push(`resource ${id} is never used`);
-  for (const id of [...declaredIds, ...usedIds]) if (id !== undefined && id.length > 32) faults.push(`id ${id} is longer than 32 characters`);
+  for (const id of [...declaredIds, ...usedIds])
+    if (id !== undefined && id.length > 32) faults.push(`id ${id} is longer than 32 characters`);
   if (declaredIds.size !== declared.length) faults.push("a resource id is declared twice");
 
   for (const icon of nodes.filter((node) => node.name === "Icon")) {

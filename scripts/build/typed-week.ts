@@ -1,9 +1,11 @@
 import { mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { Worker } from "node:worker_threads";
+
 import { build as bundle } from "esbuild";
-import { fingerprintOfTexts } from "./fingerprint.ts";
+
 import { keptFolder, projectFolder } from "../project.ts";
+import { fingerprintOfTexts } from "./fingerprint.ts";
 
 /** The files of the invented week by name: the workbench's opening state, and what had been typed by the week's end. */
 export type WeekFiles = Readonly<Record<string, string>>;
@@ -32,7 +34,9 @@ async function typeWeek(codeFile: string, functionsScript: string): Promise<Week
   return new Promise((resolve, reject) => {
     worker.once("message", resolve);
     worker.once("error", reject);
-    worker.once("exit", () => { reject(new Error("Typing the week ended without a result.")); });
+    worker.once("exit", () => {
+      reject(new Error("Typing the week ended without a result."));
+    });
   });
 }
 

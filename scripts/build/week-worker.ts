@@ -1,4 +1,5 @@
 import { parentPort, workerData } from "node:worker_threads";
+
 import { playedWeek } from "./demo-week-state.ts";
 
 /** Types the week in a thread of its own; what it is given is the text of functions.js. */

@@ -1,5 +1,6 @@
 /** The shape of a job log: what a shop's workbook holds of it whatever rows it has, and what therefore stays for ever once released. */
 import path from "node:path";
+
 import { unitSystems } from "../../src/core/units/unit-system.ts";
 import type { ColumnDefinition, LogDefinition, ReleasedShape } from "../../src/joblog/model/definition.ts";
 import { headerOf } from "../../src/joblog/model/headers.ts";
@@ -42,13 +43,22 @@ export function shapeOf(log: LogDefinition, released: boolean): LogShape {
     sheets: Object.fromEntries(log.sheets.map(({ id, name }) => [id, name])),
     names: log.sheets.flatMap((sheet) => sheet.fields).map(({ name }) => name),
     charts: log.sheets.flatMap((sheet) => sheet.charts ?? []).map(({ id }) => id),
-    tables: Object.fromEntries(tables.map(({ id, name, columns }) => [id, { name, columns: Object.fromEntries(columns.map((column) => [column.id, shapeOfColumn(column)])) }])),
+    tables: Object.fromEntries(
+      tables.map(({ id, name, columns }) => [
+        id,
+        { name, columns: Object.fromEntries(columns.map((column) => [column.id, shapeOfColumn(column)])) },
+      ]),
+    ),
   };
 }
 
 /** The part of a shape that an upgrade goes by. */
 export function releasedShapeOf({ names, charts, tables }: LogShape): ReleasedShape {
-  return { names, charts, columns: Object.fromEntries(Object.entries(tables).map(([id, { columns }]) => [id, Object.keys(columns)])) };
+  return {
+    names,
+    charts,
+    columns: Object.fromEntries(Object.entries(tables).map(([id, { columns }]) => [id, Object.keys(columns)])),
+  };
 }
 
 /** Everything that a shape names, with what it is called. */

@@ -1,9 +1,10 @@
 /** Records the shape of the job log's version, as long as that version is not released. */
 import { existsSync } from "node:fs";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
+
 import { jobLog } from "../../src/joblog/job-log.ts";
-import { added, lost, shapeFile, shapeOf, shapesFolder, type LogShape } from "./log-shape.ts";
 import { sayFailure } from "../say-failure.ts";
+import { added, type LogShape, lost, shapeFile, shapeOf, shapesFolder } from "./log-shape.ts";
 
 async function recordShape(): Promise<void> {
   const version = String(jobLog.version);
@@ -11,11 +12,14 @@ async function recordShape(): Promise<void> {
   const now = shapeOf(jobLog, false);
   const recorded = existsSync(file) ? (JSON.parse(await readFile(file, "utf8")) as LogShape) : undefined;
   if (recorded?.released === true) {
-    throw new Error(`Version ${version} of the job log is released, so its shape stays as it is. Raise version in src/joblog/job-log.ts first.`);
+    throw new Error(
+      `Version ${version} of the job log is released, so its shape stays as it is. Raise version in src/joblog/job-log.ts first.`,
+    );
   }
   await mkdir(shapesFolder, { recursive: true });
   await writeFile(file, `${JSON.stringify(now, undefined, 2)}\n`);
-  const changes = recorded === undefined ? ["recorded for the first time"] : [...lost(recorded, now), ...added(recorded, now)];
+  const changes =
+    recorded === undefined ? ["recorded for the first time"] : [...lost(recorded, now), ...added(recorded, now)];
   console.log(`Shape of job log version ${version}: ${changes.length === 0 ? "as it was" : changes.join("; ")}.`);
 }
 

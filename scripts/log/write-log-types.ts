@@ -1,7 +1,8 @@
 import { writeFileSync } from "node:fs";
 import path from "node:path";
-import type { ContentType } from "../../src/joblog/model/definition.ts";
+
 import { jobLog } from "../../src/joblog/job-log.ts";
+import type { ContentType } from "../../src/joblog/model/definition.ts";
 import { projectFolder } from "../project.ts";
 
 interface Described {
@@ -18,7 +19,8 @@ function typeOf({ type, words, choices }: Described): string {
   return type === "text" || type === "choice" || type === "yes or no" ? "string" : "number";
 }
 
-const membersOf = (all: readonly Described[], indent: string): string => all.map((one) => `${indent}readonly ${one.id}: ${typeOf(one)};`).join("\n");
+const membersOf = (all: readonly Described[], indent: string): string =>
+  all.map((one) => `${indent}readonly ${one.id}: ${typeOf(one)};`).join("\n");
 
 /** The ids of the log's tables, columns and named cells as types, from its description. */
 export function logTypes(): string {
@@ -42,4 +44,5 @@ export function logTypes(): string {
   ].join("\n");
 }
 
-if (process.argv[1] === import.meta.filename) writeFileSync(path.join(projectFolder, "src", "joblog", "formula", "log-types.ts"), logTypes());
+if (process.argv[1] === import.meta.filename)
+  writeFileSync(path.join(projectFolder, "src", "joblog", "formula", "log-types.ts"), logTypes());

@@ -1,6 +1,6 @@
+import type { Argument, CellInput } from "../../functions/define-function.ts";
 import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { text } from "./html-text.ts";
-import type { Argument, CellInput } from "../../functions/define-function.ts";
 
 function refusalOf(argument: Argument<unknown>, cell: CellInput): string | undefined {
   try {
@@ -19,7 +19,10 @@ function blankMeans(argument: Argument<unknown>): string {
   const [blank, zero] = [refusalOf(argument, null), refusalOf(argument, 0)];
   if (blank === undefined) return "Blank or 0 counts as none.";
   if (zero === undefined) return "Blank is refused; 0 is a number.";
-  const advice = zero.split(/(?<=\.) /).slice(1).join(" ");
+  const advice = zero
+    .split(/(?<=\.) /)
+    .slice(1)
+    .join(" ");
   return `Blank or 0 is refused. ${advice}`.trim();
 }
 
@@ -28,7 +31,8 @@ function wordsOf({ choices, help }: Argument<unknown>): string {
   return `Words: ${choices.map((word) => `<code>"${text(word)}"</code>`).join(", ")}.`;
 }
 
-const sentence = (help: string): string => (help.startsWith("pH") ? `${help}.` : `${help.charAt(0).toUpperCase()}${help.slice(1)}.`);
+const sentence = (help: string): string =>
+  help.startsWith("pH") ? `${help}.` : `${help.charAt(0).toUpperCase()}${help.slice(1)}.`;
 
 function entry(argument: Argument<unknown>): string {
   const { name, help, optional, unit } = argument;

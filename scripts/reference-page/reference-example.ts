@@ -1,15 +1,24 @@
-import { convert } from "../../src/core/units/unit-conversion.ts";
+import type {
+  CellInput,
+  CellMatrix,
+  CellValue,
+  FunctionExample,
+  WorksheetFunction,
+} from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
-import { unitSystems } from "../../src/core/units/unit-system.ts";
-import { scrollable } from "./scrollable.ts";
-import { text } from "./html-text.ts";
-import type { CellInput, CellMatrix, CellValue, FunctionExample, WorksheetFunction } from "../../functions/define-function.ts";
+import { convert } from "../../src/core/units/unit-conversion.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
+import { unitSystems } from "../../src/core/units/unit-system.ts";
+import { text } from "./html-text.ts";
+import { scrollable } from "./scrollable.ts";
 
 /** "in (US), cm (metric), in (imperial)" by system; nothing where a unit depends on something else. */
 function unitsBySystem(unit: string | undefined): ReadonlyMap<string, string> {
-  const [, US, metric, imperial] = /^([^();]+) \(US\), ([^();]+) \(metric\), ([^();]+) \(imperial\)$/.exec(unit ?? "") ?? [];
-  return US === undefined || metric === undefined || imperial === undefined ? new Map() : new Map(Object.entries({ US, metric, imperial }));
+  const [, US, metric, imperial] =
+    /^([^();]+) \(US\), ([^();]+) \(metric\), ([^();]+) \(imperial\)$/.exec(unit ?? "") ?? [];
+  return US === undefined || metric === undefined || imperial === undefined
+    ? new Map()
+    : new Map(Object.entries({ US, metric, imperial }));
 }
 
 function cellText(cell: CellValue, figures: number): string {
@@ -18,7 +27,9 @@ function cellText(cell: CellValue, figures: number): string {
 
 function resultText(title: string, result: CellValue | CellMatrix, figures = 6): string {
   if (!Array.isArray(result)) return `<code>${text(cellText(result, figures))}</code>`;
-  const rows = result.map((row) => `<tr>${row.map((cell) => `<td>${text(cellText(cell, figures))}</td>`).join("")}</tr>`);
+  const rows = result.map(
+    (row) => `<tr>${row.map((cell) => `<td>${text(cellText(cell, figures))}</td>`).join("")}</tr>`,
+  );
   return scrollable(title, `<table class="spill"><tbody>${rows.join("")}</tbody></table>`);
 }
 
@@ -52,7 +63,8 @@ function inSystem(cell: CellInput, units: ReadonlyMap<string, string>, system: U
 function inOtherSystem(fn: WorksheetFunction, example: FunctionExample, system: UnitSystem): string {
   const last = fn.arguments.findIndex(({ name }) => name === "system");
   const cells = fn.arguments.map(({ unit }, index) =>
-    index === last ? system : inSystem(example.cells[index] ?? null, unitsBySystem(unit), system));
+    index === last ? system : inSystem(example.cells[index] ?? null, unitsBySystem(unit), system),
+  );
   const call = `=BATH.${fn.id}(${cells.map(inCall).join(",")})`;
   const title = `${fn.id}, ${system}`;
   return `<li><span class="quiet">${system}</span> <code>${text(call)}</code> gives ${resultText(title, evaluate(fn, cells), 4)}${unitOf(fn, system)}</li>`;
@@ -70,7 +82,8 @@ function otherSystems(fn: WorksheetFunction): string {
 }
 
 function worked(fn: WorksheetFunction, { formula, cells, result, tolerance, source }: FunctionExample): string {
-  const accuracy = tolerance !== undefined && tolerance >= 1e-4 ? ` <span class="quiet">± ${String(tolerance)}</span>` : "";
+  const accuracy =
+    tolerance !== undefined && tolerance >= 1e-4 ? ` <span class="quiet">± ${String(tolerance)}</span>` : "";
   return `<li><code>${text(formula)}</code> gives ${resultText(`Result of ${fn.id}`, result)}${unitOf(fn, systemIn(fn, cells))}${accuracy}
 <span class="source">Checked against: ${text(source)}.</span></li>`;
 }

@@ -1,7 +1,7 @@
-import { formulaNodes } from "../../functions/reference/formula-markup.ts";
-import { text } from "./html-text.ts";
 import type { Formula } from "../../functions/reference/formula.ts";
 import type { FormulaNode } from "../../functions/reference/formula-markup.ts";
+import { formulaNodes } from "../../functions/reference/formula-markup.ts";
+import { text } from "./html-text.ts";
 
 function element(node: FormulaNode): string {
   const inside = "parts" in node ? node.parts.map(element).join("") : text(node.text).replaceAll(" ", "&nbsp;");

@@ -1,10 +1,10 @@
+import type { WorksheetFunction } from "../../functions/define-function.ts";
 import { cautionsOf } from "../../functions/reference/cautions.ts";
 import { formulas } from "../../functions/reference/formulas.ts";
+import { text } from "./html-text.ts";
 import { argumentList } from "./reference-arguments.ts";
 import { examples } from "./reference-example.ts";
 import { formulaBlock } from "./reference-formula.ts";
-import { text } from "./html-text.ts";
-import type { WorksheetFunction } from "../../functions/define-function.ts";
 
 /** Where a function's help stands on the page. */
 export function helpAnchor(fn: WorksheetFunction): string {
@@ -19,7 +19,9 @@ function signature(fn: WorksheetFunction): string {
 const ended = (words: string): string => (/[.:!?]$/.test(words) ? words : `${words}.`);
 
 function cautionBox(fn: WorksheetFunction): string {
-  const cautions = cautionsOf(fn.id).map((caution) => `<li>${text(caution.text)} <span class="source">${text(caution.source)}.</span></li>`);
+  const cautions = cautionsOf(fn.id).map(
+    (caution) => `<li>${text(caution.text)} <span class="source">${text(caution.source)}.</span></li>`,
+  );
   return cautions.length === 0 ? "" : `<div class="caution"><h4>Caution</h4><ul>${cautions.join("\n")}</ul></div>`;
 }
 

@@ -1,10 +1,11 @@
 import { createHash } from "node:crypto";
-import { achievedAccuracy } from "../../tests/reference/chemistry/achieved-accuracy.ts";
+
 import { catalogue } from "../../functions/catalogue.ts";
+import { achievedAccuracy } from "../../tests/reference/chemistry/achieved-accuracy.ts";
+import { text } from "./html-text.ts";
 import { functionSection, helpAnchor } from "./reference-function.ts";
 import { referenceSearch } from "./reference-search.ts";
 import { referenceStyle } from "./reference-style.ts";
-import { text } from "./html-text.ts";
 import { trustSection } from "./trust-section.ts";
 
 const categories = [...new Set(catalogue.map(({ category }) => category))];
@@ -14,12 +15,17 @@ function anchorOf(category: string): string {
 }
 
 function linksOf(category: string): string {
-  const links = catalogue.filter((fn) => fn.category === category).map((fn) => `<li><a href="#${helpAnchor(fn)}">${fn.id}</a></li>`);
+  const links = catalogue
+    .filter((fn) => fn.category === category)
+    .map((fn) => `<li><a href="#${helpAnchor(fn)}">${fn.id}</a></li>`);
   return `<ul class="names">${links.join("")}</ul>`;
 }
 
 function contents(): string {
-  const chapters = categories.map((category) => `<li class="category"><a href="#${anchorOf(category)}">${text(category)}</a>${linksOf(category)}</li>`);
+  const chapters = categories.map(
+    (category) =>
+      `<li class="category"><a href="#${anchorOf(category)}">${text(category)}</a>${linksOf(category)}</li>`,
+  );
   return `<nav aria-label="Functions"><ul>
 <li class="category"><a href="#conventions">How to write things</a></li>
 ${chapters.join("\n")}

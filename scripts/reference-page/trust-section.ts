@@ -1,7 +1,7 @@
-import { scrollable } from "./scrollable.ts";
-import { text } from "./html-text.ts";
 import type { AccuracyRow } from "../../tests/reference/chemistry/accuracy-row.ts";
 import type { AchievedAccuracy } from "../../tests/reference/chemistry/achieved-accuracy.ts";
+import { text } from "./html-text.ts";
+import { scrollable } from "./scrollable.ts";
 
 /** Two figures: an error is not known any better. */
 const percent = (value: number): string => `${String(Number((100 * value).toPrecision(2)))} %`;
@@ -15,19 +15,34 @@ const figureIn: Readonly<Record<AccuracyRow["unit"], (value: number) => string>>
 
 const headers = ["What", "Against", "Rows", "Largest error", "Mean error (root mean square)", "Goal"];
 
-function row({ subject, against, unit, rows, largest, rootMeanSquare, goalLargest, goalRootMeanSquare }: AccuracyRow): string {
+function row({
+  subject,
+  against,
+  unit,
+  rows,
+  largest,
+  rootMeanSquare,
+  goalLargest,
+  goalRootMeanSquare,
+}: AccuracyRow): string {
   const figure = figureIn[unit];
-  const goal = goalRootMeanSquare === undefined ? figure(goalLargest) : `${figure(goalLargest)}; mean ${figure(goalRootMeanSquare)}`;
+  const goal =
+    goalRootMeanSquare === undefined
+      ? figure(goalLargest)
+      : `${figure(goalLargest)}; mean ${figure(goalRootMeanSquare)}`;
   const cells = [text(against), String(rows), figure(largest), figure(rootMeanSquare), goal];
   const labelled = cells.map((cell, index) => `<td data-label="${headers[index + 1] ?? ""}">${cell}</td>`);
   return `<tr><th scope="row">${text(subject)}</th>${labelled.join("")}</tr>`;
 }
 
 function table(figures: readonly AccuracyRow[]): string {
-  return scrollable("Measured accuracy", `<table class="stacks">
+  return scrollable(
+    "Measured accuracy",
+    `<table class="stacks">
 <thead><tr>${headers.map((header) => `<th scope="col">${header}</th>`).join("")}</tr></thead>
 <tbody>${figures.map(row).join("\n")}</tbody>
-</table>`);
+</table>`,
+  );
 }
 
 const leftOut = [

@@ -14,7 +14,9 @@ function candidates(): string[] {
   const folders = (process.env["PATH"] ?? "").split(path.delimiter);
   if (process.platform === "darwin") return onMac;
   if (process.platform === "win32") {
-    const roots = ["PROGRAMFILES", "PROGRAMFILES(X86)", "LOCALAPPDATA"].map((name) => process.env[name]).filter((root) => root !== undefined);
+    const roots = ["PROGRAMFILES", "PROGRAMFILES(X86)", "LOCALAPPDATA"]
+      .map((name) => process.env[name])
+      .filter((root) => root !== undefined);
     return roots.flatMap((root) => onWindows.map((browser) => path.join(root, browser)));
   }
   return folders.flatMap((folder) => onLinux.map((browser) => path.join(folder, browser)));
@@ -30,7 +32,8 @@ export function findBrowser(): string | undefined {
   return candidates().find((file) => existsSync(file));
 }
 
-const isDebianAsRoot = (): boolean => process.platform === "linux" && existsSync("/etc/debian_version") && process.getuid?.() === 0;
+const isDebianAsRoot = (): boolean =>
+  process.platform === "linux" && existsSync("/etc/debian_version") && process.getuid?.() === 0;
 
 /**
  * As findBrowser, but installs Debian's chromium where that needs no question to anyone (Debian, as

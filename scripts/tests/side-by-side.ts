@@ -1,5 +1,6 @@
 import { spawn } from "node:child_process";
 import { availableParallelism } from "node:os";
+
 import { projectFolder } from "../project.ts";
 
 export interface Program {
@@ -23,16 +24,24 @@ export function minutesSince(start: number): number {
 function run({ title, command }: Program): Promise<Ended> {
   const start = performance.now();
   return new Promise((resolve) => {
-    const child = spawn("npx", ["--no-install", ...command], { cwd: projectFolder, stdio: ["ignore", "pipe", "pipe"], shell: process.platform === "win32" });
+    const child = spawn("npx", ["--no-install", ...command], {
+      cwd: projectFolder,
+      stdio: ["ignore", "pipe", "pipe"],
+      shell: process.platform === "win32",
+    });
     const output: Buffer[] = [];
-    const end = (passed: boolean): void => { resolve({ title, passed, output: Buffer.concat(output).toString(), minutes: minutesSince(start) }); };
+    const end = (passed: boolean): void => {
+      resolve({ title, passed, output: Buffer.concat(output).toString(), minutes: minutesSince(start) });
+    };
     child.stdout.on("data", (part: Buffer) => output.push(part));
     child.stderr.on("data", (part: Buffer) => output.push(part));
     child.on("error", (error) => {
       output.push(Buffer.from(`${error.message}\n`));
       end(false);
     });
-    child.on("close", (status) => { end(status === 0); });
+    child.on("close", (status) => {
+      end(status === 0);
+    });
   });
 }
 

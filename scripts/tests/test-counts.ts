@@ -12,7 +12,11 @@ export interface TestReport {
   readonly numFailedTests: number;
   readonly numFailedTestSuites: number;
   readonly testResults: readonly {
-    readonly assertionResults: readonly { readonly status: string; readonly title: string; readonly ancestorTitles: readonly string[] }[];
+    readonly assertionResults: readonly {
+      readonly status: string;
+      readonly title: string;
+      readonly ancestorTitles: readonly string[];
+    }[];
   }[];
 }
 
@@ -23,8 +27,13 @@ const need = /\[needs ([^\]]+)\]$/;
  * A test that names an optional program is left out where it was skipped; any other that did not run counts
  * as failed, and so does a file that could not be collected, and an error outside of every test.
  */
-export function countTests({ numPassedTests, numFailedTests, numFailedTestSuites, testResults }: TestReport, endedWell: boolean): Counts {
-  const notRun = testResults.flatMap(({ assertionResults }) => assertionResults).filter(({ status }) => status !== "passed" && status !== "failed");
+export function countTests(
+  { numPassedTests, numFailedTests, numFailedTestSuites, testResults }: TestReport,
+  endedWell: boolean,
+): Counts {
+  const notRun = testResults
+    .flatMap(({ assertionResults }) => assertionResults)
+    .filter(({ status }) => status !== "passed" && status !== "failed");
   const leftOut: string[] = [];
   for (const { status, title, ancestorTitles } of notRun) {
     const program = [title, ...ancestorTitles].map((one) => need.exec(one)?.[1]).find((one) => one !== undefined);
@@ -37,6 +46,8 @@ export function countTests({ numPassedTests, numFailedTests, numFailedTestSuites
 /** "left out: 3 (2 for want of LibreOffice, 1 for want of xmllint)", or undefined where nothing was. */
 export function sayLeftOut(leftOut: readonly string[]): string | undefined {
   if (leftOut.length === 0) return undefined;
-  const reasons = [...new Set(leftOut)].map((program) => `${String(leftOut.filter((one) => one === program).length)} for want of ${program}`);
+  const reasons = [...new Set(leftOut)].map(
+    (program) => `${String(leftOut.filter((one) => one === program).length)} for want of ${program}`,
+  );
   return `left out: ${String(leftOut.length)} (${reasons.join(", ")})`;
 }

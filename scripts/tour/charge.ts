@@ -29,28 +29,60 @@ export const charge: TourSheet = {
         number("labelHardness", "Hardness that the label allows for", 40, "mg/L as CaCO3"),
         number("capacity", "Hardness that CN-1 holds in solution", 2.4, "mg CaCO3 per mL", { format: "0.0" }),
         number("strength", "Alkali in CN-1", 0.254, "eq/L", { format: "0.000" }),
-        result("Extra concentrate for hardness", "=BATH.HARDNESSDOSE([volume], [hardness], [capacity], [labelHardness])", "US gal", "0.000", "forHardness"),
-        result("Extra concentrate for bicarbonate", "=BATH.ALKALINITYDOSE([volume], [alkalinity], [strength])", "US gal", "0.000", "forAlkalinity"),
+        result(
+          "Extra concentrate for hardness",
+          "=BATH.HARDNESSDOSE([volume], [hardness], [capacity], [labelHardness])",
+          "US gal",
+          "0.000",
+          "forHardness",
+        ),
+        result(
+          "Extra concentrate for bicarbonate",
+          "=BATH.ALKALINITYDOSE([volume], [alkalinity], [strength])",
+          "US gal",
+          "0.000",
+          "forAlkalinity",
+        ),
         result("Dose with both extras", "=[dose]+[forHardness]+[forAlkalinity]", "US gal", "0.000"),
       ],
     },
     {
       caption: "What the water takes, by a jar test",
-      story: "Jars of one size with the same soot: the smallest dose that cleans in this water and in reverse osmosis water. The shop goes by this.",
+      story:
+        "Jars of one size with the same soot: the smallest dose that cleans in this water and in reverse osmosis water. The shop goes by this.",
       parts: [
         number("jarHere", "Smallest dose that passes in the fill", 14, "mL"),
         number("jarReference", "The same in reverse osmosis water", 12, "mL"),
-        result("Concentrate for the bath, all of it", "=BATH.JARDOSE([volume], [jarHere], [jarReference], [rate])", "US gal", "0.000", "openingDose"),
-        result("What strength is that? 1 part and so many", '=BATH.STRENGTHOF([openingDose], [volume], "parts")', "parts of water", "0.0"),
-        result("The same in fluid ounces to the gallon of bath", '=BATH.STRENGTHOF([openingDose], [volume], "fl oz/gal")', "fl oz/gal", "0.00"),
+        result(
+          "Concentrate for the bath, all of it",
+          "=BATH.JARDOSE([volume], [jarHere], [jarReference], [rate])",
+          "US gal",
+          "0.000",
+          "openingDose",
+        ),
+        result(
+          "What strength is that? 1 part and so many",
+          '=BATH.STRENGTHOF([openingDose], [volume], "parts")',
+          "parts of water",
+          "0.0",
+        ),
+        result(
+          "The same in fluid ounces to the gallon of bath",
+          '=BATH.STRENGTHOF([openingDose], [volume], "fl oz/gal")',
+          "fl oz/gal",
+          "0.00",
+        ),
       ],
     },
     {
       caption: "What if it were another dose?",
-      story: "The bath read 11.42 after the charge. The maker does not say what makes CN-1 alkaline, so the builder is unknown.",
+      story:
+        "The bath read 11.42 after the charge. The maker does not say what makes CN-1 alkaline, so the builder is unknown.",
       parts: [
         number("ph", "pH of the charged bath at 77 °F", 11.42, "pH", { format: "0.00" }),
-        text("builder", "What makes CN-1 alkaline", "unknown", { choices: ["unknown", "hydroxide", "silicate", "carbonate", "phosphate"] }),
+        text("builder", "What makes CN-1 alkaline", "unknown", {
+          choices: ["unknown", "hydroxide", "silicate", "carbonate", "phosphate"],
+        }),
         number("otherDose", "Another dose", 4.2, "US gal", { format: "0.000" }),
         number("otherPh", "Another pH", 11.3, "pH", { format: "0.00" }),
         result("pH at the other dose", "=BATH.PHATDOSE([openingDose], [ph], [otherDose], [builder])", "pH", "0.00"),

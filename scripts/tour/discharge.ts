@@ -3,14 +3,20 @@ import { number, result, text, type TourSheet } from "./tour-sheet.ts";
 const acids = ["citric", "sodium bisulfate", "hydrochloric", "sulfuric", "acetic"];
 
 const stage = (row: number): ReturnType<typeof result> =>
-  result(`=INDEX(BATH.ACIDSTAGES([acidByReading]), ${String(row)}, 2)`, `=INDEX(BATH.ACIDSTAGES([acidByReading]), ${String(row)}, 1)`, "lb", "0.000");
+  result(
+    `=INDEX(BATH.ACIDSTAGES([acidByReading]), ${String(row)}, 2)`,
+    `=INDEX(BATH.ACIDSTAGES([acidByReading]), ${String(row)}, 1)`,
+    "lb",
+    "0.000",
+  );
 
 export const discharge: TourSheet = {
   id: "discharge",
   name: "Discharge",
   clock: "17:40",
   title: "17:40  Discharge",
-  story: "T1 has done its work. It is cooled and titrated before anything is added, and nothing leaves before the sludge result is in.",
+  story:
+    "T1 has done its work. It is cooled and titrated before anything is added, and nothing leaves before the sludge result is in.",
   tabColor: "#8A6D2F",
   steps: [
     {
@@ -25,7 +31,8 @@ export const discharge: TourSheet = {
     },
     {
       caption: "How much acid",
-      story: "By what was titrated to the pH wanted, and by reading and total alkalinity. Where the two differ much, titrate again.",
+      story:
+        "By what was titrated to the pH wanted, and by reading and total alkalinity. Where the two differ much, titrate again.",
       parts: [
         result("Bath to be neutralized, from Tank", "=[tank.volume]", "US gal", "0.00", "volume"),
         result("What makes CN-1 alkaline, from Charge", "=[charge.builder]", "", "General", "builder"),
@@ -35,11 +42,26 @@ export const discharge: TourSheet = {
         number("target", "pH wanted", 8.5, "pH", { format: "0.0" }),
         number("temperature", "Bath now", 76, "°F"),
         number("total", "Alkalinity titrated to pH 4.5", 13.65, "meq/L", { format: "0.00" }),
-        result("Acid for the titrated alkalinity", "=BATH.ACIDFOR([volume], [titrated], [acid], [purity])", "lb; gal if liquid", "0.000"),
-        result("Acid from the reading to the pH wanted", "=BATH.ACIDTO([volume], [ph], [target], [acid], [builder], [temperature], [total])", "lb; gal if liquid", "0.000", "acidByReading"),
+        result(
+          "Acid for the titrated alkalinity",
+          "=BATH.ACIDFOR([volume], [titrated], [acid], [purity])",
+          "lb; gal if liquid",
+          "0.000",
+        ),
+        result(
+          "Acid from the reading to the pH wanted",
+          "=BATH.ACIDTO([volume], [ph], [target], [acid], [builder], [temperature], [total])",
+          "lb; gal if liquid",
+          "0.000",
+          "acidByReading",
+        ),
       ],
     },
-    { caption: "In stages", story: "The plan is never poured at once: mix and read after each.", parts: [stage(1), stage(2), stage(3)] },
+    {
+      caption: "In stages",
+      story: "The plan is never poured at once: mix and read after each.",
+      parts: [stage(1), stage(2), stage(3)],
+    },
     {
       caption: "Against the shop's own limits",
       story: "Within limits is not leave to release.",

@@ -1,6 +1,6 @@
 import { moment } from "../../tests/demo/demo-week-times.ts";
-import { number, result, text, type TourSheet } from "./tour-sheet.ts";
 import { tourDay } from "./tour-day.ts";
+import { number, result, text, type TourSheet } from "./tour-sheet.ts";
 
 export const phAndTheMeter: TourSheet = {
   id: "meter",
@@ -15,8 +15,12 @@ export const phAndTheMeter: TourSheet = {
       story: "A buffer changes with temperature: the figure on the bottle holds at 25 °C.",
       parts: [
         number("room", "Temperature of the buffers", 68, "°F"),
-        text("near", "First buffer", "phosphate", { choices: ["phthalate", "phosphate", "phosphate 7.4", "borax", "carbonate", "lime"] }),
-        text("far", "Second buffer", "carbonate", { choices: ["phthalate", "phosphate", "phosphate 7.4", "borax", "carbonate", "lime"] }),
+        text("near", "First buffer", "phosphate", {
+          choices: ["phthalate", "phosphate", "phosphate 7.4", "borax", "carbonate", "lime"],
+        }),
+        text("far", "Second buffer", "carbonate", {
+          choices: ["phthalate", "phosphate", "phosphate 7.4", "borax", "carbonate", "lime"],
+        }),
         result("pH of the first buffer", "=BATH.BUFFERPH([near], [room])", "pH", "0.000", "nearPh"),
         result("pH of the second buffer", "=BATH.BUFFERPH([far], [room])", "pH", "0.000", "farPh"),
       ],
@@ -27,7 +31,12 @@ export const phAndTheMeter: TourSheet = {
       parts: [
         number("nearMv", "In the first buffer", 4.1, "mV", { format: "0.0" }),
         number("farMv", "In the second buffer", -175.3, "mV", { format: "0.0" }),
-        result("Slope, 100 is a perfect electrode", "=BATH.METERSLOPE([nearPh], [nearMv], [farPh], [farMv], [room])", "%", "0.0"),
+        result(
+          "Slope, 100 is a perfect electrode",
+          "=BATH.METERSLOPE([nearPh], [nearMv], [farPh], [farMv], [room])",
+          "%",
+          "0.0",
+        ),
       ],
     },
     {
@@ -37,22 +46,40 @@ export const phAndTheMeter: TourSheet = {
         number("nearRead", "Read in the first buffer", 6.9, "pH", { format: "0.00" }),
         number("farRead", "Read in the second buffer", 10.01, "pH", { format: "0.00" }),
         number("reading", "Read in the cooled sample of T1", 11.35, "pH", { format: "0.00" }),
-        result("What the sample was", "=BATH.METERFIX([reading], [nearPh], [nearRead], [farPh], [farRead])", "pH", "0.00"),
+        result(
+          "What the sample was",
+          "=BATH.METERFIX([reading], [nearPh], [nearRead], [farPh], [farRead])",
+          "pH",
+          "0.00",
+        ),
       ],
     },
     {
       caption: "A reading of last week, with the drift taken out",
-      story: "Each check found what the meter had drifted by since it was adjusted. Friday's reading looked higher than it was.",
+      story:
+        "Each check found what the meter had drifted by since it was adjusted. Friday's reading looked higher than it was.",
       parts: [
         {
           kind: "list",
           id: "checks",
-          columns: [{ id: "check", header: "Check of M-1", format: "@" }, { id: "checkTimes", header: "At", format: "yyyy-mm-dd hh:mm" }, { id: "errors", header: "Error, pH", format: "0.00" }],
-          rows: [["Last week, then adjusted", moment(3, "08:05"), 0.02], ["This morning, as found", moment(tourDay, "10:50"), 0.12]],
+          columns: [
+            { id: "check", header: "Check of M-1", format: "@" },
+            { id: "checkTimes", header: "At", format: "yyyy-mm-dd hh:mm" },
+            { id: "errors", header: "Error, pH", format: "0.00" },
+          ],
+          rows: [
+            ["Last week, then adjusted", moment(3, "08:05"), 0.02],
+            ["This morning, as found", moment(tourDay, "10:50"), 0.12],
+          ],
         },
         number("driftReading", "Reading on Friday", 10.97, "pH", { format: "0.00" }),
         number("driftWhen", "Read at", moment(4, "16:30"), "", { format: "yyyy-mm-dd hh:mm" }),
-        result("What the bath was then", "=BATH.DRIFTFIX([driftReading], [driftWhen], [checkTimes], [errors])", "pH", "0.00"),
+        result(
+          "What the bath was then",
+          "=BATH.DRIFTFIX([driftReading], [driftWhen], [checkTimes], [errors])",
+          "pH",
+          "0.00",
+        ),
       ],
     },
     {

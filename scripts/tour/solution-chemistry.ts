@@ -7,7 +7,8 @@ export const solutionChemistry: TourSheet = {
   name: "Solution chemistry",
   clock: "17:20",
   title: "17:20  Solution chemistry",
-  story: "Why did the hard make-up water cloud the bath last week? A silicate cleaner of known recipe, worked out from its components.",
+  story:
+    "Why did the hard make-up water cloud the bath last week? A silicate cleaner of known recipe, worked out from its components.",
   tabColor: "#5C6F9E",
   steps: [
     {
@@ -17,8 +18,17 @@ export const solutionChemistry: TourSheet = {
         {
           kind: "list",
           id: "composition",
-          columns: [{ id: "component", header: "Component", format: "@" }, { id: "amount", header: "mol/kg", format: "0.0000" }],
-          rows: [["NaOH", 0.0045], ["Na2SiO3", 0.002], ["NaHCO3", 0.001], ["CaCl2", 0.0004], ["MgCl2", 0.0002]],
+          columns: [
+            { id: "component", header: "Component", format: "@" },
+            { id: "amount", header: "mol/kg", format: "0.0000" },
+          ],
+          rows: [
+            ["NaOH", 0.0045],
+            ["Na2SiO3", 0.002],
+            ["NaHCO3", 0.001],
+            ["CaCl2", 0.0004],
+            ["MgCl2", 0.0002],
+          ],
         },
         number("cool", "Cooled sample", 77, "°F"),
         number("warm", "Tank", 131, "°F"),
@@ -30,7 +40,13 @@ export const solutionChemistry: TourSheet = {
       caption: "Everything about it in the hot tank",
       story: "Seven lines of one spill. A saturation index above 0 says that scale or haze can form.",
       parts: [1, 2, 3, 4, 5, 6, 7].map((row) =>
-        result(`=INDEX(BATH.SOLUTION(${described}), ${String(row)}, 1)`, `=INDEX(BATH.SOLUTION(${described}), ${String(row)}, 2)`, "", row === 2 ? "0.0000" : "0.00")),
+        result(
+          `=INDEX(BATH.SOLUTION(${described}), ${String(row)}, 1)`,
+          `=INDEX(BATH.SOLUTION(${described}), ${String(row)}, 2)`,
+          "",
+          row === 2 ? "0.0000" : "0.00",
+        ),
+      ),
     },
   ],
 };

@@ -34,17 +34,39 @@ const howTo = [
 const heads = ["Clock", "Sheet", "What happens", "Functions"];
 
 function contents(tour: readonly TourSheet[], top: number): readonly CellPlan[] {
-  const words = (row: number, column: number, value: string, style: "computed" | "headerComputed" = "computed"): CellPlan =>
-    ({ row, column, style, numberFormat: "@", kind: "value", value });
-  return [...heads.map((head, column) => words(top, column, head, "headerComputed")), ...tour.flatMap((sheet, index) => {
-    const row = top + 1 + index;
-    const link: CellPlan = { row, column: 1, style: "computed", numberFormat: "General", kind: "formula", formula: `=HYPERLINK("#'${sheet.name}'!A1", "${sheet.name}")` };
-    return [words(row, 0, sheet.clock), link, words(row, 2, sheet.story), words(row, 3, functionsOf(sheet).join(", "))];
-  })];
+  const words = (
+    row: number,
+    column: number,
+    value: string,
+    style: "computed" | "headerComputed" = "computed",
+  ): CellPlan => ({ row, column, style, numberFormat: "@", kind: "value", value });
+  return [
+    ...heads.map((head, column) => words(top, column, head, "headerComputed")),
+    ...tour.flatMap((sheet, index) => {
+      const row = top + 1 + index;
+      const link: CellPlan = {
+        row,
+        column: 1,
+        style: "computed",
+        numberFormat: "General",
+        kind: "formula",
+        formula: `=HYPERLINK("#'${sheet.name}'!A1", "${sheet.name}")`,
+      };
+      return [
+        words(row, 0, sheet.clock),
+        link,
+        words(row, 2, sheet.story),
+        words(row, 3, functionsOf(sheet).join(", ")),
+      ];
+    }),
+  ];
 }
 
 function heightOf(sheet: TourSheet): number {
-  const lines = Math.max(linesOf(sheet.story, Math.floor(storyWidth * lettersByDigit)).length, linesOf(functionsOf(sheet).join(", "), Math.floor(namesWidth / digitsByCapital)).length);
+  const lines = Math.max(
+    linesOf(sheet.story, Math.floor(storyWidth * lettersByDigit)).length,
+    linesOf(functionsOf(sheet).join(", "), Math.floor(namesWidth / digitsByCapital)).length,
+  );
   return lines * linePoints + 3;
 }
 
@@ -52,7 +74,13 @@ function heightOf(sheet: TourSheet): number {
 export function startHere(tour: readonly TourSheet[]): SheetPlan {
   const lines = (top: number, style: "purpose" | "fieldLabel", texts: readonly string[]): readonly CellPlan[] =>
     texts.map((value, index): CellPlan => ({ row: top + index, column: 0, style, kind: "value", value }));
-  const caption = (row: number, value: string): CellPlan => ({ row, column: 0, style: "caption", kind: "value", value });
+  const caption = (row: number, value: string): CellPlan => ({
+    row,
+    column: 0,
+    style: "caption",
+    kind: "value",
+    value,
+  });
   const howTop = 5;
   const dayTop = howTop + howTo.length + 2;
   const cells = [
@@ -65,5 +93,8 @@ export function startHere(tour: readonly TourSheet[]): SheetPlan {
     ...contents(tour, dayTop + 1),
   ];
   const heights = tour.map((sheet, index) => ({ row: dayTop + 2 + index, points: heightOf(sheet) }));
-  return tourPage({ id: "startHere", name: "Start here", tabColor: "#1F4E57", columnWidths, validations: [], cells }, heights);
+  return tourPage(
+    { id: "startHere", name: "Start here", tabColor: "#1F4E57", columnWidths, validations: [], cells },
+    heights,
+  );
 }

@@ -16,7 +16,13 @@ export const tank: TourSheet = {
         number("width", "Inside width", 24, "in"),
         number("depth", "Depth of liquid at the fill line", 25, "in"),
         number("racks", "Taken up by racks and transducers", 3.5, "US gal"),
-        result("How much bath stands in T1 at the line?", "=BATH.TANKVOLUME([length], [width], [depth], [racks])", "US gal", "0.00", "volume"),
+        result(
+          "How much bath stands in T1 at the line?",
+          "=BATH.TANKVOLUME([length], [width], [depth], [racks])",
+          "US gal",
+          "0.00",
+          "volume",
+        ),
         result("The same in liters", '=BATH.UNITCONVERT([volume], "US gal", "L")', "L", "0.0", "liters"),
       ],
     },
@@ -25,7 +31,13 @@ export const tank: TourSheet = {
       story: "At the end of the day the level stands lower. Depth is then the change of level.",
       parts: [
         number("fall", "Fall of the level by 15:00", 0.6, "in"),
-        result("How much liquid has left T1?", "=BATH.TANKVOLUME([length], [width], [fall])", "US gal", "0.00", "levelLoss"),
+        result(
+          "How much liquid has left T1?",
+          "=BATH.TANKVOLUME([length], [width], [fall])",
+          "US gal",
+          "0.00",
+          "levelLoss",
+        ),
       ],
     },
     {
@@ -34,7 +46,12 @@ export const tank: TourSheet = {
       parts: [
         number("diameter", "Inside diameter", 22.5, "in"),
         number("drumDepth", "Depth of liquid", 28, "in"),
-        result("How much water stands in the drum?", "=BATH.ROUNDTANKVOLUME([diameter], [drumDepth])", "US gal", "0.00"),
+        result(
+          "How much water stands in the drum?",
+          "=BATH.ROUNDTANKVOLUME([diameter], [drumDepth])",
+          "US gal",
+          "0.00",
+        ),
       ],
     },
   ],

@@ -1,6 +1,6 @@
 import type { CellPlan, StyleId } from "../../src/joblog/model/plan.ts";
+import { type PlacedPart, valueColumn } from "./tour-places.ts";
 import type { TourGrid, TourInput, TourList, TourResult } from "./tour-sheet.ts";
-import { valueColumn, type PlacedPart } from "./tour-places.ts";
 
 const unitColumn = 2;
 const formulaColumn = 4;
@@ -31,9 +31,15 @@ function inputCells({ label, value: given, unit, format, note }: TourInput, row:
   ];
 }
 
-function resultCells({ answers, formula: asked, unit, format }: TourResult, row: number, resolve: Resolve): readonly CellPlan[] {
+function resultCells(
+  { answers, formula: asked, unit, format }: TourResult,
+  row: number,
+  resolve: Resolve,
+): readonly CellPlan[] {
   return [
-    answers.startsWith("=") ? formula(row, 0, "computed", resolve(answers), "General") : value(row, 0, "computed", answers),
+    answers.startsWith("=")
+      ? formula(row, 0, "computed", resolve(answers), "General")
+      : value(row, 0, "computed", answers),
     formula(row, valueColumn, "fieldComputed", resolve(asked), format),
     value(row, unitColumn, "fieldHelp", unit),
     value(row, formulaColumn, "computed", resolve(asked)),
@@ -41,21 +47,33 @@ function resultCells({ answers, formula: asked, unit, format }: TourResult, row:
 }
 
 function listCells({ columns, rows }: TourList, row: number): readonly CellPlan[] {
-  return rows.flatMap((line, index) => line.map((given, column) => value(row + index, column, "fieldInput", given, columns[column]?.format)));
+  return rows.flatMap((line, index) =>
+    line.map((given, column) => value(row + index, column, "fieldInput", given, columns[column]?.format)),
+  );
 }
 
 /** The formula beside a row is that of its second cell. */
-function gridCells({ formula: asked, rows: [first, last], columns }: TourGrid, row: number, headRow: number, resolve: Resolve): readonly CellPlan[] {
-  const cell = (line: number, spilled: number): string => `=INDEX(${resolve(asked).slice(1)}, ${String(line)}, ${String(spilled)})`;
+function gridCells(
+  { formula: asked, rows: [first, last], columns }: TourGrid,
+  row: number,
+  headRow: number,
+  resolve: Resolve,
+): readonly CellPlan[] {
+  const cell = (line: number, spilled: number): string =>
+    `=INDEX(${resolve(asked).slice(1)}, ${String(line)}, ${String(spilled)})`;
   const head = Array.from({ length: formulaColumn }, (_, column): CellPlan => {
     const { header, spilled } = columns[column] ?? { header: "", spilled: 0 };
-    return header === undefined ? formula(headRow, column, "headerComputed", cell(1, spilled), "General") : value(headRow, column, "headerComputed", header);
+    return header === undefined
+      ? formula(headRow, column, "headerComputed", cell(1, spilled), "General")
+      : value(headRow, column, "headerComputed", header);
   });
   return [
     ...head,
     value(headRow, formulaColumn, "headerComputed", "Formula in the second cell of the row"),
     ...Array.from({ length: last - first + 1 }, (_, index) => [
-      ...columns.map(({ spilled, format }, column) => formula(row + index, column, "fieldComputed", cell(first + index, spilled), format)),
+      ...columns.map(({ spilled, format }, column) =>
+        formula(row + index, column, "fieldComputed", cell(first + index, spilled), format),
+      ),
       value(row + index, formulaColumn, "computed", cell(first + index, columns[1]?.spilled ?? 1)),
     ]).flat(),
   ];
@@ -71,7 +89,11 @@ export function partCells({ part, row, headRow }: PlacedPart, resolve: Resolve):
     case "result":
       return under(factHeads, "headerComputed", resultCells(part, row, resolve));
     case "list":
-      return under(part.columns.map(({ header }) => header), "headerInput", listCells(part, row));
+      return under(
+        part.columns.map(({ header }) => header),
+        "headerInput",
+        listCells(part, row),
+      );
     case "grid":
       return headRow === undefined ? [] : gridCells(part, row, headRow, resolve);
   }

@@ -3,7 +3,10 @@ import type { SheetPlan } from "../../src/joblog/model/plan.ts";
 const titlePoints = 22;
 
 /** A sheet of the tour: portrait, one page wide, its title again on every page. */
-export function tourPage(sheet: Pick<SheetPlan, "id" | "name" | "tabColor" | "columnWidths" | "cells" | "validations">, rowHeights: SheetPlan["rowHeights"] = []): SheetPlan {
+export function tourPage(
+  sheet: Pick<SheetPlan, "id" | "name" | "tabColor" | "columnWidths" | "cells" | "validations">,
+  rowHeights: SheetPlan["rowHeights"] = [],
+): SheetPlan {
   return {
     ...sheet,
     rowHeights: [{ row: 0, points: titlePoints }, ...rowHeights],

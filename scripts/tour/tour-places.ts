@@ -34,7 +34,8 @@ function isTable(part: TourPart | undefined): boolean {
 
 function areasOf({ part, row }: PlacedPart): readonly (readonly [string, AreaPlan])[] {
   if (part.kind === "grid") return [];
-  if (part.kind !== "list") return part.id === undefined ? [] : [[part.id, { row, column: valueColumn, rows: 1, columns: 1 }]];
+  if (part.kind !== "list")
+    return part.id === undefined ? [] : [[part.id, { row, column: valueColumn, rows: 1, columns: 1 }]];
   const rows = part.rows.length;
   return [
     [part.id, { row, column: 0, rows, columns: part.columns.length }],
@@ -67,7 +68,8 @@ export function resolved(formula: string, from: PlacedTour, tour: readonly Place
   return formula.replaceAll(/\[(?:(\w+)\.)?(\w+)\]/g, (name, sheetId: string | undefined, id: string) => {
     const placed = sheetId === undefined ? from : tour.find(({ sheet }) => sheet.id === sheetId);
     const area = placed?.areas.get(id);
-    if (placed === undefined || area === undefined) throw new RangeError(`${from.sheet.name} has nothing for ${name} in ${formula}`);
+    if (placed === undefined || area === undefined)
+      throw new RangeError(`${from.sheet.name} has nothing for ${name} in ${formula}`);
     // Excel shows a name of one word without quotes.
     if (placed !== from) return absoluteCell(placed.sheet.name, area.row, area.column).replace(/^'(\w+)'!/, "$1!");
     return area.rows * area.columns === 1 ? cellAddress(area.row, area.column) : areaAddress(area);

@@ -86,7 +86,13 @@ const asGiven = "General;-General";
 type Details = Partial<Pick<TourInput, "choices" | "note">> & { readonly format?: string };
 
 /** A number to type. */
-export function number(id: string, label: string, value: number, unit: string, { format = asGiven, ...details }: Details = {}): TourInput {
+export function number(
+  id: string,
+  label: string,
+  value: number,
+  unit: string,
+  { format = asGiven, ...details }: Details = {},
+): TourInput {
   return { kind: "input", id, label, value, unit, format, ...details };
 }
 
@@ -96,19 +102,31 @@ export function text(id: string, label: string, value: string, details: Details 
 }
 
 /** A result of the sheet. */
-export function result(answers: string, formula: string, unit: string, format: string = words, id?: string): TourResult {
+export function result(
+  answers: string,
+  formula: string,
+  unit: string,
+  format: string = words,
+  id?: string,
+): TourResult {
   return { kind: "result", answers, formula, unit, format, ...(id === undefined ? {} : { id }) };
 }
 
 /** Every formula of a sheet. */
 export function formulasOf({ steps }: TourSheet): readonly string[] {
-  return steps.flatMap(({ parts }) => parts).flatMap((part) => {
-    if (part.kind === "grid") return [part.formula];
-    return part.kind === "result" ? [part.formula, part.answers].filter((one) => one.startsWith("=")) : [];
-  });
+  return steps
+    .flatMap(({ parts }) => parts)
+    .flatMap((part) => {
+      if (part.kind === "grid") return [part.formula];
+      return part.kind === "result" ? [part.formula, part.answers].filter((one) => one.startsWith("=")) : [];
+    });
 }
 
 /** Ids of the worksheet functions that a sheet uses, in its order, each once. */
 export function functionsOf(sheet: TourSheet): readonly string[] {
-  return [...new Set(formulasOf(sheet).flatMap((formula) => [...formula.matchAll(/\bBATH\.([A-Z0-9]+)\(/g)].map(([, id = ""]) => id)))];
+  return [
+    ...new Set(
+      formulasOf(sheet).flatMap((formula) => [...formula.matchAll(/\bBATH\.([A-Z0-9]+)\(/g)].map(([, id = ""]) => id)),
+    ),
+  ];
 }

@@ -5,7 +5,8 @@ export const unitsAndStrength: TourSheet = {
   name: "Units and strength",
   clock: "06:30",
   title: "06:30  Units and strength",
-  story: "The water report counts in grains, the new thermometer in Celsius, and three suppliers write the same strength in three ways.",
+  story:
+    "The water report counts in grains, the new thermometer in Celsius, and three suppliers write the same strength in three ways.",
   tabColor: "#3E6B73",
   steps: [
     {
@@ -17,9 +18,19 @@ export const unitsAndStrength: TourSheet = {
         text("from", "Unit of a new pail", "US gal"),
         text("to", "Unit on its label", "L", { note: "any unit of the same kind; the table below lists some" }),
         number("pail", "Contents of the pail", 5, "US gal"),
-        result("What is the hardness in the laboratory's unit?", '=BATH.UNITCONVERT([grains], "gpg", "mg/L CaCO3")', "mg/L as CaCO3", "0.0"),
+        result(
+          "What is the hardness in the laboratory's unit?",
+          '=BATH.UNITCONVERT([grains], "gpg", "mg/L CaCO3")',
+          "mg/L as CaCO3",
+          "0.0",
+        ),
         result("What does the thermometer show in °F?", '=BATH.UNITCONVERT([celsius], "°C", "°F")', "°F", "0.0"),
-        result("How much is the pail in the label's unit?", "=BATH.UNITCONVERT([pail], [from], [to])", "as chosen above", "0.00"),
+        result(
+          "How much is the pail in the label's unit?",
+          "=BATH.UNITCONVERT([pail], [from], [to])",
+          "as chosen above",
+          "0.00",
+        ),
       ],
     },
     {
@@ -43,7 +54,10 @@ export const unitsAndStrength: TourSheet = {
           kind: "grid",
           formula: "=BATH.UNITS([kind])",
           rows: [2, 6],
-          columns: [{ spilled: 1, header: "Symbol", format: "General" }, { spilled: 5, header: "Factor to SI", format: "0.000000E+00" }],
+          columns: [
+            { spilled: 1, header: "Symbol", format: "General" },
+            { spilled: 5, header: "Factor to SI", format: "0.000000E+00" },
+          ],
         },
       ],
     },

@@ -15,14 +15,28 @@ export const whatIf: TourSheet = {
         {
           kind: "list",
           id: "tanks",
-          columns: [{ id: "tankName", header: "Tank", format: "@" }, { id: "volumes", header: "US gal", format: "0.0" }],
-          rows: [["T1", 121.2], ["T2", 18.5], ["Test bucket", 4]],
+          columns: [
+            { id: "tankName", header: "Tank", format: "@" },
+            { id: "volumes", header: "US gal", format: "0.0" },
+          ],
+          rows: [
+            ["T1", 121.2],
+            ["T2", 18.5],
+            ["Test bucket", 4],
+          ],
         },
         {
           kind: "list",
           id: "strengths",
-          columns: [{ id: "use", header: "For", format: "@" }, { id: "rates", header: "Strength", format: "@" }],
-          rows: [["Light smoke", "1+40"], ["Usual", "1+28"], ["Kitchen soot", "1+18"]],
+          columns: [
+            { id: "use", header: "For", format: "@" },
+            { id: "rates", header: "Strength", format: "@" },
+          ],
+          rows: [
+            ["Light smoke", "1+40"],
+            ["Usual", "1+28"],
+            ["Kitchen soot", "1+18"],
+          ],
         },
         {
           kind: "grid",
@@ -39,7 +53,8 @@ export const whatIf: TourSheet = {
     },
     {
       caption: "Top-up of T1 by reading",
-      story: "Low, best and high estimate in US gallons, for cooled samples. Add a third of the opening dose at most, then read.",
+      story:
+        "Low, best and high estimate in US gallons, for cooled samples. Add a third of the opening dose at most, then read.",
       parts: [
         result("Opening dose, from Charge", "=[charge.openingDose]", "US gal", "0.000", "openingDose"),
         result("Baseline of T1, from Charge", "=[charge.ph]", "pH", "0.00", "baseline"),

@@ -5,10 +5,13 @@ import type { Host } from "../../src/workbench/host/create-host.ts";
 
 function blockOf({ cells }: SheetPlan): (string | number | boolean)[][] {
   const size = (of: "row" | "column"): number => Math.max(...cells.map((cell) => cell[of])) + 1;
-  const block = Array.from({ length: size("row") }, () => Array.from({ length: size("column") }, (): string | number | boolean => ""));
+  const block = Array.from({ length: size("row") }, () =>
+    Array.from({ length: size("column") }, (): string | number | boolean => ""),
+  );
   for (const cell of cells) {
     const line = block[cell.row];
-    if (line !== undefined && cell.kind !== "blank") line[cell.column] = cell.kind === "formula" ? cell.formula : cellValue(cell.value);
+    if (line !== undefined && cell.kind !== "blank")
+      line[cell.column] = cell.kind === "formula" ? cell.formula : cellValue(cell.value);
   }
   return block;
 }
@@ -22,7 +25,9 @@ export async function workOutPlan(host: Host, plan: WorkbookPlan): Promise<Value
     for (const { name } of plan.sheets) context.workbook.worksheets.add(name);
     for (const sheet of plan.sheets) {
       const block = blockOf(sheet);
-      context.workbook.worksheets.getItem(sheet.name).getRangeByIndexes(0, 0, block.length, block[0]?.length ?? 0).formulas = block;
+      context.workbook.worksheets
+        .getItem(sheet.name)
+        .getRangeByIndexes(0, 0, block.length, block[0]?.length ?? 0).formulas = block;
     }
     await context.sync();
   });
@@ -30,7 +35,9 @@ export async function workOutPlan(host: Host, plan: WorkbookPlan): Promise<Value
   return (sheet, row, column) => {
     const value = values.get(sheet)?.[row]?.[column] ?? "";
     if (typeof value === "string" && (value === "" || value.startsWith("#"))) {
-      throw new RangeError(`The formula on ${sheet}, row ${String(row + 1)}, column ${String(column + 1)} answers "${value}".`);
+      throw new RangeError(
+        `The formula on ${sheet}, row ${String(row + 1)}, column ${String(column + 1)} answers "${value}".`,
+      );
     }
     return value;
   };

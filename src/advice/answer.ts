@@ -3,7 +3,8 @@ import { evaluate } from "../../functions/evaluate.ts";
 import { DomainError } from "../core/limits/domain-error.ts";
 
 /** A live figure, or why there is none. */
-export type Answer<Value> = { readonly known: true; readonly value: Value } | { readonly known: false; readonly why: string };
+export type Answer<Value> =
+  { readonly known: true; readonly value: Value } | { readonly known: false; readonly why: string };
 
 /** What one worksheet function gives for these cells. Only what it needs itself comes along, not the whole catalogue. */
 export function answerOf(definition: WorksheetFunction, cells: readonly CellInput[]): Answer<CellValue | CellMatrix> {

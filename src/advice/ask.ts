@@ -1,6 +1,6 @@
 import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput, CellMatrix, CellValue } from "../../functions/define-function.ts";
-import { answerOf, numberOf, type Answer } from "./answer.ts";
+import { type Answer, answerOf, numberOf } from "./answer.ts";
 
 /** What the worksheet function gives for these cells, whatever its shape. */
 export function ask(id: string, ...cells: readonly CellInput[]): Answer<CellValue | CellMatrix> {

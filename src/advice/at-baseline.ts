@@ -1,12 +1,12 @@
 /** What a sample reads at the temperature of its bath's baseline, by the same function as the Readings sheet. */
-import type { RowFacts } from "./bath-facts.ts";
 import { temperature as temperatureUnit } from "../joblog/model/units-of.ts";
 import { builders } from "../joblog/model/words.ts";
-import { degrees, ph as phFigure } from "./wording/figures.ts";
 import { askNumber } from "./ask.ts";
+import type { RowFacts } from "./bath-facts.ts";
 import { alkalinityOf } from "./bath-values.ts";
 import type { Finding } from "./finding.ts";
 import type { LogContext } from "./log-context.ts";
+import { degrees, ph as phFigure } from "./wording/figures.ts";
 
 const unknown = "unknown";
 
@@ -17,7 +17,14 @@ interface Shifted {
   readonly high: number;
 }
 
-function shiftedBy(builder: string, bath: RowFacts, ph: number, from: number, to: number, { system }: LogContext): number | undefined {
+function shiftedBy(
+  builder: string,
+  bath: RowFacts,
+  ph: number,
+  from: number,
+  to: number,
+  { system }: LogContext,
+): number | undefined {
   const answer = askNumber("PHAT", ph, from, to, builder, alkalinityOf(bath), system);
   return answer.known ? answer.value : undefined;
 }
@@ -42,7 +49,12 @@ export function nearBaseline(bath: RowFacts, temperature: number, { log }: LogCo
  * The pH that an addition is judged by, to the hundredth; undefined for a sample too far from the
  * baseline's temperature. Without a baseline it is the pH as read.
  */
-export function phForRecovery(bath: RowFacts, ph: number, temperature: number | undefined, context: LogContext): number | undefined {
+export function phForRecovery(
+  bath: RowFacts,
+  ph: number,
+  temperature: number | undefined,
+  context: LogContext,
+): number | undefined {
   const to = bath.number("baselineTemperature");
   if (to === undefined) return ph;
   if (temperature === undefined || !nearBaseline(bath, temperature, context)) return undefined;
@@ -59,5 +71,10 @@ export function shiftFinding(bath: RowFacts, ph: number, temperature: number, co
   const band = low === high ? "" : `, ${low} to ${high} as its builder is not known`;
   // A bath that has taken up soil and carbon dioxide moves less with temperature than the fresh one that the shift is worked out for.
   const worn = nearBaseline(bath, temperature, context) ? "" : " A used bath may be lower: cool a sample to be sure.";
-  return [{ tone: "plain", text: `At ${degrees(to)} ${temperatureUnit[context.system]}, as the baseline was read, this is about ${best}${band}.${worn}` }];
+  return [
+    {
+      tone: "plain",
+      text: `At ${degrees(to)} ${temperatureUnit[context.system]}, as the baseline was read, this is about ${best}${band}.${worn}`,
+    },
+  ];
 }

@@ -1,5 +1,5 @@
-import type { RowValue } from "../joblog/model/definition.ts";
 import type { TableId } from "../joblog/formula/log-types.ts";
+import type { RowValue } from "../joblog/model/definition.ts";
 import { isCellError, type LogSnapshot, type SnapshotRow } from "../joblog/model/log-snapshot.ts";
 
 /** A row as figures and words: what is blank or of the other type is undefined. */
@@ -31,7 +31,11 @@ export function findRow(log: LogSnapshot, table: TableId, column: string, key: s
 }
 
 /** The rows of one bath, in the order of time and, at the same minute, of the sheet. */
-export function rowsOfBath(log: LogSnapshot, table: "benchTests" | "readings" | "additions" | "loads" | "care" | "releases", bath: string): readonly SnapshotRow[] {
+export function rowsOfBath(
+  log: LogSnapshot,
+  table: "benchTests" | "readings" | "additions" | "loads" | "care" | "releases",
+  bath: string,
+): readonly SnapshotRow[] {
   const time = (row: SnapshotRow): number => {
     const { when } = row.cells;
     return typeof when === "number" ? when : Number.NEGATIVE_INFINITY;

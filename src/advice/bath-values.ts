@@ -1,7 +1,7 @@
 import { usualDrop } from "../core/bath/common-practice.ts";
-import { findRow, rowFacts, type RowFacts } from "./bath-facts.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { bathState } from "../joblog/model/words.ts";
+import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
 
 /** The row of the bath that the form speaks of. */
 export function bathFacts(log: LogSnapshot, bath: string | undefined): RowFacts | undefined {

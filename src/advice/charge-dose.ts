@@ -1,12 +1,12 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import { findRow, rowFacts, type RowFacts } from "./bath-facts.ts";
 import { volume as volumeWords } from "../joblog/model/units-of.ts";
-import { amount, figure } from "./wording/figures.ts";
 import type { Answer } from "./answer.ts";
 import { askNumber } from "./ask.ts";
+import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
 import type { FilledFields } from "./filled-fields.ts";
 import type { Finding } from "./finding.ts";
 import type { LogContext } from "./log-context.ts";
+import { amount, figure } from "./wording/figures.ts";
 
 /** The dose of a charge, piece by piece as the Baths sheet works it out. */
 export interface ChargeDose {
@@ -17,7 +17,12 @@ export interface ChargeDose {
   readonly planned: number | undefined;
 }
 
-function rowOf(context: LogContext, table: "tanks" | "waters" | "concentrates", column: string, key: string | undefined): RowFacts | undefined {
+function rowOf(
+  context: LogContext,
+  table: "tanks" | "waters" | "concentrates",
+  column: string,
+  key: string | undefined,
+): RowFacts | undefined {
   const row = key === undefined ? undefined : findRow(context.log, table, column, key);
   return row === undefined ? undefined : rowFacts(row);
 }
@@ -44,16 +49,25 @@ export function chargeDose(filled: FilledFields, context: LogContext): ChargeDos
   const base = volume === undefined || strength === undefined ? undefined : askNumber("DOSE", volume, strength, system);
   const known = volume !== undefined && water !== undefined && concentrate !== undefined;
   const forHardness = known
-    ? extra("HARDNESSDOSE", [volume, water.number("hardness"), concentrate.number("capacity")],
+    ? extra(
+        "HARDNESSDOSE",
+        [volume, water.number("hardness"), concentrate.number("capacity")],
         ["the water's hardness is not in the log", "the concentrate's sequestering capacity is not in the log"],
-        [concentrate.number("labelHardness") ?? null, system])
+        [concentrate.number("labelHardness") ?? null, system],
+      )
     : undefined;
   const forAlkalinity = known
-    ? extra("ALKALINITYDOSE", [volume, water.number("alkalinity"), concentrate.number("alkalinityStrength")],
+    ? extra(
+        "ALKALINITYDOSE",
+        [volume, water.number("alkalinity"), concentrate.number("alkalinityStrength")],
         ["the water's alkalinity is not in the log", "the concentrate's alkali strength is not in the log"],
-        [system])
+        [system],
+      )
     : undefined;
-  const sum = [base, forHardness, forAlkalinity].reduce((total, one) => total + (one?.known === true ? one.value : 0), 0);
+  const sum = [base, forHardness, forAlkalinity].reduce(
+    (total, one) => total + (one?.known === true ? one.value : 0),
+    0,
+  );
   return { volume, base, forHardness, forAlkalinity, planned: base?.known === true ? sum : undefined };
 }
 
@@ -80,13 +94,27 @@ export function bothReadings(strength: string, volume: number, dose: number, sys
   const inBath = askNumber("DOSE", volume, `${one} in ${other}`, system);
   const unit = volumeWords[system];
   const otherwise = inBath.known ? ` ${one} in ${other} would be ${amount(inBath.value)} ${unit}.` : "";
-  return [{ tone: "watch", text: `${strength.trim()} is read as ${one}+${other}, ${one} part and ${other} parts of water: ${amount(dose)} ${unit}.${otherwise}` }];
+  return [
+    {
+      tone: "watch",
+      text: `${strength.trim()} is read as ${one}+${other}, ${one} part and ${other} parts of water: ${amount(dose)} ${unit}.${otherwise}`,
+    },
+  ];
 }
 
 function extraFinding(name: string, answer: Answer<number> | undefined, system: UnitSystem): readonly Finding[] {
   if (answer === undefined) return [];
-  if (!answer.known) return [{ tone: "watch", text: `Extra for ${name}: not known, ${answer.why}.`.replace(/\.\.$/, ".") }];
-  return [{ tone: "plain", text: answer.value === 0 ? `Extra for ${name}: none.` : `Extra for ${name}: ${amount(answer.value)} ${volumeWords[system]}.` }];
+  if (!answer.known)
+    return [{ tone: "watch", text: `Extra for ${name}: not known, ${answer.why}.`.replace(/\.\.$/, ".") }];
+  return [
+    {
+      tone: "plain",
+      text:
+        answer.value === 0
+          ? `Extra for ${name}: none.`
+          : `Extra for ${name}: ${amount(answer.value)} ${volumeWords[system]}.`,
+    },
+  ];
 }
 
 /** What the charge form says while it is filled in. */
@@ -95,18 +123,29 @@ export function doseFindings(filled: FilledFields, context: LogContext): readonl
   const dose = chargeDose(filled, context);
   const strength = filled.text("strength");
   if (dose.volume === undefined) return [];
-  const findings: Finding[] = [{ tone: "plain", text: `Working volume ${amount(dose.volume)} ${volumeWords[system]}.` }];
+  const findings: Finding[] = [
+    { tone: "plain", text: `Working volume ${amount(dose.volume)} ${volumeWords[system]}.` },
+  ];
   if (dose.base?.known !== true || strength === undefined) return findings;
   findings.push({ tone: "plain", text: `Dose for ${strength.trim()}: ${inJugs(dose.base.value, system)}.` });
   findings.push(...bothReadings(strength, dose.volume, dose.base.value, system));
-  findings.push(...extraFinding("hardness", dose.forHardness, system), ...extraFinding("alkalinity", dose.forAlkalinity, system));
-  if (dose.planned !== undefined) findings.push({ tone: "good", text: `Planned dose in all: ${inJugs(dose.planned, system)}.` });
+  findings.push(
+    ...extraFinding("hardness", dose.forHardness, system),
+    ...extraFinding("alkalinity", dose.forAlkalinity, system),
+  );
+  if (dose.planned !== undefined)
+    findings.push({ tone: "good", text: `Planned dose in all: ${inJugs(dose.planned, system)}.` });
   const now = filled.number("concentrateAmount");
   if (now !== undefined && now > 0 && dose.planned !== undefined) {
     const reached = askNumber("STRENGTHOF", now, dose.volume, "parts");
     const left = dose.planned - now;
-    const rest = left > 0.005 ? ` ${amount(left)} ${volumeWords[system]} of the plan is left for after the bench test.` : "";
-    if (reached.known) findings.push({ tone: "plain", text: `${amount(now)} ${volumeWords[system]} now makes 1+${figure(reached.value, 1)}.${rest}` });
+    const rest =
+      left > 0.005 ? ` ${amount(left)} ${volumeWords[system]} of the plan is left for after the bench test.` : "";
+    if (reached.known)
+      findings.push({
+        tone: "plain",
+        text: `${amount(now)} ${volumeWords[system]} now makes 1+${figure(reached.value, 1)}.${rest}`,
+      });
   }
   return findings;
 }

@@ -1,16 +1,16 @@
 /** What the readings and additions of one bath say about what comes, asked of the worksheet functions. */
 import { timeLeft } from "../../functions/top-up/time-left.ts";
 import { topUpLearned } from "../../functions/top-up/top-up-learned.ts";
-import { findRow, rowFacts, rowsOfBath, type RowFacts } from "./bath-facts.ts";
-import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { bathState, bench } from "../joblog/model/words.ts";
+import { answerOf, numberOf } from "./answer.ts";
+import { findRow, type RowFacts, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import { missingOpening } from "./planned-dose.ts";
 import { trendOf } from "./trend-points.ts";
 import { countOf } from "./wording/figure-words.ts";
 import { amount, figure } from "./wording/figures.ts";
-import { answerOf, numberOf } from "./answer.ts";
 
 const hoursADay = 24;
 
@@ -18,7 +18,10 @@ const hoursADay = 24;
 function trendStart(log: LogSnapshot, bath: string): number {
   const poured = rowsOfBath(log, "additions", bath).map(({ cells }) => cells["when"]);
   const checked = log.rows.meterChecks.map(({ cells }) => cells["when"]);
-  return [...poured, ...checked].reduce<number>((latest, when) => (typeof when === "number" && when > latest ? when : latest), Number.NEGATIVE_INFINITY);
+  return [...poured, ...checked].reduce<number>(
+    (latest, when) => (typeof when === "number" && when > latest ? when : latest),
+    Number.NEGATIVE_INFINITY,
+  );
 }
 
 /** Hours from the last reading to the trigger at the bath's pace since the last addition; undefined where that has no answer. */
@@ -37,10 +40,18 @@ export function learnedTopUp(log: LogSnapshot, bath: string, ph: number): number
   const baseline = row === undefined ? undefined : rowFacts(row).number("baseline");
   const known = rowsOfBath(log, "additions", bath)
     .map(rowFacts)
-    .filter((facts) => facts.text("kind") === "concentrate" && facts.text("purpose") !== "opening" && facts.number("phBefore") !== undefined && facts.number("phAfter") !== undefined);
+    .filter(
+      (facts) =>
+        facts.text("kind") === "concentrate" &&
+        facts.text("purpose") !== "opening" &&
+        facts.number("phBefore") !== undefined &&
+        facts.number("phAfter") !== undefined,
+    );
   if (baseline === undefined || known.length === 0) return undefined;
   const column = (id: string): number[][] => known.map((facts) => [facts.number(id) ?? 0]);
-  const answer = numberOf(answerOf(topUpLearned, [baseline, ph, column("amount"), column("phBefore"), column("phAfter")]));
+  const answer = numberOf(
+    answerOf(topUpLearned, [baseline, ph, column("amount"), column("phBefore"), column("phAfter")]),
+  );
   return answer.known ? answer.value : undefined;
 }
 
@@ -54,7 +65,9 @@ function spokenHours(hours: number): string {
 function stepUp(facts: RowFacts, system: UnitSystem): readonly string[] {
   const planned = (facts.number("plannedDose") ?? 0) <= (facts.number("openingDose") ?? 0);
   const more = planned && facts.text("benchState") === bench.refused ? missingOpening(facts, system) : undefined;
-  return more === undefined ? [] : [`A step up is ${amount(more)} ${volumeUnit[system]} more: a fifth less water to a part of concentrate.`];
+  return more === undefined
+    ? []
+    : [`A step up is ${amount(more)} ${volumeUnit[system]} more: a fifth less water to a part of concentrate.`];
 }
 
 /** Sentences under the next step: what a step up in strength takes, how long the bath lasts, or what its own additions say of a top-up that is due. */
@@ -65,10 +78,20 @@ export function foresight(log: LogSnapshot, bath: string, system: UnitSystem): r
   if (facts !== undefined && state === bathState.benchTest) return stepUp(facts, system);
   if (state === bathState.inUse) {
     const hours = hoursLeft(log, bath);
-    return hours === undefined || hours === 0 ? [] : [`At the pace since the last addition: ${spokenHours(hours)} from the last reading to the trigger. Soil does not come evenly, so read before you rely on it.`];
+    return hours === undefined || hours === 0
+      ? []
+      : [
+          `At the pace since the last addition: ${spokenHours(hours)} from the last reading to the trigger. Soil does not come evenly, so read before you rely on it.`,
+        ];
   }
-  const last = trendOf(log, bath).points.filter(({ comparable }) => comparable).at(-1);
+  const last = trendOf(log, bath)
+    .points.filter(({ comparable }) => comparable)
+    .at(-1);
   if (state !== bathState.topUp || last === undefined) return [];
   const learned = learnedTopUp(log, bath, last.ph);
-  return learned === undefined || learned === 0 ? [] : [`By what this bath's own additions did: ${amount(learned)} ${volumeUnit[system]} in all, in parts with a reading after each.`];
+  return learned === undefined || learned === 0
+    ? []
+    : [
+        `By what this bath's own additions did: ${amount(learned)} ${volumeUnit[system]} in all, in parts with a reading after each.`,
+      ];
 }

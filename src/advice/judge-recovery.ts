@@ -1,15 +1,15 @@
 /** What the reading after an addition says, by the same functions with the same arguments as the Additions sheet. */
-import type { RowFacts } from "./bath-facts.ts";
 import { volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { recovery } from "../joblog/model/words.ts";
-import { amount, ph as phFigure } from "./wording/figures.ts";
 import type { Answer } from "./answer.ts";
 import { askNumber, askText } from "./ask.ts";
+import type { RowFacts } from "./bath-facts.ts";
 import { alkalinityOf } from "./bath-values.ts";
 import type { Finding } from "./finding.ts";
-import type { LogContext } from "./log-context.ts";
 import { topUpRange } from "./judge-reading.ts";
+import type { LogContext } from "./log-context.ts";
 import { shopsHouseShare } from "./shop-values.ts";
+import { amount, ph as phFigure } from "./wording/figures.ts";
 
 /** An addition and the readings around it, at the baseline's temperature. */
 export interface Answered {
@@ -28,13 +28,28 @@ function mostAtOnce(bath: RowFacts, { log }: LogContext): number {
  * the house share of the opening dose at once, as on the Additions sheet; or, where the pH before it is
  * not known, the first addition of a top-up from here. Undefined where neither can be asked.
  */
-export function furtherAddition(bath: RowFacts, { added, before, after }: Answered, context: LogContext): Answer<number> | undefined {
+export function furtherAddition(
+  bath: RowFacts,
+  { added, before, after }: Answered,
+  context: LogContext,
+): Answer<number> | undefined {
   const baseline = bath.number("baseline");
   if (baseline === undefined) return undefined;
   const temperature = bath.number("baselineTemperature");
   if (added !== undefined && before !== undefined) {
     const builder = bath.text("builderUsed") ?? null;
-    const next = askNumber("NEXTADD", added, before, after, baseline, builder, temperature ?? null, alkalinityOf(bath), context.log.fields["tolerance"] ?? null, context.system);
+    const next = askNumber(
+      "NEXTADD",
+      added,
+      before,
+      after,
+      baseline,
+      builder,
+      temperature ?? null,
+      alkalinityOf(bath),
+      context.log.fields["tolerance"] ?? null,
+      context.system,
+    );
     return next.known ? { known: true, value: Math.min(next.value, mostAtOnce(bath, context)) } : next;
   }
   const range = topUpRange(bath, baseline, after, temperature, context);
@@ -46,11 +61,21 @@ export function furtherAddition(bath: RowFacts, { added, before, after }: Answer
 function shortFindings(bath: RowFacts, baseline: number, answered: Answered, context: LogContext): readonly Finding[] {
   const next = furtherAddition(bath, answered, context);
   const short = `Short of the baseline ${phFigure(baseline)}.`;
-  if (next?.known === false) return [{ tone: "act", text: short }, { tone: "act", text: next.why }];
-  const add = next === undefined || next.value === 0 ? "" : ` Add ${amount(next.value)} ${volumeUnit[context.system]}, mix, read again.`;
+  if (next?.known === false)
+    return [
+      { tone: "act", text: short },
+      { tone: "act", text: next.why },
+    ];
+  const add =
+    next === undefined || next.value === 0
+      ? ""
+      : ` Add ${amount(next.value)} ${volumeUnit[context.system]}, mix, read again.`;
   return [
     { tone: "act", text: `${short}${add}` },
-    { tone: "plain", text: "If two additions hardly move it, check meter, temperature, mixing and water before adding more." },
+    {
+      tone: "plain",
+      text: "If two additions hardly move it, check meter, temperature, mixing and water before adding more.",
+    },
   ];
 }
 
@@ -65,7 +90,9 @@ export function judgeRecovery(bath: RowFacts, answered: Answered, context: LogCo
   if (baseline === undefined) return [];
   const recovered = recoveredWord(answered.after, baseline, context);
   if (!recovered.known) return [{ tone: "act", text: recovered.why }];
-  if (recovered.value === recovery.recovered) return [{ tone: "good", text: `Recovered: back within reach of the baseline ${phFigure(baseline)}.` }];
-  if (recovered.value === recovery.over) return [{ tone: "watch", text: `Over the baseline ${phFigure(baseline)}: add nothing more.` }];
+  if (recovered.value === recovery.recovered)
+    return [{ tone: "good", text: `Recovered: back within reach of the baseline ${phFigure(baseline)}.` }];
+  if (recovered.value === recovery.over)
+    return [{ tone: "watch", text: `Over the baseline ${phFigure(baseline)}: add nothing more.` }];
   return shortFindings(bath, baseline, answered, context);
 }

@@ -1,11 +1,15 @@
-import { findRow } from "./bath-facts.ts";
 import type { RowValue } from "../joblog/model/definition.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
-import { figure } from "./wording/figures.ts";
 import { askNumber } from "./ask.ts";
+import { findRow } from "./bath-facts.ts";
 import type { LogContext } from "./log-context.ts";
+import { figure } from "./wording/figures.ts";
 
-const labelColumn: Readonly<Record<string, string>> = { light: "labelLight", medium: "labelMedium", heavy: "labelHeavy" };
+const labelColumn: Readonly<Record<string, string>> = {
+  light: "labelLight",
+  medium: "labelMedium",
+  heavy: "labelHeavy",
+};
 
 /** What a cell says of a strength: a number is a share of the bath, and the time that Excel makes of 1:40 is no strength at all. */
 function strengthText(value: RowValue | undefined): string {
@@ -20,6 +24,8 @@ export function labelStrength(soil: string | undefined, concentrate: string, { l
 
 /** Every strength that a label in the log names. */
 export function labelStrengths(log: LogSnapshot): readonly string[] {
-  const cells = Object.values(labelColumn).flatMap((column) => log.rows.concentrates.map((row) => strengthText(row.cells[column])));
+  const cells = Object.values(labelColumn).flatMap((column) =>
+    log.rows.concentrates.map((row) => strengthText(row.cells[column])),
+  );
   return [...new Set(cells)].filter((text) => text !== "");
 }

@@ -10,8 +10,13 @@ const pause = 10 / 1440;
 const ahead = 1;
 
 function latestEntry(log: LogSnapshot): number | undefined {
-  const times = timed.flatMap((table) => log.rows[table].flatMap(({ cells }) => cells["when"] ?? cells["opened"] ?? []));
-  return times.reduce<number | undefined>((latest, time) => (typeof time === "number" && (latest === undefined || time > latest) ? time : latest), undefined);
+  const times = timed.flatMap((table) =>
+    log.rows[table].flatMap(({ cells }) => cells["when"] ?? cells["opened"] ?? []),
+  );
+  return times.reduce<number | undefined>(
+    (latest, time) => (typeof time === "number" && (latest === undefined || time > latest) ? time : latest),
+    undefined,
+  );
 }
 
 /**

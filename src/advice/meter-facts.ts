@@ -1,13 +1,16 @@
-import { rowFacts, type RowFacts } from "./bath-facts.ts";
 import { meterVerdict } from "../joblog/model/words.ts";
 import { askNumber } from "./ask.ts";
+import { type RowFacts, rowFacts } from "./bath-facts.ts";
 import type { FilledFields } from "./filled-fields.ts";
 import type { LogContext } from "./log-context.ts";
 
 /** Checks of a meter before a moment, in the order of time. */
 export function checksBefore(meter: string | undefined, when: number, { log }: LogContext): readonly RowFacts[] {
   const time = (check: RowFacts): number => check.number("when") ?? Number.POSITIVE_INFINITY;
-  return log.rows.meterChecks.map(rowFacts).filter((check) => check.text("meter") === meter && time(check) < when).sort((a, b) => time(a) - time(b));
+  return log.rows.meterChecks
+    .map(rowFacts)
+    .filter((check) => check.text("meter") === meter && time(check) < when)
+    .sort((a, b) => time(a) - time(b));
 }
 
 /** As found or as left less the buffer; rounded, or 10.06 in 10.01 would be out of a limit of 0.05. */
@@ -25,7 +28,8 @@ export function foundError(filled: FilledFields): number | undefined {
 /** Slope in % of the theoretical one; undefined without both voltages. */
 export function slopeOf(filled: FilledFields, { system }: LogContext): ReturnType<typeof askNumber> | undefined {
   const [one, mvOne, two, mvTwo] = ["buffer1", "mv1", "buffer2", "mv2"].map(filled.number);
-  if (one === undefined || mvOne === undefined || two === undefined || mvTwo === undefined || one === two) return undefined;
+  if (one === undefined || mvOne === undefined || two === undefined || mvTwo === undefined || one === two)
+    return undefined;
   return askNumber("METERSLOPE", one, mvOne, two, mvTwo, filled.number("temperature") ?? null, system);
 }
 
@@ -33,9 +37,14 @@ export function slopeOf(filled: FilledFields, { system }: LogContext): ReturnTyp
 export function verdictOf(filled: FilledFields, context: LogContext): string {
   const { meterLimit, slopeLow, slopeHigh } = context.log.fields;
   const errors = [errorIn(1, "asFound", filled), errorIn(2, "asFound", filled)];
-  if (typeof meterLimit === "number" && errors.some((error) => error !== undefined && Math.abs(error) > meterLimit)) return meterVerdict.asFound;
+  if (typeof meterLimit === "number" && errors.some((error) => error !== undefined && Math.abs(error) > meterLimit))
+    return meterVerdict.asFound;
   const slope = slopeOf(filled, context);
-  const outside = slope?.known === true && typeof slopeLow === "number" && typeof slopeHigh === "number" && (slope.value < slopeLow || slope.value > slopeHigh);
+  const outside =
+    slope?.known === true &&
+    typeof slopeLow === "number" &&
+    typeof slopeHigh === "number" &&
+    (slope.value < slopeLow || slope.value > slopeHigh);
   if (outside) return meterVerdict.slope;
   return errors.includes(undefined) ? meterVerdict.incomplete : meterVerdict.within;
 }

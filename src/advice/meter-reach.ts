@@ -1,6 +1,6 @@
 import { median } from "../core/numeric/median.ts";
-import { rowFacts, type RowFacts } from "./bath-facts.ts";
 import { askNumber, askText } from "./ask.ts";
+import { type RowFacts, rowFacts } from "./bath-facts.ts";
 import { alkalinityOf, bathFacts, dropOf } from "./bath-values.ts";
 import type { LogContext } from "./log-context.ts";
 
@@ -50,15 +50,33 @@ function correctedBy(check: NewCheck, since: number, reading: RowFacts): number 
 
 /** A bath's baseline with some of its readings corrected: the median of those that count. */
 function baselineWith(bath: string, corrected: ReadonlyMap<string, number>, { log }: LogContext): number | undefined {
-  const counting = log.rows.readings.map(rowFacts).filter((reading) => reading.text("bath") === bath && reading.number("counted") === 1);
+  const counting = log.rows.readings
+    .map(rowFacts)
+    .filter((reading) => reading.text("bath") === bath && reading.number("counted") === 1);
   const values = counting.flatMap((reading) => corrected.get(reading.text("id") ?? "") ?? currentPh(reading) ?? []);
   return values.length < 3 ? undefined : median(values);
 }
 
-function verdictBy(bath: RowFacts | undefined, baseline: number | undefined, ph: number, reading: RowFacts, { system }: LogContext): string | undefined {
+function verdictBy(
+  bath: RowFacts | undefined,
+  baseline: number | undefined,
+  ph: number,
+  reading: RowFacts,
+  { system }: LogContext,
+): string | undefined {
   const temperature = reading.number("temperature");
   if (bath === undefined || baseline === undefined || temperature === undefined) return undefined;
-  const verdict = askText("VERDICT", ph, baseline, dropOf(bath), bath.number("baselineTemperature") ?? null, temperature, bath.text("builderUsed") ?? null, alkalinityOf(bath), system);
+  const verdict = askText(
+    "VERDICT",
+    ph,
+    baseline,
+    dropOf(bath),
+    bath.number("baselineTemperature") ?? null,
+    temperature,
+    bath.text("builderUsed") ?? null,
+    alkalinityOf(bath),
+    system,
+  );
   return verdict.known ? verdict.value : undefined;
 }
 
@@ -71,16 +89,29 @@ export function reachOf(check: NewCheck, context: LogContext): Reach | undefined
   if (since === undefined) return undefined;
   const reached = context.log.rows.readings.map(rowFacts).filter((reading) => {
     const when = reading.number("when");
-    return reading.text("meter") === check.meter && reading.number("ph") !== undefined && when !== undefined && when >= since && when < check.when;
+    return (
+      reading.text("meter") === check.meter &&
+      reading.number("ph") !== undefined &&
+      when !== undefined &&
+      when >= since &&
+      when < check.when
+    );
   });
-  const corrected = new Map(reached.flatMap((reading) => {
-    const ph = correctedBy(check, since, reading);
-    return ph === undefined ? [] : [[reading.text("id") ?? "", ph] as const];
-  }));
-  const baselineOf = new Map(context.log.rows.baths.map((row) => {
-    const bath = String(row.cells["bath"] ?? "");
-    return [bath, { was: rowFacts(row).number("baseline"), becomes: baselineWith(bath, corrected, context) }] as const;
-  }));
+  const corrected = new Map(
+    reached.flatMap((reading) => {
+      const ph = correctedBy(check, since, reading);
+      return ph === undefined ? [] : [[reading.text("id") ?? "", ph] as const];
+    }),
+  );
+  const baselineOf = new Map(
+    context.log.rows.baths.map((row) => {
+      const bath = String(row.cells["bath"] ?? "");
+      return [
+        bath,
+        { was: rowFacts(row).number("baseline"), becomes: baselineWith(bath, corrected, context) },
+      ] as const;
+    }),
+  );
   const judged = (reading: RowFacts): boolean => !["baseline", "rinse"].includes(reading.text("purpose") ?? "");
   const readings = reached.map((reading): ReachedReading => {
     const [id, bath] = [reading.text("id") ?? "", reading.text("bath") ?? ""];
@@ -88,9 +119,20 @@ export function reachOf(check: NewCheck, context: LogContext): Reach | undefined
     const becomes = corrected.get(id) ?? was;
     const baseline = baselineOf.get(bath);
     const facts = bathFacts(context.log, bath);
-    const verdict = (ph: number, from: number | undefined): string | undefined => (judged(reading) && baseline?.was !== undefined ? verdictBy(facts, from, ph, reading, context) : undefined);
-    return { id, bath, when: reading.number("when") ?? 0, was, becomes, verdictWas: verdict(was, baseline?.was), verdictBecomes: verdict(becomes, baseline?.becomes) };
+    const verdict = (ph: number, from: number | undefined): string | undefined =>
+      judged(reading) && baseline?.was !== undefined ? verdictBy(facts, from, ph, reading, context) : undefined;
+    return {
+      id,
+      bath,
+      when: reading.number("when") ?? 0,
+      was,
+      becomes,
+      verdictWas: verdict(was, baseline?.was),
+      verdictBecomes: verdict(becomes, baseline?.becomes),
+    };
   });
-  const baselines = [...baselineOf].flatMap(([bath, { was, becomes }]) => (was === undefined || becomes === undefined || shown(was) === shown(becomes) ? [] : [{ bath, was, becomes }]));
+  const baselines = [...baselineOf].flatMap(([bath, { was, becomes }]) =>
+    was === undefined || becomes === undefined || shown(was) === shown(becomes) ? [] : [{ bath, was, becomes }],
+  );
   return { since, readings, baselines };
 }

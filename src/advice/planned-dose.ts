@@ -1,10 +1,10 @@
 /** What an open bath still lacks of its opening dose; asks only the one worksheet function, since the first view needs it. */
 import { dose } from "../../functions/charge/dose.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { RowFacts } from "./bath-facts.ts";
 import { bench } from "../joblog/model/words.ts";
+import { type Answer, answerOf, numberOf } from "./answer.ts";
+import type { RowFacts } from "./bath-facts.ts";
 import { figure } from "./wording/figures.ts";
-import { answerOf, numberOf, type Answer } from "./answer.ts";
 
 /** Amounts are poured to about this much of the log's unit of volume. */
 export const pourable = 0.0005;
@@ -14,9 +14,13 @@ const step = 0.8;
 
 /** A step up from the strength wanted, where its dose is in and the bench test failed all the same. */
 export function proposedRaise(facts: RowFacts | undefined): string {
-  const [planned, poured, base, held] = ["plannedDose", "openingDose", "baseDose", "workingVolume"].map((id) => facts?.number(id));
+  const [planned, poured, base, held] = ["plannedDose", "openingDose", "baseDose", "workingVolume"].map((id) =>
+    facts?.number(id),
+  );
   if (planned === undefined || poured === undefined || base === undefined || held === undefined) return "";
-  return facts?.text("benchState") === bench.refused && planned - poured <= pourable ? `1+${figure(step * (held / base - 1), 1)}` : "";
+  return facts?.text("benchState") === bench.refused && planned - poured <= pourable
+    ? `1+${figure(step * (held / base - 1), 1)}`
+    : "";
 }
 
 /** Planned dose at a strength: its base dose, and the extras for the water, which no strength changes. */
@@ -29,7 +33,11 @@ export function plannedAt(strength: string, facts: RowFacts, system: UnitSystem)
 }
 
 /** What is missing of the planned opening dose, at the strength that is wanted from now on. */
-export function missingOpening(facts: RowFacts, system: UnitSystem, strength = proposedRaise(facts)): number | undefined {
+export function missingOpening(
+  facts: RowFacts,
+  system: UnitSystem,
+  strength = proposedRaise(facts),
+): number | undefined {
   const planned = strength === "" ? undefined : plannedAt(strength, facts, system);
   const wanted = planned?.known === true ? planned.value : facts.number("plannedDose");
   const left = (wanted ?? 0) - (facts.number("openingDose") ?? 0);

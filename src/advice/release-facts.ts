@@ -1,7 +1,7 @@
-import { rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import { releaseState } from "../joblog/model/words.ts";
 import { askText } from "./ask.ts";
+import { rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { FilledFields } from "./filled-fields.ts";
 import type { LogContext } from "./log-context.ts";
 
@@ -16,12 +16,19 @@ export function isSpent(row: SnapshotRow): boolean {
   const { number, text } = rowFacts(row);
   const state = text("state");
   const outside = state === releaseState.above || state === releaseState.below;
-  return number("releasedAt") === undefined && (text("analysesResult") === "over a limit" || (number("phAfter3") !== undefined && outside));
+  return (
+    number("releasedAt") === undefined &&
+    (text("analysesResult") === "over a limit" || (number("phAfter3") !== undefined && outside))
+  );
 }
 
 /** The release of a bath that waits for stages, results or the release itself. */
 export function openRelease(context: LogContext, bath: string | undefined): SnapshotRow | undefined {
-  return bath === undefined ? undefined : rowsOfBath(context.log, "releases", bath).filter((row) => row.cells["releasedAt"] === undefined && !isSpent(row)).at(-1);
+  return bath === undefined
+    ? undefined
+    : rowsOfBath(context.log, "releases", bath)
+        .filter((row) => row.cells["releasedAt"] === undefined && !isSpent(row))
+        .at(-1);
 }
 
 export function releaseFacts(row: SnapshotRow | undefined, filled: FilledFields): ReleaseFacts {

@@ -1,9 +1,9 @@
-import { findRow, rowFacts, type RowFacts } from "./bath-facts.ts";
 import { depth as depthUnit, volume as volumeUnit } from "../joblog/model/units-of.ts";
-import { amount as amountFigure, figure } from "./wording/figures.ts";
+import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { FieldProblem } from "./filled-fields.ts";
 import type { LogContext } from "./log-context.ts";
+import { amount as amountFigure, figure } from "./wording/figures.ts";
 
 /** The tank that a bath stands in. */
 export function tankOf(context: LogContext, bath: string | undefined): RowFacts | undefined {
@@ -16,12 +16,23 @@ export function tankOf(context: LogContext, bath: string | undefined): RowFacts 
 const freeboard = 0.1;
 
 /** What went in or came out: 0 is nothing to record, and no tank gives or takes more than it holds. */
-export function amountProblems(key: string, label: string, given: number | undefined, atLine: number | undefined, { system }: LogContext): readonly FieldProblem[] {
+export function amountProblems(
+  key: string,
+  label: string,
+  given: number | undefined,
+  atLine: number | undefined,
+  { system }: LogContext,
+): readonly FieldProblem[] {
   if (given === undefined) return [];
   if (given === 0) return [{ key, message: `${label}: 0 is nothing to record. Allowed: more than 0.` }];
   if (atLine === undefined || given <= atLine * (1 + freeboard)) return [];
   const unit = volumeUnit[system];
-  return [{ key, message: `${label}: ${amountFigure(given)} ${unit} is more than the tank holds, ${amountFigure(atLine)} ${unit} at its fill line.` }];
+  return [
+    {
+      key,
+      message: `${label}: ${amountFigure(given)} ${unit} is more than the tank holds, ${amountFigure(atLine)} ${unit} at its fill line.`,
+    },
+  ];
 }
 
 /** What the tank of a bath holds at its fill line. */
@@ -33,17 +44,34 @@ export function heldBy(context: LogContext, bath: string | undefined): number | 
 const rim = 1.5;
 
 /** No liquid stands above the rim. */
-export function levelProblems(key: string, label: string, level: number | undefined, bath: string | undefined, context: LogContext): readonly FieldProblem[] {
+export function levelProblems(
+  key: string,
+  label: string,
+  level: number | undefined,
+  bath: string | undefined,
+  context: LogContext,
+): readonly FieldProblem[] {
   const line = tankOf(context, bath)?.number("fillDepth");
   if (level === undefined || line === undefined || level <= line * rim) return [];
   const unit = depthUnit[context.system];
-  return [{ key, message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; its fill line is at ${figure(line, 1)} ${unit}. Check the level and the tank.` }];
+  return [
+    {
+      key,
+      message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; its fill line is at ${figure(line, 1)} ${unit}. Check the level and the tank.`,
+    },
+  ];
 }
 
 /** A level that stands far above the fill line is possible, and likely a slip. */
-export function levelDoubts(level: number | undefined, bath: string | undefined, context: LogContext): readonly string[] {
+export function levelDoubts(
+  level: number | undefined,
+  bath: string | undefined,
+  context: LogContext,
+): readonly string[] {
   const line = tankOf(context, bath)?.number("fillDepth");
   if (level === undefined || line === undefined || level <= line * (1 + freeboard)) return [];
   const unit = depthUnit[context.system];
-  return [`A level of ${figure(level, 1)} ${unit} is ${figure(level - line, 1)} ${unit} above the fill line. Is that right?`];
+  return [
+    `A level of ${figure(level, 1)} ${unit} is ${figure(level - line, 1)} ${unit} above the fill line. Is that right?`,
+  ];
 }

@@ -1,5 +1,5 @@
-import { findRow, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
+import { findRow, rowFacts, rowsOfBath } from "./bath-facts.ts";
 
 /** A reading on the trend; one that cannot be compared with the baseline stands apart. */
 export interface TrendPoint {
@@ -30,9 +30,21 @@ export function trendOf(log: LogSnapshot, bath: string): Trend {
     const { when, ph, purpose, temperature, verdict, phAtBaseline } = reading.cells;
     if (typeof when !== "number" || typeof ph !== "number" || purpose === "rinse") return [];
     const sample = typeof temperature === "number" ? temperature : undefined;
-    const near = reference === undefined || typeof gap !== "number" || (sample !== undefined && Math.abs(sample - reference) <= gap);
+    const near =
+      reference === undefined ||
+      typeof gap !== "number" ||
+      (sample !== undefined && Math.abs(sample - reference) <= gap);
     const there = near && typeof phAtBaseline === "number" ? phAtBaseline : ph;
-    return [{ when, ph: there, asRead: ph, temperature: sample, verdict: typeof verdict === "string" ? verdict : "", comparable: near }];
+    return [
+      {
+        when,
+        ph: there,
+        asRead: ph,
+        temperature: sample,
+        verdict: typeof verdict === "string" ? verdict : "",
+        comparable: near,
+      },
+    ];
   });
   return { points, baseline: facts?.number("baseline"), trigger: facts?.number("trigger"), reference };
 }

@@ -25,7 +25,9 @@ async function wholeFile(file: Office.File): Promise<Uint8Array> {
   const whole = new Uint8Array(file.size);
   let at = 0;
   for (let index = 0; index < file.sliceCount; index += 1) {
-    const slice = await answerOf<Office.Slice>((callback) => { file.getSliceAsync(index, callback); });
+    const slice = await answerOf<Office.Slice>((callback) => {
+      file.getSliceAsync(index, callback);
+    });
     const bytes = Uint8Array.from(slice.data as ArrayLike<number>);
     whole.set(bytes, at);
     at += bytes.length;
@@ -35,7 +37,9 @@ async function wholeFile(file: Office.File): Promise<Uint8Array> {
 
 /** The open workbook as it would be saved now. At most two files may be open, so it is closed whatever happens. */
 async function openFile(): Promise<Uint8Array> {
-  const file = await answerOf<Office.File>((callback) => { Office.context.document.getFileAsync(Office.FileType.Compressed, { sliceSize }, callback); });
+  const file = await answerOf<Office.File>((callback) => {
+    Office.context.document.getFileAsync(Office.FileType.Compressed, { sliceSize }, callback);
+  });
   try {
     return await wholeFile(file);
   } finally {
@@ -57,7 +61,13 @@ export async function openHandOffCopy(): Promise<void> {
     await Excel.createWorkbook(base64(valuesOnly(await openFile())));
   } catch (error) {
     if (error instanceof FileRefused) {
-      throw new LogProblem({ what: error.message, remedy: "Wait until every cell shows its value, or choose Repair formulas, then try again." }, error);
+      throw new LogProblem(
+        {
+          what: error.message,
+          remedy: "Wait until every cell shows its value, or choose Repair formulas, then try again.",
+        },
+        error,
+      );
     }
     throw problemFrom(error);
   }

@@ -9,7 +9,8 @@ export class OlderLog extends LogProblem {
   constructor(version: number, newest: number) {
     super({
       what: `This log is of version ${String(version)}; Bathsheet now works with version ${String(newest)}.`,
-      remedy: "Upgrade it: new sheets and columns are added, formulas brought up to date, and everything that was typed stays.",
+      remedy:
+        "Upgrade it: new sheets and columns are added, formulas brought up to date, and everything that was typed stays.",
     });
     this.version = version;
     this.newest = newest;
@@ -23,7 +24,8 @@ export class NewerLog extends LogProblem {
   constructor(version: number, newest: number) {
     super({
       what: `This log is of version ${String(version)}, and this Bathsheet knows logs up to version ${String(newest)}.`,
-      remedy: "Close and open the workbook again to load the newest Bathsheet. Until then fill the log in by hand; nothing was changed.",
+      remedy:
+        "Close and open the workbook again to load the newest Bathsheet. Until then fill the log in by hand; nothing was changed.",
     });
     this.version = version;
   }

@@ -1,17 +1,17 @@
 /** The open workbook as the store of the job log. Every failure is a LogProblem that a person can act on. */
-import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
+import { type UnitSystem, unitSystems } from "../core/units/unit-system.ts";
 import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
-import { findField } from "../joblog/model/references.ts";
 import type { WorkbookPlan } from "../joblog/model/plan.ts";
-import { writeEdit } from "./record/append-rows.ts";
-import type { LogEdit } from "./record/log-edit.ts";
+import { findField } from "../joblog/model/references.ts";
+import { type BuildReport, writePlan } from "./build/write-plan.ts";
 import type { LongWork } from "./long-work.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read/read-log.ts";
+import { writeEdit } from "./record/append-rows.ts";
+import type { LogEdit } from "./record/log-edit.ts";
 import type { Receipt } from "./record/receipt.ts";
 import { removeEntry } from "./record/take-back-rows.ts";
-import { writePlan, type BuildReport } from "./build/write-plan.ts";
 
 async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
   try {
@@ -86,7 +86,10 @@ export function insertFormula(formula: string): Promise<string> {
     const cell = context.workbook.getActiveCell().load("address,formulas");
     await context.sync();
     if (cell.formulas[0]?.[0] !== "") {
-      throw new LogProblem({ what: `Cell ${cell.address} already holds something.`, remedy: "Select a blank cell, then try again." });
+      throw new LogProblem({
+        what: `Cell ${cell.address} already holds something.`,
+        remedy: "Select a blank cell, then try again.",
+      });
     }
     cell.formulas = [[formula]];
     cell.select();

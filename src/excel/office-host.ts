@@ -9,7 +9,8 @@ export async function whenHostReady(): Promise<void> {
 
 /** Excel's own shade, where the host says one; Excel on the web does not. */
 export function hostShade(): HostShade | undefined {
-  const theme = (Office.context as Partial<Office.Context> | undefined)?.officeTheme as Partial<Office.OfficeTheme> | undefined;
+  const theme = (Office.context as Partial<Office.Context> | undefined)?.officeTheme as
+    Partial<Office.OfficeTheme> | undefined;
   if (theme === undefined) return undefined;
   if (theme.isDarkTheme !== undefined) return theme.isDarkTheme ? "dark" : "light";
   return shadeOfColor(theme.bodyBackgroundColor);

@@ -18,7 +18,8 @@ export class LogProblem extends Error implements LogProblemText {
 }
 
 /** Excel may stop inside a batch, and then no code of it tells how far it came. */
-const lookThenTryAgain = "Look at the last rows of the log: if the entry is there, whole or in part, undo it (Ctrl+Z). Then try again.";
+const lookThenTryAgain =
+  "Look at the last rows of the log: if the entry is there, whole or in part, undo it (Ctrl+Z). Then try again.";
 
 const cellBeingEdited: LogProblemText = {
   what: "A cell is being edited, so Excel accepts no entry from the pane.",
@@ -110,15 +111,22 @@ export function problemFrom(error: unknown): LogProblem {
   if (error instanceof LogProblem) return error;
   const office = officeError(error);
   if (office === undefined) {
-    const reason = typeof error === "object" && error !== null && "message" in error ? String(error.message) : String(error);
-    return new LogProblem({ what: "Bathsheet ran into a fault of its own.", remedy: `Please report it: ${reason}` }, error);
+    const reason =
+      typeof error === "object" && error !== null && "message" in error ? String(error.message) : String(error);
+    return new LogProblem(
+      { what: "Bathsheet ran into a fault of its own.", remedy: `Please report it: ${reason}` },
+      error,
+    );
   }
   if (editModeWords.test(office.message)) return new LogProblem(cellBeingEdited, error);
   if (protectedWords.test(office.message)) return new LogProblem(protectedSheet, error);
   const known = byCode[office.code];
   if (known !== undefined) return new LogProblem(known, error);
   return new LogProblem(
-    { what: `Excel refused (${office.code}).`, remedy: `Check that no cell is being edited and no sheet is protected, then try again. Excel says: ${office.message}` },
+    {
+      what: `Excel refused (${office.code}).`,
+      remedy: `Check that no cell is being edited and no sheet is protected, then try again. Excel says: ${office.message}`,
+    },
     error,
   );
 }

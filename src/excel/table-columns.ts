@@ -1,11 +1,13 @@
+import { type UnitSystem, unitSystems } from "../core/units/unit-system.ts";
 import type { ColumnDefinition, LogDefinition, SheetDefinition, TableDefinition } from "../joblog/model/definition.ts";
 import { headerOf } from "../joblog/model/headers.ts";
-import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
 import { DamagedLog } from "./log-problems.ts";
 import { LogProblem } from "./office-problems.ts";
 
 /** The log's tables with the sheet each stands on. */
-export function logTables(log: LogDefinition): readonly { readonly table: TableDefinition; readonly sheet: SheetDefinition }[] {
+export function logTables(
+  log: LogDefinition,
+): readonly { readonly table: TableDefinition; readonly sheet: SheetDefinition }[] {
   return log.sheets.flatMap((sheet) => sheet.tables.map((table) => ({ table, sheet })));
 }
 

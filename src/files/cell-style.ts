@@ -1,4 +1,5 @@
 import type { Alignment, Border, Style } from "@cj-tech-master/excelts";
+
 import { fontName, fontSize, signalLooks, styleLooks } from "../joblog/layout/looks.ts";
 import type { SignalLook } from "../joblog/model/definition.ts";
 import type { CellPlan, Look } from "../joblog/model/plan.ts";
@@ -30,7 +31,12 @@ function horizontal(cell: CellPlan): Partial<Alignment> {
 
 /** Words stand clear of a number that ends at their left edge; every number of the log has a format of its own. */
 function isWords(cell: CellPlan): boolean {
-  return cell.style.startsWith("header") || cell.style === "fieldHelp" || cell.numberFormat === "@" || cell.numberFormat === "General";
+  return (
+    cell.style.startsWith("header") ||
+    cell.style === "fieldHelp" ||
+    cell.numberFormat === "@" ||
+    cell.numberFormat === "General"
+  );
 }
 
 /** Look, font and number format of a cell. */

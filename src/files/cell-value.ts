@@ -1,4 +1,5 @@
 import type { CellFormulaValue, CellValue } from "@cj-tech-master/excelts";
+
 import type { CellPlan } from "../joblog/model/plan.ts";
 import { storedFormula } from "./stored-formula.ts";
 

@@ -58,7 +58,14 @@ export function cutElements(xml: string, cutOf: (element: ReadElement) => Cut): 
   parser.on("text", addText);
   parser.on("cdata", addText);
   parser.on("opentagstart", () => {
-    open.push({ name: "", from: xml.lastIndexOf("<", parser.position - 1), attributes: {}, places: new Map(), text: "", children: [] });
+    open.push({
+      name: "",
+      from: xml.lastIndexOf("<", parser.position - 1),
+      attributes: {},
+      places: new Map(),
+      text: "",
+      children: [],
+    });
   });
   parser.on("attribute", ({ name, value }) => {
     const element = open.at(-1);
@@ -79,7 +86,12 @@ export function cutElements(xml: string, cutOf: (element: ReadElement) => Cut): 
     // Who has children of children is no cell: a long sheet's rows need not be held.
     if (children.length === 0) above?.children.push({ name, text });
     const cut = name === "" ? undefined : cutOf({ name, parent: above?.name ?? "", attributes, text, children });
-    const place = cut === "element" ? ([from, parser.position] as const) : cut === undefined ? undefined : places.get(cut.attribute);
+    const place =
+      cut === "element"
+        ? ([from, parser.position] as const)
+        : cut === undefined
+          ? undefined
+          : places.get(cut.attribute);
     if (place !== undefined) cuts.push(place);
   });
   parser.write(xml).close();

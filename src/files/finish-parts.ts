@@ -1,4 +1,5 @@
-import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
+import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
+
 import { columnLetters } from "../joblog/layout/addresses.ts";
 import type { SheetPlan, WorkbookPlan } from "../joblog/model/plan.ts";
 

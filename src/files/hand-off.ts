@@ -1,6 +1,7 @@
 /** A values-only copy of a workbook: it reads as before, and no formula, hence no add-in function, is left in it. */
-import { strFromU8, strToU8, zipSync, type Zippable } from "fflate";
-import { cutElements, type Cut, type ReadElement } from "./cut-elements.ts";
+import { strFromU8, strToU8, type Zippable, zipSync } from "fflate";
+
+import { type Cut, cutElements, type ReadElement } from "./cut-elements.ts";
 import { FileRefused, unpack } from "./unpack.ts";
 
 /** A copy is the same file of the same workbook; zip entries hold local clock time. */
@@ -21,7 +22,9 @@ function cutOfSheet(sheet: string): (element: ReadElement) => Cut {
     if (name !== "c") return undefined;
     const value = children.find((child) => child.name === "v")?.text ?? "";
     if (children.some((child) => child.name === "f") && unfinished.includes(value)) {
-      throw new FileRefused(`Cell ${attributes["r"] ?? ""} of ${sheet} is not worked out yet (#NAME? or #BUSY!), so no copy was made.`);
+      throw new FileRefused(
+        `Cell ${attributes["r"] ?? ""} of ${sheet} is not worked out yet (#NAME? or #BUSY!), so no copy was made.`,
+      );
     }
     return { attribute: "cm" };
   };
@@ -46,7 +49,8 @@ function cutOfWorkbook({ name, text }: ReadElement): Cut {
 
 /** What is cut out of a part; undefined where it stays as it is. */
 function cutOf(part: string): ((element: ReadElement) => Cut) | undefined {
-  if (part.startsWith("xl/worksheets/") && part.endsWith(".xml")) return cutOfSheet(part.replace("xl/worksheets/", "").replace(".xml", ""));
+  if (part.startsWith("xl/worksheets/") && part.endsWith(".xml"))
+    return cutOfSheet(part.replace("xl/worksheets/", "").replace(".xml", ""));
   if (part.startsWith("xl/tables/") && part.endsWith(".xml")) return cutOfTable;
   if (part === "[Content_Types].xml" || part === "_rels/.rels") return cutOfPointer("");
   if (part === "xl/_rels/workbook.xml.rels") return cutOfPointer("xl/");

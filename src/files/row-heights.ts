@@ -1,5 +1,5 @@
-import { styleLooks } from "../joblog/layout/looks.ts";
 import { linesOf } from "../joblog/layout/line-breaks.ts";
+import { styleLooks } from "../joblog/layout/looks.ts";
 import type { CellPlan, SheetPlan } from "../joblog/model/plan.ts";
 import type { ValueOf } from "./cell-value.ts";
 
@@ -22,7 +22,10 @@ export function rowHeights(plan: SheetPlan, valueOf: ValueOf): ReadonlyMap<numbe
   const heights = new Map<number, number>();
   for (const cell of plan.cells) {
     if (styleLooks[cell.style].wrap !== true) continue;
-    const lines = linesOf(shownText(cell, plan.name, valueOf), Math.floor((plan.columnWidths[cell.column] ?? 10) * lettersByDigit)).length;
+    const lines = linesOf(
+      shownText(cell, plan.name, valueOf),
+      Math.floor((plan.columnWidths[cell.column] ?? 10) * lettersByDigit),
+    ).length;
     if (lines > 1) heights.set(cell.row, Math.max(heights.get(cell.row) ?? 0, lines * linePoints + 2));
   }
   for (const { row, points } of plan.rowHeights) heights.set(row, points);

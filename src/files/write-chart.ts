@@ -1,6 +1,7 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
-import type { ChartPlan, ChartSeriesPlan } from "../joblog/model/plan.ts";
+
 import { absoluteArea, cellAddress } from "../joblog/layout/addresses.ts";
+import type { ChartPlan, ChartSeriesPlan } from "../joblog/model/plan.ts";
 
 type FileChart = Parameters<Worksheet["addChart"]>[0];
 
@@ -24,7 +25,12 @@ function series(plan: ChartSeriesPlan): FileSeries {
 }
 
 function bars(plan: ChartSeriesPlan): FileSeries {
-  return { name: plan.label, categories: absoluteArea(plan.dataSheet, plan.x), values: absoluteArea(plan.dataSheet, plan.y), fill: plan.color };
+  return {
+    name: plan.label,
+    categories: absoluteArea(plan.dataSheet, plan.x),
+    values: absoluteArea(plan.dataSheet, plan.y),
+    fill: plan.color,
+  };
 }
 
 function shapeOf({ kind }: ChartPlan): Pick<FileChart, "type" | "scatterStyle" | "barDir"> {
@@ -47,8 +53,20 @@ export function writeChart(worksheet: Worksheet, plan: ChartPlan): void {
       showLegend: plan.series.length > 1,
       legendPosition: "b",
       displayBlanksAs: "span",
-      categoryAxis: { title: plan.xTitle, numFmt: plan.xFormat, minorTickMark: "none", majorGridlines: false, ...(plan.kind === "bars" ? { orientation: "maxMin" } : {}) },
-      valueAxis: { title: plan.yTitle, numFmt: plan.yFormat, minorTickMark: "none", majorGridlinesStyle: { line: { color: { srgb: "D3DCDE" }, width: hairline } }, ...(plan.kind === "bars" ? { crosses: "max" } : {}) },
+      categoryAxis: {
+        title: plan.xTitle,
+        numFmt: plan.xFormat,
+        minorTickMark: "none",
+        majorGridlines: false,
+        ...(plan.kind === "bars" ? { orientation: "maxMin" } : {}),
+      },
+      valueAxis: {
+        title: plan.yTitle,
+        numFmt: plan.yFormat,
+        minorTickMark: "none",
+        majorGridlinesStyle: { line: { color: { srgb: "D3DCDE" }, width: hairline } },
+        ...(plan.kind === "bars" ? { crosses: "max" } : {}),
+      },
       series: plan.series.map((one) => (plan.kind === "bars" ? bars(one) : series(one))),
     },
     `${cellAddress(row, column)}:${cellAddress(row + rows - 1, column + columns - 1)}`,

@@ -1,7 +1,8 @@
 import type { CellValue, DataValidation, Workbook, Worksheet } from "@cj-tech-master/excelts";
-import type { SheetPlan, TablePlan, ValidationPlan } from "../joblog/model/plan.ts";
-import { pageMargins } from "../joblog/layout/page-margins.ts";
+
 import { absoluteArea, areaAddress, cellAddress } from "../joblog/layout/addresses.ts";
+import { pageMargins } from "../joblog/layout/page-margins.ts";
+import type { SheetPlan, TablePlan, ValidationPlan } from "../joblog/model/plan.ts";
 import { fileStyle, signalStyle } from "./cell-style.ts";
 import { fileValue, type ValueOf } from "./cell-value.ts";
 import { rowHeights } from "./row-heights.ts";
@@ -28,7 +29,8 @@ function writeTable(worksheet: Worksheet, plan: TablePlan, values: ReadonlyMap<s
       ...(formula === undefined ? {} : { calculatedColumnFormula: storedFormula(formula) }),
     })),
     rows: Array.from({ length: rows - 1 }, (_, line) =>
-      plan.columns.map((_column, index) => values.get(cellAddress(row + 1 + line, column + index)) ?? null)),
+      plan.columns.map((_column, index) => values.get(cellAddress(row + 1 + line, column + index)) ?? null),
+    ),
   });
 }
 
@@ -49,8 +51,16 @@ function fileValidation({ rule, errorTitle, errorMessage }: ValidationPlan): Dat
 }
 
 function writePageSetUp(worksheet: Worksheet, plan: SheetPlan): void {
-  Object.assign(worksheet.pageSetup, { orientation: plan.orientation, paperSize, margins: pageMargins, fitToPage: true, fitToWidth: plan.pagesWide, fitToHeight: plan.onePage === true ? 1 : 0 });
-  if (plan.titleRows !== undefined) worksheet.pageSetup.printTitlesRow = `${String(plan.titleRows.first + 1)}:${String(plan.titleRows.last + 1)}`;
+  Object.assign(worksheet.pageSetup, {
+    orientation: plan.orientation,
+    paperSize,
+    margins: pageMargins,
+    fitToPage: true,
+    fitToWidth: plan.pagesWide,
+    fitToHeight: plan.onePage === true ? 1 : 0,
+  });
+  if (plan.titleRows !== undefined)
+    worksheet.pageSetup.printTitlesRow = `${String(plan.titleRows.first + 1)}:${String(plan.titleRows.last + 1)}`;
   if (plan.pagesWide > 1) worksheet.pageSetup.printTitlesColumn = "A:A";
   worksheet.headerFooter.oddFooter = `&L&A&C${plan.footer}&RPage &P of &N`;
 }
@@ -59,12 +69,23 @@ function writePageSetUp(worksheet: Worksheet, plan: SheetPlan): void {
 export function writeSheet(workbook: Workbook, plan: SheetPlan, valueOf: ValueOf): Worksheet {
   const worksheet = workbook.addWorksheet(plan.name, {
     properties: { tabColor: { argb: `FF${plan.tabColor.slice(1)}` } },
-    views: plan.frozenRows > 0
-      ? [{ state: "frozen", ySplit: plan.frozenRows, topLeftCell: cellAddress(plan.frozenRows, 0), activeCell: cellAddress(plan.frozenRows, 0), showGridLines: false }]
-      : [{ showGridLines: false }],
+    views:
+      plan.frozenRows > 0
+        ? [
+            {
+              state: "frozen",
+              ySplit: plan.frozenRows,
+              topLeftCell: cellAddress(plan.frozenRows, 0),
+              activeCell: cellAddress(plan.frozenRows, 0),
+              showGridLines: false,
+            },
+          ]
+        : [{ showGridLines: false }],
   });
   worksheet.columns = plan.columnWidths.map((characters) => ({ width: characters + cellPadding }));
-  const values = new Map(plan.cells.map((cell) => [cellAddress(cell.row, cell.column), fileValue(cell, plan.name, valueOf)] as const));
+  const values = new Map(
+    plan.cells.map((cell) => [cellAddress(cell.row, cell.column), fileValue(cell, plan.name, valueOf)] as const),
+  );
   for (const table of plan.tables) writeTable(worksheet, table, values);
   for (const cell of plan.cells) {
     const address = cellAddress(cell.row, cell.column);
@@ -73,9 +94,15 @@ export function writeSheet(workbook: Workbook, plan: SheetPlan, valueOf: ValueOf
     target.style = fileStyle(cell);
   }
   for (const [row, points] of rowHeights(plan, valueOf)) worksheet.getRow(row + 1).height = points;
-  for (const validation of plan.validations) worksheet.dataValidations.add(areaAddress(validation.area), fileValidation(validation));
+  for (const validation of plan.validations)
+    worksheet.dataValidations.add(areaAddress(validation.area), fileValidation(validation));
   plan.conditionalFormats.forEach(({ area, formula, look }, index) => {
-    worksheet.addConditionalFormatting({ ref: areaAddress(area), rules: [{ type: "expression", priority: index + 1, formulae: [formula.replace(/^=/, "")], style: signalStyle(look) }] });
+    worksheet.addConditionalFormatting({
+      ref: areaAddress(area),
+      rules: [
+        { type: "expression", priority: index + 1, formulae: [formula.replace(/^=/, "")], style: signalStyle(look) },
+      ],
+    });
   });
   writePageSetUp(worksheet, plan);
   return worksheet;

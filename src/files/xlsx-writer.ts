@@ -1,7 +1,8 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
-import type { WorkbookPlan } from "../joblog/model/plan.ts";
+
 import { absoluteCell } from "../joblog/layout/addresses.ts";
+import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import type { ValueOf } from "./cell-value.ts";
 import { fileDate, finishParts } from "./finish-parts.ts";
 import { writeChart } from "./write-chart.ts";
@@ -22,7 +23,8 @@ export async function writeWorkbook(plan: WorkbookPlan, valueOf: ValueOf): Promi
   workbook.modified = fileDate;
   const written = plan.sheets.map((sheet) => ({ sheet, worksheet: writeSheet(workbook, sheet, valueOf) }));
   for (const { sheet, worksheet } of written) for (const chart of sheet.charts) writeChart(worksheet, chart);
-  for (const { name, sheet, row, column } of plan.names) workbook.definedNames.add(absoluteCell(sheet, row, column), name);
+  for (const { name, sheet, row, column } of plan.names)
+    workbook.definedNames.add(absoluteCell(sheet, row, column), name);
   // The library's own check complains of the filter buttons, which finishParts takes out.
   const file = new Uint8Array(await workbook.xlsx.writeBuffer({ validate: false }));
   return finishParts(file, plan);

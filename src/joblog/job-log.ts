@@ -1,20 +1,20 @@
+import type { LogDefinition } from "./model/definition.ts";
 import { additionsSheet } from "./sheets/additions/additions-sheet.ts";
 import { bathsSheet } from "./sheets/baths/baths-sheet.ts";
 import { benchTestsSheet } from "./sheets/bench-tests/bench-tests-sheet.ts";
 import { careSheet } from "./sheets/care/care-sheet.ts";
 import { chartsSheet } from "./sheets/charts/charts-sheet.ts";
 import { costsSheet } from "./sheets/costs/costs-sheet.ts";
-import type { LogDefinition } from "./model/definition.ts";
 import { itemsSheet } from "./sheets/items/items-sheet.ts";
 import { jobSheet } from "./sheets/job/job-sheet.ts";
 import { loadsSheet } from "./sheets/loads/loads-sheet.ts";
 import { meterSheet } from "./sheets/meter/meter-sheet.ts";
-import { monthEndSheet } from "./sheets/stock/month-end-sheet.ts";
 import { notesSheet } from "./sheets/notes/notes-sheet.ts";
 import { readingsSheet } from "./sheets/readings/readings-sheet.ts";
 import { releaseSheet } from "./sheets/release/release-sheet.ts";
 import { shopSheet } from "./sheets/shop/shop-sheet.ts";
 import { claimStatementSheet } from "./sheets/statement/statement-sheet.ts";
+import { monthEndSheet } from "./sheets/stock/month-end-sheet.ts";
 import { stockSheet } from "./sheets/stock/stock-sheet.ts";
 import { whatIfSheet } from "./sheets/what-if/what-if-sheet.ts";
 
@@ -22,5 +22,24 @@ import { whatIfSheet } from "./sheets/what-if/what-if-sheet.ts";
 export const jobLog: LogDefinition = {
   version: 1,
   released: {},
-  sheets: [jobSheet, bathsSheet, benchTestsSheet, readingsSheet, additionsSheet, chartsSheet, loadsSheet, itemsSheet, meterSheet, careSheet, stockSheet, monthEndSheet, releaseSheet, costsSheet, claimStatementSheet, whatIfSheet, shopSheet, notesSheet],
+  sheets: [
+    jobSheet,
+    bathsSheet,
+    benchTestsSheet,
+    readingsSheet,
+    additionsSheet,
+    chartsSheet,
+    loadsSheet,
+    itemsSheet,
+    meterSheet,
+    careSheet,
+    stockSheet,
+    monthEndSheet,
+    releaseSheet,
+    costsSheet,
+    claimStatementSheet,
+    whatIfSheet,
+    shopSheet,
+    notesSheet,
+  ],
 };

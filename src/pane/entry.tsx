@@ -1,4 +1,5 @@
 import { createRoot } from "react-dom/client";
+
 import { whenHostReady } from "../excel/office-host.ts";
 import { Pane } from "./pane.tsx";
 

@@ -1,27 +1,53 @@
 import { FluentProvider, makeStyles, Spinner, tokens } from "@fluentui/react-components";
 import { useState } from "react";
-import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
-import { unitSystems, type UnitSystem } from "../core/units/unit-system.ts";
+
 import { bathIds, usualBath } from "../advice/bath-values.ts";
-import type { LastEntry } from "./record/take-back.ts";
-import type { EntryId } from "./record/entry-form.ts";
-import { fieldTextNow, serialOf } from "../advice/wording/moments.ts";
 import { presentOf } from "../advice/log-clock.ts";
-import { useLog, type LogStore } from "./frame/use-log.ts";
-import { usePaneTheme } from "./frame/use-pane-theme.ts";
-import { darkTheme } from "./frame/pane-theme.ts";
-import { LaterAdoptView, LaterClaimsView, LaterFunctionsView, LaterRecordView, LaterShopView, LaterStartView, LaterTryView } from "./frame/later-views.ts";
-import { NowView } from "./now/now-view.tsx";
+import { fieldTextNow, serialOf } from "../advice/wording/moments.ts";
+import { type UnitSystem, unitSystems } from "../core/units/unit-system.ts";
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { ProblemBar } from "./controls/problem-bar.tsx";
+import { usePageStyles } from "./controls/use-page-styles.ts";
+import {
+  LaterAdoptView,
+  LaterClaimsView,
+  LaterFunctionsView,
+  LaterRecordView,
+  LaterShopView,
+  LaterStartView,
+  LaterTryView,
+} from "./frame/later-views.ts";
+import { darkTheme } from "./frame/pane-theme.ts";
+import { type LogStore, useLog } from "./frame/use-log.ts";
+import { usePaneTheme } from "./frame/use-pane-theme.ts";
+import { tabId, type View, ViewTabs } from "./frame/view-tabs.tsx";
+import { NowView } from "./now/now-view.tsx";
+import type { EntryId } from "./record/entry-form.ts";
+import type { LastEntry } from "./record/take-back.ts";
 import { ProblemView } from "./start/problem-view.tsx";
 import { UnknownFunctions } from "./start/repair-view.tsx";
-import { tabId, ViewTabs, type View } from "./frame/view-tabs.tsx";
-import { usePageStyles } from "./controls/use-page-styles.ts";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
-  head: { position: "sticky", top: 0, zIndex: 1, backgroundColor: tokens.colorNeutralBackground1, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
-  job: { margin: 0, padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`, color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightRegular, display: "flex", flexWrap: "wrap", columnGap: tokens.spacingHorizontalM, overflowWrap: "anywhere" },
+  head: {
+    position: "sticky",
+    top: 0,
+    zIndex: 1,
+    backgroundColor: tokens.colorNeutralBackground1,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  job: {
+    margin: 0,
+    padding: `${tokens.spacingVerticalS} 44px 0 ${tokens.spacingHorizontalL}`,
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    fontWeight: tokens.fontWeightRegular,
+    display: "flex",
+    flexWrap: "wrap",
+    columnGap: tokens.spacingHorizontalM,
+    overflowWrap: "anywhere",
+  },
   number: { fontWeight: tokens.fontWeightSemibold },
   main: { padding: tokens.spacingHorizontalL, maxWidth: "568px" },
 });
@@ -45,7 +71,8 @@ interface LogProps {
 const systemOf = (log: LogSnapshot): UnitSystem => unitSystems.find((one) => one === log.fields["unitSystem"]) ?? "US";
 
 /** The bath that a person chose, as long as the log has it, or else the usual one. */
-const bathOf = (log: LogSnapshot, { bath }: Chosen): string | undefined => (bath !== undefined && bathIds(log).includes(bath) ? bath : usualBath(log));
+const bathOf = (log: LogSnapshot, { bath }: Chosen): string | undefined =>
+  bath !== undefined && bathIds(log).includes(bath) ? bath : usualBath(log);
 
 function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Element {
   const system = systemOf(log);
@@ -60,25 +87,43 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
         system={system}
         bath={bath}
         now={serialOf(now) ?? 0}
-        onBath={(id) => { onChoose({ bath: id }); }}
-        onRecord={(entry) => { onChoose({ view: "record", entry }); }}
+        onBath={(id) => {
+          onChoose({ bath: id });
+        }}
+        onRecord={(entry) => {
+          onChoose({ view: "record", entry });
+        }}
       />
     );
   }
-  if (chosen.adopting) return <LaterAdoptView log={log} system={system} onWritten={refresh} onClose={() => { onChoose({ adopting: false }); }} />;
+  if (chosen.adopting)
+    return (
+      <LaterAdoptView
+        log={log}
+        system={system}
+        onWritten={refresh}
+        onClose={() => {
+          onChoose({ adopting: false });
+        }}
+      />
+    );
   return (
     <LaterRecordView
       log={log}
       system={system}
       bath={bath}
       open={chosen.entry}
-      onOpen={(entry) => { onChoose({ entry }); }}
+      onOpen={(entry) => {
+        onChoose({ entry });
+      }}
       lastEntry={chosen.lastEntry}
       onLastEntry={(lastEntry) => {
         onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
         return refresh();
       }}
-      onAdopt={() => { onChoose({ adopting: true }); }}
+      onAdopt={() => {
+        onChoose({ adopting: true });
+      }}
     />
   );
 }
@@ -94,27 +139,65 @@ function LogViews({ notice, ...props }: LogProps & { readonly notice: React.Reac
   );
 }
 
-function Body({ store, chosen, onChoose }: { readonly store: LogStore; readonly chosen: Chosen; readonly onChoose: (change: Partial<Chosen>) => void }): React.JSX.Element {
+function Body({
+  store,
+  chosen,
+  onChoose,
+}: {
+  readonly store: LogStore;
+  readonly chosen: Chosen;
+  readonly onChoose: (change: Partial<Chosen>) => void;
+}): React.JSX.Element {
   const { state, refresh } = store;
   if (chosen.view === "functions") return <LaterFunctionsView />;
   if (chosen.view === "try") {
     const log = state.status === "ready" ? state.log : undefined;
-    return <LaterTryView context={{ log, system: log === undefined ? "US" : systemOf(log), bath: log === undefined ? undefined : bathOf(log, chosen) }} />;
+    return (
+      <LaterTryView
+        context={{
+          log,
+          system: log === undefined ? "US" : systemOf(log),
+          bath: log === undefined ? undefined : bathOf(log, chosen),
+        }}
+      />
+    );
   }
   switch (state.status) {
     case "reading":
       return <Spinner label="Reading the workbook…" />;
     case "no log":
-      return <LaterStartView onBuilt={refresh} onAdopt={() => { onChoose({ view: "record", adopting: true }); return refresh(); }} />;
+      return (
+        <LaterStartView
+          onBuilt={refresh}
+          onAdopt={() => {
+            onChoose({ view: "record", adopting: true });
+            return refresh();
+          }}
+        />
+      );
     case "problem":
       // What is being typed outlasts a log that cannot be read for a moment.
       return (chosen.entry === undefined && !chosen.adopting) || state.last === undefined ? (
         <ProblemView problem={state.problem} onReadAgain={refresh} />
       ) : (
-        <LogViews log={state.last} chosen={chosen} onChoose={onChoose} refresh={refresh} notice={<ProblemBar problem={state.problem} />} />
+        <LogViews
+          log={state.last}
+          chosen={chosen}
+          onChoose={onChoose}
+          refresh={refresh}
+          notice={<ProblemBar problem={state.problem} />}
+        />
       );
     case "ready":
-      return <LogViews log={state.log} chosen={chosen} onChoose={onChoose} refresh={refresh} notice={state.unknownFunctions ? <UnknownFunctions onRepaired={refresh} /> : null} />;
+      return (
+        <LogViews
+          log={state.log}
+          chosen={chosen}
+          onChoose={onChoose}
+          refresh={refresh}
+          notice={state.unknownFunctions ? <UnknownFunctions onRepaired={refresh} /> : null}
+        />
+      );
   }
 }
 
@@ -123,18 +206,35 @@ export function Pane(): React.JSX.Element {
   const styles = useStyles();
   const theme = usePaneTheme();
   const store = useLog();
-  const [chosen, setChosen] = useState<Chosen>({ view: "now", bath: undefined, entry: undefined, lastEntry: undefined, adopting: false });
-  const choose = (change: Partial<Chosen>): void => { setChosen((before) => ({ ...before, ...change })); };
+  const [chosen, setChosen] = useState<Chosen>({
+    view: "now",
+    bath: undefined,
+    entry: undefined,
+    lastEntry: undefined,
+    adopting: false,
+  });
+  const choose = (change: Partial<Chosen>): void => {
+    setChosen((before) => ({ ...before, ...change }));
+  };
   const { state } = store;
   const { shop, jobNumber } = state.status === "ready" ? state.log.fields : {};
   return (
-    <FluentProvider theme={theme} className={styles.provider} style={{ colorScheme: theme === darkTheme ? "dark" : "light" }}>
+    <FluentProvider
+      theme={theme}
+      className={styles.provider}
+      style={{ colorScheme: theme === darkTheme ? "dark" : "light" }}
+    >
       <header className={styles.head}>
         <h1 className={styles.job}>
           <span>{shop ?? "Bathsheet"}</span>
           {jobNumber === undefined ? null : <span className={styles.number}>{jobNumber}</span>}
         </h1>
-        <ViewTabs chosen={chosen.view} onChoose={(view) => { choose({ view, entry: undefined, adopting: false }); }} />
+        <ViewTabs
+          chosen={chosen.view}
+          onChoose={(view) => {
+            choose({ view, entry: undefined, adopting: false });
+          }}
+        />
       </header>
       <main className={styles.main}>
         <div id="view" role="tabpanel" aria-labelledby={tabId(chosen.view)}>

@@ -1,7 +1,7 @@
 /** The workbench's page: grid, host and the add-in's pane in one window. */
 import { createHost, type Host } from "./host/create-host.ts";
 import type { OSpreadsheet } from "./host/library.ts";
-import { benchTools, type BenchTools } from "./page/bench-tools.ts";
+import { type BenchTools, benchTools } from "./page/bench-tools.ts";
 import { download } from "./page/download.ts";
 import type { HostWindow } from "./page/host-window.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
@@ -26,7 +26,9 @@ async function openWorkbook(host: Host): Promise<void> {
   if (saved !== undefined) host.restore(readSavedWorkbook(saved));
   markOpen(saved === undefined ? "empty" : "demo");
   let changed = false;
-  host.workbook.changes.onChange(() => { changed = true; });
+  host.workbook.changes.onChange(() => {
+    changed = true;
+  });
   guardStartLinks(() => changed);
 }
 
@@ -44,7 +46,11 @@ function showTrouble(error: unknown): void {
   if (place === null) return;
   place.hidden = false;
   place.classList.add("trouble");
-  place.replaceChildren(...[what, error instanceof Error ? error.message : String(error)].map((text) => Object.assign(document.createElement("p"), { textContent: text })));
+  place.replaceChildren(
+    ...[what, error instanceof Error ? error.message : String(error)].map((text) =>
+      Object.assign(document.createElement("p"), { textContent: text }),
+    ),
+  );
 }
 
 /** What the log says to the entry that was just refused in the active cell. */
@@ -60,7 +66,13 @@ async function begin(host: Host): Promise<void> {
   await openWorkbook(host);
   const place = document.getElementById("sheet");
   if (place === null) throw new Error("The page has no place for the grid.");
-  const grid = await mountGrid(window.o_spreadsheet, window.owl, host.model, gridNotices(() => refusalWords(host)), place);
+  const grid = await mountGrid(
+    window.o_spreadsheet,
+    window.owl,
+    host.model,
+    gridNotices(() => refusalWords(host)),
+    place,
+  );
   host.session.isCellBeingEdited = grid.isCellBeingEdited;
   notice().hidden = true;
   await worker;
@@ -69,7 +81,9 @@ async function begin(host: Host): Promise<void> {
 
 arrangePane();
 const host = createHost(window.o_spreadsheet);
-host.session.openNew = (file) => { download(file, "hand-off-copy.xlsx"); };
+host.session.openNew = (file) => {
+  download(file, "hand-off-copy.xlsx");
+};
 window.bathsheetHost = host;
 const ready = begin(host);
 window.bathsheetWorkbench = benchTools(host, ready);

@@ -1,6 +1,6 @@
-import { answerCell } from "../../src/excel/functions/cell-boundary.ts";
 import { catalogue } from "../../functions/catalogue.ts";
 import type { WorksheetFunction } from "../../functions/define-function.ts";
+import { answerCell } from "../../src/excel/functions/cell-boundary.ts";
 import { median } from "./median.ts";
 
 /** One call is shorter than the clock's tick, so a batch is timed as one. */

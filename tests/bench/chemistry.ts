@@ -1,13 +1,13 @@
 import { evaluate } from "../../functions/evaluate.ts";
 import { topUpRange } from "../../functions/top-up/top-up-range.ts";
 import { verdict } from "../../functions/top-up/verdict.ts";
-import { unknownBuilder } from "../../src/core/bath/model/builder.ts";
 import type { BathQuestion } from "../../src/core/bath/model/bath-question.ts";
+import { unknownBuilder } from "../../src/core/bath/model/builder.ts";
 import { estimateReadingAt } from "../../src/core/bath/model/estimate-reading.ts";
 import { estimateTopUp } from "../../src/core/bath/model/estimate-top-up.ts";
 import { waterFromTests } from "../../src/core/bath/model/water.ts";
-import { composition } from "../../src/core/chemistry/composition.ts";
 import type { Composition } from "../../src/core/chemistry/composition.ts";
+import { composition } from "../../src/core/chemistry/composition.ts";
 import { beginSweep, sweepPH } from "../../src/core/chemistry/equilibrium/sweep.ts";
 import { phOf } from "../../src/core/chemistry/ph-of.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantity.ts";
@@ -27,7 +27,8 @@ function seconds(work: () => void): number {
 function secondsPerExponential(): number {
   let sum = 0;
   const elapsed = seconds(() => {
-    for (let index = 0; index < exponentialsTimed; index += 1) sum += Math.exp(-index / exponentialsTimed + sum * 1e-12);
+    for (let index = 0; index < exponentialsTimed; index += 1)
+      sum += Math.exp(-index / exponentialsTimed + sum * 1e-12);
   });
   if (!Number.isFinite(sum)) throw new Error("The exponentials came to nothing");
   return elapsed / exponentialsTimed;
@@ -54,7 +55,12 @@ const hardWithEdta = composition({
 });
 const water = waterFromTests({ alkalinity: equivalentsPerKilogram(0.002) });
 
-const bathAt = (baseline: number): BathQuestion => ({ baseline: ph(baseline), temperature: at45, builder: unknownBuilder, water });
+const bathAt = (baseline: number): BathQuestion => ({
+  baseline: ph(baseline),
+  temperature: at45,
+  builder: unknownBuilder,
+  water,
+});
 
 /** Each solve of a sweep has a little more acid than the one before, over a hundred steps. */
 function swept(base: Composition): (index: number) => void {
@@ -81,14 +87,24 @@ const figures: readonly Figure[] = [
   { what: "silicate bath, cold", times: 100_000, goal: "", run: () => phOf(silicateBath, at45) },
   { what: "hard water with EDTA, in a sweep", times: 50_000, goal: "30,000 /s", run: swept(hardWithEdta) },
   { what: "hard water with EDTA, cold", times: 20_000, goal: "", run: () => phOf(hardWithEdta, at45) },
-  { what: "hard water with EDTA and solids, cold", times: 10_000, goal: "", run: () => phOf(hardWithEdta, at45, "calcite and brucite") },
+  {
+    what: "hard water with EDTA and solids, cold",
+    times: 10_000,
+    goal: "",
+    run: () => phOf(hardWithEdta, at45, "calcite and brucite"),
+  },
   {
     what: "top-up range, builder unknown, every bath new",
     times: 2_000,
     goal: "",
     run: (index) => estimateTopUp(bathAt(11.3 + index * 1e-6), ph(10.8 + index * 1e-6)),
   },
-  { what: "top-up range, builder unknown, one bath", times: 2_000, goal: "", run: (index) => estimateTopUp(bathAt(11.3), ph(10.5 + index * 1e-4)) },
+  {
+    what: "top-up range, builder unknown, one bath",
+    times: 2_000,
+    goal: "",
+    run: (index) => estimateTopUp(bathAt(11.3), ph(10.5 + index * 1e-4)),
+  },
   {
     what: "trigger as read, builder unknown, every bath new",
     times: 10_000,
@@ -99,21 +115,50 @@ const figures: readonly Figure[] = [
     what: "trigger as read, builder unknown, a log's baths",
     times: 10_000,
     goal: "10,000 /s",
-    run: (index) => estimateReadingAt(bathAt(11 + (index % 5) / 10), ph(10.5 + (index % 5) / 10), kelvin(308 + (index % 17))),
+    run: (index) =>
+      estimateReadingAt(bathAt(11 + (index % 5) / 10), ph(10.5 + (index % 5) / 10), kelvin(308 + (index % 17))),
   },
 ];
 
 /** A column of verdicts as the log fills it: some baths, readings in hundredths, temperatures in tenths. */
 const verdicts: readonly Figure[] = [
-  { what: "VERDICT cell, ten baths of a log", times: 10_000, goal: "10,000 /s", run: verdictCell((index) => 11 + (index % 10) / 20, (index) => 95 + (index % 400) / 10) },
-  { what: "VERDICT cell, one bath, every temperature new", times: 10_000, goal: "10,000 /s", run: verdictCell(() => 11.3, (index) => 95 + index * 1e-3) },
+  {
+    what: "VERDICT cell, ten baths of a log",
+    times: 10_000,
+    goal: "10,000 /s",
+    run: verdictCell(
+      (index) => 11 + (index % 10) / 20,
+      (index) => 95 + (index % 400) / 10,
+    ),
+  },
+  {
+    what: "VERDICT cell, one bath, every temperature new",
+    times: 10_000,
+    goal: "10,000 /s",
+    run: verdictCell(
+      () => 11.3,
+      (index) => 95 + index * 1e-3,
+    ),
+  },
   {
     what: "VERDICT cell, one bath of untested water, every temperature new",
     times: 10_000,
     goal: "10,000 /s",
-    run: verdictCell(() => 11.3, (index) => 95 + index * 1e-3, null),
+    run: verdictCell(
+      () => 11.3,
+      (index) => 95 + index * 1e-3,
+      null,
+    ),
   },
-  { what: "VERDICT cell, every bath and temperature new", times: 10_000, goal: "", run: verdictCell((index) => 11.3 + index * 1e-6, (index) => 95 + index * 1e-3) },
+  {
+    what: "VERDICT cell, every bath and temperature new",
+    times: 10_000,
+    goal: "",
+    run: verdictCell(
+      (index) => 11.3 + index * 1e-6,
+      (index) => 95 + index * 1e-3,
+    ),
+  },
   {
     what: "TOPUPRANGE cell, builder unknown, one bath",
     times: 2_000,
@@ -130,10 +175,13 @@ export function benchChemistry(): void {
   console.log(`one exponential: ${(exponential * 1e9).toFixed(1)} ns`);
   for (const { what, times, goal, run } of [...figures, ...verdicts]) {
     for (let index = 0; index < times * warmUp; index += 1) run(-1 - index);
-    const each = seconds(() => {
-      for (let index = 0; index < times; index += 1) run(index);
-    }) / times;
+    const each =
+      seconds(() => {
+        for (let index = 0; index < times; index += 1) run(index);
+      }) / times;
     const rate = Math.round(1 / each).toLocaleString("en-US");
-    console.log(`${what}: ${rate} /s, ${(each / exponential).toFixed(0)} exponentials each${goal === "" ? "" : ` (goal ${goal})`}`);
+    console.log(
+      `${what}: ${rate} /s, ${(each / exponential).toFixed(0)} exponentials each${goal === "" ? "" : ` (goal ${goal})`}`,
+    );
   }
 }

@@ -2,8 +2,9 @@ import { spawnSync } from "node:child_process";
 import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { distFolder } from "../../scripts/project.ts";
+
 import { gzipSize } from "../../scripts/check-sizes.ts";
+import { distFolder } from "../../scripts/project.ts";
 import { median } from "./median.ts";
 
 const starts = 25;
@@ -33,7 +34,9 @@ export async function benchColdStart(): Promise<void> {
     const times = Array.from({ length: starts }, () => [milliseconds(empty, 1), milliseconds(full, 0)] as const);
     const [alone, together] = [median(times.map(([time]) => time)), median(times.map(([, time]) => time))];
     console.log(`\nfunctions.js: ${String(gzipSize(bundle))} bytes after gzip (goal 60,000)`);
-    console.log(`evaluated and registered in a cold Node process: ${(together - alone).toFixed(1)} ms more than the ${alone.toFixed(1)} ms of an empty script, medians of ${String(starts)} (goal 30 ms)`);
+    console.log(
+      `evaluated and registered in a cold Node process: ${(together - alone).toFixed(1)} ms more than the ${alone.toFixed(1)} ms of an empty script, medians of ${String(starts)} (goal 30 ms)`,
+    );
   } finally {
     await rm(folder, { recursive: true });
   }

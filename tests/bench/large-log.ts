@@ -1,5 +1,5 @@
-import { firstTwoDays } from "../demo/days/demo-week.ts";
 import type { LogContent, LogRow } from "../../src/joblog/model/definition.ts";
+import { firstTwoDays } from "../demo/days/demo-week.ts";
 
 /** Hours between two readings: a busy shop with one bath. */
 const readingStep = 0.5 / 24;
@@ -13,22 +13,44 @@ export function largeLog(readingCount: number, additionCount: number): LogConten
   const { rows } = firstTwoDays;
   const [bath] = rows.baths ?? [];
   const first = rows.readings?.[0]?.["when"];
-  if (bath?.["bath"] === undefined || typeof first !== "number") throw new RangeError("The demo holds no bath that was read.");
+  if (bath?.["bath"] === undefined || typeof first !== "number")
+    throw new RangeError("The demo holds no bath that was read.");
   const days = (readingCount * readingStep) / additionCount;
   const readings = (index: number): LogRow => ({
-    id: running("R", index), bath: bath["bath"], when: first + 2 + index * readingStep, purpose: "check",
-    ph: 11.4 - (index % 30) / 50, temperature: 77, meter: "M-1",
+    id: running("R", index),
+    bath: bath["bath"],
+    when: first + 2 + index * readingStep,
+    purpose: "check",
+    ph: 11.4 - (index % 30) / 50,
+    temperature: 77,
+    meter: "M-1",
   });
   const additions = (index: number): LogRow => ({
-    id: running("A", index), bath: bath["bath"], when: first + 2.01 + index * days, kind: index % 3 === 0 ? "water" : "concentrate",
-    purpose: index % 3 === 0 ? "make-up" : "top-up", amount: 1.2, account: "claims",
+    id: running("A", index),
+    bath: bath["bath"],
+    when: first + 2.01 + index * days,
+    kind: index % 3 === 0 ? "water" : "concentrate",
+    purpose: index % 3 === 0 ? "make-up" : "top-up",
+    amount: 1.2,
+    account: "claims",
   });
-  const filled = (known: readonly LogRow[] | undefined, count: number, row: (index: number) => LogRow): readonly LogRow[] => {
+  const filled = (
+    known: readonly LogRow[] | undefined,
+    count: number,
+    row: (index: number) => LogRow,
+  ): readonly LogRow[] => {
     const given = known ?? [];
-    return [...given, ...Array.from({ length: Math.max(0, count - given.length) }, (_, index) => row(given.length + index))];
+    return [
+      ...given,
+      ...Array.from({ length: Math.max(0, count - given.length) }, (_, index) => row(given.length + index)),
+    ];
   };
   return {
     fields: firstTwoDays.fields,
-    rows: { ...rows, readings: filled(rows.readings, readingCount, readings), additions: filled(rows.additions, additionCount, additions) },
+    rows: {
+      ...rows,
+      readings: filled(rows.readings, readingCount, readings),
+      additions: filled(rows.additions, additionCount, additions),
+    },
   };
 }

@@ -1,5 +1,6 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
+
 import { buildHeadlessLog } from "../../scripts/build/headless-log.ts";
 import { distFolder } from "../../scripts/project.ts";
 import { editLog } from "../../src/excel/log-workbook.ts";
@@ -23,9 +24,19 @@ export async function benchTrips(): Promise<void> {
     const { trips } = host.session.traffic;
     const last = content.rows.readings?.at(-1)?.["when"];
     if (typeof last !== "number") throw new RangeError("The long log holds no reading.");
-    const row = { id: "R9999", bath: "B-T1-0301", when: last + 1 / 24, purpose: "check", ph: 11.1, temperature: 77, meter: "M-1" };
+    const row = {
+      id: "R9999",
+      bath: "B-T1-0301",
+      when: last + 1 / 24,
+      purpose: "check",
+      ph: 11.1,
+      temperature: 77,
+      meter: "M-1",
+    };
     const start = performance.now();
     const recorded = await traffic(host, () => editLog({ rows: [{ table: "readings", row }] }));
-    console.log(`log of ${String(readings)} readings: built in ${String(trips)} trips (goal 12); a reading recorded in ${recorded}, ${(performance.now() - start).toFixed(0)} ms in the workbench's grid`);
+    console.log(
+      `log of ${String(readings)} readings: built in ${String(trips)} trips (goal 12); a reading recorded in ${recorded}, ${(performance.now() - start).toFixed(0)} ms in the workbench's grid`,
+    );
   }
 }

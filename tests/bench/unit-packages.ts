@@ -1,4 +1,5 @@
 import configureMeasurements from "convert-units";
+
 import { evaluate } from "../../functions/evaluate.ts";
 import { unitConvert } from "../../functions/units/unit-convert.ts";
 import { unitPackages } from "../property/units-of-packages.ts";
@@ -7,14 +8,38 @@ type ConvertUnitsWord = Parameters<ReturnType<typeof configureMeasurements>["fro
 
 /** What convert-units calls the units that all packages know. */
 const convertUnitsWords: Readonly<Record<string, ConvertUnitsWord>> = {
-  m: "m", cm: "cm", mm: "mm", in: "in", ft: "ft",
-  "m²": "m2", "cm²": "cm2", "in²": "in2", "ft²": "ft2",
-  "m³": "m3", L: "l", mL: "ml", "in³": "in3", "ft³": "ft3",
-  "US gal": "gal", "US qt": "qt", "US pt": "pnt", "US cup": "cup", "US fl oz": "fl-oz",
-  kg: "kg", g: "g", mg: "mg", lb: "lb", oz: "oz",
-  K: "K", "°C": "C", "°F": "F",
-  J: "J", kJ: "kJ", kWh: "kWh",
-  W: "W", kW: "kW",
+  m: "m",
+  cm: "cm",
+  mm: "mm",
+  in: "in",
+  ft: "ft",
+  "m²": "m2",
+  "cm²": "cm2",
+  "in²": "in2",
+  "ft²": "ft2",
+  "m³": "m3",
+  L: "l",
+  mL: "ml",
+  "in³": "in3",
+  "ft³": "ft3",
+  "US gal": "gal",
+  "US qt": "qt",
+  "US pt": "pnt",
+  "US cup": "cup",
+  "US fl oz": "fl-oz",
+  kg: "kg",
+  g: "g",
+  mg: "mg",
+  lb: "lb",
+  oz: "oz",
+  K: "K",
+  "°C": "C",
+  "°F": "F",
+  J: "J",
+  kJ: "kJ",
+  kWh: "kWh",
+  W: "W",
+  kW: "kW",
 };
 
 interface Conversion {
@@ -37,7 +62,13 @@ function wordIn(words: Readonly<Record<string, string>> | undefined, unit: strin
 }
 
 const rivals: readonly Rival[] = [
-  { name: "UNITCONVERT through evaluate", prepare: ({ from, to }) => (value) => evaluate(unitConvert, [value, from, to]) as number },
+  {
+    name: "UNITCONVERT through evaluate",
+    prepare:
+      ({ from, to }) =>
+      (value) =>
+        evaluate(unitConvert, [value, from, to]) as number,
+  },
   ...others.map(({ name, units, convert }): Rival => ({
     name,
     prepare: ({ from, to }, kind) => {
@@ -48,7 +79,10 @@ const rivals: readonly Rival[] = [
   {
     name: "convert-units",
     prepare: ({ from, to }) => {
-      const [source, target] = [wordIn(convertUnitsWords, from), wordIn(convertUnitsWords, to)] as [ConvertUnitsWord, ConvertUnitsWord];
+      const [source, target] = [wordIn(convertUnitsWords, from), wordIn(convertUnitsWords, to)] as [
+        ConvertUnitsWord,
+        ConvertUnitsWord,
+      ];
       return (value) => configureMeasurements(value).from(source).to(target);
     },
   },
@@ -58,7 +92,9 @@ const rivals: readonly Rival[] = [
 function sharedPairs(): readonly { readonly kind: string; readonly pair: Conversion }[] {
   const [first] = others;
   return Object.entries(first?.units ?? {}).flatMap(([kind, words]) => {
-    const known = Object.keys(words).filter((unit) => unit in convertUnitsWords && others.every(({ units }) => units[kind]?.[unit] !== undefined));
+    const known = Object.keys(words).filter(
+      (unit) => unit in convertUnitsWords && others.every(({ units }) => units[kind]?.[unit] !== undefined),
+    );
     return known.flatMap((from) => known.filter((to) => to !== from).map((to) => ({ kind, pair: { from, to } })));
   });
 }
@@ -85,9 +121,14 @@ function nanosecondsOf(conversions: readonly ((value: number) => number)[]): num
 /** Prints what one conversion costs in a cell's function and in three packages, over the same pairs of units. */
 export function benchUnits(): void {
   const pairs = sharedPairs();
-  const times = rivals.map(({ name, prepare }) => ({ name, each: nanosecondsOf(pairs.map(({ kind, pair }) => prepare(pair, kind))) }));
+  const times = rivals.map(({ name, prepare }) => ({
+    name,
+    each: nanosecondsOf(pairs.map(({ kind, pair }) => prepare(pair, kind))),
+  }));
   const [ours, ...theirs] = times.map(({ each }) => each);
   console.log(`\nconversions between ${String(pairs.length)} pairs of units, ns each`);
   for (const { name, each } of times) console.log(`${name.padEnd(30)} ${each.toFixed(0).padStart(8)}`);
-  console.log(`the fastest package takes ${(Math.min(...theirs) / (ours ?? Number.NaN)).toFixed(1)} times as long as UNITCONVERT (goal 10)`);
+  console.log(
+    `the fastest package takes ${(Math.min(...theirs) / (ours ?? Number.NaN)).toFixed(1)} times as long as UNITCONVERT (goal 10)`,
+  );
 }

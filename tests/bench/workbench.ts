@@ -1,10 +1,12 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
-import { chromium, type Browser } from "playwright-core";
-import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
+
+import { type Browser, chromium } from "playwright-core";
+
 import { buildHeadlessLog } from "../../scripts/build/headless-log.ts";
 import { distFolder } from "../../scripts/project.ts";
 import { serve } from "../../scripts/serve.ts";
+import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
 import { largeLog } from "./large-log.ts";
 import { median } from "./median.ts";
 
@@ -56,7 +58,8 @@ async function paneStart(browser: Browser, address: string): Promise<number> {
   if (frame === undefined) throw new Error("The page has no pane.");
   await pane.getByRole("main").getByRole("button").first().waitFor();
   const milliseconds = await frame.evaluate(() => {
-    const script = performance.getEntriesByType("resource").find(({ name }) => name.endsWith("/taskpane.js")) as PerformanceResourceTiming | undefined;
+    const script = performance.getEntriesByType("resource").find(({ name }) => name.endsWith("/taskpane.js")) as
+      PerformanceResourceTiming | undefined;
     return script === undefined ? Number.NaN : performance.now() - script.responseEnd;
   });
   await page.close();
@@ -70,10 +73,14 @@ export async function benchWorkbench(): Promise<void> {
   const browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
   try {
     const times = await recalculations(browser, address, state);
-    console.log(`recalculation of ${String(readings)} readings and ${String(additions)} additions: ${median(times).toFixed(0)} ms, median of ${String(rounds)} (goal 1,500 ms)`);
+    console.log(
+      `recalculation of ${String(readings)} readings and ${String(additions)} additions: ${median(times).toFixed(0)} ms, median of ${String(rounds)} (goal 1,500 ms)`,
+    );
     const starts: number[] = [];
     for (let round = 0; round < rounds; round += 1) starts.push(await paneStart(browser, address));
-    console.log(`pane usable after its script arrived: ${median(starts).toFixed(0)} ms, median of ${String(rounds)} (goal 1,000 ms)`);
+    console.log(
+      `pane usable after its script arrived: ${median(starts).toFixed(0)} ms, median of ${String(rounds)} (goal 1,000 ms)`,
+    );
   } finally {
     await browser.close();
     await close();

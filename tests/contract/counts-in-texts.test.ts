@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
+
 import { describe, expect, it } from "vitest";
+
 import { catalogue } from "../../functions/catalogue.ts";
 import { projectFolder } from "../../scripts/project.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";

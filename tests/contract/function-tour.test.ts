@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { catalogue } from "../../functions/catalogue.ts";
 import { cautionsOf } from "../../functions/reference/cautions.ts";
 import { functionTour } from "../../scripts/tour/function-tour.ts";
@@ -6,16 +7,25 @@ import { layOutTour } from "../../scripts/tour/lay-out-tour.ts";
 import { formulasOf, functionsOf } from "../../scripts/tour/tour-sheet.ts";
 import type { SheetPlan } from "../../src/joblog/model/plan.ts";
 
-const textsOf = ({ cells }: SheetPlan): string => cells.map((cell) => (cell.kind === "value" ? String(cell.value) : "")).join(" ");
+const textsOf = ({ cells }: SheetPlan): string =>
+  cells.map((cell) => (cell.kind === "value" ? String(cell.value) : "")).join(" ");
 
 describe("the function tour", () => {
-  it.each(catalogue.map((fn) => [fn.id, fn.category]))("uses %s on the sheet %s (add a line to scripts/tour if not)", (id, category) => {
-    const sheet = functionTour.find(({ name }) => name === category);
-    expect(sheet === undefined ? [] : functionsOf(sheet)).toContain(id);
-  });
+  it.each(catalogue.map((fn) => [fn.id, fn.category]))(
+    "uses %s on the sheet %s (add a line to scripts/tour if not)",
+    (id, category) => {
+      const sheet = functionTour.find(({ name }) => name === category);
+      expect(sheet === undefined ? [] : functionsOf(sheet)).toContain(id);
+    },
+  );
 
   it("has one sheet for each family and no other but the first", () => {
-    expect(layOutTour().sheets.slice(1).map(({ name }) => name).toSorted()).toEqual([...new Set(catalogue.map(({ category }) => category))].toSorted());
+    expect(
+      layOutTour()
+        .sheets.slice(1)
+        .map(({ name }) => name)
+        .toSorted(),
+    ).toEqual([...new Set(catalogue.map(({ category }) => category))].toSorted());
   });
 
   it("names no function that the catalogue lacks", () => {
@@ -27,19 +37,28 @@ describe("the function tour", () => {
     const everywhere = functionTour.flatMap(formulasOf).join(" ");
     for (const sheet of functionTour) {
       const here = formulasOf(sheet).join(" ");
-      const inputs = sheet.steps.flatMap(({ parts }) => parts).flatMap((part) => (part.kind === "input" ? [part.id] : []));
-      expect(inputs.filter((id) => !here.includes(`[${id}]`) && !everywhere.includes(`[${sheet.id}.${id}]`)), sheet.name).toEqual([]);
+      const inputs = sheet.steps
+        .flatMap(({ parts }) => parts)
+        .flatMap((part) => (part.kind === "input" ? [part.id] : []));
+      expect(
+        inputs.filter((id) => !here.includes(`[${id}]`) && !everywhere.includes(`[${sheet.id}.${id}]`)),
+        sheet.name,
+      ).toEqual([]);
     }
   });
 
   it("shows the text of every result's formula beside it", () => {
     for (const sheet of layOutTour().sheets.slice(1)) {
       const headed = new Set(sheet.cells.filter(({ style }) => style === "headerComputed").map(({ row }) => row));
-      const results = sheet.cells.filter((cell) => cell.kind === "formula" && cell.column === 1 && !headed.has(cell.row));
+      const results = sheet.cells.filter(
+        (cell) => cell.kind === "formula" && cell.column === 1 && !headed.has(cell.row),
+      );
       expect(results.length, sheet.name).toBeGreaterThan(1);
       for (const result of results) {
         const beside = sheet.cells.find(({ row, column }) => row === result.row && column === 4);
-        expect(beside?.kind === "value" ? beside.value : undefined, sheet.name).toBe(result.kind === "formula" ? result.formula : "");
+        expect(beside?.kind === "value" ? beside.value : undefined, sheet.name).toBe(
+          result.kind === "formula" ? result.formula : "",
+        );
       }
     }
   });
@@ -48,9 +67,15 @@ describe("the function tour", () => {
     for (const [index, sheet] of layOutTour().sheets.slice(1).entries()) {
       const text = textsOf(sheet);
       const tour = functionTour[index];
-      const cautions = new Set((tour === undefined ? [] : functionsOf(tour)).flatMap(cautionsOf).map((caution) => caution.text));
+      const cautions = new Set(
+        (tour === undefined ? [] : functionsOf(tour)).flatMap(cautionsOf).map((caution) => caution.text),
+      );
       for (const caution of cautions) expect(text.split(caution).length - 1, sheet.name).toBe(1);
     }
-    expect(layOutTour().sheets.filter(({ cells }) => cells.some(({ style }) => style === "caution")).map(({ id }) => id)).toEqual(["startHere", "water", "charge", "heat", "topUp", "whatIf", "discharge"]);
+    expect(
+      layOutTour()
+        .sheets.filter(({ cells }) => cells.some(({ style }) => style === "caution"))
+        .map(({ id }) => id),
+    ).toEqual(["startHere", "water", "charge", "heat", "topUp", "whatIf", "discharge"]);
   });
 });

@@ -1,9 +1,11 @@
-import { beforeAll, describe, expect, it } from "vitest";
-import { build } from "esbuild";
-import { catalogue } from "../../functions/catalogue.ts";
 import { fileURLToPath } from "node:url";
-import { overBudget } from "../../scripts/check-sizes.ts";
 import { createContext, runInContext } from "node:vm";
+
+import { build } from "esbuild";
+import { beforeAll, describe, expect, it } from "vitest";
+
+import { catalogue } from "../../functions/catalogue.ts";
+import { overBudget } from "../../scripts/check-sizes.ts";
 
 type CellFunction = (...cells: readonly unknown[]) => unknown;
 

@@ -1,16 +1,20 @@
+import { readdirSync, readFileSync } from "node:fs";
+
 import { describe, expect, it } from "vitest";
-import { argumentsOf } from "../reference/call-formula.ts";
+
 import { catalogue } from "../../functions/catalogue.ts";
-import { evaluate } from "../../functions/evaluate.ts";
-import { readFileSync, readdirSync } from "node:fs";
 import type { CellMatrix, CellValue, WorksheetFunction } from "../../functions/define-function.ts";
+import { evaluate } from "../../functions/evaluate.ts";
+import { argumentsOf } from "../reference/call-formula.ts";
 
 const functionsFolder = new URL("../../functions/", import.meta.url);
 
 function definitionFiles(): string[] {
   return readdirSync(functionsFolder, { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
-    .flatMap((family) => readdirSync(new URL(`${family.name}/`, functionsFolder)).map((file) => `${family.name}/${file}`));
+    .flatMap((family) =>
+      readdirSync(new URL(`${family.name}/`, functionsFolder)).map((file) => `${family.name}/${file}`),
+    );
 }
 
 async function definedIn(file: string): Promise<WorksheetFunction[]> {
@@ -46,7 +50,9 @@ describe("the catalogue", () => {
   });
 
   it("holds the ids of the list, every one and no other: an id stays for ever once it is released", () => {
-    const listed = readFileSync(new URL("released-ids", import.meta.url), "utf8").trim().split("\n");
+    const listed = readFileSync(new URL("released-ids", import.meta.url), "utf8")
+      .trim()
+      .split("\n");
     expect(catalogue.map(({ id }) => id).sort()).toEqual(listed);
   });
 

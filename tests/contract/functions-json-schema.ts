@@ -29,7 +29,11 @@ const entry = record(["id", "name", "description", "helpUrl", "parameters", "res
 const wordList = record(["id", "type", "values"], {
   id: text,
   type: { const: "string" },
-  values: { type: "array", minItems: 1, items: record(["name", "stringValue"], { name: text, stringValue: text, tooltip: { type: "string" } }) },
+  values: {
+    type: "array",
+    minItems: 1,
+    items: record(["name", "stringValue"], { name: text, stringValue: text, tooltip: { type: "string" } }),
+  },
 });
 
 export const functionsJsonSchema = record(["allowCustomDataForDataTypeAny", "functions"], {

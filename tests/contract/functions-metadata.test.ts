@@ -1,12 +1,14 @@
-import { afterAll, describe, expect, it } from "vitest";
-import { catalogue } from "../../functions/catalogue.ts";
-import { functionsMetadata, offeredWords } from "../../scripts/build/functions-metadata.ts";
-import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
-import { join } from "node:path";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { referencePage } from "../../scripts/reference-page/reference-page.ts";
 import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import { afterAll, describe, expect, it } from "vitest";
+
+import { catalogue } from "../../functions/catalogue.ts";
 import type { Argument, WorksheetFunction } from "../../functions/define-function.ts";
+import { functionsMetadata, offeredWords } from "../../scripts/build/functions-metadata.ts";
+import { referencePage } from "../../scripts/reference-page/reference-page.ts";
 
 interface Parameter {
   readonly name: string;
@@ -67,7 +69,9 @@ function parameterType(argument: Argument<unknown>): string {
 /** The function as a plain declaration that Microsoft's generator can read. */
 function stub(fn: WorksheetFunction): string {
   const tags = fn.arguments.map(({ name, help, optional }) => ` * @param ${optional ? `[${name}]` : name} ${help}`);
-  const parameters = fn.arguments.map((argument) => `${argument.name}${argument.optional ? "?" : ""}: ${parameterType(argument)}`);
+  const parameters = fn.arguments.map(
+    (argument) => `${argument.name}${argument.optional ? "?" : ""}: ${parameterType(argument)}`,
+  );
   return `/**
  * ${fn.summary}
  * @customfunction ${fn.id} ${fn.id}
@@ -136,17 +140,30 @@ describe("functions.json", () => {
     const shape = ({ id, parameters, result }: Entry) => ({
       id,
       result,
-      parameters: parameters.map(({ name, type, dimensionality, optional, customEnumId }) => ({ name, type, dimensionality, optional, customEnumId })),
+      parameters: parameters.map(({ name, type, dimensionality, optional, customEnumId }) => ({
+        name,
+        type,
+        dimensionality,
+        optional,
+        customEnumId,
+      })),
     });
     expect(metadata.functions.map(shape)).toEqual(theirs.functions.map(shape));
     // The generator keeps the quotes of a member's name, which would show in Excel's list.
-    const unquoted = theirs.enums.map((list) => ({ ...list, values: list.values.map((value) => ({ ...value, name: value.name.replaceAll('"', "") })) }));
+    const unquoted = theirs.enums.map((list) => ({
+      ...list,
+      values: list.values.map((value) => ({ ...value, name: value.name.replaceAll('"', "") })),
+    }));
     expect(metadata.enums).toEqual(unquoted);
   });
 
   it("offers the words of every argument that takes a few, and names each list once", () => {
-    const offered = metadata.functions.flatMap(({ parameters }) => parameters.filter(({ customEnumId }) => customEnumId !== undefined));
-    const few = catalogue.flatMap((fn) => fn.arguments.filter(({ choices, dimensionality }) => choices !== undefined && dimensionality === "scalar"));
+    const offered = metadata.functions.flatMap(({ parameters }) =>
+      parameters.filter(({ customEnumId }) => customEnumId !== undefined),
+    );
+    const few = catalogue.flatMap((fn) =>
+      fn.arguments.filter(({ choices, dimensionality }) => choices !== undefined && dimensionality === "scalar"),
+    );
     expect(offered.map(({ name }) => name)).toEqual(few.map(({ name }) => name));
     expect(new Set(metadata.enums.map(({ id }) => id.toUpperCase())).size).toBe(metadata.enums.length);
     for (const [index, { customEnumId }] of offered.entries()) {

@@ -1,11 +1,13 @@
 import { createHash } from "node:crypto";
+
 import { describe, expect, it } from "vitest";
+
 import { catalogue } from "../../functions/catalogue.ts";
+import type { WorksheetFunction } from "../../functions/define-function.ts";
 import { cautionsOf } from "../../functions/reference/cautions.ts";
 import { formulaNodes } from "../../functions/reference/formula-markup.ts";
 import { formulas } from "../../functions/reference/formulas.ts";
 import { referencePage } from "../../scripts/reference-page/reference-page.ts";
-import type { WorksheetFunction } from "../../functions/define-function.ts";
 
 const page = referencePage();
 
@@ -16,7 +18,12 @@ const tables = ["UNITS", "HARDNESSCLASS", "BUFFERPH"];
 function isAmountToPour({ category, summary, result }: WorksheetFunction): boolean {
   const about = `${summary} ${result.help}`;
   const isPoured = /\b(?:concentrate|top-up|addition|dose|acid)\b/i.test(about);
-  return isPoured && result.excelType !== "string" && !/^(?:pH$|as asked|share)/.test(result.unit ?? "") && category !== "Units and strength";
+  return (
+    isPoured &&
+    result.excelType !== "string" &&
+    !/^(?:pH$|as asked|share)/.test(result.unit ?? "") &&
+    category !== "Units and strength"
+  );
 }
 
 function inlineOf(tag: string): string {
@@ -24,11 +31,14 @@ function inlineOf(tag: string): string {
 }
 
 describe("the reference page", () => {
-  it.each(catalogue.map((fn) => [fn.id, fn] as const))("says where the formula of %s comes from, in symbols where it is one", (id) => {
-    const formula = formulas[id];
-    expect(formula?.source.length).toBeGreaterThan(5);
-    expect((formula?.symbols.length ?? 0) > 0).toBe(!tables.includes(id));
-  });
+  it.each(catalogue.map((fn) => [fn.id, fn] as const))(
+    "says where the formula of %s comes from, in symbols where it is one",
+    (id) => {
+      const formula = formulas[id];
+      expect(formula?.source.length).toBeGreaterThan(5);
+      expect((formula?.symbols.length ?? 0) > 0).toBe(!tables.includes(id));
+    },
+  );
 
   it("explains no symbol that the formula lacks", () => {
     for (const [id, { symbols, where }] of Object.entries(formulas)) {
@@ -46,7 +56,9 @@ describe("the reference page", () => {
 
   it("warns wherever a result is measured out or bears on a release", () => {
     const poured = catalogue.filter(isAmountToPour).map(({ id }) => id);
-    expect(poured).toEqual(expect.arrayContaining(["DOSE", "DOSEATPH", "TOPUP", "TOPUPRANGE", "NEXTADD", "TOPUPTABLE", "ACIDFOR"]));
+    expect(poured).toEqual(
+      expect.arrayContaining(["DOSE", "DOSEATPH", "TOPUP", "TOPUPRANGE", "NEXTADD", "TOPUPTABLE", "ACIDFOR"]),
+    );
     const release = catalogue.filter(({ category }) => category === "Discharge").map(({ id }) => id);
     for (const id of [...poured, ...release]) expect([id, cautionsOf(id).length > 0]).toEqual([id, true]);
   });
@@ -54,7 +66,10 @@ describe("the reference page", () => {
   it("says who each caution comes from, and prints it with its function", () => {
     for (const { id } of catalogue) {
       const section = page.slice(page.indexOf(`id="${id.toLowerCase()}"`)).split("</section>")[0] ?? "";
-      expect([id, section.match(/<div class="caution">/g)?.length ?? 0]).toEqual([id, cautionsOf(id).length > 0 ? 1 : 0]);
+      expect([id, section.match(/<div class="caution">/g)?.length ?? 0]).toEqual([
+        id,
+        cautionsOf(id).length > 0 ? 1 : 0,
+      ]);
       for (const { source } of cautionsOf(id)) expect(section).toContain(source);
     }
   });
@@ -62,7 +77,8 @@ describe("the reference page", () => {
   it("has one place for each anchor, and a place for each of its links", () => {
     const places = Array.from(page.matchAll(/ id="([^"]+)"/g), ([, id]) => id);
     expect(new Set(places).size).toBe(places.length);
-    for (const [, target] of page.replace(inlineOf("script"), "").matchAll(/href="#([^"]+)"/g)) expect(places).toContain(target);
+    for (const [, target] of page.replace(inlineOf("script"), "").matchAll(/href="#([^"]+)"/g))
+      expect(places).toContain(target);
   });
 
   it("fetches nothing but its icon, and lets only its own script and style run", () => {
@@ -84,6 +100,8 @@ describe("the reference page", () => {
   });
 
   it("works the first example out in the other systems of units", () => {
-    expect(page).toContain("=BATH.TANKVOLUME(121.9,60.96,63.5,13.25,&quot;metric&quot;)</code> gives <code>458.6</code>");
+    expect(page).toContain(
+      "=BATH.TANKVOLUME(121.9,60.96,63.5,13.25,&quot;metric&quot;)</code> gives <code>458.6</code>",
+    );
   });
 });

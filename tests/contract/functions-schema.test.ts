@@ -1,15 +1,22 @@
-import { Ajv, type Schema } from "ajv";
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
+
+import { Ajv, type Schema } from "ajv";
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
+
 import { functionsMetadata } from "../../scripts/build/functions-metadata.ts";
 import { functionsJsonSchema } from "./functions-json-schema.ts";
 
 const file = JSON.stringify(functionsMetadata("https://example.com/bathsheet"));
 
 interface Spoilable {
-  functions: { id: string; description: string; helpUrl: string; parameters: { type: string; name?: string; format?: string }[] }[];
+  functions: {
+    id: string;
+    description: string;
+    helpUrl: string;
+    parameters: { type: string; name?: string; format?: string }[];
+  }[];
   enums: { values: { stringValue?: string }[] }[];
 }
 
@@ -32,13 +39,55 @@ describe("functions.json by its schema", () => {
   });
 
   it.each<[string, (data: Spoilable) => void, RegExp]>([
-    ["an id in small letters", ({ functions: [fn] }) => { if (fn) fn.id = "dose"; }, /\/functions\/0\/id must match pattern/],
-    ["a description that Excel would cut", ({ functions: [fn] }) => { if (fn) fn.description = "x".repeat(256); }, /must NOT have more than 255/],
-    ["help over plain http", ({ functions: [fn] }) => { if (fn) fn.helpUrl = "http://example.com/#x"; }, /helpUrl must match pattern/],
-    ["a type that Excel lacks", ({ functions: [fn] }) => { if (fn?.parameters[0]) fn.parameters[0].type = "date"; }, /type must be equal to one of/],
-    ["a parameter without a name", ({ functions: [fn] }) => { delete fn?.parameters[0]?.name; }, /must have required property 'name'/],
-    ["a member that Excel lacks", ({ functions: [fn] }) => { if (fn?.parameters[0]) fn.parameters[0].format = "0.0"; }, /must NOT have additional properties/],
-    ["a word without its text", ({ enums: [list] }) => { delete list?.values[0]?.stringValue; }, /must have required property 'stringValue'/],
+    [
+      "an id in small letters",
+      ({ functions: [fn] }) => {
+        if (fn) fn.id = "dose";
+      },
+      /\/functions\/0\/id must match pattern/,
+    ],
+    [
+      "a description that Excel would cut",
+      ({ functions: [fn] }) => {
+        if (fn) fn.description = "x".repeat(256);
+      },
+      /must NOT have more than 255/,
+    ],
+    [
+      "help over plain http",
+      ({ functions: [fn] }) => {
+        if (fn) fn.helpUrl = "http://example.com/#x";
+      },
+      /helpUrl must match pattern/,
+    ],
+    [
+      "a type that Excel lacks",
+      ({ functions: [fn] }) => {
+        if (fn?.parameters[0]) fn.parameters[0].type = "date";
+      },
+      /type must be equal to one of/,
+    ],
+    [
+      "a parameter without a name",
+      ({ functions: [fn] }) => {
+        delete fn?.parameters[0]?.name;
+      },
+      /must have required property 'name'/,
+    ],
+    [
+      "a member that Excel lacks",
+      ({ functions: [fn] }) => {
+        if (fn?.parameters[0]) fn.parameters[0].format = "0.0";
+      },
+      /must NOT have additional properties/,
+    ],
+    [
+      "a word without its text",
+      ({ enums: [list] }) => {
+        delete list?.values[0]?.stringValue;
+      },
+      /must have required property 'stringValue'/,
+    ],
   ])("is refused with %s", (_, spoil, message) => {
     const data = fresh();
     spoil(data);
@@ -53,6 +102,8 @@ describe("functions.json by its schema", () => {
 
   const schemaFile = path.join(process.env["OFFICE_SCHEMAS"] ?? "", "functions.schema.json");
   it.skipIf(!existsSync(schemaFile))("has no fault by Office's schema either [needs Office's schemas]", () => {
-    expect(faultsBy(z.record(z.string(), z.unknown()).parse(JSON.parse(readFileSync(schemaFile, "utf8"))), fresh())).toEqual([]);
+    expect(
+      faultsBy(z.record(z.string(), z.unknown()).parse(JSON.parse(readFileSync(schemaFile, "utf8"))), fresh()),
+    ).toEqual([]);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { achievedAccuracy } from "../reference/chemistry/achieved-accuracy.ts";
+
 import { referencePage } from "../../scripts/reference-page/reference-page.ts";
 import { trustSection } from "../../scripts/reference-page/trust-section.ts";
+import { achievedAccuracy } from "../reference/chemistry/achieved-accuracy.ts";
 
 describe("the reference page's section on trust", () => {
   const achieved = achievedAccuracy();

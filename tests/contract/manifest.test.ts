@@ -2,7 +2,9 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+
 import { describe, expect, it } from "vitest";
+
 import packageFile from "../../package.json" with { type: "json" };
 import { identityFaults, manifestFaults, manifestFor, manifestImages } from "../../scripts/build/manifest.ts";
 import { projectFolder } from "../../scripts/project.ts";
@@ -51,9 +53,17 @@ describe("the manifest", () => {
   });
 
   it.each([
-    ["a plain-http address", (xml: string) => xml.replace(`${development}/taskpane.html`, "http://localhost/taskpane.html"), /plain-http/],
+    [
+      "a plain-http address",
+      (xml: string) => xml.replace(`${development}/taskpane.html`, "http://localhost/taskpane.html"),
+      /plain-http/,
+    ],
     ["a missing 80 px icon", (xml: string) => xml.replace(/<bt:Image size="80"[^>]*>/, ""), /80 px/],
-    ["a dangling resid", (xml: string) => xml.replace('resid="Group.Label"', 'resid="Gone.Label"'), /Gone.Label names no resource/],
+    [
+      "a dangling resid",
+      (xml: string) => xml.replace('resid="Group.Label"', 'resid="Gone.Label"'),
+      /Gone.Label names no resource/,
+    ],
   ])("is refused with %s", (_, spoil, message) => {
     expect(manifestFaults(spoil(manifest)).join("; ")).toMatch(message);
   });
@@ -61,7 +71,11 @@ describe("the manifest", () => {
   const schema = path.join(process.env["OFFICE_SCHEMAS"] ?? "", "OfficeAppManifestV1_1.xsd");
   const canValidate = existsSync(schema) && spawnSync("xmllint", ["--version"]).status === 0;
   it.skipIf(!canValidate)("is valid by Office's XML schema [needs xmllint and Office's schemas]", () => {
-    const { status, stderr } = spawnSync("xmllint", ["--noout", "--schema", schema, path.join(projectFolder, "manifest.xml")], { encoding: "utf8" });
+    const { status, stderr } = spawnSync(
+      "xmllint",
+      ["--noout", "--schema", schema, path.join(projectFolder, "manifest.xml")],
+      { encoding: "utf8" },
+    );
     expect([status, stderr]).toEqual([0, expect.stringMatching(/validates\s*$/)]);
   });
 
@@ -71,8 +85,16 @@ describe("the manifest", () => {
 
   it.each([
     ["an upper-case id", (xml: string) => xml.replace("38749ad2", "38749AD2"), /GUID/],
-    ["another version than the package's", (xml: string) => xml.replace(/<Version>[^<]*</, "<Version>0.0.1.0<"), /Version is 0\.0\.1\.0/],
-    ["another host beside Excel", (xml: string) => xml.replace('<Host Name="Workbook"/>', '<Host Name="Workbook"/><Host Name="Document"/>'), /Workbook, Document/],
+    [
+      "another version than the package's",
+      (xml: string) => xml.replace(/<Version>[^<]*</, "<Version>0.0.1.0<"),
+      /Version is 0\.0\.1\.0/,
+    ],
+    [
+      "another host beside Excel",
+      (xml: string) => xml.replace('<Host Name="Workbook"/>', '<Host Name="Workbook"/><Host Name="Document"/>'),
+      /Workbook, Document/,
+    ],
   ])("is refused with %s", async (_, spoil, message) => {
     expect((await identityFaultsIn(spoil(manifest))).join("; ")).toMatch(message);
   });

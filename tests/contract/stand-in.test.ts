@@ -1,5 +1,6 @@
 /** The stand-in is as strict as Excel: each rule of Office.js that the add-in relies on, as a sentence. */
 import { describe, expect, it } from "vitest";
+
 import { salesHost, testHost } from "../unit/workbench/test-host.ts";
 
 async function failure(work: Promise<unknown>): Promise<{ readonly code?: string; readonly message: string }> {
@@ -135,7 +136,11 @@ describe("batches", () => {
   it("are refused while a person edits a cell", async () => {
     const host = testHost();
     host.session.isCellBeingEdited = () => true;
-    const error = await failure(host.Excel.run(async (context) => { await context.sync(); }));
+    const error = await failure(
+      host.Excel.run(async (context) => {
+        await context.sync();
+      }),
+    );
     expect(error.code).toBe("InvalidOperationInCellEditMode");
   });
 
@@ -143,7 +148,9 @@ describe("batches", () => {
     const host = testHost();
     let editing = true;
     host.session.isCellBeingEdited = () => editing;
-    setTimeout(() => { editing = false; }, 60);
+    setTimeout(() => {
+      editing = false;
+    }, 60);
     await host.Excel.run({ delayForCellEdit: true }, async (context) => {
       context.workbook.worksheets.getItem("Sheet1").getRange("A1").values = [["patient"]];
       await context.sync();
@@ -235,16 +242,19 @@ describe("arguments", () => {
     expect(host.values("Sheet1")).toEqual([]);
   });
 
-  it.each(["A1:", "Sheet 1", "A0", "XFE1", "A1048577"])("that are no address (%s) give InvalidArgument", async (address) => {
-    const { Excel } = testHost();
-    const error = await failure(
-      Excel.run(async (context) => {
-        context.workbook.worksheets.getItem("Sheet1").getRange(address).load("values");
-        await context.sync();
-      }),
-    );
-    expect(error.code).toBe("InvalidArgument");
-  });
+  it.each(["A1:", "Sheet 1", "A0", "XFE1", "A1048577"])(
+    "that are no address (%s) give InvalidArgument",
+    async (address) => {
+      const { Excel } = testHost();
+      const error = await failure(
+        Excel.run(async (context) => {
+          context.workbook.worksheets.getItem("Sheet1").getRange(address).load("values");
+          await context.sync();
+        }),
+      );
+      expect(error.code).toBe("InvalidArgument");
+    },
+  );
 
   it("beyond the sheet's edge give InvalidArgument", async () => {
     const { Excel } = testHost();
@@ -257,27 +267,33 @@ describe("arguments", () => {
     expect(error.code).toBe("InvalidArgument");
   });
 
-  it.each(["=SUM(A1", "=1+", "=SUM(Sales[Amount])", "=Nothing[[#Data],[x]]"])("that are no formula (%s) give InvalidArgument", async (formula) => {
-    const host = await salesHost();
-    const error = await failure(
-      host.Excel.run(async (context) => {
-        context.workbook.worksheets.getItem("Sheet1").getRange("F1").formulas = [[formula]];
-        await context.sync();
-      }),
-    );
-    expect(error.code).toBe("InvalidArgument");
-  });
+  it.each(["=SUM(A1", "=1+", "=SUM(Sales[Amount])", "=Nothing[[#Data],[x]]"])(
+    "that are no formula (%s) give InvalidArgument",
+    async (formula) => {
+      const host = await salesHost();
+      const error = await failure(
+        host.Excel.run(async (context) => {
+          context.workbook.worksheets.getItem("Sheet1").getRange("F1").formulas = [[formula]];
+          await context.sync();
+        }),
+      );
+      expect(error.code).toBe("InvalidArgument");
+    },
+  );
 
-  it.each(["Two words", "A1", "R1C1", "1st", ""])("that cannot be a table's name (%s) give InvalidArgument", async (name) => {
-    const host = await salesHost();
-    const error = await failure(
-      host.Excel.run(async (context) => {
-        context.workbook.tables.getItem("Sales").name = name;
-        await context.sync();
-      }),
-    );
-    expect(error.code).toBe("InvalidArgument");
-  });
+  it.each(["Two words", "A1", "R1C1", "1st", ""])(
+    "that cannot be a table's name (%s) give InvalidArgument",
+    async (name) => {
+      const host = await salesHost();
+      const error = await failure(
+        host.Excel.run(async (context) => {
+          context.workbook.tables.getItem("Sales").name = name;
+          await context.sync();
+        }),
+      );
+      expect(error.code).toBe("InvalidArgument");
+    },
+  );
 
   it("that would lay one table over another give InvalidArgument", async () => {
     const host = await salesHost();
@@ -317,8 +333,16 @@ describe("the guard", () => {
     const { Excel } = testHost();
     await Excel.run((context) => {
       const range = context.workbook.worksheets.getItem("Sheet1").getRange("A1");
-      expect(thrown(() => { Object.assign(range, { valeus: [[1]] }); }).message).toContain("no Range.valeus");
-      expect(thrown(() => { Object.assign(range, { address: "B1" }); }).message).toContain("read-only");
+      expect(
+        thrown(() => {
+          Object.assign(range, { valeus: [[1]] });
+        }).message,
+      ).toContain("no Range.valeus");
+      expect(
+        thrown(() => {
+          Object.assign(range, { address: "B1" });
+        }).message,
+      ).toContain("read-only");
       return Promise.resolve();
     });
   });
@@ -351,7 +375,12 @@ describe("change events", () => {
 
   it("tell what a person typed", async () => {
     const seen = await changes((host) => {
-      host.model.dispatch("UPDATE_CELL", { sheetId: host.model.getters.getActiveSheetId(), row: 1, col: 1, content: "7" });
+      host.model.dispatch("UPDATE_CELL", {
+        sheetId: host.model.getters.getActiveSheetId(),
+        row: 1,
+        col: 1,
+        content: "7",
+      });
     });
     expect(seen).toEqual(["B2"]);
   });
@@ -359,7 +388,10 @@ describe("change events", () => {
   it("tell what the add-in wrote", async () => {
     const seen = await changes(async (host) => {
       await host.Excel.run(async (context) => {
-        context.workbook.worksheets.getItem("Sheet1").getRange("A1:B2").values = [[1, 2], [3, 4]];
+        context.workbook.worksheets.getItem("Sheet1").getRange("A1:B2").values = [
+          [1, 2],
+          [3, 4],
+        ];
         await context.sync();
       });
     });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { countTests, sayLeftOut, type TestReport } from "../../scripts/tests/test-counts.ts";
 
 function report(...tests: readonly (readonly [status: string, title: string, within?: string])[]): TestReport {
@@ -7,13 +8,29 @@ function report(...tests: readonly (readonly [status: string, title: string, wit
     numPassedTests: count("passed"),
     numFailedTests: count("failed"),
     numFailedTestSuites: count("failed") > 0 ? 1 : 0,
-    testResults: [{ assertionResults: tests.map(([status, title, within]) => ({ status, title, ancestorTitles: within === undefined ? [] : [within] })) }],
+    testResults: [
+      {
+        assertionResults: tests.map(([status, title, within]) => ({
+          status,
+          title,
+          ancestorTitles: within === undefined ? [] : [within],
+        })),
+      },
+    ],
   };
 }
 
 describe("the count of the tests", () => {
   it("leaves out what was skipped for want of a program that it names, and says so", () => {
-    const counts = countTests(report(["passed", "one"], ["skipped", "two [needs LibreOffice]"], ["skipped", "three", "a manifest [needs xmllint]"], ["skipped", "four [needs xmllint]"]), true);
+    const counts = countTests(
+      report(
+        ["passed", "one"],
+        ["skipped", "two [needs LibreOffice]"],
+        ["skipped", "three", "a manifest [needs xmllint]"],
+        ["skipped", "four [needs xmllint]"],
+      ),
+      true,
+    );
     expect(counts).toEqual({ passed: 1, failed: 0, leftOut: ["LibreOffice", "xmllint", "xmllint"] });
     expect(sayLeftOut(counts.leftOut)).toBe("left out: 3 (1 for want of LibreOffice, 2 for want of xmllint)");
     expect(sayLeftOut([])).toBeUndefined();
@@ -30,7 +47,11 @@ describe("the count of the tests", () => {
   });
 
   it("counts a run that ended badly as failed, though every test passed or was left out", () => {
-    expect(countTests(report(["passed", "one"], ["skipped", "two [needs xmllint]"]), false)).toEqual({ passed: 1, failed: 1, leftOut: ["xmllint"] });
+    expect(countTests(report(["passed", "one"], ["skipped", "two [needs xmllint]"]), false)).toEqual({
+      passed: 1,
+      failed: 1,
+      leftOut: ["xmllint"],
+    });
     expect(countTests({ ...report(["passed", "one"]), numFailedTestSuites: 2 }, false).failed).toBe(2);
   });
 });

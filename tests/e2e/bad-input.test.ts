@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;

@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
-import { openWorkbench, type Contents, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
+
+import { type Contents, openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
 /** The demo week before anything was done to it. */
@@ -11,7 +12,8 @@ beforeAll(async () => {
 });
 
 afterEach(async ({ task }) => {
-  if (task.result?.state === "fail") await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
+  if (task.result?.state === "fail")
+    await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
 });
 
 afterAll(async () => {
@@ -23,23 +25,38 @@ const alert = () => bench.pane.getByRole("alert");
 
 /** As a person does it with the column's menu: the whole column of the sheet goes, and with it the table's. */
 function deleteColumn(table: string, header: string): Promise<void> {
-  return bench.page.evaluate(([name, column]) => (window as unknown as WorkbenchWindow).bathsheetHost.Excel.run(async (context) => {
-    context.workbook.tables.getItem(name).columns.getItem(column).getDataBodyRange().getEntireColumn().delete("Left");
-    await context.sync();
-  }), [table, header] as const);
+  return bench.page.evaluate(
+    ([name, column]) =>
+      (window as unknown as WorkbenchWindow).bathsheetHost.Excel.run(async (context) => {
+        context.workbook.tables
+          .getItem(name)
+          .columns.getItem(column)
+          .getDataBodyRange()
+          .getEntireColumn()
+          .delete("Left");
+        await context.sync();
+      }),
+    [table, header] as const,
+  );
 }
 
 function renameTable(from: string, to: string): Promise<void> {
-  return bench.page.evaluate(([former, name]) => (window as unknown as WorkbenchWindow).bathsheetHost.Excel.run(async (context) => {
-    context.workbook.tables.getItem(former).name = name;
-    await context.sync();
-  }), [from, to] as const);
+  return bench.page.evaluate(
+    ([former, name]) =>
+      (window as unknown as WorkbenchWindow).bathsheetHost.Excel.run(async (context) => {
+        context.workbook.tables.getItem(former).name = name;
+        await context.sync();
+      }),
+    [from, to] as const,
+  );
 }
 
 describe("a damaged log", () => {
   it("that lacks a computed column says which, what repair does, and stays as it is where the repair is cancelled", async () => {
     await deleteColumn("Readings", "Verdict");
-    await alert().getByText(/column "Verdict" of table Readings \(sheet Readings\) is missing/).waitFor();
+    await alert()
+      .getByText(/column "Verdict" of table Readings \(sheet Readings\) is missing/)
+      .waitFor();
     await bench.pane.getByText(/puts the lost part back and mends formulas that need it/).waitFor();
     const damaged = await bench.contents();
     await bench.cancelAt("Adding what is missing", 2);
@@ -67,7 +84,10 @@ describe("a damaged log", () => {
     await button("Repair formulas").click();
     const replaced = bench.pane.getByRole("group", { name: "Typed over formulas" });
     await replaced.waitFor();
-    expect(await replaced.getByRole("listitem").allInnerTexts()).toEqual(["Readings R001, Verdict: 1", "Readings R003, Verdict: 3"]);
+    expect(await replaced.getByRole("listitem").allInnerTexts()).toEqual([
+      "Readings R001, Verdict: 1",
+      "Readings R003, Verdict: 3",
+    ]);
     expect(await bench.contents()).toEqual(before);
     await button("Go to the log").click();
     await bench.pane.getByRole("heading", { name: "The shop’s own figures" }).waitFor();
@@ -77,9 +97,13 @@ describe("a damaged log", () => {
     await renameTable("Loads", "Lots");
     // A new name alone tells the pane nothing; the next change in any cell does.
     await bench.setCell("Baths!A60", "call Ann");
-    await alert().getByText(/table Loads \(sheet Loads\) is missing or renamed/).waitFor();
+    await alert()
+      .getByText(/table Loads \(sheet Loads\) is missing or renamed/)
+      .waitFor();
     await button("Add what is missing").click();
-    await alert().getByText(/give it the name Loads again \(Table Design, Table Name\)/).waitFor();
+    await alert()
+      .getByText(/give it the name Loads again \(Table Design, Table Name\)/)
+      .waitFor();
     await renameTable("Lots", "Loads");
     await bench.setCell("Baths!A60", "");
     await bench.pane.getByRole("heading", { name: "The shop’s own figures" }).waitFor();

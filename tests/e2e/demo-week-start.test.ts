@@ -1,5 +1,7 @@
 import { readFile } from "node:fs/promises";
+
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+
 import { partsOf } from "../unit/files/read-parts.ts";
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
@@ -10,7 +12,8 @@ beforeAll(async () => {
 });
 
 afterEach(async ({ task }) => {
-  if (task.result?.state === "fail") await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
+  if (task.result?.state === "fail")
+    await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
 });
 
 afterAll(async () => {
@@ -24,7 +27,10 @@ describe("the demo week from an empty workbook", () => {
     const before = await bench.contents();
     await bench.page.route("**/demo-week-log.json", (route) => route.abort("internetdisconnected"));
     await look().click();
-    await bench.pane.getByRole("alert").getByText(/could not be loaded. Nothing was written.*try again/).waitFor();
+    await bench.pane
+      .getByRole("alert")
+      .getByText(/could not be loaded. Nothing was written.*try again/)
+      .waitFor();
     expect(await bench.contents()).toEqual(before);
     await bench.page.unroute("**/demo-week-log.json");
     // The refused request is the browser's to report; anything else is a fault.
@@ -40,17 +46,20 @@ describe("the demo week from an empty workbook", () => {
   });
 
   it("tried again tells how far it is and then holds the whole week", async () => {
-    const seen = bench.pane.locator("body").evaluate((body) => new Promise<string[]>((resolve) => {
-      const words = new Set<string>();
-      const watch = new MutationObserver(() => {
-        const text = body.querySelector('[role="progressbar"]')?.getAttribute("aria-valuetext");
-        if (text !== null && text !== undefined) words.add(text);
-        if (text !== "Charts") return;
-        watch.disconnect();
-        resolve([...words]);
-      });
-      watch.observe(body, { childList: true, subtree: true, attributes: true });
-    }));
+    const seen = bench.pane.locator("body").evaluate(
+      (body) =>
+        new Promise<string[]>((resolve) => {
+          const words = new Set<string>();
+          const watch = new MutationObserver(() => {
+            const text = body.querySelector('[role="progressbar"]')?.getAttribute("aria-valuetext");
+            if (text !== null && text !== undefined) words.add(text);
+            if (text !== "Charts") return;
+            watch.disconnect();
+            resolve([...words]);
+          });
+          watch.observe(body, { childList: true, subtree: true, attributes: true });
+        }),
+    );
     await look().click();
     expect((await seen).length).toBeGreaterThan(3);
     await bench.pane.getByRole("combobox", { name: "Bath" }).waitFor();
@@ -61,14 +70,21 @@ describe("the demo week from an empty workbook", () => {
 
   it("handed off is a file with the same figures, no formula and no function of the add-in", async () => {
     await bench.pane.getByRole("tab", { name: "Claims" }).click();
-    const [download] = await Promise.all([bench.page.waitForEvent("download"), bench.pane.getByRole("button", { name: "Open a hand-off copy" }).click()]);
+    const [download] = await Promise.all([
+      bench.page.waitForEvent("download"),
+      bench.pane.getByRole("button", { name: "Open a hand-off copy" }).click(),
+    ]);
     const parts = [...partsOf(new Uint8Array(await readFile(await download.path())))];
     const sheets = parts.filter(([name]) => name.startsWith("xl/worksheets/")).map(([, text]) => text);
     expect(sheets.length).toBeGreaterThan(10);
     expect(sheets.filter((text) => /<f[ >]/.test(text))).toEqual([]);
     expect(parts.filter(([, text]) => text.includes("BATH.")).map(([name]) => name)).toEqual([]);
-    const values = new Set(sheets.flatMap((text) => [...text.matchAll(/<v>([^<]*)<\/v>/g)].map(([, value]) => Number(value))));
-    const numbers = Object.values((await bench.contents()).sheets).flat(2).filter((value) => typeof value === "number");
+    const values = new Set(
+      sheets.flatMap((text) => [...text.matchAll(/<v>([^<]*)<\/v>/g)].map(([, value]) => Number(value))),
+    );
+    const numbers = Object.values((await bench.contents()).sheets)
+      .flat(2)
+      .filter((value) => typeof value === "number");
     expect(numbers.length).toBeGreaterThan(1000);
     expect(numbers.filter((value) => !values.has(value))).toEqual([]);
   });

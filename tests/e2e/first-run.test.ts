@@ -1,16 +1,20 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
 
 beforeAll(async () => {
   bench = await openWorkbench("?start=empty", { clock: "2027-03-04T18:00" });
-  await bench.page.evaluate(() => { document.querySelector("main")?.style.setProperty("--pane-width", "320px"); });
+  await bench.page.evaluate(() => {
+    document.querySelector("main")?.style.setProperty("--pane-width", "320px");
+  });
 });
 
 afterEach(async ({ task }) => {
-  if (task.result?.state === "fail") await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
+  if (task.result?.state === "fail")
+    await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
 });
 
 afterAll(async () => {
@@ -36,7 +40,9 @@ const ownSheet = [
 const newRow = "Readings!A9";
 
 async function ownCells(): Promise<unknown[]> {
-  const cells = ownSheet.flatMap((row, at) => row.map((_, column) => `Sheet1!${"ABCDE".charAt(column)}${String(at + 1)}`));
+  const cells = ownSheet.flatMap((row, at) =>
+    row.map((_, column) => `Sheet1!${"ABCDE".charAt(column)}${String(at + 1)}`),
+  );
   return Promise.all(cells.map((cell) => bench.value(cell)));
 }
 
@@ -86,11 +92,20 @@ describe("the first run, at 320 px", () => {
 
   it("builds the log first where a sheet is to be adopted", async () => {
     for (const [row, cells] of ownSheet.entries()) {
-      for (const [column, text] of cells.entries()) await bench.setCell(`Sheet1!${"ABCDE".charAt(column)}${String(row + 1)}`, text);
+      for (const [column, text] of cells.entries())
+        await bench.setCell(`Sheet1!${"ABCDE".charAt(column)}${String(row + 1)}`, text);
     }
     await button("Adopt a sheet you already have").click();
     expect(await looks()).toEqual([[], 0]);
-    const typed = { Claim: "D-0427", Tank: "T1", "Inside length, in": "48", "Inside width, in": "24", "Fill depth, in": "25", Water: "RO", Concentrate: "CN-1" };
+    const typed = {
+      Claim: "D-0427",
+      Tank: "T1",
+      "Inside length, in": "48",
+      "Inside width, in": "24",
+      "Fill depth, in": "25",
+      Water: "RO",
+      Concentrate: "CN-1",
+    };
     for (const [label, text] of Object.entries(typed)) await field(label).fill(text);
     await button("Build log").click();
     await bench.pane.getByRole("heading", { name: "1 of 4: Your sheet" }).waitFor();
@@ -115,7 +130,9 @@ describe("the first run, at 320 px", () => {
     expect(await looks()).toEqual([[], 0]);
     await button("Next").click();
     await bench.pane.getByText("2 rows can be taken, 2 cannot.").waitFor();
-    expect(await bench.pane.getByRole("region", { name: "Rows that cannot be taken" }).getByRole("listitem").allInnerTexts()).toEqual([
+    expect(
+      await bench.pane.getByRole("region", { name: "Rows that cannot be taken" }).getByRole("listitem").allInnerTexts(),
+    ).toEqual([
       expect.stringMatching(/^Row 4: pH as read: blank$/),
       expect.stringMatching(/^Row 6: .*"15".*Allowed: 0.1 to 14.5/),
     ]);
@@ -148,7 +165,10 @@ describe("the first run, at 320 px", () => {
     await record("11.26");
     await bench.setCell(newRow.replace("A", "E"), "11.3");
     await bench.pane.getByRole("button", { name: /^Take back/ }).click();
-    await bench.pane.getByRole("alert").getByText(/changed since/).waitFor();
+    await bench.pane
+      .getByRole("alert")
+      .getByText(/changed since/)
+      .waitFor();
     expect(await bench.value(newRow)).toBe("R003");
     expect(await looks()).toEqual([[], 0]);
   });

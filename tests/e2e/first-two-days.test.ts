@@ -1,4 +1,5 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 /**
@@ -15,7 +16,8 @@ beforeAll(async () => {
 });
 
 afterEach(async ({ task }) => {
-  if (task.result?.state === "fail") await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
+  if (task.result?.state === "fail")
+    await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
 });
 
 afterAll(async () => {
@@ -46,9 +48,14 @@ async function fill(entry: string, fields: Readonly<Record<string, string>>): Pr
 async function record(entry: Entry, fields: Readonly<Record<string, string>>): Promise<void> {
   await openEntry(entry);
   await fill(entry, fields);
-  await form(entry).getByRole("button", { name: /^Record / }).click();
+  await form(entry)
+    .getByRole("button", { name: /^Record / })
+    .click();
   const anyway = form(entry).getByRole("button", { name: "Record it all the same" });
-  await anyway.or(bench.pane.getByRole("region", { name: "Recorded" })).first().waitFor();
+  await anyway
+    .or(bench.pane.getByRole("region", { name: "Recorded" }))
+    .first()
+    .waitFor();
   if (await anyway.isVisible()) await anyway.click();
   await form(entry).waitFor({ state: "detached" });
 }
@@ -59,7 +66,8 @@ async function meaning(entry: Entry, ...looked: readonly RegExp[]): Promise<void
 }
 
 const bath = (header: string): Promise<string | number | boolean> => bench.lookUp("Baths", "B-T1-0301", header);
-const reading = (id: string, header: string): Promise<string | number | boolean> => bench.lookUp("Readings", id, header);
+const reading = (id: string, header: string): Promise<string | number | boolean> =>
+  bench.lookUp("Readings", id, header);
 
 describe("the first two days of a job and its first top-up, from an empty workbook", () => {
   it("builds the log from the tank, water and concentrate that were typed", async () => {
@@ -83,7 +91,9 @@ describe("the first two days of a job and its first top-up, from an empty workbo
       "Sequestering capacity, mg CaCO3/mL": "2.4",
       "Label covers hardness to, mg/L as CaCO3": "60",
     });
-    await form("Start a log here").getByText(/Working volume 121\.2/).waitFor();
+    await form("Start a log here")
+      .getByText(/Working volume 121\.2/)
+      .waitFor();
     await bench.pane.getByRole("button", { name: "Build log" }).click();
     await bench.pane.getByRole("tab", { name: "Record" }).waitFor();
     await form("Start a log here").waitFor({ state: "detached" });
@@ -92,10 +102,21 @@ describe("the first two days of a job and its first top-up, from an empty workbo
 
   it("records a charge of 4.178 gal at 1+28, the first part of it now", async () => {
     await openEntry("Charge");
-    await fill("Charge", { Tank: "T1", Water: "RO", Concentrate: "CN-1", Opened: "2027-03-01T06:50", "Strength wanted": "1:28" });
+    await fill("Charge", {
+      Tank: "T1",
+      Water: "RO",
+      Concentrate: "CN-1",
+      Opened: "2027-03-01T06:50",
+      "Strength wanted": "1:28",
+    });
     // The other reading of a bare ratio, 1 part in 28 of the whole, is 4.328 gal.
     await meaning("Charge", /1\+28/, /534\.8 US fl oz/, /4\.33/);
-    await fill("Charge", { "Strength wanted": "1+28", "Water in, gal": "117", "Concentrate in, gal": "3.275", "Concentrate went in": "2027-03-01T07:25" });
+    await fill("Charge", {
+      "Strength wanted": "1+28",
+      "Water in, gal": "117",
+      "Concentrate in, gal": "3.275",
+      "Concentrate went in": "2027-03-01T07:25",
+    });
     await form("Charge").getByRole("button", { name: "Record charge" }).click();
     await form("Charge").waitFor({ state: "detached" });
     expect(await bath("Working volume, gal")).toBeCloseTo(121.175, 3);
@@ -159,7 +180,13 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     ];
     for (const [id, when, ph, celsius] of readings) {
       if (id === "R006") {
-        await record("Level make-up", { "Level before, in": "24.6", "Level after, in": "25", "Water in, gal": "2.01", Water: "RO", When: "2027-03-02T07:20" });
+        await record("Level make-up", {
+          "Level before, in": "24.6",
+          "Level after, in": "25",
+          "Water in, gal": "2.01",
+          Water: "RO",
+          When: "2027-03-02T07:20",
+        });
       }
       await record("Reading", { When: when, "pH as read": ph, "Sample, °F": `${celsius} C` });
       expect([id, await reading(id, "pH as read")]).toEqual([id, Number(ph)]);
@@ -176,7 +203,9 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     await form("Reading").waitFor({ state: "detached" });
 
     expect(await reading("R011", "Verdict")).toBe("top up");
-    const [low, best, high] = await Promise.all(["low", "best", "high"].map((edge) => reading("R011", `Top-up, ${edge}, gal`)));
+    const [low, best, high] = await Promise.all(
+      ["low", "best", "high"].map((edge) => reading("R011", `Top-up, ${edge}, gal`)),
+    );
     expect(Number(low)).toBeLessThan(Number(best));
     expect(Number(best)).toBeLessThan(Number(high));
     expect(Number(low), "three additions came to 3.18 gal").toBeLessThan(3.18);
@@ -197,15 +226,27 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     await form("Top-up").waitFor({ state: "detached" });
     expect(await bath("State")).toBe("re-read");
 
-    await record("Reading", { When: "2027-03-04T08:50", Purpose: "after top-up", "pH as read": "11.13", "Sample, °F": "25 C" });
+    await record("Reading", {
+      When: "2027-03-04T08:50",
+      Purpose: "after top-up",
+      "pH as read": "11.13",
+      "Sample, °F": "25 C",
+    });
     expect(await bench.lookUp("Additions", "A005", "pH after")).toBe(11.13);
     expect(await bench.lookUp("Additions", "A005", "Recovery")).toBe("short");
     expect(await bench.lookUp("Additions", "A005", "Then add, gal")).toBeCloseTo(4.178 / 3, 3);
     await bench.pane.getByRole("tab", { name: "Now" }).click();
-    await expect.poll(() => bench.pane.getByRole("main").innerText()).toMatch(/Not back yet: 0\.29 pH under the baseline\. Add 1\.39 gal/);
+    await expect
+      .poll(() => bench.pane.getByRole("main").innerText())
+      .toMatch(/Not back yet: 0\.29 pH under the baseline\. Add 1\.39 gal/);
 
     await record("Top-up", { "Amount, gal": "1.39", When: "2027-03-04T08:55" });
-    await record("Reading", { When: "2027-03-04T09:15", Purpose: "after top-up", "pH as read": "11.33", "Sample, °F": "25 C" });
+    await record("Reading", {
+      When: "2027-03-04T09:15",
+      Purpose: "after top-up",
+      "pH as read": "11.33",
+      "Sample, °F": "25 C",
+    });
     expect(await bench.lookUp("Additions", "A006", "Recovery")).toBe("recovered");
     expect(await bench.lookUp("Additions", "A006", "Then add, gal")).toBe("");
     expect(await bath("State")).toBe("in use");

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
 import { looks, narrowPane, paneFaults } from "./pane-faults.ts";
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
@@ -12,17 +13,33 @@ afterAll(async () => {
   await bench.close();
 });
 
-const forms = ["Item", "Meter check", "Charge", "Bench test", "Baseline", "Load", "Reading", "Top-up", "Level make-up", "Care", "Change-out", "Release"];
+const forms = [
+  "Item",
+  "Meter check",
+  "Charge",
+  "Bench test",
+  "Baseline",
+  "Load",
+  "Reading",
+  "Top-up",
+  "Level make-up",
+  "Care",
+  "Change-out",
+  "Release",
+];
 
 describe("the forms of Record, at 320 px", () => {
-  it.each(looks)("have no accessibility fault, targets for gloved fingers, and never scroll sideways (%s)", async (look) => {
-    expect(await narrowPane(bench, look)).toBe(320);
-    await bench.pane.getByRole("tab", { name: "Record" }).click();
-    for (const form of forms) {
-      await bench.pane.getByRole("button", { name: form, exact: true }).click();
-      await bench.pane.getByRole("form", { name: form }).waitFor();
-      expect([form, await paneFaults(bench)]).toEqual([form, []]);
-      await bench.pane.getByRole("button", { name: "All entries" }).click();
-    }
-  });
+  it.each(looks)(
+    "have no accessibility fault, targets for gloved fingers, and never scroll sideways (%s)",
+    async (look) => {
+      expect(await narrowPane(bench, look)).toBe(320);
+      await bench.pane.getByRole("tab", { name: "Record" }).click();
+      for (const form of forms) {
+        await bench.pane.getByRole("button", { name: form, exact: true }).click();
+        await bench.pane.getByRole("form", { name: form }).waitFor();
+        expect([form, await paneFaults(bench)]).toEqual([form, []]);
+        await bench.pane.getByRole("button", { name: "All entries" }).click();
+      }
+    },
+  );
 });

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
@@ -34,7 +35,9 @@ describe("worksheet functions in the workbench's grid", () => {
   it("spills a range and takes one element of it", async () => {
     await bench.setCell("Sheet1!C1", "=BATH.SHARE(100,{1;1;1})");
     // A penny-exact split of 100.00 over 1:1:1, ties to the first: arithmetic.
-    expect([await bench.value("Sheet1!C1"), await bench.value("Sheet1!C2"), await bench.value("Sheet1!C3")]).toEqual([33.34, 33.33, 33.33]);
+    expect([await bench.value("Sheet1!C1"), await bench.value("Sheet1!C2"), await bench.value("Sheet1!C3")]).toEqual([
+      33.34, 33.33, 33.33,
+    ]);
     await bench.setCell("Sheet1!E1", "=INDEX(BATH.SHARE(100,{1;1;1}),2)");
     expect(await bench.value("Sheet1!E1")).toBe(33.33);
   });

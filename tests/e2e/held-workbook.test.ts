@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
-import { openWorkbench, type Contents, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
+
+import { type Contents, openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
 /** The demo week before anything was done to it. */
@@ -15,7 +16,8 @@ beforeAll(async () => {
 });
 
 afterEach(async ({ task }) => {
-  if (task.result?.state === "fail") await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
+  if (task.result?.state === "fail")
+    await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
 });
 
 afterAll(async () => {
@@ -29,7 +31,10 @@ const form = () => bench.pane.getByRole("form", { name: "Reading" });
  * Presses Record, or what takes its place where the form asks whether an unlikely entry is meant. No
  * focus moves: leaving the grid would end the editing of its cell, which in Excel it does not.
  */
-const submit = (): Promise<void> => form().getByRole("button", { name: /^Record (?:reading|it all the same)$/ }).dispatchEvent("click");
+const submit = (): Promise<void> =>
+  form()
+    .getByRole("button", { name: /^Record (?:reading|it all the same)$/ })
+    .dispatchEvent("click");
 
 /** What the pane says to an entry that cannot be written: the words, and nothing lost or written. */
 async function refused(words: RegExp): Promise<void> {
@@ -45,23 +50,34 @@ async function refused(words: RegExp): Promise<void> {
 
 /** Rows of the readings by their id, every cell. */
 function readings({ sheets }: Contents): ReadonlyMap<unknown, readonly unknown[]> {
-  return new Map((sheets["Readings"] ?? []).filter((line) => /^R\d+$/.test(String(line[0]))).map((line) => [line[0], line]));
+  return new Map(
+    (sheets["Readings"] ?? []).filter((line) => /^R\d+$/.test(String(line[0]))).map((line) => [line[0], line]),
+  );
 }
 
 describe("an entry that the workbook does not take", () => {
   it("is kept in the form where the workbook is open for reading only", async () => {
-    await bench.page.evaluate(() => { (window as unknown as WorkbenchWindow).bathsheetHost.model.updateMode("readonly"); });
+    await bench.page.evaluate(() => {
+      (window as unknown as WorkbenchWindow).bathsheetHost.model.updateMode("readonly");
+    });
     await refused(/open for reading only.*Save a copy/);
-    await bench.page.evaluate(() => { (window as unknown as WorkbenchWindow).bathsheetHost.model.updateMode("normal"); });
+    await bench.page.evaluate(() => {
+      (window as unknown as WorkbenchWindow).bathsheetHost.model.updateMode("normal");
+    });
   });
 
   it("is kept in the form where the sheet is protected, which is named", async () => {
-    const protect = (on: boolean): Promise<void> => bench.page.evaluate((wanted) => (window as unknown as WorkbenchWindow).bathsheetHost.Excel.run(async (context) => {
-      const { protection } = context.workbook.worksheets.getItem("Readings");
-      if (wanted) protection.protect();
-      else protection.unprotect();
-      await context.sync();
-    }), on);
+    const protect = (on: boolean): Promise<void> =>
+      bench.page.evaluate(
+        (wanted) =>
+          (window as unknown as WorkbenchWindow).bathsheetHost.Excel.run(async (context) => {
+            const { protection } = context.workbook.worksheets.getItem("Readings");
+            if (wanted) protection.protect();
+            else protection.unprotect();
+            await context.sync();
+          }),
+        on,
+      );
     await protect(true);
     await refused(/The sheet Readings is protected.*Unprotect it/);
     await protect(false);
@@ -86,13 +102,21 @@ describe("a table that is sorted and filtered", () => {
       const zone = { left: column, right: column + columns - 1, top: row + 1, bottom: row + rows - 1 };
       const ph = column + table.headers.indexOf("pH as read");
       model.dispatch("SORT_CELLS", { sheetId: sheet, col: ph, row: row + 1, zone, sortDirection: "desc" });
-      model.dispatch("UPDATE_FILTER", { sheetId: sheet, col: column + table.headers.indexOf("Purpose"), row, value: { filterType: "values", hiddenValues: ["check"] } });
+      model.dispatch("UPDATE_FILTER", {
+        sheetId: sheet,
+        col: column + table.headers.indexOf("Purpose"),
+        row,
+        value: { filterType: "values", hiddenValues: ["check"] },
+      });
     });
     const sorted = readings(await bench.contents());
     expect([...sorted.keys()]).not.toEqual([...readings(before).keys()]);
     await submit();
     const anyway = form().getByRole("button", { name: "Record it all the same" });
-    await anyway.or(bench.pane.getByRole("region", { name: "Recorded" })).first().waitFor();
+    await anyway
+      .or(bench.pane.getByRole("region", { name: "Recorded" }))
+      .first()
+      .waitFor();
     if (await anyway.isVisible()) await anyway.click();
     await bench.pane.getByRole("region", { name: "Recorded" }).waitFor();
     expect(await bench.lookUp("Readings", "R020", "pH as read")).toBe(11.17);

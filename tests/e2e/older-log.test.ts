@@ -1,13 +1,14 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+
 import { buildLog } from "../../src/excel/log-workbook.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
-import { headerOf } from "../../src/joblog/model/headers.ts";
 import { layOut } from "../../src/joblog/layout/lay-out.ts";
+import { headerOf } from "../../src/joblog/model/headers.ts";
 import { firstTwoDays } from "../demo/days/demo-week.ts";
-import { openWorkbook as openInNode } from "../unit/excel/open-workbook.ts";
 import { contentOfThen, earlierLog, sheetsAndColumnsLater } from "../unit/excel/earlier-log.ts";
-import { openWorkbench, type Contents, type WorkbenchSession } from "./workbench-session.ts";
+import { openWorkbook as openInNode } from "../unit/excel/open-workbook.ts";
+import { type Contents, openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 /** The pane knows no shape of a version before its own, so this one lacks nothing that takes one to tell. */
 const earlier = earlierLog(sheetsAndColumnsLater);
@@ -19,12 +20,15 @@ beforeAll(async () => {
   const host = openInNode();
   await buildLog(layOut(earlier, { system: "US" }, contentOfThen(earlier, firstTwoDays)));
   bench = await openWorkbench("", { clock: "2027-03-03T08:00", saved: host.save() });
-  await bench.page.evaluate(() => { document.querySelector("main")?.style.setProperty("--pane-width", "320px"); });
+  await bench.page.evaluate(() => {
+    document.querySelector("main")?.style.setProperty("--pane-width", "320px");
+  });
   before = await bench.contents();
 });
 
 afterEach(async ({ task }) => {
-  if (task.result?.state === "fail") await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
+  if (task.result?.state === "fail")
+    await bench.page.screenshot({ path: `test-results/${task.name.slice(0, 40)}.png` });
 });
 
 afterAll(async () => {
@@ -35,15 +39,23 @@ const upgrade = () => bench.pane.getByRole("button", { name: "Upgrade the log" }
 
 /** What was typed: every input column of the earlier version, cell by cell without the blank lines. */
 function typed({ tables, sheets }: Contents): Readonly<Record<string, readonly unknown[]>> {
-  const columns = earlier.sheets.flatMap((sheet) => sheet.tables.flatMap((table) => {
-    const found = tables.find(({ name }) => name === table.name);
-    const headers = table.columns.filter(({ role }) => role === "input").map((column) => headerOf(column, "US"));
-    const cells = sheets[sheet.name] ?? [];
-    const head = cells.findIndex((line) => headers.every((header) => line.includes(header)));
-    if (found === undefined || head < 0) throw new Error(`There is no table ${table.name} on sheet ${sheet.name}`);
-    const rows = cells.slice(head + 1, head + 1 + rowCount(found.address));
-    return headers.map((header) => [`${table.name}[${header}]`, rows.map((line) => line[cells[head]?.indexOf(header) ?? -1]).filter((value) => value !== "")] as const);
-  }));
+  const columns = earlier.sheets.flatMap((sheet) =>
+    sheet.tables.flatMap((table) => {
+      const found = tables.find(({ name }) => name === table.name);
+      const headers = table.columns.filter(({ role }) => role === "input").map((column) => headerOf(column, "US"));
+      const cells = sheets[sheet.name] ?? [];
+      const head = cells.findIndex((line) => headers.every((header) => line.includes(header)));
+      if (found === undefined || head < 0) throw new Error(`There is no table ${table.name} on sheet ${sheet.name}`);
+      const rows = cells.slice(head + 1, head + 1 + rowCount(found.address));
+      return headers.map(
+        (header) =>
+          [
+            `${table.name}[${header}]`,
+            rows.map((line) => line[cells[head]?.indexOf(header) ?? -1]).filter((value) => value !== ""),
+          ] as const,
+      );
+    }),
+  );
   return Object.fromEntries(columns);
 }
 
@@ -56,9 +68,14 @@ function rowCount(address: string): number {
 describe("a log of an earlier version, at 320 px", () => {
   it("is no fault: the pane says what an upgrade does and keeps, and offers it", async () => {
     await bench.pane.getByRole("heading", { name: "This log was made by an earlier Bathsheet (version 0)" }).waitFor();
-    expect(await bench.pane.getByRole("status").innerText()).toMatch(/All that you typed stays.*adds the sheets and columns.*lists what it added/s);
+    expect(await bench.pane.getByRole("status").innerText()).toMatch(
+      /All that you typed stays.*adds the sheets and columns.*lists what it added/s,
+    );
     expect(await bench.pane.getByRole("alert").count()).toBe(0);
-    const { violations } = await new AxeBuilder({ page: bench.page }).include(["#pane-frame", "body"]).withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]).analyze();
+    const { violations } = await new AxeBuilder({ page: bench.page })
+      .include(["#pane-frame", "body"])
+      .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
+      .analyze();
     expect(violations.map(({ id }) => id)).toEqual([]);
   });
 
@@ -74,7 +91,9 @@ describe("a log of an earlier version, at 320 px", () => {
     await upgrade().click();
     const report = bench.pane.getByRole("region", { name: "What was done" });
     await report.waitFor();
-    const fresh = jobLog.sheets.map(({ name }) => name).filter((name) => !earlier.sheets.some((sheet) => sheet.name === name));
+    const fresh = jobLog.sheets
+      .map(({ name }) => name)
+      .filter((name) => !earlier.sheets.some((sheet) => sheet.name === name));
     expect(await report.innerText()).toContain(`New sheets: ${fresh.join(", ")}.`);
     const after = await bench.contents();
     expect(Object.values(typed(before)).flat().length).toBeGreaterThan(200);
@@ -83,7 +102,9 @@ describe("a log of an earlier version, at 320 px", () => {
     await bench.pane.getByRole("combobox", { name: "Bath" }).waitFor();
     expect(await bench.pane.getByRole("combobox", { name: "Bath" }).inputValue()).toBe("B-T1-0301");
     // #N/A is what the log's charts leave a gap at.
-    const errors = Object.values(after.sheets).flat(2).filter((value) => typeof value === "string" && value.startsWith("#") && value !== "#N/A");
+    const errors = Object.values(after.sheets)
+      .flat(2)
+      .filter((value) => typeof value === "string" && value.startsWith("#") && value !== "#N/A");
     expect(errors, "the functions answer in every formula").toEqual([]);
     expect(bench.faults).toEqual([]);
   });

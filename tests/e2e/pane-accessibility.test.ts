@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
 import { looks, narrowPane, paneFaults } from "./pane-faults.ts";
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
@@ -13,7 +14,9 @@ afterAll(async () => {
 });
 
 async function unfold(): Promise<void> {
-  await bench.pane.locator("details").evaluateAll((folds) => { for (const fold of folds) fold.setAttribute("open", ""); });
+  await bench.pane.locator("details").evaluateAll((folds) => {
+    for (const fold of folds) fold.setAttribute("open", "");
+  });
 }
 
 const formsElsewhere = [
@@ -24,27 +27,35 @@ const formsElsewhere = [
 ];
 
 describe("the pane, at 320 px", () => {
-  it.each(looks)("has no accessibility fault in any view or form of Claims and Shop, targets for gloved fingers, and never scrolls sideways (%s)", async (look) => {
-    expect(await narrowPane(bench, look)).toBe(320);
-    for (const view of ["Now", "Try", "Claims", "Functions", "Shop", "Record"]) {
-      await bench.pane.getByRole("tab", { name: view }).click();
-      await bench.pane.getByText("Opening…").waitFor({ state: "detached" });
-      if (view === "Try" || view === "Shop") await unfold();
-      expect([view, await paneFaults(bench)]).toEqual([view, []]);
-    }
-    for (const { view, button, form } of formsElsewhere) {
-      await bench.pane.getByRole("tab", { name: view }).click();
-      await unfold();
-      await bench.pane.getByRole("button", { name: button, exact: true }).click();
-      await bench.pane.getByRole("form", { name: form }).waitFor();
-      expect([form, await paneFaults(bench)]).toEqual([form, []]);
-      await bench.pane.getByRole("button", { name: view, exact: true }).click();
-    }
-  });
+  it.each(looks)(
+    "has no accessibility fault in any view or form of Claims and Shop, targets for gloved fingers, and never scrolls sideways (%s)",
+    async (look) => {
+      expect(await narrowPane(bench, look)).toBe(320);
+      for (const view of ["Now", "Try", "Claims", "Functions", "Shop", "Record"]) {
+        await bench.pane.getByRole("tab", { name: view }).click();
+        await bench.pane.getByText("Opening…").waitFor({ state: "detached" });
+        if (view === "Try" || view === "Shop") await unfold();
+        expect([view, await paneFaults(bench)]).toEqual([view, []]);
+      }
+      for (const { view, button, form } of formsElsewhere) {
+        await bench.pane.getByRole("tab", { name: view }).click();
+        await unfold();
+        await bench.pane.getByRole("button", { name: button, exact: true }).click();
+        await bench.pane.getByRole("form", { name: form }).waitFor();
+        expect([form, await paneFaults(bench)]).toEqual([form, []]);
+        await bench.pane.getByRole("button", { name: view, exact: true }).click();
+      }
+    },
+  );
 
   it("puts the focus on the first field to put right, and loses no entry by Escape", async () => {
     const { keyboard } = bench.page;
-    const focused = (): Promise<string> => bench.pane.locator(":focus").evaluate((element) => (element instanceof HTMLInputElement ? (element.labels?.[0]?.textContent ?? "") : element.textContent));
+    const focused = (): Promise<string> =>
+      bench.pane
+        .locator(":focus")
+        .evaluate((element) =>
+          element instanceof HTMLInputElement ? (element.labels?.[0]?.textContent ?? "") : element.textContent,
+        );
     await bench.pane.getByRole("tab", { name: "Record" }).click();
     await bench.pane.getByRole("button", { name: "Reading", exact: true }).click();
     expect(await focused()).toBe("Reading");
@@ -72,10 +83,21 @@ describe("the pane, at 320 px", () => {
     const ph = bench.pane.getByRole("textbox", { name: "pH as read" });
     await ph.fill("11.3");
     await bench.pane.getByRole("tab", { name: "Record" }).focus();
-    const keys = [["ArrowRight", "Try"], ["End", "Shop"], ["ArrowRight", "Now"], ["ArrowLeft", "Shop"], ["Home", "Now"]] as const;
+    const keys = [
+      ["ArrowRight", "Try"],
+      ["End", "Shop"],
+      ["ArrowRight", "Now"],
+      ["ArrowLeft", "Shop"],
+      ["Home", "Now"],
+    ] as const;
     for (const [key, name] of keys) {
       await keyboard.press(key);
-      expect([key, await focusedTab(), await chosenTab(), await ph.inputValue()]).toEqual([key, name, "Record", "11.3"]);
+      expect([key, await focusedTab(), await chosenTab(), await ph.inputValue()]).toEqual([
+        key,
+        name,
+        "Record",
+        "11.3",
+      ]);
     }
     await keyboard.press("ArrowRight");
     await keyboard.press("ArrowRight");

@@ -1,11 +1,14 @@
 import { AxeBuilder } from "@axe-core/playwright";
+
 import type { WorkbenchSession } from "./workbench-session.ts";
 
 export const looks = ["light", "dark", "contrast"] as const;
 
 /** Shows the pane in a look and at 320 px, and gives the width that it then has. */
 export async function narrowPane({ page, pane }: WorkbenchSession, look: (typeof looks)[number]): Promise<number> {
-  await page.emulateMedia(look === "contrast" ? { colorScheme: "dark", forcedColors: "active" } : { colorScheme: look, forcedColors: "none" });
+  await page.emulateMedia(
+    look === "contrast" ? { colorScheme: "dark", forcedColors: "active" } : { colorScheme: look, forcedColors: "none" },
+  );
   await page.evaluate(() => {
     document.querySelector("main")?.style.setProperty("--pane-width", "320px");
   });
@@ -41,5 +44,5 @@ async function overflow({ pane }: WorkbenchSession): Promise<string[]> {
 
 /** What keeps a person from using the pane as it now stands. */
 export async function paneFaults(bench: WorkbenchSession): Promise<string[]> {
-  return [...await axeFaults(bench), ...await smallTargets(bench), ...await overflow(bench)];
+  return [...(await axeFaults(bench)), ...(await smallTargets(bench)), ...(await overflow(bench))];
 }

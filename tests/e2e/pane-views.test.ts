@@ -1,6 +1,8 @@
 import { readFile } from "node:fs/promises";
+
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import * as z from "zod";
+
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
@@ -76,12 +78,18 @@ describe("the views beside Now and Record", () => {
     await bench.pane.getByText("As a file").click();
     const waiting = bench.page.waitForEvent("download");
     await button("Save to a file").click();
-    const saved = z.looseObject({ limits: z.record(z.string(), z.unknown()) }).parse(JSON.parse(await readFile(await (await waiting).path(), "utf8")));
+    const saved = z
+      .looseObject({ limits: z.record(z.string(), z.unknown()) })
+      .parse(JSON.parse(await readFile(await (await waiting).path(), "utf8")));
     expect(saved.limits["bathLife"]).toBe(5);
-    await bench.pane.locator("input[type=file]").setInputFiles({ name: "other.json", mimeType: "application/json", buffer: Buffer.from("{}") });
+    await bench.pane
+      .locator("input[type=file]")
+      .setInputFiles({ name: "other.json", mimeType: "application/json", buffer: Buffer.from("{}") });
     await bench.pane.getByText(/no file of shop defaults/).waitFor();
     const changed = JSON.stringify({ ...saved, limits: { ...saved.limits, bathLife: 6 } });
-    await bench.pane.locator("input[type=file]").setInputFiles({ name: "shop.json", mimeType: "application/json", buffer: Buffer.from(changed) });
+    await bench.pane
+      .locator("input[type=file]")
+      .setInputFiles({ name: "shop.json", mimeType: "application/json", buffer: Buffer.from(changed) });
     await bench.pane.getByText("Bath old after: 5 → 6").waitFor();
     await button("Change the log so").click();
     await bench.pane.getByText("Taken over: 1 change.").waitFor();

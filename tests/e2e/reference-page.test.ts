@@ -1,9 +1,10 @@
 import { AxeBuilder } from "@axe-core/playwright";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
+
 import { catalogue } from "../../functions/catalogue.ts";
-import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
 import { serve } from "../../scripts/serve.ts";
+import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serve>>;
@@ -33,9 +34,13 @@ describe("the reference page in a browser", () => {
     [1280, "light"],
   ] as const)("has no accessibility fault and never scrolls sideways at %i px (%s)", async (width, colorScheme) => {
     const page = await open({ viewport: { width, height: 800 }, colorScheme });
-    const { violations } = await new AxeBuilder({ page }).withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]).analyze();
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
+      .analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(
+      0,
+    );
     await page.context().close();
   });
 
@@ -45,7 +50,9 @@ describe("the reference page in a browser", () => {
     const asked: string[] = [];
     const faults: string[] = [];
     page.on("request", (request) => asked.push(new URL(request.url()).origin));
-    page.on("console", (message) => { if (message.type() === "error") faults.push(message.text()); });
+    page.on("console", (message) => {
+      if (message.type() === "error") faults.push(message.text());
+    });
     page.on("pageerror", (error) => faults.push(error.message));
     await page.goto(`${server.address}/reference.html`);
     await page.getByRole("searchbox").fill("dose");
@@ -64,7 +71,9 @@ describe("the reference page in a browser", () => {
     await search.fill("zebra");
     expect(await shown(page)).toEqual([]);
     expect(await page.getByRole("status").textContent()).toContain("No function says that");
-    await page.evaluate(() => { location.hash = "#dose"; });
+    await page.evaluate(() => {
+      location.hash = "#dose";
+    });
     await page.locator("#dose").waitFor({ state: "visible" });
     expect(await search.inputValue()).toBe("");
     await page.context().close();
@@ -82,7 +91,9 @@ describe("the reference page in a browser", () => {
     const page = await open({ colorScheme: "dark" });
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
     expect(await page.getByRole("searchbox").count()).toBe(0);
-    expect(await page.locator("body").evaluate((body) => getComputedStyle(body).backgroundColor)).toBe("rgb(255, 255, 255)");
+    expect(await page.locator("body").evaluate((body) => getComputedStyle(body).backgroundColor)).toBe(
+      "rgb(255, 255, 255)",
+    );
     await page.context().close();
   });
 });

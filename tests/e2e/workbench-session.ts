@@ -1,6 +1,7 @@
-import { chromium, type Browser, type FrameLocator, type Page } from "playwright-core";
-import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
+import { type Browser, chromium, type FrameLocator, type Page } from "playwright-core";
+
 import { serve } from "../../scripts/serve.ts";
+import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
 import type { Host } from "../../src/workbench/host/create-host.ts";
 import type { SavedWorkbook } from "../../src/workbench/host/save.ts";
 import type { CellValue } from "../../src/workbench/host/workbook/cells.ts";
@@ -13,7 +14,11 @@ export interface WorkbenchWindow {
     readonly setCell: (address: string, content: string) => void;
     readonly select: (address: string) => void;
     readonly sheets: () => readonly string[];
-    readonly tables: () => readonly { readonly name: string; readonly address: string; readonly headers: readonly string[] }[];
+    readonly tables: () => readonly {
+      readonly name: string;
+      readonly address: string;
+      readonly headers: readonly string[];
+    }[];
   };
   /** The host behind the grid, for what a person does to a workbook and no test tool has a word for. */
   readonly bathsheetHost: Host;
@@ -46,9 +51,18 @@ export interface WorkbenchSession {
 }
 
 /** Runs in the page, so it can use nothing from outside itself. */
-function lookUpInGrid({ sheet, key, header }: { sheet: string; key: string; header: string }): string | number | boolean {
+function lookUpInGrid({
+  sheet,
+  key,
+  header,
+}: {
+  sheet: string;
+  key: string;
+  header: string;
+}): string | number | boolean {
   const { value } = (window as unknown as WorkbenchWindow).bathsheetWorkbench;
-  const letters = (column: number): string => (column < 26 ? "" : String.fromCharCode(64 + Math.floor(column / 26))) + String.fromCharCode(65 + (column % 26));
+  const letters = (column: number): string =>
+    (column < 26 ? "" : String.fromCharCode(64 + Math.floor(column / 26))) + String.fromCharCode(65 + (column % 26));
   const at = (row: number, column: number): string | number | boolean => value(`${sheet}!${letters(column)}${row}`);
   const rows = Array.from({ length: 80 }, (_, index) => index + 1);
   const columns = Array.from({ length: 52 }, (_, index) => index);
@@ -62,7 +76,10 @@ function lookUpInGrid({ sheet, key, header }: { sheet: string; key: string; head
 /** Runs in the page, as above. */
 function allContents(): Contents {
   const { bathsheetWorkbench: tools, bathsheetHost: host } = window as unknown as WorkbenchWindow;
-  return { tables: tools.tables(), sheets: Object.fromEntries(tools.sheets().map((name) => [name, host.values(name)])) };
+  return {
+    tables: tools.tables(),
+    sheets: Object.fromEntries(tools.sheets().map((name) => [name, host.values(name)])),
+  };
 }
 
 /** Runs in the pane's frame, as above. */
@@ -85,7 +102,10 @@ interface SessionSettings {
   readonly saved?: SavedWorkbook;
 }
 
-export async function openWorkbench(query = "", { viewport = { width: 1440, height: 900 }, clock, saved }: SessionSettings = {}): Promise<WorkbenchSession> {
+export async function openWorkbench(
+  query = "",
+  { viewport = { width: 1440, height: 900 }, clock, saved }: SessionSettings = {},
+): Promise<WorkbenchSession> {
   const { address, close } = await serve(0);
   const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
   const context = await browser.newContext({ viewport });
@@ -100,7 +120,8 @@ export async function openWorkbench(query = "", { viewport = { width: 1440, heig
   });
   page.on("request", (request) => {
     const { hostname, protocol } = new URL(request.url());
-    if (protocol.startsWith("http") && hostname !== "localhost" && hostname !== "appsforoffice.microsoft.com") strangers.push(request.url());
+    if (protocol.startsWith("http") && hostname !== "localhost" && hostname !== "appsforoffice.microsoft.com")
+      strangers.push(request.url());
   });
   if (saved !== undefined) await page.route("**/demo-week.json", (route) => route.fulfill({ json: saved }));
   await page.goto(`${address}/${query}`);
@@ -114,9 +135,19 @@ export async function openWorkbench(query = "", { viewport = { width: 1440, heig
     strangers,
     value: (cell) => page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.value(at), cell),
     lookUp: (sheet, key, header) => page.evaluate(lookUpInGrid, { sheet, key, header }),
-    tooltip: (cell) => page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.tooltip(at), cell),
-    setCell: (cell, content) => page.evaluate(([at, text]) => { (window as unknown as WorkbenchWindow).bathsheetWorkbench.setCell(at, text); }, [cell, content] as const),
-    select: (cell) => page.evaluate((at) => { (window as unknown as WorkbenchWindow).bathsheetWorkbench.select(at); }, cell),
+    tooltip: (cell) =>
+      page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.tooltip(at), cell),
+    setCell: (cell, content) =>
+      page.evaluate(
+        ([at, text]) => {
+          (window as unknown as WorkbenchWindow).bathsheetWorkbench.setCell(at, text);
+        },
+        [cell, content] as const,
+      ),
+    select: (cell) =>
+      page.evaluate((at) => {
+        (window as unknown as WorkbenchWindow).bathsheetWorkbench.select(at);
+      }, cell),
     sheets: () => page.evaluate(() => (window as unknown as WorkbenchWindow).bathsheetWorkbench.sheets()),
     contents: () => page.evaluate(allContents),
     cancelAt: (doing, step) => pane.locator("body").evaluate(watchForCancel, { doing, step }),

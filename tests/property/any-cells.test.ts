@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anyInput, blanks, nearExample } from "./any-cell.ts";
-import { call, frozen } from "./answer-or-error.ts";
-import { catalogue } from "../../functions/catalogue.ts";
+
 import { inWords } from "../../functions/arguments/wording.ts";
+import { catalogue } from "../../functions/catalogue.ts";
 import type { CellInput, CellMatrix, WorksheetFunction } from "../../functions/define-function.ts";
-import type { Outcome } from "./answer-or-error.ts";
 import { runs } from "../setup/random-runs.ts";
+import type { Outcome } from "./answer-or-error.ts";
+import { call, frozen } from "./answer-or-error.ts";
+import { anyInput, blanks, nearExample } from "./any-cell.ts";
 
 function isCell(value: unknown): boolean {
   return typeof value === "number" ? Number.isFinite(value) : typeof value === "string" || typeof value === "boolean";
@@ -25,10 +26,16 @@ function names(message: string, argument: string): boolean {
 
 function hasErrorCell(input: unknown): boolean {
   if (Array.isArray(input)) return input.some(hasErrorCell);
-  return typeof input === "object" && input !== null && ("code" in input || ("type" in input && input.type === "Error"));
+  return (
+    typeof input === "object" && input !== null && ("code" in input || ("type" in input && input.type === "Error"))
+  );
 }
 
-function checkRefusal(fn: WorksheetFunction, cells: readonly unknown[], { error, message }: Extract<Outcome, { error: string }>): void {
+function checkRefusal(
+  fn: WorksheetFunction,
+  cells: readonly unknown[],
+  { error, message }: Extract<Outcome, { error: string }>,
+): void {
   if (message === "") {
     expect(cells.some(hasErrorCell), `${error} without a message`).toBe(true);
     return;
@@ -36,7 +43,11 @@ function checkRefusal(fn: WorksheetFunction, cells: readonly unknown[], { error,
   expect(["#VALUE!", "#N/A"]).toContain(error);
   const ownWords = message.replace(/“.*?”/gs, "");
   expect(ownWords).not.toMatch(/NaN|undefined|Infinity|null|\[object/);
-  if (error === "#VALUE!") expect(fn.arguments.some(({ name }) => names(message, name)), message).toBe(true);
+  if (error === "#VALUE!")
+    expect(
+      fn.arguments.some(({ name }) => names(message, name)),
+      message,
+    ).toBe(true);
 }
 
 function check(fn: WorksheetFunction, cells: readonly unknown[]): void {
@@ -54,8 +65,18 @@ function check(fn: WorksheetFunction, cells: readonly unknown[]): void {
 describe("every worksheet function, whatever stands in the cells", () => {
   for (const fn of catalogue) {
     it(`${fn.id} gives finite values of its own shape, or refuses and names an argument; the same each time`, () => {
-      fc.assert(fc.property(fc.tuple(...fn.arguments.map(() => anyInput)), (cells) => { check(fn, cells); }), runs(200));
-      fc.assert(fc.property(nearExample(fn), (cells) => { check(fn, cells); }), runs(400));
+      fc.assert(
+        fc.property(fc.tuple(...fn.arguments.map(() => anyInput)), (cells) => {
+          check(fn, cells);
+        }),
+        runs(200),
+      );
+      fc.assert(
+        fc.property(nearExample(fn), (cells) => {
+          check(fn, cells);
+        }),
+        runs(400),
+      );
     });
   }
 });
@@ -90,12 +111,16 @@ const blankColumn: unknown = frozen(Array.from({ length: wholeColumn }, () => [n
 function extended(input: CellInput): unknown {
   if (!Array.isArray(input) || input.length === 1) return input;
   const blankRow = Object.freeze((input[0] ?? []).map(() => null));
-  return Object.freeze([...input.map((row) => frozen([...row])), ...Array<unknown>(wholeColumn - input.length).fill(blankRow)]);
+  return Object.freeze([
+    ...input.map((row) => frozen([...row])),
+    ...Array<unknown>(wholeColumn - input.length).fill(blankRow),
+  ]);
 }
 
 /** As many rows as the other has: shares come back one for each weight, blank or not. */
 function topRows(outcome: Outcome, other: Outcome): Outcome {
-  if (!("answer" in outcome && "answer" in other && Array.isArray(outcome.answer) && Array.isArray(other.answer))) return outcome;
+  if (!("answer" in outcome && "answer" in other && Array.isArray(outcome.answer) && Array.isArray(other.answer)))
+    return outcome;
   return { answer: outcome.answer.slice(0, other.answer.length) };
 }
 
@@ -114,7 +139,8 @@ describe("a whole column, mostly blank", () => {
     const ranges = [...fn.arguments.keys()].filter((index) => fn.arguments[index]?.dimensionality === "matrix");
     if (ranges.length > 0) {
       it(`that is all blank is nothing to ${fn.id}`, () => {
-        for (const index of ranges) expect(call(fn, exampleWith(fn, index, blankColumn))).toEqual(call(fn, exampleWith(fn, index, null)));
+        for (const index of ranges)
+          expect(call(fn, exampleWith(fn, index, blankColumn))).toEqual(call(fn, exampleWith(fn, index, null)));
       });
     }
   }
@@ -126,7 +152,8 @@ describe("the shape of a spill", () => {
     if (Array.isArray(input)) return input.map((row) => row.map(nudged));
     return typeof input === "number" ? input * 1.0001 : input;
   };
-  const sizes = (outcome: Outcome): unknown => ("answer" in outcome && Array.isArray(outcome.answer) ? outcome.answer.map((row) => row.length) : outcome);
+  const sizes = (outcome: Outcome): unknown =>
+    "answer" in outcome && Array.isArray(outcome.answer) ? outcome.answer.map((row) => row.length) : outcome;
 
   for (const fn of catalogue.filter(({ result }) => result.dimensionality === "matrix")) {
     it(`of ${fn.id} follows the shape of its arguments, not their numbers`, () => {

@@ -1,16 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
+import { findFunction } from "../../functions/catalogue.ts";
+import type { CellInput } from "../../functions/define-function.ts";
+import { evaluate } from "../../functions/evaluate.ts";
 import { anchoredBaths } from "../../src/core/bath/model/bath-question.ts";
 import { builderFromWord } from "../../src/core/bath/model/builder.ts";
 import { afterLoss } from "../../src/core/bath/model/loss.ts";
-import { topUpTo, toppedUp } from "../../src/core/bath/model/share-of-dose.ts";
+import { toppedUp, topUpTo } from "../../src/core/bath/model/share-of-dose.ts";
 import { waterFromTests } from "../../src/core/bath/model/water.ts";
 import { phOf } from "../../src/core/chemistry/ph-of.ts";
 import { celsiusZero } from "../../src/core/units/exact-constants.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantity.ts";
-import { findFunction } from "../../functions/catalogue.ts";
-import type { CellInput } from "../../functions/define-function.ts";
-import { evaluate } from "../../functions/evaluate.ts";
 import { runs } from "../setup/random-runs.ts";
 
 function spill(id: string, ...cells: readonly CellInput[]): readonly number[] {
@@ -36,66 +37,134 @@ const few = runs(60);
 
 describe("a bath of any known builder", () => {
   it("returns to its reading when it is heated and cooled again", () => {
-    fc.assert(fc.property(baseline, celsius, celsius, word, alkalinity, (read, from, to, builder, water) => {
-      const there = ask("PHAT", read, from, to, builder, water, "metric");
-      expect(Math.abs(ask("PHAT", there, to, from, builder, water, "metric") - read)).toBeLessThanOrEqual(1e-4);
-    }), few);
+    fc.assert(
+      fc.property(baseline, celsius, celsius, word, alkalinity, (read, from, to, builder, water) => {
+        const there = ask("PHAT", read, from, to, builder, water, "metric");
+        expect(Math.abs(ask("PHAT", there, to, from, builder, water, "metric") - read)).toBeLessThanOrEqual(1e-4);
+      }),
+      few,
+    );
   });
 
   it("reads lower the hotter it is", () => {
-    fc.assert(fc.property(baseline, celsius, fc.double({ min: 1, max: 20, noNaN: true }), word, alkalinity, (read, from, more, builder, water) => {
-      const to = Math.min(80, from + more);
-      expect(ask("PHAT", read, from, to, builder, water, "metric")).toBeLessThan(read);
-    }), few);
+    fc.assert(
+      fc.property(
+        baseline,
+        celsius,
+        fc.double({ min: 1, max: 20, noNaN: true }),
+        word,
+        alkalinity,
+        (read, from, more, builder, water) => {
+          const to = Math.min(80, from + more);
+          expect(ask("PHAT", read, from, to, builder, water, "metric")).toBeLessThan(read);
+        },
+      ),
+      few,
+    );
   });
 
   it("rises with its dose, and the dose is found again from the pH", () => {
-    fc.assert(fc.property(reachable, lukewarm, word, alkalinity, fc.double({ min: 1.05, max: 3, noNaN: true }), (read, at, builder, water, times) => {
-      const higher = ask("PHATDOSE", 1, read, times, builder, at, water, "metric");
-      expect(higher).toBeGreaterThan(read);
-      expect(ask("DOSEATPH", 1, read, higher, builder, at, water, "metric") / times).toBeCloseTo(1, 3);
-    }), few);
+    fc.assert(
+      fc.property(
+        reachable,
+        lukewarm,
+        word,
+        alkalinity,
+        fc.double({ min: 1.05, max: 3, noNaN: true }),
+        (read, at, builder, water, times) => {
+          const higher = ask("PHATDOSE", 1, read, times, builder, at, water, "metric");
+          expect(higher).toBeGreaterThan(read);
+          expect(ask("DOSEATPH", 1, read, higher, builder, at, water, "metric") / times).toBeCloseTo(1, 3);
+        },
+      ),
+      few,
+    );
   });
 
   it("takes more acid the lower the target", () => {
-    fc.assert(fc.property(reachable, lukewarm, word, fc.constantFrom("citric", "hydrochloric", "sulfuric", "sodium bisulfate"), (read, at, builder, acid) => {
-      const amounts = [read, 10, 9, 8, 7, 6].map((target) => ask("ACIDTO", 100, read, target, acid, builder, at, null, "metric"));
-      expect(amounts[0]).toBe(0);
-      expect(amounts).toEqual([...amounts].sort((first, second) => first - second));
-      expect(amounts.at(-1)).toBeGreaterThan(0);
-    }), few);
+    fc.assert(
+      fc.property(
+        reachable,
+        lukewarm,
+        word,
+        fc.constantFrom("citric", "hydrochloric", "sulfuric", "sodium bisulfate"),
+        (read, at, builder, acid) => {
+          const amounts = [read, 10, 9, 8, 7, 6].map((target) =>
+            ask("ACIDTO", 100, read, target, acid, builder, at, null, "metric"),
+          );
+          expect(amounts[0]).toBe(0);
+          expect(amounts).toEqual([...amounts].sort((first, second) => first - second));
+          expect(amounts.at(-1)).toBeGreaterThan(0);
+        },
+      ),
+      few,
+    );
   });
 });
 
 describe("a top-up", () => {
   it("is ordered low, best, high, never negative, and begins with no more than the best", () => {
-    fc.assert(fc.property(baseline, drop, celsius, maybeUnknown, fc.option(alkalinity), (opened, fall, at, builder, water) => {
-      const [low = Number.NaN, best = Number.NaN, high = Number.NaN, first = Number.NaN] = spill("TOPUPRANGE", 4, opened, opened - fall, builder, at, water, null, "metric");
-      expect(low).toBeGreaterThanOrEqual(0);
-      expect(best).toBeGreaterThanOrEqual(low);
-      expect(high).toBeGreaterThanOrEqual(best);
-      expect(first).toBeLessThanOrEqual(best);
-    }), few);
+    fc.assert(
+      fc.property(baseline, drop, celsius, maybeUnknown, fc.option(alkalinity), (opened, fall, at, builder, water) => {
+        const [low = Number.NaN, best = Number.NaN, high = Number.NaN, first = Number.NaN] = spill(
+          "TOPUPRANGE",
+          4,
+          opened,
+          opened - fall,
+          builder,
+          at,
+          water,
+          null,
+          "metric",
+        );
+        expect(low).toBeGreaterThanOrEqual(0);
+        expect(best).toBeGreaterThanOrEqual(low);
+        expect(high).toBeGreaterThanOrEqual(best);
+        expect(first).toBeLessThanOrEqual(best);
+      }),
+      few,
+    );
   });
 
   it("shrinks to nothing as the reading nears the baseline", () => {
-    fc.assert(fc.property(baseline, drop, celsius, maybeUnknown, alkalinity, (opened, fall, at, builder, water) => {
-      const shares = [fall, fall / 2, fall / 4, 0].map((by) => ask("TOPUP", 1, opened, opened - by, builder, at, water, null, "metric"));
-      expect(shares).toEqual([...shares].sort((first, second) => second - first));
-      expect(shares.at(-1)).toBe(0);
-    }), few);
+    fc.assert(
+      fc.property(baseline, drop, celsius, maybeUnknown, alkalinity, (opened, fall, at, builder, water) => {
+        const shares = [fall, fall / 2, fall / 4, 0].map((by) =>
+          ask("TOPUP", 1, opened, opened - by, builder, at, water, null, "metric"),
+        );
+        expect(shares).toEqual([...shares].sort((first, second) => second - first));
+        expect(shares.at(-1)).toBe(0);
+      }),
+      few,
+    );
   });
 
   it("brings the bath back to its baseline when it is added and the bath is solved again", () => {
-    fc.assert(fc.property(reachable, drop, lukewarm, word, alkalinity, fc.constantFrom("acid", "carbon dioxide"), (opened, fall, at, builder, water, loss) => {
-      const temperature = kelvin(celsiusZero + at);
-      const tested = waterFromTests({ alkalinity: equivalentsPerKilogram(water / 50_043) });
-      for (const bath of anchoredBaths({ baseline: ph(opened), temperature, builder: builderFromWord(builder), water: tested })) {
-        const spent = afterLoss(bath, ph(opened - fall), loss);
-        expect(Math.abs(phOf(spent, temperature) - (opened - fall))).toBeLessThanOrEqual(1e-3);
-        const restored = toppedUp(bath, spent, topUpTo(bath, spent, bath.baseline));
-        expect(Math.abs(phOf(restored, temperature) - opened)).toBeLessThanOrEqual(1e-3);
-      }
-    }), few);
+    fc.assert(
+      fc.property(
+        reachable,
+        drop,
+        lukewarm,
+        word,
+        alkalinity,
+        fc.constantFrom("acid", "carbon dioxide"),
+        (opened, fall, at, builder, water, loss) => {
+          const temperature = kelvin(celsiusZero + at);
+          const tested = waterFromTests({ alkalinity: equivalentsPerKilogram(water / 50_043) });
+          for (const bath of anchoredBaths({
+            baseline: ph(opened),
+            temperature,
+            builder: builderFromWord(builder),
+            water: tested,
+          })) {
+            const spent = afterLoss(bath, ph(opened - fall), loss);
+            expect(Math.abs(phOf(spent, temperature) - (opened - fall))).toBeLessThanOrEqual(1e-3);
+            const restored = toppedUp(bath, spent, topUpTo(bath, spent, bath.baseline));
+            expect(Math.abs(phOf(restored, temperature) - opened)).toBeLessThanOrEqual(1e-3);
+          }
+        },
+      ),
+      few,
+    );
   });
 });

@@ -1,11 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { shareOut } from "../../src/core/money/share.ts";
 import { runs } from "../setup/random-runs.ts";
 
 const total = fc.integer({ min: -1e11, max: 1e11 }).map((cents) => cents / 100);
 const weights = fc
-  .array(fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 1000 }), fc.double({ min: 0, max: 1000, noNaN: true })), { minLength: 1, maxLength: 40 })
+  .array(fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 1000 }), fc.double({ min: 0, max: 1000, noNaN: true })), {
+    minLength: 1,
+    maxLength: 40,
+  })
   .filter((list) => list.some((weight) => weight > 1e-6));
 
 const cents = (amount: number): number => Math.round(amount * 100);
@@ -26,7 +30,9 @@ describe("shares of a total", () => {
       fc.property(total, weights, (amount, list) => {
         const sum = list.reduce((before, weight) => before + weight, 0);
         shareOut(amount, list).forEach((part, index) => {
-          expect(Math.abs(part - (amount * (list[index] ?? 0)) / sum)).toBeLessThanOrEqual(0.01 + Math.abs(amount) * 1e-12);
+          expect(Math.abs(part - (amount * (list[index] ?? 0)) / sum)).toBeLessThanOrEqual(
+            0.01 + Math.abs(amount) * 1e-12,
+          );
         });
       }),
     );

@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { evaluate } from "../../functions/evaluate.ts";
+
 import { findFunction } from "../../functions/catalogue.ts";
-import { unitSystems } from "../../src/core/units/unit-system.ts";
 import type { CellInput, CellValue } from "../../functions/define-function.ts";
+import { evaluate } from "../../functions/evaluate.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
+import { unitSystems } from "../../src/core/units/unit-system.ts";
 import { runs } from "../setup/random-runs.ts";
 
 /** By definition: inch 2.54 cm, US gallon 231 cubic inches, imperial gallon 4.54609 L, pound 0.45359237 kg. */
@@ -50,18 +51,56 @@ type Story = Readonly<Record<string, number | string>>;
 
 /** Charge, threshold, top-up, meter, make-up, cost, neutralizing and heat, as one shop types them; told in liters, kilograms and degrees Celsius. */
 function toldIn(system: UnitSystem, shop: Job): Story {
-  const cell = { length: (centimeters: number) => centimeters / inCentimeters[system], volume: (liters: number) => liters / inLiters[system] };
+  const cell = {
+    length: (centimeters: number) => centimeters / inCentimeters[system],
+    volume: (liters: number) => liters / inLiters[system],
+  };
   const degrees = (celsius: number): number => (system === "US" ? celsius * 1.8 + 32 : celsius);
   const liters = (result: number): number => result * inLiters[system];
 
-  const volume = number("TANKVOLUME", cell.length(shop.length), cell.length(shop.width), cell.length(shop.depth), cell.volume(shop.displaced), system);
+  const volume = number(
+    "TANKVOLUME",
+    cell.length(shop.length),
+    cell.length(shop.width),
+    cell.length(shop.depth),
+    cell.volume(shop.displaced),
+    system,
+  );
   const dose = number("DOSE", volume, `1+${String(shop.parts)}`, system);
   const bath = [shop.builder, degrees(shop.cool), shop.alkalinity] as const;
   const reading = shop.baseline - shop.fall;
   const [low, best, high, first] = spill("TOPUPRANGE", dose, shop.baseline, reading, ...bath, null, system).map(Number);
-  const verdict = String(spill("VERDICT", reading, shop.baseline, 0.5, degrees(shop.cool), degrees(shop.hot), shop.builder, shop.alkalinity, system)[0]);
-  const [cardTemperature, cardTrigger] = spill("TRIGGERCARD", shop.baseline, 0.5, degrees(shop.cool), [[degrees(shop.hot)]], shop.builder, shop.alkalinity, system).map(Number);
-  const [evaporated, carriedOut, replaced] = spill("MAKEUP", cell.volume(50), shop.loads, cell.volume(shop.dragged), null, `1+${String(shop.parts)}`).map(Number);
+  const verdict = String(
+    spill(
+      "VERDICT",
+      reading,
+      shop.baseline,
+      0.5,
+      degrees(shop.cool),
+      degrees(shop.hot),
+      shop.builder,
+      shop.alkalinity,
+      system,
+    )[0],
+  );
+  const [cardTemperature, cardTrigger] = spill(
+    "TRIGGERCARD",
+    shop.baseline,
+    0.5,
+    degrees(shop.cool),
+    [[degrees(shop.hot)]],
+    shop.builder,
+    shop.alkalinity,
+    system,
+  ).map(Number);
+  const [evaporated, carriedOut, replaced] = spill(
+    "MAKEUP",
+    cell.volume(50),
+    shop.loads,
+    cell.volume(shop.dragged),
+    null,
+    `1+${String(shop.parts)}`,
+  ).map(Number);
   const price = number("UNITPRICE", 139, cell.volume(20), system);
 
   return {
@@ -70,15 +109,27 @@ function toldIn(system: UnitSystem, shop: Job): Story {
     "dose for hardness": liters(number("HARDNESSDOSE", volume, shop.hardness, 2.4, null, system)),
     "dose for alkalinity": liters(number("ALKALINITYDOSE", volume, shop.alkalinity, 1, system)),
     strength: number("STRENGTHOF", dose, volume),
-    trigger: number("TRIGGER", shop.baseline, 0.5, degrees(shop.cool), degrees(shop.hot), shop.builder, shop.alkalinity, system),
-    "temperature on the card": system === "US" ? ((cardTemperature ?? Number.NaN) - 32) / 1.8 : (cardTemperature ?? Number.NaN),
+    trigger: number(
+      "TRIGGER",
+      shop.baseline,
+      0.5,
+      degrees(shop.cool),
+      degrees(shop.hot),
+      shop.builder,
+      shop.alkalinity,
+      system,
+    ),
+    "temperature on the card":
+      system === "US" ? ((cardTemperature ?? Number.NaN) - 32) / 1.8 : (cardTemperature ?? Number.NaN),
     "trigger on the card": cardTrigger ?? Number.NaN,
     verdict: verdict.replace(/ at .*/, ""),
     "top-up, low": liters(low ?? Number.NaN),
     "top-up, best": liters(best ?? Number.NaN),
     "top-up, high": liters(high ?? Number.NaN),
     "first addition": liters(first ?? Number.NaN),
-    "next addition": liters(number("NEXTADD", first ?? Number.NaN, reading, reading + 0.05, shop.baseline, ...bath, null, system)),
+    "next addition": liters(
+      number("NEXTADD", first ?? Number.NaN, reading, reading + 0.05, shop.baseline, ...bath, null, system),
+    ),
     buffer: number("BUFFERPH", "borax", degrees(shop.cool), system),
     slope: number("METERSLOPE", "phosphate", 3, "borax", -131, degrees(shop.cool), system),
     evaporated: liters(evaporated ?? Number.NaN),
@@ -87,7 +138,9 @@ function toldIn(system: UnitSystem, shop: Job): Story {
     "strength left": number("DRAGOUT", volume, cell.volume(shop.dragged), shop.loads),
     cost: price * dose,
     "dry acid": inKilograms[system] * number("ACIDFOR", volume, shop.spent, "citric", null, system),
-    "liquid acid": liters(number("ACIDTO", volume, reading, 8.5, "hydrochloric", shop.builder, degrees(shop.cool), null, system)),
+    "liquid acid": liters(
+      number("ACIDTO", volume, reading, 8.5, "hydrochloric", shop.builder, degrees(shop.cool), null, system),
+    ),
     release: String(spill("DISCHARGECHECK", 8.5, 6, 9, degrees(shop.cool), system)[0]),
     heat: number("HEATENERGY", volume, degrees(shop.cool), degrees(shop.hot), system),
     hours: number("HEATTIME", volume, degrees(shop.cool), degrees(shop.hot), 9, 0.9, system),
@@ -102,7 +155,8 @@ describe("one job in US, metric and imperial units", () => {
         for (const [what, value] of Object.entries(expected ?? {})) {
           for (const story of others) {
             const other = story[what];
-            if (typeof value === "number") expect(Math.abs(Number(other) - value), what).toBeLessThanOrEqual(1e-9 * Math.max(1e-3, Math.abs(value)));
+            if (typeof value === "number")
+              expect(Math.abs(Number(other) - value), what).toBeLessThanOrEqual(1e-9 * Math.max(1e-3, Math.abs(value)));
             else expect([what, other]).toEqual([what, value]);
           }
         }

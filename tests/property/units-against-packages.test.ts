@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { convert } from "../../src/core/units/unit-conversion.ts";
-import { unitPackages } from "./units-of-packages.ts";
 import { runs } from "../setup/random-runs.ts";
+import { unitPackages } from "./units-of-packages.ts";
 
 /** Factors by definition agree to the last bits of a double. */
 const exact = 1e-12;
@@ -25,7 +26,9 @@ describe.each(unitPackages)("conversions beside $name", ({ units, convert: their
         const expected = theirs(value, names[from] ?? from, names[to] ?? to);
         const scale = kind === "temperature" ? Math.abs(expected) + zeroOfScales : Math.abs(expected);
         const precision = from === to ? exact : exact + (rounded[from] ?? 0) + (rounded[to] ?? 0);
-        expect(Math.abs(ours(value, from, to) - expected), `${value} ${from} to ${to}`).toBeLessThanOrEqual(precision * scale);
+        expect(Math.abs(ours(value, from, to) - expected), `${value} ${from} to ${to}`).toBeLessThanOrEqual(
+          precision * scale,
+        );
       }),
       runs(500),
     );

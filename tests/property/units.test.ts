@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { convert } from "../../src/core/units/unit-conversion.ts";
-import { findUnit } from "../../src/core/units/find-unit.ts";
+
 import { fromSi, toSi } from "../../src/core/units/convert.ts";
+import { findUnit } from "../../src/core/units/find-unit.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { parseStrength } from "../../src/core/units/parse-strength.ts";
-import { unitTable } from "../../src/core/units/unit-table.ts";
+import { convert } from "../../src/core/units/unit-conversion.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
+import { unitTable } from "../../src/core/units/unit-table.ts";
 import { runs } from "../setup/random-runs.ts";
 
 const positive = fc.double({ min: 1e-6, max: 1e6, noNaN: true });
@@ -69,7 +70,12 @@ describe("numbers in text", () => {
         const decimals = String(cents).padStart(2, "0");
         const grouped = String(whole).replace(/\B(?=(\d{3})+$)/g, " ");
         const value = Number(`${String(whole)}.${decimals}`);
-        for (const text of [`${String(whole)}.${decimals}`, `${String(whole)},${decimals}`, `${grouped}.${decimals}`, `${grouped},${decimals}`]) {
+        for (const text of [
+          `${String(whole)}.${decimals}`,
+          `${String(whole)},${decimals}`,
+          `${grouped}.${decimals}`,
+          `${grouped},${decimals}`,
+        ]) {
           expect(parseNumber(text)).toEqual({ read: "number", value });
         }
       }),
@@ -94,7 +100,8 @@ describe("strengths in text", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5000 }), (water) => {
         const texts = [`1+${String(water)}`, `1:${String(water)}`, `1 : ${String(water)}`, `1 in ${String(water + 1)}`];
-        for (const text of texts) expect(parseStrength(text, "US")).toEqual({ read: "strength", fraction: 1 / (1 + water) });
+        for (const text of texts)
+          expect(parseStrength(text, "US")).toEqual({ read: "strength", fraction: 1 / (1 + water) });
       }),
     );
   });

@@ -1,13 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
+import { findFunction } from "../../functions/catalogue.ts";
+import type { CellInput } from "../../functions/define-function.ts";
+import { evaluate } from "../../functions/evaluate.ts";
 import { alkalinity, cubicMeters } from "../../src/core/units/quantity.ts";
 import { alkalinitySplit } from "../../src/core/water/alkalinity-split.ts";
 import { blend } from "../../src/core/water/blend.ts";
 import { blendShare } from "../../src/core/water/blend-share.ts";
-import { evaluate } from "../../functions/evaluate.ts";
-import { findFunction } from "../../functions/catalogue.ts";
 import { reverseOsmosisSplit } from "../../src/core/water/reverse-osmosis-split.ts";
-import type { CellInput } from "../../functions/define-function.ts";
 
 const value = fc.oneof(fc.constant(0), fc.double({ min: 1e-6, max: 5000, noNaN: true }));
 const volume = fc.double({ min: 1e-3, max: 1000, noNaN: true });
@@ -39,7 +40,10 @@ describe("a blend", () => {
   it("stays the same when every volume grows alike, or the waters come in another order", () => {
     fc.assert(
       fc.property(waters, fc.double({ min: 0.01, max: 9, noNaN: true }), (list, times) => {
-        near(blend(list.map((water) => ({ value: water.value, volume: cubicMeters(water.volume * times) }))), blend(list));
+        near(
+          blend(list.map((water) => ({ value: water.value, volume: cubicMeters(water.volume * times) }))),
+          blend(list),
+        );
         near(blend(list.toReversed()), blend(list));
       }),
     );
@@ -51,7 +55,13 @@ describe("a blend", () => {
         fc.pre(Math.abs(a - b) > 1e-3);
         const target = a + (b - a) * part;
         const ofB = blendShare(a, b, target);
-        near(blend([{ value: a, volume: cubicMeters(1 - ofB) }, { value: b, volume: cubicMeters(ofB) }]), target);
+        near(
+          blend([
+            { value: a, volume: cubicMeters(1 - ofB) },
+            { value: b, volume: cubicMeters(ofB) },
+          ]),
+          target,
+        );
       }),
     );
   });
@@ -97,7 +107,7 @@ describe("the three unit systems", () => {
   const imperialGallons = 4.54609;
 
   it.each([
-    ["ROUNDTANKVOLUME", ['24 in', "20 in", undefined]],
+    ["ROUNDTANKVOLUME", ["24 in", "20 in", undefined]],
     ["SOFTENERLIFE", [8000, "11 gpg", 1.5, undefined]],
     ["JARDOSE", ["60 L", 3, 2, "1+40"]],
   ])("give %s the same volume for the same text", (id, cells) => {
@@ -109,7 +119,10 @@ describe("the three unit systems", () => {
   it("take a round tank's inches and centimeters alike", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 300 }), fc.integer({ min: 1, max: 100 }), (diameter, depth) => {
-        near(call("ROUNDTANKVOLUME", [diameter * 2.54, depth * 2.54, undefined, "metric"]), call("ROUNDTANKVOLUME", [diameter, depth]) * usGallons);
+        near(
+          call("ROUNDTANKVOLUME", [diameter * 2.54, depth * 2.54, undefined, "metric"]),
+          call("ROUNDTANKVOLUME", [diameter, depth]) * usGallons,
+        );
       }),
     );
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { acidAmount } from "../../src/core/discharge/acid-amount.ts";
 import { acidProducts } from "../../src/core/discharge/acid-products.ts";
 

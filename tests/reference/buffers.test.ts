@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { callFormula } from "./call-formula.ts";
 import { numberIn, readCsv, textIn } from "./read-csv.ts";
 
@@ -10,7 +11,9 @@ function at(name: string, celsius: number): number {
  * pH(S) of the primary standards at 24 temperatures, as the open firmware of a pH-meter circuit carries the
  * NIST tables: a second copy beside ours, with temperatures between our points.
  */
-const tabulated = readCsv("buffer-tables.csv").map((row) => [textIn(row, "buffer"), numberIn(row, "celsius"), numberIn(row, "pH")] as const);
+const tabulated = readCsv("buffer-tables.csv").map(
+  (row) => [textIn(row, "buffer"), numberIn(row, "celsius"), numberIn(row, "pH")] as const,
+);
 
 /** The copies differ by a unit of the last digit here and there; between points the curve may take the rounding along. */
 const copiesDiffer = 0.0012;

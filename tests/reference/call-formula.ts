@@ -1,6 +1,6 @@
-import { evaluate } from "../../functions/evaluate.ts";
 import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput, CellMatrix, CellValue } from "../../functions/define-function.ts";
+import { evaluate } from "../../functions/evaluate.ts";
 
 function literal(text: string): CellValue {
   if (text === "") return null;
@@ -11,14 +11,19 @@ function literal(text: string): CellValue {
 }
 
 function matrix(text: string): CellMatrix {
-  return text.slice(1, -1).split(";").map((row) => row.split(",").map(literal));
+  return text
+    .slice(1, -1)
+    .split(";")
+    .map((row) => row.split(",").map(literal));
 }
 
 /** The arguments of `=BATH.NAME(...)` that holds literals and array constants only. */
 export function argumentsOf(formula: string): { readonly id: string; readonly cells: CellInput[] } {
   const call = /^=BATH\.([A-Z0-9.]+)\((.*)\)$/.exec(formula);
   if (call === null) throw new SyntaxError(`Not a call: ${formula}`);
-  const parts = [...(call[2] ?? "").matchAll(/(?:^|,)(\{[^}]*\}|"(?:[^"]|"")*"|[^,]*)/g)].map((match) => match[1] ?? "");
+  const parts = [...(call[2] ?? "").matchAll(/(?:^|,)(\{[^}]*\}|"(?:[^"]|"")*"|[^,]*)/g)].map(
+    (match) => match[1] ?? "",
+  );
   return { id: call[1] ?? "", cells: parts.map((part) => (part.startsWith("{") ? matrix(part) : literal(part))) };
 }
 

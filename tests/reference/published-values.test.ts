@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+
+import type { CellMatrix, CellValue } from "../../functions/define-function.ts";
 import { numberIn, readCsv, textIn } from "./read-csv.ts";
 import { worksheetValue } from "./worksheet-value.ts";
-import type { CellMatrix, CellValue } from "../../functions/define-function.ts";
 
 /** A difference of exactly the tolerance passes, whatever its last bit. */
 const lastBits = 1e-12;
@@ -15,7 +16,9 @@ function cellMatches(cell: CellValue, expected: string, tolerance: number): bool
 function matches(result: CellValue | CellMatrix, expected: string, tolerance: number): boolean {
   const cells = Array.isArray(result) ? result.flat() : [result];
   const wanted = expected.split(";");
-  return cells.length === wanted.length && cells.every((cell, index) => cellMatches(cell, wanted[index] ?? "", tolerance));
+  return (
+    cells.length === wanted.length && cells.every((cell, index) => cellMatches(cell, wanted[index] ?? "", tolerance))
+  );
 }
 
 const published = readCsv("worksheet-functions.csv");
@@ -26,10 +29,16 @@ const wrong = readCsv("wrong-printed-values.csv");
  * C common practice without a source.
  */
 describe("worksheet functions against published values", () => {
-  it.each(published.map((row) => [textIn(row, "id"), textIn(row, "what"), row] as const))("%s: %s", (_id, _what, row) => {
-    const result = worksheetValue(textIn(row, "formula"));
-    expect(matches(result, textIn(row, "expected"), numberIn(row, "tolerance")), `got ${JSON.stringify(result)}`).toBe(true);
-  });
+  it.each(published.map((row) => [textIn(row, "id"), textIn(row, "what"), row] as const))(
+    "%s: %s",
+    (_id, _what, row) => {
+      const result = worksheetValue(textIn(row, "formula"));
+      expect(
+        matches(result, textIn(row, "expected"), numberIn(row, "tolerance")),
+        `got ${JSON.stringify(result)}`,
+      ).toBe(true);
+    },
+  );
 
   it("cite a source and a basis for every row, and give each row an id of its own", () => {
     expect(new Set(published.map((row) => textIn(row, "id"))).size).toBe(published.length);

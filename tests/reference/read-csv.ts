@@ -10,7 +10,9 @@ function fields(line: string): string[] {
 
 /** Rows of a CSV file of this folder, by the headers of its first line. */
 export function readCsv(name: string): Readonly<Record<string, string>>[] {
-  const [header, ...lines] = readFileSync(new URL(name, import.meta.url), "utf8").trimEnd().split("\n");
+  const [header, ...lines] = readFileSync(new URL(name, import.meta.url), "utf8")
+    .trimEnd()
+    .split("\n");
   const headers = fields(header ?? "");
   return lines.map((line) => Object.fromEntries(fields(line).map((value, index) => [headers[index] ?? "", value])));
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { callFormula } from "./call-formula.ts";
 import { numberIn, readCsv } from "./read-csv.ts";
 
@@ -17,7 +18,8 @@ const mean = (values: readonly number[]): number => values.reduce((sum, value) =
 function leastSquares(): { readonly slope: number; readonly intercept: number } {
   const x = mean(points.map((point) => point.x));
   const y = mean(points.map((point) => point.y));
-  const slope = mean(points.map((point) => (point.x - x) * (point.y - y))) / mean(points.map((point) => (point.x - x) ** 2));
+  const slope =
+    mean(points.map((point) => (point.x - x) * (point.y - y))) / mean(points.map((point) => (point.x - x) ** 2));
   return { slope, intercept: y - slope * x };
 }
 

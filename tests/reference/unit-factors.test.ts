@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { callFormula } from "./call-formula.ts";
 import { numberIn, readCsv, textIn } from "./read-csv.ts";
 
@@ -42,7 +43,9 @@ describe("the factors of units", () => {
   });
 
   it("leave no customary unit of these kinds without a printed factor", () => {
-    const customary = unitRows.filter((row) => String(row[3]) in siUnits && row[5] !== "SI").map((row) => `${row[3]}: ${row[0]}`);
+    const customary = unitRows
+      .filter((row) => String(row[3]) in siUnits && row[5] !== "SI")
+      .map((row) => `${row[3]}: ${row[0]}`);
     expect(customary.filter((name) => !printed.some(({ unit, kind }) => name === `${kind}: ${unit}`))).toEqual([]);
     expect(customary.length).toBeGreaterThan(20);
   });

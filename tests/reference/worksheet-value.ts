@@ -1,6 +1,7 @@
 import { evaluate } from "mathjs";
-import { callFormula } from "./call-formula.ts";
+
 import type { CellMatrix, CellValue } from "../../functions/define-function.ts";
+import { callFormula } from "./call-formula.ts";
 
 const bathCall = /BATH\.[A-Z0-9]+\((?:\{[^}]*\}|"(?:[^"]|"")*"|[^(){}"])*\)/g;
 

@@ -3,14 +3,14 @@
  * formulas have worked out, so pane and sheet cannot differ.
  */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { findRow, rowFacts } from "../bath-facts.ts";
-import { isCellError } from "../../joblog/model/log-snapshot.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { isCellError } from "../../joblog/model/log-snapshot.ts";
+import { findRow, rowFacts } from "../bath-facts.ts";
 import { overdueOf } from "./overdue.ts";
+import type { Bath, NextStep, Step } from "./step.ts";
 import { closedStep } from "./step-after-use.ts";
 import { baselineStep, benchStep, chargeStep } from "./step-before-use.ts";
 import { holdStep, readAgainStep, topUpStep } from "./step-in-use.ts";
-import type { Bath, NextStep, Step } from "./step.ts";
 
 function stepFor(bath: Bath): Step {
   switch (bath.facts.text("state")) {
@@ -29,7 +29,12 @@ function stepFor(bath: Bath): Step {
     case "closed":
       return closedStep(bath);
     default:
-      return { kind: "wait", sentence: "The log has not worked out where this bath stands.", reason: "Look at its row on the Baths sheet.", urgent: false };
+      return {
+        kind: "wait",
+        sentence: "The log has not worked out where this bath stands.",
+        reason: "Look at its row on the Baths sheet.",
+        urgent: false,
+      };
   }
 }
 
@@ -40,14 +45,31 @@ function stepFor(bath: Bath): Step {
 export function nextStep(log: LogSnapshot, bathId: string, system: UnitSystem, now: number): NextStep {
   const row = findRow(log, "baths", "bath", bathId);
   if (row === undefined) throw new RangeError(`The log has no bath "${bathId}".`);
-  const unfinished = Object.values(row.cells).find((value) => value === "#BUSY!" || value === "#NAME?" || value === "#GETTING_DATA");
+  const unfinished = Object.values(row.cells).find(
+    (value) => value === "#BUSY!" || value === "#NAME?" || value === "#GETTING_DATA",
+  );
   const bath: Bath = { id: bathId, facts: rowFacts(row), log, system };
   if (unfinished !== undefined) {
-    const sentence = unfinished === "#NAME?" ? "Excel does not know the BATH functions yet." : "Excel is still working out the figures.";
-    const reason = unfinished === "#NAME?" ? "Keep this pane open for a moment; if it stays so, close and open the workbook." : "This takes a moment.";
+    const sentence =
+      unfinished === "#NAME?"
+        ? "Excel does not know the BATH functions yet."
+        : "Excel is still working out the figures.";
+    const reason =
+      unfinished === "#NAME?"
+        ? "Keep this pane open for a moment; if it stays so, close and open the workbook."
+        : "This takes a moment.";
     return { kind: "wait", sentence, reason, urgent: false, overdue: [] };
   }
   const faulty = Object.entries(row.cells).find(([, value]) => isCellError(value));
   const overdue = overdueOf(bath, now);
-  return { ...stepFor(bath), overdue: faulty === undefined ? overdue : [...overdue, { text: `The Baths sheet shows ${String(faulty[1])} in this bath's row: point at the cell to see why.` }] };
+  return {
+    ...stepFor(bath),
+    overdue:
+      faulty === undefined
+        ? overdue
+        : [
+            ...overdue,
+            { text: `The Baths sheet shows ${String(faulty[1])} in this bath's row: point at the cell to see why.` },
+          ],
+  };
 }

@@ -1,16 +1,17 @@
-import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
-import { meterSentences } from "./overdue-meter.ts";
-import { countOf, fixed } from "../wording/figure-words.ts";
-import { limitOf, volumeWords, type Bath, type Overdue, type StepKind } from "./step.ts";
 import { depth } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
+import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
+import { countOf, fixed } from "../wording/figure-words.ts";
+import { meterSentences } from "./overdue-meter.ts";
+import { type Bath, limitOf, type Overdue, type StepKind, volumeWords } from "./step.ts";
 
 /** The log's change-out signal with its figures; what else decides is said beside it. */
 function changeOutSentence({ facts, system }: Bath): string | undefined {
   const signal = facts.text("changeOut");
   const share = facts.number("topUpShare");
   if (signal === undefined || share === undefined) return undefined;
-  const decides = "Consider a change-out; the bench test, the ratio of total to free alkalinity and the days open decide too.";
+  const decides =
+    "Consider a change-out; the bench test, the ratio of total to free alkalinity and the days open decide too.";
   const [first, largest] = [facts.number("firstRound"), facts.number("largestRound")];
   if (signal !== changeOut.grow || first === undefined || largest === undefined) {
     return `Top-ups have reached ${fixed(share * 100, 0)}% of the opening dose. ${decides}`;
@@ -21,7 +22,13 @@ function changeOutSentence({ facts, system }: Bath): string | undefined {
 function readingSentence({ facts, log }: Bath, now: number): string | undefined {
   const readAt = facts.number("lastReadingAt");
   const most = limitOf(log, "readingHours");
-  if (facts.number("baseline") === undefined || readAt === undefined || most === undefined || (now - readAt) * 24 <= most) return undefined;
+  if (
+    facts.number("baseline") === undefined ||
+    readAt === undefined ||
+    most === undefined ||
+    (now - readAt) * 24 <= most
+  )
+    return undefined;
   const hours = (now - readAt) * 24;
   return `No reading for ${hours < 48 ? countOf(fixed(hours, 0), "hour") : countOf(fixed(hours / 24, 0), "day")}.`;
 }
@@ -29,7 +36,9 @@ function readingSentence({ facts, log }: Bath, now: number): string | undefined 
 function ageSentence({ facts, log }: Bath): string | undefined {
   const open = facts.number("daysOpen");
   const most = limitOf(log, "bathLife");
-  return open !== undefined && most !== undefined && open > most ? `Open for ${countOf(fixed(open, 0), "day")}: think of a change-out.` : undefined;
+  return open !== undefined && most !== undefined && open > most
+    ? `Open for ${countOf(fixed(open, 0), "day")}: think of a change-out.`
+    : undefined;
 }
 
 /** Levels are read to a tenth or so: a smaller fall is no call for the hose. */
@@ -41,8 +50,17 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
   const level = row === undefined ? undefined : rowFacts(row).number("level");
   const line = tank === undefined ? undefined : rowFacts(tank).number("fillDepth");
   const perDepth = tank === undefined ? undefined : rowFacts(tank).number("volumePerDepth");
-  const madeUp = log.rows.additions.some(({ cells }) => cells["bath"] === id && Number(cells["when"]) > Number(row?.cells["when"]));
-  if (level === undefined || line === undefined || perDepth === undefined || madeUp || line - level < smallestFall[system]) return undefined;
+  const madeUp = log.rows.additions.some(
+    ({ cells }) => cells["bath"] === id && Number(cells["when"]) > Number(row?.cells["when"]),
+  );
+  if (
+    level === undefined ||
+    line === undefined ||
+    perDepth === undefined ||
+    madeUp ||
+    line - level < smallestFall[system]
+  )
+    return undefined;
   return `Level ${fixed(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} of make-up.`;
 }
 
@@ -51,7 +69,8 @@ export function overdueOf(bath: Bath, now: number): readonly Overdue[] {
   const { facts, log } = bath;
   if (facts.text("state") === "closed") return [];
   const concentrate = findRow(log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
-  const one = (text: string | undefined, kind?: StepKind): readonly Overdue[] => (text === undefined ? [] : [{ text, ...(kind === undefined ? {} : { kind }) }]);
+  const one = (text: string | undefined, kind?: StepKind): readonly Overdue[] =>
+    text === undefined ? [] : [{ text, ...(kind === undefined ? {} : { kind }) }];
   return [
     ...one(readingSentence(bath, now), "reading"),
     ...meterSentences(bath, now).flatMap((text) => one(text, "meter check")),

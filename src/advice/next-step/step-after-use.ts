@@ -1,11 +1,12 @@
 /** What a bath needs that was changed out: neutralizing, results, release. */
+import { releaseState } from "../../joblog/model/words.ts";
 import { rowFacts, rowsOfBath } from "../bath-facts.ts";
 import type { Bath, Step } from "./step.ts";
-import { releaseState } from "../../joblog/model/words.ts";
 
 /** What a person does about each state of a release. */
 const toDo: Readonly<Record<string, string>> = {
-  [releaseState.limits]: "Write the pH limits of your permit or code: under Release, or for every bath under Shop, Limits.",
+  [releaseState.limits]:
+    "Write the pH limits of your permit or code: under Release, or for every bath under Shop, Limits.",
   [releaseState.ph]: "Mix, cool a sample, and read its pH.",
   [releaseState.below]: "Correct it in small steps: mix and read after each.",
   [releaseState.above]: "Acid in stages: mix and read after each.",
@@ -28,8 +29,15 @@ export function closedStep(bath: Bath): Step {
     };
   }
   const state = rowFacts(row).text("state");
-  if (state === undefined) return { kind: "release", sentence: "The release is not on record yet.", reason: closed, urgent: false };
-  if (state === releaseState.released) return { kind: "closed", sentence: `${closed} Its release is on record.`, urgent: false };
+  if (state === undefined)
+    return { kind: "release", sentence: "The release is not on record yet.", reason: closed, urgent: false };
+  if (state === releaseState.released)
+    return { kind: "closed", sentence: `${closed} Its release is on record.`, urgent: false };
   const next = toDo[state];
-  return { kind: "release", sentence: `${state.charAt(0).toUpperCase()}${state.slice(1)}.${next === undefined ? "" : ` ${next}`}`, reason: closed, urgent: false };
+  return {
+    kind: "release",
+    sentence: `${state.charAt(0).toUpperCase()}${state.slice(1)}.${next === undefined ? "" : ` ${next}`}`,
+    reason: closed,
+    urgent: false,
+  };
 }

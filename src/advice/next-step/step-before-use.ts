@@ -1,8 +1,8 @@
 /** What a bath needs until its baseline is set. */
+import { baselineStanding, bench } from "../../joblog/model/words.ts";
 import { fewestBaselineReadings } from "../../joblog/sheets/baths/bath-baseline.ts";
 import { rowsOfBath } from "../bath-facts.ts";
-import { volumeWords, type Bath, type Step } from "./step.ts";
-import { baselineStanding, bench } from "../../joblog/model/words.ts";
+import { type Bath, type Step, volumeWords } from "./step.ts";
 
 export function chargeStep({ facts, system }: Bath): Step {
   const dose = facts.number("plannedDose");
@@ -40,7 +40,10 @@ export function benchStep(bath: Bath): Step {
   const missing = planned !== undefined && opening !== undefined ? planned - opening : 0;
   const reached = facts.text("strengthReached");
   if (facts.text("benchState") === bench.refused) {
-    const more = missing > 0.005 ? `${volumeWords(missing, system)} more reaches ${facts.text("strength") ?? "the strength wanted"}` : "raise the strength a step";
+    const more =
+      missing > 0.005
+        ? `${volumeWords(missing, system)} more reaches ${facts.text("strength") ?? "the strength wanted"}`
+        : "raise the strength a step";
     return {
       kind: "opening dose",
       sentence: `Bench test not passed on ${failedSurfaces(bath).join(", ")}: ${more}, mix, then test again.`,
@@ -61,14 +64,18 @@ export function baselineStep({ facts }: Bath): Step {
   if (facts.text("baselineState") === baselineStanding.differ) {
     return {
       kind: "baseline",
-      sentence: "Baseline: the samples differ too much in temperature. Cool them alike and take the three readings again.",
+      sentence:
+        "Baseline: the samples differ too much in temperature. Cool them alike and take the three readings again.",
       urgent: true,
     };
   }
   const left = fewestBaselineReadings - taken;
   return {
     kind: "baseline",
-    sentence: taken === 0 ? "Baseline: mix, cool a sample, and take three readings." : `Baseline: ${String(left)} more ${left === 1 ? "reading" : "readings"}, then it is set.`,
+    sentence:
+      taken === 0
+        ? "Baseline: mix, cool a sample, and take three readings."
+        : `Baseline: ${String(left)} more ${left === 1 ? "reading" : "readings"}, then it is set.`,
     reason: "The bath comes back to the median of the three.",
     urgent: false,
   };

@@ -1,13 +1,15 @@
 /** What a bath with a baseline needs. */
-import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../bath-facts.ts";
-import { fixed } from "../wording/figure-words.ts";
-import { volumeWords, type Bath, type Step } from "./step.ts";
-import { failedSurfaces } from "./step-before-use.ts";
 import { temperature, volume } from "../../joblog/model/units-of.ts";
 import { bench } from "../../joblog/model/words.ts";
+import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../bath-facts.ts";
+import { fixed } from "../wording/figure-words.ts";
+import { type Bath, type Step, volumeWords } from "./step.ts";
+import { failedSurfaces } from "./step-before-use.ts";
 
 export function readAgainStep({ facts, log, id, system }: Bath): Step {
-  const lastAddition = rowsOfBath(log, "additions", id).filter((row) => row.cells["kind"] === "concentrate").at(-1);
+  const lastAddition = rowsOfBath(log, "additions", id)
+    .filter((row) => row.cells["kind"] === "concentrate")
+    .at(-1);
   const added = lastAddition === undefined ? undefined : rowFacts(lastAddition).number("amount");
   const verdict = facts.text("lastVerdict") ?? "";
   if (verdict.startsWith("re-read")) {
@@ -43,7 +45,10 @@ export function topUpStep({ log, id, system, facts }: Bath): Step {
   }
   const low = reading?.number("topUpLow");
   const high = reading?.number("topUpHigh");
-  const whole = low === undefined || high === undefined ? "" : `${first < low ? "First part of the" : "In all it may need"} ${fixed(low, 1)} to ${fixed(high, 1)} ${volume[system]}${first < low ? " it may need" : ""}. `;
+  const whole =
+    low === undefined || high === undefined
+      ? ""
+      : `${first < low ? "First part of the" : "In all it may need"} ${fixed(low, 1)} to ${fixed(high, 1)} ${volume[system]}${first < low ? " it may need" : ""}. `;
   return {
     kind: "top-up",
     sentence: `Top up: add ${volumeWords(first, system)}, mix, read again.`,
@@ -54,7 +59,9 @@ export function topUpStep({ log, id, system, facts }: Bath): Step {
 
 /** The last top-ups, newest first, for as long as each was read and fell short of the baseline. */
 function shortTopUps({ log, id }: Bath): readonly RowFacts[] {
-  const topUps = rowsOfBath(log, "additions", id).filter((row) => row.cells["kind"] === "concentrate" && row.cells["purpose"] !== "opening");
+  const topUps = rowsOfBath(log, "additions", id).filter(
+    (row) => row.cells["kind"] === "concentrate" && row.cells["purpose"] !== "opening",
+  );
   const newestFirst = topUps.map(rowFacts).reverse();
   const end = newestFirst.findIndex((facts) => facts.text("recovery") !== "short");
   return end < 0 ? newestFirst : newestFirst.slice(0, end);
@@ -73,7 +80,9 @@ function shortStep(bath: Bath): Step | undefined {
   return {
     kind: "top-up",
     sentence: `Not back yet: ${fixed(baseline - after, 2)} pH under the baseline. Add ${next === undefined || next === 0 ? "again" : volumeWords(next, system)}, mix, read.`,
-    ...(short.length > 1 ? { reason: "Two additions in a row fell short: check meter, temperature, mixing and water before adding more." } : {}),
+    ...(short.length > 1
+      ? { reason: "Two additions in a row fell short: check meter, temperature, mixing and water before adding more." }
+      : {}),
     urgent: true,
   };
 }
@@ -101,7 +110,11 @@ export function holdStep(bath: Bath): Step {
   const trigger = reading?.number("trigger") ?? facts.number("trigger");
   const room = ph !== undefined && trigger !== undefined ? `${fixed(ph - trigger, 2)} pH above the trigger` : undefined;
   if (facts.text("lastVerdict") === "near") {
-    return { kind: "reading", sentence: `Near the trigger${room === undefined ? "" : `: ${room}`}. Read again after the next load.`, urgent: false };
+    return {
+      kind: "reading",
+      sentence: `Near the trigger${room === undefined ? "" : `: ${room}`}. Read again after the next load.`,
+      urgent: false,
+    };
   }
   return {
     kind: "reading",

@@ -1,11 +1,22 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { RowFacts } from "../bath-facts.ts";
-import { fixed } from "../wording/figure-words.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { volume } from "../../joblog/model/units-of.ts";
+import type { RowFacts } from "../bath-facts.ts";
+import { fixed } from "../wording/figure-words.ts";
 
 /** What a person would do: the pane offers the form that belongs to it. */
-export type StepKind = "opening dose" | "bench test" | "baseline" | "reading" | "top-up" | "make-up" | "meter check" | "change-out" | "release" | "closed" | "wait";
+export type StepKind =
+  | "opening dose"
+  | "bench test"
+  | "baseline"
+  | "reading"
+  | "top-up"
+  | "make-up"
+  | "meter check"
+  | "change-out"
+  | "release"
+  | "closed"
+  | "wait";
 
 /** Something that is late or wants a look, with what a person would do about it. */
 export interface Overdue {

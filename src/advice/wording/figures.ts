@@ -1,6 +1,10 @@
 /** A number as the pane shows it: at most `digits` decimals, no trailing zeros beyond `least`. */
 export function figure(value: number, digits: number, least = 0): string {
-  return value.toLocaleString("en-US", { minimumFractionDigits: least, maximumFractionDigits: digits, useGrouping: false });
+  return value.toLocaleString("en-US", {
+    minimumFractionDigits: least,
+    maximumFractionDigits: digits,
+    useGrouping: false,
+  });
 }
 
 /** pH to the hundredth, as meters show it. */

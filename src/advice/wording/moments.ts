@@ -12,10 +12,16 @@ const excelZero = Date.UTC(1899, 11, 30);
 export function serialOf(text: string): number | undefined {
   const parts = pattern.exec(text.trim());
   if (parts === null) return undefined;
-  const [year = 0, month = 0, day = 0, hour = 0, minute = 0, second = 0] = parts.slice(1).map((part: string | undefined) => Number(part ?? 0));
+  const [year = 0, month = 0, day = 0, hour = 0, minute = 0, second = 0] = parts
+    .slice(1)
+    .map((part: string | undefined) => Number(part ?? 0));
   const moment = Date.UTC(year, month - 1, day, hour, minute, second);
   const back = new Date(moment);
-  const isReal = back.getUTCMonth() === month - 1 && back.getUTCDate() === day && back.getUTCHours() === hour && back.getUTCMinutes() === minute;
+  const isReal =
+    back.getUTCMonth() === month - 1 &&
+    back.getUTCDate() === day &&
+    back.getUTCHours() === hour &&
+    back.getUTCMinutes() === minute;
   if (!isReal) return undefined;
   return (moment - excelZero) / dayInMs;
 }

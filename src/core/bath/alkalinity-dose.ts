@@ -1,7 +1,7 @@
 import { checkWithin } from "../limits/domain.ts";
 import { concentrateAlkalinity, liquidVolume, waterAlkalinity } from "../limits/domains.ts";
-import { cubicMeters } from "../units/quantity.ts";
 import type { Alkalinity, CubicMeters } from "../units/quantity.ts";
+import { cubicMeters } from "../units/quantity.ts";
 
 /**
  * Concentrate that the water's bicarbonate eats: each equivalent of bicarbonate takes one of

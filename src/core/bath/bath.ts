@@ -1,13 +1,13 @@
-import type { BathQuestion } from "./model/bath-question.ts";
-import type { Builder } from "./model/builder.ts";
-import { waterFromTests } from "./model/water.ts";
-import type { Water } from "./model/water.ts";
+import { waterDensity } from "../chemistry/constants/water-density.ts";
 import { checkWithin } from "../limits/domain.ts";
 import { bathTemperature, readablePh, waterAlkalinity } from "../limits/domains.ts";
-import { waterDensity } from "../chemistry/constants/water-density.ts";
 import { celsiusZero } from "../units/exact-constants.ts";
-import { equivalentsPerKilogram, kelvin } from "../units/quantity.ts";
 import type { Alkalinity, EquivalentsPerKilogram, Kelvin, PH } from "../units/quantity.ts";
+import { equivalentsPerKilogram, kelvin } from "../units/quantity.ts";
+import type { BathQuestion } from "./model/bath-question.ts";
+import type { Builder } from "./model/builder.ts";
+import type { Water } from "./model/water.ts";
+import { waterFromTests } from "./model/water.ts";
 
 /** What is known about the chemistry of a bath. */
 export interface BathChemistry {

@@ -1,7 +1,7 @@
 import { checkWithin } from "../limits/domain.ts";
 import { bathStrength, liquidVolume } from "../limits/domains.ts";
-import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
+import { cubicMeters } from "../units/quantity.ts";
 
 /**
  * Concentrate for a finished bath: volume × strength.

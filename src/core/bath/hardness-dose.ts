@@ -1,8 +1,8 @@
 import { checkWithin } from "../limits/domain.ts";
 import { liquidVolume, sequesteringCapacity, waterHardness } from "../limits/domains.ts";
 import { molarMassCalciumCarbonate } from "../units/exact-constants.ts";
-import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, Hardness, KilogramsPerCubicMeter } from "../units/quantity.ts";
+import { cubicMeters } from "../units/quantity.ts";
 
 export interface HardnessLoad {
   readonly volume: CubicMeters;

@@ -1,8 +1,8 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { bathStrength, liquidVolume, plainAmount } from "../limits/domains.ts";
-import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
+import { cubicMeters } from "../units/quantity.ts";
 
 /** The smallest doses that pass in two equal jars, in any one unit. */
 export interface PassingDoses {
@@ -24,7 +24,10 @@ export function jarDose(volume: CubicMeters, doses: PassingDoses, labelStrength:
   checkWithin("label dose", labelStrength, bathStrength);
   const strength = labelStrength * (doses.inThisWater / doses.inReference);
   if (strength > 1) {
-    throw new DomainError("invalid", "Dose in this water over dose in reference comes to more than the whole bath; both must be amounts in one unit, for equal jars");
+    throw new DomainError(
+      "invalid",
+      "Dose in this water over dose in reference comes to more than the whole bath; both must be amounts in one unit, for equal jars",
+    );
   }
   return cubicMeters(volume * strength);
 }

@@ -1,5 +1,5 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { plainAmount, readablePh } from "../limits/domains.ts";
 import { median } from "../numeric/median.ts";
 import type { PH } from "../units/quantity.ts";
@@ -37,7 +37,10 @@ export function learnedTopUp(baseline: PH, reading: PH, additions: readonly Logg
   const usual = median(additions.map(response));
   if (reading >= baseline) return 0;
   if (!(usual > 0)) {
-    throw new DomainError("no-answer", "The additions so far did not raise the pH. Check meter, temperature, mixing and water.");
+    throw new DomainError(
+      "no-answer",
+      "The additions so far did not raise the pH. Check meter, temperature, mixing and water.",
+    );
   }
   return (hydroxide(baseline) - hydroxide(reading)) / usual;
 }

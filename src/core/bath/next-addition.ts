@@ -1,14 +1,14 @@
-import { estimateFurther } from "./model/estimate-further.ts";
-import { roundingError } from "../numeric/rounding-error.ts";
-import type { Answered } from "./model/estimate-further.ts";
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { liquidVolume, readablePh } from "../limits/domains.ts";
-import { cubicMeters, ph } from "../units/quantity.ts";
+import { roundingError } from "../numeric/rounding-error.ts";
 import type { CubicMeters } from "../units/quantity.ts";
-import { questionOf } from "./bath.ts";
+import { cubicMeters, ph } from "../units/quantity.ts";
 import type { Bath } from "./bath.ts";
+import { questionOf } from "./bath.ts";
 import { leastRise } from "./common-practice.ts";
+import type { Answered } from "./model/estimate-further.ts";
+import { estimateFurther } from "./model/estimate-further.ts";
 import { recovery } from "./recovery.ts";
 
 /**
@@ -18,7 +18,12 @@ import { recovery } from "./recovery.ts";
  * @throws OutOfRange for a value outside its domain
  * @throws DomainError "no-answer" where the bath hardly answered
  */
-export function nextAddition(added: CubicMeters, { before, after }: Answered, bath: Bath, tolerance: number): CubicMeters {
+export function nextAddition(
+  added: CubicMeters,
+  { before, after }: Answered,
+  bath: Bath,
+  tolerance: number,
+): CubicMeters {
   checkWithin("added", added, liquidVolume);
   checkWithin("before", before, readablePh);
   checkWithin("after", after, readablePh);

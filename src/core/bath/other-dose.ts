@@ -1,11 +1,11 @@
-import { estimateDoseAtPH, estimatePHAtDose, mostTimesOf } from "./model/estimate-dose.ts";
-import type { Estimate } from "./model/estimate.ts";
 import { checkWithin } from "../limits/domain.ts";
 import { liquidVolume, readablePh } from "../limits/domains.ts";
-import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, PH } from "../units/quantity.ts";
-import { questionOf } from "./bath.ts";
+import { cubicMeters } from "../units/quantity.ts";
 import type { Bath } from "./bath.ts";
+import { questionOf } from "./bath.ts";
+import type { Estimate } from "./model/estimate.ts";
+import { estimateDoseAtPH, estimatePHAtDose, mostTimesOf } from "./model/estimate-dose.ts";
 
 /**
  * pH if the bath whose known dose gave its baseline held another dose.
@@ -18,7 +18,10 @@ export function phAtDose(bath: Bath, knownDose: CubicMeters, newDose: CubicMeter
   checkWithin("known ph", bath.baseline, readablePh);
   checkWithin("new dose", newDose, liquidVolume);
   const question = questionOf(bath);
-  checkWithin("new dose", newDose, { ...liquidVolume, high: Math.min(liquidVolume.high, knownDose * mostTimesOf(question)) });
+  checkWithin("new dose", newDose, {
+    ...liquidVolume,
+    high: Math.min(liquidVolume.high, knownDose * mostTimesOf(question)),
+  });
   return estimatePHAtDose(question, newDose / knownDose);
 }
 

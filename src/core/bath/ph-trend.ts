@@ -1,7 +1,7 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
-import { median } from "../numeric/median.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { readablePh, recordedTime } from "../limits/domains.ts";
+import { median } from "../numeric/median.ts";
 import { theilSenSlope } from "../numeric/theil-sen.ts";
 import type { PH } from "../units/quantity.ts";
 
@@ -26,7 +26,10 @@ const noSlope = 1e-9;
  */
 export function phTrend(readings: readonly TimedReading[]): number {
   if (readings.length > mostReadings) {
-    throw new DomainError("invalid", `Times and readings give ${readings.length} pairs, allowed: at most ${mostReadings}. Take those since the last addition`);
+    throw new DomainError(
+      "invalid",
+      `Times and readings give ${readings.length} pairs, allowed: at most ${mostReadings}. Take those since the last addition`,
+    );
   }
   for (const { time, reading } of readings) {
     checkWithin("time", time, recordedTime);
@@ -54,8 +57,12 @@ export function timeUntilTrigger(readings: readonly TimedReading[], trigger: PH)
   checkWithin("trigger", trigger, readablePh);
   const slope = phTrend(readings);
   if (readings.length < fewestToForesee) {
-    throw new DomainError("no-answer", `There are ${readings.length} readings; foreseeing takes at least ${fewestToForesee} since the last addition`);
+    throw new DomainError(
+      "no-answer",
+      `There are ${readings.length} readings; foreseeing takes at least ${fewestToForesee} since the last addition`,
+    );
   }
-  if (slope > -noSlope) throw new DomainError("no-answer", "The pH is not falling, so nothing says when the trigger will be reached");
+  if (slope > -noSlope)
+    throw new DomainError("no-answer", "The pH is not falling, so nothing says when the trigger will be reached");
   return Math.max(0, lastOf(readings) - trigger) / -slope;
 }

@@ -1,12 +1,12 @@
-import { memoize } from "../numeric/bounded-cache.ts";
-import { answersIfAny } from "./model/estimate.ts";
-import type { Estimate } from "./model/estimate.ts";
-import { estimateReadingAt } from "./model/estimate-reading.ts";
 import { checkWithin } from "../limits/domain.ts";
 import { bathTemperature, readablePh } from "../limits/domains.ts";
+import { memoize } from "../numeric/bounded-cache.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
-import { questionOf, softenedQuestionOf } from "./bath.ts";
 import type { Bath, BathChemistry } from "./bath.ts";
+import { questionOf, softenedQuestionOf } from "./bath.ts";
+import type { Estimate } from "./model/estimate.ts";
+import { answersIfAny } from "./model/estimate.ts";
+import { estimateReadingAt } from "./model/estimate-reading.ts";
 
 interface ReadingQuestion {
   readonly bath: Bath;

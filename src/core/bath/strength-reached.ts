@@ -1,7 +1,7 @@
 import { checkWithin } from "../limits/domain.ts";
 import { liquidVolume } from "../limits/domains.ts";
-import { volumeFraction } from "../units/quantity.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
+import { volumeFraction } from "../units/quantity.ts";
 
 /**
  * Strength that a dose gives in a finished bath: dose / volume.

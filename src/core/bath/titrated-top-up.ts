@@ -1,5 +1,5 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { plainAmount } from "../limits/domains.ts";
 
 export interface Titres {
@@ -20,7 +20,11 @@ export function titratedTopUp(openingDose: number, { fresh, now, blank }: Titres
   checkWithin("fresh titre", fresh, plainAmount);
   checkWithin("titre now", now, plainAmount);
   checkWithin("blank", blank, { ...plainAmount, openLow: false });
-  if (blank >= fresh) throw new DomainError("invalid", "The blank is as large as the titration of the fresh bath; titrate the water alone and the bath as opened");
+  if (blank >= fresh)
+    throw new DomainError(
+      "invalid",
+      "The blank is as large as the titration of the fresh bath; titrate the water alone and the bath as opened",
+    );
   if (blank > now) throw new DomainError("invalid", "The blank is larger than the titration now; titrate both again");
   return openingDose * Math.max(0, (fresh - now) / (fresh - blank));
 }

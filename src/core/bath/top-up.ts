@@ -1,10 +1,10 @@
-import { estimateTopUp } from "./model/estimate-top-up.ts";
 import { checkWithin } from "../limits/domain.ts";
 import { liquidVolume, readablePh, shareOfWhole } from "../limits/domains.ts";
-import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, PH } from "../units/quantity.ts";
-import { questionOf } from "./bath.ts";
+import { cubicMeters } from "../units/quantity.ts";
 import type { Bath } from "./bath.ts";
+import { questionOf } from "./bath.ts";
+import { estimateTopUp } from "./model/estimate-top-up.ts";
 
 /** How a bath lost its pH, as far as a shop can say: alkali used up by acid soil, or bath replaced by water. */
 export const losses = ["acid", "dilution"] as const;

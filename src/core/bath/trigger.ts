@@ -1,9 +1,9 @@
 import { checkWithin } from "../limits/domain.ts";
 import { bathTemperature, phDrop, readablePh, waterAlkalinity } from "../limits/domains.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
 import { ph } from "../units/quantity.ts";
 import type { BathChemistry } from "./bath.ts";
 import type { Estimate } from "./model/estimate.ts";
-import type { Kelvin, PH } from "../units/quantity.ts";
 import { readingAt } from "./reading-at.ts";
 
 export interface TriggerQuestion extends BathChemistry {
@@ -29,6 +29,7 @@ export function trigger({ baseline, drop, temperatures, builder, alkalinity }: T
     checkWithin("baseline temperature", temperatures.baseline, bathTemperature);
     checkWithin("reading temperature", temperatures.reading, bathTemperature);
   }
-  if (temperatures === undefined || temperatures.baseline === temperatures.reading) return { low: due, best: due, high: due };
+  if (temperatures === undefined || temperatures.baseline === temperatures.reading)
+    return { low: due, best: due, high: due };
   return readingAt({ baseline, temperature: temperatures.baseline, builder, alkalinity }, due, temperatures.reading);
 }

@@ -1,9 +1,9 @@
 import { checkWithin } from "../limits/domain.ts";
 import { readablePh } from "../limits/domains.ts";
 import { roundingError } from "../numeric/rounding-error.ts";
-import { trigger } from "./trigger.ts";
 import type { PH } from "../units/quantity.ts";
 import type { TriggerQuestion } from "./trigger.ts";
+import { trigger } from "./trigger.ts";
 
 /** Common practice, no source. */
 const nearness = 0.1;

@@ -1,9 +1,9 @@
-import type { Composition } from "./composition.ts";
-import { beginSweep, sweepAcid } from "./equilibrium/sweep.ts";
-import type { Solids } from "./equilibrium/sweep.ts";
-import { checkComposition, checkPH, checkTemperature } from "./limits.ts";
-import { equivalentsPerKilogram } from "../units/quantity.ts";
 import type { EquivalentsPerKilogram, Kelvin, PH } from "../units/quantity.ts";
+import { equivalentsPerKilogram } from "../units/quantity.ts";
+import type { Composition } from "./composition.ts";
+import type { Solids } from "./equilibrium/sweep.ts";
+import { beginSweep, sweepAcid } from "./equilibrium/sweep.ts";
+import { checkComposition, checkPH, checkTemperature } from "./limits.ts";
 
 /**
  * Strong acid that brings a solution to a pH at a temperature, closed to air; negative where it takes

@@ -1,7 +1,7 @@
+import type { EquivalentsPerKilogram, Kelvin } from "../units/quantity.ts";
+import { ph } from "../units/quantity.ts";
 import { acidToReach } from "./acid-to-reach.ts";
 import type { Composition } from "./composition.ts";
-import { ph } from "../units/quantity.ts";
-import type { EquivalentsPerKilogram, Kelvin } from "../units/quantity.ts";
 
 /** The color changes of phenolphthalein and of bromocresol green with methyl red, the usual end points. */
 const phenolphthaleinEnd = ph(8.3);

@@ -1,10 +1,10 @@
-import { combineInto, nothingDissolved } from "./composition.ts";
+import type { Kelvin, PH } from "../units/quantity.ts";
 import type { Composition, MutableComposition } from "./composition.ts";
+import { combineInto, nothingDissolved } from "./composition.ts";
 import { seekAmount } from "./equilibrium/seek-amount.ts";
 import { setTotalsAlong, startCold } from "./equilibrium/start.ts";
-import { beginSweep, sweepAcid } from "./equilibrium/sweep.ts";
 import type { Solids } from "./equilibrium/sweep.ts";
-import type { Kelvin, PH } from "../units/quantity.ts";
+import { beginSweep, sweepAcid } from "./equilibrium/sweep.ts";
 import { rootOfRising } from "./root-of-rising.ts";
 
 /** How much of one composition, added to another, gives a pH. */

@@ -1,9 +1,9 @@
 import { DomainError } from "../limits/domain-error.ts";
-import { componentNames } from "./composition.ts";
-import type { Composition } from "./composition.ts";
-import { celsiusZero } from "./constants/physical-constants.ts";
-import { kelvin } from "../units/quantity.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
+import { kelvin } from "../units/quantity.ts";
+import type { Composition } from "./composition.ts";
+import { componentNames } from "./composition.ts";
+import { celsiusZero } from "./constants/physical-constants.ts";
 
 /** The constants were checked against published values from freezing to 75 degrees Celsius. */
 const coldest = kelvin(celsiusZero);
@@ -22,7 +22,10 @@ const highestPH = 14.5;
 export function checkTemperature(temperature: Kelvin): void {
   if (temperature >= coldest && temperature <= hottest) return;
   const given = Number.isFinite(temperature) ? (temperature - celsiusZero).toFixed(1) : String(temperature);
-  throw new DomainError("invalid", `Temperature is ${given} degrees Celsius; the chemistry covers 0 to 80 degrees Celsius`);
+  throw new DomainError(
+    "invalid",
+    `Temperature is ${given} degrees Celsius; the chemistry covers 0 to 80 degrees Celsius`,
+  );
 }
 
 /** Throws `invalid` unless every total is a number from 0 to 2 mol per kg of water. */
@@ -31,7 +34,10 @@ export function checkComposition(totals: Composition): void {
     const total = totals[name];
     if (total >= 0 && total <= mostOfOneComponent) continue;
     const given = Number.isFinite(total) ? `${String(total)} mol per kg of water` : "beyond counting";
-    throw new DomainError("invalid", `Total ${name} is ${given}; allowed is 0 to ${mostOfOneComponent} mol per kg of water`);
+    throw new DomainError(
+      "invalid",
+      `Total ${name} is ${given}; allowed is 0 to ${mostOfOneComponent} mol per kg of water`,
+    );
   }
 }
 

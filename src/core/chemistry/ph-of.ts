@@ -1,8 +1,8 @@
-import type { Composition } from "./composition.ts";
-import { beginSweep, sweepPH } from "./equilibrium/sweep.ts";
-import type { Solids } from "./equilibrium/sweep.ts";
-import { checkComposition, checkTemperature } from "./limits.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
+import type { Composition } from "./composition.ts";
+import type { Solids } from "./equilibrium/sweep.ts";
+import { beginSweep, sweepPH } from "./equilibrium/sweep.ts";
+import { checkComposition, checkTemperature } from "./limits.ts";
 
 /**
  * pH of a solution closed to air at 1 atm. Throws `invalid` for totals or temperature out of range and

@@ -19,13 +19,19 @@ interface Bracket {
 const crossing = ({ low, atLow, high, atHigh }: Bracket): number => low - (atLow * (high - low)) / (atHigh - atLow);
 
 /** Goes up from `first` along the chord until the function is positive; undefined where it is not up to `most`. */
-function bracketFrom(rising: (argument: number) => number, atZero: number, first: number, most: number): Bracket | undefined {
+function bracketFrom(
+  rising: (argument: number) => number,
+  atZero: number,
+  first: number,
+  most: number,
+): Bracket | undefined {
   const bracket: Bracket = { low: 0, atLow: atZero, high: Math.min(first, most), atHigh: 0 };
   for (let iteration = 0; iteration < mostIterations; iteration += 1) {
     bracket.atHigh = rising(bracket.high);
     if (bracket.atHigh >= 0) return bracket;
     if (bracket.high >= most) return undefined;
-    const aim = bracket.atHigh > bracket.atLow ? overshoot * (crossing(bracket) - bracket.high) : Number.POSITIVE_INFINITY;
+    const aim =
+      bracket.atHigh > bracket.atLow ? overshoot * (crossing(bracket) - bracket.high) : Number.POSITIVE_INFINITY;
     const next = Math.min(most, mostGrowth * bracket.high, bracket.high + aim);
     bracket.low = bracket.high;
     bracket.atLow = bracket.atHigh;

@@ -1,18 +1,18 @@
-import { alkalinities } from "./alkalinities.ts";
+import type { EquivalentsPerKilogram, Kelvin, MolesPerKilogram, PH } from "../units/quantity.ts";
+import { molesPerKilogram } from "../units/quantity.ts";
 import type { Alkalinities } from "./alkalinities.ts";
+import { alkalinities } from "./alkalinities.ts";
 import { bufferIntensity } from "./buffer-intensity.ts";
 import type { Composition } from "./composition.ts";
 import { evaluateBalances } from "./equilibrium/balances.ts";
 import type { ChemicalSystem } from "./equilibrium/chemical-system.ts";
 import { reduceRows } from "./equilibrium/reduce-rows.ts";
 import { logBruciteSaturation, logCalciteSaturation } from "./equilibrium/saturation.ts";
-import { speciesAmounts } from "./equilibrium/species-amounts.ts";
 import type { SpeciesAmount } from "./equilibrium/species-amounts.ts";
-import { beginSweep, sweepPH } from "./equilibrium/sweep.ts";
+import { speciesAmounts } from "./equilibrium/species-amounts.ts";
 import type { Solids } from "./equilibrium/sweep.ts";
+import { beginSweep, sweepPH } from "./equilibrium/sweep.ts";
 import { checkComposition, checkTemperature } from "./limits.ts";
-import { molesPerKilogram } from "../units/quantity.ts";
-import type { EquivalentsPerKilogram, Kelvin, MolesPerKilogram, PH } from "../units/quantity.ts";
 
 /** A solid: how far the water is from it, and how much of it has formed. */
 interface SolidAnswer {

@@ -2,14 +2,13 @@ import type { AcidName } from "../bath/model/acid.ts";
 import { checkWithin } from "../limits/domain.ts";
 import { concentrateAlkalinity, liquidVolume, purityByWeight } from "../limits/domains.ts";
 import { interpolate } from "../numeric/interpolate.ts";
-import { cubicMeters, kilograms } from "../units/quantity.ts";
 import type { Alkalinity, CubicMeters, Kilograms } from "../units/quantity.ts";
+import { cubicMeters, kilograms } from "../units/quantity.ts";
 import { acidProducts } from "./acid-products.ts";
 
 /** What is weighed or measured out: dry acid by mass, liquid acid by volume. */
 export type AcidAmount =
-  | { readonly form: "dry"; readonly mass: Kilograms }
-  | { readonly form: "liquid"; readonly volume: CubicMeters };
+  { readonly form: "dry"; readonly mass: Kilograms } | { readonly form: "liquid"; readonly volume: CubicMeters };
 
 /**
  * Acid that holds some equivalents, at a purity in percent by weight or its usual one.
@@ -31,7 +30,12 @@ export function acidAmount(acid: AcidName, equivalents: number, purity?: number)
  *
  * @throws OutOfRange for a value outside its domain
  */
-export function acidForAlkalinity(acid: AcidName, volume: CubicMeters, alkalinity: Alkalinity, purity?: number): AcidAmount {
+export function acidForAlkalinity(
+  acid: AcidName,
+  volume: CubicMeters,
+  alkalinity: Alkalinity,
+  purity?: number,
+): AcidAmount {
   checkWithin("volume", volume, liquidVolume);
   checkWithin("alkalinity", alkalinity, concentrateAlkalinity);
   return acidAmount(acid, volume * alkalinity, purity);

@@ -1,7 +1,7 @@
 import type { AcidName } from "../bath/model/acid.ts";
 import { acids } from "../bath/model/acid.ts";
-import type { Points } from "../numeric/interpolate.ts";
 import { molarMass } from "../chemistry/chemicals/molar-mass.ts";
+import type { Points } from "../numeric/interpolate.ts";
 
 interface AcidProduct {
   /** kg of pure acid per equivalent. */
@@ -12,23 +12,55 @@ interface AcidProduct {
   readonly density?: Points;
 }
 
-const perEquivalent = (formula: string, name: AcidName): number => molarMass(formula) / 1000 / acids[name].equivalentsPerMole;
+const perEquivalent = (formula: string, name: AcidName): number =>
+  molarMass(formula) / 1000 / acids[name].equivalentsPerMole;
 
 /** Density tables of aqueous solutions at 20 °C, CRC Handbook and Perry's Handbook; values from memory. */
-const hydrochloricDensity: Points = [[0, 998.2], [10, 1047.4], [20, 1098.0], [30, 1149.3], [40, 1198.0]];
+const hydrochloricDensity: Points = [
+  [0, 998.2],
+  [10, 1047.4],
+  [20, 1098.0],
+  [30, 1149.3],
+  [40, 1198.0],
+];
 const sulfuricDensity: Points = [
-  [0, 998.2], [10, 1066.1], [20, 1139.4], [30, 1218.5], [40, 1302.8], [50, 1395.1], [60, 1498.3],
-  [70, 1610.5], [80, 1727.2], [90, 1814.4], [93, 1827.9], [95, 1833.7], [98, 1836.1], [100, 1830.5],
+  [0, 998.2],
+  [10, 1066.1],
+  [20, 1139.4],
+  [30, 1218.5],
+  [40, 1302.8],
+  [50, 1395.1],
+  [60, 1498.3],
+  [70, 1610.5],
+  [80, 1727.2],
+  [90, 1814.4],
+  [93, 1827.9],
+  [95, 1833.7],
+  [98, 1836.1],
+  [100, 1830.5],
 ];
 const aceticDensity: Points = [
-  [0, 998.2], [10, 1012.5], [20, 1026.3], [30, 1038.4], [40, 1048.8], [50, 1057.5],
-  [60, 1064.2], [70, 1068.5], [80, 1070.0], [90, 1066.1], [100, 1049.8],
+  [0, 998.2],
+  [10, 1012.5],
+  [20, 1026.3],
+  [30, 1038.4],
+  [40, 1048.8],
+  [50, 1057.5],
+  [60, 1064.2],
+  [70, 1068.5],
+  [80, 1070.0],
+  [90, 1066.1],
+  [100, 1049.8],
 ];
 
 export const acidProducts: Readonly<Record<AcidName, AcidProduct>> = {
   citric: { perEquivalent: perEquivalent("C6H8O7", "citric"), usualPurity: 100 },
   "sodium bisulfate": { perEquivalent: perEquivalent("NaHSO4", "sodium bisulfate"), usualPurity: 100 },
-  hydrochloric: { perEquivalent: perEquivalent("HCl", "hydrochloric"), usualPurity: 31.45, density: hydrochloricDensity },
+  hydrochloric: {
+    perEquivalent: perEquivalent("HCl", "hydrochloric"),
+    usualPurity: 31.45,
+    density: hydrochloricDensity,
+  },
   sulfuric: { perEquivalent: perEquivalent("H2SO4", "sulfuric"), usualPurity: 93, density: sulfuricDensity },
   acetic: { perEquivalent: perEquivalent("CH3COOH", "acetic"), usualPurity: 100, density: aceticDensity },
 };

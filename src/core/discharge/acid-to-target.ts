@@ -1,14 +1,14 @@
+import type { Bath } from "../bath/bath.ts";
+import { questionOf } from "../bath/bath.ts";
 import type { AcidName } from "../bath/model/acid.ts";
 import { estimateAcidTo } from "../bath/model/estimate-acid.ts";
+import { waterDensity } from "../chemistry/constants/water-density.ts";
 import { checkWithin } from "../limits/domain.ts";
 import { liquidVolume, readablePh } from "../limits/domains.ts";
-import { questionOf } from "../bath/bath.ts";
-import type { Bath } from "../bath/bath.ts";
-import { waterDensity } from "../chemistry/constants/water-density.ts";
-import { equivalentsPerKilogram } from "../units/quantity.ts";
 import type { Alkalinity, CubicMeters, PH } from "../units/quantity.ts";
-import { acidAmount } from "./acid-amount.ts";
+import { equivalentsPerKilogram } from "../units/quantity.ts";
 import type { AcidAmount } from "./acid-amount.ts";
+import { acidAmount } from "./acid-amount.ts";
 
 /** As far as the chemistry reaches, 1 eq/L. */
 const mostTitrated = { measure: "alkalinity", low: 0, openLow: true, high: 1000 } as const;

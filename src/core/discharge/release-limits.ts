@@ -1,5 +1,5 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { readablePh, releaseTemperature } from "../limits/domains.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 
@@ -19,12 +19,15 @@ export const placesAmongLimits = ["within", "below", "above"] as const;
  * @throws DomainError where the low limit is not below the high one
  */
 export function placeAmongLimits(
-  reading: PH, { low, high }: ReleaseLimits, temperature: Kelvin | undefined,
+  reading: PH,
+  { low, high }: ReleaseLimits,
+  temperature: Kelvin | undefined,
 ): (typeof placesAmongLimits)[number] {
   checkWithin("pH", reading, readablePh);
   checkWithin("low", low, readablePh);
   checkWithin("high", high, readablePh);
-  if (low >= high) throw new DomainError("invalid", "Low must lie below high: the limits are the wrong way around or the same");
+  if (low >= high)
+    throw new DomainError("invalid", "Low must lie below high: the limits are the wrong way around or the same");
   if (temperature !== undefined) checkWithin("temperature", temperature, releaseTemperature);
   if (reading < low) return "below";
   return reading > high ? "above" : "within";

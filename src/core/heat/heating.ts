@@ -1,9 +1,9 @@
+import { waterDensity } from "../chemistry/constants/water-density.ts";
 import { checkWithin } from "../limits/domain.ts";
 import { heaterPower, liquidVolume, liquidWater, shareOfWhole } from "../limits/domains.ts";
-import { joules } from "../units/quantity.ts";
-import { waterDensity } from "../chemistry/constants/water-density.ts";
-import { waterEnthalpy } from "./water-enthalpy.ts";
 import type { CubicMeters, Joules, Kelvin, Watts } from "../units/quantity.ts";
+import { joules } from "../units/quantity.ts";
+import { waterEnthalpy } from "./water-enthalpy.ts";
 
 /** Kilograms per cubic meter in a gram per cubic centimeter. */
 const kilogramsInGram = 1000;

@@ -1,5 +1,5 @@
-import { DomainError } from "./domain-error.ts";
 import type { QuantityKind } from "../units/quantity.ts";
+import { DomainError } from "./domain-error.ts";
 
 /** What a bounded number measures: a quantity in its SI unit, a pH, or a plain number. */
 type Measure = QuantityKind | "pH" | "number";

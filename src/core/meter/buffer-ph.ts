@@ -2,8 +2,8 @@ import { checkWithin } from "../limits/domain.ts";
 import { bufferTemperature } from "../limits/domains.ts";
 import { interpolate } from "../numeric/interpolate.ts";
 import { celsiusZero } from "../units/exact-constants.ts";
-import { ph } from "../units/quantity.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
+import { ph } from "../units/quantity.ts";
 import type { StandardBuffer } from "./standard-buffers.ts";
 
 /**

@@ -1,8 +1,8 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { asFoundError, readablePh, recordedTime } from "../limits/domains.ts";
-import { ph } from "../units/quantity.ts";
 import type { PH } from "../units/quantity.ts";
+import { ph } from "../units/quantity.ts";
 
 /** A check of a meter that was adjusted right after it. */
 export interface MeterCheck {
@@ -18,7 +18,10 @@ function nextCheck(checks: readonly MeterCheck[], when: number): MeterCheck | un
   const time = later.reduce((first, check) => Math.min(first, check.time), Infinity);
   const [next, ...twins] = later.filter((check) => check.time === time);
   if (twins.some((twin) => twin.asFoundError !== next?.asFoundError)) {
-    throw new DomainError("invalid", "Check times holds one time twice with different errors; keep one row for each check");
+    throw new DomainError(
+      "invalid",
+      "Check times holds one time twice with different errors; keep one row for each check",
+    );
   }
   return next;
 }

@@ -1,7 +1,7 @@
-import { DomainError } from "../limits/domain-error.ts";
-import { checkWithin } from "../limits/domain.ts";
-import { bathTemperature, electrodePotential, readablePh } from "../limits/domains.ts";
 import { gasConstant } from "../chemistry/constants/physical-constants.ts";
+import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
+import { bathTemperature, electrodePotential, readablePh } from "../limits/domains.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 
 /** Exact, 2019 SI: Avogadro constant times elementary charge. */
@@ -31,9 +31,13 @@ export function electrodeSlope(one: BufferPotential, other: BufferPotential, tem
   checkWithin("buffer 2", other.ph, readablePh);
   checkWithin("mv 2", other.millivolts, electrodePotential);
   checkWithin("temperature", temperature, bathTemperature);
-  if (one.ph === other.ph) throw new DomainError("invalid", "Buffer 1 and buffer 2 have the same pH; a slope takes two different ones");
+  if (one.ph === other.ph)
+    throw new DomainError("invalid", "Buffer 1 and buffer 2 have the same pH; a slope takes two different ones");
   if (one.millivolts === other.millivolts) {
-    throw new DomainError("invalid", "mV 1 and mV 2 are the same: blank cells, or an electrode that is dead or not connected");
+    throw new DomainError(
+      "invalid",
+      "mV 1 and mV 2 are the same: blank cells, or an electrode that is dead or not connected",
+    );
   }
   return Math.abs((one.millivolts - other.millivolts) / (one.ph - other.ph)) / nernstSlope(temperature);
 }

@@ -1,5 +1,5 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { moneyTotal, shareWeight } from "../limits/domains.ts";
 
 /** Remainders that differ by less than this differ only by the rounding of a double. */
@@ -30,7 +30,9 @@ export function shareOut(total: number, weights: readonly number[]): number[] {
   const parts = quotas.map((quota) => Math.floor(quota));
   const byRemainder = quotas
     .map((quota, index) => ({ index, remainder: quota - (parts[index] ?? 0) }))
-    .sort((a, b) => (Math.abs(a.remainder - b.remainder) < sameRemainder ? a.index - b.index : b.remainder - a.remainder));
+    .sort((a, b) =>
+      Math.abs(a.remainder - b.remainder) < sameRemainder ? a.index - b.index : b.remainder - a.remainder,
+    );
   let left = cents - parts.reduce((before, part) => before + part, 0);
   for (const { index } of byRemainder) {
     if (left <= 0) break;

@@ -1,7 +1,7 @@
 import { checkWithin } from "../limits/domain.ts";
 import { liquidVolume, packPrice } from "../limits/domains.ts";
-import { pricePerCubicMeter } from "../units/quantity.ts";
 import type { CubicMeters, PricePerCubicMeter } from "../units/quantity.ts";
+import { pricePerCubicMeter } from "../units/quantity.ts";
 
 /**
  * Price of a volume: pack price / pack volume, in the currency of the price.

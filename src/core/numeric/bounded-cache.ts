@@ -3,7 +3,11 @@
  * are kept, and never more than twice as many: those that were not asked for while `count` others were go together, so
  * that an answer given again costs one look into a Map. Questions of one key must have one answer; what throws is asked anew.
  */
-export function memoize<Question, Answer>(count: number, keyOf: (question: Question) => string, answer: (question: Question) => Answer): (question: Question) => Answer {
+export function memoize<Question, Answer>(
+  count: number,
+  keyOf: (question: Question) => string,
+  answer: (question: Question) => Answer,
+): (question: Question) => Answer {
   let recent = new Map<string, Answer>();
   let earlier = new Map<string, Answer>();
   return (question) => {

@@ -12,7 +12,10 @@ function around(points: Points, x: number): Points {
 export function interpolate(points: Points, x: number): number {
   const nearest = around(points, x);
   return nearest.reduce((sum, [at, value]) => {
-    const weight = nearest.reduce((product, [other]) => (other === at ? product : (product * (x - other)) / (at - other)), 1);
+    const weight = nearest.reduce(
+      (product, [other]) => (other === at ? product : (product * (x - other)) / (at - other)),
+      1,
+    );
     return sum + weight * value;
   }, 0);
 }

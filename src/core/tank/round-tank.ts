@@ -1,7 +1,7 @@
 import { checkWithin } from "../limits/domain.ts";
 import { displacedVolume, tankLength } from "../limits/domains.ts";
-import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, Meters } from "../units/quantity.ts";
+import { cubicMeters } from "../units/quantity.ts";
 
 export interface RoundTank {
   readonly diameter: Meters;

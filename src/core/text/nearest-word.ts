@@ -9,7 +9,11 @@ export function editDistance(from: string, to: string): number {
     const now = [row];
     for (let column = 1; column <= to.length; column += 1) {
       const same = from[row - 1] === to[column - 1];
-      let least = Math.min((last[column] ?? 0) + 1, (now[column - 1] ?? 0) + 1, (last[column - 1] ?? 0) + (same ? 0 : 1));
+      let least = Math.min(
+        (last[column] ?? 0) + 1,
+        (now[column - 1] ?? 0) + 1,
+        (last[column - 1] ?? 0) + (same ? 0 : 1),
+      );
       if (row > 1 && column > 1 && from[row - 1] === to[column - 2] && from[row - 2] === to[column - 1]) {
         least = Math.min(least, (beforeLast[column - 2] ?? 0) + 1);
       }

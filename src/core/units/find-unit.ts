@@ -1,12 +1,12 @@
+import { memoize } from "../numeric/bounded-cache.ts";
 import { americanSpelling } from "../text/american-spelling.ts";
 import { nearestWord } from "../text/nearest-word.ts";
 import { plainText } from "./plain-text.ts";
-import { memoize } from "../numeric/bounded-cache.ts";
-import { unitSystems } from "./unit-system.ts";
-import { unitTable } from "./unit-table.ts";
 import type { QuantityKind } from "./quantity.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
 import type { UnitSystem } from "./unit-system.ts";
+import { unitSystems } from "./unit-system.ts";
+import { unitTable } from "./unit-table.ts";
 
 /** What a unit word turned out to be. */
 export type UnitSearch =
@@ -16,10 +16,15 @@ export type UnitSearch =
   | { readonly found: "other kind"; readonly unit: UnitDefinition }
   | { readonly found: "nothing" };
 
-const countryWords: Readonly<Record<UnitSystem, string | undefined>> = { US: "US", imperial: "imperial", metric: undefined };
+const countryWords: Readonly<Record<UnitSystem, string | undefined>> = {
+  US: "US",
+  imperial: "imperial",
+  metric: undefined,
+};
 
 /** Measures that differ between the US and the imperial system or exist in one only, by the words people use. */
-const undecidedMeasure = /(^|[\s/]|per )(gallons?|gals?|quarts?|qts?|pints?|pts?|cups?|fluid ounces?|fl\.? ?ozs?)\.?(?=$|[\s/])/gi;
+const undecidedMeasure =
+  /(^|[\s/]|per )(gallons?|gals?|quarts?|qts?|pints?|pts?|cups?|fluid ounces?|fl\.? ?ozs?)\.?(?=$|[\s/])/gi;
 
 const measureSymbols: readonly (readonly [RegExp, string])[] = [
   [/^gal/i, "gal"],
@@ -30,7 +35,11 @@ const measureSymbols: readonly (readonly [RegExp, string])[] = [
 ];
 
 function key(word: string): string {
-  return americanSpelling(plainText(word)).replace(/\s*\bper\b\s*/gi, "/").replace(/[\s().]/g, "").replace(/₃/g, "3").toLowerCase();
+  return americanSpelling(plainText(word))
+    .replace(/\s*\bper\b\s*/gi, "/")
+    .replace(/[\s().]/g, "")
+    .replace(/₃/g, "3")
+    .toLowerCase();
 }
 
 type UnitIndex = ReadonlyMap<string, readonly UnitDefinition[]>;
@@ -73,7 +82,14 @@ const wordsKept = 500;
 const longestWord = 60;
 
 const lookUpIn = Object.fromEntries(
-  unitSystems.map((system) => [system, memoize(wordsKept, (word: string) => word, (word) => lookUp(word, system))]),
+  unitSystems.map((system) => [
+    system,
+    memoize(
+      wordsKept,
+      (word: string) => word,
+      (word) => lookUp(word, system),
+    ),
+  ]),
 ) as Readonly<Record<UnitSystem, (word: string) => readonly UnitDefinition[]>>;
 
 /** All units that a word may mean, whatever their kind; a bare gallon follows the system. */
@@ -88,7 +104,9 @@ export function findUnit(word: string, kind: QuantityKind, system: UnitSystem): 
   if (unit !== undefined) return { found: "unit", unit };
   const [other] = named;
   if (other !== undefined) return { found: "other kind", unit: other };
-  const choices = ["US", "imperial"].map((country) => withCountry(word, country)).filter((choice) => candidates(choice).length > 0);
+  const choices = ["US", "imperial"]
+    .map((country) => withCountry(word, country))
+    .filter((choice) => candidates(choice).length > 0);
   return choices.length > 0 ? { found: "undecided", choices } : { found: "nothing" };
 }
 
@@ -104,11 +122,25 @@ export function unitBySymbol(symbol: string, kind: QuantityKind): UnitDefinition
 }
 
 /** Words that follow the system and so stand in no unit's own spellings. */
-const withoutCountry = ["gal", "gallon", "gallons", "quart", "quarts", "pint", "pints", "fl oz", "fluid ounce", "fluid ounces"];
+const withoutCountry = [
+  "gal",
+  "gallon",
+  "gallons",
+  "quart",
+  "quarts",
+  "pint",
+  "pints",
+  "fl oz",
+  "fluid ounce",
+  "fluid ounces",
+];
 
 /** The unit word that was most likely meant by one that is not known; of one kind, or of any. */
 export function nearestUnitWord(written: string, kind?: QuantityKind): string | undefined {
   const units = unitTable.filter((unit) => kind === undefined || unit.kind === kind);
   const words = units.flatMap((unit) => [unit.symbol, ...unit.spellings, unit.name]);
-  return nearestWord(plainText(written), kind === undefined || kind === "volume" ? [...withoutCountry, ...words] : words);
+  return nearestWord(
+    plainText(written),
+    kind === undefined || kind === "volume" ? [...withoutCountry, ...words] : words,
+  );
 }

@@ -33,7 +33,8 @@ function withoutPower(text: string): NumberReading {
     return { read: "ambiguous", readings: [Number(text.replace(",", ".")), Number(text.replace(",", ""))] };
   }
   if (decimalComma.test(text)) return number(Number(text.replace(",", ".")));
-  if (groupedBySpaces.test(text) || groupedByApostrophes.test(text)) return number(Number(text.replace(/[ ']/g, "").replace(",", ".")));
+  if (groupedBySpaces.test(text) || groupedByApostrophes.test(text))
+    return number(Number(text.replace(/[ ']/g, "").replace(",", ".")));
   if (groupedByCommas.test(text) || groupedByTwos.test(text)) return number(Number(text.replaceAll(",", "")));
   if (groupedByDots.test(text)) return number(Number(text.replaceAll(".", "").replace(",", ".")));
   return fractionIn(text);
@@ -57,7 +58,8 @@ function exponentOf(parts: readonly (string | undefined)[]): string {
 function withPower(parts: readonly (string | undefined)[]): NumberReading {
   const power = 10 ** Number(exponentOf(parts));
   const mantissa = withoutPower(parts[1] ?? "");
-  if (mantissa.read === "ambiguous") return { read: "ambiguous", readings: [mantissa.readings[0] * power, mantissa.readings[1] * power] };
+  if (mantissa.read === "ambiguous")
+    return { read: "ambiguous", readings: [mantissa.readings[0] * power, mantissa.readings[1] * power] };
   return mantissa.read === "number" ? number(Number(`${String(mantissa.value)}e${exponentOf(parts)}`)) : nothing;
 }
 
@@ -68,7 +70,8 @@ function unsigned(text: string): NumberReading {
 
 function negated(reading: NumberReading): NumberReading {
   if (reading.read === "number") return { read: "number", value: -reading.value };
-  if (reading.read === "ambiguous") return { read: "ambiguous", readings: [-reading.readings[0], -reading.readings[1]] };
+  if (reading.read === "ambiguous")
+    return { read: "ambiguous", readings: [-reading.readings[0], -reading.readings[1]] };
   return reading;
 }
 

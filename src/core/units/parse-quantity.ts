@@ -1,9 +1,9 @@
-import { findUnit } from "./find-unit.ts";
-import { parseNumber } from "./parse-number.ts";
-import { plainText } from "./plain-text.ts";
 import { memoize } from "../numeric/bounded-cache.ts";
 import { toSi } from "./convert.ts";
+import { findUnit } from "./find-unit.ts";
 import type { NumberReading } from "./parse-number.ts";
+import { parseNumber } from "./parse-number.ts";
+import { plainText } from "./plain-text.ts";
 import type { QuantityKind } from "./quantity.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
 import type { UnitSystem } from "./unit-system.ts";
@@ -39,7 +39,12 @@ const partsOf = memoize(500, (text: string) => text, split);
  * Reads "60 gal", "1 1/2 gal", "131 °F". A number without a unit is in `bareUnit`; a bare gallon
  * follows the system.
  */
-export function parseQuantity(text: string, kind: QuantityKind, system: UnitSystem, bareUnit: UnitDefinition): QuantityReading {
+export function parseQuantity(
+  text: string,
+  kind: QuantityKind,
+  system: UnitSystem,
+  bareUnit: UnitDefinition,
+): QuantityReading {
   if (text.length > longestText) return { read: "nothing" };
   const { number, word } = partsOf(text);
   if (number.read === "nothing") return { read: "nothing" };

@@ -3,10 +3,10 @@ import { unitBySymbol } from "./find-unit.ts";
 import { parseNumber } from "./parse-number.ts";
 import { parseQuantity } from "./parse-quantity.ts";
 import { plainText } from "./plain-text.ts";
-import { unitSystems } from "./unit-system.ts";
+import type { VolumeFraction } from "./quantity.ts";
 import { volumeFraction } from "./quantity.ts";
 import type { UnitSystem } from "./unit-system.ts";
-import type { VolumeFraction } from "./quantity.ts";
+import { unitSystems } from "./unit-system.ts";
 
 /** What a text turned out to be as the strength of a bath. */
 export type StrengthReading =
@@ -60,7 +60,12 @@ function numberOrVolume(text: string, system: UnitSystem): NumberOrVolume {
   }
 }
 
-function pair(left: string, right: string, system: UnitSystem, combine: (a: number, b: number) => StrengthReading): StrengthReading {
+function pair(
+  left: string,
+  right: string,
+  system: UnitSystem,
+  combine: (a: number, b: number) => StrengthReading,
+): StrengthReading {
   const a = numberOrVolume(left, system);
   if (a.is === "problem") return a.problem;
   const b = numberOrVolume(right, system);
@@ -111,7 +116,14 @@ const longestText = 200;
 
 /** A column of doses has one strength. */
 const parseIn = Object.fromEntries(
-  unitSystems.map((system) => [system, memoize(100, (text: string) => text, (text) => parse(text, system))]),
+  unitSystems.map((system) => [
+    system,
+    memoize(
+      100,
+      (text: string) => text,
+      (text) => parse(text, system),
+    ),
+  ]),
 ) as Readonly<Record<UnitSystem, (text: string) => StrengthReading>>;
 
 /**

@@ -1,8 +1,8 @@
-import { bathStrength } from "../limits/domains.ts";
+import type { Domain } from "../limits/domain.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { bathStrength } from "../limits/domains.ts";
 import { fromSi, toSi } from "./convert.ts";
 import { unitsNamed } from "./find-unit.ts";
-import type { Domain } from "../limits/domain.ts";
 import type { QuantityKind } from "./quantity.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
 

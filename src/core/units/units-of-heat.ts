@@ -1,6 +1,6 @@
 import { britishThermalUnit, calorie, celsiusZero } from "./exact-constants.ts";
-import { proportionalUnit as unit } from "./unit-definition.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
+import { proportionalUnit as unit } from "./unit-definition.ts";
 
 const si = "SI";
 const fahrenheitDegree = 5 / 9; // K
@@ -27,10 +27,22 @@ export const unitsOfTemperature: readonly UnitDefinition[] = [
 
 export const unitsOfTemperatureDifference: readonly UnitDefinition[] = [
   unit("temperature difference", "Δ°C", "Celsius degree of difference", 1, "1 K exactly", [
-    "C°", "delta C", "ΔC", "C difference", "°C difference", "delta °C", "ΔK", "delta K",
+    "C°",
+    "delta C",
+    "ΔC",
+    "C difference",
+    "°C difference",
+    "delta °C",
+    "ΔK",
+    "delta K",
   ]),
   unit("temperature difference", "Δ°F", "Fahrenheit degree of difference", fahrenheitDegree, "5/9 K exactly", [
-    "F°", "delta F", "ΔF", "F difference", "°F difference", "delta °F",
+    "F°",
+    "delta F",
+    "ΔF",
+    "F difference",
+    "°F difference",
+    "delta °F",
   ]),
 ];
 
@@ -38,12 +50,18 @@ export const unitsOfEnergy: readonly UnitDefinition[] = [
   unit("energy", "J", "joule", 1, si, ["joule", "joules"]),
   unit("energy", "kJ", "kilojoule", 1000, si, ["kilojoule", "kilojoules"]),
   unit("energy", "kWh", "kilowatt hour", 3.6e6, "3600 s × 1000 W", ["kilowatt hour", "kilowatt hours"]),
-  unit("energy", "Btu", "British thermal unit (International Table)", britishThermalUnit, "2326 J/kg × 1 lb exactly", ["British thermal unit"]),
-  unit("energy", "kcal", "kilocalorie (thermochemical)", 1000 * calorie, "4.184 J to the calorie exactly", ["kilocalorie"]),
+  unit("energy", "Btu", "British thermal unit (International Table)", britishThermalUnit, "2326 J/kg × 1 lb exactly", [
+    "British thermal unit",
+  ]),
+  unit("energy", "kcal", "kilocalorie (thermochemical)", 1000 * calorie, "4.184 J to the calorie exactly", [
+    "kilocalorie",
+  ]),
 ];
 
 export const unitsOfPower: readonly UnitDefinition[] = [
   unit("power", "W", "watt", 1, si, ["watt", "watts"]),
   unit("power", "kW", "kilowatt", 1000, si, ["kilowatt", "kilowatts"]),
-  unit("power", "Btu/h", "British thermal unit per hour", britishThermalUnit / 3600, "2326 J/kg × 1 lb in 3600 s", ["Btu/hr"]),
+  unit("power", "Btu/h", "British thermal unit per hour", britishThermalUnit / 3600, "2326 J/kg × 1 lb in 3600 s", [
+    "Btu/hr",
+  ]),
 ];

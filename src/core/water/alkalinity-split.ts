@@ -1,7 +1,7 @@
 import { checkWithin } from "../limits/domain.ts";
 import { titratedWater } from "../limits/domains.ts";
-import { alkalinity } from "../units/quantity.ts";
 import type { Alkalinity } from "../units/quantity.ts";
+import { alkalinity } from "../units/quantity.ts";
 
 export interface AlkalinitySplit {
   readonly hydroxide: Alkalinity;

@@ -1,5 +1,5 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { blendedValue } from "../limits/domains.ts";
 
 /**
@@ -15,7 +15,8 @@ export function blendShare(a: number, b: number, target: number): number {
   checkWithin("value a", a, blendedValue);
   checkWithin("value b", b, blendedValue);
   checkWithin("target", target, blendedValue);
-  if (a === b) throw new DomainError("invalid", "Value a and value b are the same, so every blend of the two has that value");
+  if (a === b)
+    throw new DomainError("invalid", "Value a and value b are the same, so every blend of the two has that value");
   if (target < Math.min(a, b) || target > Math.max(a, b)) {
     throw new DomainError("no-answer", `No blend of ${a} and ${b} gives ${target}: the target must lie between them`);
   }

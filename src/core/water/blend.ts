@@ -1,5 +1,5 @@
-import { DomainError } from "../limits/domain-error.ts";
 import { checkWithin } from "../limits/domain.ts";
+import { DomainError } from "../limits/domain-error.ts";
 import { blendedValue, displacedVolume } from "../limits/domains.ts";
 import type { CubicMeters } from "../units/quantity.ts";
 

@@ -1,8 +1,8 @@
 import { checkWithin } from "../limits/domain.ts";
 import { waterHardness } from "../limits/domains.ts";
-import { unitBySymbol } from "../units/find-unit.ts";
-import { fromSi } from "../units/convert.ts";
 import { roundingError } from "../numeric/rounding-error.ts";
+import { fromSi } from "../units/convert.ts";
+import { unitBySymbol } from "../units/find-unit.ts";
 import type { Hardness } from "../units/quantity.ts";
 
 export const hardnessSchemes = ["USGS", "WQA"] as const;

@@ -1,8 +1,8 @@
 import { checkWithin } from "../limits/domain.ts";
 import { ionConcentration } from "../limits/domains.ts";
 import { molarMassCalcium, molarMassMagnesium } from "../units/exact-constants.ts";
-import { hardness } from "../units/quantity.ts";
 import type { Hardness, KilogramsPerCubicMeter } from "../units/quantity.ts";
+import { hardness } from "../units/quantity.ts";
 
 /**
  * Total hardness as the sum of calcium and magnesium, by calculation (Standard Methods 2340 B).

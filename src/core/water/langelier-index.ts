@@ -1,5 +1,11 @@
 import { checkWithin } from "../limits/domain.ts";
-import { langelierPh, langelierSolids, langelierTemperature, waterAlkalinity, waterHardness } from "../limits/domains.ts";
+import {
+  langelierPh,
+  langelierSolids,
+  langelierTemperature,
+  waterAlkalinity,
+  waterHardness,
+} from "../limits/domains.ts";
 import { molarMassCalciumCarbonate } from "../units/exact-constants.ts";
 import type { Alkalinity, Hardness, Kelvin, KilogramsPerCubicMeter, PH } from "../units/quantity.ts";
 

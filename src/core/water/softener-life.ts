@@ -1,8 +1,8 @@
 import { checkWithin } from "../limits/domain.ts";
 import { ionConcentration, ironFactor, softenerCapacity, waterHardness } from "../limits/domains.ts";
 import { grain, molarMassCalciumCarbonate, usGallon } from "../units/exact-constants.ts";
-import { cubicMeters } from "../units/quantity.ts";
 import type { CubicMeters, Hardness, Kilograms, KilogramsPerCubicMeter } from "../units/quantity.ts";
+import { cubicMeters } from "../units/quantity.ts";
 
 export interface SoftenerService {
   /** Calcium carbonate that the softener takes up between two regenerations. */

@@ -1,7 +1,7 @@
 import { checkWithin } from "../limits/domain.ts";
 import { sampleVolume, titrantNormality, titrantVolume } from "../limits/domains.ts";
-import { alkalinity } from "../units/quantity.ts";
 import type { Alkalinity, CubicMeters } from "../units/quantity.ts";
+import { alkalinity } from "../units/quantity.ts";
 
 /**
  * Alkalinity by titration with a strong acid: titrant × normality / sample (Standard Methods 2320 B).

@@ -10,7 +10,11 @@ function isBlank(values: readonly (readonly unknown[])[]): boolean {
  * Lost parts of a sheet that is kept may only go where the plan had them, on blank ground beside their
  * label; `newNames` are no losses but come with a later version.
  */
-export async function checkGaps(context: Excel.RequestContext, kept: readonly SheetPlacement[], newNames: readonly NamePlan[]): Promise<void> {
+export async function checkGaps(
+  context: Excel.RequestContext,
+  kept: readonly SheetPlacement[],
+  newNames: readonly NamePlan[],
+): Promise<void> {
   const grounds: { table: TablePlan; sheet: string; range: Excel.Range }[] = [];
   const labels: { name: NamePlan; sheet: string; wanted: unknown; range: Excel.Range }[] = [];
   for (const placement of kept) {

@@ -27,7 +27,8 @@ export function refuseForeignTables(
   if (foreign === undefined) return;
   throw new LogProblem({
     what: `This workbook has a table of its own named ${foreign.name}, and the log's formulas need that name. Nothing was changed.`,
-    remedy: "Click in your table, give it another name (Table Design, Table Name), then build again. Or build the log in a new workbook.",
+    remedy:
+      "Click in your table, give it another name (Table Design, Table Name), then build again. Or build the log in a new workbook.",
   });
 }
 
@@ -36,7 +37,11 @@ export function refuseForeignTables(
  * without it: a second one would part the log's figures from the rows.
  */
 export function refuseRenamedTables(
-  lost: readonly { readonly plan: TablePlan; readonly sheet: string; /** A sheet of that name is there. */ readonly taken: boolean }[],
+  lost: readonly {
+    readonly plan: TablePlan;
+    readonly sheet: string;
+    /** A sheet of that name is there. */ readonly taken: boolean;
+  }[],
   strangers: readonly { readonly name: string; readonly sheet: string; readonly headers: readonly string[] }[],
 ): void {
   for (const { plan, sheet, taken } of lost) {

@@ -21,22 +21,47 @@ export interface Replaced {
   readonly value: string;
 }
 
-async function readTable(context: Excel.RequestContext, table: TablePlan, columns: readonly TableColumnPlan[]): Promise<readonly FormerColumn[]> {
+async function readTable(
+  context: Excel.RequestContext,
+  table: TablePlan,
+  columns: readonly TableColumnPlan[],
+): Promise<readonly FormerColumn[]> {
   const found = context.workbook.tables.getItem(table.name);
   const keys = found.getDataBodyRange().getColumn(0).load("values");
-  const ranges = columns.map(({ header }) => ({ header, range: found.columns.getItem(header).getDataBodyRange().load("formulas") }));
+  const ranges = columns.map(({ header }) => ({
+    header,
+    range: found.columns.getItem(header).getDataBodyRange().load("formulas"),
+  }));
   await context.sync();
   const first = (line: readonly unknown[]): unknown => line[0];
-  return ranges.map(({ header, range }) => ({ table: table.name, header, cells: range.formulas.map(first), keys: keys.values.map(first) }));
+  return ranges.map(({ header, range }) => ({
+    table: table.name,
+    header,
+    cells: range.formulas.map(first),
+    keys: keys.values.map(first),
+  }));
 }
 
 /** The columns of tables that are there and will get their formula anew; one trip a table, as a trip carries only so much. */
-export async function readFormerColumns(context: Excel.RequestContext, formulas: readonly SheetFormulas[], survey: Survey): Promise<readonly FormerColumn[]> {
+export async function readFormerColumns(
+  context: Excel.RequestContext,
+  formulas: readonly SheetFormulas[],
+  survey: Survey,
+): Promise<readonly FormerColumn[]> {
   const former: FormerColumn[] = [];
   for (const { name, headers } of survey.tables) {
-    const columns = formulas.flatMap((one) => one.columns).filter(({ table, column }) => table.name === name && headers.includes(column.header));
+    const columns = formulas
+      .flatMap((one) => one.columns)
+      .filter(({ table, column }) => table.name === name && headers.includes(column.header));
     const [first] = columns;
-    if (first !== undefined) former.push(...(await readTable(context, first.table, columns.map(({ column }) => column))));
+    if (first !== undefined)
+      former.push(
+        ...(await readTable(
+          context,
+          first.table,
+          columns.map(({ column }) => column),
+        )),
+      );
   }
   return former;
 }
@@ -49,5 +74,6 @@ export function replacedIn(former: readonly FormerColumn[]): readonly Replaced[]
       if (text === "" || text.startsWith("=")) return [];
       const key = String(keys[at]);
       return [{ table, header, row: key === "" ? `row ${String(at + 1)}` : key, value: text }];
-    }));
+    }),
+  );
 }

@@ -13,28 +13,63 @@ export interface FieldInsertion {
 }
 
 function cellsBeside(sheet: SheetPlan, name: NamePlan): readonly CellPlan[] {
-  return sheet.cells.filter((cell) => cell.row === name.row && ["fieldLabel", "fieldInput", "fieldComputed", "fieldStated", "fieldHelp"].includes(cell.style));
+  return sheet.cells.filter(
+    (cell) =>
+      cell.row === name.row &&
+      ["fieldLabel", "fieldInput", "fieldComputed", "fieldStated", "fieldHelp"].includes(cell.style),
+  );
 }
 
-function insertionOn({ plan, actual }: SheetPlacement, names: readonly NamePlan[], wanted: readonly NamePlan[], survey: Survey): FieldInsertion {
+function insertionOn(
+  { plan, actual }: SheetPlacement,
+  names: readonly NamePlan[],
+  wanted: readonly NamePlan[],
+  survey: Survey,
+): FieldInsertion {
   const standing = names.flatMap((name) => {
     const cell = survey.cells.get(name.name);
     return cell?.sheet === actual ? [{ name, cell }] : [];
   });
   const [last] = standing.sort((a, b) => b.cell.row - a.cell.row);
-  if (last === undefined) throw new RangeError(`The sheet ${plan.name} has no named cell under which new ones could go.`);
+  if (last === undefined)
+    throw new RangeError(`The sheet ${plan.name} has no named cell under which new ones could go.`);
   const row = last.cell.row + 1;
   // Labels stand at the left edge; how far right the values stand follows the longest label of the version.
   const shift = last.cell.column - last.name.column;
-  const moved = wanted.flatMap((name, index) => cellsBeside(plan, name).map((cell): CellPlan => ({ ...cell, row: row + index, column: cell.style === "fieldLabel" ? cell.column : cell.column + shift })));
-  return { sheet: actual, row, names: wanted.map((name, index) => ({ ...name, sheet: actual, row: row + index, column: name.column + shift })), cells: moved };
+  const moved = wanted.flatMap((name, index) =>
+    cellsBeside(plan, name).map((cell): CellPlan => ({
+      ...cell,
+      row: row + index,
+      column: cell.style === "fieldLabel" ? cell.column : cell.column + shift,
+    })),
+  );
+  return {
+    sheet: actual,
+    row,
+    names: wanted.map((name, index) => ({ ...name, sheet: actual, row: row + index, column: name.column + shift })),
+    cells: moved,
+  };
 }
 
 /** Where the new named cells of every kept sheet go. */
-export function planFields(placements: readonly SheetPlacement[], names: readonly NamePlan[], newNames: readonly NamePlan[], survey: Survey): readonly FieldInsertion[] {
+export function planFields(
+  placements: readonly SheetPlacement[],
+  names: readonly NamePlan[],
+  newNames: readonly NamePlan[],
+  survey: Survey,
+): readonly FieldInsertion[] {
   return placements.flatMap((placement) => {
     const wanted = newNames.filter((name) => name.sheet === placement.plan.name);
-    return wanted.length === 0 ? [] : [insertionOn(placement, names.filter((name) => name.sheet === placement.plan.name), wanted, survey)];
+    return wanted.length === 0
+      ? []
+      : [
+          insertionOn(
+            placement,
+            names.filter((name) => name.sheet === placement.plan.name),
+            wanted,
+            survey,
+          ),
+        ];
   });
 }
 
@@ -43,6 +78,7 @@ export function insertFields(context: Excel.RequestContext, insertions: readonly
   for (const { sheet, row, names } of insertions) {
     const worksheet = context.workbook.worksheets.getItem(sheet);
     worksheet.getRangeByIndexes(row, 0, names.length, 1).getEntireRow().insert("Down");
-    for (const name of names) context.workbook.names.add(name.name, worksheet.getRangeByIndexes(name.row, name.column, 1, 1));
+    for (const name of names)
+      context.workbook.names.add(name.name, worksheet.getRangeByIndexes(name.row, name.column, 1, 1));
   }
 }

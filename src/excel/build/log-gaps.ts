@@ -1,10 +1,10 @@
 /** What the kept sheets of a log lack, and what an earlier version could not have. */
-import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
-import type { ReleasedShape } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
+import type { ReleasedShape } from "../../joblog/model/definition.ts";
+import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
 import { DamagedLog, NewerLog } from "../log-problems.ts";
-import { refuseRenamedTables } from "./foreign-tables.ts";
 import { LogProblem } from "../office-problems.ts";
+import { refuseRenamedTables } from "./foreign-tables.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey, SurveyedTable } from "./survey-workbook.ts";
 
@@ -38,14 +38,28 @@ function refuseIfRenamed({ plan, found, missing }: NarrowTable, released: readon
 }
 
 /** Tables that the log must have had, as it has named cells; a later version's are not lost. */
-function refuseRenamed(plan: WorkbookPlan, placements: readonly SheetPlacement[], survey: Survey, released: ReleasedShape | undefined): void {
+function refuseRenamed(
+  plan: WorkbookPlan,
+  placements: readonly SheetPlacement[],
+  survey: Survey,
+  released: ReleasedShape | undefined,
+): void {
   if (survey.cells.size === 0) return;
   const planned = new Set(plan.sheets.flatMap((sheet) => sheet.tables).map(({ name }) => name));
   const lost = placements
     // On a sheet that is kept, the table's own place tells whether its rows stand there.
-    .flatMap(({ plan: sheet, kept, missingTables }) => missingTables.map((table) => ({ plan: table, sheet: sheet.name, taken: !kept && survey.sheets.includes(sheet.name) })))
+    .flatMap(({ plan: sheet, kept, missingTables }) =>
+      missingTables.map((table) => ({
+        plan: table,
+        sheet: sheet.name,
+        taken: !kept && survey.sheets.includes(sheet.name),
+      })),
+    )
     .filter((one) => released === undefined || released.columns[one.plan.id as TableId] !== undefined);
-  refuseRenamedTables(lost, survey.tables.filter(({ name }) => !planned.has(name)));
+  refuseRenamedTables(
+    lost,
+    survey.tables.filter(({ name }) => !planned.has(name)),
+  );
 }
 
 function refuseIfHeld(survey: Survey, sheets: ReadonlySet<string>, tables: readonly SurveyedTable[]): void {
@@ -70,27 +84,48 @@ function refuseIfHeld(survey: Survey, sheets: ReadonlySet<string>, tables: reado
  * renamed, or a sheet that must change is protected or filtered. `rewrites` says whether formulas of
  * the tables that are there will be written anew.
  */
-export function findGaps(plan: WorkbookPlan, placements: readonly SheetPlacement[], survey: Survey, rewrites: boolean): LogGaps {
+export function findGaps(
+  plan: WorkbookPlan,
+  placements: readonly SheetPlacement[],
+  survey: Survey,
+  rewrites: boolean,
+): LogGaps {
   const { version = plan.version } = survey;
   if (version > plan.version) throw new NewerLog(version, plan.version);
   const former = version < plan.version ? plan.released[version] : undefined;
   const kept = placements.filter((placement) => placement.kept);
   const found = new Map(survey.tables.map((table) => [table.name, table]));
-  const narrow = kept.flatMap(({ plan: sheet }) => sheet.tables).flatMap((table): NarrowTable[] => {
-    const present = found.get(table.name);
-    if (present === undefined) return [];
-    const missing = table.columns.filter(({ header }) => !present.headers.includes(header));
-    return missing.length === 0 ? [] : [{ plan: table, found: present, missing }];
-  });
+  const narrow = kept
+    .flatMap(({ plan: sheet }) => sheet.tables)
+    .flatMap((table): NarrowTable[] => {
+      const present = found.get(table.name);
+      if (present === undefined) return [];
+      const missing = table.columns.filter(({ header }) => !present.headers.includes(header));
+      return missing.length === 0 ? [] : [{ plan: table, found: present, missing }];
+    });
   for (const table of narrow) {
     refuseIfRenamed(table, former?.columns[table.plan.id as TableId] ?? table.plan.columns.map(({ id }) => id));
   }
   refuseRenamed(plan, placements, survey, former);
-  const newNames = former === undefined ? [] : kept.flatMap(({ missingNames }) => missingNames).filter(({ name }) => !former.names.includes(name));
+  const newNames =
+    former === undefined
+      ? []
+      : kept.flatMap(({ missingNames }) => missingNames).filter(({ name }) => !former.names.includes(name));
   const older = version < plan.version;
-  const touched = older || rewrites ? kept : kept.filter(({ plan: sheet, missingTables, missingNames }) =>
-    missingTables.length + missingNames.length > 0 || narrow.some((one) => sheet.tables.includes(one.plan)));
+  const touched =
+    older || rewrites
+      ? kept
+      : kept.filter(
+          ({ plan: sheet, missingTables, missingNames }) =>
+            missingTables.length + missingNames.length > 0 || narrow.some((one) => sheet.tables.includes(one.plan)),
+        );
   const sheets = new Set(touched.map(({ actual }) => actual));
-  refuseIfHeld(survey, sheets, survey.tables.filter(({ name, sheet }) => sheets.has(sheet) && (older || rewrites || narrow.some((one) => one.plan.name === name))));
+  refuseIfHeld(
+    survey,
+    sheets,
+    survey.tables.filter(
+      ({ name, sheet }) => sheets.has(sheet) && (older || rewrites || narrow.some((one) => one.plan.name === name)),
+    ),
+  );
   return { narrow, newNames, older, former };
 }

@@ -1,5 +1,5 @@
 /** Where each planned sheet goes in a workbook that may hold parts of a log, or a shop's own sheets. */
-import type { SheetPlan, TablePlan, NamePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
+import type { NamePlan, SheetPlan, TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
 
 /** What a workbook holds before the log is built. */
 export interface WorkbookSurvey {

@@ -22,7 +22,16 @@ function runsOfRow(cells: readonly CellPlan[]): Run[] {
     if (last !== undefined && last.key === lookKey(cell) && last.column + last.columns === cell.column) {
       runs[runs.length - 1] = { ...last, columns: last.columns + 1 };
     } else {
-      runs.push({ row: cell.row, column: cell.column, rows: 1, columns: 1, style: cell.style, numberFormat: cell.numberFormat, align: cell.align, key: lookKey(cell) });
+      runs.push({
+        row: cell.row,
+        column: cell.column,
+        rows: 1,
+        columns: 1,
+        style: cell.style,
+        numberFormat: cell.numberFormat,
+        align: cell.align,
+        key: lookKey(cell),
+      });
     }
   }
   return runs;
@@ -38,7 +47,8 @@ export function styledAreas(cells: readonly CellPlan[]): readonly StyledArea[] {
     const next: Run[] = [];
     for (const run of runsOfRow(byRow.get(row) ?? [])) {
       const above = open.find(
-        (one) => one.key === run.key && one.column === run.column && one.columns === run.columns && one.row + one.rows === row,
+        (one) =>
+          one.key === run.key && one.column === run.column && one.columns === run.columns && one.row + one.rows === row,
       );
       if (above === undefined) next.push(run);
       else {
@@ -49,5 +59,13 @@ export function styledAreas(cells: readonly CellPlan[]): readonly StyledArea[] {
     done.push(...open);
     open = next;
   }
-  return [...done, ...open].map(({ row, column, rows, columns, style, numberFormat, align }) => ({ row, column, rows, columns, style, numberFormat, align }));
+  return [...done, ...open].map(({ row, column, rows, columns, style, numberFormat, align }) => ({
+    row,
+    column,
+    rows,
+    columns,
+    style,
+    numberFormat,
+    align,
+  }));
 }

@@ -1,8 +1,8 @@
-import { findField } from "../../joblog/model/references.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import type { AreaPlan, WorkbookPlan } from "../../joblog/model/plan.ts";
-import { refuseForeignTables } from "./foreign-tables.ts";
+import { findField } from "../../joblog/model/references.ts";
 import { LogProblem } from "../office-problems.ts";
+import { refuseForeignTables } from "./foreign-tables.ts";
 import type { WorkbookSurvey } from "./plan-placement.ts";
 
 const versionName = findField(jobLog, "logVersion").name;
@@ -89,8 +89,12 @@ export async function surveyWorkbook(context: Excel.RequestContext, plan: Workbo
     });
   if (loadedTables.length + loadedCells.length > 0) await context.sync();
   const tables = loadedTables.map(surveyed);
-  const cells = new Map(loadedCells.map(({ name, range }): [string, SurveyedCell] =>
-    [name, { sheet: range.worksheet.name, row: range.rowIndex, column: range.columnIndex, formula: range.formulas[0]?.[0] }]));
+  const cells = new Map(
+    loadedCells.map(({ name, range }): [string, SurveyedCell] => [
+      name,
+      { sheet: range.worksheet.name, row: range.rowIndex, column: range.columnIndex, formula: range.formulas[0]?.[0] },
+    ]),
+  );
   const version = cells.get(versionName)?.formula;
   const planned = plan.sheets.flatMap((sheet) => sheet.tables);
   refuseForeignTables(planned, tables, cells.size > 0);
@@ -102,6 +106,8 @@ export async function surveyWorkbook(context: Excel.RequestContext, plan: Workbo
     version: typeof version === "number" ? version : undefined,
     tables,
     cells,
-    protectedSheets: new Set(workbook.worksheets.items.filter((sheet) => sheet.protection.protected).map((sheet) => sheet.name)),
+    protectedSheets: new Set(
+      workbook.worksheets.items.filter((sheet) => sheet.protection.protected).map((sheet) => sheet.name),
+    ),
   };
 }

@@ -1,7 +1,7 @@
 /** Takes back what a failed or cancelled build or upgrade had added, so that nothing half-written stays. */
 import { cellText } from "../cell-text.ts";
-import type { FormerColumn } from "./former-columns.ts";
 import { LogProblem } from "../office-problems.ts";
+import type { FormerColumn } from "./former-columns.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";
 import type { SheetFormulas } from "./write-computed.ts";
@@ -19,9 +19,14 @@ interface Added {
 /** Columns that are in their table by now, right to left; a batch may have stopped before it made them. */
 async function removeColumns(context: Excel.RequestContext, { columns }: Structure): Promise<void> {
   const { tables, worksheets } = context.workbook;
-  const headers = columns.map(({ table }) => tables.getItem(table.found.name).getHeaderRowRange().load("values,rowIndex,columnIndex"));
+  const headers = columns.map(({ table }) =>
+    tables.getItem(table.found.name).getHeaderRowRange().load("values,rowIndex,columnIndex"),
+  );
   if (columns.length > 0) await context.sync();
-  const rightFirst = columns.map((insertion, index) => ({ insertion, range: headers[index] })).sort((a, b) => a.insertion.at - b.insertion.at).reverse();
+  const rightFirst = columns
+    .map((insertion, index) => ({ insertion, range: headers[index] }))
+    .sort((a, b) => a.insertion.at - b.insertion.at)
+    .reverse();
   for (const { insertion, range } of rightFirst) {
     const first = insertion.columns[0]?.header;
     const texts: readonly unknown[] = range?.values[0] ?? [];
@@ -31,20 +36,28 @@ async function removeColumns(context: Excel.RequestContext, { columns }: Structu
     const count = insertion.columns.length;
     const { area } = insertion.table.found;
     if (insertion.wholeColumns) {
-      worksheet.getRangeByIndexes(0, range.columnIndex + at, 1, count).getEntireColumn().delete("Left");
+      worksheet
+        .getRangeByIndexes(0, range.columnIndex + at, 1, count)
+        .getEntireColumn()
+        .delete("Left");
       continue;
     }
-    tables.getItem(insertion.table.found.name).resize(worksheet.getRangeByIndexes(range.rowIndex, area.column, area.rows, area.columns));
+    tables
+      .getItem(insertion.table.found.name)
+      .resize(worksheet.getRangeByIndexes(range.rowIndex, area.column, area.rows, area.columns));
     worksheet.getRangeByIndexes(range.rowIndex, area.column + area.columns, area.rows, count).clear();
   }
 }
 
 /** A formula as a formula; what was typed over one as the text or number that it was. */
-const asItStood = (cell: unknown): unknown => (typeof cell === "string" && !cell.startsWith("=") ? cellText(cell) : cell);
+const asItStood = (cell: unknown): unknown =>
+  typeof cell === "string" && !cell.startsWith("=") ? cellText(cell) : cell;
 
 function restoreFormulas(context: Excel.RequestContext, survey: Survey, { former, cells }: Added): void {
   for (const { table, header, cells: column } of former) {
-    context.workbook.tables.getItem(table).columns.getItem(header).getDataBodyRange().formulas = column.map((cell) => [asItStood(cell)]);
+    context.workbook.tables.getItem(table).columns.getItem(header).getDataBodyRange().formulas = column.map((cell) => [
+      asItStood(cell),
+    ]);
   }
   for (const { name } of cells) {
     const before = survey.cells.get(name.name)?.formula;
@@ -52,32 +65,57 @@ function restoreFormulas(context: Excel.RequestContext, survey: Survey, { former
   }
 }
 
-async function removeRest(context: Excel.RequestContext, placements: readonly SheetPlacement[], { structure, charts }: Added): Promise<void> {
+async function removeRest(
+  context: Excel.RequestContext,
+  placements: readonly SheetPlacement[],
+  { structure, charts }: Added,
+): Promise<void> {
   const { workbook } = context;
   const fresh = placements.filter(({ kept }) => !kept);
   const sheets = fresh.map(({ actual }) => workbook.worksheets.getItemOrNullObject(actual));
-  const names = placements.flatMap(({ missingNames }) => missingNames.map(({ name }) => workbook.names.getItemOrNullObject(name)));
-  const tables = placements.filter(({ kept }) => kept).flatMap(({ missingTables }) => missingTables.map(({ name }) => workbook.tables.getItemOrNullObject(name)));
+  const names = placements.flatMap(({ missingNames }) =>
+    missingNames.map(({ name }) => workbook.names.getItemOrNullObject(name)),
+  );
+  const tables = placements
+    .filter(({ kept }) => kept)
+    .flatMap(({ missingTables }) => missingTables.map(({ name }) => workbook.tables.getItemOrNullObject(name)));
   const drawn = charts.map(({ sheet, name }) => workbook.worksheets.getItem(sheet).charts.getItemOrNullObject(name));
-  const rows = structure.fields.map((field) => ({ field, name: workbook.names.getItemOrNullObject(field.names[0]?.name ?? "") }));
+  const rows = structure.fields.map((field) => ({
+    field,
+    name: workbook.names.getItemOrNullObject(field.names[0]?.name ?? ""),
+  }));
   await context.sync();
   for (const item of [...drawn, ...names, ...tables, ...sheets]) if (!item.isNullObject) item.delete();
   for (const { field, name } of rows) {
-    if (!name.isNullObject) workbook.worksheets.getItem(field.sheet).getRangeByIndexes(field.row, 0, field.names.length, 1).getEntireRow().delete("Up");
+    if (!name.isNullObject)
+      workbook.worksheets
+        .getItem(field.sheet)
+        .getRangeByIndexes(field.row, 0, field.names.length, 1)
+        .getEntireRow()
+        .delete("Up");
   }
   await context.sync();
 }
 
 /** Leaves the workbook as `survey` found it; throws a LogProblem, caused by `reason`, where Excel does not let it. */
-export async function takeBackBuild(context: Excel.RequestContext, placements: readonly SheetPlacement[], survey: Survey, added: Added, reason: unknown): Promise<void> {
+export async function takeBackBuild(
+  context: Excel.RequestContext,
+  placements: readonly SheetPlacement[],
+  survey: Survey,
+  added: Added,
+  reason: unknown,
+): Promise<void> {
   try {
     restoreFormulas(context, survey, added);
     await removeColumns(context, added.structure);
     await removeRest(context, placements, added);
   } catch {
-    throw new LogProblem({
-      what: "Excel stopped in the middle of the work and did not let it be taken back.",
-      remedy: "Close the workbook without saving and open it again, or undo step by step (Ctrl+Z). Then try again.",
-    }, reason);
+    throw new LogProblem(
+      {
+        what: "Excel stopped in the middle of the work and did not let it be taken back.",
+        remedy: "Close the workbook without saving and open it again, or undo step by step (Ctrl+Z). Then try again.",
+      },
+      reason,
+    );
   }
 }

@@ -25,7 +25,12 @@ function required<Value>(value: Value | undefined, what: string): Value {
 }
 
 function isInside(inner: AreaPlan, outer: AreaPlan): boolean {
-  return inner.row > outer.row && inner.row < outer.row + outer.rows && inner.column >= outer.column && inner.column < outer.column + outer.columns;
+  return (
+    inner.row > outer.row &&
+    inner.row < outer.row + outer.rows &&
+    inner.column >= outer.column &&
+    inner.column < outer.column + outer.columns
+  );
 }
 
 function dataColumn({ sheet, area, positions }: LocatedTable, columnId: string): Place {
@@ -41,11 +46,23 @@ function areaOn(sheet: SheetPlan, planned: AreaPlan, tables: ReadonlyMap<string,
   if (table === undefined || located === undefined || column === undefined) return undefined;
   const whole = dataColumn(located, column.id);
   if (planned.rows === table.area.rows - 1) return whole;
-  return { ...whole, area: { ...whole.area, row: located.area.row + planned.row - table.area.row, rows: planned.rows, columns: planned.columns } };
+  return {
+    ...whole,
+    area: {
+      ...whole.area,
+      row: located.area.row + planned.row - table.area.row,
+      rows: planned.rows,
+      columns: planned.columns,
+    },
+  };
 }
 
 /** One read trip where sheets of the log were there before, none in a new log. */
-export async function locate(context: Excel.RequestContext, plan: WorkbookPlan, placements: readonly SheetPlacement[]): Promise<Whereabouts> {
+export async function locate(
+  context: Excel.RequestContext,
+  plan: WorkbookPlan,
+  placements: readonly SheetPlacement[],
+): Promise<Whereabouts> {
   const tables = new Map<string, LocatedTable>();
   const cells = new Map<string, Place>();
   const looks: (() => void)[] = [];
@@ -53,7 +70,11 @@ export async function locate(context: Excel.RequestContext, plan: WorkbookPlan, 
   for (const { plan: sheet, actual, kept } of placements) {
     for (const table of sheet.tables) {
       if (!kept) {
-        tables.set(table.name, { sheet: actual, area: table.area, positions: new Map(table.columns.map(({ id }, index) => [id, index])) });
+        tables.set(table.name, {
+          sheet: actual,
+          area: table.area,
+          positions: new Map(table.columns.map(({ id }, index) => [id, index])),
+        });
         continue;
       }
       const headers = workbook.tables.getItem(table.name).getHeaderRowRange().load("values,rowIndex,columnIndex");
@@ -61,8 +82,17 @@ export async function locate(context: Excel.RequestContext, plan: WorkbookPlan, 
       headers.worksheet.load("name");
       looks.push(() => {
         const texts: readonly unknown[] = headers.values[0] ?? [];
-        const area = { row: headers.rowIndex, column: headers.columnIndex, rows: body.rowCount + 1, columns: texts.length };
-        tables.set(table.name, { sheet: headers.worksheet.name, area, positions: new Map(table.columns.map(({ id, header }) => [id, texts.indexOf(header)])) });
+        const area = {
+          row: headers.rowIndex,
+          column: headers.columnIndex,
+          rows: body.rowCount + 1,
+          columns: texts.length,
+        };
+        tables.set(table.name, {
+          sheet: headers.worksheet.name,
+          area,
+          positions: new Map(table.columns.map(({ id, header }) => [id, texts.indexOf(header)])),
+        });
       });
     }
     for (const name of plan.names.filter((one) => one.sheet === sheet.name)) {
@@ -73,7 +103,12 @@ export async function locate(context: Excel.RequestContext, plan: WorkbookPlan, 
       }
       const range = workbook.names.getItem(name.name).getRange().load("rowIndex,columnIndex");
       range.worksheet.load("name");
-      looks.push(() => cells.set(name.name, { sheet: range.worksheet.name, area: { row: range.rowIndex, column: range.columnIndex, ...one } }));
+      looks.push(() =>
+        cells.set(name.name, {
+          sheet: range.worksheet.name,
+          area: { row: range.rowIndex, column: range.columnIndex, ...one },
+        }),
+      );
     }
   }
   if (looks.length > 0) await context.sync();
@@ -84,8 +119,13 @@ export async function locate(context: Excel.RequestContext, plan: WorkbookPlan, 
     cell: (name) => required(cells.get(name), `named cell ${name}`),
     area: (plannedSheet, area) => {
       const { plan: sheet, actual } = required(sheets.get(plannedSheet), `sheet ${plannedSheet}`);
-      const name = plan.names.find((one) => one.sheet === plannedSheet && one.row === area.row && one.column === area.column);
-      return areaOn(sheet, area, tables) ?? (name === undefined ? undefined : cells.get(name.name)) ?? { sheet: actual, area };
+      const name = plan.names.find(
+        (one) => one.sheet === plannedSheet && one.row === area.row && one.column === area.column,
+      );
+      return (
+        areaOn(sheet, area, tables) ??
+        (name === undefined ? undefined : cells.get(name.name)) ?? { sheet: actual, area }
+      );
     },
   };
 }

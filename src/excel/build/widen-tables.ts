@@ -1,7 +1,7 @@
 /** New columns in tables that hold data, where the plan has them if nothing else is torn. */
 import type { SheetPlan, TableColumnPlan } from "../../joblog/model/plan.ts";
-import type { NarrowTable } from "./log-gaps.ts";
 import { LogProblem } from "../office-problems.ts";
+import type { NarrowTable } from "./log-gaps.ts";
 import type { SurveyedTable } from "./survey-workbook.ts";
 
 /** Columns that go in side by side; `at` is a sheet column. */
@@ -14,7 +14,11 @@ export interface Insertion {
 }
 
 /** Runs of missing columns, each after the column that the plan has before it. */
-function runs({ plan, found, missing }: NarrowTable): readonly { readonly at: number; readonly columns: readonly TableColumnPlan[] }[] {
+function runs({
+  plan,
+  found,
+  missing,
+}: NarrowTable): readonly { readonly at: number; readonly columns: readonly TableColumnPlan[] }[] {
   const done: { at: number; columns: TableColumnPlan[] }[] = [];
   let at = found.area.column + found.area.columns;
   for (const column of plan.columns) {
@@ -30,8 +34,10 @@ function runs({ plan, found, missing }: NarrowTable): readonly { readonly at: nu
 }
 
 function tears(at: number, table: NarrowTable, others: readonly SurveyedTable[]): boolean {
-  return others.some(({ name, sheet, area }) =>
-    sheet === table.found.sheet && name !== table.found.name && at > area.column && at < area.column + area.columns);
+  return others.some(
+    ({ name, sheet, area }) =>
+      sheet === table.found.sheet && name !== table.found.name && at > area.column && at < area.column + area.columns,
+  );
 }
 
 /** Right to left, so that each place still counts when its turn comes. */
@@ -39,19 +45,35 @@ export function planInsertions(narrow: readonly NarrowTable[], tables: readonly 
   return narrow
     .flatMap((table): readonly Insertion[] => {
       const whole = runs(table);
-      if (whole.every(({ at }) => !tears(at, table, tables))) return whole.map(({ at, columns }) => ({ table, at, columns, wholeColumns: true }));
+      if (whole.every(({ at }) => !tears(at, table, tables)))
+        return whole.map(({ at, columns }) => ({ table, at, columns, wholeColumns: true }));
       const { area } = table.found;
-      return [{ table, at: area.column + area.columns, columns: whole.flatMap(({ columns }) => columns), wholeColumns: false }];
+      return [
+        {
+          table,
+          at: area.column + area.columns,
+          columns: whole.flatMap(({ columns }) => columns),
+          wholeColumns: false,
+        },
+      ];
     })
     .sort((a, b) => b.at - a.at);
 }
 
 /** One read trip, if a table must take in the cells to its right: they must be blank. */
 export async function checkRoomBeside(context: Excel.RequestContext, insertions: readonly Insertion[]): Promise<void> {
-  const grounds = insertions.filter(({ wholeColumns }) => !wholeColumns).map(({ table, at, columns }) => {
-    const { row, rows } = table.found.area;
-    return { table, range: context.workbook.worksheets.getItem(table.found.sheet).getRangeByIndexes(row, at, rows, columns.length).load("values") };
-  });
+  const grounds = insertions
+    .filter(({ wholeColumns }) => !wholeColumns)
+    .map(({ table, at, columns }) => {
+      const { row, rows } = table.found.area;
+      return {
+        table,
+        range: context.workbook.worksheets
+          .getItem(table.found.sheet)
+          .getRangeByIndexes(row, at, rows, columns.length)
+          .load("values"),
+      };
+    });
   if (grounds.length === 0) return;
   await context.sync();
   const taken = grounds.find(({ range }) => range.values.some((line) => line.some((value) => value !== "")));
@@ -73,15 +95,22 @@ export function insertColumns(context: Excel.RequestContext, insertions: readonl
     const worksheet = context.workbook.worksheets.getItem(sheet);
     if (wholeColumns) worksheet.getRangeByIndexes(0, at, 1, columns.length).getEntireColumn().insert("Right");
     if (at === area.column + area.columns) {
-      context.workbook.tables.getItem(name).resize(worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns + columns.length));
+      context.workbook.tables
+        .getItem(name)
+        .resize(worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns + columns.length));
     }
     worksheet.getRangeByIndexes(area.row, at, 1, columns.length).values = [columns.map(({ header }) => header)];
   }
 }
 
 /** Widths of inserted sheet columns by column id; cells that were there before keep theirs. */
-export function insertedWidths(sheet: SheetPlan, insertions: readonly Insertion[]): readonly { readonly table: string; readonly id: string; readonly characters: number }[] {
+export function insertedWidths(
+  sheet: SheetPlan,
+  insertions: readonly Insertion[],
+): readonly { readonly table: string; readonly id: string; readonly characters: number }[] {
   return insertions
     .filter(({ table, wholeColumns }) => wholeColumns && sheet.tables.includes(table.plan))
-    .flatMap(({ table, columns }) => columns.map((column) => ({ table: table.plan.name, id: column.id, characters: widthOf(sheet, table, column) })));
+    .flatMap(({ table, columns }) =>
+      columns.map((column) => ({ table: table.plan.name, id: column.id, characters: widthOf(sheet, table, column) })),
+    );
 }

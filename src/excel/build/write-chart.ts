@@ -20,14 +20,23 @@ export interface DrawnChart {
 const officeTypes = { scatter: "XYScatterLines", bars: "BarClustered" } as const;
 
 /** All of a new sheet's; of a kept one those that an earlier version, `former`, did not have: a shop may have taken its own charts away. */
-export function missingCharts(placements: readonly SheetPlacement[], former: ReleasedShape | undefined): readonly MissingChart[] {
+export function missingCharts(
+  placements: readonly SheetPlacement[],
+  former: ReleasedShape | undefined,
+): readonly MissingChart[] {
   return placements.flatMap((placement) =>
     placement.plan.charts
       .filter(({ id }) => !placement.kept || (former !== undefined && !former.charts.includes(id)))
-      .map((plan): MissingChart => ({ placement, plan })));
+      .map((plan): MissingChart => ({ placement, plan })),
+  );
 }
 
-function rangeOf(context: Excel.RequestContext, { dataSheet }: ChartSeriesPlan, planned: AreaPlan, whereabouts: Whereabouts): Excel.Range {
+function rangeOf(
+  context: Excel.RequestContext,
+  { dataSheet }: ChartSeriesPlan,
+  planned: AreaPlan,
+  whereabouts: Whereabouts,
+): Excel.Range {
   const { sheet, area } = whereabouts.area(dataSheet, planned);
   return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, area.rows, area.columns);
 }
@@ -50,7 +59,10 @@ function placeChart(context: Excel.RequestContext, missing: MissingChart, wherea
   chart.name = plan.id;
   chart.title.text = plan.title;
   const { row, column, rows, columns } = standingArea(missing, whereabouts);
-  chart.setPosition(on.getRangeByIndexes(row, column, 1, 1), on.getRangeByIndexes(row + rows - 1, column + columns - 1, 1, 1));
+  chart.setPosition(
+    on.getRangeByIndexes(row, column, 1, 1),
+    on.getRangeByIndexes(row + rows - 1, column + columns - 1, 1, 1),
+  );
   if (plan.series.length > 1) chart.legend.position = "Bottom";
   else chart.legend.visible = false;
   chart.axes.categoryAxis.title.text = plan.xTitle;
@@ -60,11 +72,19 @@ function placeChart(context: Excel.RequestContext, missing: MissingChart, wherea
 }
 
 /** Empty frames in place. Excel invents series from the source range, so how many there are is known only after a sync. */
-export function placeCharts(context: Excel.RequestContext, charts: readonly MissingChart[], whereabouts: Whereabouts): readonly DrawnChart[] {
+export function placeCharts(
+  context: Excel.RequestContext,
+  charts: readonly MissingChart[],
+  whereabouts: Whereabouts,
+): readonly DrawnChart[] {
   return charts.map((chart) => placeChart(context, chart, whereabouts));
 }
 
-function drawSeries(series: Excel.ChartSeries, plan: ChartSeriesPlan, { plan: chart, context, whereabouts }: DrawnChart): void {
+function drawSeries(
+  series: Excel.ChartSeries,
+  plan: ChartSeriesPlan,
+  { plan: chart, context, whereabouts }: DrawnChart,
+): void {
   series.name = plan.label;
   series.setXAxisValues(rangeOf(context, plan, plan.x, whereabouts));
   series.setValues(rangeOf(context, plan, plan.y, whereabouts));

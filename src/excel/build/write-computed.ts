@@ -28,7 +28,12 @@ function isWanted(present: unknown, formula: string, rewriting: Rewriting): bool
 }
 
 /** The computed columns and named cells of a sheet that lack their formula or are to get it anew. */
-export function formulasFor({ plan: sheet, kept }: SheetPlacement, plan: WorkbookPlan, survey: Survey, rewriting: Rewriting): SheetFormulas {
+export function formulasFor(
+  { plan: sheet, kept }: SheetPlacement,
+  plan: WorkbookPlan,
+  survey: Survey,
+  rewriting: Rewriting,
+): SheetFormulas {
   const columns = sheet.tables.flatMap((table) => {
     const found = kept ? survey.tables.find(({ name }) => name === table.name) : undefined;
     return table.columns.flatMap((column): readonly ComputedColumnOf[] => {
@@ -38,20 +43,29 @@ export function formulasFor({ plan: sheet, kept }: SheetPlacement, plan: Workboo
       return isWanted(found?.firstRow[at], formula, rewriting) ? [{ table, column: { ...column, formula } }] : [];
     });
   });
-  const cells = plan.names.filter((name) => name.sheet === sheet.name).flatMap((name): readonly ComputedCell[] => {
-    const cell = sheet.cells.find((one) => one.row === name.row && one.column === name.column);
-    if (cell?.kind !== "formula") return [];
-    return isWanted(kept ? survey.cells.get(name.name)?.formula : undefined, cell.formula, rewriting) ? [{ name, formula: cell.formula }] : [];
-  });
+  const cells = plan.names
+    .filter((name) => name.sheet === sheet.name)
+    .flatMap((name): readonly ComputedCell[] => {
+      const cell = sheet.cells.find((one) => one.row === name.row && one.column === name.column);
+      if (cell?.kind !== "formula") return [];
+      return isWanted(kept ? survey.cells.get(name.name)?.formula : undefined, cell.formula, rewriting)
+        ? [{ name, formula: cell.formula }]
+        : [];
+    });
   return { columns, cells };
 }
 
 /** One command for each column, however many rows it has. */
-export function writeFormulas(context: Excel.RequestContext, { columns, cells }: SheetFormulas, whereabouts: Whereabouts): void {
+export function writeFormulas(
+  context: Excel.RequestContext,
+  { columns, cells }: SheetFormulas,
+  whereabouts: Whereabouts,
+): void {
   for (const { table, column } of columns) {
     const { sheet, area, positions } = whereabouts.table(table.name);
     const at = area.column + (positions.get(column.id) ?? 0);
-    context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row + 1, at, area.rows - 1, 1).formulas = everyCell(column.formula);
+    context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row + 1, at, area.rows - 1, 1).formulas =
+      everyCell(column.formula);
   }
   for (const { name, formula } of cells) {
     const { sheet, area } = whereabouts.cell(name.name);

@@ -10,7 +10,9 @@ import type { Structure } from "./write-structure.ts";
 import { writeValidation } from "./write-validation.ts";
 
 function dressNewSheet(worksheet: Excel.Worksheet, plan: SheetPlan, whereabouts: Whereabouts): void {
-  plan.columnWidths.forEach((characters, column) => { widenColumn(worksheet, column, characters); });
+  plan.columnWidths.forEach((characters, column) => {
+    widenColumn(worksheet, column, characters);
+  });
   for (const { row, points } of plan.rowHeights) heightenRow(worksheet, row, points);
   writeLooks(worksheet, plan.cells);
   for (const validation of plan.validations) writeValidation(worksheet, validation, validation.area, whereabouts.area);
@@ -19,20 +21,36 @@ function dressNewSheet(worksheet: Excel.Worksheet, plan: SheetPlan, whereabouts:
 }
 
 /** Header and data cells of a table's new columns, at their places in this workbook. */
-function newColumnCells(sheet: SheetPlan, { plan, missing }: NarrowTable, whereabouts: Whereabouts): readonly CellPlan[] {
+function newColumnCells(
+  sheet: SheetPlan,
+  { plan, missing }: NarrowTable,
+  whereabouts: Whereabouts,
+): readonly CellPlan[] {
   const { area, positions } = whereabouts.table(plan.name);
   return missing.flatMap((column): readonly CellPlan[] => {
     const at = area.column + (positions.get(column.id) ?? 0);
     const planned = plan.area.column + plan.columns.indexOf(column);
     const header = sheet.cells.find((cell) => cell.row === plan.area.row && cell.column === planned);
-    const look = { style: column.style, ...(column.numberFormat === undefined ? {} : { numberFormat: column.numberFormat }) };
-    const body = Array.from({ length: area.rows - 1 }, (_, index): CellPlan => ({ row: area.row + 1 + index, column: at, kind: "blank", ...look }));
+    const look = {
+      style: column.style,
+      ...(column.numberFormat === undefined ? {} : { numberFormat: column.numberFormat }),
+    };
+    const body = Array.from({ length: area.rows - 1 }, (_, index): CellPlan => ({
+      row: area.row + 1 + index,
+      column: at,
+      kind: "blank",
+      ...look,
+    }));
     return header === undefined ? body : [{ ...header, row: area.row, column: at }, ...body];
   });
 }
 
 /** Whether a planned area of a kept sheet is one of those that were added. */
-function isAdded(area: AreaPlan, { plan, missingTables, missingNames }: SheetPlacement, narrow: readonly NarrowTable[]): boolean {
+function isAdded(
+  area: AreaPlan,
+  { plan, missingTables, missingNames }: SheetPlacement,
+  narrow: readonly NarrowTable[],
+): boolean {
   const cell = { row: area.row, column: area.column, style: "input", kind: "blank" } as const;
   if (missingTables.some((table) => insideTable(table)(cell))) return true;
   if (missingNames.some((name) => name.row === area.row && name.column === area.column)) return true;
@@ -42,7 +60,13 @@ function isAdded(area: AreaPlan, { plan, missingTables, missingNames }: SheetPla
   return column !== undefined && missing?.includes(column) === true;
 }
 
-function dressKeptSheet(context: Excel.RequestContext, placement: SheetPlacement, { columns, fields }: Structure, narrow: readonly NarrowTable[], whereabouts: Whereabouts): void {
+function dressKeptSheet(
+  context: Excel.RequestContext,
+  placement: SheetPlacement,
+  { columns, fields }: Structure,
+  narrow: readonly NarrowTable[],
+  whereabouts: Whereabouts,
+): void {
   const { plan, actual, missingTables } = placement;
   const sheet = (name: string): Excel.Worksheet => context.workbook.worksheets.getItem(name);
   writeLooks(sheet(actual), [
@@ -70,7 +94,13 @@ function dressKeptSheet(context: Excel.RequestContext, placement: SheetPlacement
 }
 
 /** A new sheet wholly; of a kept one only what was added. */
-export function writeDress(context: Excel.RequestContext, placement: SheetPlacement, structure: Structure, narrow: readonly NarrowTable[], whereabouts: Whereabouts): void {
+export function writeDress(
+  context: Excel.RequestContext,
+  placement: SheetPlacement,
+  structure: Structure,
+  narrow: readonly NarrowTable[],
+  whereabouts: Whereabouts,
+): void {
   if (placement.kept) dressKeptSheet(context, placement, structure, narrow, whereabouts);
   else dressNewSheet(context.workbook.worksheets.getItem(placement.actual), placement.plan, whereabouts);
 }

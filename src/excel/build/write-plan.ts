@@ -1,20 +1,20 @@
-import type { WorkbookPlan } from "../../joblog/model/plan.ts";
 import { jobLog } from "../../joblog/job-log.ts";
+import type { WorkbookPlan } from "../../joblog/model/plan.ts";
 import { findField } from "../../joblog/model/references.ts";
+import { announce, checkNotCancelled, type LongWork } from "../long-work.ts";
 import { checkGaps } from "./check-gaps.ts";
-import { readFormerColumns, replacedIn, type FormerColumn, type Replaced } from "./former-columns.ts";
+import { type FormerColumn, readFormerColumns, type Replaced, replacedIn } from "./former-columns.ts";
 import { planFields } from "./insert-fields.ts";
 import { findGaps, type LogGaps } from "./log-gaps.ts";
-import { announce, checkNotCancelled, type LongWork } from "../long-work.ts";
 import { placeSheets, type SheetPlacement } from "./plan-placement.ts";
-import { surveyWorkbook, type Survey } from "./survey-workbook.ts";
+import { type Survey, surveyWorkbook } from "./survey-workbook.ts";
 import { takeBackBuild } from "./take-back-build.ts";
 import { locate, type Whereabouts } from "./whereabouts.ts";
 import { checkRoomBeside, planInsertions } from "./widen-tables.ts";
-import { fillCharts, missingCharts, placeCharts, type DrawnChart } from "./write-chart.ts";
-import { formulasFor, writeFormulas, type Rewriting, type SheetFormulas } from "./write-computed.ts";
+import { type DrawnChart, fillCharts, missingCharts, placeCharts } from "./write-chart.ts";
+import { formulasFor, type Rewriting, type SheetFormulas, writeFormulas } from "./write-computed.ts";
 import { writeDress } from "./write-dress.ts";
-import { writeStructure, type Structure } from "./write-structure.ts";
+import { type Structure, writeStructure } from "./write-structure.ts";
 
 /** What building, upgrading or repairing the log did to the workbook. */
 export interface BuildReport {
@@ -53,7 +53,10 @@ function sheetsToWrite({ placements, formulas, structure, gaps }: Work): readonl
   return placements.filter((placement) => {
     const { columns = [], cells = [] } = formulas.get(placement) ?? {};
     const { kept, plan, actual, missingTables } = placement;
-    const dressed = missingTables.length > 0 || structure.fields.some(({ sheet }) => sheet === actual) || gaps.narrow.some((one) => plan.tables.includes(one.plan));
+    const dressed =
+      missingTables.length > 0 ||
+      structure.fields.some(({ sheet }) => sheet === actual) ||
+      gaps.narrow.some((one) => plan.tables.includes(one.plan));
     return !kept || dressed || columns.length + cells.length > 0;
   });
 }
@@ -65,7 +68,11 @@ async function writeSheets(work: Work, whereabouts: Whereabouts): Promise<void> 
   for (let done = 0; done < sheets.length; done += size) {
     const batch = sheets.slice(done, done + size);
     const names = batch.map(({ actual }) => actual).join(", ");
-    await announce(long, { step: done + 1, of: sheets.length + 1, words: `${batch.length === 1 ? "Sheet" : "Sheets"} ${names} (${String(done + batch.length)} of ${String(sheets.length)})` });
+    await announce(long, {
+      step: done + 1,
+      of: sheets.length + 1,
+      words: `${batch.length === 1 ? "Sheet" : "Sheets"} ${names} (${String(done + batch.length)} of ${String(sheets.length)})`,
+    });
     checkNotCancelled(long, takenBack);
     context.workbook.application.suspendApiCalculationUntilNextSync();
     context.workbook.application.suspendScreenUpdatingUntilNextSync();
@@ -79,7 +86,11 @@ async function writeSheets(work: Work, whereabouts: Whereabouts): Promise<void> 
 }
 
 /** The version goes in with the charts' lines, last of all: a log that says it is new is whole. */
-async function finish({ context, plan, placements }: Work, charts: readonly DrawnChart[], whereabouts: Whereabouts): Promise<void> {
+async function finish(
+  { context, plan, placements }: Work,
+  charts: readonly DrawnChart[],
+  whereabouts: Whereabouts,
+): Promise<void> {
   fillCharts(charts);
   const { sheet, area } = whereabouts.cell(findField(jobLog, "logVersion").name);
   context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, 1, 1).values = [[plan.version]];
@@ -106,12 +117,20 @@ async function write(work: Work): Promise<void> {
     if (drawn.length > 0) await context.sync();
     await finish(work, drawn, whereabouts);
   } catch (error) {
-    await takeBackBuild(context, placements, survey, {
-      structure,
-      former,
-      cells: [...formulas.values()].flatMap(({ cells }) => cells),
-      charts: charts.filter(({ placement }) => placement.kept).map(({ placement, plan: chart }) => ({ sheet: placement.actual, name: chart.id })),
-    }, error);
+    await takeBackBuild(
+      context,
+      placements,
+      survey,
+      {
+        structure,
+        former,
+        cells: [...formulas.values()].flatMap(({ cells }) => cells),
+        charts: charts
+          .filter(({ placement }) => placement.kept)
+          .map(({ placement, plan: chart }) => ({ sheet: placement.actual, name: chart.id })),
+      },
+      error,
+    );
     throw error;
   } finally {
     context.runtime.enableEvents = true;
@@ -121,8 +140,11 @@ async function write(work: Work): Promise<void> {
 
 function rewrittenBefore(formulas: ReadonlyMap<SheetPlacement, SheetFormulas>, survey: Survey): number {
   const all = [...formulas].filter(([{ kept }]) => kept).map(([, one]) => one);
-  const columns = all.flatMap((one) => one.columns).filter(({ table, column }) =>
-    survey.tables.some(({ name, headers }) => name === table.name && headers.includes(column.header)));
+  const columns = all
+    .flatMap((one) => one.columns)
+    .filter(({ table, column }) =>
+      survey.tables.some(({ name, headers }) => name === table.name && headers.includes(column.header)),
+    );
   const cells = all.flatMap((one) => one.cells).filter(({ name }) => survey.cells.has(name.name));
   return columns.length + cells.length;
 }
@@ -133,15 +155,28 @@ function rewrittenBefore(formulas: ReadonlyMap<SheetPlacement, SheetFormulas>, s
  * Typed data stays; a shop's own sheet of the same name is left alone and the log's sheet takes another
  * name. Throws a LogProblem, or Office's error, with the workbook as it was.
  */
-export async function writePlan(context: Excel.RequestContext, plan: WorkbookPlan, rewriting: Rewriting, long: LongWork): Promise<BuildReport> {
+export async function writePlan(
+  context: Excel.RequestContext,
+  plan: WorkbookPlan,
+  rewriting: Rewriting,
+  long: LongWork,
+): Promise<BuildReport> {
   const survey = await surveyWorkbook(context, plan);
   checkNotCancelled(long, "Cancelled before anything was changed.");
   const placements = placeSheets(plan, survey);
   const gaps = findGaps(plan, placements, survey, rewriting !== "none");
   const asked = gaps.older && rewriting === "none" ? "changed" : rewriting;
   const columns = planInsertions(gaps.narrow, survey.tables);
-  const structure: Structure = { placements, columns, fields: planFields(placements, plan.names, gaps.newNames, survey) };
-  await checkGaps(context, placements.filter(({ kept }) => kept), gaps.newNames);
+  const structure: Structure = {
+    placements,
+    columns,
+    fields: planFields(placements, plan.names, gaps.newNames, survey),
+  };
+  await checkGaps(
+    context,
+    placements.filter(({ kept }) => kept),
+    gaps.newNames,
+  );
   await checkRoomBeside(context, columns);
   const formulas = new Map(placements.map((placement) => [placement, formulasFor(placement, plan, survey, asked)]));
   const former = await readFormerColumns(context, [...formulas.values()], survey);
@@ -150,8 +185,12 @@ export async function writePlan(context: Excel.RequestContext, plan: WorkbookPla
   return {
     added: fresh.map(({ actual }) => actual),
     kept: placements.filter(({ kept }) => kept).map(({ actual }) => actual),
-    renamed: fresh.filter(({ plan: sheet, actual }) => sheet.name !== actual).map(({ plan: sheet, actual }) => ({ planned: sheet.name, actual })),
-    addedColumns: gaps.narrow.flatMap(({ plan: table, missing }) => missing.map(({ header }) => ({ table: table.name, header }))),
+    renamed: fresh
+      .filter(({ plan: sheet, actual }) => sheet.name !== actual)
+      .map(({ plan: sheet, actual }) => ({ planned: sheet.name, actual })),
+    addedColumns: gaps.narrow.flatMap(({ plan: table, missing }) =>
+      missing.map(({ header }) => ({ table: table.name, header })),
+    ),
     rewritten: rewrittenBefore(formulas, survey),
     replaced: replacedIn(former),
     fromVersion: placements.some(({ kept }) => kept) ? (survey.version ?? plan.version) : undefined,

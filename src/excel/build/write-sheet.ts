@@ -1,6 +1,6 @@
+import { areaAddress, columnLetters } from "../../joblog/layout/addresses.ts";
 import { pageMargins } from "../../joblog/layout/page-margins.ts";
 import type { CellPlan, SheetPlan, TablePlan } from "../../joblog/model/plan.ts";
-import { areaAddress, columnLetters } from "../../joblog/layout/addresses.ts";
 import { cellValue } from "../cell-text.ts";
 
 function contains(table: TablePlan, cell: CellPlan): boolean {
@@ -23,7 +23,9 @@ export function writeValues(worksheet: Excel.Worksheet, cells: readonly CellPlan
   const left = Math.min(...values.map((cell) => cell.column));
   const rows = Math.max(...values.map((cell) => cell.row)) - top + 1;
   const columns = Math.max(...values.map((cell) => cell.column)) - left + 1;
-  const block: (string | number | boolean)[][] = Array.from({ length: rows }, () => Array.from({ length: columns }, () => ""));
+  const block: (string | number | boolean)[][] = Array.from({ length: rows }, () =>
+    Array.from({ length: columns }, () => ""),
+  );
   for (const cell of values) {
     const line = block[cell.row - top];
     if (line !== undefined) line[cell.column - left] = cellValue(cell.value);
@@ -50,7 +52,8 @@ export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): voi
   const layout = worksheet.pageLayout;
   layout.orientation = plan.orientation === "portrait" ? "Portrait" : "Landscape";
   layout.zoom = { horizontalFitToPages: plan.pagesWide, ...(plan.onePage === true ? { verticalFitToPages: 1 } : {}) };
-  for (const [side, inches] of Object.entries(pageMargins)) layout[`${side as keyof typeof pageMargins}Margin`] = inches * pointsInInch;
+  for (const [side, inches] of Object.entries(pageMargins))
+    layout[`${side as keyof typeof pageMargins}Margin`] = inches * pointsInInch;
   layout.setPrintArea(`A:${columnLetters(plan.lastPrintedColumn)}`);
   const onEveryPage = layout.headersFooters.defaultForAllPages;
   onEveryPage.leftFooter = "&A";

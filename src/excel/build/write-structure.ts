@@ -1,6 +1,6 @@
 /** Sheets, values, tables, columns and names: all that formulas may refer to. */
 import type { WorkbookPlan } from "../../joblog/model/plan.ts";
-import { insertFields, type FieldInsertion } from "./insert-fields.ts";
+import { type FieldInsertion, insertFields } from "./insert-fields.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import { insertColumns, type Insertion } from "./widen-tables.ts";
 import { addTable, insideTable, writeValues } from "./write-sheet.ts";
@@ -29,7 +29,8 @@ export function writeStructure(context: Excel.RequestContext, { placements, colu
       for (const table of missingTables) writeValues(worksheet, plan.cells.filter(insideTable(table)));
     } else writeValues(worksheet, plan.cells);
     for (const table of missingTables) addTable(worksheet, table);
-    for (const name of namesInPlace(placement, fields)) names.add(name.name, worksheet.getRangeByIndexes(name.row, name.column, 1, 1));
+    for (const name of namesInPlace(placement, fields))
+      names.add(name.name, worksheet.getRangeByIndexes(name.row, name.column, 1, 1));
   }
   insertFields(context, fields);
   for (const { sheet, cells } of fields) writeValues(worksheets.getItem(sheet), cells);

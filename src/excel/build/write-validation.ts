@@ -12,7 +12,9 @@ function listSource(rule: Extract<ValidationRule, { kind: "list of area" }>, loc
 /** A rule's formula names the first cell of its area; where the area stands elsewhere, so does that cell. */
 export function movedFormula(formula: string, planned: AreaPlan, now: AreaPlan): string {
   const [from, to] = [planned, now].map(({ row, column }) => columnHeld(row, column));
-  return from === to || from === undefined || to === undefined ? formula : formula.replaceAll(new RegExp(`\\${from}(?!\\d)`, "g"), () => to);
+  return from === to || from === undefined || to === undefined
+    ? formula
+    : formula.replaceAll(new RegExp(`\\${from}(?!\\d)`, "g"), () => to);
 }
 
 function officeRule({ rule, area: planned }: ValidationPlan, now: AreaPlan, locate: Locate): Excel.DataValidationRule {
@@ -31,7 +33,12 @@ function officeRule({ rule, area: planned }: ValidationPlan, now: AreaPlan, loca
 }
 
 /** Holds typed input to its list or limits; blanks stay allowed. `area` is where the planned area stands in this workbook. */
-export function writeValidation(worksheet: Excel.Worksheet, plan: ValidationPlan, area: AreaPlan, locate: Locate): void {
+export function writeValidation(
+  worksheet: Excel.Worksheet,
+  plan: ValidationPlan,
+  area: AreaPlan,
+  locate: Locate,
+): void {
   const { row, column, rows, columns } = area;
   const validation = worksheet.getRangeByIndexes(row, column, rows, columns).dataValidation;
   validation.rule = officeRule(plan, area, locate);

@@ -1,10 +1,13 @@
-import { DomainError } from "../../core/limits/domain-error.ts";
-import { evaluate } from "../../../functions/evaluate.ts";
 import { refuse } from "../../../functions/arguments/read-cell.ts";
 import type { CellInput, CellMatrix, CellValue, WorksheetFunction } from "../../../functions/define-function.ts";
+import { evaluate } from "../../../functions/evaluate.ts";
+import { DomainError } from "../../core/limits/domain-error.ts";
 
 /** Errors that a custom function may hand on; Excel knows #NAME?, #REF! and the rest as inputs only. */
-const handedOn = new Map<string, "invalidValue" | "notAvailable" | "divisionByZero" | "invalidNumber" | "nullReference">([
+const handedOn = new Map<
+  string,
+  "invalidValue" | "notAvailable" | "divisionByZero" | "invalidNumber" | "nullReference"
+>([
   ["#VALUE!", "invalidValue"],
   ["#N/A", "notAvailable"],
   ["#DIV/0!", "divisionByZero"],
@@ -25,10 +28,17 @@ function passError(name: string, error: string): never {
  */
 function objectValue(name: string, cell: object): CellValue {
   if ("code" in cell && typeof cell.code === "string") return passError(name, cell.code);
-  const { type, basicType, basicValue } = cell as { readonly type?: unknown; readonly basicType?: unknown; readonly basicValue?: unknown };
+  const { type, basicType, basicValue } = cell as {
+    readonly type?: unknown;
+    readonly basicType?: unknown;
+    readonly basicValue?: unknown;
+  };
   if (type === "Error") return passError(name, String(basicValue));
-  const isPlain = basicType !== "Error" && (basicValue === null || ["number", "string", "boolean"].includes(typeof basicValue));
-  return isPlain ? (basicValue as CellValue) : refuse(name, "is a cell without a plain number or text; point at one of its fields.");
+  const isPlain =
+    basicType !== "Error" && (basicValue === null || ["number", "string", "boolean"].includes(typeof basicValue));
+  return isPlain
+    ? (basicValue as CellValue)
+    : refuse(name, "is a cell without a plain number or text; point at one of its fields.");
 }
 
 function cellValue(name: string, received: unknown): CellValue {
@@ -65,7 +75,12 @@ function leaving(result: CellValue | CellMatrix): CellValue | CellMatrix {
  */
 export function answerCell(fn: WorksheetFunction, received: readonly unknown[]): CellValue | CellMatrix {
   try {
-    return leaving(evaluate(fn, fn.arguments.map(({ name }, index) => cellInput(name, received[index]))));
+    return leaving(
+      evaluate(
+        fn,
+        fn.arguments.map(({ name }, index) => cellInput(name, received[index])),
+      ),
+    );
   } catch (refusal) {
     if (!(refusal instanceof DomainError)) throw refusal;
     const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;

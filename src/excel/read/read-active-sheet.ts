@@ -23,7 +23,11 @@ export async function readActiveSheet(): Promise<SheetReading> {
       const worksheet = context.workbook.worksheets.getActiveWorksheet().load("name");
       const used = worksheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount,columnCount");
       await context.sync();
-      if (used.isNullObject) throw new LogProblem({ what: `The sheet ${worksheet.name} is blank.`, remedy: "Click the tab of the sheet that you want to adopt, then read it again." });
+      if (used.isNullObject)
+        throw new LogProblem({
+          what: `The sheet ${worksheet.name} is blank.`,
+          remedy: "Click the tab of the sheet that you want to adopt, then read it again.",
+        });
       const { rowIndex, columnIndex, rowCount, columnCount } = used;
       const [rows, columns] = [Math.min(rowCount, mostRows), Math.min(columnCount, mostColumns)];
       const cells = worksheet.getRangeByIndexes(rowIndex, columnIndex, rows, columns).load("values");

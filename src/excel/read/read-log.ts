@@ -1,5 +1,5 @@
-import type { LogDefinition, RowValue, TableDefinition } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
+import type { LogDefinition, RowValue, TableDefinition } from "../../joblog/model/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { findField } from "../../joblog/model/references.ts";
 import { DamagedLog, NewerLog, OlderLog } from "../log-problems.ts";
@@ -22,9 +22,10 @@ function rowsOf(
     const cells: Record<string, RowValue | undefined> = {};
     for (const [column, at] of positions) cells[column.id] = cellContent(line[at]);
     const [first] = table.columns;
-    const written = table.fixedRows === true && first !== undefined
-      ? cells[first.id] !== undefined
-      : table.columns.some((column) => column.role === "input" && cells[column.id] !== undefined);
+    const written =
+      table.fixedRows === true && first !== undefined
+        ? cells[first.id] !== undefined
+        : table.columns.some((column) => column.role === "input" && cells[column.id] !== undefined);
     return written ? [{ position, cells }] : [];
   });
 }
@@ -43,14 +44,18 @@ export async function explainMissing(context: Excel.RequestContext, log: LogDefi
   const { workbook } = context;
   workbook.tables.load("items/name");
   workbook.names.load("items/name");
-  const version = workbook.names.getItemOrNullObject(findField(log, "logVersion").name).getRangeOrNullObject().load("values");
+  const version = workbook.names
+    .getItemOrNullObject(findField(log, "logVersion").name)
+    .getRangeOrNullObject()
+    .load("values");
   await context.sync();
   const tableNames = new Set(workbook.tables.items.map((table) => table.name));
   const cellNames = new Set(workbook.names.items.map((item) => item.name));
   const tables = logTables(log);
   const fields = log.sheets.flatMap((sheet) => sheet.fields);
   // A table of the log's name alone can be the shop's own; the named cells are the log's mark.
-  if (!fields.some((field) => cellNames.has(field.name)) || !tables.some(({ table }) => tableNames.has(table.name))) return undefined;
+  if (!fields.some((field) => cellNames.has(field.name)) || !tables.some(({ table }) => tableNames.has(table.name)))
+    return undefined;
   if (!version.isNullObject) refuseOtherVersion(version.values[0]?.[0], log);
   const table = tables.find((one) => !tableNames.has(one.table.name));
   const remedy = "Undo the change (Ctrl+Z), or choose Add what is missing: it leaves your rows alone.";
@@ -89,11 +94,16 @@ export async function readTables(context: Excel.RequestContext, log: LogDefiniti
     };
   });
   await context.sync();
-  const fieldValues = Object.fromEntries(fields.map(({ field, range }) => [field.id, cellContent(range.values[0]?.[0])]));
+  const fieldValues = Object.fromEntries(
+    fields.map(({ field, range }) => [field.id, cellContent(range.values[0]?.[0])]),
+  );
   refuseOtherVersion(fieldValues["logVersion"], log);
   const system = systemOf(fieldValues["unitSystem"]);
   const rows = Object.fromEntries(
-    tables.map(({ table, sheet, headers, body }) => [table.id, rowsOf(table, sheet.name, headers.values[0] ?? [], body.values, system)]),
+    tables.map(({ table, sheet, headers, body }) => [
+      table.id,
+      rowsOf(table, sheet.name, headers.values[0] ?? [], body.values, system),
+    ]),
   ) as Record<TableId, readonly SnapshotRow[]>;
   return { fields: fieldValues, rows };
 }

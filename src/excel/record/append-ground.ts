@@ -1,7 +1,7 @@
-import type { ColumnDefinition, LogDefinition, LogRow, TableDefinition } from "../../joblog/model/definition.ts";
-import type { TableId } from "../../joblog/formula/log-types.ts";
-import { headerOf } from "../../joblog/model/headers.ts";
 import { unitSystems } from "../../core/units/unit-system.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, TableDefinition } from "../../joblog/model/definition.ts";
+import { headerOf } from "../../joblog/model/headers.ts";
 import { LogProblem } from "../office-problems.ts";
 import { logTables } from "../table-columns.ts";
 
@@ -55,7 +55,13 @@ function columnBodies(table: Excel.Table, column: ColumnDefinition): readonly Ex
 }
 
 /** Asks for everything that planning needs; readable after the next sync. */
-export function loadGround(context: Excel.RequestContext, log: LogDefinition, id: TableId, rows: readonly LogRow[], fills: readonly BlankFill[]): Ground {
+export function loadGround(
+  context: Excel.RequestContext,
+  log: LogDefinition,
+  id: TableId,
+  rows: readonly LogRow[],
+  fills: readonly BlankFill[],
+): Ground {
   const found = tableOf(log, id);
   const table = context.workbook.tables.getItem(found.table.name);
   const { worksheet } = table;
@@ -64,7 +70,9 @@ export function loadGround(context: Excel.RequestContext, log: LogDefinition, id
   const body = table.getDataBodyRange().load("rowIndex,columnIndex,rowCount,columnCount");
   const inputs = rows.length === 0 ? [] : found.table.columns.filter(({ role }) => role === "input");
   const [key] = found.table.columns;
-  const looked = found.table.columns.filter((column) => fills.length > 0 && (column === key || fills.some(({ cells }) => cells[column.id] !== undefined)));
+  const looked = found.table.columns.filter(
+    (column) => fills.length > 0 && (column === key || fills.some(({ cells }) => cells[column.id] !== undefined)),
+  );
   return {
     definition: found.table,
     sheet: found.sheet.name,
@@ -73,8 +81,15 @@ export function loadGround(context: Excel.RequestContext, log: LogDefinition, id
     headers: table.getHeaderRowRange().load("values"),
     body,
     below: body.getRowsBelow(Math.max(1, rows.length)).load("values"),
-    used: inputs.flatMap((column) => columnBodies(table, column).map((range) => ({ column, range: range.getUsedRangeOrNullObject(true).load("rowIndex,rowCount") }))),
-    read: looked.flatMap((column) => columnBodies(table, column).map((range) => ({ column, range: range.load("values") }))),
+    used: inputs.flatMap((column) =>
+      columnBodies(table, column).map((range) => ({
+        column,
+        range: range.getUsedRangeOrNullObject(true).load("rowIndex,rowCount"),
+      })),
+    ),
+    read: looked.flatMap((column) =>
+      columnBodies(table, column).map((range) => ({ column, range: range.load("values") })),
+    ),
     rows,
     fills,
   };
@@ -92,5 +107,8 @@ export function refuseIfLocked(worksheet: Excel.Worksheet): void {
 /** Throws a LogProblem where the workbook cannot be written. */
 export function refuseIfReadOnly(workbook: Excel.Workbook): void {
   if (!workbook.readOnly) return;
-  throw new LogProblem({ what: "This workbook is open for reading only.", remedy: "Save a copy (File, Save a Copy) and record there. Your entry stays here." });
+  throw new LogProblem({
+    what: "This workbook is open for reading only.",
+    remedy: "Save a copy (File, Save a Copy) and record there. Your entry stays here.",
+  });
 }

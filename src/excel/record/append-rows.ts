@@ -1,12 +1,12 @@
 import type { LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
+import { cellValue } from "../cell-text.ts";
+import { systemOf } from "../table-columns.ts";
 import { loadGround, refuseIfReadOnly } from "./append-ground.ts";
 import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
-import { cellValue } from "../cell-text.ts";
 import type { LogEdit } from "./log-edit.ts";
-import { planTable, type PlannedTable } from "./plan-rows.ts";
+import { type PlannedTable, planTable } from "./plan-rows.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
-import { systemOf } from "../table-columns.ts";
 
 function grow({ ground, extra }: PlannedTable): void {
   const { body, worksheet } = ground;
@@ -31,7 +31,10 @@ function filledCells({ ground, fills }: PlannedTable): readonly FilledCells[] {
   const table = ground.definition.id;
   const byPosition = new Map<number, FilledCells>();
   for (const { position, key, column, value } of fills) {
-    const cells: Readonly<Record<string, RowValue | undefined>> = { ...byPosition.get(position)?.cells, [column]: value };
+    const cells: Readonly<Record<string, RowValue | undefined>> = {
+      ...byPosition.get(position)?.cells,
+      [column]: value,
+    };
     byPosition.set(position, { table, position, key, cells });
   }
   return [...byPosition.values()];
@@ -40,7 +43,13 @@ function filledCells({ ground, fills }: PlannedTable): readonly FilledCells[] {
 function receiptFor(planned: readonly PlannedTable[], changes: readonly RowChange[]): Receipt {
   return {
     rows: planned.flatMap(({ ground, lines }) =>
-      lines.map(({ position, row }): WrittenRow => ({ table: ground.definition.id, position, cells: row, grown: position >= ground.body.rowCount }))),
+      lines.map(({ position, row }): WrittenRow => ({
+        table: ground.definition.id,
+        position,
+        cells: row,
+        grown: position >= ground.body.rowCount,
+      })),
+    ),
     fills: planned.flatMap(filledCells),
     changes,
   };
@@ -75,7 +84,11 @@ export async function writeEdit(context: Excel.RequestContext, log: LogDefinitio
   for (const one of planned) if (one.extra > 0) grow(one);
   for (const one of planned) write(one);
   for (const change of changesToWrite) change();
-  const counts = planned.map(({ ground, extra }) => ({ wanted: ground.body.rowCount + extra, count: ground.table.rows.getCount(), ground }));
+  const counts = planned.map(({ ground, extra }) => ({
+    wanted: ground.body.rowCount + extra,
+    count: ground.table.rows.getCount(),
+    ground,
+  }));
   await context.sync();
   const short = counts.filter(({ wanted, count }) => count.value < wanted);
   for (const { wanted, ground } of short) {

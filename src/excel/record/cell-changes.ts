@@ -1,10 +1,10 @@
-import type { ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
+import type { ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
-import { refuseIfLocked, tableOf } from "./append-ground.ts";
 import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, type systemOf } from "../table-columns.ts";
+import { refuseIfLocked, tableOf } from "./append-ground.ts";
 
 /** What a cell held when the person saw it, and what it is to hold; undefined is blank. */
 export interface CellChange {
@@ -71,7 +71,11 @@ function loadRow(context: Excel.RequestContext, log: LogDefinition, change: RowC
 }
 
 /** Asks for the cells to change; readable after the next sync. */
-export function loadChanges(context: Excel.RequestContext, log: LogDefinition, { fields = {}, rows = [] }: CellChanges): LoadedChanges {
+export function loadChanges(
+  context: Excel.RequestContext,
+  log: LogDefinition,
+  { fields = {}, rows = [] }: CellChanges,
+): LoadedChanges {
   return {
     fields: Object.entries(fields).map(([id, change]) => loadField(context, log, id, change)),
     rows: rows.map((change) => loadRow(context, log, change)),
@@ -80,23 +84,45 @@ export function loadChanges(context: Excel.RequestContext, log: LogDefinition, {
 
 const written = ({ after }: CellChange): RowValue => (after === undefined ? "" : cellValue(after));
 
-function planRow({ change, worksheet, headers, line }: LoadedRow, log: LogDefinition, system: ReturnType<typeof systemOf>): readonly (() => void)[] {
+function planRow(
+  { change, worksheet, headers, line }: LoadedRow,
+  log: LogDefinition,
+  system: ReturnType<typeof systemOf>,
+): readonly (() => void)[] {
   refuseIfLocked(worksheet);
   const { table, sheet } = tableOf(log, change.table);
-  const positions: ReadonlyMap<ColumnDefinition, number> = columnPositions(table, sheet.name, headers.values[0] ?? [], system);
+  const positions: ReadonlyMap<ColumnDefinition, number> = columnPositions(
+    table,
+    sheet.name,
+    headers.values[0] ?? [],
+    system,
+  );
   return [...positions].flatMap(([column, at]) => {
     const cell = change.cells[column.id];
     if (cell === undefined || column.role !== "input") return [];
     refuseIfChanged(`${column.label} (${sheet.name})`, line.values[0]?.[at], cell);
-    return [() => { line.getCell(0, at).values = [[written(cell)]]; }];
+    return [
+      () => {
+        line.getCell(0, at).values = [[written(cell)]];
+      },
+    ];
   });
 }
 
 /** The writes, each checked against what the person saw. Throws a LogProblem where a cell changed since or its sheet is protected. */
-export function planChanges({ fields, rows }: LoadedChanges, log: LogDefinition, system: ReturnType<typeof systemOf>): readonly (() => void)[] {
+export function planChanges(
+  { fields, rows }: LoadedChanges,
+  log: LogDefinition,
+  system: ReturnType<typeof systemOf>,
+): readonly (() => void)[] {
   for (const { name, change, range } of fields) {
     refuseIfLocked(range.worksheet);
     refuseIfChanged(name, range.values[0]?.[0], change);
   }
-  return [...rows.flatMap((row) => planRow(row, log, system)), ...fields.map(({ change, range }) => () => { range.values = [[written(change)]]; })];
+  return [
+    ...rows.flatMap((row) => planRow(row, log, system)),
+    ...fields.map(({ change, range }) => () => {
+      range.values = [[written(change)]];
+    }),
+  ];
 }

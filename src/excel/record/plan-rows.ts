@@ -1,11 +1,11 @@
 /** Which lines go where, decided before the first cell is written. */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../../joblog/model/definition.ts";
 import { columnFormula } from "../../joblog/layout/written-formula.ts";
-import { refuseIfLocked, type Ground } from "./append-ground.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../../joblog/model/definition.ts";
 import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions } from "../table-columns.ts";
+import { type Ground, refuseIfLocked } from "./append-ground.ts";
 
 type Positions = ReadonlyMap<ColumnDefinition, number>;
 
@@ -42,7 +42,9 @@ function lineOf(ground: Ground, row: LogRow, positions: Positions, log: LogDefin
 
 /** The first data row beneath everything that a person has typed; blank lines further up stay blank. */
 function firstFree({ used, body }: Ground): number {
-  const ends = used.flatMap(({ range }) => (range.isNullObject ? [] : [range.rowIndex + range.rowCount - body.rowIndex]));
+  const ends = used.flatMap(({ range }) =>
+    range.isNullObject ? [] : [range.rowIndex + range.rowCount - body.rowIndex],
+  );
   return Math.max(0, ...ends);
 }
 
@@ -66,7 +68,11 @@ function changedMeanwhile({ definition, sheet }: Ground, key: string): LogProble
 /** Cells to fill in; throws a LogProblem where their row is gone or a cell holds something else by now. */
 function planFills(ground: Ground, positions: Positions): readonly CellFill[] {
   const { definition, read, fills } = ground;
-  const columns = new Map(read.flatMap(({ column, range }) => (range.isNullObject ? [] : [[column, range.values.map((line) => line[0] as unknown)] as const])));
+  const columns = new Map(
+    read.flatMap(({ column, range }) =>
+      range.isNullObject ? [] : [[column, range.values.map((line) => line[0] as unknown)] as const],
+    ),
+  );
   const [first] = definition.columns;
   const keys = first === undefined ? [] : (columns.get(first) ?? []);
   return fills.flatMap(({ key, cells }) => {
@@ -91,7 +97,11 @@ export function planTable(ground: Ground, log: LogDefinition, system: UnitSystem
   return {
     ground,
     extra,
-    lines: ground.rows.map((row, index) => ({ position: first + index, line: lineOf(ground, row, positions, log, system), row })),
+    lines: ground.rows.map((row, index) => ({
+      position: first + index,
+      line: lineOf(ground, row, positions, log, system),
+      row,
+    })),
     fills: planFills(ground, positions),
   };
 }

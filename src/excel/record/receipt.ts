@@ -1,5 +1,5 @@
-import type { LogRow } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
+import type { LogRow } from "../../joblog/model/definition.ts";
 import type { RowChange } from "./cell-changes.ts";
 
 /** A row that was written: where, with what, and whether the table grew for it. */
@@ -30,5 +30,9 @@ export interface Receipt {
 
 /** What several writes wrote, as if one: it is taken back whole or not at all. */
 export function joinReceipts(receipts: readonly Receipt[]): Receipt {
-  return { rows: receipts.flatMap(({ rows }) => rows), fills: receipts.flatMap(({ fills }) => fills), changes: receipts.flatMap(({ changes }) => changes) };
+  return {
+    rows: receipts.flatMap(({ rows }) => rows),
+    fills: receipts.flatMap(({ fills }) => fills),
+    changes: receipts.flatMap(({ changes }) => changes),
+  };
 }

@@ -1,11 +1,11 @@
-import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
+import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
+import { LogProblem } from "../office-problems.ts";
+import { columnPositions, systemOf } from "../table-columns.ts";
 import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-ground.ts";
 import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
-import { LogProblem } from "../office-problems.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
-import { columnPositions, systemOf } from "../table-columns.ts";
 
 interface LoadedTable {
   readonly id: TableId;
@@ -23,7 +23,12 @@ const changedSince = (table: string): LogProblem =>
   });
 
 /** The rows by their present cells; a row beyond the table's end gives cells that do not match. */
-function load(context: Excel.RequestContext, log: LogDefinition, id: TableId, positions: readonly number[]): LoadedTable {
+function load(
+  context: Excel.RequestContext,
+  log: LogDefinition,
+  id: TableId,
+  positions: readonly number[],
+): LoadedTable {
   const table = context.workbook.tables.getItem(tableOf(log, id).table.name);
   const { worksheet } = table;
   worksheet.load("name");
@@ -40,7 +45,11 @@ function load(context: Excel.RequestContext, log: LogDefinition, id: TableId, po
 }
 
 /** Whether every cell still holds what was written; `undefined` was left blank. */
-function isUnchanged(line: readonly unknown[], cells: LogRow, columns: readonly (readonly [ColumnDefinition, number])[]): boolean {
+function isUnchanged(
+  line: readonly unknown[],
+  cells: LogRow,
+  columns: readonly (readonly [ColumnDefinition, number])[],
+): boolean {
   return columns.every(([column, at]) => line[at] === (cells[column.id] ?? ""));
 }
 
@@ -58,7 +67,8 @@ function cutRows(rows: readonly WrittenRow[], rowCount: number): ReadonlySet<Wri
 type Inputs = readonly (readonly [ColumnDefinition, number])[];
 
 function blank({ worksheet, body }: LoadedTable, position: number, columns: Inputs): void {
-  for (const [, at] of columns) worksheet.getRangeByIndexes(body.rowIndex + position, body.columnIndex + at, 1, 1).clear("Contents");
+  for (const [, at] of columns)
+    worksheet.getRangeByIndexes(body.rowIndex + position, body.columnIndex + at, 1, 1).clear("Contents");
 }
 
 /** Rows at the end go with all they hold; others are blanked, and the next entry takes them if they are the last. */
@@ -76,19 +86,29 @@ function given(cells: LogRow): readonly [string, RowValue | undefined][] {
   return Object.entries(cells).filter(([, value]) => value !== undefined);
 }
 
-function refuseIfChanged(found: LoadedTable, name: string, rows: readonly WrittenRow[], fills: readonly FilledCells[], inputs: Inputs): void {
+function refuseIfChanged(
+  found: LoadedTable,
+  name: string,
+  rows: readonly WrittenRow[],
+  fills: readonly FilledCells[],
+  inputs: Inputs,
+): void {
   const line = (position: number): readonly unknown[] => found.rows.get(position)?.values[0] ?? [];
   const [key] = inputs;
   const unchangedFill = ({ position, key: text, cells }: FilledCells): boolean => {
     const filled = inputs.filter(([column]) => cells[column.id] !== undefined);
     return key !== undefined && String(line(position)[key[1]]) === text && isUnchanged(line(position), cells, filled);
   };
-  const whole = rows.every(({ position, cells }) => position < found.body.rowCount && isUnchanged(line(position), cells, inputs));
+  const whole = rows.every(
+    ({ position, cells }) => position < found.body.rowCount && isUnchanged(line(position), cells, inputs),
+  );
   if (!whole || !fills.every(unchangedFill)) throw changedSince(name);
 }
 
 function undone(change: RowChange): RowChange {
-  const cells = Object.entries(change.cells).map(([id, { before, after }]) => [id, { before: after, after: before }] as const);
+  const cells = Object.entries(change.cells).map(
+    ([id, { before, after }]) => [id, { before: after, after: before }] as const,
+  );
   return { ...change, cells: Object.fromEntries(cells) };
 }
 
@@ -97,11 +117,22 @@ function undone(change: RowChange): RowChange {
  * that it filled in are blank again, those that it changed hold what they held before. One read trip, one write trip. Throws a LogProblem, with nothing
  * changed, where any of its cells holds something else by now.
  */
-export async function removeEntry(context: Excel.RequestContext, log: LogDefinition, { rows, fills, changes }: Receipt): Promise<void> {
+export async function removeEntry(
+  context: Excel.RequestContext,
+  log: LogDefinition,
+  { rows, fills, changes }: Receipt,
+): Promise<void> {
   const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
   context.workbook.load("readOnly");
   const ids = [...new Set([...rows, ...fills].map(({ table }) => table))];
-  const tables = ids.map((id) => load(context, log, id, [...rows, ...fills].filter(({ table }) => table === id).map(({ position }) => position)));
+  const tables = ids.map((id) =>
+    load(
+      context,
+      log,
+      id,
+      [...rows, ...fills].filter(({ table }) => table === id).map(({ position }) => position),
+    ),
+  );
   const changed = loadChanges(context, log, { rows: changes.map(undone) });
   await context.sync();
   refuseIfReadOnly(context.workbook);
@@ -109,8 +140,13 @@ export async function removeEntry(context: Excel.RequestContext, log: LogDefinit
   const undo = planChanges(changed, log, system);
   const work = tables.map((found) => {
     const { table, sheet } = tableOf(log, found.id);
-    const inputs: Inputs = [...columnPositions(table, sheet.name, found.headers.values[0] ?? [], system)].filter(([{ role }]) => role === "input");
-    const ofTable = { rows: rows.filter((one) => one.table === found.id), fills: fills.filter((one) => one.table === found.id) };
+    const inputs: Inputs = [...columnPositions(table, sheet.name, found.headers.values[0] ?? [], system)].filter(
+      ([{ role }]) => role === "input",
+    );
+    const ofTable = {
+      rows: rows.filter((one) => one.table === found.id),
+      fills: fills.filter((one) => one.table === found.id),
+    };
     refuseIfLocked(found.worksheet);
     refuseIfChanged(found, table.name, ofTable.rows, ofTable.fills, inputs);
     return { found, inputs, ...ofTable };
@@ -118,7 +154,11 @@ export async function removeEntry(context: Excel.RequestContext, log: LogDefinit
   for (const { found, inputs, rows: written, fills: filled } of work) {
     for (const { position, cells } of filled) {
       const ids = new Set(given(cells).map(([id]) => id));
-      blank(found, position, inputs.filter(([{ id }]) => ids.has(id)));
+      blank(
+        found,
+        position,
+        inputs.filter(([{ id }]) => ids.has(id)),
+      );
     }
     removeRows(found, written, inputs);
   }

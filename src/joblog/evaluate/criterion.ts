@@ -38,7 +38,13 @@ function compared(sign: "<=" | ">=" | "<" | ">", text: string): Test {
   const limit = numberIn(text);
   return (cell) => {
     const value = limit === undefined ? cell : typeof cell === "number" ? cell : undefined;
-    if (value === undefined || value === null || value instanceof CellError || (limit === undefined && typeof value !== "string")) return false;
+    if (
+      value === undefined ||
+      value === null ||
+      value instanceof CellError ||
+      (limit === undefined && typeof value !== "string")
+    )
+      return false;
     const place = order(value, limit ?? text);
     if (place instanceof CellError) return false;
     if (sign === "<") return place < 0;

@@ -1,11 +1,18 @@
-import { isCellError } from "../model/log-snapshot.ts";
-import type { ColumnDefinition, ComputedColumn, FieldDefinition, LogDefinition, RowValue, TableDefinition } from "../model/definition.ts";
-import { logNames, rowNames } from "../formula/name-log.ts";
 import { nodeOf } from "../formula/expression.ts";
 import type { TableId } from "../formula/log-types.ts";
+import { logNames, rowNames } from "../formula/name-log.ts";
+import type {
+  ColumnDefinition,
+  ComputedColumn,
+  FieldDefinition,
+  LogDefinition,
+  RowValue,
+  TableDefinition,
+} from "../model/definition.ts";
 import type { LogSnapshot } from "../model/log-snapshot.ts";
-import { CellError, scalarOf, type Scalar } from "./cell-value.ts";
-import { valueOf, type Surroundings } from "./value-of.ts";
+import { isCellError } from "../model/log-snapshot.ts";
+import { CellError, type Scalar, scalarOf } from "./cell-value.ts";
+import { type Surroundings, valueOf } from "./value-of.ts";
 
 type Cells = Readonly<Record<string, RowValue | undefined>>;
 
@@ -33,7 +40,8 @@ interface Sheet {
   readonly whole: Map<string, readonly Scalar[]>;
 }
 
-const asScalar = (value: RowValue | undefined): Scalar => (value === undefined ? null : isCellError(value) ? new CellError(String(value)) : value);
+const asScalar = (value: RowValue | undefined): Scalar =>
+  value === undefined ? null : isCellError(value) ? new CellError(String(value)) : value;
 
 /**
  * A log whose formulas are worked out here, without a spreadsheet: what a row will say once it is recorded.
@@ -51,16 +59,21 @@ export class EvaluatedLog {
     private readonly fresh: Fresh = () => false,
   ) {
     const tables = definition.sheets.flatMap((sheet) => sheet.tables);
-    this.sheets = new Map(tables.map((table) => {
-      const ofDrafts = drafts.filter((draft) => draft.table === table.id).map(({ cells }) => cells);
-      return [table.id, {
-        columns: new Map(table.columns.map((column) => [column.id, column])),
-        order: table.columns.map(({ id }) => id),
-        lines: this.linesOf(table, ofDrafts),
-        names: rowNames(table),
-        whole: new Map(),
-      }];
-    }));
+    this.sheets = new Map(
+      tables.map((table) => {
+        const ofDrafts = drafts.filter((draft) => draft.table === table.id).map(({ cells }) => cells);
+        return [
+          table.id,
+          {
+            columns: new Map(table.columns.map((column) => [column.id, column])),
+            order: table.columns.map(({ id }) => id),
+            lines: this.linesOf(table, ofDrafts),
+            names: rowNames(table),
+            whole: new Map(),
+          },
+        ];
+      }),
+    );
     this.fields = new Map(definition.sheets.flatMap((sheet) => sheet.fields).map((field) => [field.id, field]));
   }
 
@@ -123,7 +136,8 @@ export class EvaluatedLog {
   }
 
   private around(table: TableId | undefined, line: number | undefined): Surroundings {
-    const here = (column: string): Scalar => (table === undefined || line === undefined ? new CellError("#VALUE!") : (this.cell(table, column, line) ?? null));
+    const here = (column: string): Scalar =>
+      table === undefined || line === undefined ? new CellError("#VALUE!") : (this.cell(table, column, line) ?? null);
     return {
       line,
       here,

@@ -1,5 +1,5 @@
 import type { Operator } from "../formula/expression.ts";
-import { Area, CellError, numberFrom, scalarOf, textFrom, type Result, type Scalar } from "./cell-value.ts";
+import { Area, CellError, numberFrom, type Result, type Scalar, scalarOf, textFrom } from "./cell-value.ts";
 
 /** Excel's order of unlike values: numbers before texts before truth values. */
 const rank = (value: string | number | boolean): number => ["number", "string", "boolean"].indexOf(typeof value);
@@ -18,7 +18,8 @@ export function order(left: Scalar, right: Scalar): number | CellError {
   if (b instanceof CellError) return b;
   if (a === null || b === null) return 0;
   if (rank(a) !== rank(b)) return rank(a) - rank(b);
-  if (typeof a === "string" && typeof b === "string") return a.toLowerCase() === b.toLowerCase() ? 0 : a.toLowerCase() < b.toLowerCase() ? -1 : 1;
+  if (typeof a === "string" && typeof b === "string")
+    return a.toLowerCase() === b.toLowerCase() ? 0 : a.toLowerCase() < b.toLowerCase() ? -1 : 1;
   return Number(a) - Number(b);
 }
 
@@ -26,12 +27,18 @@ function compared(operator: Operator, left: Scalar, right: Scalar): Scalar {
   const place = order(left, right);
   if (place instanceof CellError) return place;
   switch (operator) {
-    case "=": return place === 0;
-    case "<>": return place !== 0;
-    case "<": return place < 0;
-    case ">": return place > 0;
-    case "<=": return place <= 0;
-    default: return place >= 0;
+    case "=":
+      return place === 0;
+    case "<>":
+      return place !== 0;
+    case "<":
+      return place < 0;
+    case ">":
+      return place > 0;
+    case "<=":
+      return place <= 0;
+    default:
+      return place >= 0;
   }
 }
 
@@ -40,10 +47,14 @@ function reckoned(operator: "+" | "-" | "*" | "/", left: Scalar, right: Scalar):
   if (a instanceof CellError) return a;
   if (b instanceof CellError) return b;
   switch (operator) {
-    case "+": return a + b;
-    case "-": return a - b;
-    case "*": return a * b;
-    case "/": return b === 0 ? new CellError("#DIV/0!") : a / b;
+    case "+":
+      return a + b;
+    case "-":
+      return a - b;
+    case "*":
+      return a * b;
+    case "/":
+      return b === 0 ? new CellError("#DIV/0!") : a / b;
   }
 }
 
@@ -55,9 +66,15 @@ function joined(left: Scalar, right: Scalar): Scalar {
 
 function ofTwo(operator: Operator, left: Scalar, right: Scalar): Scalar {
   switch (operator) {
-    case "&": return joined(left, right);
-    case "+": case "-": case "*": case "/": return reckoned(operator, left, right);
-    default: return compared(operator, left, right);
+    case "&":
+      return joined(left, right);
+    case "+":
+    case "-":
+    case "*":
+    case "/":
+      return reckoned(operator, left, right);
+    default:
+      return compared(operator, left, right);
   }
 }
 
@@ -65,6 +82,7 @@ function ofTwo(operator: Operator, left: Scalar, right: Scalar): Scalar {
 export function operate(operator: Operator, left: Result, right: Result): Result {
   if (!(left instanceof Area) && !(right instanceof Area)) return ofTwo(operator, scalarOf(left), scalarOf(right));
   const length = Math.max(left instanceof Area ? left.cells.length : 0, right instanceof Area ? right.cells.length : 0);
-  const at = (side: Result, index: number): Scalar => (side instanceof Area ? (side.cells[index] ?? null) : scalarOf(side));
+  const at = (side: Result, index: number): Scalar =>
+    side instanceof Area ? (side.cells[index] ?? null) : scalarOf(side);
   return new Area(Array.from({ length }, (_, index) => ofTwo(operator, at(left, index), at(right, index))));
 }

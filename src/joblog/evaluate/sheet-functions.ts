@@ -1,5 +1,16 @@
 import type { SheetFunction } from "../formula/expression.ts";
-import { Area, CellError, isError, numberFrom, scalarOf, Spill, textFrom, truthOf, type Result, type Scalar } from "./cell-value.ts";
+import {
+  Area,
+  CellError,
+  isError,
+  numberFrom,
+  type Result,
+  type Scalar,
+  scalarOf,
+  Spill,
+  textFrom,
+  truthOf,
+} from "./cell-value.ts";
 import { criterionTest } from "./criterion.ts";
 import { calendarDay, serialOf } from "./serial-date.ts";
 
@@ -19,19 +30,27 @@ function numbersOf(args: readonly Result[]): readonly number[] | CellError {
   return cells.find(isError) ?? cells.filter((cell) => typeof cell === "number");
 }
 
-const ofNumbers = (work: (numbers: readonly number[]) => Scalar): Implementation => (args) => {
-  const numbers = numbersOf(args);
-  return numbers instanceof CellError ? numbers : work(numbers);
-};
+const ofNumbers =
+  (work: (numbers: readonly number[]) => Scalar): Implementation =>
+  (args) => {
+    const numbers = numbersOf(args);
+    return numbers instanceof CellError ? numbers : work(numbers);
+  };
 
 const total = (numbers: readonly number[]): number => numbers.reduce((sum, one) => sum + one, 0);
 
-const greatest = (numbers: readonly number[]): number => (numbers.length === 0 ? 0 : numbers.reduce((most, one) => Math.max(most, one)));
+const greatest = (numbers: readonly number[]): number =>
+  numbers.length === 0 ? 0 : numbers.reduce((most, one) => Math.max(most, one));
 
-const least = (numbers: readonly number[]): number => (numbers.length === 0 ? 0 : numbers.reduce((fewest, one) => Math.min(fewest, one)));
+const least = (numbers: readonly number[]): number =>
+  numbers.length === 0 ? 0 : numbers.reduce((fewest, one) => Math.min(fewest, one));
 
 /** Numbers and texts as given, each by itself; the first error is the answer. */
-function given<Value>(args: readonly Result[], as: (value: Scalar) => Value | CellError, work: (values: readonly Value[]) => Scalar): Scalar {
+function given<Value>(
+  args: readonly Result[],
+  as: (value: Scalar) => Value | CellError,
+  work: (values: readonly Value[]) => Scalar,
+): Scalar {
   const values: Value[] = [];
   for (const arg of args) {
     const value = as(scalarOf(arg));
@@ -41,14 +60,26 @@ function given<Value>(args: readonly Result[], as: (value: Scalar) => Value | Ce
   return work(values);
 }
 
-const withNumbers = (work: (...numbers: readonly number[]) => Scalar): Implementation => (args) => given(args, numberFrom, (numbers) => work(...numbers));
+const withNumbers =
+  (work: (...numbers: readonly number[]) => Scalar): Implementation =>
+  (args) =>
+    given(args, numberFrom, (numbers) => work(...numbers));
 
-const withTexts = (work: (...texts: readonly string[]) => Scalar): Implementation => (args) => given(args, textFrom, (texts) => work(...texts));
+const withTexts =
+  (work: (...texts: readonly string[]) => Scalar): Implementation =>
+  (args) =>
+    given(args, textFrom, (texts) => work(...texts));
 
-const withTruths = (work: (truths: readonly boolean[]) => boolean): Implementation => (args) => given(args, truthOf, work);
+const withTruths =
+  (work: (truths: readonly boolean[]) => boolean): Implementation =>
+  (args) =>
+    given(args, truthOf, work);
 
 /** A test of every cell where it is given a column, or else of the one value. */
-const tested = (test: (value: Scalar) => boolean): Implementation => ([arg = null]) => (arg instanceof Area ? new Area(arg.cells.map(test)) : test(scalarOf(arg)));
+const tested =
+  (test: (value: Scalar) => boolean): Implementation =>
+  ([arg = null]) =>
+    arg instanceof Area ? new Area(arg.cells.map(test)) : test(scalarOf(arg));
 
 /** Whether each row meets all of the `range, criterion` pairs. */
 function rowsMeeting(pairs: readonly Result[]): readonly boolean[] {
@@ -57,10 +88,12 @@ function rowsMeeting(pairs: readonly Result[]): readonly boolean[] {
   return (ranges[0] ?? []).map((_, row) => tests.every((test, pair) => test(ranges[pair]?.[row] ?? null)));
 }
 
-const ofRows = (work: (numbers: readonly number[]) => Scalar): Implementation => ([range = null, ...pairs]) => {
-  const meeting = rowsMeeting(pairs);
-  return ofNumbers(work)([new Area(cellsOf(range).filter((_, row) => meeting[row] === true))]);
-};
+const ofRows =
+  (work: (numbers: readonly number[]) => Scalar): Implementation =>
+  ([range = null, ...pairs]) => {
+    const meeting = rowsMeeting(pairs);
+    return ofNumbers(work)([new Area(cellsOf(range).filter((_, row) => meeting[row] === true))]);
+  };
 
 /** Half away from zero, by the decimal that Excel shows rather than the binary fraction under it. */
 function rounded(value: number, digits: number): number {
@@ -89,10 +122,11 @@ function sumOfProducts(args: readonly Result[]): Scalar {
   const error = columns.flat().find(isError);
   if (error !== undefined) return error;
   const length = Math.max(...columns.map((column) => column.length));
-  const product = (row: number): number => columns.reduce((all, column) => {
-    const cell = column[row] ?? 0;
-    return all * (typeof cell === "number" ? cell : 0);
-  }, 1);
+  const product = (row: number): number =>
+    columns.reduce((all, column) => {
+      const cell = column[row] ?? 0;
+      return all * (typeof cell === "number" ? cell : 0);
+    }, 1);
   return total(Array.from({ length }, (_, row) => product(row)));
 }
 
@@ -117,7 +151,8 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
   ISERROR: tested(isError),
   ISNA: tested((value) => isError(value) && value.code === "#N/A"),
   ISNUMBER: tested((value) => typeof value === "number"),
-  LEFT: ([text = null, length = 1]) => given([text], textFrom, ([whole = ""]) => whole.slice(0, Number(scalarOf(length)))),
+  LEFT: ([text = null, length = 1]) =>
+    given([text], textFrom, ([whole = ""]) => whole.slice(0, Number(scalarOf(length)))),
   LEN: withTexts((text = "") => text.length),
   MATCH: ([key = null, column = null]) => {
     const cells = cellsOf(column);
@@ -125,7 +160,10 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
   },
   MAX: ofNumbers(greatest),
   MAXIFS: ofRows(greatest),
-  MID: ([text = null, start = 1, length = 0]) => given([text], textFrom, ([whole = ""]) => whole.slice(Number(scalarOf(start)) - 1, Number(scalarOf(start)) - 1 + Number(scalarOf(length)))),
+  MID: ([text = null, start = 1, length = 0]) =>
+    given([text], textFrom, ([whole = ""]) =>
+      whole.slice(Number(scalarOf(start)) - 1, Number(scalarOf(start)) - 1 + Number(scalarOf(length))),
+    ),
   MIN: ofNumbers(least),
   MINIFS: ofRows(least),
   MONTH: withNumbers((serial = 0) => calendarDay(serial).month),
@@ -139,7 +177,11 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
   },
   OR: withTruths((truths) => truths.some(Boolean)),
   ROUND: withNumbers((value = 0, digits = 0) => rounded(value, digits)),
-  SEARCH: withTexts((wanted = "", text = "") => (text.toLowerCase().includes(wanted.toLowerCase()) ? text.toLowerCase().indexOf(wanted.toLowerCase()) + 1 : wrongValue)),
+  SEARCH: withTexts((wanted = "", text = "") =>
+    text.toLowerCase().includes(wanted.toLowerCase())
+      ? text.toLowerCase().indexOf(wanted.toLowerCase()) + 1
+      : wrongValue,
+  ),
   SMALL: ([column = null, place = null]) => {
     const numbers = numbersOf([column]);
     if (numbers instanceof CellError) return numbers;
@@ -150,6 +192,7 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
   SUM: ofNumbers(total),
   SUMIFS: ofRows(total),
   SUMPRODUCT: sumOfProducts,
-  TEXT: ([value = null, format = null]) => given([value], numberFrom, ([number = 0]) => given([format], textFrom, ([text = ""]) => formatted(number, text))),
+  TEXT: ([value = null, format = null]) =>
+    given([value], numberFrom, ([number = 0]) => given([format], textFrom, ([text = ""]) => formatted(number, text))),
   YEAR: withNumbers((serial = 0) => calendarDay(serial).year),
 };

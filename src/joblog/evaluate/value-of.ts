@@ -1,9 +1,9 @@
-import { evaluate } from "../../../functions/evaluate.ts";
 import type { CellInput, CellValue } from "../../../functions/define-function.ts";
+import { evaluate } from "../../../functions/evaluate.ts";
 import { DomainError } from "../../core/limits/domain-error.ts";
 import type { Node } from "../formula/expression.ts";
 import type { TableId } from "../formula/log-types.ts";
-import { Area, CellError, isError, scalarOf, Spill, truthOf, type Result, type Scalar } from "./cell-value.ts";
+import { Area, CellError, isError, type Result, type Scalar, scalarOf, Spill, truthOf } from "./cell-value.ts";
 import { operate } from "./operate.ts";
 import { sheetFunctions } from "./sheet-functions.ts";
 
@@ -61,12 +61,16 @@ function applied({ name, to }: Extract<Node, { kind: "apply" }>, around: Surroun
   if (name === "IF") return chosen(to, around);
   if (name === "ROW") return rowOf(to, around);
   const [first, second] = to;
-  if (name === "ROWS") return first?.kind === "column" ? around.column(first.table, first.column).length : new CellError("#VALUE!");
+  if (name === "ROWS")
+    return first?.kind === "column" ? around.column(first.table, first.column).length : new CellError("#VALUE!");
   if (name === "INDEX" && first?.kind === "column" && second !== undefined && to.length === 2) {
     const position = scalarOf(valueOf(second, around));
     if (isError(position)) return position;
     if (typeof position !== "number") return new CellError("#VALUE!");
-    return around.cell(first.table, first.column, position - 1) ?? (position > around.column(first.table, first.column).length ? new CellError("#REF!") : null);
+    return (
+      around.cell(first.table, first.column, position - 1) ??
+      (position > around.column(first.table, first.column).length ? new CellError("#REF!") : null)
+    );
   }
   return sheetFunctions[name](to.map((node) => valueOf(node, around)));
 }
@@ -74,15 +78,25 @@ function applied({ name, to }: Extract<Node, { kind: "apply" }>, around: Surroun
 /** Works an expression out as Excel would. */
 export function valueOf(node: Node, around: Surroundings): Result {
   switch (node.kind) {
-    case "literal": return node.value;
-    case "nothing": return null;
-    case "here": return around.here(node.column);
-    case "span": return new Area(around.span(node.first, node.last));
-    case "column": return new Area(around.column(node.table, node.column));
-    case "heading": return new CellError("#VALUE!");
-    case "named": return around.named(node.field);
-    case "operation": return operate(node.operator, valueOf(node.left, around), valueOf(node.right, around));
-    case "apply": return applied(node, around);
-    case "call": return called(node, around);
+    case "literal":
+      return node.value;
+    case "nothing":
+      return null;
+    case "here":
+      return around.here(node.column);
+    case "span":
+      return new Area(around.span(node.first, node.last));
+    case "column":
+      return new Area(around.column(node.table, node.column));
+    case "heading":
+      return new CellError("#VALUE!");
+    case "named":
+      return around.named(node.field);
+    case "operation":
+      return operate(node.operator, valueOf(node.left, around), valueOf(node.right, around));
+    case "apply":
+      return applied(node, around);
+    case "call":
+      return called(node, around);
   }
 }

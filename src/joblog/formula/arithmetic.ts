@@ -1,7 +1,9 @@
-import { apply, nodeOf, operation, type Expression, type Operator, type Value } from "./expression.ts";
+import { apply, type Expression, nodeOf, operation, type Operator, type Value } from "./expression.ts";
 
-const inARow = (operator: Operator) => (first: Value, ...more: readonly Value[]): Expression =>
-  more.reduce<Expression>((left, right) => operation(left, operator, right), nodeOf(first));
+const inARow =
+  (operator: Operator) =>
+  (first: Value, ...more: readonly Value[]): Expression =>
+    more.reduce<Expression>((left, right) => operation(left, operator, right), nodeOf(first));
 
 export const plus = inARow("+");
 

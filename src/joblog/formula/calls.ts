@@ -1,6 +1,6 @@
 import type { DefinedFunction } from "../../../functions/define-function.ts";
 import type { Argument } from "../../../functions/define-function.ts";
-import { nodeOf, type Expression, type Node, type Value } from "./expression.ts";
+import { type Expression, type Node, nodeOf, type Value } from "./expression.ts";
 
 type Named<Arguments extends readonly Argument<unknown>[]> = { readonly [Name in Arguments[number]["name"]]?: Value };
 
@@ -8,7 +8,10 @@ type Named<Arguments extends readonly Argument<unknown>[]> = { readonly [Name in
  * A worksheet function of ours with its arguments by name; their order is the definition's.
  * Throws a RangeError where a required argument is missing.
  */
-export function call<const Arguments extends readonly Argument<unknown>[]>(of: DefinedFunction<Arguments>, given: Named<Arguments>): Expression {
+export function call<const Arguments extends readonly Argument<unknown>[]>(
+  of: DefinedFunction<Arguments>,
+  given: Named<Arguments>,
+): Expression {
   const values: Readonly<Record<string, Value | undefined>> = given;
   const to = of.arguments.map(({ name, optional }): Node => {
     const value = values[name];

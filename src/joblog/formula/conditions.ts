@@ -1,4 +1,4 @@
-import { apply, operation, type Expression, type Value } from "./expression.ts";
+import { apply, type Expression, operation, type Value } from "./expression.ts";
 
 /** True or false, for `when`, `all`, `any` and `not`. */
 export type Condition = Expression;
@@ -14,9 +14,11 @@ export const isNumber = (value: Expression): Condition => apply("ISNUMBER", valu
 export const isNoNumber = (value: Expression): Condition => apply("NOT", isNumber(value));
 
 /** One of the words that the cell can hold. */
-export const is = <Word extends string>(value: Expression<Word>, word: NoInfer<Word>): Condition => operation(value, "=", word);
+export const is = <Word extends string>(value: Expression<Word>, word: NoInfer<Word>): Condition =>
+  operation(value, "=", word);
 
-export const isNot = <Word extends string>(value: Expression<Word>, word: NoInfer<Word>): Condition => operation(value, "<>", word);
+export const isNot = <Word extends string>(value: Expression<Word>, word: NoInfer<Word>): Condition =>
+  operation(value, "<>", word);
 
 export const equal = (left: Value, right: Value): Condition => operation(left, "=", right);
 
@@ -30,7 +32,8 @@ export const isAtLeast = (value: Value, limit: Value): Condition => operation(va
 
 export const isAtMost = (value: Value, limit: Value): Condition => operation(value, "<=", limit);
 
-export const startsWith = (value: Expression, beginning: string): Condition => equal(apply("LEFT", value, beginning.length), beginning);
+export const startsWith = (value: Expression, beginning: string): Condition =>
+  equal(apply("LEFT", value, beginning.length), beginning);
 
 export const all = (...conditions: readonly Condition[]): Condition => apply("AND", ...conditions);
 

@@ -1,7 +1,7 @@
-import type { LogTables, TableId } from "./log-types.ts";
 import { joined, minus, plus } from "./arithmetic.ts";
-import { apply, nodeOf, type Expression, type Node, type Value } from "./expression.ts";
+import { apply, type Expression, type Node, nodeOf, type Value } from "./expression.ts";
 import type { ColumnId, Columns } from "./log-names.ts";
+import type { LogTables, TableId } from "./log-types.ts";
 import { halfMinute } from "./times.ts";
 
 /** A comparison that picks rows; `Word` is the word that it names. */
@@ -20,9 +20,11 @@ export type Where<Table extends TableId> = {
 };
 
 /** Below, above, … a number, date or time. */
-const compared = (sign: string) => (value: number | Expression): Comparison => ({
-  criterion: typeof value === "number" ? nodeOf(`${sign}${String(value)}`) : joined(sign, value),
-});
+const compared =
+  (sign: string) =>
+  (value: number | Expression): Comparison => ({
+    criterion: typeof value === "number" ? nodeOf(`${sign}${String(value)}`) : joined(sign, value),
+  });
 
 export const below = compared("<");
 
@@ -63,7 +65,8 @@ export function countWhere<Table extends TableId>(columns: Columns<Table>, where
   return apply("COUNTIFS", ...pairs(columns, where));
 }
 
-const ofRows = (name: "SUMIFS" | "MAXIFS" | "MINIFS" | "AVERAGEIFS") =>
+const ofRows =
+  (name: "SUMIFS" | "MAXIFS" | "MINIFS" | "AVERAGEIFS") =>
   <Table extends TableId>(columns: Columns<Table>, column: ColumnId<Table>, where: Where<Table>): Expression =>
     apply(name, columns[column], ...pairs(columns, where));
 

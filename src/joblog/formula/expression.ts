@@ -3,9 +3,42 @@ import type { TableId } from "./log-types.ts";
 
 /** Excel functions that formulas of the log use; each is one that every supported Excel and the workbench's grid know. */
 export type SheetFunction =
-  | "ABS" | "AND" | "AVERAGEIFS" | "COUNT" | "COUNTIFS" | "DATE" | "FIND" | "IF" | "INDEX" | "INT" | "ISERROR" | "ISNA" | "ISNUMBER" | "LEFT" | "LEN" | "MATCH"
-  | "MAX" | "MAXIFS" | "MID" | "MIN" | "MINIFS" | "MONTH" | "NA" | "NOT" | "OR" | "ROUND" | "ROW" | "ROWS" | "SEARCH" | "SMALL" | "SUBSTITUTE" | "SUM" | "SUMIFS"
-  | "SUMPRODUCT" | "TEXT" | "YEAR";
+  | "ABS"
+  | "AND"
+  | "AVERAGEIFS"
+  | "COUNT"
+  | "COUNTIFS"
+  | "DATE"
+  | "FIND"
+  | "IF"
+  | "INDEX"
+  | "INT"
+  | "ISERROR"
+  | "ISNA"
+  | "ISNUMBER"
+  | "LEFT"
+  | "LEN"
+  | "MATCH"
+  | "MAX"
+  | "MAXIFS"
+  | "MID"
+  | "MIN"
+  | "MINIFS"
+  | "MONTH"
+  | "NA"
+  | "NOT"
+  | "OR"
+  | "ROUND"
+  | "ROW"
+  | "ROWS"
+  | "SEARCH"
+  | "SMALL"
+  | "SUBSTITUTE"
+  | "SUM"
+  | "SUMIFS"
+  | "SUMPRODUCT"
+  | "TEXT"
+  | "YEAR";
 
 export type Operator = "=" | "<>" | "<" | ">" | "<=" | ">=" | "&" | "+" | "-" | "*" | "/";
 
@@ -33,7 +66,10 @@ export type Node =
 export type Expression<Word extends string = string> = Node & { readonly mayBe?: Word };
 
 /** All data cells of a column of a table. */
-export type Column<Table extends TableId = TableId, Word extends string = string> = Extract<Node, { kind: "column" }> & { readonly of?: Table; readonly mayBe?: Word };
+export type Column<Table extends TableId = TableId, Word extends string = string> = Extract<
+  Node,
+  { kind: "column" }
+> & { readonly of?: Table; readonly mayBe?: Word };
 
 /** What may stand where a value is wanted. */
 export type Value<Word extends string = string> = Expression<Word> | string | number | boolean;

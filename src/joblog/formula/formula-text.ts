@@ -16,7 +16,19 @@ export interface References {
 }
 
 /** How tightly Excel binds its operators, loosest first. */
-const binding: Readonly<Record<Operator, number>> = { "=": 1, "<>": 1, "<": 1, ">": 1, "<=": 1, ">=": 1, "&": 2, "+": 3, "-": 3, "*": 4, "/": 4 };
+const binding: Readonly<Record<Operator, number>> = {
+  "=": 1,
+  "<>": 1,
+  "<": 1,
+  ">": 1,
+  "<=": 1,
+  ">=": 1,
+  "&": 2,
+  "+": 3,
+  "-": 3,
+  "*": 4,
+  "/": 4,
+};
 
 /** Operators for which a group on the right says nothing. */
 const groupsFreely: readonly Operator[] = ["&"];
@@ -40,15 +52,25 @@ function operationText({ operator, left, right }: Extract<Node, { kind: "operati
 /** The formula as Excel shows it, without its "=": US separators, full-form structured references. */
 export function formulaText(node: Node, names: References): string {
   switch (node.kind) {
-    case "literal": return literalText(node.value);
-    case "nothing": return "";
-    case "here": return names.here(node.column);
-    case "span": return names.hereTo(node.first, node.last);
-    case "column": return names.all(node.table, node.column);
-    case "heading": return names.header(node.table, node.column);
-    case "named": return names.named(node.field);
-    case "operation": return operationText(node, names);
-    case "apply": return `${node.name}(${node.to.map((one) => formulaText(one, names)).join(",")})`;
-    case "call": return `BATH.${node.of.id}(${node.to.map((one) => formulaText(one, names)).join(",")})`;
+    case "literal":
+      return literalText(node.value);
+    case "nothing":
+      return "";
+    case "here":
+      return names.here(node.column);
+    case "span":
+      return names.hereTo(node.first, node.last);
+    case "column":
+      return names.all(node.table, node.column);
+    case "heading":
+      return names.header(node.table, node.column);
+    case "named":
+      return names.named(node.field);
+    case "operation":
+      return operationText(node, names);
+    case "apply":
+      return `${node.name}(${node.to.map((one) => formulaText(one, names)).join(",")})`;
+    case "call":
+      return `BATH.${node.of.id}(${node.to.map((one) => formulaText(one, names)).join(",")})`;
   }
 }

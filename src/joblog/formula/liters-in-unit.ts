@@ -8,5 +8,9 @@ import type { Log } from "./log-names.ts";
 
 /** How many liters one unit of volume of the log is: the US and the imperial gallon need their country, the liter has none. */
 export function litersInUnit({ named: { unitSystem } }: Log): Expression {
-  return call(unitConvert, { value: 1, from: when(is(unitSystem, "metric"), "L").otherwise(joined(unitSystem, " gal")), to: "L" });
+  return call(unitConvert, {
+    value: 1,
+    from: when(is(unitSystem, "metric"), "L").otherwise(joined(unitSystem, " gal")),
+    to: "L",
+  });
 }

@@ -1,9 +1,9 @@
-import type { TableId } from "./log-types.ts";
+import { minus } from "./arithmetic.ts";
 import { when } from "./choices.ts";
 import { isBlank } from "./conditions.ts";
-import { minus } from "./arithmetic.ts";
 import { apply, type Column, type Expression, type Value } from "./expression.ts";
 import type { ColumnId, Columns, Row } from "./log-names.ts";
+import type { TableId } from "./log-types.ts";
 
 /** Where a value stands in a column, the first data row being 1; #N/A where it does not. */
 export const matchIn = (key: Value, column: Column): Expression => apply("MATCH", key, column, 0);
@@ -15,7 +15,8 @@ export function positionOf(key: Expression, column: Column): Expression {
 }
 
 /** The cell of a column at a position that is known to exist. */
-export const cellAt = <Word extends string>(column: Column<TableId, Word>, position: Value): Expression<Word> => apply("INDEX", column, position) as Expression<Word>;
+export const cellAt = <Word extends string>(column: Column<TableId, Word>, position: Value): Expression<Word> =>
+  apply("INDEX", column, position) as Expression<Word>;
 
 /** The row of a table at a position that is known to exist. */
 export function rowAt<Table extends TableId>(columns: Columns<Table>, position: Value): Row<Table> {
@@ -35,7 +36,8 @@ export const placeIn = (spilled: Expression, place: number): Expression => apply
 const headingOf = ({ table, column }: Column): Expression => ({ kind: "heading", table, column });
 
 /** Which data row of its table the cell stands in, the first being 1. */
-export const lineOf = (cell: Expression, column: Column): Expression => minus(apply("ROW", cell), apply("ROW", headingOf(column)));
+export const lineOf = (cell: Expression, column: Column): Expression =>
+  minus(apply("ROW", cell), apply("ROW", headingOf(column)));
 
 /** Which data row of the column's table the formula stands in. */
 export const thisLine = (column: Column): Expression => minus(apply("ROW"), apply("ROW", headingOf(column)));

@@ -16,8 +16,14 @@ const namesOf = new WeakMap<LogDefinition, Log>();
 export function logNames(log: LogDefinition): Log {
   const known = namesOf.get(log);
   if (known !== undefined) return known;
-  const tables = log.sheets.flatMap((sheet) => sheet.tables).map((table) =>
-    [table.id, Object.fromEntries(table.columns.map(({ id }): [string, Column] => [id, { kind: "column", table: table.id, column: id }]))]);
+  const tables = log.sheets
+    .flatMap((sheet) => sheet.tables)
+    .map((table) => [
+      table.id,
+      Object.fromEntries(
+        table.columns.map(({ id }): [string, Column] => [id, { kind: "column", table: table.id, column: id }]),
+      ),
+    ]);
   const fields = log.sheets.flatMap((sheet) => sheet.fields);
   const named = Object.fromEntries(fields.map(({ id }): [string, Expression] => [id, namedCell(id)]));
   // The types are written from the same description.

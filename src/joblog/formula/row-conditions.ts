@@ -1,5 +1,5 @@
 import { negative, plus, times } from "./arithmetic.ts";
-import { isOver, type Condition } from "./conditions.ts";
+import { type Condition, isOver } from "./conditions.ts";
 import { apply, type Column, type Expression } from "./expression.ts";
 
 /*

@@ -1,5 +1,5 @@
 import { dividedBy, plus } from "./arithmetic.ts";
-import { isAtMost, isOver, type Condition } from "./conditions.ts";
+import { type Condition, isAtMost, isOver } from "./conditions.ts";
 import type { Expression } from "./expression.ts";
 
 /**

@@ -5,8 +5,20 @@ import type { ContentType } from "../model/definition.ts";
  * of the faces that stand in for Arial (some 15 % wider), so what fits in it fits everywhere.
  */
 const boldWidths: readonly (readonly [hundredths: number, letters: string])[] = [
-  [34, "'ijl"], [38, ",. IJ/:;|"], [46, "-!()[]ft²³"], [50, "r*_`°\""], [60, "?zcs"], [65, "Lvxy"], [69, "akoFTeE$0123456789"],
-  [72, "hnuSYbdgpq"], [77, "CPZBAKRVXµ"], [83, "UGDHN#+<=>~"], [87, "OQ&"], [92, "w"], [104, "m%@M"], [110, "W"],
+  [34, "'ijl"],
+  [38, ",. IJ/:;|"],
+  [46, "-!()[]ft²³"],
+  [50, 'r*_`°"'],
+  [60, "?zcs"],
+  [65, "Lvxy"],
+  [69, "akoFTeE$0123456789"],
+  [72, "hnuSYbdgpq"],
+  [77, "CPZBAKRVXµ"],
+  [83, "UGDHN#+<=>~"],
+  [87, "OQ&"],
+  [92, "w"],
+  [104, "m%@M"],
+  [110, "W"],
 ];
 
 const widestLetter = 110;
@@ -23,7 +35,10 @@ const pixelsPerCharacter = 7;
 const paddingPixels = 5;
 
 function boldPixels(word: string): number {
-  const hundredths = Array.from(word).reduce((sum, letter) => sum + (boldWidths.find(([, letters]) => letters.includes(letter))?.[0] ?? widestLetter), 0);
+  const hundredths = Array.from(word).reduce(
+    (sum, letter) => sum + (boldWidths.find(([, letters]) => letters.includes(letter))?.[0] ?? widestLetter),
+    0,
+  );
   return (hundredths / 100) * headerPoints * pixelsPerPoint;
 }
 

@@ -1,11 +1,17 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { ChartDefinition, ChartSeriesDefinition, LogContent, LogDefinition, SheetDefinition } from "../model/definition.ts";
 import type { TableId } from "../formula/log-types.ts";
-import { fieldCells } from "./field-cells.ts";
+import type {
+  ChartDefinition,
+  ChartSeriesDefinition,
+  LogContent,
+  LogDefinition,
+  SheetDefinition,
+} from "../model/definition.ts";
 import { headerOf } from "../model/headers.ts";
-import { linesOf } from "./line-breaks.ts";
-import type { Placement, PlacedSheet, PlacedTable } from "./placement.ts";
 import type { AreaPlan, CellPlan, ChartPlan, ChartSeriesPlan, SheetPlan, TablePlan } from "../model/plan.ts";
+import { fieldCells } from "./field-cells.ts";
+import { linesOf } from "./line-breaks.ts";
+import type { PlacedSheet, PlacedTable, Placement } from "./placement.ts";
 import { fieldSignals, tableSignals } from "./signal-plans.ts";
 import { tableCells } from "./table-cells.ts";
 import { tableColumns } from "./table-columns.ts";
@@ -27,7 +33,13 @@ function headCells({ sheet, cautionLines, headColumn: column }: PlacedSheet): re
   return [
     { row: 0, column, style: "title", kind: "value", value: sheet.title },
     { row: 1, column, style: "purpose", kind: "value", value: sheet.purpose },
-    ...cautionLines.map((line, index): CellPlan => ({ row: 2 + index, column, style: "caution", kind: "value", value: line })),
+    ...cautionLines.map((line, index): CellPlan => ({
+      row: 2 + index,
+      column,
+      style: "caution",
+      kind: "value",
+      value: line,
+    })),
   ];
 }
 
@@ -49,7 +61,11 @@ function pairArea(placed: PlacedTable, line: number, [from, to]: readonly [strin
   return { row: first.row + line - 1, column: first.column, rows: 1, columns: 2 };
 }
 
-function seriesAreas(series: ChartSeriesDefinition, chart: ChartDefinition, placement: Placement): Pick<ChartSeriesPlan, "dataSheet" | "x" | "y"> {
+function seriesAreas(
+  series: ChartSeriesDefinition,
+  chart: ChartDefinition,
+  placement: Placement,
+): Pick<ChartSeriesPlan, "dataSheet" | "x" | "y"> {
   const data = placedTable(placement, "column" in series ? chart.table : series.lineOf);
   const dataSheet = data.sheet.name;
   if ("column" in series) return { dataSheet, x: columnArea(data, chart.x), y: columnArea(data, series.column) };
@@ -59,14 +75,33 @@ function seriesAreas(series: ChartSeriesDefinition, chart: ChartDefinition, plac
 function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSystem): readonly ChartPlan[] {
   return placed.charts.map(({ chart, area }): ChartPlan => {
     const { id, kind, title, below, xTitle, xFormat, yFormat } = chart;
-    const series = chart.series.map((one) => ({ label: one.label, color: one.color, mark: one.mark, ...seriesAreas(one, chart, placement) }));
+    const series = chart.series.map((one) => ({
+      label: one.label,
+      color: one.color,
+      mark: one.mark,
+      ...seriesAreas(one, chart, placement),
+    }));
     const yTitle = chart.yTitle ?? headingOfFirst(chart.series, placedTable(placement, chart.table), system);
-    return { id, kind, title, ...(below === undefined ? {} : { below }), area, xTitle, xFormat, yTitle, yFormat, series };
+    return {
+      id,
+      kind,
+      title,
+      ...(below === undefined ? {} : { below }),
+      area,
+      xTitle,
+      xFormat,
+      yTitle,
+      yFormat,
+      series,
+    };
   });
 }
 
 function headerHeight(table: TablePlan, widths: readonly number[]): { readonly row: number; readonly points: number } {
-  const lines = table.columns.map((column, index) => linesOf(column.header, Math.floor((widths[table.area.column + index] ?? 10) * lettersByDigit)).length);
+  const lines = table.columns.map(
+    (column, index) =>
+      linesOf(column.header, Math.floor((widths[table.area.column + index] ?? 10) * lettersByDigit)).length,
+  );
   return { row: table.area.row, points: Math.max(...lines) * linePoints + 3 };
 }
 
@@ -81,18 +116,35 @@ function frozenRows({ arrangement }: SheetDefinition, tables: readonly TablePlan
 function lastPrintedColumn({ sheet, columnWidths, charts }: PlacedSheet): number {
   if (sheet.arrangement === "charts") return Math.max(...charts.map(({ area }) => area.column + area.columns)) - 1;
   if (sheet.tables.length > 1 && sheet.arrangement === "side by side") return columnWidths.length - 1;
-  const shown = sheet.tables.map((table) => table.columns.filter((column) => column.unprinted !== true && (column.role === "input" || column.helper !== true)).length);
+  const shown = sheet.tables.map(
+    (table) =>
+      table.columns.filter((column) => column.unprinted !== true && (column.role === "input" || column.helper !== true))
+        .length,
+  );
   return shown.length === 0 ? columnWidths.length - 1 : Math.max(...shown) - 1;
 }
 
 /** One sheet of the log, to the cell. */
-export function laidOutSheet(placed: PlacedSheet, log: LogDefinition, system: UnitSystem, content: LogContent, placement: Placement): SheetPlan {
+export function laidOutSheet(
+  placed: PlacedSheet,
+  log: LogDefinition,
+  system: UnitSystem,
+  content: LogContent,
+  placement: Placement,
+): SheetPlan {
   const { sheet, columnWidths } = placed;
-  const tables = placed.tables.map((one): TablePlan => ({ id: one.table.id, name: one.table.name, area: one.area, columns: tableColumns(log, one.table, system) }));
+  const tables = placed.tables.map((one): TablePlan => ({
+    id: one.table.id,
+    name: one.table.name,
+    area: one.area,
+    columns: tableColumns(log, one.table, system),
+  }));
   const cells = [
     ...headCells(placed),
     ...placed.fields.flatMap((one) => fieldCells(one, log, system, content.fields[one.field.id])),
-    ...placed.tables.flatMap((one, index) => tableCells(one, tables[index]?.columns ?? [], content.rows[one.table.id] ?? [])),
+    ...placed.tables.flatMap((one, index) =>
+      tableCells(one, tables[index]?.columns ?? [], content.rows[one.table.id] ?? []),
+    ),
   ];
   const frozen = frozenRows(sheet, tables);
   return {

@@ -1,10 +1,18 @@
-import type { ChartDefinition, ColumnDefinition, FieldDefinition, LogContent, LogDefinition, SheetDefinition, TableDefinition } from "../model/definition.ts";
-import type { TableId } from "../formula/log-types.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { leastWidth } from "./header-width.ts";
+import type { TableId } from "../formula/log-types.ts";
+import type {
+  ChartDefinition,
+  ColumnDefinition,
+  FieldDefinition,
+  LogContent,
+  LogDefinition,
+  SheetDefinition,
+  TableDefinition,
+} from "../model/definition.ts";
 import { headerOf } from "../model/headers.ts";
-import { linesOf } from "./line-breaks.ts";
 import type { AreaPlan } from "../model/plan.ts";
+import { leastWidth } from "./header-width.ts";
+import { linesOf } from "./line-breaks.ts";
 
 /** Characters of a caution's line: what a printed page holds at a readable size. */
 const cautionWidth = 125;
@@ -79,13 +87,26 @@ function columnWidth(column: ColumnDefinition | undefined, system: UnitSystem): 
 
 function widthsOf(sheet: SheetDefinition, system: UnitSystem): number[] {
   if (sheet.arrangement === "charts") {
-    return [chartPageColumn, gapColumn, chartPageColumn, gapColumn, ...sheet.tables.flatMap((table) => table.columns.map((column) => columnWidth(column, system)))];
+    return [
+      chartPageColumn,
+      gapColumn,
+      chartPageColumn,
+      gapColumn,
+      ...sheet.tables.flatMap((table) => table.columns.map((column) => columnWidth(column, system))),
+    ];
   }
   if (sheet.arrangement === "side by side") {
-    return sheet.tables.flatMap((table, index) => [...(index === 0 ? [] : [gapColumn]), ...table.columns.map((column) => columnWidth(column, system))]);
+    return sheet.tables.flatMap((table, index) => [
+      ...(index === 0 ? [] : [gapColumn]),
+      ...table.columns.map((column) => columnWidth(column, system)),
+    ]);
   }
   const longest = longestOf(sheet);
-  return Array.from({ length: longest }, (_, index) => Math.max(...sheet.tables.map((table) => columnWidth(table.columns[index - firstColumnOf(sheet, table, longest)], system))));
+  return Array.from({ length: longest }, (_, index) =>
+    Math.max(
+      ...sheet.tables.map((table) => columnWidth(table.columns[index - firstColumnOf(sheet, table, longest)], system)),
+    ),
+  );
 }
 
 /** On a sheet of several pages the first column is repeated on each; a title in it would be as well, cut off. */
@@ -110,23 +131,34 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
   return sheet.tables.map((table) => {
     const dataRows = Math.max(table.emptyRows, content.rows[table.id]?.length ?? 0);
     const headerRow = captioned ? row + 1 : row;
-    const area: AreaPlan = { row: headerRow, column: sheet.arrangement === "stacked" ? firstColumnOf(sheet, table, longest) : column, rows: dataRows + 1, columns: table.columns.length };
+    const area: AreaPlan = {
+      row: headerRow,
+      column: sheet.arrangement === "stacked" ? firstColumnOf(sheet, table, longest) : column,
+      rows: dataRows + 1,
+      columns: table.columns.length,
+    };
     const placed: PlacedTable = { table, sheet, captionRow: captioned ? row : undefined, area };
-    if (sheet.arrangement === "stacked") row = headerRow + area.rows + (table.fixedRows === true ? roomBelowFixed : roomBelowStacked);
+    if (sheet.arrangement === "stacked")
+      row = headerRow + area.rows + (table.fixedRows === true ? roomBelowFixed : roomBelowStacked);
     else column += area.columns + 1;
     return placed;
   });
 }
 
 /** Charts below a table begin at its left edge (or beside the repeated column) and stand one under another. */
-function placeCharts(sheet: SheetDefinition, tables: readonly PlacedTable[], widths: readonly number[]): readonly PlacedChart[] {
+function placeCharts(
+  sheet: SheetDefinition,
+  tables: readonly PlacedTable[],
+  widths: readonly number[],
+): readonly PlacedChart[] {
   const placed: PlacedChart[] = [];
   for (const chart of sheet.arrangement === "charts" ? [] : (sheet.charts ?? [])) {
     const above = tables.find(({ table }) => table.id === chart.below);
     if (above === undefined) throw new RangeError(`The sheet ${sheet.name} has no table "${chart.below}".`);
     const column = Math.max(headColumnOf(sheet), above.area.column);
     let columns = 0;
-    for (let room = 0; room < chartCharacters && column + columns < widths.length; columns += 1) room += widths[column + columns] ?? 0;
+    for (let room = 0; room < chartCharacters && column + columns < widths.length; columns += 1)
+      room += widths[column + columns] ?? 0;
     const under = placed.filter((one) => one.chart.below === chart.below).length;
     const row = above.area.row + 1 + Math.max(roomAboveChart, above.area.rows - 1) + 1 + under * (chartRows + 1);
     placed.push({ chart, area: { row, column, rows: chartRows, columns } });
@@ -140,7 +172,12 @@ function cautionLinesOf({ caution }: SheetDefinition): readonly string[] {
 
 /** Where the n-th chart of a sheet of charts stands, its field in the row above. */
 function chartPageArea(index: number, top: number): AreaPlan {
-  return { row: top + 1 + Math.floor(index / 2) * (chartRows + 2), column: (index % 2) * 2, rows: chartRows, columns: 1 };
+  return {
+    row: top + 1 + Math.floor(index / 2) * (chartRows + 2),
+    column: (index % 2) * 2,
+    rows: chartRows,
+    columns: 1,
+  };
 }
 
 function placeChartPage(sheet: SheetDefinition, system: UnitSystem, content: LogContent): PlacedSheet {
@@ -151,7 +188,15 @@ function placeChartPage(sheet: SheetDefinition, system: UnitSystem, content: Log
     const { row, column } = chartPageArea(index, top);
     return { field, sheet, row: row - 1, labelColumn: column, valueColumn: column };
   });
-  return { sheet, headColumn: 0, cautionLines, columnWidths: widthsOf(sheet, system), fields, tables: placeTables(sheet, top, content), charts: areas };
+  return {
+    sheet,
+    headColumn: 0,
+    cautionLines,
+    columnWidths: widthsOf(sheet, system),
+    fields,
+    tables: placeTables(sheet, top, content),
+    charts: areas,
+  };
 }
 
 function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogContent): PlacedSheet {
@@ -160,18 +205,35 @@ function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogCont
   const cautionLines = cautionLinesOf(sheet);
   const firstField = 2 + cautionLines.length + 1;
   const valueColumn = valueColumnOf(sheet, widths, system);
-  const fields = sheet.fields.map((field, index): PlacedField => ({ field, sheet, row: firstField + index, labelColumn: headColumnOf(sheet), valueColumn }));
+  const fields = sheet.fields.map((field, index): PlacedField => ({
+    field,
+    sheet,
+    row: firstField + index,
+    labelColumn: headColumnOf(sheet),
+    valueColumn,
+  }));
   if (fields.length > 0 && sheet.document !== true) {
     const needed = sheet.fields.some((field) => field.type === "text") ? 26 : 14;
     widths[valueColumn] = Math.max(widths[valueColumn] ?? 0, needed);
   }
   const top = fields.length === 0 ? firstField : firstField + fields.length + 1;
   const tables = placeTables(sheet, top, content);
-  return { sheet, headColumn: headColumnOf(sheet), cautionLines, columnWidths: widths, fields, tables, charts: placeCharts(sheet, tables, widths) };
+  return {
+    sheet,
+    headColumn: headColumnOf(sheet),
+    cautionLines,
+    columnWidths: widths,
+    fields,
+    tables,
+    charts: placeCharts(sheet, tables, widths),
+  };
 }
 
 /** Decides where everything stands; no cell is written yet. */
 export function place(log: LogDefinition, system: UnitSystem, content: LogContent): Placement {
   const sheets = log.sheets.map((sheet) => placeSheet(sheet, system, content));
-  return { sheets, tables: new Map(sheets.flatMap((sheet) => sheet.tables.map((placed) => [placed.table.id, placed] as const))) };
+  return {
+    sheets,
+    tables: new Map(sheets.flatMap((sheet) => sheet.tables.map((placed) => [placed.table.id, placed] as const))),
+  };
 }

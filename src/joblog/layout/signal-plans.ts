@@ -1,7 +1,7 @@
-import { columnHeld } from "./addresses.ts";
 import type { RowSignal } from "../model/definition.ts";
-import type { PlacedField, PlacedTable } from "./placement.ts";
 import type { ConditionalFormatPlan } from "../model/plan.ts";
+import { columnHeld } from "./addresses.ts";
+import type { PlacedField, PlacedTable } from "./placement.ts";
 import { columnArea } from "./validation-plans.ts";
 
 function condition(cell: string, when: RowSignal["when"]): string {

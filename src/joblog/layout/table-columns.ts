@@ -18,7 +18,11 @@ export function headerStyle(column: ColumnDefinition): StyleId {
 }
 
 /** Header, look, number format and formula of every column of a table, in a log of that system. */
-export function tableColumns(log: LogDefinition, table: TableDefinition, system: UnitSystem): readonly TableColumnPlan[] {
+export function tableColumns(
+  log: LogDefinition,
+  table: TableDefinition,
+  system: UnitSystem,
+): readonly TableColumnPlan[] {
   return table.columns.map((column) => ({
     id: column.id,
     header: headerOf(column, system),

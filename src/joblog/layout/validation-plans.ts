@@ -1,10 +1,10 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { columnHeld } from "./addresses.ts";
 import type { ChoiceSource, ContentType, LimitsOf } from "../model/definition.ts";
 import { headerOf } from "../model/headers.ts";
 import { keyTextAllowed, keyTextFormula } from "../model/key-text.ts";
-import type { Placement, PlacedField, PlacedTable } from "./placement.ts";
 import type { AreaPlan, ValidationPlan, ValidationRule } from "../model/plan.ts";
+import { columnHeld } from "./addresses.ts";
+import type { PlacedField, PlacedTable, Placement } from "./placement.ts";
 
 /** 1 January 2000: an earlier date in a job log is a slip of the finger. */
 export const firstDay = 36526;
@@ -43,19 +43,27 @@ function messageFor(header: string, rule: ValidationRule, type: ContentType): st
     case "number between":
       return `${header}: type a number from ${String(rule.low)} to ${String(rule.high)}, without a unit.`;
     case "date from":
-      return type === "date" ? `${header}: type a date, such as 2027-03-01.` : `${header}: type a date and a time, such as 2027-03-01 14:05.`;
+      return type === "date"
+        ? `${header}: type a date, such as 2027-03-01.`
+        : `${header}: type a date and a time, such as 2027-03-01 14:05.`;
     case "formula":
       return `${header}: ${keyTextAllowed}. Other cells look this name up.`;
   }
 }
 
 /** Checks on what is typed into the input columns of a table. */
-export function tableValidations(placed: PlacedTable, placement: Placement, system: UnitSystem): readonly ValidationPlan[] {
+export function tableValidations(
+  placed: PlacedTable,
+  placement: Placement,
+  system: UnitSystem,
+): readonly ValidationPlan[] {
   return placed.table.columns.flatMap((column): ValidationPlan[] => {
     if (column.role === "computed") return [];
     const area = columnArea(placed, column.id);
     const rule: ValidationRule | undefined =
-      column.key === true ? { kind: "formula", formula: keyTextFormula(columnHeld(area.row, area.column)) } : ruleFor(column, placement, system);
+      column.key === true
+        ? { kind: "formula", formula: keyTextFormula(columnHeld(area.row, area.column)) }
+        : ruleFor(column, placement, system);
     if (rule === undefined) return [];
     const errorMessage = messageFor(headerOf(column, system), rule, column.type);
     return [{ area, rule, errorTitle: `Check: ${column.label}`.slice(0, 32), errorMessage }];
@@ -63,13 +71,27 @@ export function tableValidations(placed: PlacedTable, placement: Placement, syst
 }
 
 /** The check on a named cell; one that is set at build takes nothing but its value. */
-export function fieldValidation(placed: PlacedField, placement: Placement, system: UnitSystem): ValidationPlan | undefined {
+export function fieldValidation(
+  placed: PlacedField,
+  placement: Placement,
+  system: UnitSystem,
+): ValidationPlan | undefined {
   const { field, row, valueColumn } = placed;
   const area: AreaPlan = { row, column: valueColumn, rows: 1, columns: 1 };
   if (field.id === "unitSystem") {
-    return { area, rule: { kind: "list", choices: [system] }, errorTitle: "Units are fixed", errorMessage: "The units are set when the log is built. For other units, build a new log in a new workbook." };
+    return {
+      area,
+      rule: { kind: "list", choices: [system] },
+      errorTitle: "Units are fixed",
+      errorMessage: "The units are set when the log is built. For other units, build a new log in a new workbook.",
+    };
   }
   const rule = field.formula === undefined ? ruleFor(field, placement, system) : undefined;
   if (rule === undefined) return undefined;
-  return { area, rule, errorTitle: `Check: ${field.label}`.slice(0, 32), errorMessage: messageFor(headerOf(field, system), rule, field.type) };
+  return {
+    area,
+    rule,
+    errorTitle: `Check: ${field.label}`.slice(0, 32),
+    errorMessage: messageFor(headerOf(field, system), rule, field.type),
+  };
 }

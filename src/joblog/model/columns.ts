@@ -1,7 +1,7 @@
-import type { ChoiceSource, ComputedColumn, InputColumn, LimitsOf, UnitOf } from "./definition.ts";
-import type { TableId } from "../formula/log-types.ts";
 import type { Value } from "../formula/expression.ts";
 import type { Log, Row } from "../formula/log-names.ts";
+import type { TableId } from "../formula/log-types.ts";
+import type { ChoiceSource, ComputedColumn, InputColumn, LimitsOf, UnitOf } from "./definition.ts";
 
 type Common = Pick<InputColumn, "id" | "label" | "width" | "help">;
 
@@ -42,13 +42,21 @@ export function momentInput({ required = false, ...rest }: Typed): InputColumn {
 }
 
 /** A choice from words of our own. */
-export function wordInput({ required = false, words, ...rest }: Typed & { readonly words: readonly string[] }): InputColumn {
+export function wordInput({
+  required = false,
+  words,
+  ...rest
+}: Typed & { readonly words: readonly string[] }): InputColumn {
   const choices: ChoiceSource = { kind: "fixed", choices: words };
   return { role: "input", type: "choice", required, choices, ...rest };
 }
 
 /** A choice from a column of the log. */
-export function keyInput({ required = false, from, ...rest }: Typed & { readonly from: readonly [TableId, string] }): InputColumn {
+export function keyInput({
+  required = false,
+  from,
+  ...rest
+}: Typed & { readonly from: readonly [TableId, string] }): InputColumn {
   const choices: ChoiceSource = { kind: "column", table: from[0], column: from[1] };
   return { role: "input", type: "choice", required, choices, ...rest };
 }

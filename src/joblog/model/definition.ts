@@ -9,15 +9,7 @@ import type { TableId } from "../formula/log-types.ts";
 
 /** What a column or field holds; decides cell format, validation and how a form reads it. */
 export type ContentType =
-  | "text"
-  | "number"
-  | "whole number"
-  | "date"
-  | "date and time"
-  | "money"
-  | "share"
-  | "choice"
-  | "yes or no";
+  "text" | "number" | "whole number" | "date" | "date and time" | "money" | "share" | "choice" | "yes or no";
 
 /** A unit word per system, so that a header says what its numbers mean. `null`: no unit. */
 export type UnitOf = Readonly<Record<UnitSystem, string>>;
@@ -79,10 +71,7 @@ export interface RowSignal {
   /** Column whose cell is looked at and coloured. */
   readonly column: string;
   readonly when:
-    | { readonly is: string }
-    | { readonly startsWith: string }
-    | { readonly isNot: number }
-    | "not available";
+    { readonly is: string } | { readonly startsWith: string } | { readonly isNot: number } | "not available";
   readonly look: SignalLook;
 }
 
@@ -133,7 +122,12 @@ export type ChartKind = "scatter" | "bars";
 /** A column of the chart's table against its `x`, or a line from one cell to the next in a row of another table. */
 export type ChartSeriesDefinition = (
   | { readonly column: string }
-  | { readonly lineOf: TableId; readonly line: number; readonly x: readonly [from: string, to: string]; readonly y: readonly [from: string, to: string] }
+  | {
+      readonly lineOf: TableId;
+      readonly line: number;
+      readonly x: readonly [from: string, to: string];
+      readonly y: readonly [from: string, to: string];
+    }
 ) & { readonly label: string; readonly color: string; readonly mark: "points" | "line" | "dashes" };
 
 export interface ChartDefinition {

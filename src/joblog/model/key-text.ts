@@ -13,7 +13,11 @@ const longestKey = 40;
 export const keyTextAllowed = `at most ${String(longestKey)} characters, none of them * ? or ~, and no < > or = in front`;
 
 export function isKeyText(text: string): boolean {
-  return text.length <= longestKey && !patternMarks.some((mark) => text.includes(mark)) && !comparisonMarks.includes(text.charAt(0));
+  return (
+    text.length <= longestKey &&
+    !patternMarks.some((mark) => text.includes(mark)) &&
+    !comparisonMarks.includes(text.charAt(0))
+  );
 }
 
 /** The same test as a formula on a cell that is not blank. */

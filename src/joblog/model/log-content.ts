@@ -1,5 +1,5 @@
-import type { LogContent, TableDefinition } from "./definition.ts";
 import { jobLog } from "../job-log.ts";
+import type { LogContent, TableDefinition } from "./definition.ts";
 import type { LogSnapshot } from "./log-snapshot.ts";
 
 function inputsOf(table: TableDefinition): readonly string[] {
@@ -8,13 +8,19 @@ function inputsOf(table: TableDefinition): readonly string[] {
 
 /** What was typed into a log, without what its formulas made of it: laid out anew, it gives the same log. */
 export function contentOf(log: LogSnapshot): LogContent {
-  const fields = jobLog.sheets.flatMap((sheet) => sheet.fields).filter((field) => field.formula === undefined && field.fixed !== true);
+  const fields = jobLog.sheets
+    .flatMap((sheet) => sheet.fields)
+    .filter((field) => field.formula === undefined && field.fixed !== true);
   const tables = jobLog.sheets.flatMap((sheet) => sheet.tables).filter((table) => inputsOf(table).length > 0);
   return {
     fields: Object.fromEntries(fields.map(({ id }) => [id, log.fields[id]])),
-    rows: Object.fromEntries(tables.map((table) => [
-      table.id,
-      log.rows[table.id].map(({ cells }) => Object.fromEntries(inputsOf(table).flatMap((id) => (cells[id] === undefined ? [] : [[id, cells[id]]])))),
-    ])),
+    rows: Object.fromEntries(
+      tables.map((table) => [
+        table.id,
+        log.rows[table.id].map(({ cells }) =>
+          Object.fromEntries(inputsOf(table).flatMap((id) => (cells[id] === undefined ? [] : [[id, cells[id]]]))),
+        ),
+      ]),
+    ),
   };
 }

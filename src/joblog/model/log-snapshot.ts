@@ -1,6 +1,6 @@
 /** What was read from a workbook's log in one go, by the ids of the log's description. */
-import type { RowValue } from "./definition.ts";
 import type { TableId } from "../formula/log-types.ts";
+import type { RowValue } from "./definition.ts";
 
 /** One table row; a blank cell is absent. `position` counts the table's data rows from 0. */
 export interface SnapshotRow {

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { FieldDefinition, LogDefinition, TableDefinition } from "./definition.ts";
 import type { References } from "../formula/formula-text.ts";
 import type { TableId } from "../formula/log-types.ts";
+import type { FieldDefinition, LogDefinition, TableDefinition } from "./definition.ts";
 import { headerOf } from "./headers.ts";
 
 /** In a structured reference `'`, `#`, `[` and `]` of a header carry an apostrophe (Excel's rule). */
@@ -41,7 +41,8 @@ export function referencesFor(log: LogDefinition, table: TableDefinition | undef
   const part = (area: string, owner: TableDefinition, column: string): string =>
     `${owner.name}[[${area}],[${headerIn(owner, column, system)}]]`;
   const inThisRow = (...columns: readonly string[]): string => {
-    if (table === undefined) throw new RangeError(`A field has no row, so it cannot refer to its "${columns.join(" to ")}".`);
+    if (table === undefined)
+      throw new RangeError(`A field has no row, so it cannot refer to its "${columns.join(" to ")}".`);
     return `${table.name}[[#This Row],${columns.map((column) => `[${headerIn(table, column, system)}]`).join(":")}]`;
   };
   return {

@@ -5,7 +5,15 @@ export const additionPurposes = ["opening", "top-up", "make-up", "corrective"] a
 export const accounts = ["claims", "shop"] as const;
 export const benchResults = ["pass", "partial", "fail"] as const;
 export const builders = ["unknown", "hydroxide", "silicate", "carbonate", "phosphate"] as const;
-export const surfaces = ["hard glazed", "rough or painted", "coated glass", "metal", "plastic", "finished wood", "other"] as const;
+export const surfaces = [
+  "hard glazed",
+  "rough or painted",
+  "coated glass",
+  "metal",
+  "plastic",
+  "finished wood",
+  "other",
+] as const;
 export const benchMethods = ["spray", "spray and rub", "short trial cycle"] as const;
 export const closeReasons = [
   "bench test fails at the baseline",
@@ -23,7 +31,20 @@ export const soilGrades = ["light", "medium", "heavy"] as const;
 export const routes = ["bath", "hand", "specialist", "none"] as const;
 /** An item without an outcome is pending. */
 export const outcomes = ["restored", "not restorable", "returned uncleaned"] as const;
-export const reasonCodes = ["BURN", "MELT", "WARP", "POROUS", "DELAM", "SAFETY", "HAZMAT", "LABEL", "AMPHOTERIC", "ODOR", "COST", "OWNER"] as const;
+export const reasonCodes = [
+  "BURN",
+  "MELT",
+  "WARP",
+  "POROUS",
+  "DELAM",
+  "SAFETY",
+  "HAZMAT",
+  "LABEL",
+  "AMPHOTERIC",
+  "ODOR",
+  "COST",
+  "OWNER",
+] as const;
 /** What became of an item, as its line says it and the counts add it up. */
 export const itemStandings = {
   pending: "pending",

@@ -1,6 +1,6 @@
+import type { AdoptTable } from "./adopt-kinds.ts";
 import type { ColumnMap } from "./propose-columns.ts";
 import type { DateOrder } from "./read-moment.ts";
-import type { AdoptTable } from "./adopt-kinds.ts";
 
 /** What to do with a word of the sheet that the log does not know: another word of the log, a new claim or bath of that name, or no row. */
 export type NameAnswer = { readonly use: string } | "new" | "leave out";

@@ -1,16 +1,26 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
+
+import { countOf } from "../../advice/wording/figure-words.ts";
+import { fieldTextOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
-import { columnsOf, kindOf, type AdoptTable } from "./adopt-kinds.ts";
-import type { Adoption } from "./adopt-rows.ts";
-import { countOf } from "../../advice/wording/figure-words.ts";
-import { fieldTextOf } from "../../advice/wording/moments.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { type AdoptTable, columnsOf, kindOf } from "./adopt-kinds.ts";
+import type { Adoption } from "./adopt-rows.ts";
 
 const useStyles = makeStyles({
   scroll: { overflowX: "auto", maxWidth: "100%" },
-  table: { borderCollapse: "collapse", fontSize: tokens.fontSizeBase200, "& th, & td": { padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`, textAlign: "left", whiteSpace: "nowrap", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` } },
+  table: {
+    borderCollapse: "collapse",
+    fontSize: tokens.fontSizeBase200,
+    "& th, & td": {
+      padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`,
+      textAlign: "left",
+      whiteSpace: "nowrap",
+      borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    },
+  },
   listed: { maxHeight: "50vh", overflowY: "auto" },
 });
 
@@ -23,15 +33,28 @@ function shown(value: RowValue | undefined, type: string): string {
 }
 
 /** What will be written, and every row that will not be, with the reason. */
-export function AdoptCheckStep({ adoption, table, system }: { readonly adoption: Adoption; readonly table: AdoptTable; readonly system: UnitSystem }): React.JSX.Element {
+export function AdoptCheckStep({
+  adoption,
+  table,
+  system,
+}: {
+  readonly adoption: Adoption;
+  readonly table: AdoptTable;
+  readonly system: UnitSystem;
+}): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
   const { taken, listed, before } = adoption;
   const columns = columnsOf(kindOf(table)).filter(({ id }) => taken.some(({ cells }) => cells[id] !== undefined));
-  const added = before.map(({ table: to, row }) => `${to === "claims" ? "claim" : "bath"} ${String(row["claim"] ?? row["bath"])}`);
+  const added = before.map(
+    ({ table: to, row }) => `${to === "claims" ? "claim" : "bath"} ${String(row["claim"] ?? row["bath"])}`,
+  );
   return (
     <>
-      <p role="status" className={page.section}>{`${countOf(taken.length, "row")} can be taken, ${String(listed.length)} cannot.`}</p>
+      <p
+        role="status"
+        className={page.section}
+      >{`${countOf(taken.length, "row")} can be taken, ${String(listed.length)} cannot.`}</p>
       {added.length === 0 ? null : <p>{`Added to the log first: ${added.join(", ")}.`}</p>}
       {listed.length === 0 ? null : (
         <section aria-label="Rows that cannot be taken" className={page.page}>
@@ -39,7 +62,9 @@ export function AdoptCheckStep({ adoption, table, system }: { readonly adoption:
           <p className={page.quiet}>Correct them in your sheet and read it again, or leave them out.</p>
           <div className={styles.listed} tabIndex={0} role="group" aria-label="Row by row">
             <ul className={page.list}>
-              {listed.map(({ number, why }) => <li key={number}>{`Row ${String(number)}: ${why.join("; ")}`}</li>)}
+              {listed.map(({ number, why }) => (
+                <li key={number}>{`Row ${String(number)}: ${why.join("; ")}`}</li>
+              ))}
             </ul>
           </div>
         </section>
@@ -52,20 +77,28 @@ export function AdoptCheckStep({ adoption, table, system }: { readonly adoption:
               <thead>
                 <tr>
                   <th scope="col">Row</th>
-                  {columns.map((column) => <th key={column.id} scope="col">{headerOf(column, system)}</th>)}
+                  {columns.map((column) => (
+                    <th key={column.id} scope="col">
+                      {headerOf(column, system)}
+                    </th>
+                  ))}
                 </tr>
               </thead>
               <tbody>
                 {taken.slice(0, rowsShown).map(({ number, cells }) => (
                   <tr key={number}>
                     <th scope="row">{number}</th>
-                    {columns.map(({ id, type }) => <td key={id}>{shown(cells[id], type)}</td>)}
+                    {columns.map(({ id, type }) => (
+                      <td key={id}>{shown(cells[id], type)}</td>
+                    ))}
                   </tr>
                 ))}
               </tbody>
             </table>
           </div>
-          {taken.length > rowsShown ? <p className={page.quiet}>{`And ${countOf(taken.length - rowsShown, "row")} more.`}</p> : null}
+          {taken.length > rowsShown ? (
+            <p className={page.quiet}>{`And ${countOf(taken.length - rowsShown, "row")} more.`}</p>
+          ) : null}
         </section>
       )}
     </>

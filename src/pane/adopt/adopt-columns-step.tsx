@@ -1,20 +1,28 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
+
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { columnLetters } from "../../joblog/layout/addresses.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
+import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
 import { columnsOf, kindOf } from "./adopt-kinds.ts";
 import { choicesOf } from "./choices-of.ts";
 import { pickedPlace } from "./picked-answers.ts";
 import type { ColumnMap } from "./propose-columns.ts";
 import type { SheetTable } from "./sheet-table.ts";
-import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
-import { usePageStyles } from "../controls/use-page-styles.ts";
 
 const useStyles = makeStyles({
-  fold: { "& > summary": { cursor: "pointer", padding: `${tokens.spacingVerticalM} 0`, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForegroundLink } },
+  fold: {
+    "& > summary": {
+      cursor: "pointer",
+      padding: `${tokens.spacingVerticalM} 0`,
+      fontWeight: tokens.fontWeightSemibold,
+      color: tokens.colorBrandForegroundLink,
+    },
+  },
 });
 
 export interface AdoptStepProps {
@@ -26,12 +34,22 @@ export interface AdoptStepProps {
 }
 
 /** Which column of the sheet fills which of the log. */
-export function AdoptColumnsStep({ sheet, firstColumn, answers, log, system, onAnswer }: AdoptStepProps & { readonly firstColumn: number }): React.JSX.Element {
+export function AdoptColumnsStep({
+  sheet,
+  firstColumn,
+  answers,
+  log,
+  system,
+  onAnswer,
+}: AdoptStepProps & { readonly firstColumn: number }): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
   const columns = columnsOf(kindOf(answers.table));
   const width = Math.max(sheet.headings.length, ...sheet.rows.map(({ cells }) => cells.length));
-  const options = Array.from({ length: width }, (_, at) => ({ value: String(at), words: `${columnLetters(at + firstColumn)}: ${sheet.headings[at] ?? ""}` }));
+  const options = Array.from({ length: width }, (_, at) => ({
+    value: String(at),
+    words: `${columnLetters(at + firstColumn)}: ${sheet.headings[at] ?? ""}`,
+  }));
   const pickColumn = (id: string, label: string, needed: boolean): React.JSX.Element => (
     <Pick
       key={id}
@@ -50,20 +68,34 @@ export function AdoptColumnsStep({ sheet, firstColumn, answers, log, system, onA
   );
   const same = (column: InputColumn): React.JSX.Element => {
     const label = `${column.label}, the same for all rows`;
-    const change = (value: string): void => { onAnswer({ same: { ...answers.same, [column.id]: value } }); };
+    const change = (value: string): void => {
+      onAnswer({ same: { ...answers.same, [column.id]: value } });
+    };
     const value = answers.same[column.id] ?? "";
-    return column.choices?.kind === "fixed"
-      ? <Pick key={`same ${column.id}`} label={label} value={value} none="" options={asOptions(choicesOf(column, log) ?? [])} onPick={change} />
-      : <TextAnswer key={`same ${column.id}`} label={label} value={value} hint={column.help} onType={change} />;
+    return column.choices?.kind === "fixed" ? (
+      <Pick
+        key={`same ${column.id}`}
+        label={label}
+        value={value}
+        none=""
+        options={asOptions(choicesOf(column, log) ?? [])}
+        onPick={change}
+      />
+    ) : (
+      <TextAnswer key={`same ${column.id}`} label={label} value={value} hint={column.help} onType={change} />
+    );
   };
   const field = (column: (typeof columns)[number]): React.JSX.Element => (
     <div key={column.id} className={page.page}>
       {pickColumn(column.id, headerOf(column, system), column.needed)}
       {column.id === "when" ? pickColumn("time", "Time, where it has a column of its own", false) : null}
-      {column.needed && answers.columns[column.id] === undefined && column.type !== "date and time" ? same(column) : null}
+      {column.needed && answers.columns[column.id] === undefined && column.type !== "date and time"
+        ? same(column)
+        : null}
     </div>
   );
-  const isFirst = (column: (typeof columns)[number]): boolean => column.needed || answers.columns[column.id] !== undefined;
+  const isFirst = (column: (typeof columns)[number]): boolean =>
+    column.needed || answers.columns[column.id] !== undefined;
   return (
     <>
       <p className={page.quiet}>Proposed from your headings. Check each.</p>

@@ -1,5 +1,6 @@
-import { useControlStyles } from "../controls/use-control-styles.ts";
 import { Field, Input, Select } from "@fluentui/react-components";
+
+import { useControlStyles } from "../controls/use-control-styles.ts";
 
 interface Option {
   readonly value: string;
@@ -22,7 +23,14 @@ export function Pick({ label, value, none, options, hint, required = false, onPi
   const { control } = useControlStyles();
   return (
     <Field label={label} required={required} {...(hint === undefined ? {} : { hint })}>
-      <Select className={control} size="large" value={value} onChange={(_, data) => { onPick(data.value); }}>
+      <Select
+        className={control}
+        size="large"
+        value={value}
+        onChange={(_, data) => {
+          onPick(data.value);
+        }}
+      >
         <option value="">{none}</option>
         {options.map((option) => (
           <option key={option.value} value={option.value}>
@@ -34,13 +42,32 @@ export function Pick({ label, value, none, options, hint, required = false, onPi
   );
 }
 
-export const asOptions = (words: readonly string[]): readonly Option[] => words.map((value) => ({ value, words: value }));
+export const asOptions = (words: readonly string[]): readonly Option[] =>
+  words.map((value) => ({ value, words: value }));
 
-export function TextAnswer({ label, value, hint, onType }: { readonly label: string; readonly value: string; readonly hint: string; readonly onType: (value: string) => void }): React.JSX.Element {
+export function TextAnswer({
+  label,
+  value,
+  hint,
+  onType,
+}: {
+  readonly label: string;
+  readonly value: string;
+  readonly hint: string;
+  readonly onType: (value: string) => void;
+}): React.JSX.Element {
   const { control } = useControlStyles();
   return (
     <Field label={label} hint={hint}>
-      <Input className={control} size="large" autoComplete="off" value={value} onChange={(_, data) => { onType(data.value); }} />
+      <Input
+        className={control}
+        size="large"
+        autoComplete="off"
+        value={value}
+        onChange={(_, data) => {
+          onType(data.value);
+        }}
+      />
     </Field>
   );
 }

@@ -1,6 +1,6 @@
-import type { InputColumn } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import { jobLog } from "../../joblog/job-log.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
 import { findTable } from "../../joblog/model/references.ts";
 
 export type AdoptTable = Extract<TableId, "readings" | "additions" | "loads" | "items" | "benchTests">;

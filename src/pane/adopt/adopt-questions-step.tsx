@@ -1,12 +1,13 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
+
 import type { InputColumn } from "../../joblog/model/definition.ts";
+import { isKeyText } from "../../joblog/model/key-text.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+import type { AdoptStepProps } from "./adopt-columns-step.tsx";
+import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
 import { canBeNew, choicesOf, nameKey } from "./choices-of.ts";
 import { pickedName, pickedOrder, wordOfName, wordOfUse } from "./picked-answers.ts";
 import { questionsOn } from "./questions.ts";
-import { isKeyText } from "../../joblog/model/key-text.ts";
-import type { AdoptStepProps } from "./adopt-columns-step.tsx";
-import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
-import { usePageStyles } from "../controls/use-page-styles.ts";
 
 const useStyles = makeStyles({ group: { border: "none", margin: 0, padding: 0, minWidth: 0 } });
 
@@ -16,14 +17,23 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
   const styles = useStyles();
   const { units, order, timeMissing, names } = questionsOn(sheet, answers, log, system);
   const setName = (column: InputColumn, text: string, word: string): void => {
-    onAnswer({ names: { ...answers.names, [column.id]: { ...answers.names[column.id], [nameKey(text)]: pickedName(word) } } });
+    onAnswer({
+      names: { ...answers.names, [column.id]: { ...answers.names[column.id], [nameKey(text)]: pickedName(word) } },
+    });
   };
-  const opensBath = names.some(({ column, text }) => column.id === "bath" && answers.names[column.id]?.[nameKey(text)] === "new");
-  const setBath = (key: keyof typeof answers.newBath, value: string): void => { onAnswer({ newBath: { ...answers.newBath, [key]: value } }); };
-  const keys = (table: "tanks" | "waters" | "concentrates", column: string) => asOptions(log.rows[table].flatMap(({ cells }) => cells[column] ?? []).map(String));
+  const opensBath = names.some(
+    ({ column, text }) => column.id === "bath" && answers.names[column.id]?.[nameKey(text)] === "new",
+  );
+  const setBath = (key: keyof typeof answers.newBath, value: string): void => {
+    onAnswer({ newBath: { ...answers.newBath, [key]: value } });
+  };
+  const keys = (table: "tanks" | "waters" | "concentrates", column: string) =>
+    asOptions(log.rows[table].flatMap(({ cells }) => cells[column] ?? []).map(String));
   return (
     <>
-      {units.length + names.length === 0 && order === undefined && !timeMissing ? <p>The sheet leaves nothing open.</p> : null}
+      {units.length + names.length === 0 && order === undefined && !timeMissing ? (
+        <p>The sheet leaves nothing open.</p>
+      ) : null}
       {units.map(({ column, heading, choices }) => (
         <Pick
           key={column.id}
@@ -33,22 +43,40 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
           value={answers.units[column.id] ?? ""}
           none="Choose"
           options={asOptions(choices)}
-          onPick={(value) => { onAnswer({ units: { ...answers.units, [column.id]: value === "" ? undefined : value } }); }}
+          onPick={(value) => {
+            onAnswer({ units: { ...answers.units, [column.id]: value === "" ? undefined : value } });
+          }}
         />
       ))}
       {order === undefined ? null : (
         <Pick
           required
           label="3/1/2027 is"
-          hint={order.proposed === undefined ? "Dates of this sheet can be read two ways." : `Other dates of this column have the ${order.proposed}.`}
+          hint={
+            order.proposed === undefined
+              ? "Dates of this sheet can be read two ways."
+              : `Other dates of this column have the ${order.proposed}.`
+          }
           value={answers.order ?? ""}
           none="Choose"
-          options={[{ value: "month first", words: "March 1 (month first)" }, { value: "day first", words: "January 3 (day first)" }]}
-          onPick={(value) => { onAnswer({ order: pickedOrder(value) }); }}
+          options={[
+            { value: "month first", words: "March 1 (month first)" },
+            { value: "day first", words: "January 3 (day first)" },
+          ]}
+          onPick={(value) => {
+            onAnswer({ order: pickedOrder(value) });
+          }}
         />
       )}
       {timeMissing ? (
-        <TextAnswer label="Time for rows without one" hint="Such as 12:00. Left blank, those rows are not taken." value={answers.usualTime} onType={(usualTime) => { onAnswer({ usualTime }); }} />
+        <TextAnswer
+          label="Time for rows without one"
+          hint="Such as 12:00. Left blank, those rows are not taken."
+          value={answers.usualTime}
+          onType={(usualTime) => {
+            onAnswer({ usualTime });
+          }}
+        />
       ) : null}
       {names.map(({ column, text }) => (
         <Pick
@@ -58,19 +86,57 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
           none="Not answered: rows are listed"
           options={[
             ...(choicesOf(column, log) ?? []).map((choice) => ({ value: wordOfUse(choice), words: choice })),
-            ...(canBeNew(column, answers.table) && isKeyText(text) ? [{ value: "new", words: `New: add "${text}" to the log` }] : []),
+            ...(canBeNew(column, answers.table) && isKeyText(text)
+              ? [{ value: "new", words: `New: add "${text}" to the log` }]
+              : []),
             { value: "leave out", words: "Leave these rows out" },
           ]}
-          onPick={(word) => { setName(column, text, word); }}
+          onPick={(word) => {
+            setName(column, text, word);
+          }}
         />
       ))}
       {opensBath ? (
         <fieldset className={mergeClasses(page.page, styles.group)}>
           <legend className={page.section}>New baths were filled with</legend>
-          <Pick required label="Tank" value={answers.newBath.tank} none="Choose" options={keys("tanks", "tank")} onPick={(value) => { setBath("tank", value); }} />
-          <Pick required label="Water" value={answers.newBath.water} none="Choose" options={keys("waters", "water")} onPick={(value) => { setBath("water", value); }} />
-          <Pick required label="Concentrate" value={answers.newBath.concentrate} none="Choose" options={keys("concentrates", "concentrate")} onPick={(value) => { setBath("concentrate", value); }} />
-          <TextAnswer label="Strength wanted" hint="Written 1+40, 1 in 40, 2.5% or 3 fl oz/gal." value={answers.newBath.strength} onType={(value) => { setBath("strength", value); }} />
+          <Pick
+            required
+            label="Tank"
+            value={answers.newBath.tank}
+            none="Choose"
+            options={keys("tanks", "tank")}
+            onPick={(value) => {
+              setBath("tank", value);
+            }}
+          />
+          <Pick
+            required
+            label="Water"
+            value={answers.newBath.water}
+            none="Choose"
+            options={keys("waters", "water")}
+            onPick={(value) => {
+              setBath("water", value);
+            }}
+          />
+          <Pick
+            required
+            label="Concentrate"
+            value={answers.newBath.concentrate}
+            none="Choose"
+            options={keys("concentrates", "concentrate")}
+            onPick={(value) => {
+              setBath("concentrate", value);
+            }}
+          />
+          <TextAnswer
+            label="Strength wanted"
+            hint="Written 1+40, 1 in 40, 2.5% or 3 fl oz/gal."
+            value={answers.newBath.strength}
+            onType={(value) => {
+              setBath("strength", value);
+            }}
+          />
         </fieldset>
       ) : null}
     </>

@@ -1,9 +1,9 @@
+import { bathFacts } from "../../advice/bath-values.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn, LogRow, RowValue } from "../../joblog/model/definition.ts";
 import { isKeyText } from "../../joblog/model/key-text.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { bathFacts } from "../../advice/bath-values.ts";
 import { readInput } from "../controls/read-input.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
 import { columnsOf, kindOf } from "./adopt-kinds.ts";
@@ -31,11 +31,25 @@ function readWord(text: string, column: InputColumn, answers: AdoptAnswers, log:
   return { value: answer === "new" ? text : answer.use };
 }
 
-function readNumberOrText(value: unknown, column: InputColumn, unit: string | undefined, system: UnitSystem): CellReading {
+function readNumberOrText(
+  value: unknown,
+  column: InputColumn,
+  unit: string | undefined,
+  system: UnitSystem,
+): CellReading {
   const text = cellWords(value);
   const number = parseNumber(text);
-  if (unit === undefined && number.read === "number" && unitChoices(column, system).length > 0) return { why: `${column.label}: the unit of "${text}" is not known` };
-  const reading = readInput(column, system, unit === undefined || number.read === "nothing" ? text : number.read === "number" ? withUnit(text, number.value, unit, column) : `${text} ${unit}`);
+  if (unit === undefined && number.read === "number" && unitChoices(column, system).length > 0)
+    return { why: `${column.label}: the unit of "${text}" is not known` };
+  const reading = readInput(
+    column,
+    system,
+    unit === undefined || number.read === "nothing"
+      ? text
+      : number.read === "number"
+        ? withUnit(text, number.value, unit, column)
+        : `${text} ${unit}`,
+  );
   if (reading.read === "problem") return { why: reading.message };
   return { value: reading.read === "value" ? reading.value : undefined };
 }
@@ -52,16 +66,28 @@ function impossible(cells: LogRow, log: LogSnapshot, now: number): readonly stri
 }
 
 /** How each row of the sheet is read, by the person's answers. */
-export function rowReader(sheet: SheetTable, answers: AdoptAnswers, log: LogSnapshot, system: UnitSystem, now: number): (row: SheetRow) => ReadRow {
+export function rowReader(
+  sheet: SheetTable,
+  answers: AdoptAnswers,
+  log: LogSnapshot,
+  system: UnitSystem,
+  now: number,
+): (row: SheetRow) => ReadRow {
   const { columns: map, same, order } = answers;
   const usualTime = answers.usualTime.trim() === "" ? undefined : readTime(answers.usualTime);
   const columns = columnsOf(kindOf(answers.table)).map((column) => {
     const at = map[column.id];
-    const unit = at === undefined ? undefined : (unitInHeading(sheet.headings[at] ?? "", column, system) ?? answers.units[column.id]);
+    const unit =
+      at === undefined
+        ? undefined
+        : (unitInHeading(sheet.headings[at] ?? "", column, system) ?? answers.units[column.id]);
     return { column, at, unit, isChoice: choicesOf(column, log) !== undefined };
   });
 
-  const readCell = (cells: readonly unknown[], { column, at, unit, isChoice }: (typeof columns)[number]): CellReading => {
+  const readCell = (
+    cells: readonly unknown[],
+    { column, at, unit, isChoice }: (typeof columns)[number],
+  ): CellReading => {
     const value = at === undefined ? same[column.id] : cells[at];
     const text = cellWords(value);
     if (text === "") return { value: undefined };

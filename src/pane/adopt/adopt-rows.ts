@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { NewRow } from "../../excel/record/append-ground.ts";
 import type { LogRow } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { NewRow } from "../../excel/record/append-ground.ts";
 import { nextIds } from "../record/next-id.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
 import { rowReader } from "./adopt-row.ts";
@@ -34,19 +34,30 @@ function isInLog(cells: LogRow, table: AdoptAnswers["table"], log: LogSnapshot):
   return log.rows[table].some((row) =>
     keys.every((key) => {
       const [there, here] = [row.cells[key], cells[key]];
-      return typeof there === "number" && typeof here === "number" ? Math.abs(there - here) < minute / 2 : there === here;
-    }));
+      return typeof there === "number" && typeof here === "number"
+        ? Math.abs(there - here) < minute / 2
+        : there === here;
+    }),
+  );
 }
 
 /** Claims and baths that taken rows name and the log does not hold; a bath opens with its first row. */
 function newNames(taken: readonly TakenRow[], { newBath }: AdoptAnswers, log: LogSnapshot): readonly NewRow[] {
-  const held = (table: "claims" | "baths", column: string): ReadonlySet<string> => new Set(log.rows[table].map(({ cells }) => String(cells[column])));
-  const named = (column: string): readonly string[] => [...new Set(taken.flatMap(({ cells }) => (cells[column] === undefined ? [] : [String(cells[column])])))];
+  const held = (table: "claims" | "baths", column: string): ReadonlySet<string> =>
+    new Set(log.rows[table].map(({ cells }) => String(cells[column])));
+  const named = (column: string): readonly string[] => [
+    ...new Set(taken.flatMap(({ cells }) => (cells[column] === undefined ? [] : [String(cells[column])]))),
+  ];
   const [claims, baths] = [held("claims", "claim"), held("baths", "bath")];
-  const firstOf = (bath: string): number => Math.min(...taken.filter(({ cells }) => cells["bath"] === bath).map(({ cells }) => Number(cells["when"])));
+  const firstOf = (bath: string): number =>
+    Math.min(...taken.filter(({ cells }) => cells["bath"] === bath).map(({ cells }) => Number(cells["when"])));
   return [
-    ...named("claim").filter((claim) => !claims.has(claim)).map((claim): NewRow => ({ table: "claims", row: { claim } })),
-    ...named("bath").filter((bath) => !baths.has(bath)).map((bath): NewRow => ({ table: "baths", row: { bath, ...newBath, opened: firstOf(bath) } })),
+    ...named("claim")
+      .filter((claim) => !claims.has(claim))
+      .map((claim): NewRow => ({ table: "claims", row: { claim } })),
+    ...named("bath")
+      .filter((bath) => !baths.has(bath))
+      .map((bath): NewRow => ({ table: "baths", row: { bath, ...newBath, opened: firstOf(bath) } })),
   ];
 }
 
@@ -54,7 +65,13 @@ function newNames(taken: readonly TakenRow[], { newBath }: AdoptAnswers, log: Lo
  * Reads every row of the sheet by the person's answers. `now` is an Excel serial number: what is still to
  * come is listed. Nothing is guessed and nothing put right: a row with a cell that cannot be read is listed with all that is wrong.
  */
-export function adoptRows(sheet: SheetTable, answers: AdoptAnswers, log: LogSnapshot, system: UnitSystem, now: number): Adoption {
+export function adoptRows(
+  sheet: SheetTable,
+  answers: AdoptAnswers,
+  log: LogSnapshot,
+  system: UnitSystem,
+  now: number,
+): Adoption {
   const read = rowReader(sheet, answers, log, system, now);
   const taken: TakenRow[] = [];
   const listed: ListedRow[] = [];
@@ -64,7 +81,8 @@ export function adoptRows(sheet: SheetTable, answers: AdoptAnswers, log: LogSnap
     const tag = cells["id"];
     if (why.length > 0) listed.push({ number: row.number, why });
     else if (isInLog(cells, answers.table, log)) listed.push({ number: row.number, why: ["is in the log already"] });
-    else if (tag !== undefined && tags.has(String(tag))) listed.push({ number: row.number, why: [`the tag ${String(tag)} is in use already`] });
+    else if (tag !== undefined && tags.has(String(tag)))
+      listed.push({ number: row.number, why: [`the tag ${String(tag)} is in use already`] });
     else {
       if (tag !== undefined) tags.add(String(tag));
       taken.push({ number: row.number, cells });

@@ -1,12 +1,13 @@
 import { Button } from "@fluentui/react-components";
-import type { SheetReading } from "../../excel/read/read-active-sheet.ts";
-import { adoptKinds, type AdoptTable } from "./adopt-kinds.ts";
-import { pickedPlace, pickedTable } from "./picked-answers.ts";
-import { cellWords, isBlankCell } from "./cell-words.ts";
-import { tableBelow } from "./sheet-table.ts";
-import { Pick } from "./adopt-fields.tsx";
+
 import { countOf } from "../../advice/wording/figure-words.ts";
+import type { SheetReading } from "../../excel/read/read-active-sheet.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { Pick } from "./adopt-fields.tsx";
+import { adoptKinds, type AdoptTable } from "./adopt-kinds.ts";
+import { cellWords, isBlankCell } from "./cell-words.ts";
+import { pickedPlace, pickedTable } from "./picked-answers.ts";
+import { tableBelow } from "./sheet-table.ts";
 
 interface Props {
   readonly sheet: SheetReading | undefined;
@@ -32,19 +33,41 @@ export function AdoptSheetStep({ sheet, headingRow, table, onRead, onHeadingRow,
   const tooLarge = sheet === undefined ? undefined : leftOut(sheet);
   const headings = (sheet?.values.slice(0, rowsOffered) ?? []).flatMap((row, index) => {
     const words = row.map(cellWords).filter((text) => text !== "");
-    return row.every(isBlankCell) ? [] : [{ value: String(index), words: `${String(index + (sheet?.firstRow ?? 0))}: ${words.join(" · ").slice(0, 80)}` }];
+    return row.every(isBlankCell)
+      ? []
+      : [
+          {
+            value: String(index),
+            words: `${String(index + (sheet?.firstRow ?? 0))}: ${words.join(" · ").slice(0, 80)}`,
+          },
+        ];
   });
   return (
     <>
-      <p className={page.quiet}>Click the tab of your sheet in Excel, then read it. Your sheet is only read, never changed.</p>
-      <Button size="large" appearance={sheet === undefined ? "primary" : "secondary"} className={page.big} onClick={onRead}>
+      <p className={page.quiet}>
+        Click the tab of your sheet in Excel, then read it. Your sheet is only read, never changed.
+      </p>
+      <Button
+        size="large"
+        appearance={sheet === undefined ? "primary" : "secondary"}
+        className={page.big}
+        onClick={onRead}
+      >
         {sheet === undefined ? "Read this sheet" : "Read another sheet"}
       </Button>
       {sheet === undefined ? null : (
         <>
           <p role="status">{`Sheet ${sheet.name}: ${countOf(tableBelow(sheet, headingRow).rows.length, "row")} below the headings.`}</p>
           {tooLarge === undefined ? null : <p className={page.caution}>{tooLarge}</p>}
-          <Pick label="Row with the headings" value={String(headingRow)} none="" options={headings} onPick={(value) => { onHeadingRow(pickedPlace(value) ?? headingRow); }} />
+          <Pick
+            label="Row with the headings"
+            value={String(headingRow)}
+            none=""
+            options={headings}
+            onPick={(value) => {
+              onHeadingRow(pickedPlace(value) ?? headingRow);
+            }}
+          />
           <Pick
             label="Each row is"
             value={table}

@@ -1,10 +1,11 @@
 import { TableEditRegular } from "@fluentui/react-icons/svg/table-edit";
+
 import { editLog } from "../../excel/log-workbook.ts";
-import type { Receipt } from "../../excel/record/receipt.ts";
 import { announce, checkNotCancelled } from "../../excel/long-work.ts";
-import type { Adoption } from "./adopt-rows.ts";
-import type { AdoptTable } from "./adopt-kinds.ts";
+import type { Receipt } from "../../excel/record/receipt.ts";
 import type { Action } from "../record/action.ts";
+import type { AdoptTable } from "./adopt-kinds.ts";
+import type { Adoption } from "./adopt-rows.ts";
 
 /** Rows that are written in one trip; between trips the work can be stopped. */
 const batchRows = 200;
@@ -26,8 +27,15 @@ export const adoptSheet: Action<AdoptInput, undefined> = {
   run: async ({ table, adoption: { taken, before }, onWritten }, work = {}) => {
     for (let done = 0; done < taken.length; done += batchRows) {
       const batch = taken.slice(done, done + batchRows).map(({ cells }) => ({ table, row: cells }));
-      await announce(work, { step: done, of: taken.length, words: `${counted(done)} of ${String(taken.length)} written` });
-      checkNotCancelled(work, `Cancelled: ${counted(done)} of ${String(taken.length)} are in the log, each of them whole.`);
+      await announce(work, {
+        step: done,
+        of: taken.length,
+        words: `${counted(done)} of ${String(taken.length)} written`,
+      });
+      checkNotCancelled(
+        work,
+        `Cancelled: ${counted(done)} of ${String(taken.length)} are in the log, each of them whole.`,
+      );
       const receipt = await editLog({ rows: done === 0 ? [...before, ...batch] : batch });
       onWritten(done + batch.length, receipt);
     }

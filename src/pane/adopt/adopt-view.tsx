@@ -1,31 +1,32 @@
 import { Button } from "@fluentui/react-components";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useState } from "react";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
-import { joinReceipts, type Receipt } from "../../excel/record/receipt.ts";
-import { readActiveSheet, type SheetReading } from "../../excel/read/read-active-sheet.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { adoptSheet } from "./adopt-sheet.ts";
-import type { AdoptAnswers } from "./adopt-answers.ts";
-import { kindOf, type AdoptTable } from "./adopt-kinds.ts";
-import { adoptRows, type Adoption } from "./adopt-rows.ts";
-import { proposeColumns } from "./propose-columns.ts";
-import { isAnswered, questionsOn } from "./questions.ts";
-import { proposeHeadingRow, tableBelow } from "./sheet-table.ts";
+
+import { presentOf } from "../../advice/log-clock.ts";
 import { countOf } from "../../advice/wording/figure-words.ts";
 import { fieldTextNow, serialOf } from "../../advice/wording/moments.ts";
-import { presentOf } from "../../advice/log-clock.ts";
-import { AdoptCheckStep } from "./adopt-check-step.tsx";
-import { AdoptColumnsStep } from "./adopt-columns-step.tsx";
-import { AdoptQuestionsStep } from "./adopt-questions-step.tsx";
-import { AdoptSheetStep } from "./adopt-sheet-step.tsx";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
+import { readActiveSheet, type SheetReading } from "../../excel/read/read-active-sheet.ts";
+import { joinReceipts, type Receipt } from "../../excel/record/receipt.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { LongWorkView } from "../controls/long-work-view.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
-import { TakeBackButton } from "../record/take-back-button.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { useLongWork } from "../controls/use-long-work.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { TakeBackButton } from "../record/take-back-button.tsx";
+import type { AdoptAnswers } from "./adopt-answers.ts";
+import { AdoptCheckStep } from "./adopt-check-step.tsx";
+import { AdoptColumnsStep } from "./adopt-columns-step.tsx";
+import { type AdoptTable, kindOf } from "./adopt-kinds.ts";
+import { AdoptQuestionsStep } from "./adopt-questions-step.tsx";
+import { type Adoption, adoptRows } from "./adopt-rows.ts";
+import { adoptSheet } from "./adopt-sheet.ts";
+import { AdoptSheetStep } from "./adopt-sheet-step.tsx";
+import { proposeColumns } from "./propose-columns.ts";
+import { isAnswered, questionsOn } from "./questions.ts";
+import { proposeHeadingRow, tableBelow } from "./sheet-table.ts";
 
 const steps = ["Your sheet", "Columns", "Open questions", "Check"] as const;
 
@@ -34,8 +35,22 @@ function blankAnswers(log: LogSnapshot): AdoptAnswers {
     const [first, ...others] = log.rows[table].map(({ cells }) => String(cells[column] ?? ""));
     return others.length === 0 ? (first ?? "") : "";
   };
-  const newBath = { tank: only("tanks", "tank"), water: only("waters", "water"), concentrate: only("concentrates", "concentrate"), strength: "" };
-  return { table: "readings", columns: {}, units: {}, same: { purpose: "check" }, order: undefined, usualTime: "", names: {}, newBath };
+  const newBath = {
+    tank: only("tanks", "tank"),
+    water: only("waters", "water"),
+    concentrate: only("concentrates", "concentrate"),
+    strength: "",
+  };
+  return {
+    table: "readings",
+    columns: {},
+    units: {},
+    same: { purpose: "check" },
+    order: undefined,
+    usualTime: "",
+    names: {},
+    newBath,
+  };
 }
 
 function StepHeading({ words }: { readonly words: string }): React.JSX.Element {
@@ -56,7 +71,8 @@ interface Written {
 
 const nothing: Written = { rows: 0, receipt: joinReceipts([]) };
 
-const rowsInLog = (count: number): string => (count === 1 ? "1 row is in the log" : `${String(count)} rows are in the log`);
+const rowsInLog = (count: number): string =>
+  count === 1 ? "1 row is in the log" : `${String(count)} rows are in the log`;
 
 interface Props {
   readonly log: LogSnapshot;
@@ -78,11 +94,20 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
   const [left, setLeft] = useState<Adoption>();
   const [written, setWritten] = useState<Written>(nothing);
 
-  const change = (some: Partial<AdoptAnswers>): void => { setAnswers((before) => ({ ...before, ...some })); };
+  const change = (some: Partial<AdoptAnswers>): void => {
+    setAnswers((before) => ({ ...before, ...some }));
+  };
   const propose = (reading: SheetReading, row: number, table: AdoptTable): void => {
     setHeadingRow(row);
     const { headings } = tableBelow(reading, row);
-    change({ table, columns: proposeColumns(headings, kindOf(table)), units: {}, names: {}, order: undefined, same: table === "readings" ? { purpose: "check" } : {} });
+    change({
+      table,
+      columns: proposeColumns(headings, kindOf(table)),
+      units: {},
+      names: {},
+      order: undefined,
+      same: table === "readings" ? { purpose: "check" } : {},
+    });
   };
   const read = async (): Promise<void> => {
     setFailure(undefined);
@@ -95,23 +120,40 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
     }
   };
   const table = sheet === undefined ? undefined : tableBelow(sheet, headingRow);
-  const adoption = left ?? (table === undefined || step < 3 ? undefined : adoptRows(table, answers, log, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0));
+  const adoption =
+    left ??
+    (table === undefined || step < 3
+      ? undefined
+      : adoptRows(table, answers, log, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0));
   const open = table === undefined ? undefined : questionsOn(table, answers, log, system);
   const opensBath = adoption?.before.some(({ table: to }) => to === "baths") === true;
-  const bathUnknown = opensBath && [answers.newBath.tank, answers.newBath.water, answers.newBath.concentrate, answers.newBath.strength].some((text) => text.trim() === "");
-  const ready = [sheet !== undefined, open?.unfilled.length === 0, open !== undefined && isAnswered(open, answers), adoption !== undefined && adoption.taken.length > 0 && !bathUnknown][step] === true;
+  const bathUnknown =
+    opensBath &&
+    [answers.newBath.tank, answers.newBath.water, answers.newBath.concentrate, answers.newBath.strength].some(
+      (text) => text.trim() === "",
+    );
+  const ready =
+    [
+      sheet !== undefined,
+      open?.unfilled.length === 0,
+      open !== undefined && isAnswered(open, answers),
+      adoption !== undefined && adoption.taken.length > 0 && !bathUnknown,
+    ][step] === true;
 
   const write = async (all: Adoption): Promise<void> => {
     const { taken } = all;
     await work.start("Writing the rows", async (long) => {
-      await adoptSheet.run({
-        table: answers.table,
-        adoption: all,
-        onWritten: (rows, receipt) => {
-          setWritten((earlier) => ({ rows: written.rows + rows, receipt: joinReceipts([earlier.receipt, receipt]) }));
-          setLeft({ ...all, before: [], taken: taken.slice(rows) });
+      await adoptSheet.run(
+        {
+          table: answers.table,
+          adoption: all,
+          onWritten: (rows, receipt) => {
+            setWritten((earlier) => ({ rows: written.rows + rows, receipt: joinReceipts([earlier.receipt, receipt]) }));
+            setLeft({ ...all, before: [], taken: taken.slice(rows) });
+          },
         },
-      }, long);
+        long,
+      );
     });
     await onWritten();
   };
@@ -126,27 +168,65 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
   const done = left?.taken.length === 0;
   return (
     <section className={page.page} aria-label={adoptSheet.name}>
-      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={() => { if (step === 0 || written.rows > 0) onClose(); else setStep(step - 1); }}>
+      <Button
+        appearance="subtle"
+        icon={<ArrowLeftRegular />}
+        className={page.back}
+        onClick={() => {
+          if (step === 0 || written.rows > 0) onClose();
+          else setStep(step - 1);
+        }}
+      >
         {step === 0 || written.rows > 0 ? "All entries" : (steps[step - 1] ?? "")}
       </Button>
-      <StepHeading key={step} words={done ? rowsInLog(written.rows) : `${String(step + 1)} of ${String(steps.length)}: ${steps[step] ?? ""}`} />
+      <StepHeading
+        key={step}
+        words={done ? rowsInLog(written.rows) : `${String(step + 1)} of ${String(steps.length)}: ${steps[step] ?? ""}`}
+      />
       {step === 0 ? (
         <AdoptSheetStep
           sheet={sheet}
           headingRow={headingRow}
           table={answers.table}
           onRead={() => void read()}
-          onHeadingRow={(row) => { if (sheet !== undefined) propose(sheet, row, answers.table); }}
-          onTable={(kind) => { if (sheet !== undefined) propose(sheet, headingRow, kind); }}
+          onHeadingRow={(row) => {
+            if (sheet !== undefined) propose(sheet, row, answers.table);
+          }}
+          onTable={(kind) => {
+            if (sheet !== undefined) propose(sheet, headingRow, kind);
+          }}
         />
       ) : null}
-      {step === 1 && table !== undefined ? <AdoptColumnsStep sheet={table} firstColumn={sheet?.firstColumn ?? 0} answers={answers} log={log} system={system} onAnswer={change} /> : null}
-      {step === 2 && table !== undefined ? <AdoptQuestionsStep sheet={table} answers={answers} log={log} system={system} onAnswer={change} /> : null}
-      {step === 3 && adoption !== undefined && !done ? <AdoptCheckStep adoption={adoption} table={answers.table} system={system} /> : null}
-      {bathUnknown ? <p role="alert" className={page.caution}>A new bath needs its tank, water, concentrate and strength: go back to the open questions.</p> : null}
-      {[failure, work.problem].map((problem) => (problem === undefined ? null : <ProblemBar key={problem.what} problem={problem} />))}
-      {step === 1 && open !== undefined && open.unfilled.length > 0 ? <p className={page.quiet}>{`Still needed: ${open.unfilled.map(({ label }) => label).join(", ")}.`}</p> : null}
-      {written.rows > 0 ? <TakeBackButton entry={{ what: rowsInLog(written.rows), receipt: written.receipt }} onTakenBack={takenBack} /> : null}
+      {step === 1 && table !== undefined ? (
+        <AdoptColumnsStep
+          sheet={table}
+          firstColumn={sheet?.firstColumn ?? 0}
+          answers={answers}
+          log={log}
+          system={system}
+          onAnswer={change}
+        />
+      ) : null}
+      {step === 2 && table !== undefined ? (
+        <AdoptQuestionsStep sheet={table} answers={answers} log={log} system={system} onAnswer={change} />
+      ) : null}
+      {step === 3 && adoption !== undefined && !done ? (
+        <AdoptCheckStep adoption={adoption} table={answers.table} system={system} />
+      ) : null}
+      {bathUnknown ? (
+        <p role="alert" className={page.caution}>
+          A new bath needs its tank, water, concentrate and strength: go back to the open questions.
+        </p>
+      ) : null}
+      {[failure, work.problem].map((problem) =>
+        problem === undefined ? null : <ProblemBar key={problem.what} problem={problem} />,
+      )}
+      {step === 1 && open !== undefined && open.unfilled.length > 0 ? (
+        <p className={page.quiet}>{`Still needed: ${open.unfilled.map(({ label }) => label).join(", ")}.`}</p>
+      ) : null}
+      {written.rows > 0 ? (
+        <TakeBackButton entry={{ what: rowsInLog(written.rows), receipt: written.receipt }} onTakenBack={takenBack} />
+      ) : null}
       {done ? (
         <Button appearance="primary" size="large" className={page.big} onClick={onClose}>
           Go to the log
@@ -157,7 +237,10 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
           size="large"
           className={page.big}
           disabled={!ready}
-          onClick={() => { if (step < 3) setStep(step + 1); else if (adoption !== undefined) void write(adoption); }}
+          onClick={() => {
+            if (step < 3) setStep(step + 1);
+            else if (adoption !== undefined) void write(adoption);
+          }}
         >
           {step < 3 ? "Next" : `Write ${countOf(adoption?.taken.length ?? 0, "row")}`}
         </Button>

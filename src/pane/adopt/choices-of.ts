@@ -1,6 +1,6 @@
 import type { InputColumn } from "../../joblog/model/definition.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { isKeyText } from "../../joblog/model/key-text.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { AdoptAnswers, NameAnswer } from "./adopt-answers.ts";
 
 /** The words that a choice column takes, from the log's description or from its rows; undefined for other columns. */
@@ -18,7 +18,12 @@ export function canBeNew({ choices }: InputColumn, table: AdoptAnswers["table"])
 export const nameKey = (text: string): string => text.toLowerCase();
 
 /** What a word of the sheet stands for: the log's own word in whatever letters, else as the person answered. */
-export function answerFor(text: string, column: InputColumn, answers: AdoptAnswers, log: LogSnapshot): NameAnswer | undefined {
+export function answerFor(
+  text: string,
+  column: InputColumn,
+  answers: AdoptAnswers,
+  log: LogSnapshot,
+): NameAnswer | undefined {
   const known = choicesOf(column, log)?.find((choice) => nameKey(choice) === nameKey(text));
   if (known !== undefined) return { use: known };
   const answer = answers.names[column.id]?.[nameKey(text)];

@@ -45,7 +45,8 @@ function unitTexts(heading: string): readonly string[] {
 /** The unit that a heading names: "Temp F", "Amount (gal)", "Level, in". A gallon without a country follows the system, and in a metric log nothing. */
 export function unitInHeading(heading: string, column: InputColumn, system: UnitSystem): string | undefined {
   const texts = unitTexts(heading);
-  if (isTime(column)) return texts.flatMap((text) => timeWords.find(([words]) => words.test(text.trim().toLowerCase()))?.[1] ?? [])[0];
+  if (isTime(column))
+    return texts.flatMap((text) => timeWords.find(([words]) => words.test(text.trim().toLowerCase()))?.[1] ?? [])[0];
   const quantity = columnUnit(column.unit, system);
   if (quantity === undefined) return undefined;
   for (const text of texts) {

@@ -1,5 +1,6 @@
 /** What a person picked, from the words of a list's options to an answer; undefined for "not answered" and for words that are no option. */
 import * as z from "zod/mini";
+
 import type { NameAnswer } from "./adopt-answers.ts";
 import { adoptKinds, type AdoptTable } from "./adopt-kinds.ts";
 import type { DateOrder } from "./read-moment.ts";
@@ -19,7 +20,10 @@ const table = z.enum(adoptKinds.map((kind) => kind.table));
 const place = z.pipe(z.string().check(z.regex(/^\d+$/)), z.transform(Number));
 const name = z.union([
   z.enum(["new", "leave out"]),
-  z.pipe(z.string().check(z.startsWith(wordMark)), z.transform((word): NameAnswer => ({ use: word.slice(wordMark.length) }))),
+  z.pipe(
+    z.string().check(z.startsWith(wordMark)),
+    z.transform((word): NameAnswer => ({ use: word.slice(wordMark.length) })),
+  ),
 ]);
 
 export const pickedOrder = (word: string): DateOrder | undefined => order.safeParse(word).data;

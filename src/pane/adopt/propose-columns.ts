@@ -1,5 +1,5 @@
+import { type AdoptKind, columnsOf } from "./adopt-kinds.ts";
 import { headingWords } from "./cell-words.ts";
-import { columnsOf, type AdoptKind } from "./adopt-kinds.ts";
 import { timeWords, wordsOfColumn } from "./heading-words.ts";
 
 /** Which of the sheet's columns, counted from 0, fills a column of the log; times that stand in a column of their own are under "time". */
@@ -20,7 +20,9 @@ export function proposeColumns(headings: readonly string[], kind: AdoptKind): Co
   const hasDate = words.some((one) => one.includes("date") || one.includes("day"));
   const time = hasDate && onlyTime >= 0 ? onlyTime : undefined;
   const pairs = columnsOf(kind)
-    .flatMap(({ id, label }) => words.map((one, index) => ({ id, index, likeness: index === time ? 0 : likeness(one, id, label) })))
+    .flatMap(({ id, label }) =>
+      words.map((one, index) => ({ id, index, likeness: index === time ? 0 : likeness(one, id, label) })),
+    )
     .filter((pair) => pair.likeness >= 1)
     .sort((a, b) => b.likeness - a.likeness);
   const map: Record<string, number> = time === undefined ? {} : { time };

@@ -1,5 +1,5 @@
-import { firstDay } from "../../joblog/layout/validation-plans.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
+import { firstDay } from "../../joblog/layout/validation-plans.ts";
 import { cellWords } from "./cell-words.ts";
 
 /** Which part of 3/1/2027 is the month. */
@@ -28,7 +28,9 @@ const clock = /^(\d{1,2})(?::(\d{2}))?(?::(\d{2}))? ?(?:([ap])\.?m?\.?)?$/i;
 function timeOf(text: string): number | undefined {
   const parts = clock.exec(text.trim());
   if (parts === null || (parts[2] === undefined && parts[4] === undefined)) return undefined;
-  const [hour, minute, second] = [parts[1], parts[2], parts[3]].map((part: string | undefined) => Number(part ?? 0)) as [number, number, number];
+  const [hour, minute, second] = [parts[1], parts[2], parts[3]].map((part: string | undefined) =>
+    Number(part ?? 0),
+  ) as [number, number, number];
   const half = parts[4]?.toLowerCase();
   if (minute > 59 || second > 59 || (half === undefined ? hour > 23 : hour < 1 || hour > 12)) return undefined;
   const hours = half === undefined ? hour : (hour % 12) + (half === "p" ? 12 : 0);
@@ -49,22 +51,34 @@ function numbersOf(parts: RegExpExecArray): readonly [number, number, number] {
 }
 
 /** The day of 3/1/2027: of both orders that make one, the chosen. */
-function dayInOrder([first, second, year]: readonly [number, number, number], order: DateOrder | undefined): number | "ambiguous" | undefined {
+function dayInOrder(
+  [first, second, year]: readonly [number, number, number],
+  order: DateOrder | undefined,
+): number | "ambiguous" | undefined {
   const days = { "month first": dayOf(year, first, second), "day first": dayOf(year, second, first) };
   if (order !== undefined) return days[order];
-  if (days["month first"] === undefined || days["day first"] === undefined || first === second) return days["month first"] ?? days["day first"];
+  if (days["month first"] === undefined || days["day first"] === undefined || first === second)
+    return days["month first"] ?? days["day first"];
   return "ambiguous";
 }
 
-function dayPart(text: string, order: DateOrder | undefined): { readonly day: number | "ambiguous" | undefined; readonly length: number } {
+function dayPart(
+  text: string,
+  order: DateOrder | undefined,
+): { readonly day: number | "ambiguous" | undefined; readonly length: number } {
   const iso = yearFirst.exec(text);
   if (iso !== null) return { day: dayOf(...numbersOf(iso)), length: iso[0].length };
   const numeric = yearLast.exec(text);
   if (numeric !== null) return { day: dayInOrder(numbersOf(numeric), order), length: numeric[0].length };
   const named = dayNamed.exec(text);
-  if (named !== null) return { day: dayOf(Number(named[3]), monthOf(named[2] ?? ""), Number(named[1])), length: named[0].length };
+  if (named !== null)
+    return { day: dayOf(Number(named[3]), monthOf(named[2] ?? ""), Number(named[1])), length: named[0].length };
   const american = monthNamed.exec(text);
-  if (american !== null) return { day: dayOf(Number(american[3]), monthOf(american[1] ?? ""), Number(american[2])), length: american[0].length };
+  if (american !== null)
+    return {
+      day: dayOf(Number(american[3]), monthOf(american[1] ?? ""), Number(american[2])),
+      length: american[0].length,
+    };
   return { day: undefined, length: 0 };
 }
 
@@ -100,7 +114,11 @@ export interface MomentRules {
 export type MomentReading = { readonly moment: number } | { readonly why: string };
 
 /** Date cell and time cell together as one serial number, or why not. `time` is undefined where the sheet has no such column. */
-export function readMoment(date: unknown, time: { readonly value: unknown } | undefined, { order, usualTime }: MomentRules): MomentReading {
+export function readMoment(
+  date: unknown,
+  time: { readonly value: unknown } | undefined,
+  { order, usualTime }: MomentRules,
+): MomentReading {
   const given = `"${cellWords(date)}"`;
   const reading = readDay(date, order);
   if (reading.read === "ambiguous") return { why: `the date ${given} can be read two ways` };
@@ -109,13 +127,17 @@ export function readMoment(date: unknown, time: { readonly value: unknown } | un
   const timeText = time === undefined ? "" : cellWords(time.value);
   const beside = timeText === "" ? undefined : readTime(time?.value);
   if (timeText !== "" && beside === undefined) return { why: `the time "${timeText}" cannot be read` };
-  if (beside !== undefined && reading.time !== undefined) return { why: `a time stands with the date ${given} and another beside it, "${timeText}"` };
+  if (beside !== undefined && reading.time !== undefined)
+    return { why: `a time stands with the date ${given} and another beside it, "${timeText}"` };
   const part = beside ?? reading.time ?? usualTime;
   return part === undefined ? { why: "the time is blank" } : { moment: reading.day + part };
 }
 
 /** Orders that the dates of a column speak for: 3/14/2027 can only have the month first. Ambiguous ones speak for none. */
-export function ordersIn(values: readonly unknown[]): { readonly proven: readonly DateOrder[]; readonly ambiguous: boolean } {
+export function ordersIn(values: readonly unknown[]): {
+  readonly proven: readonly DateOrder[];
+  readonly ambiguous: boolean;
+} {
   const proven = new Set<DateOrder>();
   let ambiguous = false;
   for (const value of values) {

@@ -18,7 +18,9 @@ export interface SheetRow {
 const rowsLookedAt = 40;
 
 function likeness(row: readonly unknown[], next: readonly unknown[]): number {
-  const texts = row.filter((value) => typeof value === "string" && /\p{L}/u.test(value)).map((value) => cellWords(value).toLowerCase());
+  const texts = row
+    .filter((value) => typeof value === "string" && /\p{L}/u.test(value))
+    .map((value) => cellWords(value).toLowerCase());
   const known = texts.filter((text) => headingWords(text).some((word) => headingsKnown.has(word))).length;
   const others = row.filter((value) => !isBlankCell(value)).length - texts.length;
   const filledBelow = next.filter((value) => !isBlankCell(value)).length;
@@ -35,6 +37,10 @@ export function proposeHeadingRow(values: readonly (readonly unknown[])[]): numb
 export function tableBelow({ values, firstRow }: SheetReading, headingRow: number): SheetTable {
   return {
     headings: (values[headingRow] ?? []).map(cellWords),
-    rows: values.slice(headingRow + 1).flatMap((cells, index) => (cells.every(isBlankCell) ? [] : [{ number: firstRow + headingRow + 1 + index, cells }])),
+    rows: values
+      .slice(headingRow + 1)
+      .flatMap((cells, index) =>
+        cells.every(isBlankCell) ? [] : [{ number: firstRow + headingRow + 1 + index, cells }],
+      ),
   };
 }

@@ -1,7 +1,8 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
+
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { bathHistory } from "./bath-history.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { bathHistory } from "./bath-history.ts";
 
 const useStyles = makeStyles({
   list: { margin: 0, paddingLeft: "24px", display: "grid", rowGap: tokens.spacingVerticalS },
@@ -10,7 +11,13 @@ const useStyles = makeStyles({
 });
 
 /** Who shared the bath in what order: what a later complaint asks first. */
-export function BathHistory({ log, bath }: { readonly log: LogSnapshot; readonly bath: string }): React.JSX.Element | null {
+export function BathHistory({
+  log,
+  bath,
+}: {
+  readonly log: LogSnapshot;
+  readonly bath: string;
+}): React.JSX.Element | null {
   const styles = useStyles();
   const page = usePageStyles();
   const visits = bathHistory(log, bath);

@@ -1,18 +1,19 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { recordCostLine } from "../record/forms/cost-line/record-cost-line.ts";
-import type { LastEntry } from "../record/take-back.ts";
-import { shareResult } from "./share-result.ts";
+
 import type { LogContext } from "../../advice/log-context.ts";
-import { BathHistory } from "./bath-history.tsx";
-import { EntryFormView } from "../record/entry-form-view.tsx";
-import { HandOffCard } from "./hand-off-card.tsx";
-import { ShareCard } from "./share-card.tsx";
-import { ShareTable } from "./share-table.tsx";
-import { StatementCard } from "./statement-card.tsx";
-import { TakeBackButton } from "../record/take-back-button.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { EntryFormView } from "../record/entry-form-view.tsx";
+import { recordCostLine } from "../record/forms/cost-line/record-cost-line.ts";
+import type { LastEntry } from "../record/take-back.ts";
+import { TakeBackButton } from "../record/take-back-button.tsx";
+import { BathHistory } from "./bath-history.tsx";
+import { HandOffCard } from "./hand-off-card.tsx";
+import { ShareCard } from "./share-card.tsx";
+import { shareResult } from "./share-result.ts";
+import { ShareTable } from "./share-table.tsx";
+import { StatementCard } from "./statement-card.tsx";
 
 interface Props {
   readonly context: LogContext;
@@ -35,7 +36,9 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
   return (
     <section className={page.page} aria-label="Claims">
       <div>
-        <h2 ref={heading} tabIndex={-1} className={page.title}>Who bears a bath</h2>
+        <h2 ref={heading} tabIndex={-1} className={page.title}>
+          Who bears a bath
+        </h2>
         <p className={page.quiet}>The log prices concentrate and water; add what else the bath cost.</p>
       </div>
       {recorded === undefined ? null : (
@@ -44,7 +47,11 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
           <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
         </>
       )}
-      {bath === undefined ? <p className={page.quiet}>No bath is in the log yet. Record a charge first.</p> : <ShareCard log={log} bath={bath} refresh={refresh} />}
+      {bath === undefined ? (
+        <p className={page.quiet}>No bath is in the log yet. Record a charge first.</p>
+      ) : (
+        <ShareCard log={log} bath={bath} refresh={refresh} />
+      )}
       {result === undefined ? null : <ShareTable result={result} />}
       <Button size="large" icon={<Icon />} className={page.big} onClick={onCostLine}>
         Add a cost line
@@ -74,7 +81,9 @@ export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
         refresh={refresh}
         recorded={recorded}
         returned={returned}
-        onCostLine={() => { setOpen(true); }}
+        onCostLine={() => {
+          setOpen(true);
+        }}
         onTakenBack={async (entry) => {
           await refresh();
           setRecorded(undefined);

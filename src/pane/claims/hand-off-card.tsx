@@ -1,8 +1,9 @@
 import { Button } from "@fluentui/react-components";
-import { openHandOff } from "./open-hand-off.ts";
+
 import { AttemptOutcome } from "../controls/attempt-outcome.tsx";
 import { useAttempt } from "../controls/use-attempt.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { openHandOff } from "./open-hand-off.ts";
 
 /** The whole log for the adjuster or the file, frozen. */
 export function HandOffCard(): React.JSX.Element {
@@ -17,9 +18,19 @@ export function HandOffCard(): React.JSX.Element {
     <section className={page.page} aria-label="Hand-off copy">
       <div>
         <h3 className={page.section}>Hand-off copy</h3>
-        <p className={page.quiet}>All sheets with their figures and no formula: what was worked out no longer changes.</p>
+        <p className={page.quiet}>
+          All sheets with their figures and no formula: what was worked out no longer changes.
+        </p>
       </div>
-      <Button size="large" icon={<Icon />} className={page.big} disabled={attempt.busy} onClick={() => { void attempt.start(open); }}>
+      <Button
+        size="large"
+        icon={<Icon />}
+        className={page.big}
+        disabled={attempt.busy}
+        onClick={() => {
+          void attempt.start(open);
+        }}
+      >
         {attempt.busy ? "Making the copy…" : openHandOff.name}
       </Button>
       <AttemptOutcome attempt={attempt} />

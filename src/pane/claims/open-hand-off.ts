@@ -1,4 +1,5 @@
 import { DocumentCopyRegular } from "@fluentui/react-icons/svg/document-copy";
+
 import type { Action } from "../record/action.ts";
 
 /** Opens a copy of the workbook that holds figures and no formula, for someone without Bathsheet. */

@@ -1,6 +1,7 @@
 import { DataPieRegular } from "@fluentui/react-icons/svg/data-pie";
-import type { LogEdit } from "../../excel/record/log-edit.ts";
+
 import { editLog } from "../../excel/log-workbook.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
 import type { Receipt } from "../../excel/record/receipt.ts";
 import type { Action } from "../record/action.ts";
 

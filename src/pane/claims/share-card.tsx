@@ -1,15 +1,16 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+
+import { bathIds } from "../../advice/bath-values.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { shareBases } from "../../joblog/model/words.ts";
-import { shareBath } from "./share-bath.ts";
-import { sharePlan } from "./share-plan.ts";
-import { bathIds } from "../../advice/bath-values.ts";
 import { AttemptOutcome } from "../controls/attempt-outcome.tsx";
 import { ChoiceField } from "../controls/choice-field.tsx";
 import { FindingsList } from "../controls/findings-list.tsx";
 import { useAttempt } from "../controls/use-attempt.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { shareBath } from "./share-bath.ts";
+import { sharePlan } from "./share-plan.ts";
 
 interface Props {
   readonly log: LogSnapshot;
@@ -21,7 +22,9 @@ interface Props {
 export function ShareCard({ log, bath: usual, refresh }: Props): React.JSX.Element {
   const page = usePageStyles();
   const [bath, setBath] = useState(String(log.fields["shareBath"] ?? usual));
-  const [basis, setBasis] = useState<string>(shareBases.find((one) => one === log.fields["shareBasis"]) ?? shareBases[0]);
+  const [basis, setBasis] = useState<string>(
+    shareBases.find((one) => one === log.fields["shareBasis"]) ?? shareBases[0],
+  );
   const attempt = useAttempt();
   const { changes, findings } = sharePlan(log, bath, basis);
   const Icon = shareBath.icon;
@@ -36,7 +39,16 @@ export function ShareCard({ log, bath: usual, refresh }: Props): React.JSX.Eleme
       <ChoiceField label="Shared by" choices={shareBases} value={basis} onChange={setBasis} />
       <FindingsList findings={findings} />
       {changes === undefined ? null : (
-        <Button appearance="primary" size="large" icon={<Icon />} className={page.big} disabled={attempt.busy} onClick={() => { void attempt.start(share); }}>
+        <Button
+          appearance="primary"
+          size="large"
+          icon={<Icon />}
+          className={page.big}
+          disabled={attempt.busy}
+          onClick={() => {
+            void attempt.start(share);
+          }}
+        >
           {attempt.busy ? "Writing…" : shareBath.name}
         </Button>
       )}

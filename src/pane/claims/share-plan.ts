@@ -1,7 +1,7 @@
-import type { LogEdit } from "../../excel/record/log-edit.ts";
 import { rowsOfBath } from "../../advice/bath-facts.ts";
-import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import type { Finding } from "../../advice/finding.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
+import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 
 /** What sharing a bath out would change in the log, and what the person should know before. */
 export interface SharePlan {
@@ -30,17 +30,33 @@ export function sharePlan(log: LogSnapshot, bath: string, basis: string): ShareP
   const spoken = typed.map((row) => `${claimOf(row)}: ${String(row.cells["units"])}`).join(", ");
   const findings: readonly Finding[] = [
     ...(claimsInBath(log, bath).length === 0
-      ? [{ tone: "watch", text: "No load of this bath is in the log. Record its loads, or type each claim's units on the sheet Costs." } as const]
+      ? [
+          {
+            tone: "watch",
+            text: "No load of this bath is in the log. Record its loads, or type each claim's units on the sheet Costs.",
+          } as const,
+        ]
       : []),
     ...(missing.length === 0 ? [] : [{ tone: "plain", text: `Shared among: ${missing.join(", ")}.` } as const]),
-    ...(typed.length === 0 ? [] : [{ tone: "watch", text: `Units typed for ${String(shareBath ?? "another bath")} by ${String(shareBasis ?? "no basis")} will be emptied (${spoken}): they do not count for this choice.` } as const]),
+    ...(typed.length === 0
+      ? []
+      : [
+          {
+            tone: "watch",
+            text: `Units typed for ${String(shareBath ?? "another bath")} by ${String(shareBasis ?? "no basis")} will be emptied (${spoken}): they do not count for this choice.`,
+          } as const,
+        ]),
   ];
   if (!another && missing.length === 0) return { findings };
   return {
     findings,
     changes: {
       fields: { shareBath: { before: shareBath, after: bath }, shareBasis: { before: shareBasis, after: basis } },
-      changes: typed.map(({ position, cells }) => ({ table: "shares", position, cells: { units: { before: cells["units"], after: undefined } } })),
+      changes: typed.map(({ position, cells }) => ({
+        table: "shares",
+        position,
+        cells: { units: { before: cells["units"], after: undefined } },
+      })),
       rows: missing.map((claim) => ({ table: "shares", row: { claim } })),
     },
   };

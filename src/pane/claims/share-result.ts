@@ -1,8 +1,8 @@
 import { rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { shareBases } from "../../joblog/model/words.ts";
 import type { Finding } from "../../advice/finding.ts";
 import { figure, money } from "../../advice/wording/figures.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { shareBases } from "../../joblog/model/words.ts";
 import { claimsInBath } from "./share-plan.ts";
 
 interface ClaimShare {
@@ -25,45 +25,81 @@ export interface ShareResult {
 }
 
 /** The column of a load that counts by each basis. */
-const countedBy: Readonly<Record<(typeof shareBases)[number], string>> = { baskets: "counted", "soil-weighted baskets": "weighted", "basket-minutes": "basketMinutes" };
+const countedBy: Readonly<Record<(typeof shareBases)[number], string>> = {
+  baskets: "counted",
+  "soil-weighted baskets": "weighted",
+  "basket-minutes": "basketMinutes",
+};
 
 function leftOut(log: LogSnapshot, bath: string, basis: string): readonly string[] {
   const listed = new Set(log.rows.shares.map(({ cells }) => String(cells["claim"] ?? "")));
   const known = shareBases.find((one) => one === basis);
   const column = known === undefined ? undefined : countedBy[known];
   return rowsOfBath(log, "loads", bath)
-    .filter(({ cells }) => !listed.has(String(cells["claim"] ?? "")) || (column !== undefined && typeof cells[column] !== "number"))
+    .filter(
+      ({ cells }) =>
+        !listed.has(String(cells["claim"] ?? "")) || (column !== undefined && typeof cells[column] !== "number"),
+    )
     .map(({ cells }) => String(cells["id"] ?? "a line without a number"));
 }
 
 function leftOutFinding(log: LogSnapshot, bath: string, basis: string): readonly Finding[] {
   const count = log.fields["loadsLeftOut"];
   if (typeof count !== "number" || count === 0) return [];
-  if (count < 0) return [{ tone: "act", text: "A claim stands twice in the list of shares. Delete one of its lines on the sheet Costs." }];
+  if (count < 0)
+    return [
+      { tone: "act", text: "A claim stands twice in the list of shares. Delete one of its lines on the sheet Costs." },
+    ];
   const lines = leftOut(log, bath, basis);
-  return [{
-    tone: "act",
-    text: `${count === 1 ? "One load" : `${String(count)} loads`} of this bath ${count === 1 ? "is" : "are"} in no share${lines.length === 0 ? "" : ` (${lines.join(", ")})`}. Complete claim, soil and minutes on the sheet Loads, then share out again.`,
-  }];
+  return [
+    {
+      tone: "act",
+      text: `${count === 1 ? "One load" : `${String(count)} loads`} of this bath ${count === 1 ? "is" : "are"} in no share${lines.length === 0 ? "" : ` (${lines.join(", ")})`}. Complete claim, soil and minutes on the sheet Loads, then share out again.`,
+    },
+  ];
 }
 
 function findingsOf(log: LogSnapshot, bath: string, basis: string, shares: readonly ClaimShare[]): readonly Finding[] {
   const { notAllocated, sharesCheck } = log.fields;
   const open: readonly Finding[] = [
-    ...(shares.length === 0 ? [{ tone: "act", text: "No claim has units of this bath yet, so nothing is shared out." } as const] : []),
-    ...(typeof sharesCheck === "number" && sharesCheck !== 0 ? [{ tone: "act", text: `${money(sharesCheck)} is left over: a share is not worked out. Look at the sheet Costs.` } as const] : []),
+    ...(shares.length === 0
+      ? [{ tone: "act", text: "No claim has units of this bath yet, so nothing is shared out." } as const]
+      : []),
+    ...(typeof sharesCheck === "number" && sharesCheck !== 0
+      ? [
+          {
+            tone: "act",
+            text: `${money(sharesCheck)} is left over: a share is not worked out. Look at the sheet Costs.`,
+          } as const,
+        ]
+      : []),
     ...leftOutFinding(log, bath, basis),
     ...(typeof notAllocated === "string"
-      ? [{ tone: "act", text: `On the sheets Costs and Additions, ${notAllocated}. Type every amount as a number and choose every bath from the list.` } as const]
+      ? [
+          {
+            tone: "act",
+            text: `On the sheets Costs and Additions, ${notAllocated}. Type every amount as a number and choose every bath from the list.`,
+          } as const,
+        ]
       : []),
     ...(typeof notAllocated === "number" && notAllocated !== 0
-      ? [{ tone: "act", text: `${money(notAllocated)} is borne by nobody yet. Give every cost line a bath and an account, and every addition an account (sheets Costs and Additions).` } as const]
+      ? [
+          {
+            tone: "act",
+            text: `${money(notAllocated)} is borne by nobody yet. Give every cost line a bath and an account, and every addition an account (sheets Costs and Additions).`,
+          } as const,
+        ]
       : []),
     ...log.rows.shares.map(rowFacts).flatMap((row): readonly Finding[] => {
       const check = row.text("unitsCheck");
       // A bath whose loads were not logged is shared by typed units alone.
       return check?.startsWith("the loads") === true && claimsInBath(log, bath).length > 0
-        ? [{ tone: "watch", text: `${row.text("claim") ?? ""}: ${figure(row.number("units") ?? 0, 2)} units typed, ${check}. Empty the typed cell on the sheet Costs, or correct the loads.` }]
+        ? [
+            {
+              tone: "watch",
+              text: `${row.text("claim") ?? ""}: ${figure(row.number("units") ?? 0, 2)} units typed, ${check}. Empty the typed cell on the sheet Costs, or correct the loads.`,
+            },
+          ]
         : [];
     }),
   ];
@@ -77,15 +113,22 @@ export function shareResult(log: LogSnapshot): ShareResult | undefined {
   const [bath, basis] = [String(shareBath), String(shareBasis)];
   const shares = log.rows.shares.map(rowFacts).flatMap((row): readonly ClaimShare[] => {
     const units = row.number("unitsUsed");
-    return units === undefined || (units === 0 && (row.number("loads") ?? 0) === 0) ? [] : [{ claim: row.text("claim") ?? "", units, part: row.number("weight"), share: row.number("share") }];
+    return units === undefined || (units === 0 && (row.number("loads") ?? 0) === 0)
+      ? []
+      : [{ claim: row.text("claim") ?? "", units, part: row.number("weight"), share: row.number("share") }];
   });
   const amount = (field: string): number | undefined => {
     const value = log.fields[field];
     return typeof value === "number" ? value : undefined;
   };
   return {
-    bath, basis, shares,
-    pool: amount("poolTotal"), total: amount("sharesTotal"), difference: amount("sharesCheck"), shop: amount("shopTotal"),
+    bath,
+    basis,
+    shares,
+    pool: amount("poolTotal"),
+    total: amount("sharesTotal"),
+    difference: amount("sharesCheck"),
+    shop: amount("shopTotal"),
     findings: findingsOf(log, bath, basis, shares),
   };
 }

@@ -1,13 +1,21 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
+
 import { figure, money, percent } from "../../advice/wording/figures.ts";
-import type { ShareResult } from "./share-result.ts";
 import { FindingsList } from "../controls/findings-list.tsx";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import type { ShareResult } from "./share-result.ts";
 
 const useStyles = makeStyles({
   table: {
-    width: "100%", borderCollapse: "collapse", fontVariantNumeric: "tabular-nums",
-    "& th, & td": { padding: "6px 0 6px 8px", borderBottom: `1px solid ${tokens.colorNeutralStroke2}`, textAlign: "right", fontWeight: tokens.fontWeightRegular },
+    width: "100%",
+    borderCollapse: "collapse",
+    fontVariantNumeric: "tabular-nums",
+    "& th, & td": {
+      padding: "6px 0 6px 8px",
+      borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+      textAlign: "right",
+      fontWeight: tokens.fontWeightRegular,
+    },
     "& th:first-child, & td:first-child": { paddingLeft: 0, textAlign: "left", overflowWrap: "anywhere" },
     "& thead th": { color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200 },
     "& tfoot th, & tfoot td": { borderBottom: "none" },
@@ -22,13 +30,24 @@ export function ShareTable({ result }: { readonly result: ShareResult }): React.
   const styles = useStyles();
   const page = usePageStyles();
   const { bath, basis, pool, shares, total, difference, shop, findings } = result;
-  const sums: readonly (readonly [string, number | undefined])[] = [["Shared out", total], ["To share out", pool], ["Difference", difference], ["Borne by the shop", shop]];
+  const sums: readonly (readonly [string, number | undefined])[] = [
+    ["Shared out", total],
+    ["To share out", pool],
+    ["Difference", difference],
+    ["Borne by the shop", shop],
+  ];
   return (
     <section className={page.page} aria-label="Shares">
       <h3 className={page.section}>{`Bath ${bath}, by ${basis}`}</h3>
       <table className={styles.table} aria-label="Each claim's share">
         <thead>
-          <tr>{["Claim", "Units", "Part", "Share"].map((header) => <th key={header} scope="col">{header}</th>)}</tr>
+          <tr>
+            {["Claim", "Units", "Part", "Share"].map((header) => (
+              <th key={header} scope="col">
+                {header}
+              </th>
+            ))}
+          </tr>
         </thead>
         <tbody>
           {shares.map(({ claim, units, part, share }) => (
@@ -43,7 +62,9 @@ export function ShareTable({ result }: { readonly result: ShareResult }): React.
         <tfoot>
           {sums.map(([name, value]) => (
             <tr key={name}>
-              <th scope="row" colSpan={3}>{name}</th>
+              <th scope="row" colSpan={3}>
+                {name}
+              </th>
               <td>{orUnknown(value)}</td>
             </tr>
           ))}

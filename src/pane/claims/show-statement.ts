@@ -1,4 +1,5 @@
 import { DocumentTextRegular } from "@fluentui/react-icons/svg/document-text";
+
 import { editLog } from "../../excel/log-workbook.ts";
 import { showSheet } from "../../excel/show-sheet.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";

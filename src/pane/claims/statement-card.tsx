@@ -1,12 +1,13 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { showStatement } from "./show-statement.ts";
-import { textsOf } from "../record/fields-of.ts";
 import { AttemptOutcome } from "../controls/attempt-outcome.tsx";
 import { ChoiceField } from "../controls/choice-field.tsx";
 import { useAttempt } from "../controls/use-attempt.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { textsOf } from "../record/fields-of.ts";
+import { showStatement } from "./show-statement.ts";
 
 /** One claim's chemistry, pieces and share of cost on a page of its own. */
 export function StatementCard({ log }: { readonly log: LogSnapshot }): React.JSX.Element | null {
@@ -24,7 +25,15 @@ export function StatementCard({ log }: { readonly log: LogSnapshot }): React.JSX
     <section className={page.page} aria-label="Statement">
       <h3 className={page.section}>Claim statement</h3>
       <ChoiceField label="Claim" choices={claims} value={claim} onChange={setClaim} />
-      <Button size="large" icon={<Icon />} className={page.big} disabled={attempt.busy} onClick={() => { void attempt.start(show); }}>
+      <Button
+        size="large"
+        icon={<Icon />}
+        className={page.big}
+        disabled={attempt.busy}
+        onClick={() => {
+          void attempt.start(show);
+        }}
+      >
         {showStatement.name}
       </Button>
       <AttemptOutcome attempt={attempt} />

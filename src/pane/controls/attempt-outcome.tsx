@@ -7,7 +7,9 @@ export function AttemptOutcome({ attempt }: { readonly attempt: Attempt }): Reac
   const page = usePageStyles();
   return (
     <>
-      <p role="status" className={page.quiet} hidden={attempt.said === ""}>{attempt.said}</p>
+      <p role="status" className={page.quiet} hidden={attempt.said === ""}>
+        {attempt.said}
+      </p>
       {attempt.failure === undefined ? null : <ProblemBar problem={attempt.failure} />}
     </>
   );

@@ -1,5 +1,6 @@
-import { useControlStyles } from "./use-control-styles.ts";
 import { Field, Select } from "@fluentui/react-components";
+
+import { useControlStyles } from "./use-control-styles.ts";
 
 interface Props {
   readonly label: string;
@@ -13,8 +14,17 @@ export function ChoiceField({ label, choices, value, onChange }: Props): React.J
   const { control } = useControlStyles();
   return (
     <Field label={label}>
-      <Select className={control} size="large" value={value} onChange={(_, data) => { onChange(data.value); }}>
-        {choices.map((choice) => <option key={choice}>{choice}</option>)}
+      <Select
+        className={control}
+        size="large"
+        value={value}
+        onChange={(_, data) => {
+          onChange(data.value);
+        }}
+      >
+        {choices.map((choice) => (
+          <option key={choice}>{choice}</option>
+        ))}
       </Select>
     </Field>
   );

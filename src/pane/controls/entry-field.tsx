@@ -1,8 +1,9 @@
 import { Field, Input, mergeClasses, Select, Textarea } from "@fluentui/react-components";
+
 import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { EntryField } from "../record/entry-form.ts";
 import { fieldName } from "./read-input.ts";
 import { columnUnit } from "./unit-kinds.ts";
-import type { EntryField } from "../record/entry-form.ts";
 import { useControlStyles } from "./use-control-styles.ts";
 
 interface Props {
@@ -35,7 +36,14 @@ function controlOf({ field, system, value, onChange }: Props, className: string)
   const { column } = field;
   if (field.choices !== undefined) {
     return (
-      <Select className={className} size="large" value={value} onChange={(_, data) => { onChange(data.value); }}>
+      <Select
+        className={className}
+        size="large"
+        value={value}
+        onChange={(_, data) => {
+          onChange(data.value);
+        }}
+      >
         <option value=""></option>
         {field.choices.map((choice) => (
           <option key={choice} value={choice}>
@@ -47,10 +55,30 @@ function controlOf({ field, system, value, onChange }: Props, className: string)
   }
   if (column.type === "date" || column.type === "date and time") {
     const type = column.type === "date" ? "date" : "datetime-local";
-    return <Input className={className} size="large" type={type} value={value} onChange={(_, data) => { onChange(data.value); }} />;
+    return (
+      <Input
+        className={className}
+        size="large"
+        type={type}
+        value={value}
+        onChange={(_, data) => {
+          onChange(data.value);
+        }}
+      />
+    );
   }
   if (column.id === "note" && field.label === undefined) {
-    return <Textarea className={className} size="large" resize="vertical" value={value} onChange={(_, data) => { onChange(data.value); }} />;
+    return (
+      <Textarea
+        className={className}
+        size="large"
+        resize="vertical"
+        value={value}
+        onChange={(_, data) => {
+          onChange(data.value);
+        }}
+      />
+    );
   }
   const bareNumber = column.type !== "text" && columnUnit(column.unit, system) === undefined;
   return (
@@ -61,7 +89,9 @@ function controlOf({ field, system, value, onChange }: Props, className: string)
       inputMode={bareNumber ? "decimal" : "text"}
       {...(field.suggestions === undefined ? {} : { list: listIdOf(field) })}
       value={value}
-      onChange={(_, data) => { onChange(data.value); }}
+      onChange={(_, data) => {
+        onChange(data.value);
+      }}
     />
   );
 }
@@ -71,7 +101,8 @@ export function EntryFieldView(props: Props): React.JSX.Element {
   const { field, system, problem, converted, showHelp, wide } = props;
   const label = fieldName({ ...field.column, label: field.label ?? field.column.label }, system);
   const { help } = field.column;
-  const hint = converted === undefined ? (showHelp && problem?.includes(help) !== true ? help : undefined) : `= ${converted}`;
+  const hint =
+    converted === undefined ? (showHelp && problem?.includes(help) !== true ? help : undefined) : `= ${converted}`;
   const { control, cell, wideCell } = useControlStyles();
   return (
     <>
@@ -87,7 +118,9 @@ export function EntryFieldView(props: Props): React.JSX.Element {
       </Field>
       {field.suggestions === undefined ? null : (
         <datalist id={listIdOf(field)}>
-          {field.suggestions.map((text) => <option key={text} value={text} />)}
+          {field.suggestions.map((text) => (
+            <option key={text} value={text} />
+          ))}
         </datalist>
       )}
     </>

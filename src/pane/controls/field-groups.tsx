@@ -1,17 +1,33 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
+
+import type { FieldProblem } from "../../advice/filled-fields.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Draft, EntryField, FieldGroup } from "../record/entry-form.ts";
-import type { FieldProblem } from "../../advice/filled-fields.ts";
 import { EntryFieldView } from "./entry-field.tsx";
 
 const useStyles = makeStyles({
   group: { border: "none", margin: 0, padding: 0, minWidth: 0 },
-  legend: { padding: 0, marginBottom: tokens.spacingVerticalS, fontWeight: tokens.fontWeightSemibold, color: tokens.colorNeutralForeground2 },
+  legend: {
+    padding: 0,
+    marginBottom: tokens.spacingVerticalS,
+    fontWeight: tokens.fontWeightSemibold,
+    color: tokens.colorNeutralForeground2,
+  },
   fold: {
     borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
-    "& > summary": { cursor: "pointer", padding: `${tokens.spacingVerticalM} 0`, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForegroundLink },
+    "& > summary": {
+      cursor: "pointer",
+      padding: `${tokens.spacingVerticalM} 0`,
+      fontWeight: tokens.fontWeightSemibold,
+      color: tokens.colorBrandForegroundLink,
+    },
   },
-  grid: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", columnGap: tokens.spacingHorizontalM, marginBottom: `calc(-1 * ${tokens.spacingVerticalM})` },
+  grid: {
+    display: "grid",
+    gridTemplateColumns: "repeat(2, minmax(0, 1fr))",
+    columnGap: tokens.spacingHorizontalM,
+    marginBottom: `calc(-1 * ${tokens.spacingVerticalM})`,
+  },
 });
 
 interface Props {
@@ -55,7 +71,15 @@ function wideFields(fields: readonly EntryField[], wants: (field: EntryField) =>
   return wide;
 }
 
-export function FieldGroups({ groups, values, system, converted, problems, showHelp = false, onChange }: Props): React.JSX.Element {
+export function FieldGroups({
+  groups,
+  values,
+  system,
+  converted,
+  problems,
+  showHelp = false,
+  onChange,
+}: Props): React.JSX.Element {
   const styles = useStyles();
   const problemOf = (field: EntryField): string | undefined => problems.find((one) => one.key === field.key)?.message;
   const grid = (group: FieldGroup): React.JSX.Element => {
@@ -72,7 +96,9 @@ export function FieldGroups({ groups, values, system, converted, problems, showH
             converted={converted[field.key]}
             showHelp={showHelp}
             wide={wide.has(field.key)}
-            onChange={(value) => { onChange(field.key, value); }}
+            onChange={(value) => {
+              onChange(field.key, value);
+            }}
           />
         ))}
       </div>

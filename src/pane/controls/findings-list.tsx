@@ -3,6 +3,7 @@ import { CheckmarkCircleRegular } from "@fluentui/react-icons/svg/checkmark-circ
 import { ErrorCircleRegular } from "@fluentui/react-icons/svg/error-circle";
 import { InfoRegular } from "@fluentui/react-icons/svg/info";
 import { WarningRegular } from "@fluentui/react-icons/svg/warning";
+
 import type { Finding, Tone } from "../../advice/finding.ts";
 
 const useStyles = makeStyles({
@@ -13,9 +14,20 @@ const useStyles = makeStyles({
     borderRadius: tokens.borderRadiusLarge,
     padding: tokens.spacingHorizontalM,
   },
-  heading: { margin: `0 0 ${tokens.spacingVerticalXS}`, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold, color: tokens.colorNeutralForeground3 },
+  heading: {
+    margin: `0 0 ${tokens.spacingVerticalXS}`,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    fontWeight: tokens.fontWeightSemibold,
+    color: tokens.colorNeutralForeground3,
+  },
   list: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalXS },
-  item: { display: "grid", gridTemplateColumns: "20px minmax(0, 1fr)", columnGap: tokens.spacingHorizontalS, alignItems: "start" },
+  item: {
+    display: "grid",
+    gridTemplateColumns: "20px minmax(0, 1fr)",
+    columnGap: tokens.spacingHorizontalS,
+    alignItems: "start",
+  },
   icon: { fontSize: "20px" },
   plain: { color: tokens.colorNeutralForeground3 },
   good: { color: tokens.colorPaletteGreenForeground1 },
@@ -24,7 +36,12 @@ const useStyles = makeStyles({
   strong: { fontWeight: tokens.fontWeightSemibold },
 });
 
-const icons: Readonly<Record<Tone, typeof InfoRegular>> = { plain: InfoRegular, good: CheckmarkCircleRegular, watch: WarningRegular, act: ErrorCircleRegular };
+const icons: Readonly<Record<Tone, typeof InfoRegular>> = {
+  plain: InfoRegular,
+  good: CheckmarkCircleRegular,
+  watch: WarningRegular,
+  act: ErrorCircleRegular,
+};
 
 /** What the entry means, worked out while it is typed; read out politely when it changes. */
 export function FindingsList({ findings }: { readonly findings: readonly Finding[] }): React.JSX.Element {

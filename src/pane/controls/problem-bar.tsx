@@ -1,8 +1,12 @@
 import { makeStyles, MessageBar, MessageBarBody, MessageBarTitle } from "@fluentui/react-components";
+
 import { Cancelled } from "../../excel/log-problems.ts";
 import type { LogProblem } from "../../excel/office-problems.ts";
 
-const useStyles = makeStyles({ bar: { alignItems: "start", paddingTop: "8px", paddingBottom: "8px" }, body: { whiteSpace: "normal" } });
+const useStyles = makeStyles({
+  bar: { alignItems: "start", paddingTop: "8px", paddingBottom: "8px" },
+  body: { whiteSpace: "normal" },
+});
 
 /** What happened and what to do, said at once; what a person cancelled is no error. */
 export function ProblemBar({ problem }: { readonly problem: LogProblem }): React.JSX.Element {

@@ -1,19 +1,23 @@
+import { figure } from "../../advice/wording/figures.ts";
+import { serialOf } from "../../advice/wording/moments.ts";
 import { fromSi } from "../../core/units/convert.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import { parseQuantity } from "../../core/units/parse-quantity.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { firstDay } from "../../joblog/layout/validation-plans.ts";
 import type { InputColumn, RowValue } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import { isKeyText, keyTextAllowed } from "../../joblog/model/key-text.ts";
-import { firstDay } from "../../joblog/layout/validation-plans.ts";
-import { figure } from "../../advice/wording/figures.ts";
-import { serialOf } from "../../advice/wording/moments.ts";
 import { columnUnit } from "./unit-kinds.ts";
 
 /** What the text of a field turned out to be for the log. */
 export type InputReading =
   | { readonly read: "blank" }
-  | { readonly read: "value"; readonly value: RowValue; /** What a typed unit was turned into: "127.6 °F". */ readonly converted?: string }
+  | {
+      readonly read: "value";
+      readonly value: RowValue;
+      /** What a typed unit was turned into: "127.6 °F". */ readonly converted?: string;
+    }
   | { readonly read: "problem"; readonly message: string };
 
 /** Line breaks, tabs, zero-width marks. */
@@ -44,14 +48,24 @@ function tidy(value: number): number {
   return Number(value.toPrecision(10));
 }
 
-function checked(column: AnyInput, system: UnitSystem, text: string, value: number, converted: string | undefined): InputReading {
+function checked(
+  column: AnyInput,
+  system: UnitSystem,
+  text: string,
+  value: number,
+  converted: string | undefined,
+): InputReading {
   const unit = column.unit === undefined ? "" : ` ${column.unit[system]}`;
   const limits = column.limits?.[system];
   if (limits !== undefined && (value < limits.low || value > limits.high)) {
     const meant = converted === undefined ? "" : ` (${converted})`;
-    return { read: "problem", message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(column, system, unit)}` };
+    return {
+      read: "problem",
+      message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(column, system, unit)}`,
+    };
   }
-  if (column.type === "whole number" && !Number.isInteger(value)) return problem(column, text, "is not a whole number.");
+  if (column.type === "whole number" && !Number.isInteger(value))
+    return problem(column, text, "is not a whole number.");
   return converted === undefined ? { read: "value", value } : { read: "value", value, converted };
 }
 
@@ -71,7 +85,13 @@ function readNumber(column: AnyInput, system: UnitSystem, text: string): InputRe
   switch (reading.read) {
     case "quantity": {
       const value = tidy(fromSi(reading.si, quantity.unit));
-      return checked(column, system, text, value, reading.unit === quantity.unit ? undefined : `${figure(value, 2)}${unit}`);
+      return checked(
+        column,
+        system,
+        text,
+        value,
+        reading.unit === quantity.unit ? undefined : `${figure(value, 2)}${unit}`,
+      );
     }
     case "ambiguous":
       return ambiguous(reading.readings);
@@ -92,10 +112,17 @@ const longestText = 1000;
 /** Letters that look alike are one letter in the log too, or a name would not be found by the same name. */
 function readText(column: AnyInput, typed: string): InputReading {
   const text = typed.normalize("NFC");
-  if (text.length > longestText) return { read: "problem", message: `${column.label}: ${String(text.length)} characters are too many. Allowed: ${String(longestText)}.` };
+  if (text.length > longestText)
+    return {
+      read: "problem",
+      message: `${column.label}: ${String(text.length)} characters are too many. Allowed: ${String(longestText)}.`,
+    };
   if (column.key !== true) return { read: "value", value: text };
-  if (unseen.test(text)) return problem(column, text, "holds a character that cannot be seen. Type it anew instead of pasting it.");
-  return isKeyText(text) ? { read: "value", value: text } : problem(column, text, `cannot be looked up. Allowed: ${keyTextAllowed}.`);
+  if (unseen.test(text))
+    return problem(column, text, "holds a character that cannot be seen. Type it anew instead of pasting it.");
+  return isKeyText(text)
+    ? { read: "value", value: text }
+    : problem(column, text, `cannot be looked up. Allowed: ${keyTextAllowed}.`);
 }
 
 /**
@@ -116,7 +143,9 @@ export function readInput(column: AnyInput, system: UnitSystem, typed: string): 
     case "date and time": {
       const serial = serialOf(text);
       if (serial === undefined) return problem(column, text, "is not a date. Write it as 2027-03-01 09:45.");
-      return serial < firstDay ? problem(column, text, "is before the year 2000. Check the date.") : { read: "value", value: serial };
+      return serial < firstDay
+        ? problem(column, text, "is before the year 2000. Check the date.")
+        : { read: "value", value: serial };
     }
     default:
       return readNumber(column, system, text);

@@ -1,8 +1,8 @@
+import { defaultUnit } from "../../core/units/default-unit.ts";
 import { unitBySymbol } from "../../core/units/find-unit.ts";
 import type { QuantityKind } from "../../core/units/quantity.ts";
 import type { UnitDefinition } from "../../core/units/unit-definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { defaultUnit } from "../../core/units/default-unit.ts";
 import type { UnitOf } from "../../joblog/model/definition.ts";
 import { conductivity, depth, hardness, mass, temperature, volume } from "../../joblog/model/units-of.ts";
 

@@ -1,5 +1,6 @@
 import { useState } from "react";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
+
+import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 
 /** One button's work on the workbook: under way, done with a sentence to say, or failed. */
 export interface Attempt {

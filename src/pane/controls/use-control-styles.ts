@@ -15,9 +15,19 @@ export const useControlStyles = makeStyles({
     borderRadius: tokens.borderRadiusMedium,
     "& input, & select": { width: "100%", minWidth: 0 },
     "& select": { height: "44px", paddingLeft: tokens.spacingHorizontalM, paddingRight: "36px" },
-    ":focus-within": { outlineStyle: "solid", outlineWidth: "2px", outlineColor: tokens.colorCompoundBrandStroke, outlineOffset: "1px" },
+    ":focus-within": {
+      outlineStyle: "solid",
+      outlineWidth: "2px",
+      outlineColor: tokens.colorCompoundBrandStroke,
+      outlineOffset: "1px",
+    },
   },
   // Fields side by side share the lines of their parts, so that their controls line up.
-  cell: { gridRow: `span ${String(fieldParts)}`, gridTemplateRows: "subgrid", rowGap: 0, paddingBottom: tokens.spacingVerticalM },
+  cell: {
+    gridRow: `span ${String(fieldParts)}`,
+    gridTemplateRows: "subgrid",
+    rowGap: 0,
+    paddingBottom: tokens.spacingVerticalM,
+  },
   wideCell: { gridColumn: "1 / -1" },
 });

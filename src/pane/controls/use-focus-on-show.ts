@@ -1,4 +1,4 @@
-import { useEffect, useRef, type RefObject } from "react";
+import { type RefObject, useEffect, useRef } from "react";
 
 /**
  * For the heading of what replaces another view at a person's wish: the button they pressed is gone, so

@@ -1,6 +1,7 @@
 import { useRef, useState } from "react";
+
 import type { LongWork, Progress } from "../../excel/long-work.ts";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
+import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 
 export interface LongWorkState {
   /** What is being done, as a heading: "Building the log". Undefined while nothing runs. */

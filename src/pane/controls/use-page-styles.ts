@@ -3,8 +3,19 @@ import { makeStyles, tokens } from "@fluentui/react-components";
 /** What all views share: one column, generous gaps, targets of at least 44 px. */
 export const usePageStyles = makeStyles({
   page: { display: "grid", gridTemplateColumns: "minmax(0, 1fr)", rowGap: tokens.spacingVerticalL },
-  title: { margin: 0, outlineStyle: "none", fontSize: tokens.fontSizeBase500, lineHeight: tokens.lineHeightBase500, fontWeight: tokens.fontWeightSemibold },
-  section: { margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, fontWeight: tokens.fontWeightSemibold },
+  title: {
+    margin: 0,
+    outlineStyle: "none",
+    fontSize: tokens.fontSizeBase500,
+    lineHeight: tokens.lineHeightBase500,
+    fontWeight: tokens.fontWeightSemibold,
+  },
+  section: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase400,
+    lineHeight: tokens.lineHeightBase400,
+    fontWeight: tokens.fontWeightSemibold,
+  },
   quiet: { margin: 0, color: tokens.colorNeutralForeground3 },
   caution: {
     margin: 0,
@@ -15,7 +26,12 @@ export const usePageStyles = makeStyles({
     fontSize: tokens.fontSizeBase300,
     lineHeight: tokens.lineHeightBase300,
   },
-  doubts: { listStyleType: "none", display: "grid", rowGap: tokens.spacingVerticalS, fontWeight: tokens.fontWeightSemibold },
+  doubts: {
+    listStyleType: "none",
+    display: "grid",
+    rowGap: tokens.spacingVerticalS,
+    fontWeight: tokens.fontWeightSemibold,
+  },
   wrong: { margin: 0, color: tokens.colorPaletteRedForeground1, fontWeight: tokens.fontWeightSemibold },
   list: { margin: 0, paddingLeft: "20px", display: "grid", rowGap: tokens.spacingVerticalXS, overflowWrap: "anywhere" },
   big: { minHeight: "44px", maxWidth: "none", width: "100%" },

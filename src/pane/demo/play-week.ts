@@ -1,21 +1,21 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { announce, checkNotCancelled, type LongWork } from "../../excel/long-work.ts";
 import { buildLog, readLog } from "../../excel/log-workbook.ts";
+import { announce, checkNotCancelled, type LongWork } from "../../excel/long-work.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/layout/lay-out.ts";
 import type { LogContent } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { recordActionOf } from "../record/record-actions.ts";
-import { recordCostLine } from "../record/forms/cost-line/record-cost-line.ts";
-import type { RecordAction } from "../record/record-entry.ts";
-import { recordStockMove } from "../record/forms/stock-move/record-stock-move.ts";
 import { shareBath } from "../claims/share-bath.ts";
 import { sharePlan } from "../claims/share-plan.ts";
 import type { EntryId } from "../record/entry-form.ts";
-import { fillForm, type FilledForm } from "../record/fill-form.ts";
+import { type FilledForm, fillForm } from "../record/fill-form.ts";
+import { recordCostLine } from "../record/forms/cost-line/record-cost-line.ts";
+import { recordStockMove } from "../record/forms/stock-move/record-stock-move.ts";
+import { recordActionOf } from "../record/record-actions.ts";
+import type { RecordAction } from "../record/record-entry.ts";
+import { demoWeek } from "./week.ts";
 import { bathOne, type WeekEvent } from "./week-event.ts";
 import { weekShop } from "./week-shop.ts";
-import { demoWeek } from "./week.ts";
 
 /** An entry of the week that a form does not take as it was meant. */
 class WeekProblem extends Error {
@@ -61,14 +61,18 @@ function objections({ confirms = [] }: WeekEvent, { problems, meaning }: FilledF
     ...problems.map(({ message }) => message),
     ...(meaning.blocked === undefined ? [] : [meaning.blocked.why]),
     ...asked.filter((question) => !confirms.some((expected) => expected.test(question))),
-    ...confirms.filter((expected) => !asked.some((question) => expected.test(question))).map((expected) => `The form did not ask ${String(expected)}.`),
+    ...confirms
+      .filter((expected) => !asked.some((question) => expected.test(question)))
+      .map((expected) => `The form did not ask ${String(expected)}.`),
   ];
 }
 
 /** Fields that were typed but that the form does not show would be lost without a word. */
 function unseen({ draft }: WeekEvent, { groups }: FilledForm): readonly string[] {
   const shown = new Set(groups.flatMap(({ fields }) => fields.map(({ key }) => key)));
-  return Object.keys(draft).filter((key) => !shown.has(key)).map((key) => `The form has no field "${key}".`);
+  return Object.keys(draft)
+    .filter((key) => !shown.has(key))
+    .map((key) => `The form has no field "${key}".`);
 }
 
 /** Cost and stock are recorded from other views than the rest. */

@@ -1,34 +1,67 @@
 import * as z from "zod/mini";
+
 import { LogProblem } from "../../excel/office-problems.ts";
-import type { ColumnDefinition, FieldDefinition, LogContent, TableDefinition } from "../../joblog/model/definition.ts";
 import { jobLog } from "../../joblog/job-log.ts";
+import type { ColumnDefinition, FieldDefinition, LogContent, TableDefinition } from "../../joblog/model/definition.ts";
 
 const words = ["text", "choice", "yes or no"];
 
 const valueOf = ({ type }: Pick<ColumnDefinition | FieldDefinition, "type">) =>
-  z.optional(words.includes(type) ? z.union([z.string(), z.number(), z.boolean()], "neither text nor a number.") : z.number("not a number."));
+  z.optional(
+    words.includes(type)
+      ? z.union([z.string(), z.number(), z.boolean()], "neither text nor a number.")
+      : z.number("not a number."),
+  );
 
 const rowsOf = ({ columns }: TableDefinition) =>
-  z.optional(z.array(z.strictObject(Object.fromEntries(columns.filter(({ role }) => role === "input").map((column) => [column.id, valueOf(column)])), "no row."), "no list of rows."));
+  z.optional(
+    z.array(
+      z.strictObject(
+        Object.fromEntries(
+          columns.filter(({ role }) => role === "input").map((column) => [column.id, valueOf(column)]),
+        ),
+        "no row.",
+      ),
+      "no list of rows.",
+    ),
+  );
 
 const fields = jobLog.sheets.flatMap((sheet) => sheet.fields);
 const tables = jobLog.sheets.flatMap((sheet) => sheet.tables);
 
 const week = () =>
-  z.strictObject({
-    fields: z.strictObject(Object.fromEntries(fields.filter(({ formula }) => formula === undefined).map((field) => [field.id, valueOf(field)])), "its named cells are missing."),
-    rows: z.strictObject(Object.fromEntries(tables.map((table) => [table.id, rowsOf(table)])), "its tables are missing."),
-  }, "it cannot be read.");
+  z.strictObject(
+    {
+      fields: z.strictObject(
+        Object.fromEntries(
+          fields.filter(({ formula }) => formula === undefined).map((field) => [field.id, valueOf(field)]),
+        ),
+        "its named cells are missing.",
+      ),
+      rows: z.strictObject(
+        Object.fromEntries(tables.map((table) => [table.id, rowsOf(table)])),
+        "its tables are missing.",
+      ),
+    },
+    "it cannot be read.",
+  );
 
 const wordsFor = (issue: z.core.$ZodIssue): string =>
-  issue.code === "unrecognized_keys" ? `${issue.keys.map((key) => `"${key}"`).join(", ")} is not known.` : issue.message;
+  issue.code === "unrecognized_keys"
+    ? `${issue.keys.map((key) => `"${key}"`).join(", ")} is not known.`
+    : issue.message;
 
 /** "Readings, row 3, pH as read: not a number." */
 function faultOf(issue: z.core.$ZodIssue): string {
   const [part, id, row, column] = issue.path;
   const table = part === "rows" ? tables.find((one) => one.id === id) : undefined;
-  const label = table === undefined ? fields.find((one) => one.id === id)?.label : table.columns.find((one) => one.id === column)?.label;
-  const place = [table?.name, typeof row === "number" ? `row ${String(row + 1)}` : undefined, label].filter((one) => one !== undefined);
+  const label =
+    table === undefined
+      ? fields.find((one) => one.id === id)?.label
+      : table.columns.find((one) => one.id === column)?.label;
+  const place = [table?.name, typeof row === "number" ? `row ${String(row + 1)}` : undefined, label].filter(
+    (one) => one !== undefined,
+  );
   return `${place.length === 0 ? "The file" : place.join(", ")}: ${wordsFor(issue)}`;
 }
 

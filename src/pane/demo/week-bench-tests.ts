@@ -13,25 +13,86 @@ interface Round {
 
 const rounds: readonly Round[] = [
   {
-    at: march(1, "09:05"), bath: bathOne, initials: "KT",
-    outcomes: { "rough or painted": "pass", "hard glazed": "pass", metal: "pass", plastic: ["partial", "ABS toy part: smear left"], "finished wood": ["fail", "varnished oak offcut: soot drags"] },
+    at: march(1, "09:05"),
+    bath: bathOne,
+    initials: "KT",
+    outcomes: {
+      "rough or painted": "pass",
+      "hard glazed": "pass",
+      metal: "pass",
+      plastic: ["partial", "ABS toy part: smear left"],
+      "finished wood": ["fail", "varnished oak offcut: soot drags"],
+    },
   },
-  { at: march(1, "09:35"), bath: bathOne, initials: "KT", outcomes: { "rough or painted": "pass", "hard glazed": "pass", metal: "pass", plastic: "pass", "finished wood": "pass" } },
-  { at: march(3, "10:45"), bath: bathTwo, initials: "MV", outcomes: { "hard glazed": "pass", plastic: ["fail", "ABS toy part: soot smears"], other: ["partial", "pewter-look resin"] } },
-  { at: march(3, "11:15"), bath: bathTwo, initials: "MV", outcomes: { "hard glazed": "pass", plastic: "pass", other: "pass" } },
-  { at: march(4, "09:45"), bath: bathOne, initials: "KT", outcomes: { "rough or painted": "pass", "hard glazed": "pass", plastic: "pass", "finished wood": "pass" } },
   {
-    at: march(4, "16:00"), bath: bathOne, initials: "MV", water: "CITY",
-    outcomes: { "hard glazed": "pass", plastic: ["partial", "ABS toy part: gray film"], "finished wood": ["fail", "varnished oak offcut: film on wipe"] },
+    at: march(1, "09:35"),
+    bath: bathOne,
+    initials: "KT",
+    outcomes: {
+      "rough or painted": "pass",
+      "hard glazed": "pass",
+      metal: "pass",
+      plastic: "pass",
+      "finished wood": "pass",
+    },
   },
-  { at: march(5, "08:15"), bath: bathOne, initials: "KT", outcomes: { "hard glazed": "pass", plastic: "pass", "finished wood": "pass" } },
+  {
+    at: march(3, "10:45"),
+    bath: bathTwo,
+    initials: "MV",
+    outcomes: {
+      "hard glazed": "pass",
+      plastic: ["fail", "ABS toy part: soot smears"],
+      other: ["partial", "pewter-look resin"],
+    },
+  },
+  {
+    at: march(3, "11:15"),
+    bath: bathTwo,
+    initials: "MV",
+    outcomes: { "hard glazed": "pass", plastic: "pass", other: "pass" },
+  },
+  {
+    at: march(4, "09:45"),
+    bath: bathOne,
+    initials: "KT",
+    outcomes: { "rough or painted": "pass", "hard glazed": "pass", plastic: "pass", "finished wood": "pass" },
+  },
+  {
+    at: march(4, "16:00"),
+    bath: bathOne,
+    initials: "MV",
+    water: "CITY",
+    outcomes: {
+      "hard glazed": "pass",
+      plastic: ["partial", "ABS toy part: gray film"],
+      "finished wood": ["fail", "varnished oak offcut: film on wipe"],
+    },
+  },
+  {
+    at: march(5, "08:15"),
+    bath: bathOne,
+    initials: "KT",
+    outcomes: { "hard glazed": "pass", plastic: "pass", "finished wood": "pass" },
+  },
 ];
 
 function outcomeFields(outcomes: Round["outcomes"]): Readonly<Record<string, string>> {
-  return Object.fromEntries(Object.entries(outcomes).flatMap(([surface, outcome]): readonly (readonly [string, string])[] =>
-    outcome === "pass" ? [[`result ${surface}`, outcome]] : [[`result ${surface}`, outcome[0]], [`note ${surface}`, outcome[1]]]));
+  return Object.fromEntries(
+    Object.entries(outcomes).flatMap(([surface, outcome]): readonly (readonly [string, string])[] =>
+      outcome === "pass"
+        ? [[`result ${surface}`, outcome]]
+        : [
+            [`result ${surface}`, outcome[0]],
+            [`note ${surface}`, outcome[1]],
+          ],
+    ),
+  );
 }
 
 export const benchTestEvents: readonly WeekEvent[] = rounds.map(({ at, bath, initials, water, outcomes }) => ({
-  at, entry: "bench test", bath, draft: typed({ ...outcomeFields(outcomes), water, method: "spray and rub", dwell: 30, initials }),
+  at,
+  entry: "bench test",
+  bath,
+  draft: typed({ ...outcomeFields(outcomes), water, method: "spray and rub", dwell: 30, initials }),
 }));

@@ -18,10 +18,18 @@ const care: readonly Care[] = [
   [march(2, "09:30"), "skim", { amount: 0.2, result: "oily scum, before the first load of D-0431", initials: "MV" }],
   [march(3, "08:20"), "skim", { amount: 0.2, initials: "KT" }],
   [march(4, "09:55"), "filter", { result: "bag changed before the third claim", initials: "KT" }],
-  [march(4, "13:00"), "drain", { amount: 7.5, destination: drum, result: "sludge, from the bottom valve", initials: "KT" }],
+  [
+    march(4, "13:00"),
+    "drain",
+    { amount: 7.5, destination: drum, result: "sludge, from the bottom valve", initials: "KT" },
+  ],
   [march(5, "07:20"), "skim", { result: "curd after the hard water", initials: "KT" }],
   [march(5, "07:20"), "filter", { result: "curd after the hard water: two bags; RO tank restored", initials: "KT" }],
-  [march(6, "08:30"), "drain", { amount: 3, destination: drum, result: "sludge; sample sent for TCLP metals", initials: "KT" }],
+  [
+    march(6, "08:30"),
+    "drain",
+    { amount: 3, destination: drum, result: "sludge; sample sent for TCLP metals", initials: "KT" },
+  ],
 ];
 
 type RinseCheck = readonly [at: string, ph: number, conductivity: number, done?: string];
@@ -44,12 +52,30 @@ export const careEvents: readonly WeekEvent[] = [
     at,
     entry: "meter check",
     draft: typed({
-      meter: "M-1", temperature: "25.0 C", buffer1: "7.00", asFound1, mv1, buffer2: "10.01", asFound2, mv2,
-      asLeft1: "7.00", asLeft2: "10.01", initials: "KT", note,
+      meter: "M-1",
+      temperature: "25.0 C",
+      buffer1: "7.00",
+      asFound1,
+      mv1,
+      buffer2: "10.01",
+      asFound2,
+      mv2,
+      asLeft1: "7.00",
+      asLeft2: "10.01",
+      initials: "KT",
+      note,
     }),
   })),
-  ...care.map(([at, kind, fields]): WeekEvent => ({ at, entry: "care", bath: bathOne, draft: typed({ kind, ...fields }) })),
+  ...care.map(([at, kind, fields]): WeekEvent => ({
+    at,
+    entry: "care",
+    bath: bathOne,
+    draft: typed({ kind, ...fields }),
+  })),
   ...rinses.map(([at, rinsePh, rinseConductivity, result]): WeekEvent => ({
-    at, entry: "care", bath: bathOne, draft: typed({ kind: "rinse check", rinsePh, rinseConductivity, result, note: "RINSE-1" }),
+    at,
+    entry: "care",
+    bath: bathOne,
+    draft: typed({ kind: "rinse check", rinsePh, rinseConductivity, result, note: "RINSE-1" }),
   })),
 ];

@@ -15,5 +15,8 @@ const costs: readonly Cost[] = [
 ];
 
 export const costEvents: readonly WeekEvent[] = costs.map(([at, what, document, amount, account]) => ({
-  at, entry: "cost line", bath: bathOne, draft: typed({ what, document, amount, account }),
+  at,
+  entry: "cost line",
+  bath: bathOne,
+  draft: typed({ what, document, amount, account }),
 }));

@@ -22,5 +22,9 @@ export function march(day: number, clock: string): string {
 
 /** A draft without the fields that were left alone. */
 export function typed(fields: Readonly<Record<string, string | number | undefined>>): Draft {
-  return Object.fromEntries(Object.entries(fields).flatMap(([key, value]) => (value === undefined || value === "" ? [] : [[key, String(value)]])));
+  return Object.fromEntries(
+    Object.entries(fields).flatMap(([key, value]) =>
+      value === undefined || value === "" ? [] : [[key, String(value)]],
+    ),
+  );
 }

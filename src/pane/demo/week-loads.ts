@@ -3,7 +3,18 @@ import { bathOne, bathTwo, march, typed, type WeekEvent } from "./week-event.ts"
 
 const soils = { L: "light", M: "medium", H: "heavy" } as const;
 
-type Load = readonly [at: string, bath: string, claim: string, baskets: number, soil: keyof typeof soils, minutes: number, area: number, initials: string, note?: string, rework?: "yes"];
+type Load = readonly [
+  at: string,
+  bath: string,
+  claim: string,
+  baskets: number,
+  soil: keyof typeof soils,
+  minutes: number,
+  area: number,
+  initials: string,
+  note?: string,
+  rework?: "yes",
+];
 
 const loads: readonly Load[] = [
   [march(1, "10:05"), bathOne, "D-0427", 2, "M", 8, 19, "KT"],
@@ -30,6 +41,11 @@ const loads: readonly Load[] = [
   [march(5, "14:10"), bathOne, "D-0436", 2, "M", 8, 22, "KT"],
 ];
 
-export const loadEvents: readonly WeekEvent[] = loads.map(([at, bath, claim, baskets, soil, minutes, area, initials, note, rework]) => ({
-  at, entry: "load", bath, draft: typed({ claim, baskets, soil: soils[soil], minutes, area, rework, initials, note }),
-}));
+export const loadEvents: readonly WeekEvent[] = loads.map(
+  ([at, bath, claim, baskets, soil, minutes, area, initials, note, rework]) => ({
+    at,
+    entry: "load",
+    bath,
+    draft: typed({ claim, baskets, soil: soils[soil], minutes, area, rework, initials, note }),
+  }),
+);

@@ -1,18 +1,59 @@
 /** Invented data, as all of the demo week: 30 readings, six of them in two baselines. Samples were noted in °C. */
 import { bathOne, bathTwo, march, typed, type WeekEvent } from "./week-event.ts";
 
-type Reading = readonly [at: string, ph: number, celsius: number, level: number, conductivity: number, titres: "" | readonly [p: number, t: number], initials: string, note?: string];
+type Reading = readonly [
+  at: string,
+  ph: number,
+  celsius: number,
+  level: number,
+  conductivity: number,
+  titres: "" | readonly [p: number, t: number],
+  initials: string,
+  note?: string,
+];
 
 const meter = "M-1";
 
 const baselines: readonly WeekEvent[] = [
   {
-    at: march(1, "09:45"), entry: "baseline", bath: bathOne,
-    draft: typed({ meter, ph1: 11.42, temperature1: "24.7 C", ph2: 11.43, temperature2: "25.0 C", ph3: 11.41, temperature3: "24.9 C", level: "25.0", conductivity: 1.23, pTitre: 1.43, tTitre: 2.18, initials: "KT", note: "cooled to 25 °C; bench test passed first" }),
+    at: march(1, "09:45"),
+    entry: "baseline",
+    bath: bathOne,
+    draft: typed({
+      meter,
+      ph1: 11.42,
+      temperature1: "24.7 C",
+      ph2: 11.43,
+      temperature2: "25.0 C",
+      ph3: 11.41,
+      temperature3: "24.9 C",
+      level: "25.0",
+      conductivity: 1.23,
+      pTitre: 1.43,
+      tTitre: 2.18,
+      initials: "KT",
+      note: "cooled to 25 °C; bench test passed first",
+    }),
   },
   {
-    at: march(3, "11:25"), entry: "baseline", bath: bathTwo,
-    draft: typed({ meter, ph1: 11.61, temperature1: "24.8 C", ph2: 11.57, temperature2: "24.8 C", ph3: 11.59, temperature3: "25.0 C", level: 11.9, conductivity: 3.05, pTitre: 3.63, tTitre: 6.63, initials: "MV", note: "cooled" }),
+    at: march(3, "11:25"),
+    entry: "baseline",
+    bath: bathTwo,
+    draft: typed({
+      meter,
+      ph1: 11.61,
+      temperature1: "24.8 C",
+      ph2: 11.57,
+      temperature2: "24.8 C",
+      ph3: 11.59,
+      temperature3: "25.0 C",
+      level: 11.9,
+      conductivity: 3.05,
+      pTitre: 3.63,
+      tTitre: 6.63,
+      initials: "MV",
+      note: "cooled",
+    }),
   },
 ];
 
@@ -50,7 +91,26 @@ const inBathTwo: readonly Reading[] = [
 const readingsOf = (bath: string, readings: readonly Reading[]): readonly WeekEvent[] =>
   readings.map(([at, ph, celsius, level, conductivity, titres, initials, note]) => {
     const [pTitre, tTitre] = titres === "" ? [] : titres;
-    return { at, entry: "reading", bath, draft: typed({ ph, temperature: `${String(celsius)} C`, meter, level, conductivity, pTitre, tTitre, initials, note }) };
+    return {
+      at,
+      entry: "reading",
+      bath,
+      draft: typed({
+        ph,
+        temperature: `${String(celsius)} C`,
+        meter,
+        level,
+        conductivity,
+        pTitre,
+        tTitre,
+        initials,
+        note,
+      }),
+    };
   });
 
-export const readingEvents: readonly WeekEvent[] = [...baselines, ...readingsOf(bathOne, inBathOne), ...readingsOf(bathTwo, inBathTwo)];
+export const readingEvents: readonly WeekEvent[] = [
+  ...baselines,
+  ...readingsOf(bathOne, inBathOne),
+  ...readingsOf(bathTwo, inBathTwo),
+];

@@ -10,5 +10,12 @@ import { stockEvents } from "./week-stock.ts";
 
 /** The invented week, 1 to 9 March 2027, in the order of time; what stands at one minute stays in this order. */
 export const demoWeek: readonly WeekEvent[] = [
-  ...itemEvents, ...careEvents, ...bathEvents, ...benchTestEvents, ...readingEvents, ...loadEvents, ...costEvents, ...stockEvents,
+  ...itemEvents,
+  ...careEvents,
+  ...bathEvents,
+  ...benchTestEvents,
+  ...readingEvents,
+  ...loadEvents,
+  ...costEvents,
+  ...stockEvents,
 ].sort((a, b) => (a.at === b.at ? 0 : a.at < b.at ? -1 : 1));

@@ -1,11 +1,15 @@
 import { Button, Spinner } from "@fluentui/react-components";
-import { useEffect, useState, type ComponentType } from "react";
+import { type ComponentType, useEffect, useState } from "react";
+
 import { LogProblem } from "../../excel/office-problems.ts";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 
 function notLoaded(error: unknown): LogProblem {
-  return new LogProblem({ what: "This view could not be loaded. The log is untouched.", remedy: "Check the connection, then try again." }, error);
+  return new LogProblem(
+    { what: "This view could not be loaded. The log is untouched.", remedy: "Check the connection, then try again." },
+    error,
+  );
 }
 
 /** A view whose code comes when it is first opened and then stays; one that does not come says so and can be asked for again. */
@@ -24,9 +28,13 @@ export function laterView<Props extends object>(load: () => Promise<ComponentTyp
           kept = loaded;
           if (wanted) setView(() => loaded);
         },
-        (error: unknown) => { if (wanted) setFailure(notLoaded(error)); },
+        (error: unknown) => {
+          if (wanted) setFailure(notLoaded(error));
+        },
       );
-      return () => { wanted = false; };
+      return () => {
+        wanted = false;
+      };
     }, [tries]);
     if (View !== undefined) return <View {...props} />;
     if (failure === undefined) return <Spinner label="Opening…" />;

@@ -1,4 +1,4 @@
-import { createDarkTheme, createLightTheme, type BrandVariants, type Theme } from "@fluentui/react-components";
+import { type BrandVariants, createDarkTheme, createLightTheme, type Theme } from "@fluentui/react-components";
 
 /** Our own ramp: the green-blue of a clean tank, darkest first. */
 const tank: BrandVariants = {
@@ -20,7 +20,8 @@ const tank: BrandVariants = {
   160: "#EBF4F6",
 };
 
-const typeface = "'Segoe UI Variable Text', 'Segoe UI', system-ui, -apple-system, 'Helvetica Neue', 'DejaVu Sans', sans-serif";
+const typeface =
+  "'Segoe UI Variable Text', 'Segoe UI', system-ui, -apple-system, 'Helvetica Neue', 'DejaVu Sans', sans-serif";
 
 const shared: Partial<Theme> = {
   fontFamilyBase: typeface,

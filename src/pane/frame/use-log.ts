@@ -1,13 +1,23 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+
 import { onLogChanged, readLog } from "../../excel/log-workbook.ts";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
+import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 
 type LogState =
   | { readonly status: "reading" }
   | { readonly status: "no log" }
-  | { readonly status: "problem"; readonly problem: LogProblem; /** As it was last read, if ever: a form that is being filled in stays open on it. */ readonly last: LogSnapshot | undefined }
-  | { readonly status: "ready"; readonly log: LogSnapshot; /** Formulas still show #NAME? after the functions had their time to load. */ readonly unknownFunctions: boolean };
+  | {
+      readonly status: "problem";
+      readonly problem: LogProblem;
+      /** As it was last read, if ever: a form that is being filled in stays open on it. */ readonly last:
+        LogSnapshot | undefined;
+    }
+  | {
+      readonly status: "ready";
+      readonly log: LogSnapshot;
+      /** Formulas still show #NAME? after the functions had their time to load. */ readonly unknownFunctions: boolean;
+    };
 
 /** Changes come in bursts, one for each cell. */
 const settleMs = 300;
@@ -18,7 +28,9 @@ const unfinishedMs = 1200;
 const mostRereads = 5;
 
 function shows(log: LogSnapshot, ...errors: readonly string[]): boolean {
-  return Object.values(log.rows).some((rows) => rows.some((row) => Object.values(row.cells).some((value) => errors.includes(String(value)))));
+  return Object.values(log.rows).some((rows) =>
+    rows.some((row) => Object.values(row.cells).some((value) => errors.includes(String(value)))),
+  );
 }
 
 function problemState(error: unknown, before: LogState): LogState {
@@ -42,7 +54,11 @@ export function useLog(): LogStore {
     try {
       const log = await readLog();
       const readAgain = log !== undefined && rereads < mostRereads && shows(log, "#BUSY!", "#NAME?");
-      setState(log === undefined ? { status: "no log" } : { status: "ready", log, unknownFunctions: !readAgain && shows(log, "#NAME?") });
+      setState(
+        log === undefined
+          ? { status: "no log" }
+          : { status: "ready", log, unknownFunctions: !readAgain && shows(log, "#NAME?") },
+      );
       if (readAgain) {
         timer.current = setTimeout(() => void readOnce(rereads + 1), unfinishedMs);
       }

@@ -1,5 +1,6 @@
 import type { Theme } from "@fluentui/react-components";
 import { useSyncExternalStore } from "react";
+
 import { hostShade } from "../../excel/office-host.ts";
 import { darkTheme, lightTheme } from "./pane-theme.ts";
 

@@ -46,7 +46,12 @@ const useStyles = makeStyles({
     cursor: "pointer",
     "& svg": { fontSize: "20px" },
     "@media (min-width: 380px)": { fontSize: tokens.fontSizeBase200 },
-    "@media (min-width: 560px)": { flexDirection: "row", gap: tokens.spacingHorizontalXS, minHeight: "48px", fontSize: tokens.fontSizeBase300 },
+    "@media (min-width: 560px)": {
+      flexDirection: "row",
+      gap: tokens.spacingHorizontalXS,
+      minHeight: "48px",
+      fontSize: tokens.fontSizeBase300,
+    },
     ":hover": { color: tokens.colorNeutralForeground1, borderBottomColor: tokens.colorNeutralStroke1 },
     // A transparent border is drawn in the text's color there, and every tab would look chosen.
     "@media (forced-colors: active)": { borderBottomColor: "Canvas" },
@@ -84,7 +89,13 @@ export function tabByKey(key: string, at: number, count: number): number | undef
  * The pane's views as a tab list of the ARIA Authoring Practices with manual activation: arrows, Home and End move
  * the focus alone, Enter or the space bar chooses, since another view throws a form that is half filled in away.
  */
-export function ViewTabs({ chosen, onChoose }: { readonly chosen: View; readonly onChoose: (view: View) => void }): React.JSX.Element {
+export function ViewTabs({
+  chosen,
+  onChoose,
+}: {
+  readonly chosen: View;
+  readonly onChoose: (view: View) => void;
+}): React.JSX.Element {
   const styles = useStyles();
   const list = useRef<HTMLDivElement>(null);
   return (
@@ -113,7 +124,9 @@ export function ViewTabs({ chosen, onChoose }: { readonly chosen: View; readonly
           aria-controls="view"
           tabIndex={view === chosen ? 0 : -1}
           className={mergeClasses(styles.tab, view === chosen && styles.chosen)}
-          onClick={() => { onChoose(view); }}
+          onClick={() => {
+            onChoose(view);
+          }}
         >
           <Icon aria-hidden />
           {name}

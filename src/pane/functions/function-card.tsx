@@ -1,11 +1,12 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+
 import type { CellMatrix, CellValue, WorksheetFunction } from "../../../functions/define-function.ts";
 import { cautionsOf } from "../../../functions/reference/cautions.ts";
-import { putInSheet } from "./put-in-sheet.ts";
 import { figure } from "../../advice/wording/figures.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
 import { FunctionFormula } from "./function-formula.tsx";
 import { callOf } from "./function-search.ts";
-import { usePageStyles } from "../controls/use-page-styles.ts";
+import { putInSheet } from "./put-in-sheet.ts";
 
 const useStyles = makeStyles({
   card: { borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
@@ -13,7 +14,15 @@ const useStyles = makeStyles({
   name: { fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForegroundLink, overflowWrap: "anywhere" },
   line: { display: "block", color: tokens.colorNeutralForeground2 },
   body: { display: "grid", rowGap: tokens.spacingVerticalM, paddingBottom: tokens.spacingVerticalL },
-  code: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, backgroundColor: tokens.colorNeutralBackground3, padding: "6px 8px", borderRadius: tokens.borderRadiusMedium, overflowWrap: "anywhere", display: "block" },
+  code: {
+    fontFamily: tokens.fontFamilyMonospace,
+    fontSize: tokens.fontSizeBase200,
+    backgroundColor: tokens.colorNeutralBackground3,
+    padding: "6px 8px",
+    borderRadius: tokens.borderRadiusMedium,
+    overflowWrap: "anywhere",
+    display: "block",
+  },
   list: { margin: 0, padding: 0, listStyleType: "none", display: "grid", rowGap: tokens.spacingVerticalXS },
   argument: { fontWeight: tokens.fontWeightSemibold },
   heading: { margin: 0, fontSize: tokens.fontSizeBase300, fontWeight: tokens.fontWeightSemibold },
@@ -63,7 +72,15 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
         {example === undefined ? null : (
           <>
             <code className={styles.code}>{`${example.formula} gives ${shown(example.result)}`}</code>
-            <Button size="large" icon={<Icon />} className={page.big} aria-label={`${putInSheet.name}: ${fn.id}`} onClick={() => { onPut(example.formula); }}>
+            <Button
+              size="large"
+              icon={<Icon />}
+              className={page.big}
+              aria-label={`${putInSheet.name}: ${fn.id}`}
+              onClick={() => {
+                onPut(example.formula);
+              }}
+            >
               {putInSheet.name}
             </Button>
           </>

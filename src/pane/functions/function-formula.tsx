@@ -1,6 +1,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { createElement } from "react";
-import { formulaNodes, type FormulaNode } from "../../../functions/reference/formula-markup.ts";
+
+import { type FormulaNode, formulaNodes } from "../../../functions/reference/formula-markup.ts";
 import { formulas } from "../../../functions/reference/formulas.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 
@@ -8,12 +9,31 @@ import { usePageStyles } from "../controls/use-page-styles.ts";
 const mathFonts = `"Cambria Math", "STIX Two Math", "Latin Modern Math", "DejaVu Math TeX Gyre", math`;
 
 const useStyles = makeStyles({
-  lines: { overflowX: "auto", borderLeft: `4px solid ${tokens.colorNeutralStroke2}`, padding: "2px 10px", fontSize: tokens.fontSizeBase400, whiteSpace: "nowrap", lineHeight: "1.9", "& math": { fontFamily: mathFonts } },
-  legend: { margin: 0, padding: 0, listStyleType: "none", display: "flex", flexWrap: "wrap", columnGap: tokens.spacingHorizontalL },
+  lines: {
+    overflowX: "auto",
+    borderLeft: `4px solid ${tokens.colorNeutralStroke2}`,
+    padding: "2px 10px",
+    fontSize: tokens.fontSizeBase400,
+    whiteSpace: "nowrap",
+    lineHeight: "1.9",
+    "& math": { fontFamily: mathFonts },
+  },
+  legend: {
+    margin: 0,
+    padding: 0,
+    listStyleType: "none",
+    display: "flex",
+    flexWrap: "wrap",
+    columnGap: tokens.spacingHorizontalL,
+  },
 });
 
 function element(node: FormulaNode): React.ReactElement {
-  return createElement(node.tag, {}, ...("parts" in node ? node.parts.map(element) : [node.text.replaceAll(" ", "\u00a0")]));
+  return createElement(
+    node.tag,
+    {},
+    ...("parts" in node ? node.parts.map(element) : [node.text.replaceAll(" ", "\u00a0")]),
+  );
 }
 
 /** Mathematics that the browser sets and a screen reader speaks. */

@@ -1,14 +1,15 @@
 import { Field, Input } from "@fluentui/react-components";
 import { SearchRegular } from "@fluentui/react-icons/svg/search";
 import { useState } from "react";
+
 import { catalogue } from "../../../functions/catalogue.ts";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
-import { putInSheet } from "./put-in-sheet.ts";
-import { FunctionCard } from "./function-card.tsx";
-import { searchFunctions } from "./function-search.ts";
+import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { FunctionCard } from "./function-card.tsx";
+import { searchFunctions } from "./function-search.ts";
+import { putInSheet } from "./put-in-sheet.ts";
 
 /** The reference of all worksheet functions, searchable; an example goes to the sheet with one click. */
 export function FunctionsView(): React.JSX.Element {
@@ -32,21 +33,41 @@ export function FunctionsView(): React.JSX.Element {
 
   return (
     <section className={page.page} aria-label="Functions">
-      <Field label="Search the functions" hint={`${String(found.length)} of ${String(catalogue.length)}. Type =BATH. in a cell to use one.`}>
-        <Input className={control} size="large" type="search" contentBefore={<SearchRegular />} value={query} onChange={(_, data) => { setQuery(data.value); }} />
+      <Field
+        label="Search the functions"
+        hint={`${String(found.length)} of ${String(catalogue.length)}. Type =BATH. in a cell to use one.`}
+      >
+        <Input
+          className={control}
+          size="large"
+          type="search"
+          contentBefore={<SearchRegular />}
+          value={query}
+          onChange={(_, data) => {
+            setQuery(data.value);
+          }}
+        />
       </Field>
       <p role="status" className={page.quiet} hidden={said === ""}>
         {said}
       </p>
       {failure === undefined ? null : <ProblemBar problem={failure} />}
-      {found.length === 0 ? <p className={page.quiet}>No function mentions that. Try another word, such as dose, trigger or hardness.</p> : null}
+      {found.length === 0 ? (
+        <p className={page.quiet}>No function mentions that. Try another word, such as dose, trigger or hardness.</p>
+      ) : null}
       {categories.map((category) => (
         <section key={category} aria-label={category}>
           <h2 className={page.section}>{category}</h2>
           {found
             .filter((fn) => fn.category === category)
             .map((fn) => (
-              <FunctionCard key={fn.id} fn={fn} onPut={(formula) => { void put(formula); }} />
+              <FunctionCard
+                key={fn.id}
+                fn={fn}
+                onPut={(formula) => {
+                  void put(formula);
+                }}
+              />
             ))}
         </section>
       ))}

@@ -1,4 +1,5 @@
 import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
+
 import { insertFormula } from "../../excel/log-workbook.ts";
 import type { Action } from "../record/action.ts";
 

@@ -19,7 +19,10 @@ function stepFor(range: number): number {
 }
 
 /** A scale that holds every reading, the baseline and the trigger; undefined where there is nothing to draw. */
-export function chartScale({ points, baseline, trigger }: Omit<Trend, "reference">, size: { readonly width: number; readonly height: number }): ChartScale | undefined {
+export function chartScale(
+  { points, baseline, trigger }: Omit<Trend, "reference">,
+  size: { readonly width: number; readonly height: number },
+): ChartScale | undefined {
   const times = points.map((point) => point.when);
   const values = [...points.map((point) => point.ph), baseline, trigger].filter((value) => value !== undefined);
   if (times.length === 0) return undefined;
@@ -38,7 +41,8 @@ export function chartScale({ points, baseline, trigger }: Omit<Trend, "reference
     from,
     to,
     ticks,
-    x: (when) => (span === 0 ? (margin.left + right) / 2 : margin.left + ((when - from) / span) * (right - margin.left)),
+    x: (when) =>
+      span === 0 ? (margin.left + right) / 2 : margin.left + ((when - from) / span) * (right - margin.left),
     y: (ph) => bottom - ((ph - low) / (high - low)) * (bottom - margin.top),
   };
 }

@@ -1,21 +1,22 @@
 import { Button, Field, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
 import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { WarningRegular } from "@fluentui/react-icons/svg/warning";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { nextStep } from "../../advice/next-step/next-step.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { Overdue } from "../../advice/next-step/step.ts";
+
 import { bathIds } from "../../advice/bath-values.ts";
+import { foresight } from "../../advice/foresight.ts";
+import { nextStep } from "../../advice/next-step/next-step.ts";
+import type { Overdue } from "../../advice/next-step/step.ts";
+import { trendOf } from "../../advice/trend-points.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { useControlStyles } from "../controls/use-control-styles.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
 import type { EntryId } from "../record/entry-form.ts";
 import { entryNames } from "../record/entry-names.ts";
 import { entryOfStep } from "../record/entry-of-step.ts";
-import { foresight } from "../../advice/foresight.ts";
 import { BathFigures } from "./bath-figures.tsx";
 import { ClaimShares } from "./claim-shares.tsx";
 import { TrendChart } from "./trend-chart.tsx";
-import { trendOf } from "../../advice/trend-points.ts";
-import { useControlStyles } from "../controls/use-control-styles.ts";
-import { usePageStyles } from "../controls/use-page-styles.ts";
 
 const useStyles = makeStyles({
   step: {
@@ -28,9 +29,18 @@ const useStyles = makeStyles({
     border: "1px solid transparent",
     borderLeft: `5px solid ${tokens.colorBrandStroke1}`,
   },
-  urgent: { backgroundColor: `color-mix(in srgb, ${tokens.colorPaletteDarkOrangeForeground1} 12%, ${tokens.colorNeutralBackground1})`, borderLeftColor: tokens.colorPaletteDarkOrangeBorderActive },
+  urgent: {
+    backgroundColor: `color-mix(in srgb, ${tokens.colorPaletteDarkOrangeForeground1} 12%, ${tokens.colorNeutralBackground1})`,
+    borderLeftColor: tokens.colorPaletteDarkOrangeBorderActive,
+  },
   reason: { marginTop: tokens.spacingVerticalXS },
-  sentence: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: "1.3", fontWeight: tokens.fontWeightSemibold, textWrap: "pretty" },
+  sentence: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase500,
+    lineHeight: "1.3",
+    fontWeight: tokens.fontWeightSemibold,
+    textWrap: "pretty",
+  },
   late: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalXS },
   lateItem: { display: "grid", gridTemplateColumns: "20px minmax(0, 1fr)", columnGap: tokens.spacingHorizontalS },
   lateAction: { gridColumn: 2, justifySelf: "start", minHeight: "44px", marginTop: tokens.spacingVerticalXS },
@@ -53,7 +63,14 @@ function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
   return (
     <section className={styles.step} aria-label="Next step">
       <p className={styles.sentence}>The log is ready. Record the first charge.</p>
-      <Button appearance="primary" size="large" className={page.big} onClick={() => { onRecord("charge"); }}>
+      <Button
+        appearance="primary"
+        size="large"
+        className={page.big}
+        onClick={() => {
+          onRecord("charge");
+        }}
+      >
         {entryNames.charge}
       </Button>
     </section>
@@ -61,7 +78,11 @@ function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
 }
 
 /** `offered`: the form that the next step leads to already. */
-function LateItem({ late, offered, onRecord }: { readonly late: Overdue; readonly offered: EntryId | undefined } & Pick<Props, "onRecord">): React.JSX.Element {
+function LateItem({
+  late,
+  offered,
+  onRecord,
+}: { readonly late: Overdue; readonly offered: EntryId | undefined } & Pick<Props, "onRecord">): React.JSX.Element {
   const styles = useStyles();
   const entry = late.kind === undefined ? undefined : entryOfStep[late.kind];
   return (
@@ -69,7 +90,13 @@ function LateItem({ late, offered, onRecord }: { readonly late: Overdue; readonl
       <WarningRegular aria-hidden className={styles.lateIcon} />
       <span>{late.text}</span>
       {entry === undefined || entry === offered ? null : (
-        <Button size="large" className={styles.lateAction} onClick={() => { onRecord(entry); }}>
+        <Button
+          size="large"
+          className={styles.lateAction}
+          onClick={() => {
+            onRecord(entry);
+          }}
+        >
           {entryNames[entry]}
         </Button>
       )}
@@ -89,7 +116,14 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
   return (
     <div className={page.page}>
       <Field label="Bath">
-        <Select className={control} size="large" value={bath} onChange={(_, data) => { onBath(data.value); }}>
+        <Select
+          className={control}
+          size="large"
+          value={bath}
+          onChange={(_, data) => {
+            onBath(data.value);
+          }}
+        >
           {bathIds(log).map((id) => (
             <option key={id}>{id}</option>
           ))}
@@ -99,11 +133,24 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
         <div role="status">
           <p className={styles.sentence}>{step.sentence}</p>
           {[step.reason, ...foresight(log, bath, system)].map((sentence) =>
-            sentence === undefined ? null : <p key={sentence} className={mergeClasses(page.quiet, styles.reason)}>{sentence}</p>,
+            sentence === undefined ? null : (
+              <p key={sentence} className={mergeClasses(page.quiet, styles.reason)}>
+                {sentence}
+              </p>
+            ),
           )}
         </div>
         {entry === undefined ? null : (
-          <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onRecord(entry); }}>
+          <Button
+            appearance="primary"
+            size="large"
+            icon={<ArrowRightRegular />}
+            iconPosition="after"
+            className={page.big}
+            onClick={() => {
+              onRecord(entry);
+            }}
+          >
             {entryNames[entry]}
           </Button>
         )}

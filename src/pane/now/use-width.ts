@@ -9,9 +9,13 @@ export function useWidth(): { readonly frame: (element: HTMLElement | null) => v
   const [width, setWidth] = useState(narrowest);
   useEffect(() => {
     if (element === null) return undefined;
-    const observer = new ResizeObserver(() => { setWidth(Math.max(narrowest, element.clientWidth)); });
+    const observer = new ResizeObserver(() => {
+      setWidth(Math.max(narrowest, element.clientWidth));
+    });
     observer.observe(element);
-    return () => { observer.disconnect(); };
+    return () => {
+      observer.disconnect();
+    };
   }, [element]);
   return { frame: setElement, width };
 }

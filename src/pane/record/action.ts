@@ -1,4 +1,5 @@
 import type { FluentIcon } from "@fluentui/react-icons";
+
 import type { LongWork } from "../../excel/long-work.ts";
 
 /** What must be there before an action makes sense. */

@@ -2,12 +2,9 @@ import { Button, mergeClasses, Spinner } from "@fluentui/react-components";
 import { AddCircleRegular } from "@fluentui/react-icons/svg/add-circle";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useDeferredValue, useState } from "react";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
-import type { RecordAction } from "./record-entry.ts";
-import type { LastEntry } from "./take-back.ts";
-import type { Draft, EntryId } from "./entry-form.ts";
+
 import type { LogContext } from "../../advice/log-context.ts";
-import { fillForm, type FilledForm } from "./fill-form.ts";
+import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { focusField } from "../controls/entry-field.tsx";
 import { FieldGroups } from "../controls/field-groups.tsx";
 import { FindingsList } from "../controls/findings-list.tsx";
@@ -16,6 +13,10 @@ import { ProblemBar } from "../controls/problem-bar.tsx";
 import { ProblemCount } from "../controls/problem-count.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import type { Draft, EntryId } from "./entry-form.ts";
+import { type FilledForm, fillForm } from "./fill-form.ts";
+import type { RecordAction } from "./record-entry.ts";
+import type { LastEntry } from "./take-back.ts";
 
 interface Props {
   readonly action: RecordAction;
@@ -44,7 +45,15 @@ function focusFirstProblem(filled: FilledForm): void {
 }
 
 /** A form for one event: fields, what they mean, and one button that writes the rows. */
-export function EntryFormView({ action, context, reopened, back = "All entries", onBack, onOpen, onRecorded }: Props): React.JSX.Element {
+export function EntryFormView({
+  action,
+  context,
+  reopened,
+  back = "All entries",
+  onBack,
+  onOpen,
+  onRecorded,
+}: Props): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
   const { form } = action;
@@ -77,7 +86,13 @@ export function EntryFormView({ action, context, reopened, back = "All entries",
     setWriting(true);
     try {
       const receipt = await action.run(filled.meaning);
-      onRecorded({ form: form.id, what: filled.meaning.recorded, bath: filled.values["bath"], values: filled.values, receipt });
+      onRecorded({
+        form: form.id,
+        what: filled.meaning.recorded,
+        bath: filled.values["bath"],
+        values: filled.values,
+        receipt,
+      });
     } catch (error) {
       setFailure(problemFrom(error));
       setWriting(false);
@@ -102,13 +117,24 @@ export function EntryFormView({ action, context, reopened, back = "All entries",
         <h2 ref={heading} tabIndex={-1} className={page.title}>
           {form.title}
         </h2>
-        <p className={page.quiet}>{reopened === undefined ? form.purpose : "Taken back: nothing of this entry is in the log now. Correct it and record it again, or leave it."}</p>
+        <p className={page.quiet}>
+          {reopened === undefined
+            ? form.purpose
+            : "Taken back: nothing of this entry is in the log now. Correct it and record it again, or leave it."}
+        </p>
       </div>
       {form.caution === undefined ? null : <p className={page.caution}>{form.caution}</p>}
       {blocked === undefined ? null : (
         <div role="alert" className={page.page}>
           <p className={page.caution}>{blocked.why}</p>
-          <Button appearance="primary" size="large" className={page.big} onClick={() => { onOpen(blocked.first); }}>
+          <Button
+            appearance="primary"
+            size="large"
+            className={page.big}
+            onClick={() => {
+              onOpen(blocked.first);
+            }}
+          >
             {blockedButton[blocked.first]}
           </Button>
         </div>
@@ -119,13 +145,17 @@ export function EntryFormView({ action, context, reopened, back = "All entries",
         system={context.system}
         converted={filled.converted}
         problems={tried ? filled.problems : typedProblems}
-        onChange={(key, value) => { setTyped((before) => ({ ...before, [key]: value })); }}
+        onChange={(key, value) => {
+          setTyped((before) => ({ ...before, [key]: value }));
+        }}
       />
       {repeats === undefined || count >= repeats.most ? null : (
         <Button
           icon={<AddCircleRegular />}
           className={page.big}
-          onClick={() => { setTyped((before) => ({ ...before, [repeats.key]: String(count + 1) })); }}
+          onClick={() => {
+            setTyped((before) => ({ ...before, [repeats.key]: String(count + 1) }));
+          }}
         >
           {repeats.label}
         </Button>
@@ -135,7 +165,9 @@ export function EntryFormView({ action, context, reopened, back = "All entries",
       {tried ? <ProblemCount count={filled.problems.length} /> : null}
       {asking && filled.problems.length === 0 ? (
         <ul role="alert" className={mergeClasses(page.caution, page.doubts)}>
-          {doubts.map((doubt) => <li key={doubt}>{doubt}</li>)}
+          {doubts.map((doubt) => (
+            <li key={doubt}>{doubt}</li>
+          ))}
         </ul>
       ) : null}
       <Button

@@ -2,9 +2,9 @@
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
 import type { LogContext } from "../../advice/log-context.ts";
-import type { InputColumn } from "../../joblog/model/definition.ts";
 import type { NewRow } from "../../excel/record/append-ground.ts";
 import type { LogEdit } from "../../excel/record/log-edit.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
 
 export type EntryId =
   | "charge"

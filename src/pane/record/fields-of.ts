@@ -1,8 +1,8 @@
-import type { InputColumn } from "../../joblog/model/definition.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import { jobLog } from "../../joblog/job-log.ts";
-import { findTable } from "../../joblog/model/references.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { findTable } from "../../joblog/model/references.ts";
 import type { EntryField } from "./entry-form.ts";
 
 export function inputColumn(table: TableId, id: string): InputColumn {
@@ -13,7 +13,9 @@ export function inputColumn(table: TableId, id: string): InputColumn {
 
 /** Columns of a table that a person types into, the row's key first. */
 export function inputIds(table: TableId): readonly string[] {
-  return findTable(jobLog, table).columns.filter(({ role }) => role === "input").map(({ id }) => id);
+  return findTable(jobLog, table)
+    .columns.filter(({ role }) => role === "input")
+    .map(({ id }) => id);
 }
 
 function choicesOf(column: InputColumn, log: LogSnapshot | undefined): readonly string[] | undefined {
@@ -29,7 +31,9 @@ export function field(
   log: LogSnapshot | undefined,
   table: TableId,
   id: string,
-  change: Partial<Pick<EntryField, "key" | "required" | "label" | "choices" | "suggestions" | "anyTime" | "afterClose">> = {},
+  change: Partial<
+    Pick<EntryField, "key" | "required" | "label" | "choices" | "suggestions" | "anyTime" | "afterClose">
+  > = {},
 ): EntryField {
   const column = inputColumn(table, id);
   const choices = change.choices ?? choicesOf(column, log);

@@ -1,9 +1,9 @@
-import type { RowValue } from "../../joblog/model/definition.ts";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { readInput } from "../controls/read-input.ts";
-import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "./entry-form.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { LogContext } from "../../advice/log-context.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
+import { readInput } from "../controls/read-input.ts";
+import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "./entry-form.ts";
 import { impossibleTimes } from "./impossible-times.ts";
 
 /** A form with everything that was typed, proposed and worked out. */
@@ -38,7 +38,10 @@ export function readFields(fields: readonly EntryField[], typed: Draft, system: 
     else if (reading.read === "blank") {
       if (field.required) problems.push({ key: field.key, message: `${column.label}: blank. ${field.column.help}` });
     } else if (field.choices !== undefined && !field.choices.includes(String(reading.value))) {
-      problems.push({ key: field.key, message: `${column.label}: "${String(reading.value)}" is not in the log. Allowed: ${field.choices.join(", ")}.` });
+      problems.push({
+        key: field.key,
+        message: `${column.label}: "${String(reading.value)}" is not in the log. Allowed: ${field.choices.join(", ")}.`,
+      });
     } else {
       values.set(field.key, reading.value);
       if (reading.converted !== undefined) converted[field.key] = reading.converted;
@@ -71,5 +74,11 @@ export function fillForm(form: EntryForm, typed: Draft, context: LogContext): Fi
   const meaning = form.meaning(filled, context, values);
   const problems = [...readings.problems, ...meaning.problems, ...impossibleTimes(fields, filled, context)];
   const allowed = problems.length === 0 && meaning.blocked === undefined;
-  return { values, groups, converted: readings.converted, problems, meaning: allowed ? meaning : { ...meaning, rows: [], fills: [], changes: [] } };
+  return {
+    values,
+    groups,
+    converted: readings.converted,
+    problems,
+    meaning: allowed ? meaning : { ...meaning, rows: [], fills: [], changes: [] },
+  };
 }

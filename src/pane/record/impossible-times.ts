@@ -1,8 +1,8 @@
-import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
-import type { EntryField } from "./entry-form.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { LogContext } from "../../advice/log-context.ts";
+import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
+import type { EntryField } from "./entry-form.ts";
 
 /** Clocks of two machines may differ by this much, in days. */
 const clockSlack = 1 / 24;
@@ -10,7 +10,11 @@ const clockSlack = 1 / 24;
 const spoken = (serial: number): string => fieldTextOf(serial).replace("T", " ");
 
 /** Times at which the entry cannot have happened: still to come, or outside the life of its bath. */
-export function impossibleTimes(fields: readonly EntryField[], filled: FilledFields, context: LogContext): readonly FieldProblem[] {
+export function impossibleTimes(
+  fields: readonly EntryField[],
+  filled: FilledFields,
+  context: LogContext,
+): readonly FieldProblem[] {
   const now = serialOf(context.now);
   const bath = bathFacts(context.log, filled.text("bath"));
   const opened = bath?.number("opened");
@@ -18,13 +22,29 @@ export function impossibleTimes(fields: readonly EntryField[], filled: FilledFie
   return fields.flatMap(({ key, column, label, anyTime, afterClose }): readonly FieldProblem[] => {
     const time = filled.number(key);
     if (time === undefined || anyTime === true) return [];
-    if (column.type === "date" && now !== undefined && time > now + clockSlack) return [{ key, message: `${label ?? column.label}: ${fieldTextOf(time).slice(0, 10)} is still to come. Check the date.` }];
+    if (column.type === "date" && now !== undefined && time > now + clockSlack)
+      return [
+        {
+          key,
+          message: `${label ?? column.label}: ${fieldTextOf(time).slice(0, 10)} is still to come. Check the date.`,
+        },
+      ];
     if (column.type !== "date and time") return [];
     const said = `${label ?? column.label}: ${spoken(time)}`;
-    if (now !== undefined && time > now + clockSlack) return [{ key, message: `${said} is still to come. Check the date.` }];
-    if (opened !== undefined && time < opened) return [{ key, message: `${said} is before the bath was opened, ${spoken(opened)}. Check the bath and the date.` }];
-    if (afterClose === true && closed !== undefined && time < closed) return [{ key, message: `${said} is before the bath was closed, ${spoken(closed)}. Check the bath and the date.` }];
-    if (afterClose !== true && closed !== undefined && time > closed) return [{ key, message: `${said} is after the bath was closed, ${spoken(closed)}. Check the bath and the date.` }];
+    if (now !== undefined && time > now + clockSlack)
+      return [{ key, message: `${said} is still to come. Check the date.` }];
+    if (opened !== undefined && time < opened)
+      return [
+        { key, message: `${said} is before the bath was opened, ${spoken(opened)}. Check the bath and the date.` },
+      ];
+    if (afterClose === true && closed !== undefined && time < closed)
+      return [
+        { key, message: `${said} is before the bath was closed, ${spoken(closed)}. Check the bath and the date.` },
+      ];
+    if (afterClose !== true && closed !== undefined && time > closed)
+      return [
+        { key, message: `${said} is after the bath was closed, ${spoken(closed)}. Check the bath and the date.` },
+      ];
     return [];
   });
 }

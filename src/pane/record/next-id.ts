@@ -1,7 +1,19 @@
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 
-type NumberedTable = Extract<TableId, "benchTests" | "readings" | "additions" | "loads" | "items" | "meterChecks" | "care" | "stockMoves" | "releases" | "costLines">;
+type NumberedTable = Extract<
+  TableId,
+  | "benchTests"
+  | "readings"
+  | "additions"
+  | "loads"
+  | "items"
+  | "meterChecks"
+  | "care"
+  | "stockMoves"
+  | "releases"
+  | "costLines"
+>;
 
 const firstLetters: Readonly<Record<NumberedTable, string>> = {
   benchTests: "T",

@@ -11,6 +11,8 @@ import { EyedropperRegular } from "@fluentui/react-icons/svg/eyedropper";
 import { TargetRegular } from "@fluentui/react-icons/svg/target";
 import { TopSpeedRegular } from "@fluentui/react-icons/svg/top-speed";
 import { WaterRegular } from "@fluentui/react-icons/svg/water";
+
+import type { EntryId } from "./entry-form.ts";
 import { additionEntry } from "./forms/addition/addition-entry.ts";
 import { baselineEntry } from "./forms/baseline/baseline-entry.ts";
 import { benchTestEntry } from "./forms/bench-test/bench-test-entry.ts";
@@ -24,8 +26,7 @@ import { loadEntry } from "./forms/load/load-entry.ts";
 import { meterCheckEntry } from "./forms/meter-check/meter-check-entry.ts";
 import { readingEntry } from "./forms/reading/reading-entry.ts";
 import { releaseEntry } from "./forms/release/release-entry.ts";
-import type { EntryId } from "./entry-form.ts";
-import { recordAction, type RecordAction } from "./record-entry.ts";
+import { type RecordAction, recordAction } from "./record-entry.ts";
 
 /** In the order of a bath's life; then what puts an earlier entry right. */
 export const recordActions: readonly RecordAction[] = [

@@ -1,8 +1,9 @@
 import type { FluentIcon } from "@fluentui/react-icons";
+
 import { editLog } from "../../excel/log-workbook.ts";
 import type { Receipt } from "../../excel/record/receipt.ts";
-import type { EntryForm, Meaning } from "./entry-form.ts";
 import type { Action, Need } from "./action.ts";
+import type { EntryForm, Meaning } from "./entry-form.ts";
 
 /** Recording one kind of event: its form, and the write that follows it. */
 export interface RecordAction extends Action<Meaning, Receipt> {

@@ -2,31 +2,66 @@ import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { CheckmarkCircleRegular } from "@fluentui/react-icons/svg/checkmark-circle";
 import { useState } from "react";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
+
+import { bathIds } from "../../advice/bath-values.ts";
+import { presentOf } from "../../advice/log-clock.ts";
 import { nextStep } from "../../advice/next-step/next-step.ts";
+import { fieldTextNow, serialOf } from "../../advice/wording/moments.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { adoptSheet } from "../adopt/adopt-sheet.ts";
+import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
+import { usePageStyles } from "../controls/use-page-styles.ts";
+import type { Draft, EntryId } from "./entry-form.ts";
+import { EntryFormView } from "./entry-form-view.tsx";
+import { entryNames } from "./entry-names.ts";
+import { entryOfStep } from "./entry-of-step.ts";
 import { recordActionOf, recordActions } from "./record-actions.ts";
 import type { RecordAction } from "./record-entry.ts";
 import type { LastEntry } from "./take-back.ts";
-import { bathIds } from "../../advice/bath-values.ts";
-import type { Draft, EntryId } from "./entry-form.ts";
-import { entryNames } from "./entry-names.ts";
-import { entryOfStep } from "./entry-of-step.ts";
-import { fieldTextNow, serialOf } from "../../advice/wording/moments.ts";
-import { presentOf } from "../../advice/log-clock.ts";
-import { EntryFormView } from "./entry-form-view.tsx";
 import { TakeBackButton } from "./take-back-button.tsx";
-import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
-import { usePageStyles } from "../controls/use-page-styles.ts";
 
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalS },
-  entry: { width: "100%", maxWidth: "none", minHeight: "64px", justifyContent: "flex-start", textAlign: "left", columnGap: tokens.spacingHorizontalS, fontWeight: tokens.fontWeightRegular },
-  name: { display: "block", fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
-  purpose: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
-  done: { display: "grid", rowGap: tokens.spacingVerticalM, padding: tokens.spacingHorizontalL, border: "1px solid transparent", borderRadius: tokens.borderRadiusXLarge, backgroundColor: tokens.colorNeutralBackground3 },
-  doneTitle: { display: "flex", columnGap: tokens.spacingHorizontalS, alignItems: "start", margin: 0, outlineStyle: "none", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
+  entry: {
+    width: "100%",
+    maxWidth: "none",
+    minHeight: "64px",
+    justifyContent: "flex-start",
+    textAlign: "left",
+    columnGap: tokens.spacingHorizontalS,
+    fontWeight: tokens.fontWeightRegular,
+  },
+  name: {
+    display: "block",
+    fontWeight: tokens.fontWeightSemibold,
+    fontSize: tokens.fontSizeBase400,
+    lineHeight: tokens.lineHeightBase400,
+  },
+  purpose: {
+    display: "block",
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
+  done: {
+    display: "grid",
+    rowGap: tokens.spacingVerticalM,
+    padding: tokens.spacingHorizontalL,
+    border: "1px solid transparent",
+    borderRadius: tokens.borderRadiusXLarge,
+    backgroundColor: tokens.colorNeutralBackground3,
+  },
+  doneTitle: {
+    display: "flex",
+    columnGap: tokens.spacingHorizontalS,
+    alignItems: "start",
+    margin: 0,
+    outlineStyle: "none",
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontWeight: tokens.fontWeightSemibold,
+  },
   last: { margin: 0 },
   next: { margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
   tick: { fontSize: "24px", color: tokens.colorPaletteGreenForeground1, flexShrink: 0 },
@@ -47,7 +82,17 @@ interface Props {
 
 type TakeBack = (entry: LastEntry) => Promise<void>;
 
-function EntryList({ log, onOpen, returned, lastEntry, onTakenBack, onAdopt }: Pick<Props, "log" | "onOpen" | "lastEntry" | "onAdopt"> & { readonly returned: boolean; readonly onTakenBack: TakeBack }): React.JSX.Element {
+function EntryList({
+  log,
+  onOpen,
+  returned,
+  lastEntry,
+  onTakenBack,
+  onAdopt,
+}: Pick<Props, "log" | "onOpen" | "lastEntry" | "onAdopt"> & {
+  readonly returned: boolean;
+  readonly onTakenBack: TakeBack;
+}): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
@@ -77,7 +122,9 @@ function EntryList({ log, onOpen, returned, lastEntry, onTakenBack, onAdopt }: P
                 disabled={missing(action)}
                 aria-label={action.name}
                 aria-describedby={`about-${action.form.id.replace(" ", "-")}`}
-                onClick={() => { onOpen(action.form.id); }}
+                onClick={() => {
+                  onOpen(action.form.id);
+                }}
               >
                 <span>
                   <span className={styles.name}>{action.name}</span>
@@ -101,7 +148,20 @@ function EntryList({ log, onOpen, returned, lastEntry, onTakenBack, onAdopt }: P
 const inSeries: ReadonlySet<EntryId> = new Set(["item", "load"]);
 
 /** `chosen`: the bath in hand, whose next step follows an entry that belongs to no bath. */
-function RecordedCard({ recorded, log, system, chosen, onOpen, onClose, onTakenBack }: { readonly recorded: LastEntry; readonly chosen: string | undefined; readonly onClose: () => void; readonly onTakenBack: TakeBack } & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
+function RecordedCard({
+  recorded,
+  log,
+  system,
+  chosen,
+  onOpen,
+  onClose,
+  onTakenBack,
+}: {
+  readonly recorded: LastEntry;
+  readonly chosen: string | undefined;
+  readonly onClose: () => void;
+  readonly onTakenBack: TakeBack;
+} & Pick<Props, "log" | "system" | "onOpen">): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
@@ -115,14 +175,33 @@ function RecordedCard({ recorded, log, system, chosen, onOpen, onClose, onTakenB
         <CheckmarkCircleRegular aria-hidden className={styles.tick} />
         <span>{`Recorded: ${recorded.what}.`}</span>
       </h2>
-      {step === undefined ? null : <p className={styles.next} role="status">{recorded.bath === undefined ? `Next for ${bath ?? ""}: ${step.sentence}` : `Next: ${step.sentence}`}</p>}
+      {step === undefined ? null : (
+        <p className={styles.next} role="status">
+          {recorded.bath === undefined ? `Next for ${bath ?? ""}: ${step.sentence}` : `Next: ${step.sentence}`}
+        </p>
+      )}
       {entry === undefined ? null : (
-        <Button appearance="primary" size="large" icon={<ArrowRightRegular />} iconPosition="after" className={page.big} onClick={() => { onOpen(entry); }}>
+        <Button
+          appearance="primary"
+          size="large"
+          icon={<ArrowRightRegular />}
+          iconPosition="after"
+          className={page.big}
+          onClick={() => {
+            onOpen(entry);
+          }}
+        >
           {entryNames[entry]}
         </Button>
       )}
       {inSeries.has(form) ? (
-        <Button size="large" className={page.big} onClick={() => { onOpen(form); }}>
+        <Button
+          size="large"
+          className={page.big}
+          onClick={() => {
+            onOpen(form);
+          }}
+        >
           {`Another ${entryNames[form].toLowerCase()}`}
         </Button>
       ) : null}
@@ -159,7 +238,9 @@ export function RecordView(props: Props): React.JSX.Element {
         action={recordActionOf(open)}
         context={{ log, system, bath, now }}
         reopened={reopened}
-        onBack={() => { openForm(undefined); }}
+        onBack={() => {
+          openForm(undefined);
+        }}
         onOpen={openForm}
         onRecorded={(entry) => {
           void onLastEntry(entry).then(() => {
@@ -171,7 +252,28 @@ export function RecordView(props: Props): React.JSX.Element {
     );
   }
   if (recorded !== undefined) {
-    return <RecordedCard recorded={recorded} log={log} system={system} chosen={bath} onOpen={openForm} onClose={() => { openForm(undefined); }} onTakenBack={showTakenBack} />;
+    return (
+      <RecordedCard
+        recorded={recorded}
+        log={log}
+        system={system}
+        chosen={bath}
+        onOpen={openForm}
+        onClose={() => {
+          openForm(undefined);
+        }}
+        onTakenBack={showTakenBack}
+      />
+    );
   }
-  return <EntryList log={log} onOpen={openForm} returned={returned} lastEntry={lastEntry} onTakenBack={showTakenBack} onAdopt={onAdopt} />;
+  return (
+    <EntryList
+      log={log}
+      onOpen={openForm}
+      returned={returned}
+      lastEntry={lastEntry}
+      onTakenBack={showTakenBack}
+      onAdopt={onAdopt}
+    />
+  );
 }

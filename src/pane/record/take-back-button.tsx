@@ -1,9 +1,10 @@
 import { Button, Spinner } from "@fluentui/react-components";
 import { useState } from "react";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
-import { takeLastEntryBack, type LastEntry } from "./take-back.ts";
+
+import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { type LastEntry, takeLastEntryBack } from "./take-back.ts";
 
 /** What is named on the button, and what was written for it. */
 type Written = Pick<LastEntry, "what" | "receipt">;
@@ -38,7 +39,9 @@ export function TakeBackButton<Entry extends Written>({ entry, onTakenBack }: Pr
         icon={busy ? <Spinner size="tiny" /> : <Icon />}
         className={page.big}
         aria-label={`${takeLastEntryBack.name}: ${entry.what}`}
-        onClick={() => { if (!busy) void run(); }}
+        onClick={() => {
+          if (!busy) void run();
+        }}
       >
         {takeLastEntryBack.name}
       </Button>

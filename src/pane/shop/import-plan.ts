@@ -1,13 +1,13 @@
-import type { LogEdit } from "../../excel/record/log-edit.ts";
-import type { CellChange } from "../../excel/record/cell-changes.ts";
 import { findRow } from "../../advice/bath-facts.ts";
-import type { LogRow, RowValue } from "../../joblog/model/definition.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { figure } from "../../advice/wording/figures.ts";
 import { fieldTextOf } from "../../advice/wording/moments.ts";
+import type { CellChange } from "../../excel/record/cell-changes.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
+import type { LogRow, RowValue } from "../../joblog/model/definition.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { limitOf } from "./limit-fields.ts";
 import type { ShopFileReading } from "./read-shop-file.ts";
-import { fileTables, type FileTable } from "./shop-file.ts";
+import { type FileTable, fileTables } from "./shop-file.ts";
 import { inputsOf, keyColumn, tableWords } from "./shop-tables.ts";
 
 type Shop = Extract<ShopFileReading, { readonly read: "shop" }>;
@@ -25,8 +25,15 @@ function spoken(value: RowValue | undefined, type: string): string {
 }
 
 /** Only what the file says is changed: a cell or row that it lacks stays as it is. */
-function differing(held: Readonly<Record<string, RowValue | undefined>>, given: LogRow): Readonly<Record<string, CellChange>> {
-  return Object.fromEntries(Object.entries(given).flatMap(([id, after]) => (after === undefined || after === held[id] ? [] : [[id, { before: held[id], after }]])));
+function differing(
+  held: Readonly<Record<string, RowValue | undefined>>,
+  given: LogRow,
+): Readonly<Record<string, CellChange>> {
+  return Object.fromEntries(
+    Object.entries(given).flatMap(([id, after]) =>
+      after === undefined || after === held[id] ? [] : [[id, { before: held[id], after }]],
+    ),
+  );
 }
 
 function planTable(log: LogSnapshot, table: FileTable, rows: readonly LogRow[]): ImportPlan {
@@ -39,9 +46,13 @@ function planTable(log: LogSnapshot, table: FileTable, rows: readonly LogRow[]):
     const cells = differing(row.cells, given);
     const lines = inputsOf(table).flatMap(({ id, label, type }) => {
       const cell = cells[id];
-      return cell === undefined ? [] : [`${one} ${name}, ${label}: ${spoken(cell.before, type)} → ${spoken(cell.after, type)}`];
+      return cell === undefined
+        ? []
+        : [`${one} ${name}, ${label}: ${spoken(cell.before, type)} → ${spoken(cell.after, type)}`];
     });
-    return lines.length === 0 ? { lines, changes: {} } : { lines, changes: { changes: [{ table, position: row.position, cells }] } };
+    return lines.length === 0
+      ? { lines, changes: {} }
+      : { lines, changes: { changes: [{ table, position: row.position, cells }] } };
   });
   return joined(planned);
 }
@@ -59,6 +70,12 @@ function joined(plans: readonly ImportPlan[]): ImportPlan {
 
 export function importPlan(log: LogSnapshot, shop: Shop): ImportPlan {
   const fields = differing(log.fields, shop.limits);
-  const limits = Object.entries(fields).map(([id, { before, after }]) => `${limitOf(id).label}: ${spoken(before, limitOf(id).type)} → ${spoken(after, limitOf(id).type)}`);
-  return joined([{ lines: limits, changes: { fields } }, ...fileTables.map((table) => planTable(log, table, shop.tables[table]))]);
+  const limits = Object.entries(fields).map(
+    ([id, { before, after }]) =>
+      `${limitOf(id).label}: ${spoken(before, limitOf(id).type)} → ${spoken(after, limitOf(id).type)}`,
+  );
+  return joined([
+    { lines: limits, changes: { fields } },
+    ...fileTables.map((table) => planTable(log, table, shop.tables[table])),
+  ]);
 }

@@ -1,6 +1,6 @@
 import { jobLog } from "../../joblog/job-log.ts";
-import { findField } from "../../joblog/model/references.ts";
 import type { FieldDefinition, InputColumn } from "../../joblog/model/definition.ts";
+import { findField } from "../../joblog/model/references.ts";
 
 /** The shop's own limits, in the groups in which a person looks for them. */
 export const limitGroups: readonly { readonly legend: string; readonly ids: readonly string[] }[] = [
@@ -19,5 +19,15 @@ export const limitOf = (id: string): FieldDefinition => findField(jobLog, id);
 /** A named cell as a column that a form can show. */
 export function limitColumn(id: string): InputColumn {
   const { label, type, unit, limits, help } = limitOf(id);
-  return { id, role: "input", required: false, label, type, width: 10, help, ...(unit === undefined ? {} : { unit }), ...(limits === undefined ? {} : { limits }) };
+  return {
+    id,
+    role: "input",
+    required: false,
+    label,
+    type,
+    width: 10,
+    help,
+    ...(unit === undefined ? {} : { unit }),
+    ...(limits === undefined ? {} : { limits }),
+  };
 }

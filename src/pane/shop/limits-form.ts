@@ -1,22 +1,37 @@
+import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Draft, EntryField } from "../record/entry-form.ts";
-import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import { limitColumn, limitGroups, limitOf } from "./limit-fields.ts";
-import { readForm, type FilledShopForm, type ShopForm } from "./shop-form.ts";
+import { type FilledShopForm, readForm, type ShopForm } from "./shop-form.ts";
 
-const groups = limitGroups.map(({ legend, ids }) => ({ legend, fields: ids.map((id): EntryField => ({ key: id, column: limitColumn(id), required: limitOf(id).initial !== undefined })) }));
+const groups = limitGroups.map(({ legend, ids }) => ({
+  legend,
+  fields: ids.map((id): EntryField => ({
+    key: id,
+    column: limitColumn(id),
+    required: limitOf(id).initial !== undefined,
+  })),
+}));
 
 const fields = groups.flatMap((group) => group.fields);
 
 /** Pairs of which the first must stay below the second. */
-const pairs = [["slopeLow", "slopeHigh"], ["sewerLow", "sewerHigh"]] as const;
+const pairs = [
+  ["slopeLow", "slopeHigh"],
+  ["sewerLow", "sewerHigh"],
+] as const;
 
 export function crossed(number: FilledFields["number"]): readonly FieldProblem[] {
   return pairs.flatMap(([low, high]) => {
     const [below, above] = [number(low), number(high)];
     return below !== undefined && above !== undefined && below >= above
-      ? [{ key: high, message: `${limitOf(high).label}: ${String(above)} is not above ${String(below)}, ${limitOf(low).label.toLowerCase()}.` }]
+      ? [
+          {
+            key: high,
+            message: `${limitOf(high).label}: ${String(above)} is not above ${String(below)}, ${limitOf(low).label.toLowerCase()}.`,
+          },
+        ]
       : [];
   });
 }
@@ -27,11 +42,27 @@ export function limitsForm(log: LogSnapshot, system: UnitSystem): ShopForm {
     const { values, converted, problems, filled, changed } = readForm(fields, (key) => log.fields[key], typed, system);
     const all = [...problems, ...crossed(filled.number)];
     return {
-      values, converted, problems: all,
-      findings: changed.length === 0 ? [] : [{ tone: "watch", text: "Every verdict in this log follows the new limits at once, those of past readings too." }],
+      values,
+      converted,
+      problems: all,
+      findings:
+        changed.length === 0
+          ? []
+          : [
+              {
+                tone: "watch",
+                text: "Every verdict in this log follows the new limits at once, those of past readings too.",
+              },
+            ],
       ...(all.length > 0 || changed.length === 0
         ? {}
-        : { changes: { fields: Object.fromEntries(changed.map((key) => [key, { before: log.fields[key], after: filled.number(key) ?? filled.text(key) }])) } }),
+        : {
+            changes: {
+              fields: Object.fromEntries(
+                changed.map((key) => [key, { before: log.fields[key], after: filled.number(key) ?? filled.text(key) }]),
+              ),
+            },
+          }),
     };
   };
   return { title: "Limits", purpose: "What readings, meters, baths and releases are held to.", groups, fill };

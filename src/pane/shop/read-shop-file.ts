@@ -1,10 +1,11 @@
 import * as z from "zod/mini";
+
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn, LogRow, RowValue } from "../../joblog/model/definition.ts";
 import { readInput } from "../controls/read-input.ts";
 import { limitColumn, limitIds } from "./limit-fields.ts";
 import { crossed } from "./limits-form.ts";
-import { fileKind, fileTables, fileVersion, type FileTable } from "./shop-file.ts";
+import { fileKind, type FileTable, fileTables, fileVersion } from "./shop-file.ts";
 import { inputsOf, keyColumn, tableWords } from "./shop-tables.ts";
 
 /** What a file holds for this log, or every reason why it is refused. */
@@ -21,16 +22,29 @@ const damaged = "The file is damaged: its limits or its lists are missing.";
 
 /** Looked at first, and in this order: the rest of a file of another kind says nothing. */
 const headOf = (system: UnitSystem) =>
-  z.object({
-    kind: z.literal(fileKind, foreign),
-    version: z.literal(fileVersion, { error: ({ input }) => `The file is of version ${String(input)}, and this Bathsheet reads version ${String(fileVersion)}.` }),
-    units: z.literal(system, { error: ({ input }) => `The file is in ${String(input)} units and this log in ${system} units. Save it from a log in the same units.` }),
-    limits: z.looseObject({}, damaged),
-    tables: z.looseObject({}, damaged),
-  }, foreign);
+  z.object(
+    {
+      kind: z.literal(fileKind, foreign),
+      version: z.literal(fileVersion, {
+        error: ({ input }) =>
+          `The file is of version ${String(input)}, and this Bathsheet reads version ${String(fileVersion)}.`,
+      }),
+      units: z.literal(system, {
+        error: ({ input }) =>
+          `The file is in ${String(input)} units and this log in ${system} units. Save it from a log in the same units.`,
+      }),
+      limits: z.looseObject({}, damaged),
+      tables: z.looseObject({}, damaged),
+    },
+    foreign,
+  );
 
 /** A value as a form would read it, so that a file can hold nothing that a form would refuse. */
-function valueOf(column: InputColumn, system: UnitSystem, given: string): { readonly value?: RowValue } | { readonly problem: string } {
+function valueOf(
+  column: InputColumn,
+  system: UnitSystem,
+  given: string,
+): { readonly value?: RowValue } | { readonly problem: string } {
   const reading = readInput(column, system, given);
   const { label, choices, required } = column;
   if (reading.read === "problem") return { problem: reading.message };
@@ -42,42 +56,69 @@ function valueOf(column: InputColumn, system: UnitSystem, given: string): { read
 /** A cell; whatever is wrong with it is said after the column's label. */
 function cell(column: InputColumn, system: UnitSystem) {
   const { label, required } = column;
-  const written = z.union([z.number(), z.string()], { error: ({ input }) => (input === undefined ? `${label}: missing.` : `${label}: neither a number nor text.`) });
-  const read = z.pipe(written, z.transform((given, { issues }): RowValue | undefined => {
-    const reading = valueOf(column, system, String(given));
-    if (!("problem" in reading)) return reading.value;
-    issues.push({ code: "custom", message: reading.problem, input: given });
-    return undefined;
-  }));
+  const written = z.union([z.number(), z.string()], {
+    error: ({ input }) => (input === undefined ? `${label}: missing.` : `${label}: neither a number nor text.`),
+  });
+  const read = z.pipe(
+    written,
+    z.transform((given, { issues }): RowValue | undefined => {
+      const reading = valueOf(column, system, String(given));
+      if (!("problem" in reading)) return reading.value;
+      issues.push({ code: "custom", message: reading.problem, input: given });
+      return undefined;
+    }),
+  );
   return required ? read : z.optional(read);
 }
 
 const cells = (columns: readonly InputColumn[], system: UnitSystem) =>
-  z.strictObject(Object.fromEntries(columns.map((column) => [column.id, cell(column, system)])), { error: ({ code }) => (code === "invalid_type" ? "no entry." : undefined) });
+  z.strictObject(Object.fromEntries(columns.map((column) => [column.id, cell(column, system)])), {
+    error: ({ code }) => (code === "invalid_type" ? "no entry." : undefined),
+  });
 
 const isEntry = (value: unknown): boolean => typeof value === "object" && value !== null;
 
 /** Limits that cross are named even where another limit is at fault. */
 const limitCells = (system: UnitSystem) =>
-  cells(limitIds.map(limitColumn), system).check(z.superRefine((limits, found) => {
-    for (const { message } of crossed((id) => { const value = limits[id]; return typeof value === "number" ? value : undefined; })) found.addIssue(message);
-  }, { when: ({ value }) => isEntry(value) }));
+  cells(limitIds.map(limitColumn), system).check(
+    z.superRefine(
+      (limits, found) => {
+        for (const { message } of crossed((id) => {
+          const value = limits[id];
+          return typeof value === "number" ? value : undefined;
+        }))
+          found.addIssue(message);
+      },
+      { when: ({ value }) => isEntry(value) },
+    ),
+  );
 
 /** The rows of a list; a name that stands twice is told even where a cell is at fault. */
 function rowsOf(table: FileTable, system: UnitSystem) {
   const { all, one } = tableWords[table];
   const key = keyColumn(table).id;
-  return z.array(cells(inputsOf(table), system), `${all}: no list.`).check(z.superRefine((rows, found) => {
-    const names = rows.map((row) => String(row[key] ?? "").toLowerCase());
-    const again = rows.filter((_, index) => names[index] !== "" && names.indexOf(names[index] ?? "") < index);
-    for (const name of new Set(again.map((row) => String(row[key])))) found.addIssue(`${one} ${name}: stands twice.`);
-  }, { when: ({ value }) => Array.isArray(value) && value.every(isEntry) }));
+  return z.array(cells(inputsOf(table), system), `${all}: no list.`).check(
+    z.superRefine(
+      (rows, found) => {
+        const names = rows.map((row) => String(row[key] ?? "").toLowerCase());
+        const again = rows.filter((_, index) => names[index] !== "" && names.indexOf(names[index] ?? "") < index);
+        for (const name of new Set(again.map((row) => String(row[key]))))
+          found.addIssue(`${one} ${name}: stands twice.`);
+      },
+      { when: ({ value }) => Array.isArray(value) && value.every(isEntry) },
+    ),
+  );
 }
 
 const bodyOf = (system: UnitSystem) =>
   z.object({
     limits: limitCells(system),
-    tables: z.object({ tanks: rowsOf("tanks", system), waters: rowsOf("waters", system), concentrates: rowsOf("concentrates", system), people: rowsOf("people", system) }),
+    tables: z.object({
+      tanks: rowsOf("tanks", system),
+      waters: rowsOf("waters", system),
+      concentrates: rowsOf("concentrates", system),
+      people: rowsOf("people", system),
+    }),
   });
 
 type Issue = z.core.$ZodIssue;
@@ -118,5 +159,7 @@ export function readShopFile(text: string, system: UnitSystem): ShopFileReading 
   const head = headOf(system).safeParse(given);
   if (!head.success) return refused(head.error.issues[0]?.message ?? foreign);
   const body = bodyOf(system).safeParse(given);
-  return body.success ? { read: "shop", ...body.data } : refused(...body.error.issues.flatMap((issue) => words(issue, head.data.tables)));
+  return body.success
+    ? { read: "shop", ...body.data }
+    : refused(...body.error.issues.flatMap((issue) => words(issue, head.data.tables)));
 }

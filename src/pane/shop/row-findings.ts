@@ -1,11 +1,11 @@
+import { askNumber, askText } from "../../advice/ask.ts";
 import { findRow, rowFacts } from "../../advice/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
 import { amount, money } from "../../advice/wording/figures.ts";
-import { askNumber, askText } from "../../advice/ask.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import type { ShopTable } from "./shop-tables.ts";
 
 interface Row {
@@ -18,7 +18,12 @@ interface Row {
 }
 
 function bathsWith(log: LogSnapshot, column: string, key: string | undefined): string {
-  return key === undefined ? "" : log.rows.baths.filter(({ cells }) => String(cells[column] ?? "") === key).map(({ cells }) => String(cells["bath"] ?? "")).join(", ");
+  return key === undefined
+    ? ""
+    : log.rows.baths
+        .filter(({ cells }) => String(cells[column] ?? "") === key)
+        .map(({ cells }) => String(cells["bath"] ?? ""))
+        .join(", ");
 }
 
 function ofTank({ filled, key, changed, log, system }: Row): readonly Finding[] {
@@ -28,7 +33,9 @@ function ofTank({ filled, key, changed, log, system }: Row): readonly Finding[] 
   const baths = bathsWith(log, "tank", key);
   const measured = ["length", "width", "fillDepth", "displacement"].some((id) => changed.includes(id));
   return [
-    volume.known ? { tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` } : { tone: "act", text: volume.why },
+    volume.known
+      ? { tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` }
+      : { tone: "act", text: volume.why },
     ...(measured && baths !== "" ? [{ tone: "watch", text: `Worked out anew with it: ${baths}.` } as const] : []),
   ];
 }
@@ -38,8 +45,21 @@ function ofWater({ filled, key, changed, log }: Row): readonly Finding[] {
   const answer = hardness === undefined ? undefined : askText("HARDNESSCLASS", hardness === 0 ? "0 mg/L" : hardness);
   const baths = bathsWith(log, "water", key);
   return [
-    ...(answer === undefined ? [] : [answer.known ? { tone: "good", text: `Hardness class: ${answer.value}.` } as const : { tone: "act", text: answer.why } as const]),
-    ...(changed.length > 0 && baths !== "" ? [{ tone: "watch", text: `Baths filled with it follow: ${baths}. For water of another test, add one of its own name.` } as const] : []),
+    ...(answer === undefined
+      ? []
+      : [
+          answer.known
+            ? ({ tone: "good", text: `Hardness class: ${answer.value}.` } as const)
+            : ({ tone: "act", text: answer.why } as const),
+        ]),
+    ...(changed.length > 0 && baths !== ""
+      ? [
+          {
+            tone: "watch",
+            text: `Baths filled with it follow: ${baths}. For water of another test, add one of its own name.`,
+          } as const,
+        ]
+      : []),
   ];
 }
 
@@ -53,9 +73,22 @@ function ofConcentrate({ filled, key, changed, log, system }: Row): readonly Fin
   });
   const baths = bathsWith(log, "concentrate", key);
   return [
-    ...(unit === undefined ? [] : [unit.known ? { tone: "good", text: `${money(unit.value)} per ${volumeUnit[system]}.` } as const : { tone: "act", text: unit.why } as const]),
+    ...(unit === undefined
+      ? []
+      : [
+          unit.known
+            ? ({ tone: "good", text: `${money(unit.value)} per ${volumeUnit[system]}.` } as const)
+            : ({ tone: "act", text: unit.why } as const),
+        ]),
     ...strengths,
-    ...(changed.length > 0 && baths !== "" ? [{ tone: "watch", text: `Past additions are worked out and priced anew: ${baths}. For a delivery at another price, add one of its own name.` } as const] : []),
+    ...(changed.length > 0 && baths !== ""
+      ? [
+          {
+            tone: "watch",
+            text: `Past additions are worked out and priced anew: ${baths}. For a delivery at another price, add one of its own name.`,
+          } as const,
+        ]
+      : []),
   ];
 }
 
@@ -65,13 +98,32 @@ function ofStock({ filled, key, log, system }: Row): readonly Finding[] {
   const name = key ?? filled.text("concentrate");
   const row = name === undefined ? undefined : findRow(log, "stockBalance", "concentrate", name);
   const use = row === undefined ? undefined : rowFacts(row).number("dailyUse");
-  if (lead === undefined) return [{ tone: "plain", text: "Without a delivery time the log cannot say when to reorder." }];
-  if (use === undefined) return [{ tone: "plain", text: "Nothing of it has gone into a bath yet: the reorder point follows with the first days of use." }];
+  if (lead === undefined)
+    return [{ tone: "plain", text: "Without a delivery time the log cannot say when to reorder." }];
+  if (use === undefined)
+    return [
+      {
+        tone: "plain",
+        text: "Nothing of it has gone into a bath yet: the reorder point follows with the first days of use.",
+      },
+    ];
   const point = askNumber("REORDERPOINT", use, lead, safety ?? null);
-  return [point.known ? { tone: "good", text: `Reorder at ${amount(point.value)} ${volumeUnit[system]}, at ${amount(use)} ${volumeUnit[system]} a day of use.` } : { tone: "act", text: point.why }];
+  return [
+    point.known
+      ? {
+          tone: "good",
+          text: `Reorder at ${amount(point.value)} ${volumeUnit[system]}, at ${amount(use)} ${volumeUnit[system]} a day of use.`,
+        }
+      : { tone: "act", text: point.why },
+  ];
 }
 
-const byTable: Readonly<Partial<Record<ShopTable, (row: Row) => readonly Finding[]>>> = { tanks: ofTank, waters: ofWater, concentrates: ofConcentrate, stockBalance: ofStock };
+const byTable: Readonly<Partial<Record<ShopTable, (row: Row) => readonly Finding[]>>> = {
+  tanks: ofTank,
+  waters: ofWater,
+  concentrates: ofConcentrate,
+  stockBalance: ofStock,
+};
 
 /** What a row comes to: its computed figures, and which baths follow a change. */
 export function rowFindings(table: ShopTable, row: Row): readonly Finding[] {

@@ -1,6 +1,7 @@
 import { SaveRegular } from "@fluentui/react-icons/svg/save";
-import type { LogEdit } from "../../excel/record/log-edit.ts";
+
 import { editLog } from "../../excel/log-workbook.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
 import type { Receipt } from "../../excel/record/receipt.ts";
 import type { Action } from "../record/action.ts";
 

@@ -2,18 +2,21 @@ import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { DocumentArrowDownRegular } from "@fluentui/react-icons/svg/document-arrow-down";
 import { DocumentArrowUpRegular } from "@fluentui/react-icons/svg/document-arrow-up";
 import { useRef, useState } from "react";
+
+import { countOf } from "../../advice/wording/figure-words.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { saveShop } from "./save-shop.ts";
-import { countOf } from "../../advice/wording/figure-words.ts";
-import { importPlan } from "./import-plan.ts";
-import { largestFile, readShopFile, type ShopFileReading } from "./read-shop-file.ts";
-import { shopFile } from "./shop-file.ts";
 import { AttemptOutcome } from "../controls/attempt-outcome.tsx";
 import { useAttempt } from "../controls/use-attempt.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { importPlan } from "./import-plan.ts";
+import { largestFile, readShopFile, type ShopFileReading } from "./read-shop-file.ts";
+import { saveShop } from "./save-shop.ts";
+import { shopFile } from "./shop-file.ts";
 
-const useStyles = makeStyles({ list: { margin: 0, paddingLeft: "20px", overflowWrap: "anywhere", display: "grid", rowGap: tokens.spacingVerticalXS } });
+const useStyles = makeStyles({
+  list: { margin: 0, paddingLeft: "20px", overflowWrap: "anywhere", display: "grid", rowGap: tokens.spacingVerticalXS },
+});
 
 /** Hands the browser a file to save; nothing leaves the machine. */
 function download(name: string, text: string): void {
@@ -37,7 +40,11 @@ function Refusal({ problems }: { readonly problems: readonly string[] }): React.
   return (
     <div role="alert" className={page.caution}>
       <p className={page.quiet}>Nothing was taken over:</p>
-      <ul className={styles.list}>{problems.map((problem) => <li key={problem}>{problem}</li>)}</ul>
+      <ul className={styles.list}>
+        {problems.map((problem) => (
+          <li key={problem}>{problem}</li>
+        ))}
+      </ul>
     </div>
   );
 }
@@ -62,8 +69,17 @@ export function ShopFileCard({ log, system, refresh }: Props): React.JSX.Element
   };
   return (
     <section className={page.page} aria-label="Shop defaults as a file">
-      <p className={page.quiet}>Limits, tanks, waters, concentrates and people, for the next job’s workbook. Claims stay here.</p>
-      <Button size="large" icon={<DocumentArrowDownRegular />} className={page.big} onClick={() => { download("shop-defaults.json", JSON.stringify(shopFile(log, system), null, 2)); }}>
+      <p className={page.quiet}>
+        Limits, tanks, waters, concentrates and people, for the next job’s workbook. Claims stay here.
+      </p>
+      <Button
+        size="large"
+        icon={<DocumentArrowDownRegular />}
+        className={page.big}
+        onClick={() => {
+          download("shop-defaults.json", JSON.stringify(shopFile(log, system), null, 2));
+        }}
+      >
         Save to a file
       </Button>
       <input
@@ -77,18 +93,39 @@ export function ShopFileCard({ log, system, refresh }: Props): React.JSX.Element
           if (file !== undefined) void read(file);
         }}
       />
-      <Button size="large" icon={<DocumentArrowUpRegular />} className={page.big} onClick={() => input.current?.click()}>
+      <Button
+        size="large"
+        icon={<DocumentArrowUpRegular />}
+        className={page.big}
+        onClick={() => input.current?.click()}
+      >
         Take over from a file
       </Button>
       {reading?.read === "refused" ? <Refusal problems={reading.problems} /> : null}
       {plan === undefined ? null : (
         <div role="status" className={page.page}>
-          <p className={page.quiet}>{plan.lines.length === 0 ? "The file says what the log holds already." : "This would change; what the file does not name stays:"}</p>
-          <ul className={styles.list}>{plan.lines.map((line) => <li key={line}>{line}</li>)}</ul>
+          <p className={page.quiet}>
+            {plan.lines.length === 0
+              ? "The file says what the log holds already."
+              : "This would change; what the file does not name stays:"}
+          </p>
+          <ul className={styles.list}>
+            {plan.lines.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
         </div>
       )}
       {plan === undefined || plan.lines.length === 0 ? null : (
-        <Button appearance="primary" size="large" className={page.big} disabled={attempt.busy} onClick={() => { void attempt.start(take); }}>
+        <Button
+          appearance="primary"
+          size="large"
+          className={page.big}
+          disabled={attempt.busy}
+          onClick={() => {
+            void attempt.start(take);
+          }}
+        >
           {attempt.busy ? "Writing…" : "Change the log so"}
         </Button>
       )}

@@ -1,8 +1,8 @@
 /** The shop's defaults as a file: limits, tanks, waters, concentrates and people, for the next job's workbook. */
+import { fieldTextOf } from "../../advice/wording/moments.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { fieldTextOf } from "../../advice/wording/moments.ts";
 import { limitIds } from "./limit-fields.ts";
 import { inputsOf, type ShopTable } from "./shop-tables.ts";
 
@@ -26,18 +26,28 @@ export interface ShopFile {
 }
 
 function cellsOfRow(table: FileTable, cells: Readonly<Record<string, RowValue | undefined>>): FileCells {
-  return Object.fromEntries(inputsOf(table).flatMap(({ id, type }) => {
-    const value = cells[id];
-    if (value === undefined) return [];
-    return [[id, type === "date" && typeof value === "number" ? fieldTextOf(value).slice(0, 10) : value]];
-  }));
+  return Object.fromEntries(
+    inputsOf(table).flatMap(({ id, type }) => {
+      const value = cells[id];
+      if (value === undefined) return [];
+      return [[id, type === "date" && typeof value === "number" ? fieldTextOf(value).slice(0, 10) : value]];
+    }),
+  );
 }
 
 export function shopFile(log: LogSnapshot, system: UnitSystem): ShopFile {
   const limits = limitIds.flatMap((id) => (log.fields[id] === undefined ? [] : [[id, log.fields[id]] as const]));
   const rows = (table: FileTable): readonly FileCells[] => log.rows[table].map(({ cells }) => cellsOfRow(table, cells));
   return {
-    kind: fileKind, version: fileVersion, units: system, limits: Object.fromEntries(limits),
-    tables: { tanks: rows("tanks"), waters: rows("waters"), concentrates: rows("concentrates"), people: rows("people") },
+    kind: fileKind,
+    version: fileVersion,
+    units: system,
+    limits: Object.fromEntries(limits),
+    tables: {
+      tanks: rows("tanks"),
+      waters: rows("waters"),
+      concentrates: rows("concentrates"),
+      people: rows("people"),
+    },
   };
 }

@@ -1,10 +1,8 @@
 import { Button } from "@fluentui/react-components";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useState } from "react";
+
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { saveShop } from "./save-shop.ts";
-import type { Draft } from "../record/entry-form.ts";
-import type { ShopForm } from "./shop-form.ts";
 import { AttemptOutcome } from "../controls/attempt-outcome.tsx";
 import { focusField } from "../controls/entry-field.tsx";
 import { FieldGroups } from "../controls/field-groups.tsx";
@@ -14,6 +12,9 @@ import { ProblemCount } from "../controls/problem-count.tsx";
 import { useAttempt } from "../controls/use-attempt.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import type { Draft } from "../record/entry-form.ts";
+import { saveShop } from "./save-shop.ts";
+import type { ShopForm } from "./shop-form.ts";
 
 interface Props {
   readonly form: ShopForm;
@@ -56,9 +57,13 @@ export function ShopFormView({ form, system, onBack, onSaved }: Props): React.JS
         if (!attempt.busy) save();
       }}
     >
-      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={onBack}>Shop</Button>
+      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={onBack}>
+        Shop
+      </Button>
       <div>
-        <h2 ref={heading} tabIndex={-1} className={page.title}>{form.title}</h2>
+        <h2 ref={heading} tabIndex={-1} className={page.title}>
+          {form.title}
+        </h2>
         <p className={page.quiet}>{form.purpose}</p>
       </div>
       <FieldGroups
@@ -68,11 +73,15 @@ export function ShopFormView({ form, system, onBack, onSaved }: Props): React.JS
         converted={converted}
         problems={tried ? problems : typedProblems}
         showHelp
-        onChange={(key, value) => { setTyped((before) => ({ ...before, [key]: value })); }}
+        onChange={(key, value) => {
+          setTyped((before) => ({ ...before, [key]: value }));
+        }}
       />
       <FindingsList findings={findings} />
       {tried ? <ProblemCount count={problems.length} /> : null}
-      <Button type="submit" appearance="primary" size="large" icon={<Icon />} className={page.big}>{attempt.busy ? "Writing…" : saveShop.name}</Button>
+      <Button type="submit" appearance="primary" size="large" icon={<Icon />} className={page.big}>
+        {attempt.busy ? "Writing…" : saveShop.name}
+      </Button>
       <AttemptOutcome attempt={attempt} />
     </form>
   );

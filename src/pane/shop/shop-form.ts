@@ -1,13 +1,13 @@
 /** A form that changes what the log looks up: limits and the rows of its own lists. */
-import type { LogEdit } from "../../excel/record/log-edit.ts";
-import type { RowValue } from "../../joblog/model/definition.ts";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { Draft, EntryField, FieldGroup } from "../record/entry-form.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
-import { filledFields, readFields } from "../record/fill-form.ts";
 import { figure } from "../../advice/wording/figures.ts";
 import { fieldTextOf } from "../../advice/wording/moments.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { LogEdit } from "../../excel/record/log-edit.ts";
+import type { RowValue } from "../../joblog/model/definition.ts";
+import type { Draft, EntryField, FieldGroup } from "../record/entry-form.ts";
+import { filledFields, readFields } from "../record/fill-form.ts";
 
 export interface FilledShopForm {
   readonly values: Draft;
@@ -46,10 +46,21 @@ interface ReadForm {
 }
 
 /** Reads a draft over what the log holds; a field that still reads as the log does is no change, and no problem either. */
-export function readForm(fields: readonly EntryField[], held: (key: string) => RowValue | undefined, typed: Draft, system: UnitSystem): ReadForm {
+export function readForm(
+  fields: readonly EntryField[],
+  held: (key: string) => RowValue | undefined,
+  typed: Draft,
+  system: UnitSystem,
+): ReadForm {
   const start = Object.fromEntries(fields.map((field) => [field.key, typedText(held(field.key), field)]));
   const values: Draft = { ...start, ...typed };
   const changed = fields.map(({ key }) => key).filter((key) => values[key]?.trim() !== start[key]);
   const { values: read, converted, problems } = readFields(fields, values, system);
-  return { values, converted, problems: problems.filter(({ key }) => changed.includes(key) || values[key] === ""), filled: filledFields(read), changed };
+  return {
+    values,
+    converted,
+    problems: problems.filter(({ key }) => changed.includes(key) || values[key] === ""),
+    filled: filledFields(read),
+    changed,
+  };
 }

@@ -1,5 +1,5 @@
-import type { InputColumn } from "../../joblog/model/definition.ts";
 import { jobLog } from "../../joblog/job-log.ts";
+import type { InputColumn } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { findTable } from "../../joblog/model/references.ts";
 

@@ -1,33 +1,56 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { AddRegular } from "@fluentui/react-icons/svg/add";
 import { useState } from "react";
+
 import { findRow, rowFacts } from "../../advice/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { stockLevel } from "../../joblog/model/words.ts";
-import { recordStockMove } from "../record/forms/stock-move/record-stock-move.ts";
-import type { LastEntry } from "../record/take-back.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import { amount, figure } from "../../advice/wording/figures.ts";
-import { limitsForm } from "./limits-form.ts";
-import { rowForm } from "./row-form.ts";
-import { keyColumn, keysOf, shopTables, tableWords, type ShopTable } from "./shop-tables.ts";
-import { EntryFormView } from "../record/entry-form-view.tsx";
-import { TypedOverFormulas } from "../start/repair-view.tsx";
-import { ShopFileCard } from "./shop-file-card.tsx";
-import { ShopFormView } from "./shop-form-view.tsx";
-import { TakeBackButton } from "../record/take-back-button.tsx";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { stockLevel } from "../../joblog/model/words.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { EntryFormView } from "../record/entry-form-view.tsx";
+import { recordStockMove } from "../record/forms/stock-move/record-stock-move.ts";
+import type { LastEntry } from "../record/take-back.ts";
+import { TakeBackButton } from "../record/take-back-button.tsx";
+import { TypedOverFormulas } from "../start/repair-view.tsx";
+import { limitsForm } from "./limits-form.ts";
+import { rowForm } from "./row-form.ts";
+import { ShopFileCard } from "./shop-file-card.tsx";
+import { ShopFormView } from "./shop-form-view.tsx";
+import { keyColumn, keysOf, type ShopTable, shopTables, tableWords } from "./shop-tables.ts";
 
 const useStyles = makeStyles({
   fold: {
-    border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusLarge,
-    "& > summary": { cursor: "pointer", padding: tokens.spacingHorizontalM, fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400 },
+    border: `1px solid ${tokens.colorNeutralStroke2}`,
+    borderRadius: tokens.borderRadiusLarge,
+    "& > summary": {
+      cursor: "pointer",
+      padding: tokens.spacingHorizontalM,
+      fontWeight: tokens.fontWeightSemibold,
+      fontSize: tokens.fontSizeBase400,
+    },
   },
-  body: { display: "grid", rowGap: tokens.spacingVerticalS, padding: `0 ${tokens.spacingHorizontalM} ${tokens.spacingHorizontalM}` },
-  row: { width: "100%", maxWidth: "none", minHeight: "48px", justifyContent: "flex-start", textAlign: "left", fontWeight: tokens.fontWeightRegular },
+  body: {
+    display: "grid",
+    rowGap: tokens.spacingVerticalS,
+    padding: `0 ${tokens.spacingHorizontalM} ${tokens.spacingHorizontalM}`,
+  },
+  row: {
+    width: "100%",
+    maxWidth: "none",
+    minHeight: "48px",
+    justifyContent: "flex-start",
+    textAlign: "left",
+    fontWeight: tokens.fontWeightRegular,
+  },
   name: { display: "block", fontWeight: tokens.fontWeightSemibold, overflowWrap: "anywhere" },
-  more: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  more: {
+    display: "block",
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
 });
 
 interface Props {
@@ -35,7 +58,10 @@ interface Props {
   readonly refresh: () => Promise<void>;
 }
 
-type Open = { readonly form: "limits" } | { readonly form: "stock" } | { readonly form: "row"; readonly table: ShopTable; readonly key: string | undefined };
+type Open =
+  | { readonly form: "limits" }
+  | { readonly form: "stock" }
+  | { readonly form: "row"; readonly table: ShopTable; readonly key: string | undefined };
 
 /** What tells a row from its neighbors. */
 function aboutRow({ log, system }: LogContext, table: ShopTable, key: string): string {
@@ -49,12 +75,21 @@ function aboutRow({ log, system }: LogContext, table: ShopTable, key: string): s
     concentrates: text("description"),
     people: text("name"),
     claims: text("loss"),
-    stockBalance: number("leadDays") === undefined ? "delivery time not given yet" : `delivery takes ${figure(number("leadDays") ?? 0, 0)} days${number("reorderAt") === undefined ? "" : `, reorder at ${amount(number("reorderAt") ?? 0)} ${volumeUnit[system]}`}`,
+    stockBalance:
+      number("leadDays") === undefined
+        ? "delivery time not given yet"
+        : `delivery takes ${figure(number("leadDays") ?? 0, 0)} days${number("reorderAt") === undefined ? "" : `, reorder at ${amount(number("reorderAt") ?? 0)} ${volumeUnit[system]}`}`,
   };
   return words[table] ?? "";
 }
 
-function Stock({ context, onOpen }: { readonly context: LogContext; readonly onOpen: (open: Open) => void }): React.JSX.Element {
+function Stock({
+  context,
+  onOpen,
+}: {
+  readonly context: LogContext;
+  readonly onOpen: (open: Open) => void;
+}): React.JSX.Element {
   const page = usePageStyles();
   const unit = volumeUnit[context.system];
   const Icon = recordStockMove.icon;
@@ -62,10 +97,22 @@ function Stock({ context, onOpen }: { readonly context: LogContext; readonly onO
     <>
       {context.log.rows.stockBalance.map(rowFacts).map((row) => {
         const [name, book, left] = [row.text("concentrate") ?? "", row.number("book"), row.number("daysLeft")];
-        const words = book === undefined ? "not counted yet" : `${amount(book)} ${unit} by the book${left === undefined ? "" : `, ${figure(left, 1)} days of use`}${row.text("reorder") === stockLevel.reorder ? ": reorder" : ""}`;
+        const words =
+          book === undefined
+            ? "not counted yet"
+            : `${amount(book)} ${unit} by the book${left === undefined ? "" : `, ${figure(left, 1)} days of use`}${row.text("reorder") === stockLevel.reorder ? ": reorder" : ""}`;
         return <p key={name} className={page.quiet}>{`${name}: ${words}.`}</p>;
       })}
-      <Button size="large" icon={<Icon />} className={page.big} onClick={() => { onOpen({ form: "stock" }); }}>Record a count or receipt</Button>
+      <Button
+        size="large"
+        icon={<Icon />}
+        className={page.big}
+        onClick={() => {
+          onOpen({ form: "stock" });
+        }}
+      >
+        Record a count or receipt
+      </Button>
     </>
   );
 }
@@ -86,12 +133,24 @@ function ShopPage({ context, refresh, said, recorded, returned, onOpen, onTakenB
   return (
     <section className={page.page} aria-label="Shop">
       <div>
-        <h2 ref={heading} tabIndex={-1} className={page.title}>The shop’s own figures</h2>
+        <h2 ref={heading} tabIndex={-1} className={page.title}>
+          The shop’s own figures
+        </h2>
         <p className={page.quiet}>{`Units: ${system}, set when the log was built.`}</p>
       </div>
-      <p role="status" className={page.quiet} hidden={said === ""}>{said}</p>
+      <p role="status" className={page.quiet} hidden={said === ""}>
+        {said}
+      </p>
       {recorded === undefined ? null : <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />}
-      <Button size="large" className={page.big} onClick={() => { onOpen({ form: "limits" }); }}>Limits</Button>
+      <Button
+        size="large"
+        className={page.big}
+        onClick={() => {
+          onOpen({ form: "limits" });
+        }}
+      >
+        Limits
+      </Button>
       {shopTables.map((table) => {
         const keys = keysOf(log, table);
         return (
@@ -99,29 +158,49 @@ function ShopPage({ context, refresh, said, recorded, returned, onOpen, onTakenB
             <summary>{`${tableWords[table].all} (${String(keys.length)})`}</summary>
             <div className={styles.body}>
               {keys.map((key) => (
-                <Button key={key} className={styles.row} aria-label={`Change ${tableWords[table].one} ${key}`} onClick={() => { onOpen({ form: "row", table, key }); }}>
+                <Button
+                  key={key}
+                  className={styles.row}
+                  aria-label={`Change ${tableWords[table].one} ${key}`}
+                  onClick={() => {
+                    onOpen({ form: "row", table, key });
+                  }}
+                >
                   <span>
                     <span className={styles.name}>{key}</span>
                     <span className={styles.more}>{aboutRow(context, table, key)}</span>
                   </span>
                 </Button>
               ))}
-              <Button size="large" icon={<AddRegular />} className={page.big} onClick={() => { onOpen({ form: "row", table, key: undefined }); }}>{`Add a ${tableWords[table].one}`}</Button>
+              <Button
+                size="large"
+                icon={<AddRegular />}
+                className={page.big}
+                onClick={() => {
+                  onOpen({ form: "row", table, key: undefined });
+                }}
+              >{`Add a ${tableWords[table].one}`}</Button>
             </div>
           </details>
         );
       })}
       <details className={styles.fold}>
         <summary>Stock</summary>
-        <div className={styles.body}><Stock context={context} onOpen={onOpen} /></div>
+        <div className={styles.body}>
+          <Stock context={context} onOpen={onOpen} />
+        </div>
       </details>
       <details className={styles.fold}>
         <summary>As a file</summary>
-        <div className={styles.body}><ShopFileCard log={log} system={system} refresh={refresh} /></div>
+        <div className={styles.body}>
+          <ShopFileCard log={log} system={system} refresh={refresh} />
+        </div>
       </details>
       <details className={styles.fold}>
         <summary>Formulas</summary>
-        <div className={styles.body}><TypedOverFormulas onRepaired={refresh} /></div>
+        <div className={styles.body}>
+          <TypedOverFormulas onRepaired={refresh} />
+        </div>
       </details>
     </section>
   );
@@ -152,7 +231,18 @@ export function ShopView({ context, refresh }: Props): React.JSX.Element {
     setTaken(entry);
     setOpen({ form: "stock" });
   };
-  if (open === undefined) return <ShopPage context={context} refresh={refresh} said={said} recorded={recorded} returned={returned} onOpen={setOpen} onTakenBack={takenBack} />;
+  if (open === undefined)
+    return (
+      <ShopPage
+        context={context}
+        refresh={refresh}
+        said={said}
+        recorded={recorded}
+        returned={returned}
+        onOpen={setOpen}
+        onTakenBack={takenBack}
+      />
+    );
   if (open.form === "stock") {
     return (
       <EntryFormView
@@ -160,12 +250,27 @@ export function ShopView({ context, refresh }: Props): React.JSX.Element {
         context={context}
         reopened={taken?.values}
         back="Shop"
-        onBack={() => { close(""); }}
-        onOpen={() => { close(""); }}
-        onRecorded={(entry) => { void saved(`Recorded: ${entry.what}.`, entry); }}
+        onBack={() => {
+          close("");
+        }}
+        onOpen={() => {
+          close("");
+        }}
+        onRecorded={(entry) => {
+          void saved(`Recorded: ${entry.what}.`, entry);
+        }}
       />
     );
   }
   const form = open.form === "limits" ? limitsForm(log, system) : rowForm(log, system, open.table, open.key);
-  return <ShopFormView form={form} system={system} onBack={() => { close(""); }} onSaved={(what) => saved(`Saved: ${what}.`)} />;
+  return (
+    <ShopFormView
+      form={form}
+      system={system}
+      onBack={() => {
+        close("");
+      }}
+      onSaved={(what) => saved(`Saved: ${what}.`)}
+    />
+  );
 }

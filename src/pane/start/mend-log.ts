@@ -1,8 +1,9 @@
 import { ArrowUpRegular } from "@fluentui/react-icons/svg/arrow-up";
 import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
 import { WrenchRegular } from "@fluentui/react-icons/svg/wrench";
-import { readSystem, repairFormulas, upgradeLog } from "../../excel/log-workbook.ts";
+
 import type { BuildReport } from "../../excel/build/write-plan.ts";
+import { readSystem, repairFormulas, upgradeLog } from "../../excel/log-workbook.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/layout/lay-out.ts";
 import type { WorkbookPlan } from "../../joblog/model/plan.ts";

@@ -1,23 +1,33 @@
 import { Button } from "@fluentui/react-components";
+
 import type { BuildReport } from "../../excel/build/write-plan.ts";
-import { ReplacedList } from "./replaced-list.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { ReplacedList } from "./replaced-list.tsx";
 
 const counted = (count: number, one: string, many: string): string => `${String(count)} ${count === 1 ? one : many}`;
 
 /** New columns by their table, in the order of the log. */
-function columnsByTable({ addedColumns }: BuildReport): readonly (readonly [table: string, headers: readonly string[]])[] {
+function columnsByTable({
+  addedColumns,
+}: BuildReport): readonly (readonly [table: string, headers: readonly string[]])[] {
   const tables = [...new Set(addedColumns.map(({ table }) => table))];
   return tables.map((table) => [table, addedColumns.filter((one) => one.table === table).map(({ header }) => header)]);
 }
 
 /** What an upgrade or a repair added, rewrote and replaced. */
-export function MendReport({ report, onClose }: { readonly report: BuildReport; readonly onClose: () => Promise<void> }): React.JSX.Element {
+export function MendReport({
+  report,
+  onClose,
+}: {
+  readonly report: BuildReport;
+  readonly onClose: () => Promise<void>;
+}): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
   const { added, addedColumns, renamed, replaced, rewritten } = report;
-  const found = added.length + addedColumns.length + rewritten === 0 ? "Nothing was missing." : "Your rows are as they were.";
+  const found =
+    added.length + addedColumns.length + rewritten === 0 ? "Nothing was missing." : "Your rows are as they were.";
   return (
     <section className={page.page} aria-label="What was done">
       <h2 ref={heading} tabIndex={-1} className={page.title}>
@@ -30,8 +40,12 @@ export function MendReport({ report, onClose }: { readonly report: BuildReport; 
       </Button>
       <ul className={page.list}>
         {added.length === 0 ? null : <li>{`New sheets: ${added.join(", ")}.`}</li>}
-        {renamed.map(({ planned, actual }) => <li key={actual}>{`The sheet ${planned} is named ${actual}, since you have a sheet of that name.`}</li>)}
-        {columnsByTable(report).map(([table, headers]) => <li key={table}>{`New in ${table}: ${headers.join("; ")}.`}</li>)}
+        {renamed.map(({ planned, actual }) => (
+          <li key={actual}>{`The sheet ${planned} is named ${actual}, since you have a sheet of that name.`}</li>
+        ))}
+        {columnsByTable(report).map(([table, headers]) => (
+          <li key={table}>{`New in ${table}: ${headers.join("; ")}.`}</li>
+        ))}
         {rewritten === 0 ? null : <li>{`${counted(rewritten, "formula was", "formulas were")} written anew.`}</li>}
       </ul>
     </section>

@@ -1,14 +1,15 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+
+import type { BuildReport } from "../../excel/build/write-plan.ts";
 import { DamagedLog, OlderLog } from "../../excel/log-problems.ts";
 import type { LogProblem } from "../../excel/office-problems.ts";
-import type { BuildReport } from "../../excel/build/write-plan.ts";
-import { bringUpToDate, mendLog, type MendAction } from "./mend-log.ts";
 import { LongWorkView } from "../controls/long-work-view.tsx";
-import { MendReport } from "./mend-report.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { useLongWork } from "../controls/use-long-work.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { bringUpToDate, type MendAction, mendLog } from "./mend-log.ts";
+import { MendReport } from "./mend-report.tsx";
 
 interface Props {
   readonly problem: LogProblem;
@@ -27,7 +28,10 @@ function OlderLogText({ problem }: { readonly problem: OlderLog }): React.JSX.El
   return (
     <div role="status">
       <h2 className={page.title}>{`This log was made by an earlier Bathsheet (version ${String(problem.version)})`}</h2>
-      <p>All that you typed stays. The upgrade adds the sheets and columns that came since, brings formulas up to date, and lists what it added.</p>
+      <p>
+        All that you typed stays. The upgrade adds the sheets and columns that came since, brings formulas up to date,
+        and lists what it added.
+      </p>
     </div>
   );
 }
@@ -56,7 +60,11 @@ export function ProblemView({ problem, onReadAgain }: Props): React.JSX.Element 
           size="large"
           icon={<Icon />}
           className={page.big}
-          onClick={() => void work.start(help.doing, async (long) => { setReport(await help.action.run(undefined, long)); })}
+          onClick={() =>
+            void work.start(help.doing, async (long) => {
+              setReport(await help.action.run(undefined, long));
+            })
+          }
         >
           {help.action.name}
         </Button>

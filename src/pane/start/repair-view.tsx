@@ -1,12 +1,13 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+
 import type { BuildReport } from "../../excel/build/write-plan.ts";
-import { repairLog } from "./mend-log.ts";
 import { LongWorkView } from "../controls/long-work-view.tsx";
-import { MendReport } from "./mend-report.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { useLongWork } from "../controls/use-long-work.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { repairLog } from "./mend-log.ts";
+import { MendReport } from "./mend-report.tsx";
 
 interface Props {
   /** Why one would repair, said above the button. */
@@ -30,7 +31,16 @@ function RepairView({ children, onRepaired }: Props): React.JSX.Element {
     <section className={page.page} aria-label="Repair formulas">
       {children}
       {work.problem === undefined ? null : <ProblemBar problem={work.problem} />}
-      <Button size="large" icon={<Icon />} className={page.big} onClick={() => void work.start("Repairing formulas", async (long) => { setReport(await repairLog.run(undefined, long)); })}>
+      <Button
+        size="large"
+        icon={<Icon />}
+        className={page.big}
+        onClick={() =>
+          void work.start("Repairing formulas", async (long) => {
+            setReport(await repairLog.run(undefined, long));
+          })
+        }
+      >
         {repairLog.name}
       </Button>
     </section>
@@ -43,7 +53,8 @@ export function UnknownFunctions({ onRepaired }: Pick<Props, "onRepaired">): Rea
   return (
     <RepairView onRepaired={onRepaired}>
       <div role="status" className={page.caution}>
-        Some cells of the log show #NAME?: Excel did not know the BATH functions when it stored them. Repairing writes the formulas anew and leaves your entries alone.
+        Some cells of the log show #NAME?: Excel did not know the BATH functions when it stored them. Repairing writes
+        the formulas anew and leaves your entries alone.
       </div>
     </RepairView>
   );
@@ -54,7 +65,10 @@ export function TypedOverFormulas({ onRepaired }: Pick<Props, "onRepaired">): Re
   const page = usePageStyles();
   return (
     <RepairView onRepaired={onRepaired}>
-      <p className={page.quiet}>Was something typed over a formula? Repairing writes every formula of the log anew and lists what it replaced. Your entries stay.</p>
+      <p className={page.quiet}>
+        Was something typed over a formula? Repairing writes every formula of the log anew and lists what it replaced.
+        Your entries stay.
+      </p>
     </RepairView>
   );
 }

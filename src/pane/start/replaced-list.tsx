@@ -8,7 +8,9 @@ export function ReplacedList({ replaced }: Pick<BuildReport, "replaced">): React
     <div role="group" aria-label="Typed over formulas">
       <p>Typed over formulas, now worked out again. Note what you still need:</p>
       <ul className={page.list}>
-        {replaced.map(({ table, header, row, value }) => <li key={`${table} ${header} ${row}`}>{`${table} ${row}, ${header}: ${value}`}</li>)}
+        {replaced.map(({ table, header, row, value }) => (
+          <li key={`${table} ${header} ${row}`}>{`${table} ${row}, ${header}: ${value}`}</li>
+        ))}
       </ul>
     </div>
   );

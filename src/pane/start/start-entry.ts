@@ -1,12 +1,12 @@
+import { askNumber } from "../../advice/ask.ts";
+import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
+import type { Finding } from "../../advice/finding.ts";
+import { amount } from "../../advice/wording/figures.ts";
+import { serialOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogContent, LogRow } from "../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { amount } from "../../advice/wording/figures.ts";
-import { serialOf } from "../../advice/wording/moments.ts";
-import { askNumber } from "../../advice/ask.ts";
 import type { Draft, FieldGroup } from "../record/entry-form.ts";
-import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
-import type { Finding } from "../../advice/finding.ts";
 import { field } from "../record/fields-of.ts";
 import { filledFields, readFields } from "../record/fill-form.ts";
 
@@ -19,16 +19,40 @@ export interface FilledStart {
   readonly content: LogContent;
 }
 
-const own = (table: "claims" | "tanks" | "waters" | "concentrates", ids: readonly string[], required: readonly string[]): FieldGroup["fields"] =>
+const own = (
+  table: "claims" | "tanks" | "waters" | "concentrates",
+  ids: readonly string[],
+  required: readonly string[],
+): FieldGroup["fields"] =>
   ids.map((id) => field(undefined, table, id, { key: `${table}.${id}`, required: required.includes(id) }));
 
 const groups: readonly FieldGroup[] = [
   { legend: "First claim", fields: own("claims", ["claim", "loss"], ["claim"]) },
-  { legend: "Tank, measured inside", fields: own("tanks", ["tank", "length", "width", "fillDepth", "displacement"], ["tank", "length", "width", "fillDepth"]) },
+  {
+    legend: "Tank, measured inside",
+    fields: own(
+      "tanks",
+      ["tank", "length", "width", "fillDepth", "displacement"],
+      ["tank", "length", "width", "fillDepth"],
+    ),
+  },
   { legend: "Water", fields: own("waters", ["water", "name", "hardness", "alkalinity"], ["water"]) },
   {
     legend: "Concentrate, from label and SDS",
-    fields: own("concentrates", ["concentrate", "description", "builder", "packVolume", "packPrice", "alkalinityStrength", "capacity", "labelHardness"], ["concentrate"]),
+    fields: own(
+      "concentrates",
+      [
+        "concentrate",
+        "description",
+        "builder",
+        "packVolume",
+        "packPrice",
+        "alkalinityStrength",
+        "capacity",
+        "labelHardness",
+      ],
+      ["concentrate"],
+    ),
   },
 ];
 
@@ -48,7 +72,11 @@ function rowOf(filled: FilledFields, table: string): LogRow {
 
 /** Reads the form. `today` is the present day as a date field writes it. */
 export function fillStart(typed: Draft, system: UnitSystem, today: string): FilledStart {
-  const readings = readFields(groups.flatMap((group) => group.fields), typed, system);
+  const readings = readFields(
+    groups.flatMap((group) => group.fields),
+    typed,
+    system,
+  );
   const filled = filledFields(readings.values);
   const tidy = (key: string): string | undefined => (typed[key]?.trim() === "" ? undefined : typed[key]?.trim());
   return {

@@ -1,13 +1,11 @@
 import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useState } from "react";
-import { unitSystems, type UnitSystem } from "../../core/units/unit-system.ts";
+
+import { fieldTextNow } from "../../advice/wording/moments.ts";
+import { type UnitSystem, unitSystems } from "../../core/units/unit-system.ts";
 import type { LogProblem } from "../../excel/office-problems.ts";
 import type { LogContent } from "../../joblog/model/definition.ts";
-import { startLog } from "./start-log.ts";
-import type { Draft } from "../record/entry-form.ts";
-import { fillStart } from "./start-entry.ts";
-import { fieldTextNow } from "../../advice/wording/moments.ts";
 import { focusField } from "../controls/entry-field.tsx";
 import { FieldGroups } from "../controls/field-groups.tsx";
 import { FindingsList } from "../controls/findings-list.tsx";
@@ -16,6 +14,9 @@ import { ProblemCount } from "../controls/problem-count.tsx";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import type { Draft } from "../record/entry-form.ts";
+import { fillStart } from "./start-entry.ts";
+import { startLog } from "./start-log.ts";
 
 const systemWords: Readonly<Record<UnitSystem, string>> = {
   US: "US: US gallons, inches, °F",
@@ -50,7 +51,9 @@ export function StartForm({ draft, reason, failure, onChange, onBack, onBuild }:
   const [today] = useState(() => fieldTextNow(new Date()).slice(0, 10));
   const { typed, system } = draft;
   const filled = fillStart(typed, system, today);
-  const change = (key: string, value: string): void => { onChange({ system, typed: { ...typed, [key]: value } }); };
+  const change = (key: string, value: string): void => {
+    onChange({ system, typed: { ...typed, [key]: value } });
+  };
   const typedProblems = filled.problems.filter(({ key }) => typed[key] !== undefined && typed[key].trim() !== "");
   const submit = (): void => {
     setTried(true);
@@ -76,16 +79,41 @@ export function StartForm({ draft, reason, failure, onChange, onBack, onBuild }:
         <h2 ref={heading} tabIndex={-1} className={page.title}>
           Start a log here
         </h2>
-        <p className={page.quiet}>{reason ?? "Bathsheet adds its own sheets to this workbook and leaves yours alone."}</p>
+        <p className={page.quiet}>
+          {reason ?? "Bathsheet adds its own sheets to this workbook and leaves yours alone."}
+        </p>
       </div>
       <Field label="Shop">
-        <Input className={control} size="large" autoComplete="off" value={typed["shop"] ?? ""} onChange={(_, data) => { change("shop", data.value); }} />
+        <Input
+          className={control}
+          size="large"
+          autoComplete="off"
+          value={typed["shop"] ?? ""}
+          onChange={(_, data) => {
+            change("shop", data.value);
+          }}
+        />
       </Field>
       <Field label="Job number">
-        <Input className={control} size="large" autoComplete="off" value={typed["jobNumber"] ?? ""} onChange={(_, data) => { change("jobNumber", data.value); }} />
+        <Input
+          className={control}
+          size="large"
+          autoComplete="off"
+          value={typed["jobNumber"] ?? ""}
+          onChange={(_, data) => {
+            change("jobNumber", data.value);
+          }}
+        />
       </Field>
       <Field label="Units" hint="Set once for this workbook. You can type any unit in a field, such as 53 C.">
-        <Select className={control} size="large" value={system} onChange={(_, data) => { onChange({ typed, system: unitSystems.find((one) => one === data.value) ?? system }); }}>
+        <Select
+          className={control}
+          size="large"
+          value={system}
+          onChange={(_, data) => {
+            onChange({ typed, system: unitSystems.find((one) => one === data.value) ?? system });
+          }}
+        >
           {unitSystems.map((one) => (
             <option key={one} value={one}>
               {systemWords[one]}

@@ -1,10 +1,11 @@
 import { TableAddRegular } from "@fluentui/react-icons/svg/table-add";
+
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { buildLog } from "../../excel/log-workbook.ts";
 import type { BuildReport } from "../../excel/build/write-plan.ts";
-import type { LogContent } from "../../joblog/model/definition.ts";
+import { buildLog } from "../../excel/log-workbook.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/layout/lay-out.ts";
+import type { LogContent } from "../../joblog/model/definition.ts";
 import type { Action } from "../record/action.ts";
 
 /** Builds the log in this workbook with the shop's own tank, water and concentrate. */

@@ -1,23 +1,42 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import type { FluentIcon } from "@fluentui/react-icons";
 import { useState } from "react";
+
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogContent } from "../../joblog/model/definition.ts";
 import { adoptSheet } from "../adopt/adopt-sheet.ts";
-import { lookAtDemo } from "./look-at-demo.ts";
-import { startLog } from "./start-log.ts";
 import { LongWorkView } from "../controls/long-work-view.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
-import { blankStart, StartForm } from "./start-form.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { useLongWork } from "../controls/use-long-work.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { lookAtDemo } from "./look-at-demo.ts";
+import { blankStart, StartForm } from "./start-form.tsx";
+import { startLog } from "./start-log.ts";
 
 const useStyles = makeStyles({
   cards: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalM },
-  card: { width: "100%", maxWidth: "none", minHeight: "96px", justifyContent: "flex-start", textAlign: "left", columnGap: tokens.spacingHorizontalM, fontWeight: tokens.fontWeightRegular },
-  name: { display: "block", fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
-  about: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  card: {
+    width: "100%",
+    maxWidth: "none",
+    minHeight: "96px",
+    justifyContent: "flex-start",
+    textAlign: "left",
+    columnGap: tokens.spacingHorizontalM,
+    fontWeight: tokens.fontWeightRegular,
+  },
+  name: {
+    display: "block",
+    fontWeight: tokens.fontWeightSemibold,
+    fontSize: tokens.fontSizeBase400,
+    lineHeight: tokens.lineHeightBase400,
+  },
+  about: {
+    display: "block",
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
 });
 
 interface ChoiceCard {
@@ -28,7 +47,15 @@ interface ChoiceCard {
   readonly choose: () => void;
 }
 
-function Choices({ cards, returned, problem }: { readonly cards: readonly ChoiceCard[]; readonly returned: boolean; readonly problem: React.JSX.Element | null }): React.JSX.Element {
+function Choices({
+  cards,
+  returned,
+  problem,
+}: {
+  readonly cards: readonly ChoiceCard[];
+  readonly returned: boolean;
+  readonly problem: React.JSX.Element | null;
+}): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
@@ -44,10 +71,19 @@ function Choices({ cards, returned, problem }: { readonly cards: readonly Choice
       <ul className={styles.cards}>
         {cards.map(({ id, name, about, Icon, choose }) => (
           <li key={id}>
-            <Button size="large" icon={<Icon />} className={styles.card} aria-label={name} aria-describedby={`about-${id}`} onClick={choose}>
+            <Button
+              size="large"
+              icon={<Icon />}
+              className={styles.card}
+              aria-label={name}
+              aria-describedby={`about-${id}`}
+              onClick={choose}
+            >
               <span>
                 <span className={styles.name}>{name}</span>
-                <span id={`about-${id}`} className={styles.about}>{about}</span>
+                <span id={`about-${id}`} className={styles.about}>
+                  {about}
+                </span>
               </span>
             </Button>
           </li>
@@ -93,18 +129,52 @@ export function StartView({ onBuilt, onAdopt }: Props): React.JSX.Element {
     return (
       <StartForm
         draft={draft}
-        reason={chosen === "adopt" ? "First the log itself, on sheets of its own. Then you choose your sheet and see every row before it is written. Your sheet stays as it is." : undefined}
+        reason={
+          chosen === "adopt"
+            ? "First the log itself, on sheets of its own. Then you choose your sheet and see every row before it is written. Your sheet stays as it is."
+            : undefined
+        }
         failure={work.problem}
         onChange={setDraft}
-        onBack={() => { go("choices"); }}
+        onBack={() => {
+          go("choices");
+        }}
         onBuild={(system, content) => void build(system, content)}
       />
     );
   }
   const cards: readonly ChoiceCard[] = [
-    { id: "demo", name: lookAtDemo.name, about: "An invented shop's log, filled in, to look around in.", Icon: lookAtDemo.icon, choose: () => void demo() },
-    { id: "start", name: "Start a log here", about: "A new log on sheets of its own, with your tank, water and concentrate.", Icon: startLog.icon, choose: () => { go("start"); } },
-    { id: "adopt", name: adoptSheet.name, about: "Take over rows that you kept by hand. Your sheet is not changed.", Icon: adoptSheet.icon, choose: () => { go("adopt"); } },
+    {
+      id: "demo",
+      name: lookAtDemo.name,
+      about: "An invented shop's log, filled in, to look around in.",
+      Icon: lookAtDemo.icon,
+      choose: () => void demo(),
+    },
+    {
+      id: "start",
+      name: "Start a log here",
+      about: "A new log on sheets of its own, with your tank, water and concentrate.",
+      Icon: startLog.icon,
+      choose: () => {
+        go("start");
+      },
+    },
+    {
+      id: "adopt",
+      name: adoptSheet.name,
+      about: "Take over rows that you kept by hand. Your sheet is not changed.",
+      Icon: adoptSheet.icon,
+      choose: () => {
+        go("adopt");
+      },
+    },
   ];
-  return <Choices cards={cards} returned={returned} problem={work.problem === undefined ? null : <ProblemBar problem={work.problem} />} />;
+  return (
+    <Choices
+      cards={cards}
+      returned={returned}
+      problem={work.problem === undefined ? null : <ProblemBar problem={work.problem} />}
+    />
+  );
 }

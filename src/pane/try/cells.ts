@@ -20,7 +20,10 @@ function argument(cell: TypedCell): string {
 /** The call of a function as a cell holds it, without its equals sign; arguments left out at the end are not written. */
 export function callText(id: string, cells: readonly TypedCell[]): string {
   const last = cells.findLastIndex((cell) => cell !== null);
-  return `BATH.${id}(${cells.slice(0, last + 1).map(argument).join(",")})`;
+  return `BATH.${id}(${cells
+    .slice(0, last + 1)
+    .map(argument)
+    .join(",")})`;
 }
 
 /** US is what a function takes where no system is given. */

@@ -1,14 +1,17 @@
-import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { askNumber } from "../../advice/ask.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
 import { bothReadings, inJugs } from "../../advice/charge-dose.ts";
 import { amount, figure } from "../../advice/wording/figures.ts";
-import { askNumber } from "../../advice/ask.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { callText, systemCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 
 /** The same strength as labels write it. */
 function otherWords(dose: number, volume: number | string): string {
-  const said = (["parts", "%", "mL/L", "fl oz/gal"] as const).map((word) => ({ word, answer: askNumber("STRENGTHOF", dose, volume, word) }));
+  const said = (["parts", "%", "mL/L", "fl oz/gal"] as const).map((word) => ({
+    word,
+    answer: askNumber("STRENGTHOF", dose, volume, word),
+  }));
   return said
     .flatMap(({ word, answer }) => {
       if (!answer.known) return [];
@@ -40,10 +43,15 @@ export const doseSketch: Sketch = {
     return {
       findings: [
         { tone: "good", text: `Concentrate: ${inJugs(dose.value, system)}.` },
-        ...(typeof volume === "number" ? [
-          ...bothReadings(String(rate), volume, dose.value, system),
-          { tone: "plain", text: `${otherWords(dose.value, volume)}. Water: ${amount(volume - dose.value)} ${volumeUnit[system]}.` } as const,
-        ] : []),
+        ...(typeof volume === "number"
+          ? [
+              ...bothReadings(String(rate), volume, dose.value, system),
+              {
+                tone: "plain",
+                text: `${otherWords(dose.value, volume)}. Water: ${amount(volume - dose.value)} ${volumeUnit[system]}.`,
+              } as const,
+            ]
+          : []),
       ],
       formula: `=${callText("DOSE", [volume, rate, systemCell(system)])}`,
     };

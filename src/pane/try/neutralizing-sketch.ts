@@ -1,9 +1,9 @@
-import { acidNames } from "../../core/bath/model/acid.ts";
-import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { ask, askNumber } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
 import { amount, figure } from "../../advice/wording/figures.ts";
-import { ask, askNumber } from "../../advice/ask.ts";
+import { acidNames } from "../../core/bath/model/acid.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { callText, systemCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 
@@ -33,10 +33,18 @@ export const neutralizingSketch: Sketch = {
     const row = log === undefined || bath === undefined ? undefined : lastReadingOf(log, bath);
     const last = row === undefined ? undefined : rowFacts(row).number("ph");
     const volume = facts?.number("workingVolume");
-    return { volume: volume === undefined ? "" : figure(volume, 1), ph: last === undefined ? "" : figure(last, 2), target: "8.5", acid: "citric", titrated: "" };
+    return {
+      volume: volume === undefined ? "" : figure(volume, 1),
+      ph: last === undefined ? "" : figure(last, 2),
+      target: "8.5",
+      acid: "citric",
+      titrated: "",
+    };
   },
   work: (values, { system }) => {
-    const [volume = null, ph = null, target = null, titrated = null] = ["volume", "ph", "target", "titrated"].map((key) => typedCell(values, key));
+    const [volume = null, ph = null, target = null, titrated = null] = ["volume", "ph", "target", "titrated"].map(
+      (key) => typedCell(values, key),
+    );
     const acid = values["acid"] ?? "";
     if (volume === null || ph === null || target === null || acid === "") return { findings: [] };
     const needed = askNumber("ACIDTO", volume, ph, target, acid, null, null, titrated, system);
@@ -48,9 +56,23 @@ export const neutralizingSketch: Sketch = {
       findings: [
         needed.value === 0
           ? { tone: "good", text: "The bath is at or under that pH already." }
-          : { tone: titrated === null ? "watch" : "good", text: `${titrated === null ? "At least " : "About "}${amount(needed.value)} ${unit}${titrated === null ? ". A used bath of this pH often holds several times more: titrate it." : "."}` },
+          : {
+              tone: titrated === null ? "watch" : "good",
+              text: `${titrated === null ? "At least " : "About "}${amount(needed.value)} ${unit}${titrated === null ? ". A used bath of this pH often holds several times more: titrate it." : "."}`,
+            },
       ],
-      ...(rows.length === 0 ? {} : { table: { headers: ["Stage", unit, "Then"], rows: rows.map(([part, words], index) => [String(index + 1), typeof part === "number" ? amount(part) : "", String(words ?? "")]) } }),
+      ...(rows.length === 0
+        ? {}
+        : {
+            table: {
+              headers: ["Stage", unit, "Then"],
+              rows: rows.map(([part, words], index) => [
+                String(index + 1),
+                typeof part === "number" ? amount(part) : "",
+                String(words ?? ""),
+              ]),
+            },
+          }),
       formula: `=${callText("ACIDTO", [volume, ph, target, acid, null, null, titrated, systemCell(system)])}`,
     };
   },

@@ -1,23 +1,57 @@
 import { Button, Field, Input, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
 import { useState } from "react";
-import { problemFrom, type LogProblem } from "../../excel/office-problems.ts";
-import { putInSheet } from "../functions/put-in-sheet.ts";
-import type { Draft } from "../record/entry-form.ts";
-import type { Sketch, SketchContext, SketchField, SketchTable } from "./sketch.ts";
+
+import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { FindingsList } from "../controls/findings-list.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { putInSheet } from "../functions/put-in-sheet.ts";
+import type { Draft } from "../record/entry-form.ts";
+import type { Sketch, SketchContext, SketchField, SketchTable } from "./sketch.ts";
 
 const useStyles = makeStyles({
   card: { border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusLarge },
   summary: { cursor: "pointer", padding: tokens.spacingHorizontalM, minHeight: "24px" },
   title: { fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase400 },
-  purpose: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
-  body: { display: "grid", rowGap: tokens.spacingVerticalM, padding: `0 ${tokens.spacingHorizontalM} ${tokens.spacingHorizontalM}` },
-  fields: { display: "grid", gridTemplateColumns: "repeat(auto-fill, minmax(120px, 1fr))", columnGap: tokens.spacingHorizontalM, marginBottom: `calc(-1 * ${tokens.spacingVerticalM})` },
-  table: { width: "100%", borderCollapse: "collapse", fontVariantNumeric: "tabular-nums", fontSize: tokens.fontSizeBase200, "& th, & td": { textAlign: "left", verticalAlign: "top", padding: "6px 8px 6px 0", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` } },
-  formula: { display: "block", fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, backgroundColor: tokens.colorNeutralBackground3, padding: "6px 8px", borderRadius: tokens.borderRadiusMedium, overflowWrap: "anywhere" },
+  purpose: {
+    display: "block",
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
+  body: {
+    display: "grid",
+    rowGap: tokens.spacingVerticalM,
+    padding: `0 ${tokens.spacingHorizontalM} ${tokens.spacingHorizontalM}`,
+  },
+  fields: {
+    display: "grid",
+    gridTemplateColumns: "repeat(auto-fill, minmax(120px, 1fr))",
+    columnGap: tokens.spacingHorizontalM,
+    marginBottom: `calc(-1 * ${tokens.spacingVerticalM})`,
+  },
+  table: {
+    width: "100%",
+    borderCollapse: "collapse",
+    fontVariantNumeric: "tabular-nums",
+    fontSize: tokens.fontSizeBase200,
+    "& th, & td": {
+      textAlign: "left",
+      verticalAlign: "top",
+      padding: "6px 8px 6px 0",
+      borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    },
+  },
+  formula: {
+    display: "block",
+    fontFamily: tokens.fontFamilyMonospace,
+    fontSize: tokens.fontSizeBase200,
+    backgroundColor: tokens.colorNeutralBackground3,
+    padding: "6px 8px",
+    borderRadius: tokens.borderRadiusMedium,
+    overflowWrap: "anywhere",
+  },
 });
 
 /** Characters that a list of half the card's width still shows beside its arrow. */
@@ -33,12 +67,35 @@ function SketchFieldView({ field, value, onChange }: FieldProps): React.JSX.Elem
   const { control, cell, wideCell } = useControlStyles();
   const wide = field.choices?.some((choice) => choice.length > longestHalf) === true;
   return (
-    <Field className={mergeClasses(cell, wide && wideCell)} label={field.label} {...(field.hint === undefined ? {} : { hint: field.hint })}>
+    <Field
+      className={mergeClasses(cell, wide && wideCell)}
+      label={field.label}
+      {...(field.hint === undefined ? {} : { hint: field.hint })}
+    >
       {field.choices === undefined ? (
-        <Input className={control} size="large" autoComplete="off" value={value} onChange={(_, data) => { onChange(data.value); }} />
+        <Input
+          className={control}
+          size="large"
+          autoComplete="off"
+          value={value}
+          onChange={(_, data) => {
+            onChange(data.value);
+          }}
+        />
       ) : (
-        <Select className={control} size="large" value={value} onChange={(_, data) => { onChange(data.value); }}>
-          {["", ...field.choices].map((choice) => <option key={choice} value={choice}>{choice}</option>)}
+        <Select
+          className={control}
+          size="large"
+          value={value}
+          onChange={(_, data) => {
+            onChange(data.value);
+          }}
+        >
+          {["", ...field.choices].map((choice) => (
+            <option key={choice} value={choice}>
+              {choice}
+            </option>
+          ))}
         </Select>
       )}
     </Field>
@@ -50,11 +107,21 @@ function AnswerTable({ table, label }: { readonly table: SketchTable; readonly l
   return (
     <table className={styles.table} aria-label={label}>
       <thead>
-        <tr>{table.headers.map((header) => <th key={header} scope="col">{header}</th>)}</tr>
+        <tr>
+          {table.headers.map((header) => (
+            <th key={header} scope="col">
+              {header}
+            </th>
+          ))}
+        </tr>
       </thead>
       <tbody>
         {table.rows.map((row, index) => (
-          <tr key={index}>{row.map((cell, column) => <td key={column}>{cell}</td>)}</tr>
+          <tr key={index}>
+            {row.map((cell, column) => (
+              <td key={column}>{cell}</td>
+            ))}
+          </tr>
         ))}
       </tbody>
     </table>
@@ -62,7 +129,13 @@ function AnswerTable({ table, label }: { readonly table: SketchTable; readonly l
 }
 
 /** One question: fields, what they come to, and the formula for a cell. */
-export function SketchCard({ sketch, context }: { readonly sketch: Sketch; readonly context: SketchContext }): React.JSX.Element {
+export function SketchCard({
+  sketch,
+  context,
+}: {
+  readonly sketch: Sketch;
+  readonly context: SketchContext;
+}): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const [typed, setTyped] = useState<Draft>({});
@@ -92,7 +165,14 @@ export function SketchCard({ sketch, context }: { readonly sketch: Sketch; reado
         {sketch.caution === undefined ? null : <p className={page.caution}>{sketch.caution}</p>}
         <div className={styles.fields}>
           {sketch.fields(context).map((field) => (
-            <SketchFieldView key={field.key} field={field} value={values[field.key] ?? ""} onChange={(value) => { setTyped((before) => ({ ...before, [field.key]: value })); }} />
+            <SketchFieldView
+              key={field.key}
+              field={field}
+              value={values[field.key] ?? ""}
+              onChange={(value) => {
+                setTyped((before) => ({ ...before, [field.key]: value }));
+              }}
+            />
           ))}
         </div>
         <FindingsList findings={findings} />
@@ -100,12 +180,22 @@ export function SketchCard({ sketch, context }: { readonly sketch: Sketch; reado
         {formula === undefined ? null : (
           <>
             <code className={styles.formula}>{formula}</code>
-            <Button size="large" icon={<Icon />} className={page.big} aria-label={`${putInSheet.name}: ${sketch.title}`} onClick={() => { void put(formula); }}>
+            <Button
+              size="large"
+              icon={<Icon />}
+              className={page.big}
+              aria-label={`${putInSheet.name}: ${sketch.title}`}
+              onClick={() => {
+                void put(formula);
+              }}
+            >
               {putInSheet.name}
             </Button>
           </>
         )}
-        <p role="status" className={page.quiet} hidden={said === ""}>{said}</p>
+        <p role="status" className={page.quiet} hidden={said === ""}>
+          {said}
+        </p>
         {failure === undefined ? null : <ProblemBar problem={failure} />}
       </div>
     </details>

@@ -1,8 +1,8 @@
 /** What-if without touching the log: a few fields, what they come to, and the formula that says the same in a cell. */
+import type { Finding } from "../../advice/finding.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Draft } from "../record/entry-form.ts";
-import type { Finding } from "../../advice/finding.ts";
 
 export interface SketchField {
   readonly key: string;

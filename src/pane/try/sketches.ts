@@ -6,4 +6,10 @@ import { topUpSketch } from "./top-up-sketch.ts";
 import { watersSketch } from "./waters-sketch.ts";
 
 /** In the order in which a job meets the questions. */
-export const sketches: readonly Sketch[] = [doseSketch, watersSketch, temperatureSketch, topUpSketch, neutralizingSketch];
+export const sketches: readonly Sketch[] = [
+  doseSketch,
+  watersSketch,
+  temperatureSketch,
+  topUpSketch,
+  neutralizingSketch,
+];

@@ -1,10 +1,10 @@
+import { askNumber, askText } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
-import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
-import { builders } from "../../joblog/model/words.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";
 import { shopsDrop } from "../../advice/shop-values.ts";
 import { figure, ph as phFigure } from "../../advice/wording/figures.ts";
-import { askNumber, askText } from "../../advice/ask.ts";
+import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
+import { builders } from "../../joblog/model/words.ts";
 import { callText, systemCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 
@@ -24,7 +24,8 @@ export const temperatureSketch: Sketch = {
     const facts = log === undefined ? undefined : bathFacts(log, bath);
     const row = log === undefined || bath === undefined ? undefined : lastReadingOf(log, bath);
     const last = row === undefined ? undefined : rowFacts(row);
-    const shown = (value: number | undefined, digits: number): string => (value === undefined ? "" : figure(value, digits));
+    const shown = (value: number | undefined, digits: number): string =>
+      value === undefined ? "" : figure(value, digits);
     const alkalinity = facts === undefined ? null : alkalinityOf(facts);
     return {
       ph: shown(last?.number("ph"), 2),
@@ -36,18 +37,38 @@ export const temperatureSketch: Sketch = {
     };
   },
   work: (values, { log, bath, system }) => {
-    const [ph = null, from = null, baseline = null, to = null, builder = null, alkalinity = null] = ["ph", "from", "baseline", "to", "builder", "alkalinity"].map((key) => typedCell(values, key));
+    const [ph = null, from = null, baseline = null, to = null, builder = null, alkalinity = null] = [
+      "ph",
+      "from",
+      "baseline",
+      "to",
+      "builder",
+      "alkalinity",
+    ].map((key) => typedCell(values, key));
     if (ph === null || from === null || to === null) return { findings: [] };
     const there = askNumber("PHAT", ph, from, to, builder, alkalinity, system);
     if (!there.known) return { findings: [{ tone: "act", text: there.why }] };
     const facts = log === undefined ? undefined : bathFacts(log, bath);
     const drop = facts === undefined ? shopsDrop(log) : dropOf(facts);
-    const verdict = baseline === null ? undefined : askText("VERDICT", ph, baseline, drop, to, from, builder, alkalinity, system);
+    const verdict =
+      baseline === null ? undefined : askText("VERDICT", ph, baseline, drop, to, from, builder, alkalinity, system);
     return {
       findings: [
         { tone: "good", text: `Cooled or warmed to the baseline's temperature: about ${phFigure(there.value)}.` },
-        ...(verdict === undefined ? [] : [{ tone: "plain", text: verdict.known ? `Against the baseline: ${verdict.value}. The drop allowed is ${figure(drop, 2, 2)}.` : verdict.why } as const]),
-        { tone: "plain", text: "A used bath moves less with temperature than the fresh one this is worked out for. To be sure, cool a sample." },
+        ...(verdict === undefined
+          ? []
+          : [
+              {
+                tone: "plain",
+                text: verdict.known
+                  ? `Against the baseline: ${verdict.value}. The drop allowed is ${figure(drop, 2, 2)}.`
+                  : verdict.why,
+              } as const,
+            ]),
+        {
+          tone: "plain",
+          text: "A used bath moves less with temperature than the fresh one this is worked out for. To be sure, cool a sample.",
+        },
       ],
       formula: `=${callText("PHAT", [ph, from, to, builder, alkalinity, systemCell(system)])}`,
     };

@@ -1,13 +1,13 @@
-import { usualHouseShare } from "../../core/bath/common-practice.ts";
+import { askNumber, askRow } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { builders } from "../../joblog/model/words.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";
 import { shopsDrop, shopsHouseShare } from "../../advice/shop-values.ts";
 import { amount, figure, percent, ph } from "../../advice/wording/figures.ts";
-import { askNumber, askRow } from "../../advice/ask.ts";
-import { callText, systemCell, typedCell, type TypedCell } from "./cells.ts";
+import { usualHouseShare } from "../../core/bath/common-practice.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
+import { builders } from "../../joblog/model/words.ts";
+import { callText, systemCell, type TypedCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 
 /** The shop's largest first addition; left out where it is the function's own. */
@@ -33,7 +33,8 @@ export const topUpSketch: Sketch = {
     const facts = log === undefined ? undefined : bathFacts(log, bath);
     const row = log === undefined || bath === undefined ? undefined : lastReadingOf(log, bath);
     const last = row === undefined ? undefined : rowFacts(row);
-    const shown = (value: number | undefined, digits: number): string => (value === undefined ? "" : figure(value, digits));
+    const shown = (value: number | undefined, digits: number): string =>
+      value === undefined ? "" : figure(value, digits);
     const alkalinity = facts === undefined ? null : alkalinityOf(facts);
     return {
       dose: shown(facts?.number("openingDose"), 3),
@@ -45,7 +46,14 @@ export const topUpSketch: Sketch = {
     };
   },
   work: (values, { log, bath, system }) => {
-    const [dose, baseline, reading, builder, temperature, alkalinity] = ["dose", "baseline", "reading", "builder", "temperature", "alkalinity"].map((key) => typedCell(values, key));
+    const [dose, baseline, reading, builder, temperature, alkalinity] = [
+      "dose",
+      "baseline",
+      "reading",
+      "builder",
+      "temperature",
+      "alkalinity",
+    ].map((key) => typedCell(values, key));
     if (dose === null || baseline === null || reading === null) return { findings: [] };
     const share = shareCell(log);
     const range = askRow("TOPUPRANGE", dose, baseline, reading, builder, temperature, alkalinity, share, system);
@@ -60,8 +68,18 @@ export const topUpSketch: Sketch = {
         best === 0
           ? { tone: "good", text: "At or above the baseline: nothing to add." }
           : { tone: "good", text: `First addition ${amount(first)} ${unit}, then mix and read.` },
-        { tone: "plain", text: `In all likely ${amount(low)} to ${amount(high)} ${unit}, best estimate ${amount(best)}${typeof dose === "number" ? `, ${percent(best / dose)} of the opening dose` : ""}.` },
-        ...(trigger.known ? [{ tone: "plain", text: `Top-up due at ${ph(trigger.value)} or under (drop allowed ${figure(drop, 2, 2)}).` } as const] : []),
+        {
+          tone: "plain",
+          text: `In all likely ${amount(low)} to ${amount(high)} ${unit}, best estimate ${amount(best)}${typeof dose === "number" ? `, ${percent(best / dose)} of the opening dose` : ""}.`,
+        },
+        ...(trigger.known
+          ? [
+              {
+                tone: "plain",
+                text: `Top-up due at ${ph(trigger.value)} or under (drop allowed ${figure(drop, 2, 2)}).`,
+              } as const,
+            ]
+          : []),
       ],
       formula: `=${callText("TOPUPRANGE", [dose ?? null, baseline ?? null, reading ?? null, builder ?? null, temperature ?? null, alkalinity ?? null, share, systemCell(system)])}`,
     };

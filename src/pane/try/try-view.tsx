@@ -1,8 +1,9 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { SketchContext } from "./sketch.ts";
-import { sketches } from "./sketches.ts";
-import { SketchCard } from "./sketch-card.tsx";
+
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import type { SketchContext } from "./sketch.ts";
+import { SketchCard } from "./sketch-card.tsx";
+import { sketches } from "./sketches.ts";
 
 const useStyles = makeStyles({ list: { display: "grid", rowGap: tokens.spacingVerticalS } });
 

@@ -1,11 +1,11 @@
-import { rowFacts } from "../../advice/bath-facts.ts";
-import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
-import { bathFacts } from "../../advice/bath-values.ts";
-import { amount, figure, percent } from "../../advice/wording/figures.ts";
 import type { Answer } from "../../advice/answer.ts";
 import { askNumber } from "../../advice/ask.ts";
-import { callText, systemCell, typedCell, type TypedCell } from "./cells.ts";
+import { rowFacts } from "../../advice/bath-facts.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
+import { amount, figure, percent } from "../../advice/wording/figures.ts";
+import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import type { Draft } from "../record/entry-form.ts";
+import { callText, systemCell, type TypedCell, typedCell } from "./cells.ts";
 import type { Sketch, SketchContext } from "./sketch.ts";
 
 interface Water {
@@ -17,7 +17,9 @@ interface Water {
 function watersOf({ log }: SketchContext): readonly Water[] {
   return (log?.rows.waters ?? []).map(rowFacts).flatMap((row) => {
     const [name, hardness, alkalinity] = [row.text("water"), row.number("hardness"), row.number("alkalinity")];
-    return name === undefined || hardness === undefined || alkalinity === undefined ? [] : [{ name, hardness, alkalinity }];
+    return name === undefined || hardness === undefined || alkalinity === undefined
+      ? []
+      : [{ name, hardness, alkalinity }];
   });
 }
 
@@ -32,7 +34,11 @@ function blendOf(values: Draft, waters: readonly Water[]): Water | undefined {
     askNumber("BLEND", [[labCell(one[kind])], [labCell(two[kind])]], [[100 - share], [share]]);
   const [hardness, alkalinity] = [mixed("hardness"), mixed("alkalinity")];
   return hardness.known && alkalinity.known
-    ? { name: `${one.name} with ${percent(share / 100)} ${two.name}`, hardness: hardness.value, alkalinity: alkalinity.value }
+    ? {
+        name: `${one.name} with ${percent(share / 100)} ${two.name}`,
+        hardness: hardness.value,
+        alkalinity: alkalinity.value,
+      }
     : undefined;
 }
 
@@ -43,7 +49,11 @@ interface Dressing {
   readonly alkali: TypedCell;
 }
 
-const callsOf = ({ hardness, alkalinity }: Water, { volume, capacity, labelHardness, alkali }: Dressing, system: TypedCell) =>
+const callsOf = (
+  { hardness, alkalinity }: Water,
+  { volume, capacity, labelHardness, alkali }: Dressing,
+  system: TypedCell,
+) =>
   [
     ["HARDNESSDOSE", [volume, labCell(hardness), capacity, labelHardness, system]],
     ["ALKALINITYDOSE", [volume, labCell(alkalinity), alkali, system]],
@@ -52,12 +62,17 @@ const callsOf = ({ hardness, alkalinity }: Water, { volume, capacity, labelHardn
 export const watersSketch: Sketch = {
   id: "waters",
   title: "Waters side by side",
-  purpose: "What hardness and alkalinity cost in concentrate. Softened water keeps its alkalinity, which eats alkali one for one.",
+  purpose:
+    "What hardness and alkalinity cost in concentrate. Softened water keeps its alkalinity, which eats alkali one for one.",
   fields: (context) => {
     const names = watersOf(context).map(({ name }) => name);
     return [
       { key: "volume", label: `Bath, ${volumeUnit[context.system]}` },
-      { key: "capacity", label: "Sequestering capacity, mg/mL", hint: "Of the concentrate, from its maker or a jar test." },
+      {
+        key: "capacity",
+        label: "Sequestering capacity, mg/mL",
+        hint: "Of the concentrate, from its maker or a jar test.",
+      },
       { key: "labelHardness", label: "Label covers hardness to, mg/L" },
       { key: "alkali", label: "Alkali strength, eq/L", hint: "Of the concentrate itself." },
       { key: "first", label: "Blend of", choices: names },
@@ -86,10 +101,22 @@ export const watersSketch: Sketch = {
     const { system } = context;
     const waters = watersOf(context);
     const blend = blendOf(values, waters);
-    const [volume, capacity, labelHardness, alkali] = ["volume", "capacity", "labelHardness", "alkali"].map((key) => typedCell(values, key));
-    if (waters.length === 0) return { findings: [{ tone: "watch", text: "Enter the waters, with hardness and alkalinity, on the Job sheet or in Shop." }] };
+    const [volume, capacity, labelHardness, alkali] = ["volume", "capacity", "labelHardness", "alkali"].map((key) =>
+      typedCell(values, key),
+    );
+    if (waters.length === 0)
+      return {
+        findings: [
+          { tone: "watch", text: "Enter the waters, with hardness and alkalinity, on the Job sheet or in Shop." },
+        ],
+      };
     if (volume === null || capacity === null || alkali === null) return { findings: [] };
-    const dressing: Dressing = { volume: volume ?? null, capacity: capacity ?? null, labelHardness: labelHardness ?? null, alkali: alkali ?? null };
+    const dressing: Dressing = {
+      volume: volume ?? null,
+      capacity: capacity ?? null,
+      labelHardness: labelHardness ?? null,
+      alkali: alkali ?? null,
+    };
     const compared = [...waters, ...(blend === undefined ? [] : [blend])].map((water) => ({
       water,
       answers: callsOf(water, dressing, system).map(([id, cells]) => askNumber(id, ...cells)),
@@ -108,7 +135,13 @@ export const watersSketch: Sketch = {
           `${amount(value(forHardness) + value(forAlkalinity))} (${amount(value(forHardness))} + ${amount(value(forAlkalinity))})`,
         ]),
       },
-      ...(last === undefined ? {} : { formula: `=${callsOf(last.water, dressing, systemCell(system)).map(([id, cells]) => callText(id, cells)).join("+")}` }),
+      ...(last === undefined
+        ? {}
+        : {
+            formula: `=${callsOf(last.water, dressing, systemCell(system))
+              .map(([id, cells]) => callText(id, cells))
+              .join("+")}`,
+          }),
     };
   },
 };

@@ -36,7 +36,9 @@ export function areaText(area: Omit<Area, "sheet">, fixed = false): string {
 
 /** A sheet's name as a formula writes it. */
 export function sheetPrefix(name: string): string {
-  return /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name) ? `${name}!` : `'${name.replaceAll("'", "''")}'!`;
+  return /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name)
+    ? `${name}!`
+    : `'${name.replaceAll("'", "''")}'!`;
 }
 
 /** Splits `'Bench tests'!A1:B2` into sheet name and address. */
@@ -44,7 +46,10 @@ export function splitAddress(text: string): { readonly sheetName: string | undef
   const bang = text.lastIndexOf("!");
   if (bang < 0) return { sheetName: undefined, local: text };
   const name = text.slice(0, bang);
-  return { sheetName: name.startsWith("'") ? name.slice(1, -1).replaceAll("''", "'") : name, local: text.slice(bang + 1) };
+  return {
+    sheetName: name.startsWith("'") ? name.slice(1, -1).replaceAll("''", "'") : name,
+    local: text.slice(bang + 1),
+  };
 }
 
 const reference = /^(?:([A-Z]{1,3})([1-9]\d{0,6})?|([1-9]\d{0,6}))$/i;
@@ -59,18 +64,28 @@ function corner(text: string): Corner | undefined {
   if (match === null) return undefined;
   const [, letters, rowAfterLetters, rowAlone] = match;
   const row = rowAfterLetters ?? rowAlone;
-  return { column: letters === undefined ? undefined : columnOf(letters), row: row === undefined ? undefined : Number(row) - 1 };
+  return {
+    column: letters === undefined ? undefined : columnOf(letters),
+    row: row === undefined ? undefined : Number(row) - 1,
+  };
 }
 
 /** The rectangle of `B2`, `A1:C9`, `A:C` or `1:3` (dollar signs allowed), or undefined where the text is none. */
-export function parseLocalAddress(text: string, size: { rows: number; columns: number }): Omit<Area, "sheet"> | undefined {
+export function parseLocalAddress(
+  text: string,
+  size: { rows: number; columns: number },
+): Omit<Area, "sheet"> | undefined {
   const [from = "", to = from, ...more] = text.replaceAll("$", "").trim().split(":");
   const first = corner(from);
   const last = corner(to);
   if (first === undefined || last === undefined || more.length > 0) return undefined;
   const single = !text.includes(":");
   if (single && (first.row === undefined || first.column === undefined)) return undefined;
-  if ((first.row === undefined) !== (last.row === undefined) || (first.column === undefined) !== (last.column === undefined)) return undefined;
+  if (
+    (first.row === undefined) !== (last.row === undefined) ||
+    (first.column === undefined) !== (last.column === undefined)
+  )
+    return undefined;
   const top = Math.min(first.row ?? 0, last.row ?? 0);
   const bottom = Math.max(first.row ?? size.rows - 1, last.row ?? size.rows - 1);
   const left = Math.min(first.column ?? 0, last.column ?? 0);
@@ -81,10 +96,22 @@ export function parseLocalAddress(text: string, size: { rows: number; columns: n
 
 /** Whether a cell lies in an area. */
 export function contains(area: Area, cell: Cell): boolean {
-  return cell.sheet === area.sheet && cell.row >= area.row && cell.row < area.row + area.rows && cell.column >= area.column && cell.column < area.column + area.columns;
+  return (
+    cell.sheet === area.sheet &&
+    cell.row >= area.row &&
+    cell.row < area.row + area.rows &&
+    cell.column >= area.column &&
+    cell.column < area.column + area.columns
+  );
 }
 
 /** Whether two areas share a cell. */
 export function overlap(a: Area, b: Area): boolean {
-  return a.sheet === b.sheet && a.row < b.row + b.rows && b.row < a.row + a.rows && a.column < b.column + b.columns && b.column < a.column + a.columns;
+  return (
+    a.sheet === b.sheet &&
+    a.row < b.row + b.rows &&
+    b.row < a.row + a.rows &&
+    a.column < b.column + b.columns &&
+    b.column < a.column + a.columns
+  );
 }

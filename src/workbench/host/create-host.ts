@@ -6,15 +6,15 @@ import type { Area } from "./address.ts";
 import { runner } from "./excel/requests/run.ts";
 import { Session } from "./excel/requests/session.ts";
 import { ExcelError } from "./excel-error.ts";
-import { CustomFunctionError, errorCodes, FunctionBook, type CustomFunction } from "./functions/custom-functions.ts";
+import { exportFile } from "./export-file.ts";
+import { type CustomFunction, CustomFunctionError, errorCodes, FunctionBook } from "./functions/custom-functions.ts";
 import { registerJoining } from "./functions/excel-joining.ts";
 import { registerRound } from "./functions/excel-round.ts";
-import { exportFile } from "./export-file.ts";
 import type { FunctionsMetadata } from "./functions/metadata.ts";
 import { functionBookKey, registerFunctions } from "./functions/register.ts";
-import { ensureGroupBy, prepareLibrary, type Model, type OSpreadsheet } from "./library.ts";
+import { ensureGroupBy, type Model, type OSpreadsheet, prepareLibrary } from "./library.ts";
 import { makeOffice } from "./office.ts";
-import { restoreWorkbook, saveWorkbook, type SavedWorkbook } from "./save.ts";
+import { restoreWorkbook, type SavedWorkbook, saveWorkbook } from "./save.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
 import { spareNeedlessTableWork } from "./workbook/grid-tables.ts";
@@ -111,6 +111,8 @@ function valuesOf(workbook: Workbook, sheetName: string): CellValue[][] {
   if (sheet === undefined) throw new RangeError(`There is no sheet ${sheetName}.`);
   const used: Area = workbook.usedArea(sheet) ?? { sheet, row: 0, column: 0, rows: 0, columns: 0 };
   return Array.from({ length: used.row + used.rows }, (_, row) =>
-    Array.from({ length: used.column + used.columns }, (_unused, column) => workbook.cells.value({ sheet, row, column })),
+    Array.from({ length: used.column + used.columns }, (_unused, column) =>
+      workbook.cells.value({ sheet, row, column }),
+    ),
   );
 }

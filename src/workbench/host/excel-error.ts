@@ -28,7 +28,11 @@ export class ExcelError extends Error {
 }
 
 export function invalidArgument(message: string, location = ""): ExcelError {
-  return new ExcelError("InvalidArgument", `The argument is invalid or missing or has an incorrect format. ${message}`, location);
+  return new ExcelError(
+    "InvalidArgument",
+    `The argument is invalid or missing or has an incorrect format. ${message}`,
+    location,
+  );
 }
 
 export function itemNotFound(what: string, location = ""): ExcelError {

@@ -1,4 +1,5 @@
-import { strToU8, zipSync, type Zippable } from "fflate";
+import { strToU8, type Zippable, zipSync } from "fflate";
+
 import type { Model } from "./library.ts";
 
 /** Parts that the grid writes in a shape that Excel repairs: its charts, and what holds them. */
@@ -9,8 +10,10 @@ function isDrawing(path: string): boolean {
 /** Corrects what the grid's export gets wrong by the file format's schema: colors without alpha, an alert style of no name. */
 function mended(path: string, xml: string): string {
   const text = xml.replace(/ errorStyle=""/g, "").replace(/ rgb="([0-9A-Fa-f]{6})"/g, ' rgb="FF$1"');
-  if (path === "[Content_Types].xml") return text.replace(/<Override\b[^>]*PartName="\/xl\/(?:charts|drawings)\/[^>]*?\/>/g, "");
-  if (path.endsWith(".rels")) return text.replace(/<Relationship\b[^>]*Target="[^"]*(?:charts|drawings)\/[^>]*?\/>/g, "");
+  if (path === "[Content_Types].xml")
+    return text.replace(/<Override\b[^>]*PartName="\/xl\/(?:charts|drawings)\/[^>]*?\/>/g, "");
+  if (path.endsWith(".rels"))
+    return text.replace(/<Relationship\b[^>]*Target="[^"]*(?:charts|drawings)\/[^>]*?\/>/g, "");
   return text.replace(/<drawing\b[^>]*\/>/g, "");
 }
 

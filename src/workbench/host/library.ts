@@ -33,7 +33,10 @@ export function prepareLibrary(library: OSpreadsheet): void {
 /** The grid groups with `Object.groupBy`, which Node knows from version 21 on. */
 export function ensureGroupBy(): void {
   if (Object.hasOwn(Object, "groupBy")) return;
-  const groupBy = <Item>(items: Iterable<Item>, keyOf: (item: Item, index: number) => PropertyKey): Record<PropertyKey, Item[]> => {
+  const groupBy = <Item>(
+    items: Iterable<Item>,
+    keyOf: (item: Item, index: number) => PropertyKey,
+  ): Record<PropertyKey, Item[]> => {
     const groups = Object.create(null) as Record<PropertyKey, Item[]>;
     let index = 0;
     for (const item of items) (groups[keyOf(item, index++)] ??= []).push(item);

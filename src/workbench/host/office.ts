@@ -3,24 +3,33 @@ import { guard } from "./excel/requests/guard.ts";
 /** Requirement sets that the stand-in claims: the floor that the manifest asks for. */
 const sets: Readonly<Record<string, number>> = { ExcelApi: 1.14, CustomFunctionsRuntime: 1.3, SharedRuntime: 1.1 };
 
-type FileCallback = (result: { readonly status: "succeeded"; readonly value: unknown } | { readonly status: "failed"; readonly error: { readonly message: string } }) => void;
+type FileCallback = (
+  result:
+    | { readonly status: "succeeded"; readonly value: unknown }
+    | { readonly status: "failed"; readonly error: { readonly message: string } },
+) => void;
 
 /** The open workbook in slices, as the common API hands a file over. */
 function documentOf(exported: () => Promise<Uint8Array>): unknown {
-  const openFile = (bytes: Uint8Array, sliceSize: number): unknown => guard("File", {
-    size: bytes.length,
-    sliceCount: Math.ceil(bytes.length / sliceSize),
-    getSliceAsync: (index: number, callback: FileCallback): void => {
-      const data = [...bytes.subarray(index * sliceSize, (index + 1) * sliceSize)];
-      callback({ status: "succeeded", value: { index, size: data.length, data } });
-    },
-    closeAsync: (): void => undefined,
-  });
+  const openFile = (bytes: Uint8Array, sliceSize: number): unknown =>
+    guard("File", {
+      size: bytes.length,
+      sliceCount: Math.ceil(bytes.length / sliceSize),
+      getSliceAsync: (index: number, callback: FileCallback): void => {
+        const data = [...bytes.subarray(index * sliceSize, (index + 1) * sliceSize)];
+        callback({ status: "succeeded", value: { index, size: data.length, data } });
+      },
+      closeAsync: (): void => undefined,
+    });
   return guard("Document", {
     getFileAsync: (_type: string, { sliceSize }: { readonly sliceSize: number }, callback: FileCallback): void => {
       exported().then(
-        (bytes) => { callback({ status: "succeeded", value: openFile(bytes, sliceSize) }); },
-        (error: unknown) => { callback({ status: "failed", error: { message: error instanceof Error ? error.message : String(error) } }); },
+        (bytes) => {
+          callback({ status: "succeeded", value: openFile(bytes, sliceSize) });
+        },
+        (error: unknown) => {
+          callback({ status: "failed", error: { message: error instanceof Error ? error.message : String(error) } });
+        },
       );
     },
   });

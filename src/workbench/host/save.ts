@@ -1,5 +1,6 @@
 import type { WorkbookData } from "@odoo/o-spreadsheet";
-import { areaText, parseLocalAddress, type Cell } from "./address.ts";
+
+import { areaText, type Cell, parseLocalAddress } from "./address.ts";
 import type { CalculatedColumn } from "./workbook/table-record.ts";
 import type { ValidationWords } from "./workbook/validations.ts";
 import type { Workbook } from "./workbook/workbook.ts";
@@ -37,7 +38,15 @@ export function saveWorkbook(workbook: Workbook): SavedWorkbook {
     version: 1,
     grid: workbook.grid.model.exportData(),
     activeSheet: workbook.grid.model.getters.getActiveSheetId(),
-    tables: workbook.tables.list().map(({ area, name, style, calculated }) => ({ sheet: area.sheet, at: address(area), name, style, calculated: [...calculated] })),
+    tables: workbook.tables
+      .list()
+      .map(({ area, name, style, calculated }) => ({
+        sheet: area.sheet,
+        at: address(area),
+        name,
+        style,
+        calculated: [...calculated],
+      })),
     formulas,
     formats: [...workbook.formats.originals],
     nameComments: [...workbook.names.comments],
@@ -67,7 +76,14 @@ export function restoreWorkbook(saved: SavedWorkbook, open: (data: object) => Wo
   for (const [chartId, minimum] of saved.chartMinimums) workbook.chartScale.chosen.set(chartId, minimum);
   for (const [rule, words] of saved.validationWords) workbook.validations.words.set(rule, words);
   for (const [sheet, notes] of saved.notes) workbook.notes.set(sheet, new Map(notes));
-  workbook.tables.adopt(saved.tables.map(({ sheet, at, name, style, calculated }) => ({ cell: cellOf(sheet, at), name, style, calculated })));
+  workbook.tables.adopt(
+    saved.tables.map(({ sheet, at, name, style, calculated }) => ({
+      cell: cellOf(sheet, at),
+      name,
+      style,
+      calculated,
+    })),
+  );
   for (const [sheet, texts] of Object.entries(saved.formulas)) {
     for (const [at, text] of Object.entries(texts)) workbook.formulas.adopt(cellOf(sheet, at), text);
   }

@@ -1,4 +1,4 @@
-import { splitAddress, type Cell } from "../host/address.ts";
+import { type Cell, splitAddress } from "../host/address.ts";
 import type { Host } from "../host/create-host.ts";
 import type { CellValue } from "../host/workbook/cells.ts";
 import { positionOf } from "../host/workbook/grid.ts";
@@ -16,7 +16,11 @@ export interface BenchTools {
   /** Enters content as a person types it. */
   readonly setCell: (address: string, content: string) => void;
   readonly select: (address: string) => void;
-  readonly tables: () => readonly { readonly name: string; readonly address: string; readonly headers: readonly string[] }[];
+  readonly tables: () => readonly {
+    readonly name: string;
+    readonly address: string;
+    readonly headers: readonly string[];
+  }[];
   readonly sheets: () => readonly string[];
   readonly save: () => unknown;
 }
@@ -33,9 +37,16 @@ export function benchTools(host: Host, ready: Promise<void>): BenchTools {
     formula: (address) => host.workbook.cells.formula(cellAt(address)),
     displayed: (address) => host.workbook.cells.displayed(cellAt(address)),
     tooltip: (address) => host.workbook.cells.tooltip(cellAt(address)),
-    setCell: (address, content) => { host.workbook.grid.do("UPDATE_CELL", { ...positionOf(cellAt(address)), content }); },
-    select: (address) => { host.workbook.select({ ...cellAt(address), rows: 1, columns: 1 }); },
-    tables: () => host.workbook.tables.list().map(({ name, area, headers }) => ({ name, address: host.workbook.addressOf(area), headers: [...headers] })),
+    setCell: (address, content) => {
+      host.workbook.grid.do("UPDATE_CELL", { ...positionOf(cellAt(address)), content });
+    },
+    select: (address) => {
+      host.workbook.select({ ...cellAt(address), rows: 1, columns: 1 });
+    },
+    tables: () =>
+      host.workbook.tables
+        .list()
+        .map(({ name, area, headers }) => ({ name, address: host.workbook.addressOf(area), headers: [...headers] })),
     sheets: () => host.workbook.sheets.ids().map((sheet) => host.workbook.sheets.nameOf(sheet)),
     save: () => host.save(),
   };

@@ -1,4 +1,5 @@
 import type { App } from "@odoo/owl";
+
 import type { Model, OSpreadsheet } from "../host/library.ts";
 import type { GridNotices } from "./notices.ts";
 
@@ -12,7 +13,13 @@ export interface MountedGrid {
 }
 
 /** Draws the model's grid into `place`. The template file is the library's own. */
-export async function mountGrid(library: OSpreadsheet, owl: Owl, model: Model, notices: GridNotices, place: HTMLElement): Promise<MountedGrid> {
+export async function mountGrid(
+  library: OSpreadsheet,
+  owl: Owl,
+  model: Model,
+  notices: GridNotices,
+  place: HTMLElement,
+): Promise<MountedGrid> {
   const templates = await (await fetch("vendor/o-spreadsheet/o_spreadsheet.xml")).text();
   let editionMode = (): string => "inactive";
   class WorkbenchSpreadsheet extends library.Spreadsheet {

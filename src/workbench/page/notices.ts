@@ -14,7 +14,12 @@ export function answerButton(text: string, value: string): HTMLButtonElement {
 }
 
 /** Puts a question over the page and calls back with the value of the chosen answer. */
-export function ask(title: string, text: string, answers: readonly HTMLButtonElement[], then: (answer: string) => void): void {
+export function ask(
+  title: string,
+  text: string,
+  answers: readonly HTMLButtonElement[],
+  then: (answer: string) => void,
+): void {
   const dialog = document.createElement("dialog");
   dialog.className = "question";
   const form = Object.assign(document.createElement("form"), { method: "dialog" });
@@ -35,13 +40,19 @@ function toast(text: string): void {
   const note = paragraph(text, "toast");
   note.setAttribute("role", "status");
   document.body.append(note);
-  setTimeout(() => { note.remove(); }, 5000);
+  setTimeout(() => {
+    note.remove();
+  }, 5000);
 }
 
 /** `refusal` gives the log's own words for an entry that a rule refused, where there are some. */
-export function gridNotices(refusal: () => { readonly title: string; readonly message: string } | undefined): GridNotices {
+export function gridNotices(
+  refusal: () => { readonly title: string; readonly message: string } | undefined,
+): GridNotices {
   return {
-    notifyUser: ({ text }) => { toast(text); },
+    notifyUser: ({ text }) => {
+      toast(text);
+    },
     raiseError: (text, then) => {
       const words = text.includes("data validation rule") ? refusal() : undefined;
       ask(words?.title ?? "", words?.message ?? text, [answerButton("OK", "ok")], () => then?.());

@@ -39,8 +39,13 @@ export function arrangePane(): void {
   divider.addEventListener("pointermove", (event) => {
     if (desk.classList.contains("dragging")) setWidth(window.innerWidth - event.clientX);
   });
-  for (const end of ["pointerup", "pointercancel"]) divider.addEventListener(end, () => { desk.classList.remove("dragging"); });
-  divider.addEventListener("dblclick", () => { setWidth(usual); });
+  for (const end of ["pointerup", "pointercancel"])
+    divider.addEventListener(end, () => {
+      desk.classList.remove("dragging");
+    });
+  divider.addEventListener("dblclick", () => {
+    setWidth(usual);
+  });
   const keys: Readonly<Record<string, () => number>> = {
     ArrowLeft: () => width + step,
     ArrowRight: () => width - step,
@@ -53,7 +58,9 @@ export function arrangePane(): void {
     event.preventDefault();
     setWidth(wanted());
   });
-  toggle.addEventListener("click", () => { setOpen(desk.classList.contains("collapsed")); });
+  toggle.addEventListener("click", () => {
+    setOpen(desk.classList.contains("collapsed"));
+  });
   setWidth(width);
 }
 

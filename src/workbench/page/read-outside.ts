@@ -1,5 +1,6 @@
 /** What reaches the page from outside: its address, and the files that the build put beside it. */
 import * as z from "zod/mini";
+
 import type { FunctionsMetadata } from "../host/functions/metadata.ts";
 import type { SavedWorkbook } from "../host/save.ts";
 
@@ -22,7 +23,15 @@ const savedWorkbook: z.ZodMiniType<SavedWorkbook> = z.object({
   version: z.literal(1, { error: ({ input }) => `has version ${String(input)}; this workbench reads version 1.` }),
   grid: gridData,
   activeSheet: z.string(),
-  tables: z.array(z.object({ sheet: z.string(), at: z.string(), name: z.string(), style: z.string(), calculated: z.array(pair(calculatedColumn)) })),
+  tables: z.array(
+    z.object({
+      sheet: z.string(),
+      at: z.string(),
+      name: z.string(),
+      style: z.string(),
+      calculated: z.array(pair(calculatedColumn)),
+    }),
+  ),
   formulas: z.record(z.string(), z.record(z.string(), z.string())),
   formats: z.array(pair(z.string())),
   nameComments: z.array(pair(z.string())),
@@ -43,19 +52,27 @@ const parameter = z.object({
 });
 
 const functions: z.ZodMiniType<FunctionsMetadata> = z.object({
-  functions: z.array(z.object({
-    id: z.string(),
-    name: z.string(),
-    description: z.exactOptional(z.string()),
-    helpUrl: z.exactOptional(z.string()),
-    parameters: z.array(parameter),
-    result: z.exactOptional(z.object({ type: z.exactOptional(z.string()), dimensionality: z.exactOptional(z.string()) })),
-  })),
-  enums: z.exactOptional(z.array(z.object({
-    id: z.string(),
-    type: z.literal("string"),
-    values: z.array(z.object({ name: z.string(), stringValue: z.string(), tooltip: z.string() })),
-  }))),
+  functions: z.array(
+    z.object({
+      id: z.string(),
+      name: z.string(),
+      description: z.exactOptional(z.string()),
+      helpUrl: z.exactOptional(z.string()),
+      parameters: z.array(parameter),
+      result: z.exactOptional(
+        z.object({ type: z.exactOptional(z.string()), dimensionality: z.exactOptional(z.string()) }),
+      ),
+    }),
+  ),
+  enums: z.exactOptional(
+    z.array(
+      z.object({
+        id: z.string(),
+        type: z.literal("string"),
+        values: z.array(z.object({ name: z.string(), stringValue: z.string(), tooltip: z.string() })),
+      }),
+    ),
+  ),
 });
 
 /** Places count from 1, as people do. */

@@ -9,11 +9,17 @@ function controlled(container: ServiceWorkerContainer): Promise<void> {
       resolve();
       return;
     }
-    const late = setTimeout(() => { reject(new NoWorker("The browser did not start the helper script that connects the pane. Reload the page.")); }, patience);
-    container.addEventListener("controllerchange", () => {
-      clearTimeout(late);
-      resolve();
-    }, { once: true });
+    const late = setTimeout(() => {
+      reject(new NoWorker("The browser did not start the helper script that connects the pane. Reload the page."));
+    }, patience);
+    container.addEventListener(
+      "controllerchange",
+      () => {
+        clearTimeout(late);
+        resolve();
+      },
+      { once: true },
+    );
   });
 }
 
@@ -33,7 +39,9 @@ export async function takeWorker(): Promise<void> {
     registration.active?.postMessage("claim");
   } catch (error) {
     waiting.catch(() => undefined);
-    throw new NoWorker(`The browser refused the helper script that connects the pane (${error instanceof Error ? error.message : "no reason given"}).`);
+    throw new NoWorker(
+      `The browser refused the helper script that connects the pane (${error instanceof Error ? error.message : "no reason given"}).`,
+    );
   }
   await waiting;
 }

@@ -18,9 +18,21 @@ function testId(number: number): string {
 /** Invented, as all of the demo week: Monday's trial at 1+36 failed on two surfaces, the repeat at 1+28 passed on all. */
 export const demoBenchTests: readonly LogRow[] = [
   ...pieces.map(({ surface, piece, trial, left }, index) => ({
-    id: testId(index + 1), ...common, when: moment(0, "09:05"), strength: "1+36", surface, result: trial, note: piece + left,
+    id: testId(index + 1),
+    ...common,
+    when: moment(0, "09:05"),
+    strength: "1+36",
+    surface,
+    result: trial,
+    note: piece + left,
   })),
   ...pieces.map(({ surface, piece }, index) => ({
-    id: testId(pieces.length + index + 1), ...common, when: moment(0, "09:35"), strength: "1+28", surface, result: "pass", note: piece,
+    id: testId(pieces.length + index + 1),
+    ...common,
+    when: moment(0, "09:35"),
+    strength: "1+28",
+    surface,
+    result: "pass",
+    note: piece,
   })),
 ];

@@ -18,13 +18,20 @@ const unitsUnsaid: Readonly<Record<string, UnitOf>> = {
 /** The one cell that is not compared. */
 const namesTheSystem = "unitSystem";
 
-function differs(ours: RowValue | undefined, theirs: RowValue | undefined, unit: UnitOf | undefined, to: OtherSystem, id: string): boolean {
+function differs(
+  ours: RowValue | undefined,
+  theirs: RowValue | undefined,
+  unit: UnitOf | undefined,
+  to: OtherSystem,
+  id: string,
+): boolean {
   if (typeof ours !== "number" || typeof theirs !== "number") return ours !== theirs;
   const expected = inOtherUnit(ours, unit, to, temperatureDifferences.includes(id) ? "difference" : "figure");
   return !(Math.abs(theirs - expected) <= tolerance * Math.max(1, Math.abs(expected)));
 }
 
-const unitOf = (table: string, column: ColumnDefinition): UnitOf | undefined => column.unit ?? unitsUnsaid[`${table}.${column.id}`];
+const unitOf = (table: string, column: ColumnDefinition): UnitOf | undefined =>
+  column.unit ?? unitsUnsaid[`${table}.${column.id}`];
 
 export interface Comparison {
   /** Cells that are not the same thing in both logs. */
@@ -37,7 +44,13 @@ export interface Comparison {
 export function compareLogs(us: LogSnapshot, other: LogSnapshot, to: OtherSystem): Comparison {
   const unlike: string[] = [];
   const filled = new Set<string>();
-  const hold = (id: string, place: string, ours: RowValue | undefined, theirs: RowValue | undefined, unit: UnitOf | undefined): void => {
+  const hold = (
+    id: string,
+    place: string,
+    ours: RowValue | undefined,
+    theirs: RowValue | undefined,
+    unit: UnitOf | undefined,
+  ): void => {
     if (ours !== undefined) filled.add(id);
     if (differs(ours, theirs, unit, to, id)) unlike.push(`${id}${place}: US ${String(ours)}, ${to} ${String(theirs)}`);
   };
@@ -47,9 +60,17 @@ export function compareLogs(us: LogSnapshot, other: LogSnapshot, to: OtherSystem
     }
     for (const { id, columns } of tables) {
       const [ours, theirs] = [us.rows[id], other.rows[id]];
-      if (ours.length !== theirs.length) unlike.push(`${id}: US ${String(ours.length)} rows, ${to} ${String(theirs.length)}`);
+      if (ours.length !== theirs.length)
+        unlike.push(`${id}: US ${String(ours.length)} rows, ${to} ${String(theirs.length)}`);
       ours.forEach(({ position, cells }, index) => {
-        for (const column of columns) hold(`${id}.${column.id}`, ` row ${String(position)}`, cells[column.id], theirs[index]?.cells[column.id], unitOf(id, column));
+        for (const column of columns)
+          hold(
+            `${id}.${column.id}`,
+            ` row ${String(position)}`,
+            cells[column.id],
+            theirs[index]?.cells[column.id],
+            unitOf(id, column),
+          );
       });
     }
   }

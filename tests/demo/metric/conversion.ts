@@ -9,7 +9,7 @@ const centimeters = 2.54;
 const liters = (231 * centimeters ** 3) / 1000;
 const imperialGallons = liters / 4.54609;
 const kilograms = 0.45359237;
-const squareMeters = (12 * centimeters / 100) ** 2;
+const squareMeters = ((12 * centimeters) / 100) ** 2;
 
 /** How many of the other system's units one US unit is, by the unit words of the log. */
 const factors: Readonly<Record<string, number>> = {
@@ -28,7 +28,12 @@ const factors: Readonly<Record<string, number>> = {
 };
 
 /** A figure of the US log in the unit that the other log has for it. Throws a RangeError for units that this list does not know. */
-export function inOtherUnit(value: number, unit: UnitOf | undefined, to: OtherSystem, kind: "figure" | "difference" = "figure"): number {
+export function inOtherUnit(
+  value: number,
+  unit: UnitOf | undefined,
+  to: OtherSystem,
+  kind: "figure" | "difference" = "figure",
+): number {
   if (unit === undefined || unit.US === unit[to]) return value;
   if (unit.US === "°F" && unit[to] === "°C") return kind === "difference" ? value / 1.8 : (value - 32) / 1.8;
   const factor = factors[`${unit.US} -> ${unit[to]}`];

@@ -1,5 +1,5 @@
-import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
 import { contentOf } from "../../../src/joblog/model/log-content.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
@@ -11,7 +11,19 @@ const moreRows: Readonly<Partial<Record<TableId, readonly LogRow[]>>> = {
     { id: "R901", bath: bathOne, when: serial(march(5, "18:00")), purpose: "check", ph: 10.6, temperature: 77 },
     { id: "R902", bath: bathOne, when: serial(march(5, "18:40")), purpose: "after top-up", ph: 11.35, temperature: 77 },
   ],
-  additions: [{ id: "A901", bath: bathOne, when: serial(march(5, "18:20")), kind: "concentrate", purpose: "top-up", amount: 4.1, account: "claims", phBefore: 10.6, phAfter: 11.35 }],
+  additions: [
+    {
+      id: "A901",
+      bath: bathOne,
+      when: serial(march(5, "18:20")),
+      kind: "concentrate",
+      purpose: "top-up",
+      amount: 4.1,
+      account: "claims",
+      phBefore: 10.6,
+      phAfter: 11.35,
+    },
+  ],
   care: [{ id: "K901", bath: bathTwo, when: serial(march(3, "11:30")), kind: "foil test", result: "even" }],
 };
 
@@ -29,8 +41,13 @@ const moreCells: Readonly<Partial<Record<TableId, LogRow>>> = {
 };
 
 const moreFields: LogContent["fields"] = {
-  bathLife: 2, economicShare: 0.8, statementBy: "KT", statementDate: serial("2027-03-09"),
-  whatIfBath: bathOne, whatIfConcentrate: "CN-1", whatIfVolume: 121,
+  bathLife: 2,
+  economicShare: 0.8,
+  statementBy: "KT",
+  statementDate: serial("2027-03-09"),
+  whatIfBath: bathOne,
+  whatIfConcentrate: "CN-1",
+  whatIfVolume: 121,
 };
 
 /** What the played week leaves in its sheets, with every input that it leaves blank filled in, so that every formula has work to do. */
@@ -38,9 +55,11 @@ export function fullContent(log: LogSnapshot): LogContent {
   const { fields, rows } = contentOf(log);
   return {
     fields: { ...fields, ...moreFields },
-    rows: Object.fromEntries(Object.entries(rows).map(([id, lines]) => {
-      const table = id as TableId;
-      return [table, [...lines.map((line) => ({ ...line, ...moreCells[table] })), ...(moreRows[table] ?? [])]];
-    })),
+    rows: Object.fromEntries(
+      Object.entries(rows).map(([id, lines]) => {
+        const table = id as TableId;
+        return [table, [...lines.map((line) => ({ ...line, ...moreCells[table] })), ...(moreRows[table] ?? [])]];
+      }),
+    ),
   };
 }

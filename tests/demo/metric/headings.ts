@@ -1,7 +1,7 @@
-import { jobLog } from "../../../src/joblog/job-log.ts";
-import type { SheetPlan } from "../../../src/joblog/model/plan.ts";
-import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { SheetPlan } from "../../../src/joblog/model/plan.ts";
 
 /** What a sheet says by itself, without what a shop typed: captions, headings, labels, help, errors, charts. */
 function wordsOf(sheet: SheetPlan): readonly string[] {
@@ -22,5 +22,7 @@ const foreign: Readonly<Record<Exclude<UnitSystem, "US">, RegExp>> = {
 
 /** Words of an empty log of that system in which a unit of another one stands. */
 export function foreignWords(system: Exclude<UnitSystem, "US">): readonly string[] {
-  return layOut(jobLog, { system }, { fields: {}, rows: {} }).sheets.flatMap(wordsOf).filter((words) => foreign[system].test(words));
+  return layOut(jobLog, { system }, { fields: {}, rows: {} })
+    .sheets.flatMap(wordsOf)
+    .filter((words) => foreign[system].test(words));
 }

@@ -1,10 +1,11 @@
 import { beforeAll, expect, it } from "vitest";
+
 import { numberIn, readCsv, textIn } from "../../reference/read-csv.ts";
-import { number, row, type PlayedWeek } from "../week/played-week.ts";
+import { number, type PlayedWeek, row } from "../week/played-week.ts";
 import { compareLogs, everything } from "./compare-logs.ts";
 import { fullContent } from "./full-content.ts";
 import { foreignWords } from "./headings.ts";
-import { laidOutIn, playMetricWeek, type MetricWeek } from "./other-logs.ts";
+import { laidOutIn, type MetricWeek, playMetricWeek } from "./other-logs.ts";
 import { said } from "./said.ts";
 
 const shares = readCsv("../demo/week/expected-shares.csv");

@@ -1,14 +1,14 @@
+import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
-import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { playWeek, shareWeek, type Played } from "../../../src/pane/demo/play-week.ts";
-import { weekShop } from "../../../src/pane/demo/week-shop.ts";
-import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
 import { shareBases } from "../../../src/joblog/model/words.ts";
-import type { PlayedWeek } from "../week/played-week.ts";
+import { type Played, playWeek, shareWeek } from "../../../src/pane/demo/play-week.ts";
+import { weekShop } from "../../../src/pane/demo/week-shop.ts";
 import { openWorkbook } from "../../unit/excel/open-workbook.ts";
+import type { PlayedWeek } from "../week/played-week.ts";
 import { contentIn, eventIn } from "./week-in.ts";
 
 export interface MetricWeek extends PlayedWeek {
@@ -17,7 +17,11 @@ export interface MetricWeek extends PlayedWeek {
 }
 
 /** A new log's own figures differ from system to system where round ones are usual: here the metric log starts with the US ones. */
-const usFigures: LogContent["fields"] = Object.fromEntries(jobLog.sheets.flatMap(({ fields }) => fields).flatMap(({ id, initial }) => (initial === undefined ? [] : [[id, initial.US]])));
+const usFigures: LogContent["fields"] = Object.fromEntries(
+  jobLog.sheets
+    .flatMap(({ fields }) => fields)
+    .flatMap(({ id, initial }) => (initial === undefined ? [] : [[id, initial.US]])),
+);
 
 /** Types the same week, entry by entry, into the forms of a log in metric units. */
 export async function playMetricWeek(us: PlayedWeek): Promise<MetricWeek> {
@@ -25,7 +29,12 @@ export async function playMetricWeek(us: PlayedWeek): Promise<MetricWeek> {
   const entries: Played[] = [];
   const shop = contentIn({ ...weekShop, fields: { ...usFigures, ...weekShop.fields } }, "metric");
   const events = us.entries.map((played) => eventIn(played, "metric"));
-  const log = await playWeek({ week: { system: "metric", shop, events }, afterEntry: (played) => { entries.push(played); } });
+  const log = await playWeek({
+    week: { system: "metric", shop, events },
+    afterEntry: (played) => {
+      entries.push(played);
+    },
+  });
   const shared = new Map<string, LogSnapshot>();
   let latest = log;
   for (const basis of shareBases) {

@@ -9,7 +9,10 @@ const unit = /\b(?:imperial gal|US gal|US fl oz|gal|mL|L|lb|kg|g|in|cm|ft²|m²)
 
 /** A sentence without its figures and units. */
 function plain(text: string): string {
-  return text.replaceAll(figure, "#").replaceAll(unit, "unit").replaceAll(/# unit \(# unit\)/g, "# unit");
+  return text
+    .replaceAll(figure, "#")
+    .replaceAll(unit, "unit")
+    .replaceAll(/# unit \(# unit\)/g, "# unit");
 }
 
 /** What a form said of an entry just before it was recorded, and what Now then said of every bath, without figures and units. */
@@ -20,6 +23,9 @@ export function said({ event, filled, log }: Played, system: UnitSystem): readon
     ...findings.map(({ tone, text }) => `${tone}: ${plain(text)}`),
     ...doubts.map(plain),
     plain(recorded),
-    ...steps.flatMap(({ kind, urgent, sentence, reason = "", overdue }) => [`${kind}, ${urgent ? "urgent" : "calm"}: ${plain(sentence)} ${plain(reason)}`, ...overdue.map(({ text }) => plain(text))]),
+    ...steps.flatMap(({ kind, urgent, sentence, reason = "", overdue }) => [
+      `${kind}, ${urgent ? "urgent" : "calm"}: ${plain(sentence)} ${plain(reason)}`,
+      ...overdue.map(({ text }) => plain(text)),
+    ]),
   ];
 }

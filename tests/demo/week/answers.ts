@@ -1,8 +1,9 @@
 import { expect, it } from "vitest";
-import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
+
 import { ask, askNumber } from "../../../src/advice/ask.ts";
+import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
 import { numberIn, readCsv, textIn } from "../../reference/read-csv.ts";
-import { logAt, number, reading, row, serial, type PlayedWeek } from "./played-week.ts";
+import { logAt, number, type PlayedWeek, reading, row, serial } from "./played-week.ts";
 
 const answers = readCsv("../demo/week/expected-answers.csv");
 
@@ -14,8 +15,10 @@ function known(answer: ReturnType<typeof askNumber>): number {
 /** What the log, or the function that its formulas and forms call, makes of each fact of the list. */
 type Ours = (week: PlayedWeek) => number;
 
-const bath = (week: PlayedWeek, name: string, column: string): number => number(row(week.log, "baths", { bath: name }), column);
-const tank = (week: PlayedWeek, name: string, column: string): number => number(row(week.log, "tanks", { tank: name }), column);
+const bath = (week: PlayedWeek, name: string, column: string): number =>
+  number(row(week.log, "baths", { bath: name }), column);
+const tank = (week: PlayedWeek, name: string, column: string): number =>
+  number(row(week.log, "tanks", { tank: name }), column);
 const morning = march(4, "08:15");
 const cityWater = { kind: "water", water: "CITY" };
 
@@ -28,7 +31,8 @@ const agreeing: Readonly<Record<string, Ours>> = {
   "T1 working volume, gal": (week) => tank(week, "T1", "workingVolume"),
   "T2 working volume, gal": (week) => tank(week, "T2", "workingVolume"),
   "T1 dose at 1+28, gal": (week) => bath(week, bathOne, "baseDose"),
-  "T1 dose at 1+28, US fl oz": (week) => known(askNumber("UNITCONVERT", bath(week, bathOne, "baseDose"), "US gal", "US fl oz")),
+  "T1 dose at 1+28, US fl oz": (week) =>
+    known(askNumber("UNITCONVERT", bath(week, bathOne, "baseDose"), "US gal", "US fl oz")),
   "T1 baseline": (week) => bath(week, bathOne, "baseline"),
   "T1 trigger": (week) => bath(week, bathOne, "trigger"),
   "evaporated overnight by levels, gal": byLevels,
@@ -36,20 +40,29 @@ const agreeing: Readonly<Record<string, Ours>> = {
     const check = row(log, "meterChecks", { when: serial(march(4, "08:05")) });
     return number(check, "error2") / (number(check, "when") - number(check, "since"));
   },
-  "top-ups on Thursday, gal": (week) => number(row(logAt(week, march(4, "17:00")), "baths", { bath: bathOne }), "topUpTotal"),
-  "top-ups on Thursday, % of the opening dose": (week) => 100 * number(row(logAt(week, march(4, "17:00")), "baths", { bath: bathOne }), "topUpShare"),
+  "top-ups on Thursday, gal": (week) =>
+    number(row(logAt(week, march(4, "17:00")), "baths", { bath: bathOne }), "topUpTotal"),
+  "top-ups on Thursday, % of the opening dose": (week) =>
+    100 * number(row(logAt(week, march(4, "17:00")), "baths", { bath: bathOne }), "topUpShare"),
   "R015, share of the opening dose by P titration": ({ log }) => {
-    const [fresh] = log.rows.readings.map(({ cells }) => cells).filter((cells) => cells["bath"] === bathOne && cells["pTitre"] !== undefined);
-    return known(askNumber("TOPUPTITRATION", 1, number(fresh ?? {}, "pTitre"), number(reading(log, bathOne, morning), "pTitre")));
+    const [fresh] = log.rows.readings
+      .map(({ cells }) => cells)
+      .filter((cells) => cells["bath"] === bathOne && cells["pTitre"] !== undefined);
+    return known(
+      askNumber("TOPUPTITRATION", 1, number(fresh ?? {}, "pTitre"), number(reading(log, bathOne, morning), "pTitre")),
+    );
   },
-  "R013 without drift, linear between checks": ({ log }) => number(reading(log, bathOne, march(3, "11:20")), "phCorrected"),
-  "R014 without drift, linear between checks": ({ log }) => number(reading(log, bathOne, march(3, "16:30")), "phCorrected"),
+  "R013 without drift, linear between checks": ({ log }) =>
+    number(reading(log, bathOne, march(3, "11:20")), "phCorrected"),
+  "R014 without drift, linear between checks": ({ log }) =>
+    number(reading(log, bathOne, march(3, "16:30")), "phCorrected"),
   "hard city water, gal": ({ log }) => number(row(log, "additions", cityWater), "amount"),
   "its hardness, g CaCO3": ({ log }) => number(row(log, "additions", cityWater), "hardnessCarried"),
   "its bicarbonate, eq": ({ log }) => number(row(log, "additions", cityWater), "bicarbonateCarried"),
   "concentrate on the shop's account, gal": ({ log }) => number(row(log, "additions", { account: "shop" }), "amount"),
   "T1 pool for the claims": ({ log }) => number(log.fields, "poolTotal"),
-  "stock variance, gal": ({ log }) => number(row(log, "stockMoves", { when: serial("2027-03-06"), kind: "count" }), "variance"),
+  "stock variance, gal": ({ log }) =>
+    number(row(log, "stockMoves", { when: serial("2027-03-06"), kind: "count" }), "variance"),
 };
 
 interface Difference {
@@ -63,23 +76,36 @@ interface Difference {
 const differing: Readonly<Record<string, Difference>> = {
   "evaporated overnight, gal": {
     why: "the list has what the invented bath really lost; the log has levels read to a tenth of an inch, half a gallon here",
-    ours: byLevels, by: -0.06, within: 0.01,
+    ours: byLevels,
+    by: -0.06,
+    within: 0.01,
   },
   "R015, share of the opening dose by hydroxide alone": {
     why: "the list counts a pH of 0.59 as hydroxide alone; the log takes the sample from 26 °C to the baseline's 24.9 °C, which makes it 0.55, and counts what an unknown builder and the water's alkalinity hold back",
-    ours: ({ log }) => number(reading(log, bathOne, morning), "topUpBest") / number(row(log, "baths", { bath: bathOne }), "openingDose"), by: 0.052, within: 0.003,
+    ours: ({ log }) =>
+      number(reading(log, bathOne, morning), "topUpBest") / number(row(log, "baths", { bath: bathOne }), "openingDose"),
+    by: 0.052,
+    within: 0.003,
   },
   "T1 heated from 62 to 130 °F without loss, h": {
     why: "the list takes 8.345 lb in every gallon; the function takes the density of water at 62 °F and its heat up to 130 °F",
-    ours: (week) => known(askNumber("HEATTIME", tank(week, "T1", "workingVolume"), 62, 130, tank(week, "T1", "heater"), null, "US")), by: -0.009, within: 0.002,
+    ours: (week) =>
+      known(askNumber("HEATTIME", tank(week, "T1", "workingVolume"), 62, 130, tank(week, "T1", "heater"), null, "US")),
+    by: -0.009,
+    within: 0.002,
   },
   "citric acid for T1, kg": {
     why: "the list knows what the invented bath takes to pH 8.5, 3.32 eq; the log knows its pH and its titration to 4.5, and reckons 3.64 eq with an unknown builder: 10 % more, and stages are read anyway",
-    ours: ({ log }) => known(askNumber("UNITCONVERT", number(row(log, "releases", { bath: bathOne }), "acidNeeded"), "lb", "kg")), by: 0.0204, within: 0.001,
+    ours: ({ log }) =>
+      known(askNumber("UNITCONVERT", number(row(log, "releases", { bath: bathOne }), "acidNeeded"), "lb", "kg")),
+    by: 0.0204,
+    within: 0.001,
   },
   "T2 baseline without drift": {
     why: "the list takes off the 0.11 that its invented meter was high by; the log only has the two checks, between which a straight line gives 0.10 at that time",
-    ours: (week) => bath(week, bathTwo, "baseline"), by: 0.01, within: 0.001,
+    ours: (week) => bath(week, bathTwo, "baseline"),
+    by: 0.01,
+    within: 0.001,
   },
 };
 
@@ -88,7 +114,9 @@ const digitsOf = (text: string): number => (text.split(".")[1] ?? "").length;
 
 export function holdsAnswers(week: () => PlayedWeek): void {
   it("every fact of the list is either met to its digits or its difference is named", () => {
-    expect([...Object.keys(agreeing), ...Object.keys(differing)].sort()).toEqual(answers.map((one) => textIn(one, "fact")).sort());
+    expect([...Object.keys(agreeing), ...Object.keys(differing)].sort()).toEqual(
+      answers.map((one) => textIn(one, "fact")).sort(),
+    );
   });
 
   it.each(answers.filter((one) => textIn(one, "fact") in agreeing))("$fact is $answer", (one) => {
@@ -97,12 +125,15 @@ export function holdsAnswers(week: () => PlayedWeek): void {
     expect(Number(ours.toFixed(digits))).toBe(numberIn(one, "answer"));
   });
 
-  it.each(answers.filter((one) => textIn(one, "fact") in differing))("$fact is not $answer, for a reason and by so much", (one) => {
-    const difference = differing[textIn(one, "fact")];
-    if (difference === undefined) throw new RangeError(textIn(one, "fact"));
-    const by = difference.ours(week()) - numberIn(one, "answer");
-    expect(Math.abs(by - difference.by), `${String(by)}; ${difference.why}`).toBeLessThan(difference.within);
-  });
+  it.each(answers.filter((one) => textIn(one, "fact") in differing))(
+    "$fact is not $answer, for a reason and by so much",
+    (one) => {
+      const difference = differing[textIn(one, "fact")];
+      if (difference === undefined) throw new RangeError(textIn(one, "fact"));
+      const by = difference.ours(week()) - numberIn(one, "answer");
+      expect(Math.abs(by - difference.by), `${String(by)}; ${difference.why}`).toBeLessThan(difference.within);
+    },
+  );
 
   it("the range for R015 holds both the estimate by hydroxide alone and what the bath then took", () => {
     const { log } = week();

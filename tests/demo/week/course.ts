@@ -1,10 +1,23 @@
 import { expect, it } from "vitest";
-import { nextStep } from "../../../src/advice/next-step/next-step.ts";
-import { bathOne, march } from "../../../src/pane/demo/week-event.ts";
-import { demoWeek } from "../../../src/pane/demo/week.ts";
-import { logAt, number, row, serial, type PlayedWeek } from "./played-week.ts";
 
-const count = { readings: 30, additions: 13, benchTests: 26, loads: 22, items: 30, meterChecks: 3, care: 18, baths: 2, releases: 1, costLines: 8, stockMoves: 3 } as const;
+import { nextStep } from "../../../src/advice/next-step/next-step.ts";
+import { demoWeek } from "../../../src/pane/demo/week.ts";
+import { bathOne, march } from "../../../src/pane/demo/week-event.ts";
+import { logAt, number, type PlayedWeek, row, serial } from "./played-week.ts";
+
+const count = {
+  readings: 30,
+  additions: 13,
+  benchTests: 26,
+  loads: 22,
+  items: 30,
+  meterChecks: 3,
+  care: 18,
+  baths: 2,
+  releases: 1,
+  costLines: 8,
+  stockMoves: 3,
+} as const;
 
 /** Now's sentence at some moments of the week. */
 const sentences: readonly (readonly [moment: string, sentence: RegExp])[] = [
@@ -26,7 +39,11 @@ const sentences: readonly (readonly [moment: string, sentence: RegExp])[] = [
 export function holdsCourse(week: () => PlayedWeek): void {
   it("every entry of the week is in the log, and nothing else", () => {
     expect(week().entries).toHaveLength(demoWeek.length);
-    expect(Object.fromEntries(Object.keys(count).map((table) => [table, week().log.rows[table as keyof typeof count].length]))).toEqual(count);
+    expect(
+      Object.fromEntries(
+        Object.keys(count).map((table) => [table, week().log.rows[table as keyof typeof count].length]),
+      ),
+    ).toEqual(count);
   });
 
   it.each(sentences)("at %s Now says %s", (moment, sentence) => {
@@ -35,28 +52,48 @@ export function holdsCourse(week: () => PlayedWeek): void {
 
   it("the release stays closed until the results are in, and is released by a person then", () => {
     const states = week().entries.map(({ event, log }) => [event.at, log.rows.releases[0]?.cells["state"]]);
-    expect(states.filter(([at]) => String(at) < march(6, "11:30")).every(([, state]) => state === undefined)).toBe(true);
-    expect([...new Set(states.filter(([at]) => String(at) >= march(6, "11:30") && String(at) < march(9, "14:20")).map(([, state]) => state))]).toEqual(["not released: results awaited"]);
+    expect(states.filter(([at]) => String(at) < march(6, "11:30")).every(([, state]) => state === undefined)).toBe(
+      true,
+    );
+    expect([
+      ...new Set(
+        states
+          .filter(([at]) => String(at) >= march(6, "11:30") && String(at) < march(9, "14:20"))
+          .map(([, state]) => state),
+      ),
+    ]).toEqual(["not released: results awaited"]);
     expect(states.at(-1)?.[1]).toBe("released");
   });
 
   it("items balance after every entry, and none is pending at the end", () => {
     for (const { event, log } of week().entries) {
-      expect(log.rows.itemCounts.map(({ cells }) => cells["difference"]).every((difference) => difference === 0), event.at).toBe(true);
+      expect(
+        log.rows.itemCounts.map(({ cells }) => cells["difference"]).every((difference) => difference === 0),
+        event.at,
+      ).toBe(true);
     }
-    expect(week().log.rows.itemCounts.map(({ cells }) => [cells["claim"], cells["pieces"], cells["pending"]])).toEqual([["D-0427", 132, 0], ["D-0431", 91, 0], ["D-0436", 71, 0]]);
+    expect(week().log.rows.itemCounts.map(({ cells }) => [cells["claim"], cells["pieces"], cells["pending"]])).toEqual([
+      ["D-0427", 132, 0],
+      ["D-0431", 91, 0],
+      ["D-0436", 71, 0],
+    ]);
   });
 
   it("the night without a lid is told from what loads carried out", () => {
     const makeUp = row(week().log, "additions", { when: serial(march(3, "07:30")) });
     // The level fell by 1.4 in; four loads carried out 0.2 gal each, and 0.2 gal were skimmed.
-    expect(number(makeUp, "evaporated") + number(makeUp, "carriedOut")).toBeCloseTo(1.4 * (48 * 24) / 231, 6);
+    expect(number(makeUp, "evaporated") + number(makeUp, "carriedOut")).toBeCloseTo((1.4 * (48 * 24)) / 231, 6);
     expect(number(makeUp, "carriedOut")).toBeCloseTo(4 * 0.2 + 0.2, 9);
   });
 
   it("no cell of the log shows an error at the end", () => {
     const faulty = Object.entries(week().log.rows).flatMap(([table, rows]) =>
-      rows.flatMap(({ cells }) => Object.entries(cells).filter(([, value]) => typeof value === "string" && value.startsWith("#") && value !== "#N/A").map(([column, value]) => `${table} ${column} ${String(value)}`)));
+      rows.flatMap(({ cells }) =>
+        Object.entries(cells)
+          .filter(([, value]) => typeof value === "string" && value.startsWith("#") && value !== "#N/A")
+          .map(([column, value]) => `${table} ${column} ${String(value)}`),
+      ),
+    );
     expect(faulty).toEqual([]);
   });
 }

@@ -1,7 +1,8 @@
 import { expect, it } from "vitest";
+
 import { bathOne, march } from "../../../src/pane/demo/week-event.ts";
 import { numberIn, readCsv, textIn } from "../../reference/read-csv.ts";
-import { logAt, number, reading, row, serial, type PlayedWeek } from "./played-week.ts";
+import { logAt, number, type PlayedWeek, reading, row, serial } from "./played-week.ts";
 
 const flags = readCsv("../demo/week/expected-flags.csv");
 
@@ -29,19 +30,29 @@ export function holdsFlags(week: () => PlayedWeek): void {
     expect(said).not.toContain("Top up");
   });
 
-  it.each(flags.filter((flag) => textIn(flag, "flag") === "hidden by drift"))("$reading says top up only once the drift is out", (flag) => {
-    const when = textIn(flag, "when");
-    expect(reading(logAt(week(), march(3, "23:59")), bathOne, when)["verdict"]).toBe("near");
-    const cells = reading(logAt(week(), march(4, "08:05")), bathOne, when);
-    expect([cells["verdictAsRead"], cells["verdict"]]).toEqual(["near", "top up"]);
-    expect(cells["flag"]).toBe("verdict changed by the meter's drift: top up instead of near");
-  });
+  it.each(flags.filter((flag) => textIn(flag, "flag") === "hidden by drift"))(
+    "$reading says top up only once the drift is out",
+    (flag) => {
+      const when = textIn(flag, "when");
+      expect(reading(logAt(week(), march(3, "23:59")), bathOne, when)["verdict"]).toBe("near");
+      const cells = reading(logAt(week(), march(4, "08:05")), bathOne, when);
+      expect([cells["verdictAsRead"], cells["verdict"]]).toEqual(["near", "top up"]);
+      expect(cells["flag"]).toBe("verdict changed by the meter's drift: top up instead of near");
+    },
+  );
 
   it("the failed check reaches back to the 18 readings since the one before and turns two verdicts", () => {
-    expect(row(week().log, "meterChecks", { when: serial(march(4, "08:05")) })).toMatchObject({ verdict: "as found out of limits", readingsReached: 18, verdictsFlipped: 2 });
+    expect(row(week().log, "meterChecks", { when: serial(march(4, "08:05")) })).toMatchObject({
+      verdict: "as found out of limits",
+      readingsReached: 18,
+      verdictsFlipped: 2,
+    });
   });
 
   it("R015 says top up as read", () => {
-    expect(reading(week().log, bathOne, march(4, "08:15"))).toMatchObject({ verdictAsRead: "top up", verdict: "top up" });
+    expect(reading(week().log, bathOne, march(4, "08:15"))).toMatchObject({
+      verdictAsRead: "top up",
+      verdict: "top up",
+    });
   });
 }

@@ -1,7 +1,7 @@
+import { serialOf } from "../../../src/advice/wording/moments.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { playWeek, type Played } from "../../../src/pane/demo/play-week.ts";
-import { serialOf } from "../../../src/advice/wording/moments.ts";
+import { type Played, playWeek } from "../../../src/pane/demo/play-week.ts";
 import { openWorkbook } from "../../unit/excel/open-workbook.ts";
 
 /** The invented week after it was typed into the pane's forms, with the log as it stood after every entry. */
@@ -13,7 +13,11 @@ export interface PlayedWeek {
 export async function playInNewWorkbook(): Promise<PlayedWeek> {
   openWorkbook();
   const entries: Played[] = [];
-  const log = await playWeek({ afterEntry: (played) => { entries.push(played); } });
+  const log = await playWeek({
+    afterEntry: (played) => {
+      entries.push(played);
+    },
+  });
   return { entries, log };
 }
 
@@ -34,8 +38,11 @@ export type Cells = Readonly<Record<string, unknown>>;
 
 /** The one row of a table that fits. */
 export function row(log: LogSnapshot, table: TableId, fits: Cells): Cells {
-  const found = log.rows[table].filter(({ cells }) => Object.entries(fits).every(([column, value]) =>
-    typeof value === "number" ? Math.abs(Number(cells[column]) - value) < 1e-6 : cells[column] === value));
+  const found = log.rows[table].filter(({ cells }) =>
+    Object.entries(fits).every(([column, value]) =>
+      typeof value === "number" ? Math.abs(Number(cells[column]) - value) < 1e-6 : cells[column] === value,
+    ),
+  );
   if (found.length !== 1) throw new RangeError(`${String(found.length)} rows of ${table} fit ${JSON.stringify(fits)}.`);
   return found[0]?.cells ?? {};
 }

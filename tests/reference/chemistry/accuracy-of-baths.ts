@@ -1,25 +1,32 @@
-import { acidTo } from "../../../src/core/bath/model/acid-to.ts";
 import type { AcidName } from "../../../src/core/bath/model/acid.ts";
+import { acidTo } from "../../../src/core/bath/model/acid-to.ts";
 import type { BathQuestion } from "../../../src/core/bath/model/bath-question.ts";
 import { estimateReadingAt } from "../../../src/core/bath/model/estimate-reading.ts";
 import { afterLoss } from "../../../src/core/bath/model/loss.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
-import { accuracyOf } from "./accuracy-row.ts";
-import type { AccuracyRow } from "./accuracy-row.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
-import { readTable } from "./read-table.ts";
-import type { TableRow } from "./read-table.ts";
-
+import type { AccuracyRow } from "./accuracy-row.ts";
+import { accuracyOf } from "./accuracy-row.ts";
 import { anchored, openingDoseOf, questionOf } from "./known-bath.ts";
+import type { TableRow } from "./read-table.ts";
+import { readTable } from "./read-table.ts";
 
 const program = "PHREEQC 3.8.8, phreeqc.dat with heat capacities";
 
 function neutralizations(): readonly AccuracyRow[] {
-  const names: Readonly<Record<string, AcidName>> = { HCl: "hydrochloric", H3Cit: "citric", NaHSO4: "sodium bisulfate" };
+  const names: Readonly<Record<string, AcidName>> = {
+    HCl: "hydrochloric",
+    H3Cit: "citric",
+    NaHSO4: "sodium bisulfate",
+  };
   const off = (row: TableRow): number => {
     const acid = names[row.text("acid")];
     if (acid === undefined) throw new Error(`No acid ${row.text("acid")}`);
-    return acidTo(row.totals(), temperatureOf(row), acid, ph(row.number("endPH"))) / (row.number("milliequivalents") / 1000) - 1;
+    return (
+      acidTo(row.totals(), temperatureOf(row), acid, ph(row.number("endPH"))) /
+        (row.number("milliequivalents") / 1000) -
+      1
+    );
   };
   const rows = readTable("neutralizations");
   return [
@@ -42,7 +49,10 @@ function hiddenLoss(): AccuracyRow {
     const marker = bath.opening.sodium - bath.water.sodium;
     return (spent.sodium - bath.water.sodium) / marker - row.number("detergentLeft");
   });
-  return accuracyOf({ subject: "detergent left after dilution", against: program, unit: "relative", goalLargest: 0.01 }, differences);
+  return accuracyOf(
+    { subject: "detergent left after dilution", against: program, unit: "relative", goalLargest: 0.01 },
+    differences,
+  );
 }
 
 function hotAndCold(): readonly AccuracyRow[] {
@@ -65,8 +75,20 @@ function hotAndCold(): readonly AccuracyRow[] {
     return anchored(cold).load / anchored(hot).load / (row.number("doseForSamePHAt25") / row.number("dose")) - 1;
   });
   return [
-    accuracyOf({ subject: "the same bath read at another temperature", against: program, unit: "pH", goalLargest: 0.03, goalRootMeanSquare: 0.015 }, readings),
-    accuracyOf({ subject: "dose for the same pH hot and cold", against: program, unit: "relative", goalLargest: 0.03 }, doses),
+    accuracyOf(
+      {
+        subject: "the same bath read at another temperature",
+        against: program,
+        unit: "pH",
+        goalLargest: 0.03,
+        goalRootMeanSquare: 0.015,
+      },
+      readings,
+    ),
+    accuracyOf(
+      { subject: "dose for the same pH hot and cold", against: program, unit: "relative", goalLargest: 0.03 },
+      doses,
+    ),
   ];
 }
 

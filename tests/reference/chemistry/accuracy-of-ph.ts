@@ -1,10 +1,10 @@
 import { phOf } from "../../../src/core/chemistry/ph-of.ts";
 import { solve } from "../../../src/core/chemistry/solve.ts";
 import { kelvin } from "../../../src/core/units/quantity.ts";
-import { accuracyOf } from "./accuracy-row.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
-import { readTable } from "./read-table.ts";
+import { accuracyOf } from "./accuracy-row.ts";
 import type { TableRow } from "./read-table.ts";
+import { readTable } from "./read-table.ts";
 
 const program = "PHREEQC 3.8.8, phreeqc.dat with heat capacities";
 
@@ -20,7 +20,13 @@ function pureSolutions(): readonly AccuracyRow[] {
   const hydroxide = rows.filter((row) => row.text("solution") === "NaOH" && row.number("molality") >= 0.1);
   return [
     accuracyOf(
-      { subject: "pure solutions to ionic strength 0.3", against: program, unit: "pH", goalLargest: 0.03, goalRootMeanSquare: 0.015 },
+      {
+        subject: "pure solutions to ionic strength 0.3",
+        against: program,
+        unit: "pH",
+        goalLargest: 0.03,
+        goalRootMeanSquare: 0.015,
+      },
       rows.filter((row) => !isStrong(row)).map(pHOff),
     ),
     accuracyOf(
@@ -28,7 +34,12 @@ function pureSolutions(): readonly AccuracyRow[] {
       rows.filter(isStrong).map(pHOff),
     ),
     accuracyOf(
-      { subject: "sodium hydroxide 0.1 to 0.5 mol/kg", against: "PHREEQC 3.8.8, pitzer.dat", unit: "pH", goalLargest: 0.05 },
+      {
+        subject: "sodium hydroxide 0.1 to 0.5 mol/kg",
+        against: "PHREEQC 3.8.8, pitzer.dat",
+        unit: "pH",
+        goalLargest: 0.05,
+      },
       hydroxide.map((row) => phOf(row.totals(), temperatureOf(row)) - row.number("pitzerPH")),
     ),
   ];
@@ -84,7 +95,12 @@ function bathFigures(): readonly AccuracyRow[] {
 
 function standards(): AccuracyRow {
   const rows = readTable("buffer-standards").filter((row) => row.number("celsius") <= 60);
-  const question = { subject: "primary buffer standards, 0 to 60 °C", against: "NIST and IUPAC", unit: "pH", goalLargest: 0.03 } as const;
+  const question = {
+    subject: "primary buffer standards, 0 to 60 °C",
+    against: "NIST and IUPAC",
+    unit: "pH",
+    goalLargest: 0.03,
+  } as const;
   return accuracyOf(question, rows.map(pHOff));
 }
 

@@ -1,21 +1,20 @@
+import { usualTolerance } from "../../../src/core/bath/common-practice.ts";
 import type { BathQuestion } from "../../../src/core/bath/model/bath-question.ts";
 import { estimateFurther } from "../../../src/core/bath/model/estimate-further.ts";
 import { estimateTopUp } from "../../../src/core/bath/model/estimate-top-up.ts";
-import { afterLoss } from "../../../src/core/bath/model/loss.ts";
 import type { Loss } from "../../../src/core/bath/model/loss.ts";
+import { afterLoss } from "../../../src/core/bath/model/loss.ts";
+import { toppedUp, topUpTo } from "../../../src/core/bath/model/share-of-dose.ts";
 import { usualLosses } from "../../../src/core/bath/model/spent-baths.ts";
-import { topUpTo, toppedUp } from "../../../src/core/bath/model/share-of-dose.ts";
-import { usualTolerance } from "../../../src/core/bath/common-practice.ts";
 import { acidToReach } from "../../../src/core/chemistry/acid-to-reach.ts";
-import { combine } from "../../../src/core/chemistry/composition.ts";
 import type { Composition } from "../../../src/core/chemistry/composition.ts";
+import { combine } from "../../../src/core/chemistry/composition.ts";
 import { ph } from "../../../src/core/units/quantity.ts";
-import { accuracyOf } from "./accuracy-row.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
-import { readTable } from "./read-table.ts";
-import type { TableRow } from "./read-table.ts";
-
+import { accuracyOf } from "./accuracy-row.ts";
 import { anchored, low, opening, openingDoseOf, questionOf } from "./known-bath.ts";
+import type { TableRow } from "./read-table.ts";
+import { readTable } from "./read-table.ts";
 
 const program = "PHREEQC 3.8.8, phreeqc.dat with heat capacities";
 
@@ -28,16 +27,28 @@ function topUpsFromSpent(): AccuracyRow {
     return topUpTo(bath, row.totals("spent."), ph(row.number("targetPH"))) - row.number("shareNeeded");
   });
   return accuracyOf(
-    { subject: "top-up of a spent bath of known totals", against: program, unit: "share of the opening dose", goalLargest: 0.02 },
+    {
+      subject: "top-up of a spent bath of known totals",
+      against: program,
+      unit: "share of the opening dose",
+      goalLargest: 0.02,
+    },
     differences,
   );
 }
 
 function topUpsFromReading(): AccuracyRow {
   const rows = readTable("top-ups").filter((row) => row.text("loss") in losses && row.number("targetPH") === opening);
-  const differences = rows.map((row) => estimateTopUp(questionOf(row), low, losses[row.text("loss")]).best - row.number("shareNeeded"));
+  const differences = rows.map(
+    (row) => estimateTopUp(questionOf(row), low, losses[row.text("loss")]).best - row.number("shareNeeded"),
+  );
   return accuracyOf(
-    { subject: "top-up from baseline and reading, builder known", against: program, unit: "share of the opening dose", goalLargest: 0.02 },
+    {
+      subject: "top-up from baseline and reading, builder known",
+      against: program,
+      unit: "share of the opening dose",
+      goalLargest: 0.02,
+    },
     differences,
   );
 }
@@ -45,27 +56,43 @@ function topUpsFromReading(): AccuracyRow {
 /** The bath answered a third of the opening dose as the table says; the losses an estimate knows are acid and dilution. */
 function furtherAdditions(): AccuracyRow {
   const third = 1 / 3;
-  const rows = readTable("top-ups").filter((row) => row.number("targetPH") === opening && usual.includes(row.text("loss")));
+  const rows = readTable("top-ups").filter(
+    (row) => row.number("targetPH") === opening && usual.includes(row.text("loss")),
+  );
   const short = rows.filter((row) => row.number("pHAfterThird") < opening - usualTolerance);
   const differences = short.map((row) => {
     const further = estimateFurther(questionOf(row), { before: low, after: ph(row.number("pHAfterThird")) });
     return further.best * third - (row.number("shareNeeded") - third);
   });
   return accuracyOf(
-    { subject: "what is missing after a third of the dose, builder known", against: program, unit: "share of the opening dose", goalLargest: 0.05 },
+    {
+      subject: "what is missing after a third of the dose, builder known",
+      against: program,
+      unit: "share of the opening dose",
+      goalLargest: 0.05,
+    },
     differences,
   );
 }
 
 function topUpsWithSolids(): AccuracyRow {
   const differences = readTable("top-ups-with-solids").map((row) => {
-    const question: BathQuestion = { ...questionOf(row), solids: "calcite and brucite", openingShare: row.number("openingDose") };
+    const question: BathQuestion = {
+      ...questionOf(row),
+      solids: "calcite and brucite",
+      openingShare: row.number("openingDose"),
+    };
     const bath = anchored(question);
     const spent = afterLoss(bath, low, row.text("loss") === "acid" ? "acid" : "dilution");
     return topUpTo(bath, spent, ph(row.number("targetPH"))) - row.number("shareNeeded");
   });
   return accuracyOf(
-    { subject: "top-up in hard water with solids", against: program, unit: "share of the opening dose", goalLargest: 0.03 },
+    {
+      subject: "top-up in hard water with solids",
+      against: program,
+      unit: "share of the opening dose",
+      goalLargest: 0.03,
+    },
     differences,
   );
 }
@@ -96,8 +123,16 @@ export function topUpRounds(): readonly Round[] {
 }
 
 function accuracyOfRounds(): AccuracyRow {
-  const question = { subject: "five rounds of loss and top-up", against: program, unit: "share of the opening dose", goalLargest: 0.02 } as const;
-  return accuracyOf(question, topUpRounds().map(({ row, share }) => share - row.number("shareAdded")));
+  const question = {
+    subject: "five rounds of loss and top-up",
+    against: program,
+    unit: "share of the opening dose",
+    goalLargest: 0.02,
+  } as const;
+  return accuracyOf(
+    question,
+    topUpRounds().map(({ row, share }) => share - row.number("shareAdded")),
+  );
 }
 
 /** Top-ups of a bath that has lost some of its alkali. */

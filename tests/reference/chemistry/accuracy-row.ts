@@ -14,7 +14,9 @@ type Question = Pick<AccuracyRow, "subject" | "against" | "unit" | "goalLargest"
 
 /** Sums up differences; a difference that is not a number counts as infinitely far off. */
 export function accuracyOf(question: Question, differences: readonly number[]): AccuracyRow {
-  const sizes = differences.map((difference) => (Number.isFinite(difference) ? Math.abs(difference) : Number.POSITIVE_INFINITY));
+  const sizes = differences.map((difference) =>
+    Number.isFinite(difference) ? Math.abs(difference) : Number.POSITIVE_INFINITY,
+  );
   const squares = sizes.reduce((sum, size) => sum + size * size, 0);
   return {
     ...question,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { achievedAccuracy } from "./achieved-accuracy.ts";
 
 const { figures, coverage } = achievedAccuracy();

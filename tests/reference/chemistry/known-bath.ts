@@ -1,9 +1,9 @@
-import { anchoredBaths } from "../../../src/core/bath/model/bath-question.ts";
 import type { BathQuestion } from "../../../src/core/bath/model/bath-question.ts";
+import { anchoredBaths } from "../../../src/core/bath/model/bath-question.ts";
 import { ph } from "../../../src/core/units/quantity.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
-import { readTable } from "./read-table.ts";
 import type { TableRow } from "./read-table.ts";
+import { readTable } from "./read-table.ts";
 import { builderNamed } from "./recipes.ts";
 import { waterNamed } from "./waters.ts";
 
@@ -28,6 +28,8 @@ export function anchored(question: BathQuestion) {
 }
 
 export function openingDoseOf(row: TableRow): number {
-  const match = readTable("top-ups").find((one) => one.text("recipe") === row.text("recipe") && one.text("water") === row.text("water"));
+  const match = readTable("top-ups").find(
+    (one) => one.text("recipe") === row.text("recipe") && one.text("water") === row.text("water"),
+  );
   return match?.number("openingDose") ?? Number.NaN;
 }

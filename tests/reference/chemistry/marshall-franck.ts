@@ -1,5 +1,5 @@
-import type { Kelvin } from "../../../src/core/units/quantity.ts";
 import { waterDensity } from "../../../src/core/chemistry/constants/water-density.ts";
+import type { Kelvin } from "../../../src/core/units/quantity.ts";
 
 /**
  * The older international formula, kept to show how far two respectable sources differ: 0.013 at 60 °C.

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
-import { componentNames, composition } from "../../../src/core/chemistry/composition.ts";
+
 import type { Composition } from "../../../src/core/chemistry/composition.ts";
+import { componentNames, composition } from "../../../src/core/chemistry/composition.ts";
 
 /** One row of a table, by column; refuses a column that the table lacks. */
 export class TableRow {
@@ -28,14 +29,18 @@ export class TableRow {
 
   /** The totals in the columns named after components, behind a prefix. */
   totals(prefix = ""): Composition {
-    const present = componentNames.filter((name) => name !== "acetate").map((name) => [name, this.number(prefix + name)]);
+    const present = componentNames
+      .filter((name) => name !== "acetate")
+      .map((name) => [name, this.number(prefix + name)]);
     return composition(Object.fromEntries(present) as Partial<Composition>);
   }
 }
 
 /** The rows of a table in this folder. */
 export function readTable(name: string): readonly TableRow[] {
-  const [header = "", ...lines] = readFileSync(new URL(`tables/${name}.csv`, import.meta.url), "utf8").trim().split("\n");
+  const [header = "", ...lines] = readFileSync(new URL(`tables/${name}.csv`, import.meta.url), "utf8")
+    .trim()
+    .split("\n");
   const columns = header.split(",");
   return lines.map((line) => {
     const cells = line.split(",");

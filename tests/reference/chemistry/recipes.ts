@@ -1,7 +1,7 @@
-import { builderFromComposition } from "../../../src/core/bath/model/builder.ts";
 import type { Builder } from "../../../src/core/bath/model/builder.ts";
-import { compositionOfMoles } from "../../../src/core/chemistry/chemicals/composition-of.ts";
+import { builderFromComposition } from "../../../src/core/bath/model/builder.ts";
 import type { Ingredient } from "../../../src/core/chemistry/chemicals/composition-of.ts";
+import { compositionOfMoles } from "../../../src/core/chemistry/chemicals/composition-of.ts";
 import { findChemical } from "../../../src/core/chemistry/chemicals/find-chemical.ts";
 import { molarMass } from "../../../src/core/chemistry/chemicals/molar-mass.ts";
 

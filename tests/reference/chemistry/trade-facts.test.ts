@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWord, builderWords } from "../../../src/core/bath/model/builder.ts";
+
 import { anchoredBaths } from "../../../src/core/bath/model/bath-question.ts";
+import { builderFromWord, builderWords } from "../../../src/core/bath/model/builder.ts";
 import { estimateFurther } from "../../../src/core/bath/model/estimate-further.ts";
 import { afterLoss } from "../../../src/core/bath/model/loss.ts";
-import { spentBaths } from "../../../src/core/bath/model/spent-baths.ts";
 import { toppedUp } from "../../../src/core/bath/model/share-of-dose.ts";
+import { spentBaths } from "../../../src/core/bath/model/spent-baths.ts";
 import { waterFromTests } from "../../../src/core/bath/model/water.ts";
 import { phOf } from "../../../src/core/chemistry/ph-of.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../../src/core/units/quantity.ts";
@@ -19,18 +20,25 @@ const tolerance = 0.1;
 const cases = builderWords.flatMap((word) => [0, 100, 250].map((alkalinity) => ({ word, alkalinity })));
 
 describe("a bath opened at pH 11.3 and worn down to 10.8", () => {
-  it.each(cases)("is short of its baseline after a third of the opening charge ($word, $alkalinity mg/L)", ({ word, alkalinity }) => {
-    const water = waterFromTests({ alkalinity: equivalentsPerKilogram(alkalinity / 50_043) });
-    const question = { baseline, temperature: kelvin(318.15), builder: builderFromWord(word), water };
-    for (const { bath, leftovers } of spentBaths({ bath: question, reading: halfAPointDown, losses: ["acid", "dilution"] })) {
-      expect(leftovers).toHaveLength(2);
-      for (const { totals } of leftovers) {
-        const reached = phOf(toppedUp(bath, totals, third), bath.temperature);
-        expect(reached).toBeGreaterThan(halfAPointDown + tolerance);
-        expect(reached).toBeLessThan(baseline - tolerance / 2);
+  it.each(cases)(
+    "is short of its baseline after a third of the opening charge ($word, $alkalinity mg/L)",
+    ({ word, alkalinity }) => {
+      const water = waterFromTests({ alkalinity: equivalentsPerKilogram(alkalinity / 50_043) });
+      const question = { baseline, temperature: kelvin(318.15), builder: builderFromWord(word), water };
+      for (const { bath, leftovers } of spentBaths({
+        bath: question,
+        reading: halfAPointDown,
+        losses: ["acid", "dilution"],
+      })) {
+        expect(leftovers).toHaveLength(2);
+        for (const { totals } of leftovers) {
+          const reached = phOf(toppedUp(bath, totals, third), bath.temperature);
+          expect(reached).toBeGreaterThan(halfAPointDown + tolerance);
+          expect(reached).toBeLessThan(baseline - tolerance / 2);
+        }
       }
-    }
-  });
+    },
+  );
 
   it("reads the same whether acid took the alkali or drag-out took the detergent", () => {
     const water = waterFromTests({ alkalinity: equivalentsPerKilogram(0.002) });
@@ -47,18 +55,27 @@ describe("a bath opened at pH 11.3 and worn down to 10.8", () => {
     expect(thinned.silicate / bath.opening.silicate).toBeLessThan(0.53);
   });
 
-  it.each(cases)("is told after that third what more it needs, and gets back ($word, $alkalinity mg/L)", ({ word, alkalinity }) => {
-    const water = waterFromTests({ alkalinity: equivalentsPerKilogram(alkalinity / 50_043) });
-    const question = { baseline, temperature: kelvin(318.15), builder: builderFromWord(word), water };
-    for (const { bath, leftovers } of spentBaths({ bath: question, reading: halfAPointDown, losses: ["acid", "dilution"] })) {
-      for (const { totals } of leftovers) {
-        const after = phOf(toppedUp(bath, totals, third), bath.temperature);
-        const more = third * estimateFurther(question, { before: halfAPointDown, after }).best;
-        expect(more).toBeGreaterThan(0);
-        expect(Math.abs(phOf(toppedUp(bath, totals, third + more), bath.temperature) - baseline)).toBeLessThanOrEqual(tolerance / 4);
+  it.each(cases)(
+    "is told after that third what more it needs, and gets back ($word, $alkalinity mg/L)",
+    ({ word, alkalinity }) => {
+      const water = waterFromTests({ alkalinity: equivalentsPerKilogram(alkalinity / 50_043) });
+      const question = { baseline, temperature: kelvin(318.15), builder: builderFromWord(word), water };
+      for (const { bath, leftovers } of spentBaths({
+        bath: question,
+        reading: halfAPointDown,
+        losses: ["acid", "dilution"],
+      })) {
+        for (const { totals } of leftovers) {
+          const after = phOf(toppedUp(bath, totals, third), bath.temperature);
+          const more = third * estimateFurther(question, { before: halfAPointDown, after }).best;
+          expect(more).toBeGreaterThan(0);
+          expect(Math.abs(phOf(toppedUp(bath, totals, third + more), bath.temperature) - baseline)).toBeLessThanOrEqual(
+            tolerance / 4,
+          );
+        }
       }
-    }
-  });
+    },
+  );
 });
 
 describe("a bath chased back to its baseline against acid soil", () => {

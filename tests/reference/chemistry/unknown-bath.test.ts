@@ -3,16 +3,17 @@
  * recipes in purified, softened and hard water (README).
  */
 import { describe, expect, it } from "vitest";
-import { unknownBuilder } from "../../../src/core/bath/model/builder.ts";
+
 import type { Bath } from "../../../src/core/bath/bath.ts";
+import { unknownBuilder } from "../../../src/core/bath/model/builder.ts";
 import { readingAt } from "../../../src/core/bath/reading-at.ts";
 import { topUp } from "../../../src/core/bath/top-up.ts";
 import { verdict } from "../../../src/core/bath/verdict.ts";
 import { celsiusZero } from "../../../src/core/units/exact-constants.ts";
 import { alkalinity, cubicMeters, kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
-import { readTable } from "./read-table.ts";
 import type { TableRow } from "./read-table.ts";
+import { readTable } from "./read-table.ts";
 
 const room = kelvin(celsiusZero + 25);
 const waters = { pure: alkalinity(0), RO: alkalinity(0.16), soft: alkalinity(4.04), hard: alkalinity(4.04) };
@@ -31,7 +32,9 @@ describe("a bath of unknown builder", () => {
     groups.at(-1)?.push(row);
     return groups;
   }, []);
-  const heated = baths.flatMap(([at25, ...hot]) => (at25 === undefined ? [] : hot.map((row) => ({ row, baseline: ph(at25.number("pH")) }))));
+  const heated = baths.flatMap(([at25, ...hot]) =>
+    at25 === undefined ? [] : hot.map((row) => ({ row, baseline: ph(at25.number("pH")) })),
+  );
 
   it("reads hot within 0.06 of the range, with and without its water's alkalinity, and never 0.15 off the best figure where the water is known", () => {
     expect(heated.length).toBeGreaterThan(30);
@@ -39,7 +42,15 @@ describe("a bath of unknown builder", () => {
       for (const water of [undefined, waterOf(row.text("water"))]) {
         const bath: Bath = { ...unknown, alkalinity: water, baseline, temperature: room };
         const { low, best, high } = readingAt(bath, bath.baseline, temperatureOf(row));
-        const where = JSON.stringify([row.text("recipe"), row.text("water"), row.number("celsius"), low, best, high, row.number("pH")]);
+        const where = JSON.stringify([
+          row.text("recipe"),
+          row.text("water"),
+          row.number("celsius"),
+          low,
+          best,
+          high,
+          row.number("pH"),
+        ]);
         expect(row.number("pH"), where).toBeGreaterThanOrEqual(low - 0.06);
         expect(row.number("pH"), where).toBeLessThanOrEqual(high + 0.06);
         if (water !== undefined) expect(Math.abs(best - row.number("pH")), where).toBeLessThanOrEqual(0.15);
@@ -52,9 +63,21 @@ describe("a bath of unknown builder", () => {
     expect(rows.length).toBe(36);
     for (const row of rows) {
       for (const water of [undefined, waterOf(row.text("water"))]) {
-        const bath: Bath = { ...unknown, alkalinity: water, baseline: ph(row.number("openingPH")), temperature: temperatureOf(row) };
+        const bath: Bath = {
+          ...unknown,
+          alkalinity: water,
+          baseline: ph(row.number("openingPH")),
+          temperature: temperatureOf(row),
+        };
         const { low, high } = topUp(share, bath, ph(row.number("pHAfterLoss")));
-        const where = JSON.stringify([row.text("recipe"), row.text("water"), row.text("loss"), low, high, row.number("shareNeeded")]);
+        const where = JSON.stringify([
+          row.text("recipe"),
+          row.text("water"),
+          row.text("loss"),
+          low,
+          high,
+          row.number("shareNeeded"),
+        ]);
         expect(row.number("shareNeeded"), where).toBeGreaterThanOrEqual(low);
         expect(row.number("shareNeeded"), where).toBeLessThanOrEqual(high);
       }

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+
 import { unknownBuilder } from "../../../src/core/bath/model/builder.ts";
 import { estimateTopUp } from "../../../src/core/bath/model/estimate-top-up.ts";
 import type { Loss } from "../../../src/core/bath/model/loss.ts";
@@ -19,7 +20,9 @@ const baths = ["R1", "R2", "R3", "N"].flatMap((recipe) =>
   ["RO", "soft", "hard"].flatMap((water) =>
     [11, 11.3].flatMap((baseline) =>
       [25, 45, 60].flatMap((celsius) =>
-        losses.flatMap((loss) => [0.01, 0.03].map((openingShare) => ({ recipe, water, baseline, celsius, loss, openingShare }))),
+        losses.flatMap((loss) =>
+          [0.01, 0.03].map((openingShare) => ({ recipe, water, baseline, celsius, loss, openingShare })),
+        ),
       ),
     ),
   ),

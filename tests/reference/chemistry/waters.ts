@@ -1,5 +1,5 @@
-import { composition } from "../../../src/core/chemistry/composition.ts";
 import type { Composition } from "../../../src/core/chemistry/composition.ts";
+import { composition } from "../../../src/core/chemistry/composition.ts";
 
 /** The waters of the tables, mol/kg: reverse osmosis, 18 grains per gallon of hardness, the same softened. */
 const waters: Readonly<Record<string, Composition>> = {

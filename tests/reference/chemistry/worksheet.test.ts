@@ -4,14 +4,15 @@
  * shop cannot give here, are in the tables and count as error.
  */
 import { describe, expect, it } from "vitest";
+
 import { findFunction } from "../../../functions/catalogue.ts";
 import type { CellInput } from "../../../functions/define-function.ts";
 import { evaluate } from "../../../functions/evaluate.ts";
 import { alkalinities } from "../../../src/core/chemistry/alkalinities.ts";
 import { waterDensity } from "../../../src/core/chemistry/constants/water-density.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
-import { readTable } from "./read-table.ts";
 import type { TableRow } from "./read-table.ts";
+import { readTable } from "./read-table.ts";
 import { sheetOf } from "./recipes.ts";
 
 /** What a titration of the tables' waters finds; purified water counts as good as pure. */
@@ -39,8 +40,14 @@ describe("PHAT", () => {
       return answer - row.number(`pHAt${celsius}`);
     });
 
-  it.each([["RO", 0.01], ["soft", 0.02], ["hard", 0.05]])("reads baths set hot in %s water within %s once they are cold or hotter, builder known", (water, goal) => {
-    expect(largest(rows.filter((row) => row.text("water") === water).flatMap((row) => off(row, true)))).toBeLessThanOrEqual(goal);
+  it.each([
+    ["RO", 0.01],
+    ["soft", 0.02],
+    ["hard", 0.05],
+  ])("reads baths set hot in %s water within %s once they are cold or hotter, builder known", (water, goal) => {
+    expect(
+      largest(rows.filter((row) => row.text("water") === water).flatMap((row) => off(row, true))),
+    ).toBeLessThanOrEqual(goal);
   });
 
   it("is within 0.15 where neither builder nor water is known", () => {
@@ -51,19 +58,37 @@ describe("PHAT", () => {
 describe("TOPUP, NEXTADD and DOSEATPH", () => {
   const rows = readTable("top-ups").filter((row) => row.number("targetPH") === row.number("openingPH"));
   const named = rows.filter((row) => row.text("loss") === "acid" || row.text("loss") === "dilution");
-  const about = (row: TableRow) => [sheetOf(row.text("recipe")), `${row.text("celsius")} C`, alkalinity[row.text("water")]];
+  const about = (row: TableRow) => [
+    sheetOf(row.text("recipe")),
+    `${row.text("celsius")} C`,
+    alkalinity[row.text("water")],
+  ];
 
-  it.each([["RO", 0.01], ["soft", 0.03]])("bring a bath in %s water back within %s of the opening dose, builder and loss known", (water, goal) => {
+  it.each([
+    ["RO", 0.01],
+    ["soft", 0.03],
+  ])("bring a bath in %s water back within %s of the opening dose, builder and loss known", (water, goal) => {
     const differences = named
       .filter((row) => row.text("water") === water)
-      .map((row) => ask("TOPUP", 1, row.number("openingPH"), row.number("pHAfterLoss"), ...about(row), row.text("loss")) - row.number("shareNeeded"));
+      .map(
+        (row) =>
+          ask("TOPUP", 1, row.number("openingPH"), row.number("pHAfterLoss"), ...about(row), row.text("loss")) -
+          row.number("shareNeeded"),
+      );
     expect(largest(differences)).toBeLessThanOrEqual(goal);
   });
 
   it("say after a third what more is needed, within 0.05 of the opening dose", () => {
     const short = named.filter((row) => row.number("pHAfterThird") < row.number("openingPH") - 0.1);
     const differences = short.map((row) => {
-      const more = ask("NEXTADD", 1 / 3, row.number("pHAfterLoss"), row.number("pHAfterThird"), row.number("openingPH"), ...about(row));
+      const more = ask(
+        "NEXTADD",
+        1 / 3,
+        row.number("pHAfterLoss"),
+        row.number("pHAfterThird"),
+        row.number("openingPH"),
+        ...about(row),
+      );
       return more - (row.number("shareNeeded") - 1 / 3);
     });
     expect(largest(differences)).toBeLessThanOrEqual(0.05);
@@ -72,7 +97,15 @@ describe("TOPUP, NEXTADD and DOSEATPH", () => {
   it("say so without knowing builder and water within 0.08", () => {
     const short = named.filter((row) => row.number("pHAfterThird") < row.number("openingPH") - 0.1);
     const differences = short.map((row) => {
-      const more = ask("NEXTADD", 1 / 3, row.number("pHAfterLoss"), row.number("pHAfterThird"), row.number("openingPH"), null, `${row.text("celsius")} C`);
+      const more = ask(
+        "NEXTADD",
+        1 / 3,
+        row.number("pHAfterLoss"),
+        row.number("pHAfterThird"),
+        row.number("openingPH"),
+        null,
+        `${row.text("celsius")} C`,
+      );
       return more - (row.number("shareNeeded") - 1 / 3);
     });
     expect(largest(differences)).toBeLessThanOrEqual(0.08);
@@ -100,10 +133,21 @@ describe("ACIDTO", () => {
   const densityAt = (row: TableRow): number => waterDensity(temperatureOf(row));
   const relative = (row: TableRow, builder: CellInput, titrated: number | null): number => {
     const [name, perEquivalent] = products[row.text("acid")] ?? ["", Number.NaN];
-    const answer = ask("ACIDTO", 1000, row.number("startPH"), row.number("endPH"), name, builder, `${row.text("celsius")} C`, titrated, "metric");
+    const answer = ask(
+      "ACIDTO",
+      1000,
+      row.number("startPH"),
+      row.number("endPH"),
+      name,
+      builder,
+      `${row.text("celsius")} C`,
+      titrated,
+      "metric",
+    );
     return answer / perEquivalent / (densityAt(row) * row.number("milliequivalents")) - 1;
   };
-  const titration = (row: TableRow): number => 1000 * densityAt(row) * alkalinities(row.totals(), temperatureOf(row)).total;
+  const titration = (row: TableRow): number =>
+    1000 * densityAt(row) * alkalinities(row.totals(), temperatureOf(row)).total;
   const rows = readTable("neutralizations");
 
   it("needs what PHREEQC needs for a fresh bath in purified water, within 3 %", () => {
@@ -119,7 +163,9 @@ describe("ACIDTO", () => {
 
   it("comes within 10 % to pH 7 with a titration and a known builder, within 16 % without the builder", () => {
     const to7 = rows.filter((row) => row.number("endPH") === 7);
-    expect(largest(to7.map((row) => relative(row, sheetOf(row.text("recipe")), titration(row))))).toBeLessThanOrEqual(0.1);
+    expect(largest(to7.map((row) => relative(row, sheetOf(row.text("recipe")), titration(row))))).toBeLessThanOrEqual(
+      0.1,
+    );
     expect(largest(to7.map((row) => relative(row, null, titration(row))))).toBeLessThanOrEqual(0.16);
   });
 });

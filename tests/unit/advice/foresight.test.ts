@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { foresight, hoursLeft, learnedTopUp } from "../../../src/advice/foresight.ts";
 import { bench } from "../../../src/joblog/model/words.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
@@ -6,27 +7,67 @@ import { withCells } from "../pane/record/entry-forms.ts";
 
 const bath = "B-T1-0301";
 
-const reading = (id: string, when: string, ph: number, purpose = "check") => ({ id, bath, when: moment(when), purpose, ph, temperature: 77 });
-const topUp = (id: string, when: string, amount: number, phBefore: number, phAfter: number) => ({ id, bath, when: moment(when), kind: "concentrate", purpose: "top-up", amount, account: "claims", phBefore, phAfter });
+const reading = (id: string, when: string, ph: number, purpose = "check") => ({
+  id,
+  bath,
+  when: moment(when),
+  purpose,
+  ph,
+  temperature: 77,
+});
+const topUp = (id: string, when: string, amount: number, phBefore: number, phAfter: number) => ({
+  id,
+  bath,
+  when: moment(when),
+  kind: "concentrate",
+  purpose: "top-up",
+  amount,
+  account: "claims",
+  phBefore,
+  phAfter,
+});
 
 describe("what a bath's readings and additions foretell", () => {
   it("is the time to the trigger at the pace since the last addition", async () => {
-    const falling = [reading("R020", "2027-03-04T10:00", 11.4), reading("R021", "2027-03-04T11:00", 11.3), reading("R022", "2027-03-04T12:00", 11.2), reading("R023", "2027-03-04T13:00", 11.1)];
-    const log = await demoLog("2027-03-02T17:00", { additions: [topUp("A005", "2027-03-04T09:00", 1.4, 10.8, 11.4)], readings: falling });
+    const falling = [
+      reading("R020", "2027-03-04T10:00", 11.4),
+      reading("R021", "2027-03-04T11:00", 11.3),
+      reading("R022", "2027-03-04T12:00", 11.2),
+      reading("R023", "2027-03-04T13:00", 11.1),
+    ];
+    const log = await demoLog("2027-03-02T17:00", {
+      additions: [topUp("A005", "2027-03-04T09:00", 1.4, 10.8, 11.4)],
+      readings: falling,
+    });
     // 0.18 above the trigger of 10.92, falling by 0.1 an hour; each reading is moved a little to the baseline's 76.8 °F.
     expect(hoursLeft(log, bath)).toBeCloseTo(1.8, 0);
-    expect(foresight(log, bath, "US")).toEqual([expect.stringMatching(/: 2 hours from the last reading to the trigger/)]);
+    expect(foresight(log, bath, "US")).toEqual([
+      expect.stringMatching(/: 2 hours from the last reading to the trigger/),
+    ]);
   }, 90_000);
 
   it("is nothing with fewer than four readings since the last addition", async () => {
-    const log = await demoLog("2027-03-02T17:00", { additions: [topUp("A005", "2027-03-04T09:00", 1.4, 10.8, 11.4)], readings: [reading("R020", "2027-03-04T10:00", 11.4), reading("R021", "2027-03-04T11:00", 11.3)] });
+    const log = await demoLog("2027-03-02T17:00", {
+      additions: [topUp("A005", "2027-03-04T09:00", 1.4, 10.8, 11.4)],
+      readings: [reading("R020", "2027-03-04T10:00", 11.4), reading("R021", "2027-03-04T11:00", 11.3)],
+    });
     expect(hoursLeft(log, bath)).toBeUndefined();
     expect(foresight(log, bath, "US")).toEqual([]);
   }, 90_000);
 
   it("is a top-up learned from the bath's own additions, once one was read", async () => {
-    const additions = [topUp("A005", "2027-03-04T08:30", 1.39, 10.83, 11.13), topUp("A006", "2027-03-04T08:55", 1.39, 11.13, 11.33), topUp("A007", "2027-03-04T09:20", 0.4, 11.33, 11.39)];
-    const log = await demoLog("2027-03-02T17:00", { additions, readings: [reading("R018", "2027-03-04T09:40", 11.39, "after top-up"), reading("R030", "2027-03-05T08:15", 10.83)] });
+    const additions = [
+      topUp("A005", "2027-03-04T08:30", 1.39, 10.83, 11.13),
+      topUp("A006", "2027-03-04T08:55", 1.39, 11.13, 11.33),
+      topUp("A007", "2027-03-04T09:20", 0.4, 11.33, 11.39),
+    ];
+    const log = await demoLog("2027-03-02T17:00", {
+      additions,
+      readings: [
+        reading("R018", "2027-03-04T09:40", 11.39, "after top-up"),
+        reading("R030", "2027-03-05T08:15", 10.83),
+      ],
+    });
     // 0.824 of the opening dose of 4.178 gal: the invented week's own answer from the same three additions.
     expect(Number(learnedTopUp(log, bath, 10.83)) / 4.178).toBeCloseTo(0.824, 2);
     expect(foresight(log, bath, "US")).toEqual([expect.stringMatching(/own additions did: 3\.4\d gal in all/)]);
@@ -34,8 +75,14 @@ describe("what a bath's readings and additions foretell", () => {
 
   // 121.175 gal at 1+28 holds 4.178 gal; four fifths of 28 parts of water, 1+22.4, takes 121.175 / 23.4 = 5.178 gal.
   it("is the step up after a bench test that failed with the planned dose in", async () => {
-    const log = withCells(await demoLog("2027-03-02T17:00"), "baths", bath, { state: "bench test", benchState: bench.refused, plannedDose: 4.178 });
-    expect(foresight(log, bath, "US")).toEqual(["A step up is 1 gal more: a fifth less water to a part of concentrate."]);
+    const log = withCells(await demoLog("2027-03-02T17:00"), "baths", bath, {
+      state: "bench test",
+      benchState: bench.refused,
+      plannedDose: 4.178,
+    });
+    expect(foresight(log, bath, "US")).toEqual([
+      "A step up is 1 gal more: a fifth less water to a part of concentrate.",
+    ]);
     expect(foresight(withCells(log, "baths", bath, { plannedDose: 5.5 }), bath, "US")).toEqual([]);
   }, 90_000);
 });

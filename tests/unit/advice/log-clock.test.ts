@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { presentOf } from "../../../src/advice/log-clock.ts";
 import { demoLog } from "../excel/demo-log.ts";
 

@@ -1,21 +1,43 @@
 import { describe, expect, test } from "vitest";
-import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+
 import { nextStep } from "../../../src/advice/next-step/next-step.ts";
 import type { NextStep } from "../../../src/advice/next-step/step.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 
 const bath = "B-T1-0301";
 
 /** The demo's meter on its Monday. */
-const mondayCheck = { id: "M001", when: moment("2027-03-01T08:00"), meter: "M-1", buffer1: 7, asFound1: 7.01, buffer2: 10.01, asFound2: 10.02, asLeft1: 7, asLeft2: 10.01 };
+const mondayCheck = {
+  id: "M001",
+  when: moment("2027-03-01T08:00"),
+  meter: "M-1",
+  buffer1: 7,
+  asFound1: 7.01,
+  buffer2: 10.01,
+  asFound2: 10.02,
+  asLeft1: 7,
+  asLeft2: 10.01,
+};
 
 /** The step with what is overdue in words alone. */
-async function stepAt(time: string, extra: Parameters<typeof demoLog>[1] = {}, now = time): Promise<Omit<NextStep, "overdue"> & { readonly overdue: readonly string[] }> {
+async function stepAt(
+  time: string,
+  extra: Parameters<typeof demoLog>[1] = {},
+  now = time,
+): Promise<Omit<NextStep, "overdue"> & { readonly overdue: readonly string[] }> {
   const step = nextStep(await demoLog(time, { meterChecks: [mondayCheck], ...extra }), bath, "US", moment(now));
   return { ...step, overdue: step.overdue.map(({ text }) => text) };
 }
 
-const reading = (id: string, when: string, ph: number, temperature: number, purpose = "check") => ({ id, bath, when: moment(when), purpose, ph, temperature });
+const reading = (id: string, when: string, ph: number, temperature: number, purpose = "check") => ({
+  id,
+  bath,
+  when: moment(when),
+  purpose,
+  ph,
+  temperature,
+});
 
 describe("the next step of the demo bath", () => {
   // 121.175 gal at 1+28 is 4.178 gal; the RO water's alkalinity of 5 mg/L takes 0.05 gal more.
@@ -58,16 +80,32 @@ describe("the next step of the demo bath", () => {
 
   // The first addition is a third of the opening dose, 4.178 / 3 (common practice, no source).
   test("at or under the trigger it is a top-up of the first addition, with the range", async () => {
-    const step = await stepAt("2027-03-02T17:00", { readings: [reading("R015", "2027-03-04T08:15", 10.83, 77)] }, "2027-03-04T08:20");
+    const step = await stepAt(
+      "2027-03-02T17:00",
+      { readings: [reading("R015", "2027-03-04T08:15", 10.83, 77)] },
+      "2027-03-04T08:20",
+    );
     expect(step.kind).toBe("top-up");
     expect(step.sentence).toBe("Top up: add 1.39 gal, mix, read again.");
-    expect(step.reason).toMatch(/^First part of the \d\.\d to \d\.\d gal it may need\. Last reading 10\.83, trigger 10\.\d\d\.$/);
+    expect(step.reason).toMatch(
+      /^First part of the \d\.\d to \d\.\d gal it may need\. Last reading 10\.83, trigger 10\.\d\d\.$/,
+    );
   });
 
   test("concentrate after the last reading asks for a reading", async () => {
     const extra = {
       readings: [reading("R015", "2027-03-04T08:15", 10.83, 77)],
-      additions: [{ id: "A005", bath, when: moment("2027-03-04T08:30"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" }],
+      additions: [
+        {
+          id: "A005",
+          bath,
+          when: moment("2027-03-04T08:30"),
+          kind: "concentrate",
+          purpose: "top-up",
+          amount: 1.39,
+          account: "claims",
+        },
+      ],
     };
     const step = await stepAt("2027-03-02T17:00", extra, "2027-03-04T08:40");
     expect(step.kind).toBe("reading");
@@ -83,20 +121,43 @@ describe("the next step of the demo bath", () => {
     const low = { ...reading("R015", "2027-03-03T07:15", 11.19, 77), level: 23.6, meter: "M-1" };
     const extra = { meterChecks: [mondayCheck], readings: [low] };
     // 1.4 in × 48 × 24 / 231 gal an inch is 6.98 gal.
-    expect((await stepAt("2027-03-02T17:00", extra, "2027-03-03T07:20")).overdue).toEqual(["Level 1.4 in under the line: about 6.98 gal of make-up."]);
-    const madeUp = { id: "A005", bath, when: moment("2027-03-03T07:30"), kind: "water", purpose: "make-up", amount: 7.16, account: "claims" };
-    expect((await stepAt("2027-03-02T17:00", { ...extra, additions: [madeUp] }, "2027-03-03T07:40")).overdue).toEqual([]);
+    expect((await stepAt("2027-03-02T17:00", extra, "2027-03-03T07:20")).overdue).toEqual([
+      "Level 1.4 in under the line: about 6.98 gal of make-up.",
+    ]);
+    const madeUp = {
+      id: "A005",
+      bath,
+      when: moment("2027-03-03T07:30"),
+      kind: "water",
+      purpose: "make-up",
+      amount: 7.16,
+      account: "claims",
+    };
+    expect((await stepAt("2027-03-02T17:00", { ...extra, additions: [madeUp] }, "2027-03-03T07:40")).overdue).toEqual(
+      [],
+    );
   });
 
   test("a level less than half an inch under the line asks for nothing, half an inch does", async () => {
-    const at = (level: number) => ({ readings: [{ ...reading("R015", "2027-03-03T07:15", 11.19, 77), level, meter: "M-1" }] });
+    const at = (level: number) => ({
+      readings: [{ ...reading("R015", "2027-03-03T07:15", 11.19, 77), level, meter: "M-1" }],
+    });
     expect((await stepAt("2027-03-02T17:00", at(24.6), "2027-03-03T07:20")).overdue).toEqual([]);
     // 0.5 in × 48 × 24 / 231 gal an inch is 2.49 gal.
-    expect((await stepAt("2027-03-02T17:00", at(24.5), "2027-03-03T07:20")).overdue).toEqual(["Level 0.5 in under the line: about 2.49 gal of make-up."]);
+    expect((await stepAt("2027-03-02T17:00", at(24.5), "2027-03-03T07:20")).overdue).toEqual([
+      "Level 0.5 in under the line: about 2.49 gal of make-up.",
+    ]);
   });
 
   test("a bench test that fails in use stops the loading, whatever the pH", async () => {
-    const failed = { id: "T090", bath, when: moment("2027-03-02T16:50"), surface: "plastic", method: "spray", result: "fail" };
+    const failed = {
+      id: "T090",
+      bath,
+      when: moment("2027-03-02T16:50"),
+      surface: "plastic",
+      method: "spray",
+      result: "fail",
+    };
     const step = await stepAt("2027-03-02T17:00", { benchTests: [failed] });
     expect(step).toMatchObject({ kind: "bench test", urgent: true });
     expect(step.sentence).toMatch(/^Stop loading: bench test not passed on plastic \(fail\)\./);
@@ -112,34 +173,72 @@ describe("the next step of the demo bath", () => {
     const failed = { ...mondayCheck, asFound2: 10.15, asLeft1: undefined, asLeft2: undefined };
     const [out] = (await stepAt("2027-03-02T17:00", { meterChecks: [failed] })).overdue;
     expect(out).toMatch(/^Meter M-1: as found out of limits at its last check/);
-    expect((await stepAt("2027-03-02T17:00", { meterChecks: [{ ...failed, asLeft1: 7, asLeft2: 10.01 }] })).overdue).toEqual([]);
+    expect(
+      (await stepAt("2027-03-02T17:00", { meterChecks: [{ ...failed, asLeft1: 7, asLeft2: 10.01 }] })).overdue,
+    ).toEqual([]);
   });
 
   test("a bath that was changed out asks for its release until that is on record", async () => {
     const log = await demoLog("2027-03-02T17:00");
-    const baths = log.rows.baths.map((row) => ({ ...row, cells: { ...row.cells, state: "closed", closeReason: "age" } }));
-    const withRelease = (state: string): LogSnapshot => ({ ...log, rows: { ...log.rows, baths, releases: [{ position: 0, cells: { id: "D001", bath, state } }] } });
+    const baths = log.rows.baths.map((row) => ({
+      ...row,
+      cells: { ...row.cells, state: "closed", closeReason: "age" },
+    }));
+    const withRelease = (state: string): LogSnapshot => ({
+      ...log,
+      rows: { ...log.rows, baths, releases: [{ position: 0, cells: { id: "D001", bath, state } }] },
+    });
     const closed = nextStep({ ...log, rows: { ...log.rows, baths } }, bath, "US", moment("2027-03-06T08:00"));
     expect(closed.kind).toBe("release");
     expect(closed.sentence).toMatch(/^Titrate the spent bath, neutralize it in stages/);
     expect(closed.reason).toMatch(/^This bath is closed: age\./);
-    expect(nextStep(withRelease("not released: results awaited"), bath, "US", 0)).toMatchObject({ sentence: "Not released: results awaited. Keep it until they are in.", reason: "This bath is closed: age." });
-    expect(nextStep(withRelease("released"), bath, "US", 0)).toMatchObject({ kind: "closed", sentence: "This bath is closed: age. Its release is on record." });
+    expect(nextStep(withRelease("not released: results awaited"), bath, "US", 0)).toMatchObject({
+      sentence: "Not released: results awaited. Keep it until they are in.",
+      reason: "This bath is closed: age.",
+    });
+    expect(nextStep(withRelease("released"), bath, "US", 0)).toMatchObject({
+      kind: "closed",
+      sentence: "This bath is closed: age. Its release is on record.",
+    });
   });
 
   test("top-ups that grow are a change-out signal, with their figures", async () => {
-    const topUp = (id: string, when: string, amount: number) => ({ id, bath, when: moment(when), kind: "concentrate", purpose: "top-up", amount, account: "claims" });
+    const topUp = (id: string, when: string, amount: number) => ({
+      id,
+      bath,
+      when: moment(when),
+      kind: "concentrate",
+      purpose: "top-up",
+      amount,
+      account: "claims",
+    });
     const extra = {
-      readings: [reading("R015", "2027-03-04T08:15", 10.83, 77), reading("R016", "2027-03-04T08:50", 11.4, 77, "after top-up"), reading("R017", "2027-03-05T08:15", 10.83, 77)],
+      readings: [
+        reading("R015", "2027-03-04T08:15", 10.83, 77),
+        reading("R016", "2027-03-04T08:50", 11.4, 77, "after top-up"),
+        reading("R017", "2027-03-05T08:15", 10.83, 77),
+      ],
       additions: [topUp("A005", "2027-03-04T08:30", 1.39), topUp("A006", "2027-03-05T08:30", 1.8)],
     };
     const step = await stepAt("2027-03-02T17:00", extra, "2027-03-05T08:40");
     // (1.39 + 1.80) / 4.178 is 76 %.
-    expect(step.overdue[0]).toMatch(/^Top-ups grow: the first round took 1\.39 gal, a later one 1\.80 gal, 76% of the opening dose in all\. Consider a change-out;/);
+    expect(step.overdue[0]).toMatch(
+      /^Top-ups grow: the first round took 1\.39 gal, a later one 1\.80 gal, 76% of the opening dose in all\. Consider a change-out;/,
+    );
   });
 
   test("top-ups that reach the opening dose are one too", async () => {
-    const additions = [{ id: "A005", bath, when: moment("2027-03-04T08:30"), kind: "concentrate", purpose: "top-up", amount: 4.2, account: "claims" }];
+    const additions = [
+      {
+        id: "A005",
+        bath,
+        when: moment("2027-03-04T08:30"),
+        kind: "concentrate",
+        purpose: "top-up",
+        amount: 4.2,
+        account: "claims",
+      },
+    ];
     const step = await stepAt("2027-03-02T17:00", { additions }, "2027-03-02T17:00");
     expect(step.overdue[0]).toMatch(/^Top-ups have reached 101% of the opening dose\. Consider a change-out;/);
   });
@@ -152,8 +251,23 @@ describe("the next step of the demo bath", () => {
 
 describe("after a top-up that fell short of the baseline", () => {
   const first = {
-    readings: [reading("R015", "2027-03-04T08:15", 10.83, 77), reading("R016", "2027-03-04T08:50", 11.13, 77, "after top-up")],
-    additions: [{ id: "A005", bath, when: moment("2027-03-04T08:30"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims", phBefore: 10.83, phAfter: 11.13 }],
+    readings: [
+      reading("R015", "2027-03-04T08:15", 10.83, 77),
+      reading("R016", "2027-03-04T08:50", 11.13, 77, "after top-up"),
+    ],
+    additions: [
+      {
+        id: "A005",
+        bath,
+        when: moment("2027-03-04T08:30"),
+        kind: "concentrate",
+        purpose: "top-up",
+        amount: 1.39,
+        account: "claims",
+        phBefore: 10.83,
+        phAfter: 11.13,
+      },
+    ],
   };
 
   test("it is another top-up, though the trigger is far below", async () => {
@@ -167,7 +281,20 @@ describe("after a top-up that fell short of the baseline", () => {
   test("two in a row that fall short ask for a look at meter, temperature, mixing and water", async () => {
     const second = {
       readings: [...first.readings, reading("R017", "2027-03-04T09:15", 11.15, 77, "after top-up")],
-      additions: [...first.additions, { id: "A006", bath, when: moment("2027-03-04T09:00"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims", phBefore: 11.13, phAfter: 11.15 }],
+      additions: [
+        ...first.additions,
+        {
+          id: "A006",
+          bath,
+          when: moment("2027-03-04T09:00"),
+          kind: "concentrate",
+          purpose: "top-up",
+          amount: 1.39,
+          account: "claims",
+          phBefore: 11.13,
+          phAfter: 11.15,
+        },
+      ],
     };
     const step = await stepAt("2027-03-02T17:00", second, "2027-03-04T09:20");
     expect(step.reason).toMatch(/check meter, temperature, mixing and water/);
@@ -176,7 +303,20 @@ describe("after a top-up that fell short of the baseline", () => {
   test("a recovered bath carries on", async () => {
     const back = {
       readings: [...first.readings, reading("R018", "2027-03-04T09:40", 11.39, 77, "after top-up")],
-      additions: [...first.additions, { id: "A006", bath, when: moment("2027-03-04T09:20"), kind: "concentrate", purpose: "top-up", amount: 0.8, account: "claims", phBefore: 11.13, phAfter: 11.39 }],
+      additions: [
+        ...first.additions,
+        {
+          id: "A006",
+          bath,
+          when: moment("2027-03-04T09:20"),
+          kind: "concentrate",
+          purpose: "top-up",
+          amount: 0.8,
+          account: "claims",
+          phBefore: 11.13,
+          phAfter: 11.39,
+        },
+      ],
     };
     expect((await stepAt("2027-03-02T17:00", back, "2027-03-04T09:50")).sentence).toMatch(/^Carry on/);
   });

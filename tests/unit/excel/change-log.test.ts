@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, it } from "vitest";
+
 import { editLog, readLog } from "../../../src/excel/log-workbook.ts";
-import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openLog } from "./prepared-log.ts";
 
 beforeEach(async () => {
@@ -26,7 +27,13 @@ describe("changing cells of the log", () => {
     const tank = (await log()).rows.tanks.find(({ cells }) => cells["tank"] === "T2");
     await editLog({
       fields: { sewerLow: { before: undefined, after: 6 }, sewerHigh: { before: undefined, after: 10 } },
-      changes: [{ table: "tanks", position: tank?.position ?? -1, cells: { displacement: { before: 0.6, after: 0.5 }, note: { before: tank?.cells["note"], after: "=lid" } } }],
+      changes: [
+        {
+          table: "tanks",
+          position: tank?.position ?? -1,
+          cells: { displacement: { before: 0.6, after: 0.5 }, note: { before: tank?.cells["note"], after: "=lid" } },
+        },
+      ],
     });
     const { fields, rows } = await log();
     expect([fields["sewerLow"], fields["sewerHigh"]]).toEqual([6, 10]);
@@ -39,7 +46,9 @@ describe("changing cells of the log", () => {
 
   it("empties a cell, and never leaves a blank as a zero", async () => {
     const position = (await log()).rows.tanks[0]?.position ?? -1;
-    await editLog({ changes: [{ table: "tanks", position, cells: { displacement: { before: 3.5, after: undefined } } }] });
+    await editLog({
+      changes: [{ table: "tanks", position, cells: { displacement: { before: 3.5, after: undefined } } }],
+    });
     expect((await log()).rows.tanks[0]?.cells["displacement"]).toBeUndefined();
   });
 
@@ -49,13 +58,17 @@ describe("changing cells of the log", () => {
       fields: { permit: { before: undefined, after: "P-1" } },
       changes: [{ table: "tanks", position, cells: { displacement: { before: 3.4, after: 3.3 } } }],
     });
-    await expect(change).rejects.toMatchObject({ what: expect.stringMatching(/Displacement \(Job\) was changed since it was read: it holds "3\.5"/) as string });
+    await expect(change).rejects.toMatchObject({
+      what: expect.stringMatching(/Displacement \(Job\) was changed since it was read: it holds "3\.5"/) as string,
+    });
     expect((await log()).fields["permit"]).toBeUndefined();
   });
 
   it("refuses a protected sheet in words, and leaves the others alone", async () => {
     await protect("Shop");
-    const change = editLog({ fields: { permit: { before: undefined, after: "P-1" }, chartBath: { before: "B-T1-0301", after: undefined } } });
+    const change = editLog({
+      fields: { permit: { before: undefined, after: "P-1" }, chartBath: { before: "B-T1-0301", after: undefined } },
+    });
     await expect(change).rejects.toMatchObject({ what: expect.stringMatching(/sheet Shop is protected/) as string });
     expect((await log()).fields["chartBath"]).toBe("B-T1-0301");
   });

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
+
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
-import type { ColumnDefinition, LogDefinition } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { ColumnDefinition, LogDefinition } from "../../../src/joblog/model/definition.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
 
@@ -16,10 +17,16 @@ function withoutCharts(column: ColumnDefinition): ColumnDefinition {
 /** A log of this version from before the sheet Charts. */
 const before: LogDefinition = {
   ...jobLog,
-  sheets: jobLog.sheets.filter(({ id }) => id !== "charts").map((sheet) => ({
-    ...sheet,
-    tables: sheet.tables.map((table) => ({ ...table, columns: table.columns.filter(({ id }) => !later.has(id)).map(withoutCharts), signals: (table.signals ?? []).filter(({ column }) => !later.has(column)) })),
-  })),
+  sheets: jobLog.sheets
+    .filter(({ id }) => id !== "charts")
+    .map((sheet) => ({
+      ...sheet,
+      tables: sheet.tables.map((table) => ({
+        ...table,
+        columns: table.columns.filter(({ id }) => !later.has(id)).map(withoutCharts),
+        signals: (table.signals ?? []).filter(({ column }) => !later.has(column)),
+      })),
+    })),
 };
 
 test("Building a log again that lacks the sheet Charts adds it with a chart for each of four baths, and keeps every entry", async () => {
@@ -38,5 +45,12 @@ test("Building a log again that lacks the sheet Charts adds it with a chart for 
     await context.sync();
     return charts.items.map(({ name }) => name);
   });
-  expect(names).toEqual(["Bathsheet.pH", "Bathsheet.pH2", "Bathsheet.Concentrate", "Bathsheet.Cost", "Bathsheet.pH3", "Bathsheet.pH4"]);
+  expect(names).toEqual([
+    "Bathsheet.pH",
+    "Bathsheet.pH2",
+    "Bathsheet.Concentrate",
+    "Bathsheet.Cost",
+    "Bathsheet.pH3",
+    "Bathsheet.pH4",
+  ]);
 }, 120_000);

@@ -1,8 +1,8 @@
-import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
-import type { TableId } from "../../../src/joblog/formula/log-types.ts";
-import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { serialOf } from "../../../src/advice/wording/moments.ts";
+import type { TableId } from "../../../src/joblog/formula/log-types.ts";
+import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
+import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { logOf } from "./prepared-log.ts";
 
 /** An Excel serial number of the demo week: `moment("2027-03-01T09:45")`. */
@@ -18,7 +18,9 @@ type Extra = Partial<Record<TableId, readonly LogRow[]>>;
 function contentUntil(until: number, extra: Extra): LogContent {
   const tables = [...new Set([...Object.keys(firstTwoDays.rows), ...Object.keys(extra)])] as readonly TableId[];
   const rows = tables.map((table) => {
-    const past = (firstTwoDays.rows[table] ?? []).filter((row) => row["when"] === undefined || Number(row["when"]) <= until);
+    const past = (firstTwoDays.rows[table] ?? []).filter(
+      (row) => row["when"] === undefined || Number(row["when"]) <= until,
+    );
     return [table, [...past, ...(extra[table] ?? [])]] as const;
   });
   return { fields: firstTwoDays.fields, rows: Object.fromEntries(rows) };

@@ -1,9 +1,16 @@
 /** A made-up log of a version 0: today's without some of its sheets, tables, columns, named cells and charts. */
 import { releasedShapeOf, shapeOf } from "../../../scripts/log/log-shape.ts";
-import type { ColumnDefinition, FieldDefinition, LogContent, LogDefinition, ReleasedShape, TableDefinition } from "../../../src/joblog/model/definition.ts";
 import type { Value } from "../../../src/joblog/formula/expression.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
+import type {
+  ColumnDefinition,
+  FieldDefinition,
+  LogContent,
+  LogDefinition,
+  ReleasedShape,
+  TableDefinition,
+} from "../../../src/joblog/model/definition.ts";
 
 /** What the made-up version did not have yet. */
 export interface Later {
@@ -17,10 +24,57 @@ export interface Later {
 const laterColumns: Later["columns"] = {
   tanks: ["dragOut"],
   concentrates: ["lot", "sdsOnFile"],
-  baths: ["dropAllowed", "dropUsed", "baselineAsRead", "loads", "degassed", "foilTest", "drained", "hardnessNow", "bicarbonateBrought", "ratioFirst", "ratioLast", "ageSignal"],
-  readings: ["phCorrected", "verdictAsRead", "flag", "alkalinityRatio", "checkRow", "checkBefore", "checkAfter", "errorBefore", "errorAfter", "countedBelowAsRead"],
-  additions: ["levelBefore", "levelAfter", "evaporated", "carriedOut", "concentrateDue", "waterBefore", "levelLoss", "dragOut", "loadsSince", "drainedSince", "strength"],
-  shares: ["unitsUsed", "unitsCheck", "loads", "baskets", "weightedBaskets", "basketMinutes", "entered", "firstLoad", "lastLoad", "separation"],
+  baths: [
+    "dropAllowed",
+    "dropUsed",
+    "baselineAsRead",
+    "loads",
+    "degassed",
+    "foilTest",
+    "drained",
+    "hardnessNow",
+    "bicarbonateBrought",
+    "ratioFirst",
+    "ratioLast",
+    "ageSignal",
+  ],
+  readings: [
+    "phCorrected",
+    "verdictAsRead",
+    "flag",
+    "alkalinityRatio",
+    "checkRow",
+    "checkBefore",
+    "checkAfter",
+    "errorBefore",
+    "errorAfter",
+    "countedBelowAsRead",
+  ],
+  additions: [
+    "levelBefore",
+    "levelAfter",
+    "evaporated",
+    "carriedOut",
+    "concentrateDue",
+    "waterBefore",
+    "levelLoss",
+    "dragOut",
+    "loadsSince",
+    "drainedSince",
+    "strength",
+  ],
+  shares: [
+    "unitsUsed",
+    "unitsCheck",
+    "loads",
+    "baskets",
+    "weightedBaskets",
+    "basketMinutes",
+    "entered",
+    "firstLoad",
+    "lastLoad",
+    "separation",
+  ],
 };
 
 const laterSheets = ["loads", "items", "meter", "care", "stock", "monthEnd", "release", "statement", "whatIf", "notes"];
@@ -35,7 +89,13 @@ export const muchLater: Later = {
 };
 
 /** Lacks nothing that a shape would have to tell from a loss: sheets and columns alone. */
-export const sheetsAndColumnsLater: Later = { sheets: laterSheets, tables: [], columns: laterColumns, fields: [], charts: [] };
+export const sheetsAndColumnsLater: Later = {
+  sheets: laterSheets,
+  tables: [],
+  columns: laterColumns,
+  fields: [],
+  charts: [],
+};
 
 /** A formula that reads what was not there yet gave nothing then: a table that is not there fails by TypeError, a column by RangeError. */
 function ofThen<Names extends readonly unknown[]>(formula: (...names: Names) => Value): (...names: Names) => Value {
@@ -68,12 +128,14 @@ function tableOfThen(table: TableDefinition, { columns }: Later): TableDefinitio
 
 /** Today's log as it was before `later` came. */
 export function earlierLog(later: Later): LogDefinition {
-  const sheets = jobLog.sheets.filter(({ id }) => !later.sheets.includes(id)).map((sheet) => ({
-    ...sheet,
-    fields: sheet.fields.filter(({ id }) => !later.fields.includes(id)).map(fieldOfThen),
-    tables: sheet.tables.filter(({ id }) => !later.tables.includes(id)).map((table) => tableOfThen(table, later)),
-    charts: (sheet.charts ?? []).filter(({ id }) => !later.charts.includes(id)),
-  }));
+  const sheets = jobLog.sheets
+    .filter(({ id }) => !later.sheets.includes(id))
+    .map((sheet) => ({
+      ...sheet,
+      fields: sheet.fields.filter(({ id }) => !later.fields.includes(id)).map(fieldOfThen),
+      tables: sheet.tables.filter(({ id }) => !later.tables.includes(id)).map((table) => tableOfThen(table, later)),
+      charts: (sheet.charts ?? []).filter(({ id }) => !later.charts.includes(id)),
+    }));
   return { version: 0, released: {}, sheets };
 }
 
@@ -84,11 +146,20 @@ export function shapeOfThen(log: LogDefinition): ReleasedShape {
 
 /** The same content without what a log has no column or field for. */
 export function contentOfThen(log: LogDefinition, content: LogContent): LogContent {
-  const columns = new Map(log.sheets.flatMap((sheet) => sheet.tables).map((table) => [table.id as string, new Set(table.columns.map(({ id }) => id))]));
+  const columns = new Map(
+    log.sheets
+      .flatMap((sheet) => sheet.tables)
+      .map((table) => [table.id as string, new Set(table.columns.map(({ id }) => id))]),
+  );
   const fields = new Set(log.sheets.flatMap((sheet) => sheet.fields).map(({ id }) => id));
   const rows = Object.entries(content.rows).flatMap(([table, all]) => {
     const known = columns.get(table);
-    return known === undefined ? [] : [[table, all.map((row) => Object.fromEntries(Object.entries(row).filter(([id]) => known.has(id))))] as const];
+    return known === undefined
+      ? []
+      : [[table, all.map((row) => Object.fromEntries(Object.entries(row).filter(([id]) => known.has(id))))] as const];
   });
-  return { fields: Object.fromEntries(Object.entries(content.fields).filter(([id]) => fields.has(id))), rows: Object.fromEntries(rows) };
+  return {
+    fields: Object.fromEntries(Object.entries(content.fields).filter(([id]) => fields.has(id))),
+    rows: Object.fromEntries(rows),
+  };
 }

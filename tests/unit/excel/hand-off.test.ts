@@ -1,8 +1,10 @@
-import { createRequire } from "node:module";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+
 import { beforeAll, expect, test } from "vitest";
+
 import { openHandOffCopy } from "../../../src/excel/hand-off.ts";
 import { hasOpenXmlValidator, validateFile } from "../files/open-xml-validator.ts";
 import { partsOf } from "../files/read-parts.ts";
@@ -11,14 +13,20 @@ import { openWorkbook } from "./open-workbook.ts";
 type PageGlobals = Pick<typeof globalThis, "XMLSerializer" | "DOMParser" | "document">;
 
 /** The package comes without types. */
-const { JSDOM } = createRequire(import.meta.url)("jsdom") as { readonly JSDOM: new () => { readonly window: PageGlobals } };
+const { JSDOM } = createRequire(import.meta.url)("jsdom") as {
+  readonly JSDOM: new () => { readonly window: PageGlobals };
+};
 
 let file: Uint8Array;
 
 beforeAll(async () => {
   const { window } = new JSDOM();
   // The grid's export asks the page for these.
-  Object.assign(globalThis, { XMLSerializer: window.XMLSerializer, DOMParser: window.DOMParser, document: window.document });
+  Object.assign(globalThis, {
+    XMLSerializer: window.XMLSerializer,
+    DOMParser: window.DOMParser,
+    document: window.document,
+  });
   const host = openWorkbook();
   await Excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getActiveWorksheet();
@@ -26,7 +34,9 @@ beforeAll(async () => {
     await context.sync();
   });
   const opened: Uint8Array[] = [];
-  host.session.openNew = (copy) => { opened.push(copy); };
+  host.session.openNew = (copy) => {
+    opened.push(copy);
+  };
   await openHandOffCopy();
   const [copy] = opened;
   if (copy === undefined) throw new Error("nothing was opened");
@@ -40,10 +50,13 @@ test("the copy that opens holds the figures and no formula", () => {
   expect(sheet).not.toMatch(/<f[ >]/);
 });
 
-test.skipIf(!hasOpenXmlValidator)("the copy that opens passes the Open XML validator [needs the Open XML validator]", async () => {
-  const folder = await mkdtemp(join(tmpdir(), "hand-off-"));
-  await writeFile(join(folder, "copy.xlsx"), file);
-  const result = await validateFile(join(folder, "copy.xlsx"));
-  await rm(folder, { recursive: true });
-  expect(result.errors).toEqual([]);
-});
+test.skipIf(!hasOpenXmlValidator)(
+  "the copy that opens passes the Open XML validator [needs the Open XML validator]",
+  async () => {
+    const folder = await mkdtemp(join(tmpdir(), "hand-off-"));
+    await writeFile(join(folder, "copy.xlsx"), file);
+    const result = await validateFile(join(folder, "copy.xlsx"));
+    await rm(folder, { recursive: true });
+    expect(result.errors).toEqual([]);
+  },
+);

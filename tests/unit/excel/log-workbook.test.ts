@@ -1,12 +1,13 @@
 import { beforeEach, describe, expect, test } from "vitest";
+
 import { buildLog, editLog, insertFormula, readLog } from "../../../src/excel/log-workbook.ts";
 import { LogProblem } from "../../../src/excel/office-problems.ts";
-import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
 
 const bath = "B-T1-0301";
@@ -84,7 +85,10 @@ describe("building the log", () => {
   test("a shop's own table of the same name is no log; the build names it, says what to do and changes nothing", async () => {
     await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getActiveWorksheet();
-      sheet.getRange("A1:B2").values = [["Reading", "Who"], ["meter 4711", "Ann"]];
+      sheet.getRange("A1:B2").values = [
+        ["Reading", "Who"],
+        ["meter 4711", "Ann"],
+      ];
       sheet.tables.add("A1:B2", true).name = "Readings";
       await context.sync();
     });
@@ -144,11 +148,24 @@ describe("adding rows", () => {
 
   test("several tables are written together and rows keep their order", async () => {
     await build();
-    await editLog({ rows: [
-      { table: "additions", row: { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" } },
-      { table: "readings", row: reading },
-      { table: "readings", row: { ...reading, id: "R012", purpose: "after top-up", ph: 11.13 } },
-    ] });
+    await editLog({
+      rows: [
+        {
+          table: "additions",
+          row: {
+            id: "A005",
+            bath,
+            when: 46449.33,
+            kind: "concentrate",
+            purpose: "top-up",
+            amount: 1.39,
+            account: "claims",
+          },
+        },
+        { table: "readings", row: reading },
+        { table: "readings", row: { ...reading, id: "R012", purpose: "after top-up", ph: 11.13 } },
+      ],
+    });
     const { rows } = await log();
     expect(rows.readings.slice(-2).map((row) => row.cells["id"])).toEqual(["R011", "R012"]);
     expect(rows.baths[0]?.cells["topUpTotal"]).toBeCloseTo(1.39, 10);
@@ -162,12 +179,23 @@ describe("adding rows", () => {
     expect(last?.cells["meter"]).toBe("007");
   });
 
-  const topUp = { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" };
+  const topUp = {
+    id: "A005",
+    bath,
+    when: 46449.33,
+    kind: "concentrate",
+    purpose: "top-up",
+    amount: 1.39,
+    account: "claims",
+  };
 
   test("a blank cell of an earlier row is filled in together with the new row", async () => {
     await build();
     await editLog({ rows: [{ table: "additions", row: topUp }] });
-    await editLog({ rows: [{ table: "readings", row: reading }], fills: [{ table: "additions", key: "A005", cells: { phAfter: 11.13 } }] });
+    await editLog({
+      rows: [{ table: "readings", row: reading }],
+      fills: [{ table: "additions", key: "A005", cells: { phAfter: 11.13 } }],
+    });
     const addition = (await log()).rows.additions.at(-1);
     expect(addition?.cells).toMatchObject({ id: "A005", phAfter: 11.13, amount: 1.39, recovery: "short" });
   });
@@ -177,8 +205,13 @@ describe("adding rows", () => {
     await editLog({ rows: [{ table: "additions", row: { ...topUp, phAfter: 11.2 } }] });
     const before = await log();
     for (const key of ["A005", "A099"]) {
-      const attempt = editLog({ rows: [{ table: "readings", row: reading }], fills: [{ table: "additions", key, cells: { phAfter: 11.13 } }] });
-      await expect(attempt).rejects.toMatchObject({ what: expect.stringMatching(new RegExp(`row ${key} of table Additions .* Nothing was written`)) as string });
+      const attempt = editLog({
+        rows: [{ table: "readings", row: reading }],
+        fills: [{ table: "additions", key, cells: { phAfter: 11.13 } }],
+      });
+      await expect(attempt).rejects.toMatchObject({
+        what: expect.stringMatching(new RegExp(`row ${key} of table Additions .* Nothing was written`)) as string,
+      });
     }
     expect(await log()).toEqual(before);
   });
@@ -186,7 +219,9 @@ describe("adding rows", () => {
   test("cells under a full table are never overwritten", async () => {
     await build();
     await Excel.run(async (context) => {
-      context.workbook.tables.getItem("Readings").getDataBodyRange().getRowsBelow(2).getCell(1, 0).values = [["do not touch"]];
+      context.workbook.tables.getItem("Readings").getDataBodyRange().getRowsBelow(2).getCell(1, 0).values = [
+        ["do not touch"],
+      ];
       await context.sync();
     });
     const before = await log();
@@ -201,7 +236,10 @@ describe("adding rows", () => {
     await build();
     const before = await log();
     // Three of six rows are taken and three blank sheet rows follow: seven more claims are one too many.
-    const seven = Array.from({ length: 7 }, (_, index) => ({ table: "claims" as const, row: { claim: `D-05${String(index)}` } }));
+    const seven = Array.from({ length: 7 }, (_, index) => ({
+      table: "claims" as const,
+      row: { claim: `D-05${String(index)}` },
+    }));
     const failure = await editLog({ rows: seven }).catch((error: unknown) => error);
     expect((failure as LogProblem).what).toMatch(/^The table Claims is full, .* sheet Job .* Nothing was written\.$/);
     const firstBelow = (claims?.area.row ?? 0) + (claims?.area.rows ?? 0) + 1;
@@ -216,7 +254,9 @@ describe("a workbook that may not be changed", () => {
   test("a cell being edited refuses the entry and says what to press", async () => {
     await build();
     host.session.isCellBeingEdited = () => true;
-    const failure = await editLog({ rows: [{ table: "readings", row: { id: "R011", bath } }] }).catch((error: unknown) => error);
+    const failure = await editLog({ rows: [{ table: "readings", row: { id: "R011", bath } }] }).catch(
+      (error: unknown) => error,
+    );
     host.session.isCellBeingEdited = () => false;
     expect(failure).toBeInstanceOf(LogProblem);
     expect((failure as LogProblem).remedy).toMatch(/Enter or Esc/);
@@ -232,10 +272,15 @@ describe("a protected sheet", () => {
       await context.sync();
     });
     const before = await log();
-    const entry = editLog({ rows: [
-      { table: "additions", row: { id: "A005", bath, when: 46449.33, kind: "water", purpose: "make-up", amount: 2, account: "claims" } },
-      { table: "readings", row: { id: "R011", bath, when: 46449.34, purpose: "check", ph: 11.2, temperature: 77 } },
-    ] });
+    const entry = editLog({
+      rows: [
+        {
+          table: "additions",
+          row: { id: "A005", bath, when: 46449.33, kind: "water", purpose: "make-up", amount: 2, account: "claims" },
+        },
+        { table: "readings", row: { id: "R011", bath, when: 46449.34, purpose: "check", ph: 11.2, temperature: 77 } },
+      ],
+    });
     await expect(entry).rejects.toThrow(/sheet Readings is protected, so nothing was written.*Unprotect/);
     expect(await log()).toEqual(before);
   });

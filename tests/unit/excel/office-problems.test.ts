@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+
 import { LogProblem, problemFrom } from "../../../src/excel/office-problems.ts";
 
 /** As Office.js throws it, and as it looks when it comes from another window. */
@@ -32,7 +33,9 @@ describe("what Office reports", () => {
   });
 
   test("a workbook for reading only and a protected one are known by their words where the code is a general one", () => {
-    expect(problemFrom(office("InvalidOperation", "The workbook is read-only.")).remedy).toMatch(/open a copy that you may edit/);
+    expect(problemFrom(office("InvalidOperation", "The workbook is read-only.")).remedy).toMatch(
+      /open a copy that you may edit/,
+    );
     expect(problemFrom(office("GeneralException", "The cell is on a protected sheet.")).remedy).toMatch(/Unprotect/);
   });
 

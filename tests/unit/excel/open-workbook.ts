@@ -1,4 +1,5 @@
 import * as library from "@odoo/o-spreadsheet";
+
 import { catalogue } from "../../../functions/catalogue.ts";
 import { functionsMetadata } from "../../../scripts/build/functions-metadata.ts";
 import { answerCell } from "../../../src/excel/functions/cell-boundary.ts";
@@ -9,8 +10,14 @@ export function openWorkbook(): Host {
   // The grid library reports every model it makes.
   console.debug = () => undefined;
   const host = createHost(library);
-  Object.assign(globalThis, { Excel: host.Excel, Office: host.Office, CustomFunctions: host.CustomFunctions, OfficeExtension: host.OfficeExtension });
+  Object.assign(globalThis, {
+    Excel: host.Excel,
+    Office: host.Office,
+    CustomFunctions: host.CustomFunctions,
+    OfficeExtension: host.OfficeExtension,
+  });
   host.loadFunctions(functionsMetadata("https://localhost/"));
-  for (const fn of catalogue) host.CustomFunctions.associate(fn.id, (...received: readonly unknown[]) => answerCell(fn, received));
+  for (const fn of catalogue)
+    host.CustomFunctions.associate(fn.id, (...received: readonly unknown[]) => answerCell(fn, received));
   return host;
 }

@@ -1,14 +1,20 @@
 import { describe, expect, test } from "vitest";
-import { absoluteArea, areaAddress, columnLetters } from "../../../src/joblog/layout/addresses.ts";
+
 import { placeSheets, type WorkbookSurvey } from "../../../src/excel/build/plan-placement.ts";
 import { styledAreas } from "../../../src/excel/build/styled-areas.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
+import { absoluteArea, areaAddress, columnLetters } from "../../../src/joblog/layout/addresses.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { CellPlan } from "../../../src/joblog/model/plan.ts";
 
 const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
 
-const survey = (change: Partial<WorkbookSurvey>): WorkbookSurvey => ({ sheets: [], tableSheets: new Map(), nameSheets: new Map(), ...change });
+const survey = (change: Partial<WorkbookSurvey>): WorkbookSurvey => ({
+  sheets: [],
+  tableSheets: new Map(),
+  nameSheets: new Map(),
+  ...change,
+});
 
 const placed = (change: Partial<WorkbookSurvey>, planned: string): ReturnType<typeof placeSheets>[number] | undefined =>
   placeSheets(plan, survey(change)).find((one) => one.plan.name === planned);
@@ -46,15 +52,24 @@ describe("addresses", () => {
 });
 
 describe("cells of one look", () => {
-  const cell = (row: number, column: number, style: CellPlan["style"]): CellPlan => ({ row, column, style, kind: "blank" });
+  const cell = (row: number, column: number, style: CellPlan["style"]): CellPlan => ({
+    row,
+    column,
+    style,
+    kind: "blank",
+  });
 
   test("a block becomes one rectangle", () => {
     const block = [0, 1, 2].flatMap((row) => [0, 1].map((column) => cell(row, column, "input")));
-    expect(styledAreas(block)).toEqual([{ row: 0, column: 0, rows: 3, columns: 2, style: "input", numberFormat: undefined }]);
+    expect(styledAreas(block)).toEqual([
+      { row: 0, column: 0, rows: 3, columns: 2, style: "input", numberFormat: undefined },
+    ]);
   });
 
   test("rectangles cover every cell exactly once, each with its own look", () => {
-    const cells = plan.sheets.flatMap((sheet) => sheet.cells.map((one) => ({ ...one, row: one.row, sheet: sheet.name }))).filter((one) => one.sheet === "Job");
+    const cells = plan.sheets
+      .flatMap((sheet) => sheet.cells.map((one) => ({ ...one, row: one.row, sheet: sheet.name })))
+      .filter((one) => one.sheet === "Job");
     const covered = styledAreas(cells).flatMap((area) =>
       Array.from({ length: area.rows * area.columns }, (_, index) => {
         const row = area.row + Math.floor(index / area.columns);
@@ -62,7 +77,9 @@ describe("cells of one look", () => {
         return `${String(row)} ${String(column)} ${area.style} ${area.numberFormat ?? ""}`;
       }),
     );
-    const wanted = cells.map((one) => `${String(one.row)} ${String(one.column)} ${one.style} ${one.numberFormat ?? ""}`);
+    const wanted = cells.map(
+      (one) => `${String(one.row)} ${String(one.column)} ${one.style} ${one.numberFormat ?? ""}`,
+    );
     expect(covered.sort()).toEqual(wanted.sort());
   });
 });

@@ -1,14 +1,14 @@
 import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
 import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
-import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
-import { changesBetween, typedCells, type TypedCells } from "./typed-cells.ts";
+import { changesBetween, type TypedCells, typedCells } from "./typed-cells.ts";
 
 /**
  * A log that tests open as a shop opens yesterday's file: laid out once in a worker, saved, restored for
@@ -70,11 +70,18 @@ async function openFrom(start: Start, content: LogContent, wanted: TypedCells): 
  * Opens a workbook with a log of this content in the stand-in. It starts from the log that leaves the
  * fewest cells to type: an empty one, the demo days, or one of `others`, saved when they are first wanted.
  */
-export async function openLog(content: LogContent, system: UnitSystem = "US", others: readonly LogContent[] = []): Promise<Host> {
+export async function openLog(
+  content: LogContent,
+  system: UnitSystem = "US",
+  others: readonly LogContent[] = [],
+): Promise<Host> {
   const wanted = typedFor(content, system);
   const toType = (start: Start): number => changesBetween(start.typed, wanted)?.cells ?? Infinity;
   const candidates = [firstTwoDays, ...others].map((one) => startFrom(one, system));
-  const nearest = candidates.reduce((best, one) => (toType(one) < toType(best) ? one : best), startFrom(emptyLog, system));
+  const nearest = candidates.reduce(
+    (best, one) => (toType(one) < toType(best) ? one : best),
+    startFrom(emptyLog, system),
+  );
   return openFrom(nearest, content, wanted);
 }
 

@@ -1,12 +1,13 @@
 import { beforeEach, describe, expect, test } from "vitest";
+
 import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts";
-import type { LogRow } from "../../../src/joblog/model/definition.ts";
-import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import type { LogRow } from "../../../src/joblog/model/definition.ts";
 import type { WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import type { Traffic } from "../../../src/workbench/host/excel/requests/session.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
 
 const bath = "B-T1-0301";
@@ -22,23 +23,40 @@ async function trafficOf(work: () => Promise<unknown>): Promise<Traffic> {
   const before = { ...host.session.traffic };
   await work();
   const { trips, cellsRead, cellsWritten } = host.session.traffic;
-  return { trips: trips - before.trips, cellsRead: cellsRead - before.cellsRead, cellsWritten: cellsWritten - before.cellsWritten };
+  return {
+    trips: trips - before.trips,
+    cellsRead: cellsRead - before.cellsRead,
+    cellsWritten: cellsWritten - before.cellsWritten,
+  };
 }
 
 function readings(count: number): readonly LogRow[] {
-  return Array.from({ length: count }, (_, index) => ({ id: `R${String(index + 1).padStart(4, "0")}`, bath, when: 46447 + index / 200, purpose: "check", ph: 11.4 }));
+  return Array.from({ length: count }, (_, index) => ({
+    id: `R${String(index + 1).padStart(4, "0")}`,
+    bath,
+    when: 46447 + index / 200,
+    purpose: "check",
+    ph: 11.4,
+  }));
 }
 
 /** A log of so many readings whose cells stand still: what its formulas say plays no part in what a record costs. */
 function stillLog(count: number): WorkbookPlan {
-  const plan = layOut(jobLog, { system: "US" }, { ...firstTwoDays, rows: { ...firstTwoDays.rows, readings: readings(count) } });
+  const plan = layOut(
+    jobLog,
+    { system: "US" },
+    { ...firstTwoDays, rows: { ...firstTwoDays.rows, readings: readings(count) } },
+  );
   const still = "=1+1";
   return {
     ...plan,
     sheets: plan.sheets.map((sheet) => ({
       ...sheet,
       cells: sheet.cells.map((cell) => (cell.kind === "formula" ? { ...cell, formula: still } : cell)),
-      tables: sheet.tables.map((table) => ({ ...table, columns: table.columns.map((column) => (column.formula === undefined ? column : { ...column, formula: still })) })),
+      tables: sheet.tables.map((table) => ({
+        ...table,
+        columns: table.columns.map((column) => (column.formula === undefined ? column : { ...column, formula: still })),
+      })),
     })),
   };
 }
@@ -53,7 +71,15 @@ describe("building the log", () => {
 
 describe("recording on a log with 100 and with 1,000 readings", () => {
   const reading = { id: "R5001", bath, when: 46460, purpose: "rinse", ph: 7.2 };
-  const addition = { id: "A005", bath, when: 46449.33, kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims" };
+  const addition = {
+    id: "A005",
+    bath,
+    when: 46449.33,
+    kind: "concentrate",
+    purpose: "top-up",
+    amount: 1.39,
+    account: "claims",
+  };
 
   async function costs(count: number): Promise<Readonly<Record<"plain" | "fill" | "takeBack", Traffic>>> {
     host = openWorkbook();
@@ -62,7 +88,10 @@ describe("recording on a log with 100 and with 1,000 readings", () => {
     const plain = await trafficOf(() => editLog({ rows: [{ table: "readings", row: reading }] }));
     let undo = (): Promise<void> => Promise.reject(new Error("nothing was written"));
     const fill = await trafficOf(async () => {
-      const receipt = await editLog({ rows: [{ table: "readings", row: { ...reading, id: "R5002" } }], fills: [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }] });
+      const receipt = await editLog({
+        rows: [{ table: "readings", row: { ...reading, id: "R5002" } }],
+        fills: [{ table: "additions", key: "A005", cells: { phAfter: 11.13, minutesMixed: 20 } }],
+      });
       undo = () => takeBack(receipt);
     });
     return { plain, fill, takeBack: await trafficOf(undo) };

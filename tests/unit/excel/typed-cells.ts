@@ -1,9 +1,9 @@
 import type { NewRow } from "../../../src/excel/record/append-ground.ts";
 import type { CellChange, RowChange } from "../../../src/excel/record/cell-changes.ts";
 import type { LogEdit } from "../../../src/excel/record/log-edit.ts";
-import type { LogRow, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
+import type { LogRow, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { CellPlan, SheetPlan, WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 
 /** What a person would have to type into an empty log to come to a plan. */
@@ -29,29 +29,42 @@ function rowsOf(sheet: SheetPlan, id: TableId, at: ReturnType<typeof finder>): r
   const table = sheet.tables.find((one) => one.id === id);
   if (table === undefined) return [];
   const { row: top, column: left, rows: height } = table.area;
-  const rows = Array.from({ length: height - 1 }, (_, line): LogRow => Object.fromEntries(
-    table.columns.flatMap(({ id: column, formula }, index) => (formula === undefined ? [[column, at(top + 1 + line, left + index)] as const] : [])),
-  ));
+  const rows = Array.from({ length: height - 1 }, (_, line): LogRow =>
+    Object.fromEntries(
+      table.columns.flatMap(({ id: column, formula }, index) =>
+        formula === undefined ? [[column, at(top + 1 + line, left + index)] as const] : [],
+      ),
+    ),
+  );
   return rows.slice(0, rows.findLastIndex((row) => !isBlank(row)) + 1);
 }
 
 export function typedCells(plan: WorkbookPlan): TypedCells {
   const sheets = plan.sheets.map((sheet) => ({ sheet, at: finder(sheet) }));
-  const fields = jobLog.sheets.flatMap((sheet) => sheet.fields).filter(({ formula }) => formula === undefined).map(({ id, name }) => {
-    const place = plan.names.find((one) => one.name === name);
-    const on = sheets.find(({ sheet }) => sheet.name === place?.sheet);
-    return [id, place === undefined ? undefined : on?.at(place.row, place.column)] as const;
-  });
-  const rows = jobLog.sheets.flatMap((definition) => definition.tables.map(({ id }) => {
-    const on = sheets.find(({ sheet }) => sheet.id === definition.id);
-    return [id, on === undefined ? [] : rowsOf(on.sheet, id, on.at)] as const;
-  }));
-  const places = plan.sheets.flatMap(({ tables }) => tables.map(({ id, area }) => `${id} ${String(area.row)} ${String(area.column)}`));
+  const fields = jobLog.sheets
+    .flatMap((sheet) => sheet.fields)
+    .filter(({ formula }) => formula === undefined)
+    .map(({ id, name }) => {
+      const place = plan.names.find((one) => one.name === name);
+      const on = sheets.find(({ sheet }) => sheet.name === place?.sheet);
+      return [id, place === undefined ? undefined : on?.at(place.row, place.column)] as const;
+    });
+  const rows = jobLog.sheets.flatMap((definition) =>
+    definition.tables.map(({ id }) => {
+      const on = sheets.find(({ sheet }) => sheet.id === definition.id);
+      return [id, on === undefined ? [] : rowsOf(on.sheet, id, on.at)] as const;
+    }),
+  );
+  const places = plan.sheets.flatMap(({ tables }) =>
+    tables.map(({ id, area }) => `${id} ${String(area.row)} ${String(area.column)}`),
+  );
   return { places, fields: new Map(fields), rows: new Map(rows) };
 }
 
 function changesIn(from: LogRow, to: LogRow): Readonly<Record<string, CellChange>> {
-  return Object.fromEntries(Object.keys(to).flatMap((id) => (from[id] === to[id] ? [] : [[id, { before: from[id], after: to[id] }] as const])));
+  return Object.fromEntries(
+    Object.keys(to).flatMap((id) => (from[id] === to[id] ? [] : [[id, { before: from[id], after: to[id] }] as const])),
+  );
 }
 
 /** What is to be typed to come from one log to another: undefined where a row would have to go or a table to move. */
@@ -71,5 +84,10 @@ export function changesBetween(from: TypedCells, to: TypedCells): (LogEdit & { r
   }
   const changed = rows.filter(({ cells }) => Object.keys(cells).length > 0);
   const written = [fields, ...changed.map(({ cells }) => cells), ...added.map(({ row }) => row)];
-  return { fields, changes: changed, rows: added, cells: written.reduce((sum, one) => sum + Object.keys(one).length, 0) };
+  return {
+    fields,
+    changes: changed,
+    rows: added,
+    cells: written.reduce((sum, one) => sum + Object.keys(one).length, 0),
+  };
 }

@@ -1,25 +1,40 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { buildLog, readLog, upgradeLog } from "../../../src/excel/log-workbook.ts";
+
 import { Cancelled, DamagedLog, NewerLog, OlderLog } from "../../../src/excel/log-problems.ts";
-import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { headerOf } from "../../../src/joblog/model/headers.ts";
+import { buildLog, readLog, upgradeLog } from "../../../src/excel/log-workbook.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import { headerOf } from "../../../src/joblog/model/headers.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { formulasByCell } from "../joblog/formula/formula-reader.ts";
 import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./earlier-log.ts";
 import { openWorkbook } from "./open-workbook.ts";
 
-
 /** With the rows that a new log starts with, and three shares, as many lines as it has. */
-const started = Object.fromEntries(jobLog.sheets.flatMap((sheet) => sheet.tables).flatMap(({ id, start }) => (start === undefined ? [] : [[id, start("US")]])));
-const days = { ...firstTwoDays, rows: { ...started, ...firstTwoDays.rows, shares: [...(firstTwoDays.rows.shares ?? []), { claim: "D-0436", units: 0 }] } };
+const started = Object.fromEntries(
+  jobLog.sheets
+    .flatMap((sheet) => sheet.tables)
+    .flatMap(({ id, start }) => (start === undefined ? [] : [[id, start("US")]])),
+);
+const days = {
+  ...firstTwoDays,
+  rows: {
+    ...started,
+    ...firstTwoDays.rows,
+    shares: [...(firstTwoDays.rows.shares ?? []), { claim: "D-0436", units: 0 }],
+  },
+};
 const earlier = earlierLog(muchLater);
 const content = contentOfThen(earlier, days);
 const earlierPlan = layOut(earlier, { system: "US" }, content);
 /** Today's plan, knowing of the made-up version what it would know of a released one. */
-const plan = layOut({ ...jobLog, released: { [earlier.version]: shapeOfThen(earlier) } }, { system: "US" }, { fields: {}, rows: {} });
+const plan = layOut(
+  { ...jobLog, released: { [earlier.version]: shapeOfThen(earlier) } },
+  { system: "US" },
+  { fields: {}, rows: {} },
+);
 
 let host: Host;
 
@@ -39,7 +54,10 @@ async function formulas(): Promise<Readonly<Record<string, readonly unknown[]>>>
     const ranges: (readonly [string, Excel.Range])[] = [];
     for (const table of jobLog.sheets.flatMap((sheet) => sheet.tables)) {
       for (const column of table.columns.filter(({ role }) => role === "computed")) {
-        const range = context.workbook.tables.getItem(table.name).columns.getItem(headerOf(column, "US")).getDataBodyRange();
+        const range = context.workbook.tables
+          .getItem(table.name)
+          .columns.getItem(headerOf(column, "US"))
+          .getDataBodyRange();
         ranges.push([`${table.name}[${column.id}]`, range.load("formulas")]);
       }
     }
@@ -54,7 +72,9 @@ async function formulas(): Promise<Readonly<Record<string, readonly unknown[]>>>
 /** The log's charts by name. */
 async function charts(): Promise<readonly string[]> {
   return Excel.run(async (context) => {
-    const all = jobLog.sheets.filter(({ charts: own }) => own !== undefined).map(({ name }) => context.workbook.worksheets.getItem(name).charts.load("items/name"));
+    const all = jobLog.sheets
+      .filter(({ charts: own }) => own !== undefined)
+      .map(({ name }) => context.workbook.worksheets.getItem(name).charts.load("items/name"));
     await context.sync();
     return all.flatMap(({ items }) => items.map(({ name }) => name)).sort();
   });
@@ -91,8 +111,12 @@ describe("a log of an earlier version", () => {
     await buildLog(earlierPlan);
     const report = await upgradeLog(plan);
     expect(report.fromVersion).toBe(earlier.version);
-    expect(report.added).toEqual(plan.sheets.filter((sheet) => !earlier.sheets.some(({ name }) => name === sheet.name)).map((sheet) => sheet.name));
-    expect(report.addedColumns.map(({ table }) => table)).toEqual(expect.arrayContaining(["Tanks", "Concentrates", "Baths", "Readings", "Additions", "Shares"]));
+    expect(report.added).toEqual(
+      plan.sheets.filter((sheet) => !earlier.sheets.some(({ name }) => name === sheet.name)).map((sheet) => sheet.name),
+    );
+    expect(report.addedColumns.map(({ table }) => table)).toEqual(
+      expect.arrayContaining(["Tanks", "Concentrates", "Baths", "Readings", "Additions", "Shares"]),
+    );
     const then = formulasByCell(earlierPlan);
     const changed = [...formulasByCell(plan)].filter(([cell, formula]) => then.has(cell) && then.get(cell) !== formula);
     expect(changed.length).toBeGreaterThan(10);
@@ -145,7 +169,10 @@ describe("the upgrade of an earlier log", () => {
       sheet.getRangeByIndexes(headers.rowIndex, headers.columnCount, 3, 1).values = [["Weather"], ["rain"], ["sun"]];
       // Note and Initials change places.
       const column = (at: number): Excel.Range => sheet.getRangeByIndexes(headers.rowIndex, at, body.rowCount + 1, 1);
-      const texts = (at: number): unknown[][] => [[headers.values[0]?.[at]], ...body.values.map((line) => [line[at] as unknown])];
+      const texts = (at: number): unknown[][] => [
+        [headers.values[0]?.[at]],
+        ...body.values.map((line) => [line[at] as unknown]),
+      ];
       column(note).values = texts(initials);
       column(initials).values = texts(note);
       context.workbook.worksheets.getItem("Baths").getRange("B40").values = [["call Ann"]];
@@ -153,10 +180,16 @@ describe("the upgrade of an earlier log", () => {
     });
     await upgradeLog(plan);
     const { rows } = await log();
-    expect(rows.readings.map(({ cells }) => cells["initials"])).toEqual(content.rows.readings?.map((row) => row["initials"]));
+    expect(rows.readings.map(({ cells }) => cells["initials"])).toEqual(
+      content.rows.readings?.map((row) => row["initials"]),
+    );
     expect(rows.readings.map(({ cells }) => cells["note"])).toEqual(content.rows.readings?.map((row) => row["note"]));
     const weather = await Excel.run(async (context) => {
-      const range = context.workbook.tables.getItem("Readings").columns.getItem("Weather").getDataBodyRange().load("values");
+      const range = context.workbook.tables
+        .getItem("Readings")
+        .columns.getItem("Weather")
+        .getDataBodyRange()
+        .load("values");
       await context.sync();
       return range.values.map((line) => line[0] as unknown);
     });
@@ -238,7 +271,9 @@ describe("the upgrade of an earlier log", () => {
       await context.sync();
     });
     const before = everything();
-    await expect(upgradeLog(plan)).rejects.toThrow(/Tanks needs more columns.*sheet Job are not blank.*Move what stands there/);
+    await expect(upgradeLog(plan)).rejects.toThrow(
+      /Tanks needs more columns.*sheet Job are not blank.*Move what stands there/,
+    );
     expect(everything()).toEqual(before);
   });
 });

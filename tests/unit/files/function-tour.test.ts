@@ -1,18 +1,20 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
+
 import { beforeAll, describe, expect, it } from "vitest";
+
 import { samplesFolder } from "../../../scripts/build-samples.ts";
 import { layOutTour } from "../../../scripts/tour/lay-out-tour.ts";
 import { tourFile } from "../../../scripts/tour/tour-workbook.ts";
 import { workOutPlan } from "../../../scripts/tour/work-out-plan.ts";
-import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { storedFormula } from "../../../src/files/stored-formula.ts";
+import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import type { CellPlan } from "../../../src/joblog/model/plan.ts";
 import { openWorkbook } from "../excel/open-workbook.ts";
 import { hasLibreOffice } from "./libre-office.ts";
-import { storedResult, words, workedOutTwice, type ShownIn } from "./native-formulas.ts";
+import { type ShownIn, storedResult, words, workedOutTwice } from "./native-formulas.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";
-import { at, cellsOf, listAt, parsed, partsOf, type Element } from "./read-parts.ts";
+import { at, cellsOf, type Element, listAt, parsed, partsOf } from "./read-parts.ts";
 
 const file = path.join(samplesFolder, tourFile);
 const plan = layOutTour();
@@ -94,9 +96,13 @@ describe("the function tour in the repository", () => {
     expect(valueOf("Money and stock", "=BATH.REORDERPOINT(")).toBeCloseTo(2.1 * 5 + 6, 9);
   });
 
-  it.skipIf(!hasLibreOffice)("has LibreOffice work out its native formulas as the workbench does [needs LibreOffice]", { timeout: 120_000 }, async () => {
-    const { expected, found } = await workedOutTwice(plan, shown);
-    expect(expected.length).toBeGreaterThan(20);
-    expect(found).toEqual(expected);
-  });
+  it.skipIf(!hasLibreOffice)(
+    "has LibreOffice work out its native formulas as the workbench does [needs LibreOffice]",
+    { timeout: 120_000 },
+    async () => {
+      const { expected, found } = await workedOutTwice(plan, shown);
+      expect(expected.length).toBeGreaterThan(20);
+      expect(found).toEqual(expected);
+    },
+  );
 });

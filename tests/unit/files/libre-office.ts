@@ -26,7 +26,19 @@ export async function recalculated(file: Uint8Array): Promise<Uint8Array> {
     await writeFile(path.join(settings, "registrymodifications.xcu"), recalculateAlways);
     await writeFile(path.join(folder, "log.xlsx"), file);
     const profile = `-env:UserInstallation=${pathToFileURL(path.join(folder, "profile")).href}`;
-    await promisify(execFile)(program, [profile, "--headless", "--convert-to", "xlsx", "--outdir", path.join(folder, "out"), path.join(folder, "log.xlsx")], { timeout: 60_000 });
+    await promisify(execFile)(
+      program,
+      [
+        profile,
+        "--headless",
+        "--convert-to",
+        "xlsx",
+        "--outdir",
+        path.join(folder, "out"),
+        path.join(folder, "log.xlsx"),
+      ],
+      { timeout: 60_000 },
+    );
     return await readFile(path.join(folder, "out", "log.xlsx"));
   } finally {
     await rm(folder, { recursive: true, force: true });

@@ -1,8 +1,8 @@
-import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
+import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import type { CellPlan, SheetPlan, TableColumnPlan, WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 import { recalculated } from "./libre-office.ts";
-import { at, cellsOf, partsOf, type Element } from "./read-parts.ts";
+import { at, cellsOf, type Element, partsOf } from "./read-parts.ts";
 
 type Shown = string | number | boolean;
 
@@ -27,7 +27,10 @@ function withoutAddIn(plan: WorkbookPlan, shown: ShownIn): WorkbookPlan {
     sheets: plan.sheets.map((sheet) => ({
       ...sheet,
       cells: sheet.cells.map((one) => cell(sheet, one)),
-      tables: sheet.tables.map((table) => ({ ...table, columns: table.columns.map((column) => (ours(column.formula) ? withoutFormula(column) : column)) })),
+      tables: sheet.tables.map((table) => ({
+        ...table,
+        columns: table.columns.map((column) => (ours(column.formula) ? withoutFormula(column) : column)),
+      })),
     })),
   };
 }
@@ -45,7 +48,10 @@ export function storedResult(cell: Element | undefined): Shown {
 }
 
 /** Every formula without a function of ours: a line as the workbench shows it, and one as LibreOffice works it out. */
-export async function workedOutTwice(plan: WorkbookPlan, shown: ShownIn): Promise<{ readonly expected: readonly string[]; readonly found: readonly string[] }> {
+export async function workedOutTwice(
+  plan: WorkbookPlan,
+  shown: ShownIn,
+): Promise<{ readonly expected: readonly string[]; readonly found: readonly string[] }> {
   // Every formula is stored with a 0, so that nothing but a recalculation can make them right.
   const parts = partsOf(await recalculated(await writeWorkbook(withoutAddIn(plan, shown), () => 0)));
   const expected: string[] = [];

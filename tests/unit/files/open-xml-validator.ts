@@ -1,6 +1,7 @@
 import { execFile } from "node:child_process";
 import { createRequire } from "node:module";
 import { promisify } from "node:util";
+
 import * as z from "zod";
 
 const validation = z.object({ ok: z.boolean(), errors: z.array(z.unknown()) });

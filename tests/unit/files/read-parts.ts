@@ -4,7 +4,16 @@ import { strFromU8, unzipSync } from "fflate";
 /** An XML element as the reader gives it: attributes begin with "@". */
 export type Element = Readonly<Record<string, unknown>>;
 
-const parser = new XMLParser({ ignoreAttributes: false, attributeNamePrefix: "@", parseAttributeValue: false, parseTagValue: false, trimValues: false, isArray: (_name, path) => typeof path === "string" && /\.(row|c|tableColumn|dataValidation|conditionalFormatting|cfRule|definedName|sheet|ser)$/.test(path) });
+const parser = new XMLParser({
+  ignoreAttributes: false,
+  attributeNamePrefix: "@",
+  parseAttributeValue: false,
+  parseTagValue: false,
+  trimValues: false,
+  isArray: (_name, path) =>
+    typeof path === "string" &&
+    /\.(row|c|tableColumn|dataValidation|conditionalFormatting|cfRule|definedName|sheet|ser)$/.test(path),
+});
 
 /** The parts of an .xlsx file by name, as text. */
 export function partsOf(file: Uint8Array): ReadonlyMap<string, string> {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { rowHeights } from "../../../src/files/row-heights.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";

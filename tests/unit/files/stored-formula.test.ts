@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { storedFormula } from "../../../src/files/stored-formula.ts";
 
 describe("the stored spelling of a formula", () => {
@@ -11,11 +12,15 @@ describe("the stored spelling of a formula", () => {
   });
 
   it("prefixes functions that came after the file format", () => {
-    expect(storedFormula("=MAXIFS(A1:A3,B1:B3,1)-MINIFS(A1:A3,B1:B3,1)-MAX(A1:A3)")).toBe("_xlfn.MAXIFS(A1:A3,B1:B3,1)-_xlfn.MINIFS(A1:A3,B1:B3,1)-MAX(A1:A3)");
+    expect(storedFormula("=MAXIFS(A1:A3,B1:B3,1)-MINIFS(A1:A3,B1:B3,1)-MAX(A1:A3)")).toBe(
+      "_xlfn.MAXIFS(A1:A3,B1:B3,1)-_xlfn.MINIFS(A1:A3,B1:B3,1)-MAX(A1:A3)",
+    );
   });
 
   it("leaves text between quotes alone, doubled quotes too", () => {
-    expect(storedFormula('=IF(A1="","see BATH.DOSE(1)","say ""MAXIFS(""")')).toBe('IF(A1="","see BATH.DOSE(1)","say ""MAXIFS(""")');
+    expect(storedFormula('=IF(A1="","see BATH.DOSE(1)","say ""MAXIFS(""")')).toBe(
+      'IF(A1="","see BATH.DOSE(1)","say ""MAXIFS(""")',
+    );
   });
 
   it("leaves other functions and names as they are", () => {

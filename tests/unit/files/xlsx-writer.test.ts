@@ -1,13 +1,15 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
 import type { KnownValue } from "../../../src/files/cell-value.ts";
-import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
-import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
+import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";
 import { at, cellsOf, listAt, parsed, partsOf } from "./read-parts.ts";
 
@@ -15,7 +17,11 @@ const plan = layOut(jobLog, { system: "US" }, firstTwoDays);
 
 /** Made-up values, one of every kind in turn, so that a mix-up of cells or kinds shows. */
 function madeUp(row: number, column: number): KnownValue {
-  return [row * 100 + column + 0.25, `words ${String(row)} & <${String(column)}>`, { error: "#N/A" }, "", row % 2 === 0][(row + column) % 5] ?? 0;
+  return (
+    [row * 100 + column + 0.25, `words ${String(row)} & <${String(column)}>`, { error: "#N/A" }, "", row % 2 === 0][
+      (row + column) % 5
+    ] ?? 0
+  );
 }
 
 let file: Uint8Array;
@@ -73,7 +79,9 @@ describe("the written file", () => {
         if (cell.kind !== "formula") continue;
         const stored = cells.get(cellAddress(cell.row, cell.column));
         expect(at(stored, "f"), `${sheet.name} ${cellAddress(cell.row, cell.column)}`).toBeDefined();
-        expect(shown(stored), `${sheet.name} ${cellAddress(cell.row, cell.column)}`).toEqual(madeUp(cell.row, cell.column));
+        expect(shown(stored), `${sheet.name} ${cellAddress(cell.row, cell.column)}`).toEqual(
+          madeUp(cell.row, cell.column),
+        );
         formulas += 1;
       }
     });
@@ -94,10 +102,17 @@ describe("the written file", () => {
   });
 
   it("spells add-in functions the way Excel looks for them, in cells and in calculated columns", () => {
-    const everything = [...parts].filter(([name]) => name.startsWith("xl/")).map(([, xml]) => xml).join("\n");
+    const everything = [...parts]
+      .filter(([name]) => name.startsWith("xl/"))
+      .map(([, xml]) => xml)
+      .join("\n");
     expect(everything).not.toMatch(/BATH\./);
-    for (const name of ["TANKVOLUME", "DOSE", "VERDICT", "TOPUPRANGE", "SHARE"]) expect(everything).toContain(`_xldudf_BATH_${name}(`);
-    const calculated = [...parts].filter(([name]) => name.startsWith("xl/tables/")).map(([, xml]) => xml).join("\n");
+    for (const name of ["TANKVOLUME", "DOSE", "VERDICT", "TOPUPRANGE", "SHARE"])
+      expect(everything).toContain(`_xldudf_BATH_${name}(`);
+    const calculated = [...parts]
+      .filter(([name]) => name.startsWith("xl/tables/"))
+      .map(([, xml]) => xml)
+      .join("\n");
     expect(calculated).toContain("_xldudf_BATH_VERDICT(");
     expect(calculated).toContain("_xlfn.MAXIFS(");
   });
@@ -110,14 +125,18 @@ describe("the written file", () => {
   });
 
   it("makes each planned table with its headers and calculated columns, without filter buttons", () => {
-    const written = [...parts].filter(([name]) => name.startsWith("xl/tables/")).map(([name]) => at(parsed(parts, name), "table"));
+    const written = [...parts]
+      .filter(([name]) => name.startsWith("xl/tables/"))
+      .map(([name]) => at(parsed(parts, name), "table"));
     const planned = plan.sheets.flatMap((sheet) => sheet.tables);
     expect(written).toHaveLength(planned.length);
     for (const table of planned) {
       const one = written.find((candidate) => at(candidate, "@name") === table.name);
       const columns = listAt(one, "tableColumns", "tableColumn");
       expect(columns.map((column) => column["@name"])).toEqual(table.columns.map((column) => column.header));
-      expect(columns.map((column) => column["calculatedColumnFormula"] !== undefined)).toEqual(table.columns.map((column) => column.formula !== undefined));
+      expect(columns.map((column) => column["calculatedColumnFormula"] !== undefined)).toEqual(
+        table.columns.map((column) => column.formula !== undefined),
+      );
       expect(at(one, "autoFilter")).toBeUndefined();
     }
   });
@@ -135,12 +154,22 @@ describe("the written file", () => {
     plan.sheets.forEach((sheet, index) => {
       const worksheet = at(parsed(parts, `xl/worksheets/sheet${String(index + 1)}.xml`), "worksheet");
       expect(listAt(worksheet, "dataValidations", "dataValidation").length, sheet.name).toBe(sheet.validations.length);
-      expect(listAt(worksheet, "conditionalFormatting").flatMap((one) => listAt(one, "cfRule")).length, sheet.name).toBe(sheet.conditionalFormats.length);
+      expect(
+        listAt(worksheet, "conditionalFormatting").flatMap((one) => listAt(one, "cfRule")).length,
+        sheet.name,
+      ).toBe(sheet.conditionalFormats.length);
     });
   });
 
   it("draws the native scatter chart from the readings, with a copy of their values", () => {
-    const series = listAt(parsed(parts, "xl/charts/chart1.xml"), "c:chartSpace", "c:chart", "c:plotArea", "c:scatterChart", "c:ser");
+    const series = listAt(
+      parsed(parts, "xl/charts/chart1.xml"),
+      "c:chartSpace",
+      "c:chart",
+      "c:plotArea",
+      "c:scatterChart",
+      "c:ser",
+    );
     expect(series).toHaveLength(3);
     for (const one of series) {
       expect(String(at(one, "c:yVal", "c:numRef", "c:f"))).toMatch(/^'?Readings'?!\$[A-Z]+\$7:\$[A-Z]+\$16$/);
@@ -151,11 +180,19 @@ describe("the written file", () => {
   it("freezes headers, repeats them in print and puts the caution in the footer", () => {
     plan.sheets.forEach((sheet, index) => {
       const worksheet = at(parsed(parts, `xl/worksheets/sheet${String(index + 1)}.xml`), "worksheet");
-      expect(at(worksheet, "headerFooter", "oddFooter"), sheet.name).toContain("Arithmetic aid. The label, SDS and permit win.");
-      expect(at(worksheet, "sheetViews", "sheetView", "pane", "@ySplit"), sheet.name).toBe(sheet.frozenRows > 0 ? String(sheet.frozenRows) : undefined);
+      expect(at(worksheet, "headerFooter", "oddFooter"), sheet.name).toContain(
+        "Arithmetic aid. The label, SDS and permit win.",
+      );
+      expect(at(worksheet, "sheetViews", "sheetView", "pane", "@ySplit"), sheet.name).toBe(
+        sheet.frozenRows > 0 ? String(sheet.frozenRows) : undefined,
+      );
     });
-    const titles = listAt(parsed(parts, "xl/workbook.xml"), "workbook", "definedNames", "definedName").filter((name) => name["@name"] === "_xlnm.Print_Titles");
-    expect(titles).toHaveLength(plan.sheets.filter((sheet) => sheet.titleRows !== undefined || sheet.pagesWide > 1).length);
+    const titles = listAt(parsed(parts, "xl/workbook.xml"), "workbook", "definedNames", "definedName").filter(
+      (name) => name["@name"] === "_xlnm.Print_Titles",
+    );
+    expect(titles).toHaveLength(
+      plan.sheets.filter((sheet) => sheet.titleRows !== undefined || sheet.pagesWide > 1).length,
+    );
   });
 
   it("is the same file every time", async () => {

@@ -1,24 +1,49 @@
 import { describe, expect, it } from "vitest";
+
 import { callFormula } from "../../reference/call-formula.ts";
 
 describe("a function of meter, level, trend, release, heat, stock or table", () => {
   it.each([
-    ["=BATH.DRIFTFIX(11,103.3,{48;0},{0.02;0.14})", "Check times has no time in cell 2 of its range, where there is an error."],
-    ["=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02})", "Check times and as-found errors have 2 and 1 cells; they must have the same number."],
+    [
+      "=BATH.DRIFTFIX(11,103.3,{48;0},{0.02;0.14})",
+      "Check times has no time in cell 2 of its range, where there is an error.",
+    ],
+    [
+      "=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02})",
+      "Check times and as-found errors have 2 and 1 cells; they must have the same number.",
+    ],
     ["=BATH.DRIFTFIX(11,103.3,{0;0},{0.02;0.14})", "Check times is blank or 0, where there are errors."],
     ['=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02;"pending"})', "As found errors is “pending”, not a number."],
     ["=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02;10.15})", "As found error is 10.15; allowed: -2 to 2."],
-    ['=BATH.DRIFTFIX(11,"3/4/2027 11:20",{48;120.1},{0.02;0.14})', "When is “3/4/2027 11:20”, which is text; enter it as a date and time, or as a number of hours."],
-    ["=BATH.METERSLOPE(7,,10,)", "mV 1 and mV 2 are the same: blank cells, or an electrode that is dead or not connected"],
-    ['=BATH.METERSLOPE("carbonat",0,7,-170)', "Buffer 1 is “carbonat”; did you mean “carbonate”? Write “phthalate”, “phosphate”, “phosphate 7.4”, “borax”, “carbonate”, “lime”, or its pH from the bottle."],
+    [
+      '=BATH.DRIFTFIX(11,"3/4/2027 11:20",{48;120.1},{0.02;0.14})',
+      "When is “3/4/2027 11:20”, which is text; enter it as a date and time, or as a number of hours.",
+    ],
+    [
+      "=BATH.METERSLOPE(7,,10,)",
+      "mV 1 and mV 2 are the same: blank cells, or an electrode that is dead or not connected",
+    ],
+    [
+      '=BATH.METERSLOPE("carbonat",0,7,-170)',
+      "Buffer 1 is “carbonat”; did you mean “carbonate”? Write “phthalate”, “phosphate”, “phosphate 7.4”, “borax”, “carbonate”, “lime”, or its pH from the bottle.",
+    ],
     ["=BATH.METERFIX(11,7,7.1,10,7.1)", "Read 1 and read 2 are the same, so there is no line to correct by"],
-    ["=BATH.MAKEUP(6,10,0.18)", "Rate is blank or 0, but 1.8 was dragged out and drained: the concentrate in it follows from the bath's strength, such as 1+40"],
-    ["=BATH.MAKEUP(6,10,0,,0.025)", "Drag out per load is blank or 0, but there were loads: every load carries some solution out"],
+    [
+      "=BATH.MAKEUP(6,10,0.18)",
+      "Rate is blank or 0, but 1.8 was dragged out and drained: the concentrate in it follows from the bath's strength, such as 1+40",
+    ],
+    [
+      "=BATH.MAKEUP(6,10,0,,0.025)",
+      "Drag out per load is blank or 0, but there were loads: every load carries some solution out",
+    ],
     ["=BATH.DISCHARGECHECK(8,9,6)", "Low must lie below high: the limits are the wrong way around or the same"],
     ["=BATH.DISCHARGECHECK(8,6,9,131)", "Temperature is 131 °F; allowed: 32 to 104 °F."],
     ["=BATH.PHTREND({1;2;3},{11.4;11.3})", "Times and readings have 3 and 2 cells; they must have the same number."],
     ["=BATH.PHTREND({1;2;3},{11.4;11.3;112})", "Reading is 112; allowed: 0 to 14.5."],
-    ["=BATH.TIMELEFT({1;2;3;0},{11.4;11.3;11.2;11.1},10.9)", "There are 3 readings; foreseeing takes at least 4 since the last addition"],
+    [
+      "=BATH.TIMELEFT({1;2;3;0},{11.4;11.3;11.2;11.1},10.9)",
+      "There are 3 readings; foreseeing takes at least 4 since the last addition",
+    ],
     ["=BATH.DRAGOUT(10,10,3)", "Per load is 10; allowed: more than 0 and less than 10."],
     ['=BATH.DRAGOUT("460 L",0.5,24)', "Per load has no unit and volume has one; write a unit with both, or with none."],
     ['=BATH.MAKEUP("6 gal",10,0.18)', "Level loss is “6 gal”; write the number alone, without a unit."],
@@ -41,9 +66,17 @@ describe("a function of meter, level, trend, release, heat, stock or table", () 
     ["=BATH.MAKEUP(5,0,)", [[5, 0, 0]]],
     ["=BATH.MAKEUP(5,0,0,2,0.05)", [[3, 2, 0.1]]],
     ["=BATH.STOCKDAYS(0,{1;2})", 0],
-    ['=BATH.DOSETABLE({"Volume","29 L"},{"Rate";"+1+28";0.5;0},"metric")', [["L", "1+28", 0.5], [29, 1, 14.5]]],
+    [
+      '=BATH.DOSETABLE({"Volume","29 L"},{"Rate";"+1+28";0.5;0},"metric")',
+      [
+        ["L", "1+28", 0.5],
+        [29, 1, 14.5],
+      ],
+    ],
   ])("answers %s with %j", (formula, expected) => {
     const close = (each: unknown): unknown => (typeof each === "number" ? expect.closeTo(each, 3) : each);
-    expect(callFormula(formula)).toEqual(Array.isArray(expected) ? expected.map((row) => row.map(close)) : close(expected));
+    expect(callFormula(formula)).toEqual(
+      Array.isArray(expected) ? expected.map((row) => row.map(close)) : close(expected),
+    );
   });
 });

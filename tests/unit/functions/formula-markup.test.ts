@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { formulaNodes } from "../../../functions/reference/formula-markup.ts";
 
 describe("a formula's markup", () => {
@@ -14,13 +15,27 @@ describe("a formula's markup", () => {
 
   it("makes a fraction of two groups, and of nothing else", () => {
     expect(formulaNodes("{a}/{b}")).toEqual([
-      { tag: "mfrac", parts: [{ tag: "mrow", parts: [{ tag: "mi", text: "a" }] }, { tag: "mrow", parts: [{ tag: "mi", text: "b" }] }] },
+      {
+        tag: "mfrac",
+        parts: [
+          { tag: "mrow", parts: [{ tag: "mi", text: "a" }] },
+          { tag: "mrow", parts: [{ tag: "mi", text: "b" }] },
+        ],
+      },
     ]);
     expect(formulaNodes("a/b").map(({ tag }) => tag)).toEqual(["mi", "mo", "mi"]);
   });
 
   it("lowers, raises, and does both", () => {
-    expect(formulaNodes("V_d")).toEqual([{ tag: "msub", parts: [{ tag: "mi", text: "V" }, { tag: "mi", text: "d" }] }]);
+    expect(formulaNodes("V_d")).toEqual([
+      {
+        tag: "msub",
+        parts: [
+          { tag: "mi", text: "V" },
+          { tag: "mi", text: "d" },
+        ],
+      },
+    ]);
     expect(formulaNodes("z_i^2")[0]?.tag).toBe("msubsup");
     expect(formulaNodes("10^{r − B}")[0]).toMatchObject({ tag: "msup", parts: [{ text: "10" }, { tag: "mrow" }] });
   });

@@ -1,9 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { callFormula } from "../../reference/call-formula.ts";
+
 import { quantityKinds } from "../../../src/core/units/quantity.ts";
 import { unitTable } from "../../../src/core/units/unit-table.ts";
+import { callFormula } from "../../reference/call-formula.ts";
 
-const volumes = unitTable.filter(({ kind }) => kind === "volume").map(({ symbol }) => symbol).join(", ");
+const volumes = unitTable
+  .filter(({ kind }) => kind === "volume")
+  .map(({ symbol }) => symbol)
+  .join(", ");
 
 function messageOf(formula: string): string {
   try {
@@ -19,44 +23,104 @@ describe("a refusal", () => {
     ['=BATH.DOSE("","1+40")', "Volume is blank or 0."],
     ["=BATH.DOSE(60,)", "Rate is blank or 0."],
     ['=BATH.DOSE("1,500","1+40")', "Volume is “1,500”, which could be 1.5 or 1500; write one of these."],
-    ['=BATH.DOSE("1,500 gal","1+40")', "Volume is “1,500 gal”, which could be 1.5 gal or 1500 gal; write one of these."],
+    [
+      '=BATH.DOSE("1,500 gal","1+40")',
+      "Volume is “1,500 gal”, which could be 1.5 gal or 1500 gal; write one of these.",
+    ],
     ['=BATH.DOSE("60 F","1+40")', "Volume is “60 F”: °F is a unit of temperature, not of volume."],
     ['=BATH.DOSE("60 gal","1+40","metric")', "Volume is “60 gal”; write “US gal” or “imperial gal”."],
     ['=BATH.DOSE(-5,"1+40")', "Volume is -5 US gal; allowed: more than 0 and at most 2641720 US gal."],
     ['=BATH.DOSE(-5,"1+40","metric")', "Volume is -5 L; allowed: more than 0 and at most 10000000 L."],
     ['=BATH.DOSE(60,"1+40","furlong")', "System is “furlong”; write “US”, “metric”, “imperial”."],
-    ["=BATH.DOSE(60,40)", "Rate is 40; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%."],
+    [
+      "=BATH.DOSE(60,40)",
+      "Rate is 40; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%.",
+    ],
     ['=BATH.DOSE(60,"40:1")', "Rate is “40:1”, more concentrate than water; the concentrate stands first: write 1+40."],
-    ['=BATH.DOSE(60,"3 oz wt/gal")', "Rate is “3 oz wt/gal”, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume."],
-    ['=BATH.DOSE(60,"25 g/L")', "Rate is “25 g/L”, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume."],
+    [
+      '=BATH.DOSE(60,"3 oz wt/gal")',
+      "Rate is “3 oz wt/gal”, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume.",
+    ],
+    [
+      '=BATH.DOSE(60,"25 g/L")',
+      "Rate is “25 g/L”, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume.",
+    ],
     ['=BATH.DOSE(60,"3 oz/gal","metric")', "Rate is “3 oz/gal”; write US or imperial before the measure."],
-    ['=BATH.DOSE(60,"25 mL/litter")', "Rate is “25 mL/litter”; did you mean “liter”? Write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L."],
+    [
+      '=BATH.DOSE(60,"25 mL/litter")',
+      "Rate is “25 mL/litter”; did you mean “liter”? Write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L.",
+    ],
     ['=BATH.DOSE(60,"1,500 mL/L")', "Rate is “1,500 mL/L”, which could be 1.5 or 1500; write one of these."],
-    ['=BATH.DOSE("60 galons","1+40")', `Volume is “60 galons”; did you mean “gallons”? Write a number, or a number with one of ${volumes}.`],
+    [
+      '=BATH.DOSE("60 galons","1+40")',
+      `Volume is “60 galons”; did you mean “gallons”? Write a number, or a number with one of ${volumes}.`,
+    ],
     ['=BATH.DOSE("60 firkins","1+40")', `Volume is “60 firkins”; write a number, or a number with one of ${volumes}.`],
     ['=BATH.DOSE("5-10 gal","1+40")', `Volume is “5-10 gal”; write a number, or a number with one of ${volumes}.`],
     ['=BATH.DOSE("1,50,0 gal","1+40")', `Volume is “1,50,0 gal”; write a number, or a number with one of ${volumes}.`],
-    ['=BATH.DOSE("８ oz","1+40")', "Volume is “８ oz”: oz is a unit of mass, not of volume. A fluid ounce is written fl oz."],
-    ['=BATH.DOSE("－１，５００ gal","1+40")', "Volume is “－１，５００ gal”, which could be -1.5 gal or -1500 gal; write one of these."],
-    ['=BATH.HARDNESSCLASS("1,500 ppm")', "Hardness is “1,500 ppm”, which could be 1.5 ppm or 1500 ppm; write one of these."],
-    ["=BATH.DOSE(29,0.06944444444444445)", "Rate is 0.0694444, the time of day that Excel makes of 1:40; write 1+40 as text, or 6.94444% where it is a share."],
+    [
+      '=BATH.DOSE("８ oz","1+40")',
+      "Volume is “８ oz”: oz is a unit of mass, not of volume. A fluid ounce is written fl oz.",
+    ],
+    [
+      '=BATH.DOSE("－１，５００ gal","1+40")',
+      "Volume is “－１，５００ gal”, which could be -1.5 gal or -1500 gal; write one of these.",
+    ],
+    [
+      '=BATH.HARDNESSCLASS("1,500 ppm")',
+      "Hardness is “1,500 ppm”, which could be 1.5 ppm or 1500 ppm; write one of these.",
+    ],
+    [
+      "=BATH.DOSE(29,0.06944444444444445)",
+      "Rate is 0.0694444, the time of day that Excel makes of 1:40; write 1+40 as text, or 6.94444% where it is a share.",
+    ],
     ['=BATH.STRENGTHOF("3 L",120)', "Volume has no unit and dose has one; write a unit with both, or with none."],
     ["=BATH.STRENGTHOF(90,29)", "Dose is 90; allowed: more than 0 and at most 29."],
     ["=BATH.TOPUPRANGE(1,11.3,10.8,,,,33)", "House share is 33; write a share such as 0.33, or 33%."],
     ['=BATH.TRIGGER("11.3 pH")', "Baseline is “11.3 pH”; write the number alone, without a unit."],
     ['=BATH.TRIGGER("11;3")', "Baseline is “11;3”, not a number."],
-    ['=BATH.DOSE(60,"1+40","metrics")', "System is “metrics”; did you mean “metric”? Write “US”, “metric”, “imperial”."],
+    [
+      '=BATH.DOSE(60,"1+40","metrics")',
+      "System is “metrics”; did you mean “metric”? Write “US”, “metric”, “imperial”.",
+    ],
     ['=BATH.HARDNESSCLASS(61,"WAQ")', "Scheme is “WAQ”; did you mean “WQA”? Write “USGS”, “WQA”."],
-    ['=BATH.TOPUP(4,11.3,10.8,"hidroxide")', "Builder is “hidroxide”; did you mean “hydroxide”? Write “unknown”, “hydroxide”, “silicate”, “carbonate”, “phosphate”, or give the two columns of the SDS."],
+    [
+      '=BATH.TOPUP(4,11.3,10.8,"hidroxide")',
+      "Builder is “hidroxide”; did you mean “hydroxide”? Write “unknown”, “hydroxide”, “silicate”, “carbonate”, “phosphate”, or give the two columns of the SDS.",
+    ],
     ['=BATH.TOPUP(4,11.3,10.8,,,,"acids")', "Loss is “acids”; did you mean “acid”? Write “acid”, “dilution”."],
-    ['=BATH.ACIDFOR(60,6,"sulfric")', "Acid is “sulfric”; did you mean “sulfuric”? Write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”."],
-    ['=BATH.BUFFERPH("fosphate","25 C")', "Buffer is “fosphate”; did you mean “phosphate”? Write “phthalate” (4), “phosphate” (6.86), “phosphate 7.4” (7.4), “borax” (9.18), “carbonate” (10.01), “lime” (12.45). For another buffer read the table on its bottle."],
-    ['=BATH.UNITCONVERT(1,"galons","L")', "From is “galons”, no unit that is known; did you mean “gallons”? BATH.UNITS() lists all."],
-    ['=BATH.UNITCONVERT(3,"oz/gal","%")', "From is “oz/gal”, a unit of amount per volume, and to is “%”, one of strength; they do not convert. oz alone is a weight; a fluid ounce is written fl oz."],
-    ["=BATH.HARDNESSDOSE(100,250,1E-320)", "Volume, Hardness, Capacity: one of these is too large or too small to calculate with."],
-    ['=BATH.SOLUTIONPH({"NaOH",3})', "Composition: Total sodium is 3 mol per kg of water; allowed is 0 to 2 mol per kg of water. Strong base is NaOH, strong acid HCl."],
-    ['=BATH.SOLUTION({"Na2CO3",1.7E308})', "Composition: Total sodium is beyond counting; allowed is 0 to 2 mol per kg of water. Strong base is NaOH, strong acid HCl."],
-    ['=BATH.UNITS("volumes")', `Kind is “volumes”; did you mean “volume”? Write ${quantityKinds.map((kind) => `“${kind}”`).join(", ")}.`],
+    [
+      '=BATH.ACIDFOR(60,6,"sulfric")',
+      "Acid is “sulfric”; did you mean “sulfuric”? Write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”.",
+    ],
+    [
+      '=BATH.BUFFERPH("fosphate","25 C")',
+      "Buffer is “fosphate”; did you mean “phosphate”? Write “phthalate” (4), “phosphate” (6.86), “phosphate 7.4” (7.4), “borax” (9.18), “carbonate” (10.01), “lime” (12.45). For another buffer read the table on its bottle.",
+    ],
+    [
+      '=BATH.UNITCONVERT(1,"galons","L")',
+      "From is “galons”, no unit that is known; did you mean “gallons”? BATH.UNITS() lists all.",
+    ],
+    [
+      '=BATH.UNITCONVERT(3,"oz/gal","%")',
+      "From is “oz/gal”, a unit of amount per volume, and to is “%”, one of strength; they do not convert. oz alone is a weight; a fluid ounce is written fl oz.",
+    ],
+    [
+      "=BATH.HARDNESSDOSE(100,250,1E-320)",
+      "Volume, Hardness, Capacity: one of these is too large or too small to calculate with.",
+    ],
+    [
+      '=BATH.SOLUTIONPH({"NaOH",3})',
+      "Composition: Total sodium is 3 mol per kg of water; allowed is 0 to 2 mol per kg of water. Strong base is NaOH, strong acid HCl.",
+    ],
+    [
+      '=BATH.SOLUTION({"Na2CO3",1.7E308})',
+      "Composition: Total sodium is beyond counting; allowed is 0 to 2 mol per kg of water. Strong base is NaOH, strong acid HCl.",
+    ],
+    [
+      '=BATH.UNITS("volumes")',
+      `Kind is “volumes”; did you mean “volume”? Write ${quantityKinds.map((kind) => `“${kind}”`).join(", ")}.`,
+    ],
     ['=BATH.DOSE(60,"150%")', "Rate is 150 %; allowed: more than 0 and at most 100 %."],
     ["=BATH.TANKVOLUME(48,24,25,130)", "Displacement is 130 US gal; allowed: at least 0 and less than 124.675 US gal."],
     ["=BATH.HARDNESSCLASS(0)", "Hardness is blank or 0. If it is truly none, write “0 mg/L CaCO3”."],
@@ -64,29 +128,56 @@ describe("a refusal", () => {
     ['=BATH.TRIGGER(11.3,0.5,"25 C","300 F")', "Reading temperature is 300 °F; allowed: 32 to 176 °F."],
     ['=BATH.TRIGGER(11.3,0.5,"25 C","200 C")', "Reading temperature is 200 °C; allowed: 0 to 80 °C."],
     ['=BATH.TRIGGER(11.3,0.5,"25 C")', "Reading temperature is blank or 0; give both temperatures or neither."],
-    ['=BATH.TOPUP(4,11.3,10.8,"soap")', "Builder is “soap”; write “unknown”, “hydroxide”, “silicate”, “carbonate”, “phosphate”, or give the two columns of the SDS."],
+    [
+      '=BATH.TOPUP(4,11.3,10.8,"soap")',
+      "Builder is “soap”; write “unknown”, “hydroxide”, “silicate”, “carbonate”, “phosphate”, or give the two columns of the SDS.",
+    ],
     ['=BATH.UNITCONVERT(-300,"C","F")', "Value is -300 °C; allowed: at least -273.15 °C."],
     ['=BATH.UNITCONVERT(-1,"parts","%")', "Value is -1; allowed: at least 0."],
     ['=BATH.UNITCONVERT(200,"%","parts")', "Value is 200 %; allowed: more than 0 and at most 100 %."],
-    ['=BATH.UNITCONVERT(1,"gal","gpg")', "From is “gal”, a unit of volume, and to is “gpg”, one of hardness; they do not convert."],
+    [
+      '=BATH.UNITCONVERT(1,"gal","gpg")',
+      "From is “gal”, a unit of volume, and to is “gpg”, one of hardness; they do not convert.",
+    ],
     ['=BATH.UNITCONVERT(1,"smidgen","gal")', "From is “smidgen”, no unit that is known; BATH.UNITS() lists all."],
     ['=BATH.PHAT(11.3,"25 C",)', "To temperature is blank or 0."],
     ['=BATH.PHAT(11.3,"25 C","85 C")', "To temperature is 85 °C; allowed: 0 to 80 °C."],
     ['=BATH.PHAT(15,"25 C","45 C")', "pH is 15; allowed: 0 to 14.5."],
     ["=BATH.PHATDOSE(1,15,2)", "Known pH is 15; allowed: 0 to 14.5."],
-    ["=BATH.NEXTADD(1,10.8,10.82,11.3)", "The bath hardly answered: the addition moved it by 0.02 pH. Check meter, temperature, mixing and water before adding more."],
-    ['=BATH.BUFFERPH(7,"25 C")', "Buffer is “7”; write “phthalate” (4), “phosphate” (6.86), “phosphate 7.4” (7.4), “borax” (9.18), “carbonate” (10.01), “lime” (12.45). For another buffer read the table on its bottle."],
+    [
+      "=BATH.NEXTADD(1,10.8,10.82,11.3)",
+      "The bath hardly answered: the addition moved it by 0.02 pH. Check meter, temperature, mixing and water before adding more.",
+    ],
+    [
+      '=BATH.BUFFERPH(7,"25 C")',
+      "Buffer is “7”; write “phthalate” (4), “phosphate” (6.86), “phosphate 7.4” (7.4), “borax” (9.18), “carbonate” (10.01), “lime” (12.45). For another buffer read the table on its bottle.",
+    ],
     ['=BATH.BUFFERPH("carbonate","60 C")', "Temperature is 60 °C; allowed: 0 to 50 °C."],
-    ['=BATH.ACIDFOR(60,6,"vinegar")', "Acid is “vinegar”; write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”."],
+    [
+      '=BATH.ACIDFOR(60,6,"vinegar")',
+      "Acid is “vinegar”; write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”.",
+    ],
     ['=BATH.ACIDFOR(60,6,"hydrochloric",60)', "Purity is 60; allowed: more than 1 and at most 40."],
     ['=BATH.ACIDFOR(60,6,"hydrochloric",0.3145)', "Purity is 0.3145; allowed: more than 1 and at most 40."],
     ['=BATH.ACIDFOR(60,6,"citric",1)', "Purity is 1; allowed: more than 1 and at most 100."],
-    ['=BATH.ACIDTO(60,11.3,7,"citric","hydroxide",,1)', "A bath at pH 11.30 holds more alkalinity than was titrated; check the titration and the reading"],
+    [
+      '=BATH.ACIDTO(60,11.3,7,"citric","hydroxide",,1)',
+      "A bath at pH 11.30 holds more alkalinity than was titrated; check the titration and the reading",
+    ],
     ['=BATH.ACIDTO(60,11,7,"citric",,,2000)', "Alkalinity is 2000 meq/L; allowed: more than 0 and at most 1000 meq/L."],
-    ["=BATH.TOPUPLEARNED(11.3,10.8,{1;1},{10.8;11},{11})", "Additions, befores and afters have 2, 2 and 1 cells; they must have the same number."],
-    ["=BATH.TOPUPTITRATION(100,8,6,9)", "The blank is as large as the titration of the fresh bath; titrate the water alone and the bath as opened"],
-    ['=BATH.TRIGGERCARD(11.3,0.5,77,{70;300})', "Temperatures is 300 °F; allowed: 32 to 176 °F."],
-    ['=BATH.PHAT(11.3,77,113,{"NaOH","5-10%"})', "Builder gives “5-10%” for “NaOH”; write one number, such as the middle of a range."],
+    [
+      "=BATH.TOPUPLEARNED(11.3,10.8,{1;1},{10.8;11},{11})",
+      "Additions, befores and afters have 2, 2 and 1 cells; they must have the same number.",
+    ],
+    [
+      "=BATH.TOPUPTITRATION(100,8,6,9)",
+      "The blank is as large as the titration of the fresh bath; titrate the water alone and the bath as opened",
+    ],
+    ["=BATH.TRIGGERCARD(11.3,0.5,77,{70;300})", "Temperatures is 300 °F; allowed: 32 to 176 °F."],
+    [
+      '=BATH.PHAT(11.3,77,113,{"NaOH","5-10%"})',
+      "Builder gives “5-10%” for “NaOH”; write one number, such as the middle of a range.",
+    ],
     ["=BATH.SOLUTIONPH({1,2,3})", "Composition as a range must have two columns: component and mol per kg of water."],
     ['=BATH.SOLUTIONPH({"NaOH",-1})', "Composition holds an amount below 0 for “NaOH”."],
     ["=BATH.SHARE(100,{0;0})", "Every weight is blank or 0, so there is nothing to share by"],
@@ -97,7 +188,7 @@ describe("a refusal", () => {
 
 describe("an answer", () => {
   it.each([
-    ['=BATH.DOSE("60 imperial gal",0.1)', 60 * 4.54609 / 3.785411784 / 10],
+    ['=BATH.DOSE("60 imperial gal",0.1)', (60 * 4.54609) / 3.785411784 / 10],
     ['=BATH.DOSE(60,"10%","imperial")', 6],
     ['=BATH.DOSE("1 1/2 gal","10%")', 0.15],
     ['=BATH.STRENGTH("3 fl oz/gal")', 3 / 128],

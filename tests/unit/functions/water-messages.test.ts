@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { callFormula } from "../../reference/call-formula.ts";
 
 describe("a function of water, tank or jar test", () => {
@@ -8,10 +9,19 @@ describe("a function of water, tank or jar test", () => {
     ["=BATH.ALKALINITY(-5,0.02,100)", "Titrant is -5 mL; allowed: 0 to 1000 mL."],
     ["=BATH.ALKALINITYSPLIT(,80)", "P is blank or 0. If it is truly none, write “0 mg/L CaCO3”."],
     ['=BATH.ALKALINITYSPLIT("6 meq/L","5 meq/L")', "P is 6 meq/L; allowed: 0 to 5 meq/L."],
-    ["=BATH.BLEND({20;0},{4;15})", "Values has no number in cell 2 of its range, where there is a volume. If it is truly none, write “0 mg/L”."],
-    ["=BATH.BLEND({20;1},{4;\"n/a\"})", "Volumes has no number in cell 2 of its range, where there is a value. Write the volume, or blank out both."],
+    [
+      "=BATH.BLEND({20;0},{4;15})",
+      "Values has no number in cell 2 of its range, where there is a volume. If it is truly none, write “0 mg/L”.",
+    ],
+    [
+      '=BATH.BLEND({20;1},{4;"n/a"})',
+      "Volumes has no number in cell 2 of its range, where there is a value. Write the volume, or blank out both.",
+    ],
     ["=BATH.BLEND({20;1},{4;15;3})", "Values and volumes have 2 and 3 cells; they must have the same number."],
-    ['=BATH.BLEND({20;1},{"4 gal";15})', "Volumes mixes bare numbers with texts that have a unit; write all of one kind."],
+    [
+      '=BATH.BLEND({20;1},{"4 gal";15})',
+      "Volumes mixes bare numbers with texts that have a unit; write all of one kind.",
+    ],
     ['=BATH.BLEND({"20 gpg";1},{4;15})', "Values is “20 gpg”; write plain numbers, all in one unit."],
     ['=BATH.BLEND({"0 °C";1},{4;15})', "Values is “0 °C”; write plain numbers, all in one unit."],
     ['=BATH.BLEND({"Values"},{"Volumes"})', "Values holds no number."],
@@ -25,8 +35,14 @@ describe("a function of water, tank or jar test", () => {
     ["=BATH.LSI(11,77,150,34,320)", "pH is 11; allowed: 4.5 to 9.5."],
     ["=BATH.LSI(7.5,300,150,34,320)", "Temperature is 300 °F; allowed: 32 to 212 °F."],
     ["=BATH.LSI(7.5,77,150,34,5)", "TDS is 5 mg/L; allowed: 10 to 10000 mg/L."],
-    ["=BATH.JARDOSE(82,3,2,41)", "Label dose is 41; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%."],
-    ['=BATH.JARDOSE(82,300,2,"1+40")', "Dose in this water over dose in reference comes to more than the whole bath; both must be amounts in one unit, for equal jars"],
+    [
+      "=BATH.JARDOSE(82,3,2,41)",
+      "Label dose is 41; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%.",
+    ],
+    [
+      '=BATH.JARDOSE(82,300,2,"1+40")',
+      "Dose in this water over dose in reference comes to more than the whole bath; both must be amounts in one unit, for equal jars",
+    ],
   ])("refuses %s with “%s”", (formula, message) => {
     expect(() => callFormula(formula)).toThrow(expect.objectContaining({ message }) as Error);
   });
@@ -45,6 +61,8 @@ describe("a function of water, tank or jar test", () => {
     ['=BATH.ROSPLIT(400,0.5,"0%")', [[400, 400, 2]]],
   ])("answers %s with %j", (formula, expected) => {
     const close = (each: number): unknown => expect.closeTo(each, 9);
-    expect(callFormula(formula)).toEqual(Array.isArray(expected) ? expected.map((row) => row.map(close)) : close(expected));
+    expect(callFormula(formula)).toEqual(
+      Array.isArray(expected) ? expected.map((row) => row.map(close)) : close(expected),
+    );
   });
 });

@@ -1,10 +1,18 @@
 import { describe, expect, test } from "vitest";
-import { catalogue } from "../../../functions/catalogue.ts";
-import { chartScale } from "../../../src/pane/now/chart-scale.ts";
-import { callOf, searchFunctions } from "../../../src/pane/functions/function-search.ts";
-import type { TrendPoint } from "../../../src/advice/trend-points.ts";
 
-const point = (when: number, ph: number): TrendPoint => ({ when, ph, asRead: ph, temperature: 77, verdict: "hold", comparable: true });
+import { catalogue } from "../../../functions/catalogue.ts";
+import type { TrendPoint } from "../../../src/advice/trend-points.ts";
+import { callOf, searchFunctions } from "../../../src/pane/functions/function-search.ts";
+import { chartScale } from "../../../src/pane/now/chart-scale.ts";
+
+const point = (when: number, ph: number): TrendPoint => ({
+  when,
+  ph,
+  asRead: ph,
+  temperature: 77,
+  verdict: "hold",
+  comparable: true,
+});
 
 describe("searching the functions", () => {
   test("an empty search lists all of them in their order", () => {

@@ -2,7 +2,9 @@ import { mkdir, mkdtemp, readFile, rename, rm, utimes, writeFile } from "node:fs
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { gunzipSync } from "node:zlib";
+
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+
 import { compressFiles } from "../../../scripts/build/compress-files.ts";
 import { fingerprintOfFiles, fingerprintOfTexts } from "../../../scripts/build/fingerprint.ts";
 
@@ -33,7 +35,10 @@ describe("the name of what a build reads", () => {
     ["a file comes", (at: string) => writeFile(path.join(at, "src", "deep", "three.ts"), "")],
     ["a file that was missing comes", (at: string) => writeFile(path.join(at, "lock.json"), "")],
     ["a file goes", (at: string) => rm(path.join(at, "src", "two.ts"))],
-    ["a file gets another name", (at: string) => rename(path.join(at, "src", "two.ts"), path.join(at, "src", "too.ts"))],
+    [
+      "a file gets another name",
+      (at: string) => rename(path.join(at, "src", "two.ts"), path.join(at, "src", "too.ts")),
+    ],
   ])("changes when %s", async (_, change) => {
     const before = await fingerprint();
     await change(folder);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { salesHost, testHost } from "./test-host.ts";
 
 describe("a batch of writes", () => {
@@ -23,11 +24,13 @@ describe("a batch of writes", () => {
     const started = performance.now();
     await host.Excel.run(async (context) => {
       const range = context.workbook.worksheets.getItem("Sheet1").getRange("A1:T100");
-      range.formulas = Array.from({ length: 100 }, (_, row) => Array.from({ length: 20 }, (_unused, column) => (column < 10 ? row * column : `=SUM($A$1:$J$100)+A${row + 1}`)));
+      range.formulas = Array.from({ length: 100 }, (_, row) =>
+        Array.from({ length: 20 }, (_unused, column) => (column < 10 ? row * column : `=SUM($A$1:$J$100)+A${row + 1}`)),
+      );
       await context.sync();
     });
     expect(performance.now() - started).toBeLessThan(5000);
-    expect(host.values("Sheet1")[99]?.[19]).toBe((99 * 100 / 2) * 45);
+    expect(host.values("Sheet1")[99]?.[19]).toBe(((99 * 100) / 2) * 45);
   });
 });
 
@@ -79,7 +82,13 @@ describe("looks", () => {
       range.load("format/fill/color,format/font/bold,format/wrapText,format/horizontalAlignment,format/columnWidth");
       await context.sync();
       const { format } = range;
-      expect([format.fill.color, format.font.bold, format.wrapText, format.horizontalAlignment, format.columnWidth]).toEqual(["#FFFBEA", null, true, "Center", 90]);
+      expect([
+        format.fill.color,
+        format.font.bold,
+        format.wrapText,
+        format.horizontalAlignment,
+        format.columnWidth,
+      ]).toEqual(["#FFFBEA", null, true, "Center", 90]);
     });
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { enter, read, testHost } from "./test-host.ts";
 
 describe("what is written", () => {
@@ -13,7 +14,9 @@ describe("what is written", () => {
 
   it("with a leading apostrophe is text without it", async () => {
     const host = testHost();
-    expect(await enter(host, "A1:E1", [["'007", "'=1+1", "'1-2", "''tis", "'TRUE"]])).toEqual([["007", "=1+1", "1-2", "'tis", "TRUE"]]);
+    expect(await enter(host, "A1:E1", [["'007", "'=1+1", "'1-2", "''tis", "'TRUE"]])).toEqual([
+      ["007", "=1+1", "1-2", "'tis", "TRUE"],
+    ]);
     expect(await read(host, "A1:E1", "formulas")).toEqual([["007", "=1+1", "1-2", "'tis", "TRUE"]]);
   });
 
@@ -55,11 +58,16 @@ describe("what is written", () => {
       after.numberFormat = [["@"], ["@"]];
       await context.sync();
     });
-    expect(await read(host, "A1:B2", "values")).toEqual([["1+28", "1+28"], ["007", "=x"]]);
+    expect(await read(host, "A1:B2", "values")).toEqual([
+      ["1+28", "1+28"],
+      ["007", "=x"],
+    ]);
   });
 
   it("in a formula that fails reads as Excel's error word", async () => {
-    const values = await enter(testHost(), "A1:E1", [["=1/0", '="a"+1', "=NA()", "=NOSUCHFUNCTION(1)", "=No.Such.Name"]]);
+    const values = await enter(testHost(), "A1:E1", [
+      ["=1/0", '="a"+1', "=NA()", "=NOSUCHFUNCTION(1)", "=No.Such.Name"],
+    ]);
     expect(values).toEqual([["#DIV/0!", "#VALUE!", "#N/A", "#NAME?", "#NAME?"]]);
   });
 
@@ -70,13 +78,19 @@ describe("what is written", () => {
       Object.assign(range, { values: 0 });
       await context.sync();
     });
-    expect(await read(host, "A1:B2", "values")).toEqual([[0, 0], [0, 0]]);
+    expect(await read(host, "A1:B2", "values")).toEqual([
+      [0, 0],
+      [0, 0],
+    ]);
   });
 
   it("beyond the grid's present size makes room", async () => {
     const host = testHost();
     await enter(host, "AZ500", [["far"]]);
-    expect(await read(host, "AZ500:BA501", "values")).toEqual([["far", ""], ["", ""]]);
+    expect(await read(host, "AZ500:BA501", "values")).toEqual([
+      ["far", ""],
+      ["", ""],
+    ]);
   });
 });
 

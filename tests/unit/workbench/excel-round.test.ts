@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { excelRound } from "../../../src/workbench/host/functions/excel-round.ts";
 
 describe("Excel's rounding", () => {

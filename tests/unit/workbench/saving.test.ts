@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
 import { readSavedWorkbook } from "../../../src/workbench/page/read-outside.ts";
 import { enter, read, salesHost, testHost } from "./test-host.ts";
@@ -10,7 +11,11 @@ describe("a saved workbook", () => {
     const host = await salesHost();
     await enter(host, "F1:F2", [["=SUM(Sales[Amount, $])"], ["=BATH.TWICE(F1)"]]);
     await host.Excel.run(async (context) => {
-      context.workbook.names.add("Unit.System", context.workbook.worksheets.getItem("Sheet1").getRange("H1"), "US or metric");
+      context.workbook.names.add(
+        "Unit.System",
+        context.workbook.worksheets.getItem("Sheet1").getRange("H1"),
+        "US or metric",
+      );
       await context.sync();
     });
     const other = testHost();
@@ -64,9 +69,15 @@ describe("a saved workbook", () => {
 
   it("of another version or shape is refused, with what is wrong", async () => {
     const saved = (await salesHost()).save();
-    expect(() => readSavedWorkbook({ ...saved, version: 2 })).toThrow("The saved workbook has version 2; this workbench reads version 1.");
+    expect(() => readSavedWorkbook({ ...saved, version: 2 })).toThrow(
+      "The saved workbook has version 2; this workbench reads version 1.",
+    );
     expect(() => readSavedWorkbook("<!doctype html>")).toThrow("The saved workbook is damaged.");
-    expect(() => readSavedWorkbook({ ...saved, formats: [["0.0"]] })).toThrow("The saved workbook is damaged at formats, 1.");
-    expect(() => readSavedWorkbook({ ...saved, tables: saved.tables.map((table) => ({ ...table, name: undefined })) })).toThrow("damaged at tables, 1, name.");
+    expect(() => readSavedWorkbook({ ...saved, formats: [["0.0"]] })).toThrow(
+      "The saved workbook is damaged at formats, 1.",
+    );
+    expect(() =>
+      readSavedWorkbook({ ...saved, tables: saved.tables.map((table) => ({ ...table, name: undefined })) }),
+    ).toThrow("damaged at tables, 1, name.");
   });
 });

@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
+
 import { parseStructured, structuredText } from "../../../src/workbench/host/formulas/structured-reference.ts";
-import { FormulaNotUnderstood, FormulaTemplate, type FormulaSurroundings, type TableShape } from "../../../src/workbench/host/formulas/translate.ts";
+import {
+  FormulaNotUnderstood,
+  type FormulaSurroundings,
+  FormulaTemplate,
+  type TableShape,
+} from "../../../src/workbench/host/formulas/translate.ts";
 
 /** The department sales of Microsoft's article "Using structured references with Excel tables", on A1:E7. */
 const sales: TableShape = {
@@ -8,7 +14,11 @@ const sales: TableShape = {
   area: { sheet: "s1", row: 0, column: 0, rows: 7, columns: 5 },
   headers: ["Sales Person", "Region", "Sales Amount", "% Commission", "Commission Amount"],
 };
-const odd: TableShape = { name: "Odd.1", area: { sheet: "s2", row: 4, column: 2, rows: 3, columns: 4 }, headers: ["a[b]", "it's", "#1", "to, from: x"] };
+const odd: TableShape = {
+  name: "Odd.1",
+  area: { sheet: "s2", row: 4, column: 2, rows: 3, columns: 4 },
+  headers: ["a[b]", "it's", "#1", "to, from: x"],
+};
 
 const around: FormulaSurroundings = {
   tableNamed: (name) => [sales, odd].find((table) => table.name.toLowerCase() === name.toLowerCase()),
@@ -16,7 +26,8 @@ const around: FormulaSurroundings = {
   sheetName: (sheet) => (sheet === "s1" ? "Sales" : "Odd things"),
 };
 
-const inGrid = (formula: string, row = 1, sheet = "s1"): string => new FormulaTemplate(formula).inGrid({ sheet, row, column: 9 }, around);
+const inGrid = (formula: string, row = 1, sheet = "s1"): string =>
+  new FormulaTemplate(formula).inGrid({ sheet, row, column: 9 }, around);
 
 describe("a structured reference", () => {
   it.each([
@@ -50,14 +61,21 @@ describe("a structured reference", () => {
   });
 
   it("needs no table name inside the table itself", () => {
-    expect(new FormulaTemplate("=[@[Sales Amount]]*2").inGrid({ sheet: "s1", row: 3, column: 4 }, around)).toBe("=$C4*2");
+    expect(new FormulaTemplate("=[@[Sales Amount]]*2").inGrid({ sheet: "s1", row: 3, column: 4 }, around)).toBe(
+      "=$C4*2",
+    );
   });
 
   it("to this row gives an error value outside the table's rows", () => {
     expect(inGrid("=DeptSales[@Region]", 20)).toBe('=VALUE("this row is outside the table")');
   });
 
-  it.each(["=Unknown[x]", "=DeptSales[No such column]", "=DeptSales[[#Data],[Region]", "=DeptSales[[#Totals],[Region]]"])("is refused when it means nothing: %s", (formula) => {
+  it.each([
+    "=Unknown[x]",
+    "=DeptSales[No such column]",
+    "=DeptSales[[#Data],[Region]",
+    "=DeptSales[[#Totals],[Region]]",
+  ])("is refused when it means nothing: %s", (formula) => {
     expect(() => inGrid(formula)).toThrow(FormulaNotUnderstood);
   });
 
@@ -67,7 +85,15 @@ describe("a structured reference", () => {
   });
 
   it("survives being written out again", () => {
-    for (const inner of ["[#This Row],[Sales Amount]", "[#Data],[Region]", "#All", "Region", "[Region]:[Sales Amount]", "[#Headers],[#Data],[Region]", ""]) {
+    for (const inner of [
+      "[#This Row],[Sales Amount]",
+      "[#Data],[Region]",
+      "#All",
+      "Region",
+      "[Region]:[Sales Amount]",
+      "[#Headers],[#Data],[Region]",
+      "",
+    ]) {
       const reference = parseStructured(inner);
       if (reference === undefined) throw new Error(`${inner} was not read.`);
       const text = structuredText("DeptSales", reference);
@@ -80,14 +106,23 @@ describe("a renaming", () => {
   const cell = { sheet: "s1", row: 1, column: 4 };
 
   it("of a column changes every formula that names it", () => {
-    const template = new FormulaTemplate("=DeptSales[@[Sales Amount]]+SUM(DeptSales[[#Data],[Sales Amount]])+DeptSales[@Region]");
-    const renamed = template.renamed(cell, around, { table: "DeptSales", headers: new Map([["sales amount", "Sales, $ [net]"]]) });
-    expect(renamed).toBe("=DeptSales[[#This Row],[Sales, $ '[net']]]+SUM(DeptSales[[#Data],[Sales, $ '[net']]])+DeptSales[[#This Row],[Region]]");
+    const template = new FormulaTemplate(
+      "=DeptSales[@[Sales Amount]]+SUM(DeptSales[[#Data],[Sales Amount]])+DeptSales[@Region]",
+    );
+    const renamed = template.renamed(cell, around, {
+      table: "DeptSales",
+      headers: new Map([["sales amount", "Sales, $ [net]"]]),
+    });
+    expect(renamed).toBe(
+      "=DeptSales[[#This Row],[Sales, $ '[net']]]+SUM(DeptSales[[#Data],[Sales, $ '[net']]])+DeptSales[[#This Row],[Region]]",
+    );
   });
 
   it("of a table changes its name only", () => {
     const template = new FormulaTemplate('=ROWS(DeptSales)&"DeptSales"');
-    expect(template.renamed(cell, around, { table: "DeptSales", newTable: "Sales2027", headers: new Map() })).toBe('=ROWS(Sales2027)&"DeptSales"');
+    expect(template.renamed(cell, around, { table: "DeptSales", newTable: "Sales2027", headers: new Map() })).toBe(
+      '=ROWS(Sales2027)&"DeptSales"',
+    );
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { enter, read, salesHost } from "./test-host.ts";
 
@@ -23,7 +24,10 @@ async function countingHost(): Promise<{ readonly host: Host; readonly calls: ()
 describe("resizing a table", () => {
   it("works out what depends on the table, and leaves every other formula alone", async () => {
     const { host, calls } = await countingHost();
-    await enter(host, "F1:H2", [["=SUM(Sales[Amount, $])", "=BATH.TWICE(H1)", 4], ["=BATH.TWICE(SUM(Sales[Rate]))", "", ""]]);
+    await enter(host, "F1:H2", [
+      ["=SUM(Sales[Amount, $])", "=BATH.TWICE(H1)", 4],
+      ["=BATH.TWICE(SUM(Sales[Rate]))", "", ""],
+    ]);
     await enter(host, "A6:C6", [["Ann", 40, 0.1]]);
     const before = calls();
     await resize(host, "A1:D6");

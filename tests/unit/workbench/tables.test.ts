@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { enter, read, salesHost } from "./test-host.ts";
 
 const commission = "=Sales[[#This Row],[Amount, $]]*Sales[[#This Row],[Rate]]";
@@ -28,7 +29,10 @@ describe("a table", () => {
     await enter(host, "F1", [["=SUM(Sales[Amount, $])"]]);
     await host.Excel.run(async (context) => {
       const rows = context.workbook.tables.getItem("Sales").getDataBodyRange().getRowsBelow(2);
-      rows.values = [["Erich", 410, 0.1, ""], ["Dafna", 800, 0.15, ""]];
+      rows.values = [
+        ["Erich", 410, 0.1, ""],
+        ["Dafna", 800, 0.15, ""],
+      ];
       await context.sync();
     });
     expect(await tableAddress(host)).toBe("Sheet1!A1:D6");
@@ -91,14 +95,19 @@ describe("a table", () => {
     type(host, 4, 0, "Rob");
     expect(await read(host, "C5", "numberFormat")).toEqual([["0.0%"]]);
     const cell = { sheet: host.model.getters.getActiveSheetId(), row: 4, column: 2 };
-    expect(host.workbook.validations.refusalAt(cell)).toEqual(expect.objectContaining({ title: "Rate", message: "0 to 1." }));
+    expect(host.workbook.validations.refusalAt(cell)).toEqual(
+      expect.objectContaining({ title: "Rate", message: "0 to 1." }),
+    );
   });
 
   it("offers a new row in every list of choices that covers its column", async () => {
     const host = await salesHost();
     await host.Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.add("Choice");
-      for (const [cell, source] of [["A1", "='Sheet1'!$A$2:$A$4"], ["A2", "='Sheet1'!$A$2:$A$3"]] as const) {
+      for (const [cell, source] of [
+        ["A1", "='Sheet1'!$A$2:$A$4"],
+        ["A2", "='Sheet1'!$A$2:$A$3"],
+      ] as const) {
         sheet.getRange(cell).dataValidation.rule = { list: { inCellDropDown: true, source } };
       }
       await context.sync();
@@ -116,8 +125,22 @@ describe("a table", () => {
   it("keeps its formulas when rows are inserted above or within it", async () => {
     const host = await salesHost();
     const sheetId = host.model.getters.getActiveSheetId();
-    host.model.dispatch("ADD_COLUMNS_ROWS", { sheetId, sheetName: "Sheet1", dimension: "ROW", base: 0, quantity: 2, position: "before" });
-    host.model.dispatch("ADD_COLUMNS_ROWS", { sheetId, sheetName: "Sheet1", dimension: "ROW", base: 3, quantity: 1, position: "after" });
+    host.model.dispatch("ADD_COLUMNS_ROWS", {
+      sheetId,
+      sheetName: "Sheet1",
+      dimension: "ROW",
+      base: 0,
+      quantity: 2,
+      position: "before",
+    });
+    host.model.dispatch("ADD_COLUMNS_ROWS", {
+      sheetId,
+      sheetName: "Sheet1",
+      dimension: "ROW",
+      base: 3,
+      quantity: 1,
+      position: "after",
+    });
     expect(await tableAddress(host)).toBe("Sheet1!A3:D7");
     expect(await read(host, "D7", "formulas")).toEqual([[commission]]);
     expect(await read(host, "D7", "values")).toEqual([[141]]);
@@ -127,10 +150,14 @@ describe("a table", () => {
     const host = await salesHost();
     await enter(host, "F1", [["=MAX(Sales[Rate])"]]);
     type(host, 0, 2, "Share");
-    expect(await read(host, "D2", "formulas")).toEqual([["=Sales[[#This Row],[Amount, $]]*Sales[[#This Row],[Share]]"]]);
+    expect(await read(host, "D2", "formulas")).toEqual([
+      ["=Sales[[#This Row],[Amount, $]]*Sales[[#This Row],[Share]]"],
+    ]);
     expect(await read(host, "F1", "formulas")).toEqual([["=MAX(Sales[Share])"]]);
     type(host, 4, 0, "Rob");
-    expect(await read(host, "D5", "formulas")).toEqual([["=Sales[[#This Row],[Amount, $]]*Sales[[#This Row],[Share]]"]]);
+    expect(await read(host, "D5", "formulas")).toEqual([
+      ["=Sales[[#This Row],[Amount, $]]*Sales[[#This Row],[Share]]"],
+    ]);
   });
 
   it("keeps every formula when it gets another name", async () => {
@@ -187,7 +214,12 @@ describe("a named cell", () => {
       const named = context.workbook.names.getItem("unit.system").load("name,value");
       const range = context.workbook.names.getItem("Unit.System").getRange().load("address,values");
       await context.sync();
-      expect([named.name, named.value, range.address, range.values]).toEqual(["Unit.System", "=Sheet1!$H$1", "Sheet1!H1", [["US"]]]);
+      expect([named.name, named.value, range.address, range.values]).toEqual([
+        "Unit.System",
+        "=Sheet1!$H$1",
+        "Sheet1!H1",
+        [["US"]],
+      ]);
     });
     expect(await read(host, "H2", "values")).toEqual([["US units"]]);
   });

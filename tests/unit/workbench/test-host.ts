@@ -1,4 +1,5 @@
 import * as library from "@odoo/o-spreadsheet";
+
 import { createHost, type Host } from "../../../src/workbench/host/create-host.ts";
 import type { FunctionsMetadata } from "../../../src/workbench/host/functions/metadata.ts";
 
@@ -6,10 +7,22 @@ import type { FunctionsMetadata } from "../../../src/workbench/host/functions/me
 const metadata: FunctionsMetadata = {
   functions: [
     { id: "TWICE", name: "TWICE", parameters: [{ name: "number", type: "any" }] },
-    { id: "SHOW", name: "SHOW", parameters: [{ name: "first", type: "any" }, { name: "second", type: "any", optional: true }] },
+    {
+      id: "SHOW",
+      name: "SHOW",
+      parameters: [
+        { name: "first", type: "any" },
+        { name: "second", type: "any", optional: true },
+      ],
+    },
     { id: "SHOWRANGE", name: "SHOWRANGE", parameters: [{ name: "cells", type: "any", dimensionality: "matrix" }] },
     { id: "NUMBER", name: "NUMBER", parameters: [{ name: "number", type: "number" }] },
-    { id: "SPREAD", name: "SPREAD", parameters: [{ name: "from", type: "number" }], result: { dimensionality: "matrix" } },
+    {
+      id: "SPREAD",
+      name: "SPREAD",
+      parameters: [{ name: "from", type: "number" }],
+      result: { dimensionality: "matrix" },
+    },
     { id: "REFUSE", name: "REFUSE", parameters: [{ name: "how", type: "string" }] },
   ],
 };
@@ -25,10 +38,14 @@ export function testHost(): Host {
   custom.associate("SHOW", (...args: unknown[]) => JSON.stringify(args.slice(0, 2)));
   custom.associate("SHOWRANGE", (cells: unknown) => JSON.stringify(cells));
   custom.associate("NUMBER", (number: number) => number);
-  custom.associate("SPREAD", (from: number) => [[from, from + 1, from + 2], [from + 3, from + 4, from + 5]]);
+  custom.associate("SPREAD", (from: number) => [
+    [from, from + 1, from + 2],
+    [from + 3, from + 4, from + 5],
+  ]);
   custom.associate("REFUSE", (how: string) => {
     // The type of CustomFunctions.Error does not say that it is an Error.
-    const refusal = (code: CustomFunctions.ErrorCode, message: string): Error => new custom.Error(code, message) as unknown as Error;
+    const refusal = (code: CustomFunctions.ErrorCode, message: string): Error =>
+      new custom.Error(code, message) as unknown as Error;
     if (how === "invalid") throw refusal(custom.ErrorCode.invalidValue, "Volume is blank or 0; give more than 0.");
     if (how === "no answer") throw refusal(custom.ErrorCode.notAvailable, "No such bath.");
     throw new Error("a fault");
@@ -41,7 +58,12 @@ export async function salesHost(): Promise<Host> {
   const host = testHost();
   await host.Excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getItem("Sheet1");
-    sheet.getRange("A1:D4").values = [["Person", "Amount, $", "Rate", "Commission"], ["Joe", 260, 0.1, ""], ["Robert", 660, 0.15, ""], ["Michelle", 940, 0.15, ""]];
+    sheet.getRange("A1:D4").values = [
+      ["Person", "Amount, $", "Rate", "Commission"],
+      ["Joe", 260, 0.1, ""],
+      ["Robert", 660, 0.15, ""],
+      ["Michelle", 940, 0.15, ""],
+    ];
     sheet.tables.add("A1:D4", true).name = "Sales";
     const formula = "=Sales[[#This Row],[Amount, $]]*Sales[[#This Row],[Rate]]";
     sheet.getRange("D2:D4").formulas = [[formula], [formula], [formula]];
@@ -62,7 +84,11 @@ export async function enter(host: Host, address: string, cells: (string | number
   });
 }
 
-export async function read(host: Host, address: string, property: "values" | "formulas" | "numberFormat"): Promise<unknown[][]> {
+export async function read(
+  host: Host,
+  address: string,
+  property: "values" | "formulas" | "numberFormat",
+): Promise<unknown[][]> {
   return host.Excel.run(async (context) => {
     const range = context.workbook.worksheets.getItem("Sheet1").getRange(address).load(property);
     await context.sync();

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+
 import { salesHost } from "./test-host.ts";
 
 it("a limit refuses an entry, a formula of one's own only marks the cell", async () => {

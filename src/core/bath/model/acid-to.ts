@@ -1,12 +1,12 @@
-import { DomainError } from "../../limits/domain-error.ts";
 import { amountAtPH } from "../../chemistry/amount-at-ph.ts";
 import type { Composition } from "../../chemistry/composition.ts";
 import type { Solids } from "../../chemistry/equilibrium/sweep.ts";
 import { checkComposition, checkPH, checkTemperature, mostDissolved } from "../../chemistry/limits.ts";
-import { equivalentsPerKilogram } from "../../units/quantity.ts";
+import { DomainError } from "../../limits/domain-error.ts";
 import type { EquivalentsPerKilogram, Kelvin, PH } from "../../units/quantity.ts";
-import { acids } from "./acid.ts";
+import { equivalentsPerKilogram } from "../../units/quantity.ts";
 import type { AcidName } from "./acid.ts";
+import { acids } from "./acid.ts";
 
 /** Where the search starts in a solution of no metals, mol/kg. */
 const least = 1e-6;

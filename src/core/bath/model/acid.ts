@@ -1,5 +1,5 @@
-import { composition } from "../../chemistry/composition.ts";
 import type { Composition } from "../../chemistry/composition.ts";
+import { composition } from "../../chemistry/composition.ts";
 
 export const acidNames = ["citric", "sodium bisulfate", "hydrochloric", "sulfuric", "acetic"] as const;
 

@@ -1,10 +1,10 @@
-import { DomainError } from "../../limits/domain-error.ts";
 import { amountAtPH } from "../../chemistry/amount-at-ph.ts";
-import { combine } from "../../chemistry/composition.ts";
 import type { Composition } from "../../chemistry/composition.ts";
+import { combine } from "../../chemistry/composition.ts";
 import { waterIonization } from "../../chemistry/constants/water-ionization.ts";
 import type { Solids } from "../../chemistry/equilibrium/sweep.ts";
 import { mostDissolved } from "../../chemistry/limits.ts";
+import { DomainError } from "../../limits/domain-error.ts";
 import type { Kelvin, PH } from "../../units/quantity.ts";
 
 /** What is known of a bath when one dose has given one pH. */
@@ -43,10 +43,16 @@ export function loadAtPH(anchor: Anchor, target: PH, line: LoadLine): number {
   const guess = Math.min(most / 2, 10 ** (target - waterIonization(temperature)) + anchor.water.carbonate + 1e-6);
   const load = amountAtPH({ base, direction, effect: "raises", temperature, target, solids, guess, most });
   if (load === undefined) {
-    throw new DomainError("no-answer", `This builder does not reach pH ${target.toFixed(2)} at this temperature, however strong`);
+    throw new DomainError(
+      "no-answer",
+      `This builder does not reach pH ${target.toFixed(2)} at this temperature, however strong`,
+    );
   }
   if (load <= 0) {
-    throw new DomainError("no-answer", `pH ${target.toFixed(2)} is not above what the water alone reads at this temperature`);
+    throw new DomainError(
+      "no-answer",
+      `pH ${target.toFixed(2)} is not above what the water alone reads at this temperature`,
+    );
   }
   return load;
 }

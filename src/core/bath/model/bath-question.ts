@@ -1,11 +1,11 @@
-import { componentNames } from "../../chemistry/composition.ts";
 import type { Composition } from "../../chemistry/composition.ts";
+import { componentNames } from "../../chemistry/composition.ts";
 import type { Solids } from "../../chemistry/equilibrium/sweep.ts";
 import { checkComposition, checkPH, checkTemperature } from "../../chemistry/limits.ts";
-import type { Kelvin, PH } from "../../units/quantity.ts";
-import { anchorBath } from "./anchored-bath.ts";
-import type { AnchoredBath } from "./anchored-bath.ts";
 import { memoize } from "../../numeric/bounded-cache.ts";
+import type { Kelvin, PH } from "../../units/quantity.ts";
+import type { AnchoredBath } from "./anchored-bath.ts";
+import { anchorBath } from "./anchored-bath.ts";
 import type { Builder } from "./builder.ts";
 import { answersOf } from "./estimate.ts";
 import type { Water } from "./water.ts";

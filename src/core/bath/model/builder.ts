@@ -1,7 +1,7 @@
-import { DomainError } from "../../limits/domain-error.ts";
-import { compositionOfMoles, compositionOfWeights } from "../../chemistry/chemicals/composition-of.ts";
 import type { Ingredient } from "../../chemistry/chemicals/composition-of.ts";
+import { compositionOfMoles, compositionOfWeights } from "../../chemistry/chemicals/composition-of.ts";
 import type { Composition } from "../../chemistry/composition.ts";
+import { DomainError } from "../../limits/domain-error.ts";
 
 export const builderWords = ["hydroxide", "silicate", "carbonate", "phosphate"] as const;
 
@@ -38,7 +38,10 @@ const proportions: Readonly<Record<BuilderWord, readonly Ingredient[]>> = {
 function perEquivalent(parts: Composition): Composition {
   const equivalents = parts.sodium + parts.potassium + 2 * (parts.calcium + parts.magnesium) + parts.monoethanolamine;
   if (!(equivalents > 0)) {
-    throw new DomainError("invalid", "The builder's composition holds nothing alkaline, such as sodium hydroxide or sodium carbonate");
+    throw new DomainError(
+      "invalid",
+      "The builder's composition holds nothing alkaline, such as sodium hydroxide or sodium carbonate",
+    );
   }
   const scaled = { ...parts };
   for (const name of Object.keys(scaled) as (keyof Composition)[]) scaled[name] /= equivalents;
@@ -67,7 +70,10 @@ export function builderFromWord(word: string): Builder {
   if (wanted === "unknown") return unknownBuilder;
   const found = builderWords.find((one) => one === wanted);
   if (found !== undefined) return known[found];
-  throw new DomainError("invalid", `Builder is "${word}"; allowed is ${builderWords.join(", ")}, unknown, or a list of components`);
+  throw new DomainError(
+    "invalid",
+    `Builder is "${word}"; allowed is ${builderWords.join(", ")}, unknown, or a list of components`,
+  );
 }
 
 /** A builder of a known composition; only proportions matter. */

@@ -1,11 +1,11 @@
 import { checkPH } from "../../chemistry/limits.ts";
 import type { EquivalentsPerKilogram, PH } from "../../units/quantity.ts";
-import { acidTo } from "./acid-to.ts";
 import type { AcidName } from "./acid.ts";
-import { anchoredBaths } from "./bath-question.ts";
+import { acidTo } from "./acid-to.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { answersOf, estimateFrom } from "./estimate.ts";
+import { anchoredBaths } from "./bath-question.ts";
 import type { Estimate } from "./estimate.ts";
+import { answersOf, estimateFrom } from "./estimate.ts";
 import { titratedBath } from "./titrated-bath.ts";
 
 /**

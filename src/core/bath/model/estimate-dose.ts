@@ -1,14 +1,14 @@
-import { DomainError } from "../../limits/domain-error.ts";
 import { combine } from "../../chemistry/composition.ts";
 import { beginSweep, sweepPH } from "../../chemistry/equilibrium/sweep.ts";
 import { checkComposition, checkPH, mostDissolved } from "../../chemistry/limits.ts";
+import { DomainError } from "../../limits/domain-error.ts";
 import type { PH } from "../../units/quantity.ts";
-import { loadAtPH } from "./anchored-bath.ts";
 import type { AnchoredBath, LoadLine } from "./anchored-bath.ts";
-import { anchoredBaths } from "./bath-question.ts";
+import { loadAtPH } from "./anchored-bath.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { answersOf, estimateFrom } from "./estimate.ts";
+import { anchoredBaths } from "./bath-question.ts";
 import type { Estimate } from "./estimate.ts";
+import { answersOf, estimateFrom } from "./estimate.ts";
 
 const mostTimes = 100;
 
@@ -44,7 +44,10 @@ export function mostTimesOf(question: BathQuestion): number {
 export function estimatePHAtDose(question: BathQuestion, times: number): Estimate {
   const most = mostTimesOf(question);
   if (!(times >= 0 && times <= most)) {
-    throw new DomainError("invalid", `The new dose is ${String(times)} times the known dose; allowed is 0 to ${String(most)} times`);
+    throw new DomainError(
+      "invalid",
+      `The new dose is ${String(times)} times the known dose; allowed is 0 to ${String(most)} times`,
+    );
   }
   return estimateFrom(anchoredBaths(question).map((bath) => [pHWithDose(bath, times)]));
 }

@@ -1,9 +1,9 @@
 import type { PH } from "../../units/quantity.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { answersOf, estimateFrom } from "./estimate.ts";
 import type { Estimate } from "./estimate.ts";
-import { spentBaths, usualLosses } from "./spent-baths.ts";
+import { answersOf, estimateFrom } from "./estimate.ts";
 import { topUpTo } from "./share-of-dose.ts";
+import { spentBaths, usualLosses } from "./spent-baths.ts";
 
 /** An addition brought a bath from one reading to another, both at the baseline's temperature. */
 export interface Answered {

@@ -1,14 +1,14 @@
 import { waterIonization } from "../../chemistry/constants/water-ionization.ts";
 import { beginSweep, sweepPH } from "../../chemistry/equilibrium/sweep.ts";
 import { checkTemperature } from "../../chemistry/limits.ts";
-import { ph } from "../../units/quantity.ts";
 import type { Kelvin, PH } from "../../units/quantity.ts";
+import { ph } from "../../units/quantity.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { estimateFrom } from "./estimate.ts";
 import type { Estimate } from "./estimate.ts";
+import { estimateFrom } from "./estimate.ts";
 import type { Loss } from "./loss.ts";
-import { spentBaths, usualLosses } from "./spent-baths.ts";
 import type { Leftover } from "./spent-baths.ts";
+import { spentBaths, usualLosses } from "./spent-baths.ts";
 
 /**
  * What a bath reads at another temperature, with a perfect meter, when at the baseline's temperature it

@@ -1,14 +1,14 @@
+import { memoize } from "../../numeric/bounded-cache.ts";
 import type { PH } from "../../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
-import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { memoize } from "../../numeric/bounded-cache.ts";
-import { answersIfAny, estimateFrom } from "./estimate.ts";
+import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
 import type { Estimate } from "./estimate.ts";
+import { answersIfAny, estimateFrom } from "./estimate.ts";
 import type { Loss } from "./loss.ts";
-import { keyOfSpentQuestion, spentBaths, usualLosses } from "./spent-baths.ts";
-import type { Leftover, SpentQuestion } from "./spent-baths.ts";
 import { topUpTo } from "./share-of-dose.ts";
+import type { Leftover, SpentQuestion } from "./spent-baths.ts";
+import { keyOfSpentQuestion, spentBaths, usualLosses } from "./spent-baths.ts";
 
 /** A log asks for low, best and high of every row, one column after the other. */
 const questionsKept = 256;
@@ -29,7 +29,9 @@ function casesOf(question: SpentQuestion): readonly (readonly Case[])[] {
 /** The top-up of a case where the dose had no volume or much of it; none where its volume is known. */
 function sharesByVolume({ bath, totals }: Case, question: BathQuestion): readonly number[] {
   if (question.openingShare !== undefined) return [];
-  return [smallestOpeningShare, largestOpeningShare].map((openingShare) => topUpTo({ ...bath, openingShare }, totals, bath.baseline));
+  return [smallestOpeningShare, largestOpeningShare].map((openingShare) =>
+    topUpTo({ ...bath, openingShare }, totals, bath.baseline),
+  );
 }
 
 /** The cases in the other water that the tests allow; none where they leave nothing open. */

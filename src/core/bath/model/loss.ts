@@ -1,9 +1,9 @@
-import { DomainError } from "../../limits/domain-error.ts";
 import { amountAtPH } from "../../chemistry/amount-at-ph.ts";
-import { combine, composition } from "../../chemistry/composition.ts";
 import type { Composition } from "../../chemistry/composition.ts";
+import { combine, composition } from "../../chemistry/composition.ts";
 import { beginSweep, sweepAcid } from "../../chemistry/equilibrium/sweep.ts";
 import { mostDissolved } from "../../chemistry/limits.ts";
+import { DomainError } from "../../limits/domain-error.ts";
 import type { PH } from "../../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 
@@ -17,9 +17,24 @@ function withAcid(bath: AnchoredBath, reading: PH): Composition {
 }
 
 /** Adds `direction` to the opening bath until the reading; undefined where even the most falls short. */
-function along(bath: AnchoredBath, reading: PH, direction: Composition, guess: number, most: number): Composition | undefined {
+function along(
+  bath: AnchoredBath,
+  reading: PH,
+  direction: Composition,
+  guess: number,
+  most: number,
+): Composition | undefined {
   const { opening, temperature, solids } = bath;
-  const amount = amountAtPH({ base: opening, direction, effect: "lowers", temperature, target: reading, solids, guess, most });
+  const amount = amountAtPH({
+    base: opening,
+    direction,
+    effect: "lowers",
+    temperature,
+    target: reading,
+    solids,
+    guess,
+    most,
+  });
   return amount === undefined ? undefined : combine(1, opening, amount, direction);
 }
 

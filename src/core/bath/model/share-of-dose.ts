@@ -1,7 +1,7 @@
-import { DomainError } from "../../limits/domain-error.ts";
 import { amountAtPH } from "../../chemistry/amount-at-ph.ts";
-import { combine } from "../../chemistry/composition.ts";
 import type { Composition } from "../../chemistry/composition.ts";
+import { combine } from "../../chemistry/composition.ts";
+import { DomainError } from "../../limits/domain-error.ts";
 import type { PH } from "../../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
 

@@ -1,13 +1,13 @@
 import type { Composition } from "../../chemistry/composition.ts";
 import { checkPH } from "../../chemistry/limits.ts";
+import { memoize } from "../../numeric/bounded-cache.ts";
 import type { PH } from "../../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
-import { anchoredBaths, keyOfQuestion } from "./bath-question.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { memoize } from "../../numeric/bounded-cache.ts";
+import { anchoredBaths, keyOfQuestion } from "./bath-question.ts";
 import { answersOf } from "./estimate.ts";
-import { afterLoss } from "./loss.ts";
 import type { Loss } from "./loss.ts";
+import { afterLoss } from "./loss.ts";
 
 /** What wears a wash bath down when nobody has said which: acid soil or drag-out. */
 export const usualLosses: readonly Loss[] = ["acid", "dilution"];

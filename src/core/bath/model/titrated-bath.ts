@@ -1,12 +1,12 @@
-import { DomainError } from "../../limits/domain-error.ts";
 import { totalAlkalinityEnd } from "../../chemistry/alkalinities.ts";
-import { combine, combineInto, composition } from "../../chemistry/composition.ts";
 import type { Composition } from "../../chemistry/composition.ts";
+import { combine, combineInto, composition } from "../../chemistry/composition.ts";
 import { beginSweep, sweepAcid } from "../../chemistry/equilibrium/sweep.ts";
 import { mostDissolved } from "../../chemistry/limits.ts";
+import { rootOfRising } from "../../chemistry/root-of-rising.ts";
+import { DomainError } from "../../limits/domain-error.ts";
 import type { EquivalentsPerKilogram } from "../../units/quantity.ts";
 import type { AnchoredBath } from "./anchored-bath.ts";
-import { rootOfRising } from "../../chemistry/root-of-rising.ts";
 
 /** At most two bases a mol: carbonate. */
 const basesPerMole = 2;
@@ -18,7 +18,12 @@ function closed(totals: Composition, acid: number): Composition {
 }
 
 /** Adds `buffer` to `base`, at the bath's reading, until the titration to pH 4.5 comes out as measured. */
-function matchWith(bath: AnchoredBath, base: Composition, buffer: Composition, alkalinity: number): Composition | undefined {
+function matchWith(
+  bath: AnchoredBath,
+  base: Composition,
+  buffer: Composition,
+  alkalinity: number,
+): Composition | undefined {
   const mixture = { ...combine(1, base, mostDissolved, buffer) };
   const sweep = beginSweep({ ...mixture, sodium: mixture.sodium + mostDissolved }, bath.temperature, bath.solids);
   const excess = (amount: number): number => {
@@ -41,8 +46,12 @@ function matchWith(bath: AnchoredBath, base: Composition, buffer: Composition, a
  */
 export function titratedBath(bath: AnchoredBath, alkalinity: EquivalentsPerKilogram): Composition {
   const water = combine(1 - bath.openingShare, bath.water, 0, bath.water);
-  const matched = matchWith(bath, water, bath.builder, alkalinity) ?? matchWith(bath, water, sodiumCarbonate, alkalinity);
+  const matched =
+    matchWith(bath, water, bath.builder, alkalinity) ?? matchWith(bath, water, sodiumCarbonate, alkalinity);
   if (matched !== undefined) return matched;
   const reading = `pH ${bath.baseline.toFixed(2)}`;
-  throw new DomainError("no-answer", `A bath at ${reading} holds more alkalinity than was titrated; check the titration and the reading`);
+  throw new DomainError(
+    "no-answer",
+    `A bath at ${reading} holds more alkalinity than was titrated; check the titration and the reading`,
+  );
 }

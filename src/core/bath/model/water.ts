@@ -1,6 +1,6 @@
-import { DomainError } from "../../limits/domain-error.ts";
-import { composition } from "../../chemistry/composition.ts";
 import type { Composition } from "../../chemistry/composition.ts";
+import { composition } from "../../chemistry/composition.ts";
+import { DomainError } from "../../limits/domain-error.ts";
 import type { EquivalentsPerKilogram } from "../../units/quantity.ts";
 
 export interface WaterTests {
@@ -23,7 +23,10 @@ const most = 0.21;
 
 function check(value: number, name: string): void {
   if (value >= 0 && value <= most) return;
-  throw new DomainError("invalid", `${name} of the water is ${String(value)} equivalents per kg; allowed is 0 to ${most}`);
+  throw new DomainError(
+    "invalid",
+    `${name} of the water is ${String(value)} equivalents per kg; allowed is 0 to ${most}`,
+  );
 }
 
 /**
@@ -54,6 +57,10 @@ export function waterFromTests({ alkalinity, hardness }: WaterTests): Required<W
   if (hardness !== undefined) check(hardness, "Hardness");
   return {
     likely: dissolved(alkalinity, hardness ?? 0, 0),
-    otherwise: dissolved(alkalinity, hardness ?? hardnessPerAlkalinity * alkalinity, carbonDioxidePerAlkalinity * alkalinity),
+    otherwise: dissolved(
+      alkalinity,
+      hardness ?? hardnessPerAlkalinity * alkalinity,
+      carbonDioxidePerAlkalinity * alkalinity,
+    ),
   };
 }

@@ -1,6 +1,6 @@
 import { DomainError } from "../../limits/domain-error.ts";
-import { componentNames, nothingDissolved } from "../composition.ts";
 import type { Composition, MutableComposition } from "../composition.ts";
+import { componentNames, nothingDissolved } from "../composition.ts";
 import type { Chemical } from "./chemicals.ts";
 import { findChemical } from "./find-chemical.ts";
 import { molarMass } from "./molar-mass.ts";
@@ -17,7 +17,10 @@ function add(totals: MutableComposition, chemical: Chemical, moles: number): voi
 
 function checkAmount(ingredient: Ingredient): void {
   if (Number.isFinite(ingredient.amount) && ingredient.amount >= 0) return;
-  throw new DomainError("invalid", `The amount of ${ingredient.chemical} is ${String(ingredient.amount)}; it must be 0 or more`);
+  throw new DomainError(
+    "invalid",
+    `The amount of ${ingredient.chemical} is ${String(ingredient.amount)}; it must be 0 or more`,
+  );
 }
 
 /** Totals of a solution made of substances in mol per kg of water. Throws `invalid` for an unknown one. */

@@ -1,11 +1,14 @@
 import { DomainError } from "../../limits/domain-error.ts";
 import { americanSpelling } from "../../text/american-spelling.ts";
-import { chemicals } from "./chemicals.ts";
 import { nearestWord } from "../../text/nearest-word.ts";
 import type { Chemical } from "./chemicals.ts";
+import { chemicals } from "./chemicals.ts";
 
 function key(word: string): string {
-  return americanSpelling(word).normalize("NFKC").toLowerCase().replace(/[\s.·*,-]/g, "");
+  return americanSpelling(word)
+    .normalize("NFKC")
+    .toLowerCase()
+    .replace(/[\s.·*,-]/g, "");
 }
 
 const byWord = new Map<string, Chemical>();
@@ -18,7 +21,13 @@ export function findChemical(word: string): Chemical {
   const found = byWord.get(key(word));
   if (found !== undefined) return found;
   const known = chemicals.map((one) => one.formula).join(", ");
-  const nearest = nearestWord(americanSpelling(word), chemicals.flatMap((one) => [one.name, one.formula, ...one.spellings]));
+  const nearest = nearestWord(
+    americanSpelling(word),
+    chemicals.flatMap((one) => [one.name, one.formula, ...one.spellings]),
+  );
   const question = nearest === undefined ? "" : ` (did you mean “${nearest}”?)`;
-  throw new DomainError("invalid", `“${word}” is not a component this chemistry knows${question}. Known, by formula or name: ${known}`);
+  throw new DomainError(
+    "invalid",
+    `“${word}” is not a component this chemistry knows${question}. Known, by formula or name: ${known}`,
+  );
 }

@@ -5,7 +5,8 @@ import type { EquilibriumConstant } from "./equilibrium-constant.ts";
 const goldberg = "value from memory of Goldberg, Kishore & Lennen, J. Phys. Chem. Ref. Data 31 (2002) 231";
 const plummer = "value from memory of Plummer & Busenberg, Geochim. Cosmochim. Acta 46 (1982) 1011";
 const nordstrom = "value from memory of Nordstrom et al., ACS Symp. Ser. 416 (1990) 398";
-const smithMartell = "value from memory of Smith & Martell, Critical Stability Constants / NIST 46, at zero ionic strength";
+const smithMartell =
+  "value from memory of Smith & Martell, Critical Stability Constants / NIST 46, at zero ionic strength";
 
 export const waterItself: EquilibriumConstant = { type: "water", source: "IAPWS R11-07" };
 
@@ -29,7 +30,10 @@ export const aceticAcid = fromDissociation(4.756, -0.41, -142, goldberg);
  * H2SiO4-2 + H+ = H3SiO4-: the published function of the first dissociation less that of both. The second
  * step is uncertain by 0.3.
  */
-export const hydrogenSilicate = fromFunction([-302.3724 + 294.0184, -0.050698 + 0.07265, 15669.69 - 11204.49, 0, 0], nordstrom);
+export const hydrogenSilicate = fromFunction(
+  [-302.3724 + 294.0184, -0.050698 + 0.07265, 15669.69 - 11204.49, 0, 0],
+  nordstrom,
+);
 /** H2SiO4-2 + 2 H+ = H4SiO4, the reverse of both dissociations. */
 export const silicicAcid = fromFunction([294.0184, 0.07265, -11204.49, -108.18466, 1119669], nordstrom);
 

@@ -6,7 +6,12 @@ export function fromEnthalpy(logKAt25: number, enthalpy: number, source: string)
 }
 
 /** The formation of an acid from its anion, from the published figures of its dissociation. */
-export function fromDissociation(pKAt25: number, enthalpy: number, heatCapacity: number, source: string): EquilibriumConstant {
+export function fromDissociation(
+  pKAt25: number,
+  enthalpy: number,
+  heatCapacity: number,
+  source: string,
+): EquilibriumConstant {
   return { type: "heat", logKAt25: pKAt25, enthalpy: -enthalpy, heatCapacity: -heatCapacity, source };
 }
 

@@ -28,7 +28,9 @@ interface IonizationOfWater {
 }
 
 /** Decimal logarithm of an equilibrium constant over temperature, with where it was published. */
-export type EquilibriumConstant = (ConstantFromHeat | ConstantFromFunction | IonizationOfWater) & { readonly source: string };
+export type EquilibriumConstant = (ConstantFromHeat | ConstantFromFunction | IonizationOfWater) & {
+  readonly source: string;
+};
 
 /** The decimal logarithm of the constant at a temperature. */
 export function logKAt(equilibrium: EquilibriumConstant, temperature: Kelvin): number {

@@ -7,4 +7,8 @@ export const calcite = fromFunction(
 );
 
 /** Mg(OH)2 + 2 H+ = Mg+2 + 2 H2O. */
-export const brucite = fromEnthalpy(16.84, -113.4, "value from memory of Nordstrom et al., ACS Symp. Ser. 416 (1990) 398");
+export const brucite = fromEnthalpy(
+  16.84,
+  -113.4,
+  "value from memory of Nordstrom et al., ACS Symp. Ser. 416 (1990) 398",
+);

@@ -1,5 +1,5 @@
-import { celsiusZero } from "./physical-constants.ts";
 import type { Kelvin } from "../../units/quantity.ts";
+import { celsiusZero } from "./physical-constants.ts";
 
 /**
  * Density of air-free water at 1 atm, g/cm3, for 0 to 100 °C. Coefficients of Kell, J. Chem. Eng. Data

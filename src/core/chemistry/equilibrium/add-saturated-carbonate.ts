@@ -1,5 +1,5 @@
-import type { ChemicalSystem, Group, Ligand } from "./chemical-system.ts";
 import { addTo } from "./checked-array.ts";
+import type { ChemicalSystem, Group, Ligand } from "./chemical-system.ts";
 import { clearSquares, weighGroup } from "./weigh-group.ts";
 
 /**

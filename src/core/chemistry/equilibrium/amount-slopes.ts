@@ -1,5 +1,5 @@
-import type { ChemicalSystem } from "./chemical-system.ts";
 import { addTo } from "./checked-array.ts";
+import type { ChemicalSystem } from "./chemical-system.ts";
 
 /**
  * Slopes of the balances against an amount that changes all totals along a line, after the balances have

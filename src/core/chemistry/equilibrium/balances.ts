@@ -1,7 +1,7 @@
 import { addLigand } from "./add-ligand.ts";
 import { addSaturatedCarbonate } from "./add-saturated-carbonate.ts";
-import type { Cation, ChemicalSystem, Species } from "./chemical-system.ts";
 import { addTo } from "./checked-array.ts";
+import type { Cation, ChemicalSystem, Species } from "./chemical-system.ts";
 
 /**
  * The equilibrium is the minimum of a convex function of the logarithms of the free activities
@@ -78,6 +78,7 @@ function addWater(system: ChemicalSystem): number {
 function addCation(system: ChemicalSystem, cation: Cation): number {
   addTo(system.gradient, cation.row, -cation.total);
   let height = -cation.total * cation.logActivity;
-  for (const species of cation.species) height += addFree(system, species, species.hydrogen, cation.row, cation.logActivity);
+  for (const species of cation.species)
+    height += addFree(system, species, species.hydrogen, cation.row, cation.logActivity);
   return height;
 }

@@ -1,5 +1,5 @@
-import { componentNames } from "../composition.ts";
 import type { ComponentName } from "../composition.ts";
+import { componentNames } from "../composition.ts";
 import type { Cation, ChemicalSystem, Group, Ligand, Solid, Species } from "./chemical-system.ts";
 import type { CationName, FamilyDefinition, LigandName, SpeciesDefinition } from "./species-definition.ts";
 import { cationFamilies, hydrogenIon, hydroxide, ligandFamilies } from "./species-table.ts";

@@ -1,8 +1,8 @@
 import { DomainError } from "../../limits/domain-error.ts";
 import { updateActivity } from "./activity.ts";
 import { evaluateBalances } from "./balances.ts";
-import type { ChemicalSystem } from "./chemical-system.ts";
 import { at } from "./checked-array.ts";
+import type { ChemicalSystem } from "./chemical-system.ts";
 import { newtonStep, newtonStepDrift, sizeOf } from "./newton-step.ts";
 import { reduceRows } from "./reduce-rows.ts";
 

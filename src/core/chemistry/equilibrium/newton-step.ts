@@ -1,5 +1,5 @@
-import type { ChemicalSystem } from "./chemical-system.ts";
 import { at } from "./checked-array.ts";
+import type { ChemicalSystem } from "./chemical-system.ts";
 
 /** Square root of the curvature (Cholesky), lower triangle, row by row into the work array. */
 function factorize(system: ChemicalSystem): void {

@@ -1,5 +1,5 @@
-import type { ChemicalSystem } from "./chemical-system.ts";
 import { addTo, at } from "./checked-array.ts";
+import type { ChemicalSystem } from "./chemical-system.ts";
 
 const between = (system: ChemicalSystem, row: number, other: number): number =>
   Math.min(row, other) * system.rows + Math.max(row, other);

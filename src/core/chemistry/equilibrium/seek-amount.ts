@@ -2,8 +2,8 @@ import type { Composition } from "../composition.ts";
 import { updateActivity } from "./activity.ts";
 import { addAmountSlopes } from "./amount-slopes.ts";
 import { evaluateBalances } from "./balances.ts";
-import type { Border, ChemicalSystem } from "./chemical-system.ts";
 import { at } from "./checked-array.ts";
+import type { Border, ChemicalSystem } from "./chemical-system.ts";
 import { newtonStep, newtonStepDrift, newtonStepPerAmount } from "./newton-step.ts";
 import { dropRow } from "./reduce-rows.ts";
 import { setTotalsAlong } from "./start.ts";
@@ -18,7 +18,18 @@ const within = (step: number, value: number): number => Math.max(-mostTaken * va
 
 /** Folds the metals' own response into the two equations that are left: hydrogen and ionic strength. */
 function writeBorder(system: ChemicalSystem, chlorideSlope: number, border: Border): void {
-  const { rows, gradient, curvature, drift, amountDrift, hydrogenSlopes, strengthSlopes, step, stepDrift, stepPerAmount } = system;
+  const {
+    rows,
+    gradient,
+    curvature,
+    drift,
+    amountDrift,
+    hydrogenSlopes,
+    strengthSlopes,
+    step,
+    stepDrift,
+    stepPerAmount,
+  } = system;
   border.strengthPerAmount = addAmountSlopes(system, chlorideSlope);
   border.hydrogen = at(gradient, 0);
   border.hydrogenPerStrength = at(drift, 0);
@@ -47,7 +58,8 @@ function move(system: ChemicalSystem, strengthStep: number, amountStep: number):
   let longest = 0;
   for (const cation of system.cations) {
     const { row } = cation;
-    const step = at(system.step, row) + strengthStep * at(system.stepDrift, row) + amountStep * at(system.stepPerAmount, row);
+    const step =
+      at(system.step, row) + strengthStep * at(system.stepDrift, row) + amountStep * at(system.stepPerAmount, row);
     cation.logActivity += step;
     longest = Math.max(longest, Math.abs(step));
   }
@@ -74,12 +86,16 @@ export function seekAmount(
     updateActivity(system);
     evaluateBalances(system);
     writeBorder(system, direction.chloride, border);
-    const determinant = border.hydrogenPerStrength * border.strengthPerAmount - border.hydrogenPerAmount * border.strengthPerStrength;
+    const determinant =
+      border.hydrogenPerStrength * border.strengthPerAmount - border.hydrogenPerAmount * border.strengthPerStrength;
     const strengthStep = within(
       (border.hydrogenPerAmount * border.strength - border.strengthPerAmount * border.hydrogen) / determinant,
       system.ionicStrength,
     );
-    const amountStep = within(-(border.hydrogen + border.hydrogenPerStrength * strengthStep) / border.hydrogenPerAmount, amount);
+    const amountStep = within(
+      -(border.hydrogen + border.hydrogenPerStrength * strengthStep) / border.hydrogenPerAmount,
+      amount,
+    );
     const longest = move(system, strengthStep, amountStep);
     system.ionicStrength += strengthStep;
     amount += amountStep;

@@ -1,9 +1,9 @@
+import type { Kelvin } from "../../units/quantity.ts";
 import { daviesLinear } from "../constants/activity-model.ts";
-import { debyeHueckel } from "../constants/debye-hueckel.ts";
 import type { DebyeHueckel } from "../constants/debye-hueckel.ts";
+import { debyeHueckel } from "../constants/debye-hueckel.ts";
 import { logKAt } from "../constants/equilibrium-constant.ts";
 import { brucite, calcite } from "../constants/mineral-constants.ts";
-import type { Kelvin } from "../../units/quantity.ts";
 import type { ChemicalSystem, Species } from "./chemical-system.ts";
 
 function setSpecies(species: Species, temperature: Kelvin, water: DebyeHueckel): void {

@@ -42,5 +42,8 @@ export function equilibrateWithSolids(system: ChemicalSystem): void {
     ];
     if (!formed.includes(true)) return;
   }
-  throw new DomainError("no-answer", "The amounts of lime scale and magnesium hydroxide did not settle for this composition");
+  throw new DomainError(
+    "no-answer",
+    "The amounts of lime scale and magnesium hydroxide did not settle for this composition",
+  );
 }

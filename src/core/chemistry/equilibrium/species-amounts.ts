@@ -23,14 +23,16 @@ export function speciesAmounts(system: ChemicalSystem): readonly SpeciesAmount[]
     { formula: "Cl-", charge: -1, amount: molesPerKilogram(system.chloride) },
   ];
   for (const cation of system.cations) {
-    for (const species of cation.species) amounts.push(fromLogarithm(species, species.hydrogen, logHydrogen, cation.logActivity));
+    for (const species of cation.species)
+      amounts.push(fromLogarithm(species, species.hydrogen, logHydrogen, cation.logActivity));
   }
   for (const ligand of system.ligands) {
     const held = system.calcite.present && ligand === system.carbonate;
     const logLigand = ligand.logActivity + (held ? 0 : Math.log(ligand.total));
     for (const group of ligand.groups) {
       const logMetal = group.cation?.logActivity ?? 0;
-      for (const species of group.species) amounts.push(fromLogarithm(species, species.hydrogen, logHydrogen, logLigand + logMetal));
+      for (const species of group.species)
+        amounts.push(fromLogarithm(species, species.hydrogen, logHydrogen, logLigand + logMetal));
     }
   }
   return amounts;

@@ -6,15 +6,7 @@ export type CationName = "sodium" | "potassium" | "calcium" | "magnesium";
 
 /** Components that take up hydrogen ions or metals. */
 export type LigandName =
-  | "sulfate"
-  | "carbonate"
-  | "silicate"
-  | "phosphate"
-  | "borate"
-  | "citrate"
-  | "edta"
-  | "monoethanolamine"
-  | "acetate";
+  "sulfate" | "carbonate" | "silicate" | "phosphate" | "borate" | "citrate" | "edta" | "monoethanolamine" | "acetate";
 
 /** One dissolved species, made of its family's basis ion, hydrogen ions and at most one metal ion. */
 export interface SpeciesDefinition {

@@ -1,6 +1,6 @@
-import { davies, ionOfSize, neutral } from "../constants/activity-model.ts";
-import type { ActivityModel } from "../constants/activity-model.ts";
 import * as acid from "../constants/acid-constants.ts";
+import type { ActivityModel } from "../constants/activity-model.ts";
+import { davies, ionOfSize, neutral } from "../constants/activity-model.ts";
 import type { EquilibriumConstant } from "../constants/equilibrium-constant.ts";
 import * as pair from "../constants/pair-constants.ts";
 import type { CationName, FamilyDefinition, LigandName, SpeciesDefinition } from "./species-definition.ts";
@@ -155,7 +155,16 @@ export const ligandFamilies: readonly FamilyDefinition<LigandName>[] = [
       protonated("HEDTA-3", -3, 1, ionOfSize(5), acid.hydrogenEdta),
       protonated("H2EDTA-2", -2, 2, ionOfSize(5), acid.hydrogenEdta, acid.dihydrogenEdta),
       protonated("H3EDTA-", -1, 3, davies, acid.hydrogenEdta, acid.dihydrogenEdta, acid.trihydrogenEdta),
-      protonated("H4EDTA", 0, 4, neutral(), acid.hydrogenEdta, acid.dihydrogenEdta, acid.trihydrogenEdta, acid.tetrahydrogenEdta),
+      protonated(
+        "H4EDTA",
+        0,
+        4,
+        neutral(),
+        acid.hydrogenEdta,
+        acid.dihydrogenEdta,
+        acid.trihydrogenEdta,
+        acid.tetrahydrogenEdta,
+      ),
       withMetal("NaEDTA-3", "sodium", -3, 0, pair.sodiumEdtaComplex),
       withMetal("KEDTA-3", "potassium", -3, 0, pair.potassiumEdtaComplex),
       withMetal("CaEDTA-2", "calcium", -2, 0, pair.calciumEdtaComplex),

@@ -1,5 +1,5 @@
-import type { Composition } from "../composition.ts";
 import type { PH } from "../../units/quantity.ts";
+import type { Composition } from "../composition.ts";
 import { trace } from "./build-system.ts";
 import type { ChemicalSystem } from "./chemical-system.ts";
 
@@ -20,7 +20,12 @@ export function setTotals(system: ChemicalSystem, totals: Composition): void {
 }
 
 /** Gives a system the totals of base + amount·direction, and the direction for the search of the amount. */
-export function setTotalsAlong(system: ChemicalSystem, base: Composition, direction: Composition, amount: number): void {
+export function setTotalsAlong(
+  system: ChemicalSystem,
+  base: Composition,
+  direction: Composition,
+  amount: number,
+): void {
   let charge = -base.chloride - amount * direction.chloride;
   for (const cation of system.cations) {
     cation.totalSlope = direction[cation.component];

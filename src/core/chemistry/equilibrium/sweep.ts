@@ -1,12 +1,12 @@
-import type { Composition } from "../composition.ts";
-import { ph } from "../../units/quantity.ts";
 import type { Kelvin, PH } from "../../units/quantity.ts";
+import { ph } from "../../units/quantity.ts";
+import type { Composition } from "../composition.ts";
 import type { ChemicalSystem } from "./chemical-system.ts";
 import { equilibrate } from "./equilibrate.ts";
+import { systemFor } from "./known-systems.ts";
 import { setTemperature } from "./set-temperature.ts";
 import { equilibrateWithSolids } from "./settle-solids.ts";
 import { setTotals, startCold } from "./start.ts";
-import { systemFor } from "./known-systems.ts";
 
 /** Whether calcite and brucite may form. */
 export type Solids = "none" | "calcite and brucite";

@@ -1,10 +1,10 @@
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { asText, joined, rounded, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf } from "../../formula/choices.ts";
 import { isBlank, isNoNumber, isNot, unequal } from "../../formula/conditions.ts";
 import { below, countWhere, sumWhere } from "../../formula/criteria.ts";
 import { lineOf, matchIn, rowAt } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 
 const { helper } = columnsOf<"additions">();
 
@@ -15,27 +15,38 @@ const { helper } = columnsOf<"additions">();
 export const additionIssues: readonly ComputedColumn[] = [
   helper(
     {
-      id: "concentrate", label: "Concentrate", type: "text", width: 12,
+      id: "concentrate",
+      label: "Concentrate",
+      type: "text",
+      width: 12,
       help: "Of the bath, where it is concentrate that was added.",
     },
     (addition, { baths }) =>
-      blankIf([isBlank(addition.bathRow), isNot(addition.kind, "concentrate"), isNoNumber(addition.when)],
-        asText(rowAt(baths, addition.bathRow).concentrate)),
+      blankIf(
+        [isBlank(addition.bathRow), isNot(addition.kind, "concentrate"), isNoNumber(addition.when)],
+        asText(rowAt(baths, addition.bathRow).concentrate),
+      ),
   ),
-  helper(
-    { id: "day", label: "Day", type: "date", width: 11, help: "Day of the issue from the shelf." },
-    (addition) => blankIf([isBlank(addition.concentrate)], wholePart(addition.when)),
+  helper({ id: "day", label: "Day", type: "date", width: 11, help: "Day of the issue from the shelf." }, (addition) =>
+    blankIf([isBlank(addition.concentrate)], wholePart(addition.when)),
   ),
   helper(
     {
-      id: "issueKey", label: "Concentrate and day", type: "text", width: 14,
+      id: "issueKey",
+      label: "Concentrate and day",
+      type: "text",
+      width: 14,
       help: "By which the first row of a day is found.",
     },
     ({ concentrate, day }) => blankIf([isBlank(concentrate)], joined(concentrate, "|", day)),
   ),
   helper(
     {
-      id: "dayIssue", label: "Issued that day", type: "number", format: "0.000", width: 9,
+      id: "dayIssue",
+      label: "Issued that day",
+      type: "number",
+      format: "0.000",
+      width: 9,
       help: "All of the concentrate that day, on one of its rows.",
     },
     ({ issueKey }, { additions }) => {
@@ -47,7 +58,11 @@ export const additionIssues: readonly ComputedColumn[] = [
   ),
   helper(
     {
-      id: "daysBelow", label: "Days below", type: "whole number", format: "0", width: 8,
+      id: "daysBelow",
+      label: "Days below",
+      type: "whole number",
+      format: "0",
+      width: 8,
       help: "Days on which less of this concentrate was issued: gives the median.",
     },
     ({ concentrate, dayIssue }, { additions }) =>

@@ -1,8 +1,6 @@
 import { makeUp } from "../../../../functions/top-up/make-up.ts";
 import { unitConvert } from "../../../../functions/units/unit-convert.ts";
 import { mostCarriedOut } from "../../../core/bath/common-practice.ts";
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { dividedBy, minus, plus, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
@@ -12,6 +10,8 @@ import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
 import { placeIn, rowAt } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { alkaliAdded, hardnessAdded, volume } from "../../model/units-of.ts";
 
 const { computed, helper } = columnsOf<"additions">();
@@ -22,9 +22,12 @@ const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as c
 
 /** What a liter of the water brings, in thousandths, times the liters that went in. */
 function carried(addition: Addition, log: Log, tested: Expression, perLiter: Expression): Expression {
-  return blankIf([isNot(addition.kind, "water"), isNoNumber(addition.amount), isBlank(addition.waterRow)],
-    when(isNoNumber(tested), "water not tested")
-      .otherwise(dividedBy(times(addition.amount, litersInUnit(log), perLiter), 1000)));
+  return blankIf(
+    [isNot(addition.kind, "water"), isNoNumber(addition.amount), isBlank(addition.waterRow)],
+    when(isNoNumber(tested), "water not tested").otherwise(
+      dividedBy(times(addition.amount, litersInUnit(log), perLiter), 1000),
+    ),
+  );
 }
 
 /** Level make-up with water: part of what is missing evaporated, part left as solution. */
@@ -39,23 +42,38 @@ function split(id: string, label: string, place: number, help: string): Computed
       rate: strength,
     });
     const instead = (words: string): string => (place === 1 ? words : "");
-    return blankIf([isBlank(levelLoss), isBlank(strength)],
+    return blankIf(
+      [isBlank(levelLoss), isBlank(strength)],
       when(isBlank(dragOut), instead("drag-out of the tank missing"))
         .when(isAtMost(levelLoss, 0), instead("level did not fall"))
         .when(isOver(out, times(mostCarriedOut, levelLoss)), instead("more left than the level fell: check"))
-        .otherwise(placeIn(parts, place)));
+        .otherwise(placeIn(parts, place)),
+    );
   });
 }
 
 export const additionWater: readonly ComputedColumn[] = [
   split("evaporated", "Evaporated", 1, "Of the water made up, what had gone as vapor: it took no concentrate along."),
-  split("carriedOut", "Left as solution", 2,
-    "Carried out by the loads since the last water, and drained: it took its concentrate along."),
-  split("concentrateDue", "Concentrate with it", 3,
-    "What the solution that left had held: goes in with the water, then mix and read."),
+  split(
+    "carriedOut",
+    "Left as solution",
+    2,
+    "Carried out by the loads since the last water, and drained: it took its concentrate along.",
+  ),
+  split(
+    "concentrateDue",
+    "Concentrate with it",
+    3,
+    "What the solution that left had held: goes in with the water, then mix and read.",
+  ),
   computed(
     {
-      id: "hardnessCarried", label: "Hardness brought", type: "number", unit: hardnessAdded, format: "0.0", width: 11,
+      id: "hardnessCarried",
+      label: "Hardness brought",
+      type: "number",
+      unit: hardnessAdded,
+      format: "0.0",
+      width: 11,
       help: "That this water brought into the bath.",
     },
     (addition, log) => {
@@ -65,8 +83,12 @@ export const additionWater: readonly ComputedColumn[] = [
   ),
   computed(
     {
-      id: "bicarbonateCarried", label: "Bicarbonate brought",
-      type: "number", unit: alkaliAdded, format: "0.000", width: 11,
+      id: "bicarbonateCarried",
+      label: "Bicarbonate brought",
+      type: "number",
+      unit: alkaliAdded,
+      format: "0.000",
+      width: 11,
       help: "That this water brought: each eq uses up one of hydroxide.",
     },
     (addition, log) => {
@@ -88,65 +110,104 @@ function since(addition: Addition) {
 export const additionWaterHelpers: readonly ComputedColumn[] = [
   helper(
     {
-      id: "waterBefore", label: "Water before", type: "date and time", width: 16,
+      id: "waterBefore",
+      label: "Water before",
+      type: "date and time",
+      width: 16,
       help: "When the bath was last filled or made up with water; 0 if never.",
     },
     (addition, { additions }) => {
       const { bath, bathRow, kind, purpose } = addition;
-      return blankIf([isBlank(bathRow), isNot(kind, "water"), isNot(purpose, "make-up"), isNoNumber(addition.when)],
-        largestWhere(additions, "when", { bath, kind: "water", when: before(addition.when) }));
+      return blankIf(
+        [isBlank(bathRow), isNot(kind, "water"), isNot(purpose, "make-up"), isNoNumber(addition.when)],
+        largestWhere(additions, "when", { bath, kind: "water", when: before(addition.when) }),
+      );
     },
   ),
   helper(
     {
-      id: "levelLoss", label: "Lost since", type: "number", unit: volume, format: "0.000", width: 9,
+      id: "levelLoss",
+      label: "Lost since",
+      type: "number",
+      unit: volume,
+      format: "0.000",
+      width: 9,
       help: "Rise of the level now, and the concentrate that had held the level up since the water before.",
     },
     (addition, log) => {
       const { waterBefore, levelBefore, levelAfter } = addition;
       const tankRow = tankRowOf(addition, log);
       const { volumePerDepth } = rowAt(log.tanks, tankRow);
-      const concentrateAdded = sumWhere(log.additions, "amount",
-        { ...since(addition), kind: "concentrate", purpose: otherThan("opening") });
-      return blankIf([isBlank(waterBefore), isNoNumber(levelBefore), isNoNumber(levelAfter)],
-        blankIf([isBlank(tankRow)], plus(times(minus(levelAfter, levelBefore), volumePerDepth), concentrateAdded)));
+      const concentrateAdded = sumWhere(log.additions, "amount", {
+        ...since(addition),
+        kind: "concentrate",
+        purpose: otherThan("opening"),
+      });
+      return blankIf(
+        [isBlank(waterBefore), isNoNumber(levelBefore), isNoNumber(levelAfter)],
+        blankIf([isBlank(tankRow)], plus(times(minus(levelAfter, levelBefore), volumePerDepth), concentrateAdded)),
+      );
     },
   ),
   helper(
     {
-      id: "dragOut", label: "Carried out by a load", type: "number", unit: volume, format: "0.00#", width: 9,
+      id: "dragOut",
+      label: "Carried out by a load",
+      type: "number",
+      unit: volume,
+      format: "0.00#",
+      width: 9,
       help: "Of the bath's tank; blank where it is not known.",
     },
     (addition, log) => {
       const tankRow = tankRowOf(addition, log);
       const { dragOut } = rowAt(log.tanks, tankRow);
-      return blankIf([isBlank(addition.waterBefore)],
-        when(isBlank(tankRow), "").when(isOver(sum(dragOut), 0), dragOut).otherwise(""));
+      return blankIf(
+        [isBlank(addition.waterBefore)],
+        when(isBlank(tankRow), "")
+          .when(isOver(sum(dragOut), 0), dragOut)
+          .otherwise(""),
+      );
     },
   ),
   helper(
     {
-      id: "loadsSince", label: "Loads since", type: "whole number", format: "0", width: 8,
+      id: "loadsSince",
+      label: "Loads since",
+      type: "whole number",
+      format: "0",
+      width: 8,
       help: "Loads of the bath since the water before.",
     },
     (addition, { loads }) => blankIf([isBlank(addition.waterBefore)], countWhere(loads, since(addition))),
   ),
   helper(
     {
-      id: "drainedSince", label: "Drained since", type: "number", unit: volume, format: "0.00#", width: 9,
+      id: "drainedSince",
+      label: "Drained since",
+      type: "number",
+      unit: volume,
+      format: "0.00#",
+      width: 9,
       help: "Skimmed and drained since the water before, from Care.",
     },
     (addition, { care }) => blankIf([isBlank(addition.waterBefore)], sumWhere(care, "amount", since(addition))),
   ),
   helper(
     {
-      id: "strength", label: "Strength", type: "share", format: "0.00%", width: 8,
+      id: "strength",
+      label: "Strength",
+      type: "share",
+      format: "0.00%",
+      width: 8,
       help: "Opening dose in the working volume.",
     },
     ({ waterBefore, bathRow }, { baths }) => {
       const { openingDose, workingVolume } = rowAt(baths, bathRow);
-      return blankIf([isBlank(waterBefore)],
-        blankIf([isBlank(openingDose), isBlank(workingVolume)], dividedBy(openingDose, workingVolume)));
+      return blankIf(
+        [isBlank(waterBefore)],
+        blankIf([isBlank(openingDose), isBlank(workingVolume)], dividedBy(openingDose, workingVolume)),
+      );
     },
   ),
 ];

@@ -1,37 +1,117 @@
 import { nextAdd } from "../../../../functions/top-up/next-add.ts";
 import { recovered } from "../../../../functions/top-up/recovered.ts";
 import { leastRise } from "../../../core/bath/common-practice.ts";
-import { additionChartColumns } from "./addition-charts.ts";
-import { additionIssues } from "./addition-issues.ts";
-import { additionStatement } from "../statement/statement-keys.ts";
-import { additionWater, additionWaterHelpers } from "./addition-water.ts";
-import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
-import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { minus, rounded, smallest, times, toTheCent } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { is, isBlank, isNoNumber, isNot, isUnder } from "../../formula/conditions.ts";
 import { sumWhere, upTo } from "../../formula/criteria.ts";
 import { cellAtOrBlank, positionOf, rowAt } from "../../formula/lookups.ts";
+import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
+import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "../../model/units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery } from "../../model/words.ts";
+import { additionStatement } from "../statement/statement-keys.ts";
+import { additionChartColumns } from "./addition-charts.ts";
+import { additionIssues } from "./addition-issues.ts";
+import { additionWater, additionWaterHelpers } from "./addition-water.ts";
 
 const { computed, helper } = columnsOf<"additions">();
 
 const inputs: readonly ColumnDefinition[] = [
   textInput({ id: "id", label: "Addition", width: 8, required: true, help: "Running number." }),
-  keyInput({ id: "bath", label: "Bath", width: 13, required: true, from: ["baths", "bath"], help: "The bath it went into." }),
+  keyInput({
+    id: "bath",
+    label: "Bath",
+    width: 13,
+    required: true,
+    from: ["baths", "bath"],
+    help: "The bath it went into.",
+  }),
   momentInput({ id: "when", label: "When", width: 16, required: true, help: "Date and time." }),
-  wordInput({ id: "kind", label: "Kind", words: additionKinds, width: 15, required: true, help: "Concentrate or water." }),
-  wordInput({ id: "purpose", label: "Purpose", words: additionPurposes, width: 13, required: true, help: "Opening, top-up, level make-up or corrective." }),
-  numberInput({ id: "amount", label: "Amount", unit: volume, limits: volumeLimits, format: "0.000", width: 9, required: true, help: "What really went in." }),
-  keyInput({ id: "water", label: "Water", width: 8, from: ["waters", "water"], help: "Which water, for water; blank means the water of the fill." }),
-  wordInput({ id: "account", label: "Account", words: accounts, width: 9, help: "The shop's own mistakes go to the shop, never to a claim." }),
-  numberInput({ id: "phBefore", label: "pH before", limits: phLimits, format: "0.00", width: 8, help: "Before the addition, at the baseline's temperature." }),
-  numberInput({ id: "phAfter", label: "pH after", limits: phLimits, format: "0.00", width: 8, help: "After mixing, at the baseline's temperature." }),
-  numberInput({ id: "minutesMixed", label: "Mixed", unit: minutes, limits: between(0, 600), format: "0", width: 8, help: "Mixing time before the reading after." }),
-  numberInput({ id: "levelBefore", label: "Level before", unit: depth, limits: depthLimits, format: "0.0#", width: 8, help: "Liquid depth before, for level make-up." }),
-  numberInput({ id: "levelAfter", label: "Level after", unit: depth, limits: depthLimits, format: "0.0#", width: 8, help: "Liquid depth after." }),
+  wordInput({
+    id: "kind",
+    label: "Kind",
+    words: additionKinds,
+    width: 15,
+    required: true,
+    help: "Concentrate or water.",
+  }),
+  wordInput({
+    id: "purpose",
+    label: "Purpose",
+    words: additionPurposes,
+    width: 13,
+    required: true,
+    help: "Opening, top-up, level make-up or corrective.",
+  }),
+  numberInput({
+    id: "amount",
+    label: "Amount",
+    unit: volume,
+    limits: volumeLimits,
+    format: "0.000",
+    width: 9,
+    required: true,
+    help: "What really went in.",
+  }),
+  keyInput({
+    id: "water",
+    label: "Water",
+    width: 8,
+    from: ["waters", "water"],
+    help: "Which water, for water; blank means the water of the fill.",
+  }),
+  wordInput({
+    id: "account",
+    label: "Account",
+    words: accounts,
+    width: 9,
+    help: "The shop's own mistakes go to the shop, never to a claim.",
+  }),
+  numberInput({
+    id: "phBefore",
+    label: "pH before",
+    limits: phLimits,
+    format: "0.00",
+    width: 8,
+    help: "Before the addition, at the baseline's temperature.",
+  }),
+  numberInput({
+    id: "phAfter",
+    label: "pH after",
+    limits: phLimits,
+    format: "0.00",
+    width: 8,
+    help: "After mixing, at the baseline's temperature.",
+  }),
+  numberInput({
+    id: "minutesMixed",
+    label: "Mixed",
+    unit: minutes,
+    limits: between(0, 600),
+    format: "0",
+    width: 8,
+    help: "Mixing time before the reading after.",
+  }),
+  numberInput({
+    id: "levelBefore",
+    label: "Level before",
+    unit: depth,
+    limits: depthLimits,
+    format: "0.0#",
+    width: 8,
+    help: "Liquid depth before, for level make-up.",
+  }),
+  numberInput({
+    id: "levelAfter",
+    label: "Level after",
+    unit: depth,
+    limits: depthLimits,
+    format: "0.0#",
+    width: 8,
+    help: "Liquid depth after.",
+  }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who added it." }),
   textInput({ id: "note", label: "Note", width: 28, help: "Why, and anything odd." }),
 ];
@@ -39,38 +119,61 @@ const inputs: readonly ColumnDefinition[] = [
 const results: readonly ColumnDefinition[] = [
   computed(
     {
-      id: "cost", label: "Cost", type: "money", format: "#,##0.00", width: 10,
+      id: "cost",
+      label: "Cost",
+      type: "money",
+      format: "#,##0.00",
+      width: 10,
       help: "Amount by price, to the cent; blank where no price is known.",
     },
-    ({ bathRow, amount, price }) => blankIf([isBlank(bathRow), isNoNumber(amount), isNoNumber(price)],
-      toTheCent(times(amount, price))),
+    ({ bathRow, amount, price }) =>
+      blankIf([isBlank(bathRow), isNoNumber(amount), isNoNumber(price)], toTheCent(times(amount, price))),
   ),
   computed(
     {
-      id: "runningTotal", label: "Total of this kind so far", type: "number", unit: volume, format: "0.000", width: 12,
+      id: "runningTotal",
+      label: "Total of this kind so far",
+      type: "number",
+      unit: volume,
+      format: "0.000",
+      width: 12,
       help: "All of this kind that the bath has had by then.",
     },
     (addition, { additions }) => {
       const { bath, bathRow, kind } = addition;
-      return blankIf([isBlank(bathRow), isNoNumber(addition.when), isBlank(kind)],
-        sumWhere(additions, "amount", { bath, kind, when: upTo(addition.when) }));
+      return blankIf(
+        [isBlank(bathRow), isNoNumber(addition.when), isBlank(kind)],
+        sumWhere(additions, "amount", { bath, kind, when: upTo(addition.when) }),
+      );
     },
   ),
   computed(
     {
-      id: "recovery", label: "Recovery", type: "text", words: Object.values(recovery), width: 11,
+      id: "recovery",
+      label: "Recovery",
+      type: "text",
+      words: Object.values(recovery),
+      width: 11,
       help: "Whether the reading after came back to the baseline.",
     },
     ({ bathRow, kind, purpose, phAfter }, { baths, named }) => {
       const { baseline } = rowAt(baths, bathRow);
-      return blankIf([isBlank(bathRow), isNot(kind, "concentrate"), is(purpose, "opening"), isNoNumber(phAfter)],
-        blankIf([isBlank(baseline)], call(recovered, { after: phAfter, baseline, tolerance: named.tolerance })));
+      return blankIf(
+        [isBlank(bathRow), isNot(kind, "concentrate"), is(purpose, "opening"), isNoNumber(phAfter)],
+        blankIf([isBlank(baseline)], call(recovered, { after: phAfter, baseline, tolerance: named.tolerance })),
+      );
     },
   ),
   computed(
     {
-      id: "nextAddition", label: "Then add", type: "number", unit: volume, format: "0.000", width: 12,
-      help: "After a short recovery: a further addition, judged from what this one did " +
+      id: "nextAddition",
+      label: "Then add",
+      type: "number",
+      unit: volume,
+      format: "0.000",
+      width: 12,
+      help:
+        "After a short recovery: a further addition, judged from what this one did " +
         "and never more than a first addition. Mix, then read again.",
     },
     (addition, { baths, named }) => {
@@ -89,10 +192,12 @@ const results: readonly ColumnDefinition[] = [
         system: named.unitSystem,
       });
       const firstAddition = times(named.houseShare, bath.openingDose);
-      return blankIf([isNot(addition.recovery, recovery.short), isNoNumber(amount)],
+      return blankIf(
+        [isNot(addition.recovery, recovery.short), isNoNumber(amount)],
         when(isNoNumber(phBefore), "pH before missing")
           .when(isUnder(rise, leastRise), "hardly moved: check meter, temperature, mixing and water")
-          .otherwise(smallest(next, firstAddition)));
+          .otherwise(smallest(next, firstAddition)),
+      );
     },
   ),
 ];
@@ -104,22 +209,34 @@ const helpers: readonly ColumnDefinition[] = [
   ),
   helper(
     {
-      id: "waterRow", label: "Water row", type: "whole number", format: "0", width: 8,
+      id: "waterRow",
+      label: "Water row",
+      type: "whole number",
+      format: "0",
+      width: 8,
       help: "Position in Waters of the water added.",
     },
     ({ water, bathRow }, { baths, waters }) =>
-      when(isBlank(water), blankIf([isBlank(bathRow)], rowAt(baths, bathRow).waterRow))
-        .otherwise(positionOf(water, waters.water)),
+      when(isBlank(water), blankIf([isBlank(bathRow)], rowAt(baths, bathRow).waterRow)).otherwise(
+        positionOf(water, waters.water),
+      ),
   ),
   helper(
     {
-      id: "price", label: "Price used", type: "number", format: "0.000#", width: 9,
+      id: "price",
+      label: "Price used",
+      type: "number",
+      format: "0.000#",
+      width: 9,
       help: "Of the concentrate or the water, by unit of volume.",
     },
-    ({ bathRow, kind, waterRow }, { baths, concentrates, waters }) => blankIf([isBlank(bathRow)],
-      when(is(kind, "concentrate"), cellAtOrBlank(concentrates.unitPrice, rowAt(baths, bathRow).concentrateRow))
-        .when(is(kind, "water"), cellAtOrBlank(waters.price, waterRow))
-        .otherwise("")),
+    ({ bathRow, kind, waterRow }, { baths, concentrates, waters }) =>
+      blankIf(
+        [isBlank(bathRow)],
+        when(is(kind, "concentrate"), cellAtOrBlank(concentrates.unitPrice, rowAt(baths, bathRow).concentrateRow))
+          .when(is(kind, "water"), cellAtOrBlank(waters.price, waterRow))
+          .otherwise(""),
+      ),
   ),
 ];
 
@@ -127,8 +244,10 @@ export const additionsSheet: SheetDefinition = {
   id: "additions",
   name: "Additions",
   title: "Additions",
-  purpose: "Everything that goes into a bath: concentrate and water, opening and later. Blank account counts for nobody, so say who pays.",
-  caution: "Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. Concentrate into the bath, slowly, with the tank not running; mix, then read. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas.",
+  purpose:
+    "Everything that goes into a bath: concentrate and water, opening and later. Blank account counts for nobody, so say who pays.",
+  caution:
+    "Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. Concentrate into the bath, slowly, with the tank not running; mix, then read. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas.",
   fields: [],
   tables: [
     {
@@ -136,7 +255,16 @@ export const additionsSheet: SheetDefinition = {
       name: "Additions",
       caption: "Additions",
       emptyRows: 1,
-      columns: [...inputs, ...results, ...additionWater, ...helpers, ...additionWaterHelpers, ...additionIssues, additionStatement, ...additionChartColumns],
+      columns: [
+        ...inputs,
+        ...results,
+        ...additionWater,
+        ...helpers,
+        ...additionWaterHelpers,
+        ...additionIssues,
+        additionStatement,
+        ...additionChartColumns,
+      ],
       signals: [
         { column: "recovery", when: { is: recovery.short }, look: "act" },
         { column: "recovery", when: { is: recovery.over }, look: "watch" },

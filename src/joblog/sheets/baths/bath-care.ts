@@ -1,5 +1,3 @@
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { dividedBy, times, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { all, equal, isBlank, isNumber, isOver, isUnder } from "../../formula/conditions.ts";
@@ -7,6 +5,8 @@ import { above, countWhere, largestWhere, smallestWhere, sumWhere, type Where } 
 import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { alkaliAdded, hardness, volume } from "../../model/units-of.ts";
 import { degassing } from "../../model/words.ts";
 
@@ -17,42 +17,129 @@ function ratio(end: typeof largestWhere): (row: Row<"baths">, log: Log) => Expre
   return ({ bath }, { readings }) => {
     const titrated: Where<"readings"> = { bath, alkalinityRatio: above(0), when: above(0) };
     const then: Where<"readings"> = { ...titrated, when: [above(0), end(readings, "when", titrated)] };
-    return blankIf([isBlank(bath), equal(countWhere(readings, titrated), 0)],
-      dividedBy(sumWhere(readings, "alkalinityRatio", then), countWhere(readings, then)));
+    return blankIf(
+      [isBlank(bath), equal(countWhere(readings, titrated), 0)],
+      dividedBy(sumWhere(readings, "alkalinityRatio", then), countWhere(readings, then)),
+    );
   };
 }
 
 /** Loads, losses and what else speaks for or against a change-out. */
 export const bathCare: readonly ComputedColumn[] = [
-  computed({ id: "loads", label: "Loads", type: "whole number", format: "0", width: 8, help: "From the sheet Loads, rework as well." },
-    ({ bath }, { loads }) => blankIf([isBlank(bath)], countWhere(loads, { bath }))),
-  computed({ id: "degassed", label: "Degassed", type: "text", words: Object.values(degassing), width: 13, help: "A fresh fill holds air: degas it before the first load and before a foil test." },
+  computed(
+    {
+      id: "loads",
+      label: "Loads",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "From the sheet Loads, rework as well.",
+    },
+    ({ bath }, { loads }) => blankIf([isBlank(bath)], countWhere(loads, { bath })),
+  ),
+  computed(
+    {
+      id: "degassed",
+      label: "Degassed",
+      type: "text",
+      words: Object.values(degassing),
+      width: 13,
+      help: "A fresh fill holds air: degas it before the first load and before a foil test.",
+    },
     ({ bath, openingDose }, { care, loads }) => {
       const firstDegassed = smallestWhere(care, "when", { bath, kind: "degas" });
       const firstLoad = smallestWhere(loads, "when", { bath });
-      return blankIf([isBlank(bath), isBlank(openingDose)],
+      return blankIf(
+        [isBlank(bath), isBlank(openingDose)],
         when(equal(firstDegassed, 0), degassing.none)
           .when(all(isOver(firstLoad, 0), isUnder(firstLoad, firstDegassed)), degassing.late)
-          .otherwise(degassing.done));
-    }),
-  computed({ id: "foilTest", label: "Last foil test", type: "date", width: 11, help: "From the sheet Care; a hospital guide has one every quarter." },
+          .otherwise(degassing.done),
+      );
+    },
+  ),
+  computed(
+    {
+      id: "foilTest",
+      label: "Last foil test",
+      type: "date",
+      width: 11,
+      help: "From the sheet Care; a hospital guide has one every quarter.",
+    },
     ({ bath }, { care }) => {
       const last = largestWhere(care, "when", { bath, kind: "foil test" });
       return blankIf([isBlank(bath)], blankIf([equal(last, 0)], wholePart(last)));
-    }),
-  computed({ id: "drained", label: "Drained in all", type: "number", unit: volume, format: "0.00", width: 9, help: "Drained and skimmed, from Care: solution that took its concentrate along." },
-    ({ bath }, { care }) => blankIf([isBlank(bath)], sumWhere(care, "amount", { bath }))),
-  computed({ id: "hardnessNow", label: "Hardness brought so far", type: "number", unit: hardness, format: "0", width: 12, help: "All that the waters brought, in the working volume: evaporation leaves it in the bath." },
+    },
+  ),
+  computed(
+    {
+      id: "drained",
+      label: "Drained in all",
+      type: "number",
+      unit: volume,
+      format: "0.00",
+      width: 9,
+      help: "Drained and skimmed, from Care: solution that took its concentrate along.",
+    },
+    ({ bath }, { care }) => blankIf([isBlank(bath)], sumWhere(care, "amount", { bath })),
+  ),
+  computed(
+    {
+      id: "hardnessNow",
+      label: "Hardness brought so far",
+      type: "number",
+      unit: hardness,
+      format: "0",
+      width: 12,
+      help: "All that the waters brought, in the working volume: evaporation leaves it in the bath.",
+    },
     ({ bath, workingVolume }, log) => {
       const milligrams = times(1000, sumWhere(log.additions, "hardnessCarried", { bath }));
-      return blankIf([isBlank(bath), isBlank(workingVolume)],
-        dividedBy(milligrams, times(workingVolume, litersInUnit(log))));
-    }),
-  computed({ id: "bicarbonateBrought", label: "Bicarbonate brought so far", type: "number", unit: alkaliAdded, format: "0.000", width: 12, help: "All that the waters brought: each eq used up one of hydroxide." },
-    ({ bath }, { additions }) => blankIf([isBlank(bath)], sumWhere(additions, "bicarbonateCarried", { bath }))),
-  computed({ id: "ratioFirst", label: "Total to free alkalinity, first", type: "number", format: "0.00", width: 11, help: "T by P of the bath's first titration." }, ratio(smallestWhere)),
-  computed({ id: "ratioLast", label: "Total to free alkalinity, last", type: "number", format: "0.00", width: 11, help: "T by P of the latest: a rise means soil soaps, and speaks for a change-out. The limit is the shop's own." }, ratio(largestWhere)),
-  computed({ id: "ageSignal", label: "Age", type: "text", width: 18, help: "Against the days on the sheet Shop." },
-    ({ daysOpen, closed }, { named }) => blankIf([isBlank(daysOpen), isNumber(closed)],
-      when(isOver(daysOpen, named.bathLife), "old: consider a change-out").otherwise(""))),
+      return blankIf(
+        [isBlank(bath), isBlank(workingVolume)],
+        dividedBy(milligrams, times(workingVolume, litersInUnit(log))),
+      );
+    },
+  ),
+  computed(
+    {
+      id: "bicarbonateBrought",
+      label: "Bicarbonate brought so far",
+      type: "number",
+      unit: alkaliAdded,
+      format: "0.000",
+      width: 12,
+      help: "All that the waters brought: each eq used up one of hydroxide.",
+    },
+    ({ bath }, { additions }) => blankIf([isBlank(bath)], sumWhere(additions, "bicarbonateCarried", { bath })),
+  ),
+  computed(
+    {
+      id: "ratioFirst",
+      label: "Total to free alkalinity, first",
+      type: "number",
+      format: "0.00",
+      width: 11,
+      help: "T by P of the bath's first titration.",
+    },
+    ratio(smallestWhere),
+  ),
+  computed(
+    {
+      id: "ratioLast",
+      label: "Total to free alkalinity, last",
+      type: "number",
+      format: "0.00",
+      width: 11,
+      help: "T by P of the latest: a rise means soil soaps, and speaks for a change-out. The limit is the shop's own.",
+    },
+    ratio(largestWhere),
+  ),
+  computed(
+    { id: "ageSignal", label: "Age", type: "text", width: 18, help: "Against the days on the sheet Shop." },
+    ({ daysOpen, closed }, { named }) =>
+      blankIf(
+        [isBlank(daysOpen), isNumber(closed)],
+        when(isOver(daysOpen, named.bathLife), "old: consider a change-out").otherwise(""),
+      ),
+  ),
 ];

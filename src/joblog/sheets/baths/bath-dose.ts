@@ -2,8 +2,6 @@ import { alkalinityDose } from "../../../../functions/charge/alkalinity-dose.ts"
 import { dose } from "../../../../functions/charge/dose.ts";
 import { hardnessDose } from "../../../../functions/charge/hardness-dose.ts";
 import { strengthOf } from "../../../../functions/charge/strength-of.ts";
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { joined, rounded, sum } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
@@ -12,6 +10,8 @@ import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Row } from "../../formula/log-names.ts";
 import { cellAtOrBlank, rowAt } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { hardness, volume } from "../../model/units-of.ts";
 import { waterNotTested } from "../../model/words.ts";
 
@@ -28,25 +28,66 @@ interface Extra {
 }
 
 function extraDose(row: Row<"baths">, { tested, figure, figureMissing, extra }: Extra): Expression {
-  return blankIf([isBlank(row.workingVolume), isBlank(row.waterRow), isBlank(row.concentrateRow)],
+  return blankIf(
+    [isBlank(row.workingVolume), isBlank(row.waterRow), isBlank(row.concentrateRow)],
     when(isBlank(tested), waterNotTested)
       .when(equal(tested, 0), 0)
       .when(any(isBlank(figure), equal(figure, 0)), figureMissing)
-      .otherwise(extra));
+      .otherwise(extra),
+  );
 }
 
 /** From tank, water and concentrate to the opening dose planned and poured. */
 export const bathDose: readonly ComputedColumn[] = [
-  computed({ id: "workingVolume", label: "Working volume", ...amount, format: "0.00", help: "Of the tank, at the fill line." },
-    ({ tankRow }, { tanks }) => cellAtOrBlank(tanks.workingVolume, tankRow)),
-  computed({ id: "hardness", label: "Hardness", type: "number", unit: hardness, format: "0", width: 11, help: "Of the water of the fill." },
-    ({ waterRow }, { waters }) => cellAtOrBlank(waters.hardness, waterRow)),
-  computed({ id: "alkalinity", label: "Alkalinity", type: "number", unit: hardness, format: "0", width: 11, help: "Of the water of the fill." },
-    ({ waterRow }, { waters }) => cellAtOrBlank(waters.alkalinity, waterRow)),
-  computed({ id: "baseDose", label: "Base dose", ...amount, help: "Concentrate for the strength wanted, before the water is looked at." },
-    ({ workingVolume, strength }, { named }) => blankIf([isBlank(workingVolume), isBlank(strength)],
-      call(dose, { volume: workingVolume, rate: strength, system: named.unitSystem }))),
-  computed({ id: "hardnessDose", label: "Extra for hardness", ...amount, width: 13, help: "Concentrate that hardness above the label's takes up." },
+  computed(
+    { id: "workingVolume", label: "Working volume", ...amount, format: "0.00", help: "Of the tank, at the fill line." },
+    ({ tankRow }, { tanks }) => cellAtOrBlank(tanks.workingVolume, tankRow),
+  ),
+  computed(
+    {
+      id: "hardness",
+      label: "Hardness",
+      type: "number",
+      unit: hardness,
+      format: "0",
+      width: 11,
+      help: "Of the water of the fill.",
+    },
+    ({ waterRow }, { waters }) => cellAtOrBlank(waters.hardness, waterRow),
+  ),
+  computed(
+    {
+      id: "alkalinity",
+      label: "Alkalinity",
+      type: "number",
+      unit: hardness,
+      format: "0",
+      width: 11,
+      help: "Of the water of the fill.",
+    },
+    ({ waterRow }, { waters }) => cellAtOrBlank(waters.alkalinity, waterRow),
+  ),
+  computed(
+    {
+      id: "baseDose",
+      label: "Base dose",
+      ...amount,
+      help: "Concentrate for the strength wanted, before the water is looked at.",
+    },
+    ({ workingVolume, strength }, { named }) =>
+      blankIf(
+        [isBlank(workingVolume), isBlank(strength)],
+        call(dose, { volume: workingVolume, rate: strength, system: named.unitSystem }),
+      ),
+  ),
+  computed(
+    {
+      id: "hardnessDose",
+      label: "Extra for hardness",
+      ...amount,
+      width: 13,
+      help: "Concentrate that hardness above the label's takes up.",
+    },
     (bath, { concentrates, named }) => {
       const { capacity, labelHardness } = rowAt(concentrates, bath.concentrateRow);
       const extra = call(hardnessDose, {
@@ -57,8 +98,16 @@ export const bathDose: readonly ComputedColumn[] = [
         system: named.unitSystem,
       });
       return extraDose(bath, { tested: bath.hardness, figure: capacity, figureMissing: "capacity not known", extra });
-    }),
-  computed({ id: "alkalinityDose", label: "Extra for alkalinity", ...amount, width: 13, help: "Concentrate that the water's bicarbonate uses up." },
+    },
+  ),
+  computed(
+    {
+      id: "alkalinityDose",
+      label: "Extra for alkalinity",
+      ...amount,
+      width: 13,
+      help: "Concentrate that the water's bicarbonate uses up.",
+    },
     (bath, { concentrates, named }) => {
       const { alkalinityStrength } = rowAt(concentrates, bath.concentrateRow);
       const extra = call(alkalinityDose, {
@@ -73,15 +122,41 @@ export const bathDose: readonly ComputedColumn[] = [
         figureMissing: "strength not known",
         extra,
       });
-    }),
-  computed({ id: "plannedDose", label: "Planned dose", ...amount, help: "Base dose and those extras that could be worked out; where an extra is in words, it is not in here." },
-    (bath) => blankIf([isBlank(bath.baseDose)], sum(bath.baseDose, bath.hardnessDose, bath.alkalinityDose))),
-  computed({ id: "openingDose", label: "Opening dose added", ...amount, help: "Concentrate logged under Additions as opening." },
+    },
+  ),
+  computed(
+    {
+      id: "plannedDose",
+      label: "Planned dose",
+      ...amount,
+      help: "Base dose and those extras that could be worked out; where an extra is in words, it is not in here.",
+    },
+    (bath) => blankIf([isBlank(bath.baseDose)], sum(bath.baseDose, bath.hardnessDose, bath.alkalinityDose)),
+  ),
+  computed(
+    {
+      id: "openingDose",
+      label: "Opening dose added",
+      ...amount,
+      help: "Concentrate logged under Additions as opening.",
+    },
     ({ bath }, { additions }) => {
       const added = sumWhere(additions, "amount", { bath, kind: "concentrate", purpose: "opening" });
       return blankIf([isBlank(bath)], blankIf([equal(added, 0)], added));
-    }),
-  computed({ id: "strengthReached", label: "Strength reached", type: "text", width: 10, help: "Opening dose in the working volume, as 1+N." },
-    ({ openingDose, workingVolume }) => blankIf([isBlank(openingDose), isBlank(workingVolume)],
-      joined("1+", rounded(call(strengthOf, { dose: openingDose, volume: workingVolume, as: "parts" }), 1)))),
+    },
+  ),
+  computed(
+    {
+      id: "strengthReached",
+      label: "Strength reached",
+      type: "text",
+      width: 10,
+      help: "Opening dose in the working volume, as 1+N.",
+    },
+    ({ openingDose, workingVolume }) =>
+      blankIf(
+        [isBlank(openingDose), isBlank(workingVolume)],
+        joined("1+", rounded(call(strengthOf, { dose: openingDose, volume: workingVolume, as: "parts" }), 1)),
+      ),
+  ),
 ];

@@ -1,7 +1,3 @@
-import { baselineAsRead } from "./bath-baseline.ts";
-import { bathRoundHelpers } from "./bath-rounds.ts";
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { largest, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isFilled, isNot, isNumber } from "../../formula/conditions.ts";
@@ -9,7 +5,11 @@ import { above, countWhere, largestWhere, otherThan, type Where } from "../../fo
 import { apply } from "../../formula/expression.ts";
 import { lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
 import { withWrittenZero } from "../../formula/written-zero.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { builders } from "../../model/words.ts";
+import { baselineAsRead } from "./bath-baseline.ts";
+import { bathRoundHelpers } from "./bath-rounds.ts";
 
 const { helper } = columnsOf<"baths">();
 
@@ -17,49 +17,122 @@ const [unknown] = builders;
 
 /** Positions and times that the formulas of this sheet and of the others look up. */
 export const bathHelpers: readonly ComputedColumn[] = [
-  helper({ id: "tankRow", label: "Tank row", type: "whole number", format: "0", width: 8, help: "Position in Tanks." },
-    ({ tank }, { tanks }) => positionOf(tank, tanks.tank)),
-  helper({ id: "waterRow", label: "Water row", type: "whole number", format: "0", width: 8, help: "Position in Waters." },
-    ({ water }, { waters }) => positionOf(water, waters.water)),
-  helper({ id: "concentrateRow", label: "Concentrate row", type: "whole number", format: "0", width: 11, help: "Position in Concentrates." },
-    ({ concentrate }, { concentrates }) => positionOf(concentrate, concentrates.concentrate)),
-  helper({ id: "builderUsed", label: "Builder used", type: "text", words: builders, width: 11, help: "The bath's own, or else the concentrate's." },
+  helper(
+    { id: "tankRow", label: "Tank row", type: "whole number", format: "0", width: 8, help: "Position in Tanks." },
+    ({ tank }, { tanks }) => positionOf(tank, tanks.tank),
+  ),
+  helper(
+    { id: "waterRow", label: "Water row", type: "whole number", format: "0", width: 8, help: "Position in Waters." },
+    ({ water }, { waters }) => positionOf(water, waters.water),
+  ),
+  helper(
+    {
+      id: "concentrateRow",
+      label: "Concentrate row",
+      type: "whole number",
+      format: "0",
+      width: 11,
+      help: "Position in Concentrates.",
+    },
+    ({ concentrate }, { concentrates }) => positionOf(concentrate, concentrates.concentrate),
+  ),
+  helper(
+    {
+      id: "builderUsed",
+      label: "Builder used",
+      type: "text",
+      words: builders,
+      width: 11,
+      help: "The bath's own, or else the concentrate's.",
+    },
     ({ bath, builder, concentrateRow }, { concentrates }) => {
       const ofConcentrate = rowAt(concentrates, concentrateRow).builder;
-      return blankIf([isBlank(bath)],
+      return blankIf(
+        [isBlank(bath)],
         when(isFilled(builder), builder)
           .when(isBlank(concentrateRow), unknown)
           .when(isBlank(ofConcentrate), unknown)
-          .otherwise(ofConcentrate));
-    }),
-  helper({ id: "dropUsed", label: "Drop used", type: "number", format: "0.00", width: 8, help: "The bath's own drop allowed, or else the shop's usual one." },
-    ({ bath, dropAllowed }, { named }) => blankIf([isBlank(bath)],
-      when(isNumber(dropAllowed), dropAllowed).otherwise(named.usualDrop))),
+          .otherwise(ofConcentrate),
+      );
+    },
+  ),
+  helper(
+    {
+      id: "dropUsed",
+      label: "Drop used",
+      type: "number",
+      format: "0.00",
+      width: 8,
+      help: "The bath's own drop allowed, or else the shop's usual one.",
+    },
+    ({ bath, dropAllowed }, { named }) =>
+      blankIf([isBlank(bath)], when(isNumber(dropAllowed), dropAllowed).otherwise(named.usualDrop)),
+  ),
   baselineAsRead,
   // A function that takes it for blank reckons with any usual water.
-  helper({ id: "alkalinityUsed", label: "Alkalinity used", type: "text", width: 10, help: "Of the water, a tested 0 with its unit." },
-    ({ alkalinity }) => blankIf([isBlank(alkalinity)], withWrittenZero(alkalinity))),
-  helper({ id: "lastOpening", label: "Last opening dose", type: "date and time", width: 16, help: "Baseline readings before it do not count." },
-    ({ bath }, { additions }) => blankIf([isBlank(bath)],
-      largestWhere(additions, "when", { bath, kind: "concentrate", purpose: "opening" }))),
-  helper({ id: "lastConcentrate", label: "Last concentrate", type: "date and time", width: 16, help: "Bench tests before it no longer stand." },
-    ({ bath }, { additions }) => blankIf([isBlank(bath)],
-      largestWhere(additions, "when", { bath, kind: "concentrate" }))),
-  helper({ id: "lastAddition", label: "Last addition", type: "date and time", width: 16, help: "Of concentrate or water." },
-    ({ bath }, { additions }) => blankIf([isBlank(bath)], largestWhere(additions, "when", { bath }))),
-  helper({ id: "lastReadingRow", label: "Last reading row", type: "whole number", format: "0", width: 9, help: "Position in Readings; of readings at the same minute the lowest row." },
+  helper(
+    {
+      id: "alkalinityUsed",
+      label: "Alkalinity used",
+      type: "text",
+      width: 10,
+      help: "Of the water, a tested 0 with its unit.",
+    },
+    ({ alkalinity }) => blankIf([isBlank(alkalinity)], withWrittenZero(alkalinity)),
+  ),
+  helper(
+    {
+      id: "lastOpening",
+      label: "Last opening dose",
+      type: "date and time",
+      width: 16,
+      help: "Baseline readings before it do not count.",
+    },
+    ({ bath }, { additions }) =>
+      blankIf([isBlank(bath)], largestWhere(additions, "when", { bath, kind: "concentrate", purpose: "opening" })),
+  ),
+  helper(
+    {
+      id: "lastConcentrate",
+      label: "Last concentrate",
+      type: "date and time",
+      width: 16,
+      help: "Bench tests before it no longer stand.",
+    },
+    ({ bath }, { additions }) =>
+      blankIf([isBlank(bath)], largestWhere(additions, "when", { bath, kind: "concentrate" })),
+  ),
+  helper(
+    { id: "lastAddition", label: "Last addition", type: "date and time", width: 16, help: "Of concentrate or water." },
+    ({ bath }, { additions }) => blankIf([isBlank(bath)], largestWhere(additions, "when", { bath })),
+  ),
+  helper(
+    {
+      id: "lastReadingRow",
+      label: "Last reading row",
+      type: "whole number",
+      format: "0",
+      width: 9,
+      help: "Position in Readings; of readings at the same minute the lowest row.",
+    },
     ({ bath }, { readings }) => {
       const ours: Where<"readings"> = { bath, purpose: otherThan("rinse"), ph: above(0), when: above(0) };
       const latest = largestWhere(readings, "when", ours);
       // SUMPRODUCT works out whole columns in every Excel; a reading that is not the latest counts as row 0.
-      const row = apply("SUMPRODUCT", largest(times(
-        equal(readings.bath, bath),
-        isNot(readings.purpose, "rinse"),
-        isNumber(readings.ph),
-        equal(readings.when, latest),
-        lineOf(readings.when, readings.when),
-      )));
+      const row = apply(
+        "SUMPRODUCT",
+        largest(
+          times(
+            equal(readings.bath, bath),
+            isNot(readings.purpose, "rinse"),
+            isNumber(readings.ph),
+            equal(readings.when, latest),
+            lineOf(readings.when, readings.when),
+          ),
+        ),
+      );
       return blankIf([isBlank(bath), equal(countWhere(readings, ours), 0)], row);
-    }),
+    },
+  ),
   ...bathRoundHelpers,
 ];

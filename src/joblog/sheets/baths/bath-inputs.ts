@@ -3,17 +3,68 @@ import type { InputColumn } from "../../model/definition.ts";
 import { between } from "../../model/units-of.ts";
 import { builders, closeReasons } from "../../model/words.ts";
 
-export const bathName: InputColumn = nameInput({ id: "bath", label: "Bath", width: 14, help: "A name of its own for every fill, such as tank and date." });
+export const bathName: InputColumn = nameInput({
+  id: "bath",
+  label: "Bath",
+  width: 14,
+  help: "A name of its own for every fill, such as tank and date.",
+});
 
 export const bathInputs: readonly InputColumn[] = [
-  keyInput({ id: "tank", label: "Tank", width: 8, required: true, from: ["tanks", "tank"], help: "From the Job sheet." }),
-  keyInput({ id: "water", label: "Water", width: 8, required: true, from: ["waters", "water"], help: "Water of the fill." }),
-  keyInput({ id: "concentrate", label: "Concentrate", width: 12, required: true, from: ["concentrates", "concentrate"], help: "From the Job sheet." }),
+  keyInput({
+    id: "tank",
+    label: "Tank",
+    width: 8,
+    required: true,
+    from: ["tanks", "tank"],
+    help: "From the Job sheet.",
+  }),
+  keyInput({
+    id: "water",
+    label: "Water",
+    width: 8,
+    required: true,
+    from: ["waters", "water"],
+    help: "Water of the fill.",
+  }),
+  keyInput({
+    id: "concentrate",
+    label: "Concentrate",
+    width: 12,
+    required: true,
+    from: ["concentrates", "concentrate"],
+    help: "From the Job sheet.",
+  }),
   momentInput({ id: "opened", label: "Opened", width: 16, required: true, help: "When the fill began." }),
-  textInput({ id: "strength", label: "Strength wanted", width: 10, required: true, help: "Written 1+40 (one part and 40 parts of water), 1 in 40, 2.5% or 3 fl oz/gal." }),
-  wordInput({ id: "builder", label: "Builder", words: builders, width: 11, help: "Only if it differs from the concentrate's." }),
-  numberInput({ id: "dropAllowed", label: "Drop allowed, pH", limits: between(0.05, 3), format: "0.00", width: 9, help: "Blank means the shop's usual drop, from the sheet Shop." }),
+  textInput({
+    id: "strength",
+    label: "Strength wanted",
+    width: 10,
+    required: true,
+    help: "Written 1+40 (one part and 40 parts of water), 1 in 40, 2.5% or 3 fl oz/gal.",
+  }),
+  wordInput({
+    id: "builder",
+    label: "Builder",
+    words: builders,
+    width: 11,
+    help: "Only if it differs from the concentrate's.",
+  }),
+  numberInput({
+    id: "dropAllowed",
+    label: "Drop allowed, pH",
+    limits: between(0.05, 3),
+    format: "0.00",
+    width: 9,
+    help: "Blank means the shop's usual drop, from the sheet Shop.",
+  }),
   momentInput({ id: "closed", label: "Closed", width: 16, help: "When the bath was changed out." }),
-  wordInput({ id: "closeReason", label: "Reason closed", words: closeReasons, width: 16, help: "Why it was changed out." }),
+  wordInput({
+    id: "closeReason",
+    label: "Reason closed",
+    words: closeReasons,
+    width: 16,
+    help: "Why it was changed out.",
+  }),
   textInput({ id: "note", label: "Note", width: 20, help: "Anything the file should say." }),
 ];

@@ -1,13 +1,27 @@
-import { bathInputs, bathName } from "./bath-inputs.ts";
+import { printedFirst } from "../../layout/printed-first.ts";
+import type { SheetDefinition } from "../../model/definition.ts";
+import { baselineStanding, bathState, bench, degassing } from "../../model/words.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
+import { bathInputs, bathName } from "./bath-inputs.ts";
 import { bathStanding, bathStateColumn } from "./bath-standing.ts";
-import type { SheetDefinition } from "../../model/definition.ts";
-import { printedFirst } from "../../layout/printed-first.ts";
-import { baselineStanding, bathState, bench, degassing } from "../../model/words.ts";
 
 const printed = [
-  "bath", "state", "tank", "water", "concentrate", "opened", "strength", "openingDose", "benchState", "baseline", "baselineTemperature", "trigger", "lastReading", "lastVerdict", "topUpShare",
+  "bath",
+  "state",
+  "tank",
+  "water",
+  "concentrate",
+  "opened",
+  "strength",
+  "openingDose",
+  "benchState",
+  "baseline",
+  "baselineTemperature",
+  "trigger",
+  "lastReading",
+  "lastVerdict",
+  "topUpShare",
 ];
 
 export const bathsSheet: SheetDefinition = {
@@ -15,7 +29,8 @@ export const bathsSheet: SheetDefinition = {
   name: "Baths",
   title: "Baths",
   purpose: "One row for every fill, from the charge to the change-out.",
-  caution: "Cold water first, then concentrate, never the other way round; mix, then heat. Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s.",
+  caution:
+    "Cold water first, then concentrate, never the other way round; mix, then heat. Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s.",
   fields: [
     {
       id: "chartBath",
@@ -32,7 +47,10 @@ export const bathsSheet: SheetDefinition = {
       name: "Baths",
       caption: "Baths",
       emptyRows: 1,
-      columns: printedFirst([bathName, bathStateColumn, ...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers], printed),
+      columns: printedFirst(
+        [bathName, bathStateColumn, ...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers],
+        printed,
+      ),
       signals: [
         { column: "state", when: { is: bathState.topUp }, look: "act" },
         { column: "state", when: { is: bathState.reRead }, look: "watch" },

@@ -1,11 +1,11 @@
-import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
-import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNoNumber, isUnder } from "../../formula/conditions.ts";
 import { after, smallestWhere } from "../../formula/criteria.ts";
 import { positionOf, rowAt } from "../../formula/lookups.ts";
 import { isUpTo, never } from "../../formula/times.ts";
+import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
+import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { between, seconds } from "../../model/units-of.ts";
 import { benchMethods, benchResults, surfaces } from "../../model/words.ts";
 
@@ -18,37 +18,89 @@ const noResultYet = "no result yet";
 
 const columns: readonly ColumnDefinition[] = [
   textInput({ id: "id", label: "Test", width: 8, required: true, help: "Running number." }),
-  keyInput({ id: "bath", label: "Bath", width: 14, required: true, from: ["baths", "bath"], help: "The bath whose solution was tested." }),
+  keyInput({
+    id: "bath",
+    label: "Bath",
+    width: 14,
+    required: true,
+    from: ["baths", "bath"],
+    help: "The bath whose solution was tested.",
+  }),
   momentInput({ id: "when", label: "When", width: 16, required: true, help: "Date and time of the test." }),
   textInput({ id: "strength", label: "Strength", width: 11, help: "Strength tested, such as 1+40." }),
   keyInput({ id: "water", label: "Water", width: 8, from: ["waters", "water"], help: "Water of the test solution." }),
-  wordInput({ id: "surface", label: "Surface", words: surfaces, width: 17, required: true, help: "One row for each surface, failures too." }),
+  wordInput({
+    id: "surface",
+    label: "Surface",
+    words: surfaces,
+    width: 17,
+    required: true,
+    help: "One row for each surface, failures too.",
+  }),
   wordInput({ id: "method", label: "Method", words: benchMethods, width: 16, help: "How it was tried." }),
-  numberInput({ id: "dwell", label: "Dwell", unit: seconds, limits: between(0, 3600), format: "0", width: 8, help: "Time on the surface before wiping." }),
-  wordInput({ id: "result", label: "Result", words: benchResults, width: 9, required: true, help: "Partial counts as not passed." }),
+  numberInput({
+    id: "dwell",
+    label: "Dwell",
+    unit: seconds,
+    limits: between(0, 3600),
+    format: "0",
+    width: 8,
+    help: "Time on the surface before wiping.",
+  }),
+  wordInput({
+    id: "result",
+    label: "Result",
+    words: benchResults,
+    width: 9,
+    required: true,
+    help: "Partial counts as not passed.",
+  }),
   textInput({ id: "note", label: "Note", width: 28, help: "Which piece, and what was left on it." }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who tested." }),
-  computed({ id: "standing", label: "Stands", type: "text", width: 26, help: "Whether this test still counts: a later test of the surface or new concentrate replaces it." },
-    (test, { baths }) => blankIf([isBlank(test.bathRow), isNoNumber(test.when)],
-      when(isUpTo(test.when, rowAt(baths, test.bathRow).lastConcentrate), "before the last concentrate")
-        .when(isUnder(test.supersededAt, never), "repeated later")
-        .when(isBlank(test.result), noResultYet)
-        .otherwise(joined(stands, test.result)))),
-  helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath)),
-  helper({ id: "supersededAt", label: "Repeated at", type: "date and time", width: 16, help: "When the surface was next tested; the last day of the calendar if it was not." },
+  computed(
+    {
+      id: "standing",
+      label: "Stands",
+      type: "text",
+      width: 26,
+      help: "Whether this test still counts: a later test of the surface or new concentrate replaces it.",
+    },
+    (test, { baths }) =>
+      blankIf(
+        [isBlank(test.bathRow), isNoNumber(test.when)],
+        when(isUpTo(test.when, rowAt(baths, test.bathRow).lastConcentrate), "before the last concentrate")
+          .when(isUnder(test.supersededAt, never), "repeated later")
+          .when(isBlank(test.result), noResultYet)
+          .otherwise(joined(stands, test.result)),
+      ),
+  ),
+  helper(
+    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
+    ({ bath }, { baths }) => positionOf(bath, baths.bath),
+  ),
+  helper(
+    {
+      id: "supersededAt",
+      label: "Repeated at",
+      type: "date and time",
+      width: 16,
+      help: "When the surface was next tested; the last day of the calendar if it was not.",
+    },
     ({ bath, surface, when: tested }, { benchTests }) => {
       const next = smallestWhere(benchTests, "when", { bath, surface, when: after(tested) });
       return blankIf([isBlank(bath), isNoNumber(tested)], when(equal(next, 0), never).otherwise(next));
-    }),
+    },
+  ),
 ];
 
 export const benchTestsSheet: SheetDefinition = {
   id: "benchTests",
   name: "Bench tests",
   title: "Bench tests",
-  purpose: "Does the bath clean every surface of this job? One row for each surface, before any pH is written down. The baseline waits until all pass.",
-  caution: "Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. Label every spray bottle with what is in it and its hazard.",
+  purpose:
+    "Does the bath clean every surface of this job? One row for each surface, before any pH is written down. The baseline waits until all pass.",
+  caution:
+    "Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. Label every spray bottle with what is in it and its hazard.",
   fields: [],
   tables: [
     {

@@ -1,27 +1,54 @@
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { dividedBy, minus, rounded, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { isBlank, isNoNumber } from "../../formula/conditions.ts";
 import { positionOf, rowAt } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
 
 const { computed, helper } = columnsOf<"care">();
 
 export const careResults: readonly ComputedColumn[] = [
-  computed({ id: "concentrateLost", label: "Concentrate lost", type: "number", unit: volume, format: "0.000", width: 11, help: "What the solution taken out had held, at the strength of the opening dose." },
+  computed(
+    {
+      id: "concentrateLost",
+      label: "Concentrate lost",
+      type: "number",
+      unit: volume,
+      format: "0.000",
+      width: 11,
+      help: "What the solution taken out had held, at the strength of the opening dose.",
+    },
     ({ bathRow, amount }, { baths }) => {
       const { openingDose, workingVolume } = rowAt(baths, bathRow);
-      return blankIf([isBlank(bathRow), isNoNumber(amount)],
-        blankIf([isBlank(openingDose), isBlank(workingVolume)], dividedBy(times(amount, openingDose), workingVolume)));
-    }),
-  computed({ id: "aboveWater", label: "Rinse above the water, pH", type: "number", format: "+0.00;-0.00;0.00", width: 11, help: "Rinse less the pH of the bath's water: how much alkali the rinse holds. When to dump it is the shop's own rule." },
+      return blankIf(
+        [isBlank(bathRow), isNoNumber(amount)],
+        blankIf([isBlank(openingDose), isBlank(workingVolume)], dividedBy(times(amount, openingDose), workingVolume)),
+      );
+    },
+  ),
+  computed(
+    {
+      id: "aboveWater",
+      label: "Rinse above the water, pH",
+      type: "number",
+      format: "+0.00;-0.00;0.00",
+      width: 11,
+      help: "Rinse less the pH of the bath's water: how much alkali the rinse holds. When to dump it is the shop's own rule.",
+    },
     ({ bathRow, rinsePh }, { baths, waters }) => {
       const { waterRow } = rowAt(baths, bathRow);
       const water = rowAt(waters, waterRow);
-      return blankIf([isBlank(bathRow), isNoNumber(rinsePh)],
-        when(isBlank(waterRow), "").when(isNoNumber(water.ph), "").otherwise(rounded(minus(rinsePh, water.ph), 2)));
-    }),
-  helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath)),
+      return blankIf(
+        [isBlank(bathRow), isNoNumber(rinsePh)],
+        when(isBlank(waterRow), "")
+          .when(isNoNumber(water.ph), "")
+          .otherwise(rounded(minus(rinsePh, water.ph), 2)),
+      );
+    },
+  ),
+  helper(
+    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
+    ({ bath }, { baths }) => positionOf(bath, baths.bath),
+  ),
 ];

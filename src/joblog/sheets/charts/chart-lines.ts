@@ -1,5 +1,3 @@
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { asText, largest, minus, notAvailable, plus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isAtLeast, isBlank, isNumber } from "../../formula/conditions.ts";
@@ -7,6 +5,8 @@ import { largestWhere, smallestWhere } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
 import type { Log } from "../../formula/log-names.ts";
 import { cellAt, matchIn, rowAt, thisLine } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 
 const { helper } = columnsOf<"chartLines">();
 
@@ -46,7 +46,11 @@ function reading(id: string, label: string, help: string, extreme: typeof smalle
 function level(id: string, label: string, column: "baseline" | "trigger"): ComputedColumn {
   return helper(
     {
-      id, label, type: "number", format: "0.00", width: 14,
+      id,
+      label,
+      type: "number",
+      format: "0.00",
+      width: 14,
       help: "Of the bath in this line's chart, drawn from its first reading to its last.",
     },
     ({ bath, bathRow }, { baths }) => {
@@ -68,7 +72,10 @@ export const chartLines: TableDefinition = {
   columns: [
     helper(
       {
-        id: "bath", label: "Bath", type: "text", width: 14,
+        id: "bath",
+        label: "Bath",
+        type: "text",
+        width: 14,
         help: "First the bath chosen on the sheet Baths, or its first; then the others.",
       },
       (_, log) => blankIf([isBlank(position(log))], asText(cellAt(log.baths.bath, position(log)))),

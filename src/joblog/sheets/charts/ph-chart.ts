@@ -5,7 +5,10 @@ const trigger = { label: "Trigger", color: "#B3402E", mark: "dashes" } as const;
 
 function levels(chart: number): readonly ChartSeriesDefinition[] {
   const ofChart = { lineOf: "chartLines", line: chart, x: ["from", "to"] } as const;
-  return [{ ...ofChart, y: ["chartBaseline", "chartBaselineTo"], ...baseline }, { ...ofChart, y: ["chartTrigger", "chartTriggerTo"], ...trigger }];
+  return [
+    { ...ofChart, y: ["chartBaseline", "chartBaselineTo"], ...baseline },
+    { ...ofChart, y: ["chartTrigger", "chartTriggerTo"], ...trigger },
+  ];
 }
 
 /** The column of Readings that holds a chart's points; the first has had its own names since version 1. */
@@ -26,7 +29,12 @@ export function phChart(chart: number): ChartDefinition {
     yFormat: "0.0",
     series: [
       { column: chartColumn(chart), label: "pH", color: "#1F4E57", mark: "points" },
-      ...(chart === 1 ? [{ column: "chartBaseline", ...baseline }, { column: "chartTrigger", ...trigger }] : levels(chart)),
+      ...(chart === 1
+        ? [
+            { column: "chartBaseline", ...baseline },
+            { column: "chartTrigger", ...trigger },
+          ]
+        : levels(chart)),
     ],
   };
 }

@@ -6,10 +6,12 @@ import type { accounts } from "../../model/words.ts";
 
 /** Additions and cost lines of a bath on an account. */
 export function onAccount(
-  { additions, costLines }: Log, bath: Expression, account: (typeof accounts)[number],
+  { additions, costLines }: Log,
+  bath: Expression,
+  account: (typeof accounts)[number],
 ): Expression {
-  return rounded(plus(
-    sumWhere(additions, "cost", { bath, account }),
-    sumWhere(costLines, "amount", { bath, account }),
-  ), 2);
+  return rounded(
+    plus(sumWhere(additions, "cost", { bath, account }), sumWhere(costLines, "amount", { bath, account })),
+    2,
+  );
 }

@@ -1,14 +1,14 @@
-import { columnsOf, keyInput, numberInput } from "../../model/columns.ts";
-import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { joined, minus, negative, plus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNumber, isOver } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
-import { withoutPieces } from "./items-without-pieces.ts";
+import { columnsOf, keyInput, numberInput } from "../../model/columns.ts";
+import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { between } from "../../model/units-of.ts";
 import { itemStandings } from "../../model/words.ts";
+import { withoutPieces } from "./items-without-pieces.ts";
 
 const { computed } = columnsOf<"itemCounts">();
 
@@ -21,8 +21,12 @@ function piecesOf(claim: Expression, { items }: Log, standing: Standing): Expres
 type Count = (piecesThat: (standing: Standing) => Expression) => Expression;
 
 function count(id: string, label: string, width: number, help: string, pieces: Count): ComputedColumn {
-  return computed({ id, label, type: "whole number", format: "0", width, help },
-    ({ claim }, log) => blankIf([isBlank(claim)], pieces((standing) => piecesOf(claim, log, standing))));
+  return computed({ id, label, type: "whole number", format: "0", width, help }, ({ claim }, log) =>
+    blankIf(
+      [isBlank(claim)],
+      pieces((standing) => piecesOf(claim, log, standing)),
+    ),
+  );
 }
 
 /** Pieces that the five counts have, one way or another. */
@@ -37,40 +41,72 @@ export const itemCounts: TableDefinition = {
   caption: "Balance of pieces by claim",
   emptyRows: 6,
   columns: [
-    keyInput({ id: "claim", label: "Claim", width: 12, required: true, from: ["claims", "claim"], help: "Every claim with items, once." }),
-    { ...numberInput({ id: "received", label: "Counted in", limits: between(0, 1_000_000), format: "0", width: 11, help: "Pieces counted at the door, if they were: the list below is held against it." }), type: "whole number" },
+    keyInput({
+      id: "claim",
+      label: "Claim",
+      width: 12,
+      required: true,
+      from: ["claims", "claim"],
+      help: "Every claim with items, once.",
+    }),
+    {
+      ...numberInput({
+        id: "received",
+        label: "Counted in",
+        limits: between(0, 1_000_000),
+        format: "0",
+        width: 11,
+        help: "Pieces counted at the door, if they were: the list below is held against it.",
+      }),
+      type: "whole number",
+    },
     computed(
       {
-        id: "pieces", label: "Pieces listed", type: "whole number", format: "0", width: 11,
+        id: "pieces",
+        label: "Pieces listed",
+        type: "whole number",
+        format: "0",
+        width: 11,
         help: "All pieces of the claim in the list below.",
       },
       ({ claim }, { items }) => blankIf([isBlank(claim)], sumWhere(items, "quantity", { claim })),
     ),
     computed(
       {
-        id: "difference", label: "Difference", type: "whole number", format: "0", width: 10,
+        id: "difference",
+        label: "Difference",
+        type: "whole number",
+        format: "0",
+        width: 10,
         help: "Counted in, or else listed, less what is accounted for; must be 0.",
       },
-      (row) => blankIf([isBlank(row.claim)],
-        minus(when(isNumber(row.received), row.received).otherwise(row.pieces), accountedFor(row))),
+      (row) =>
+        blankIf(
+          [isBlank(row.claim)],
+          minus(when(isNumber(row.received), row.received).otherwise(row.pieces), accountedFor(row)),
+        ),
     ),
     computed(
       { id: "balance", label: "Balance", type: "text", width: 26, help: "The difference in words." },
       ({ claim, difference, pending }, log) => {
         const uncounted = withoutPieces(log.items, claim);
         const balances = when(equal(pending, 0), "balances, all accounted for").otherwise("balances, some pending");
-        return blankIf([isBlank(claim)],
+        return blankIf(
+          [isBlank(claim)],
           when(isOver(uncounted, 0), joined("lines without pieces: ", uncounted))
             .when(equal(difference, 0), balances)
             .when(isOver(difference, 0), joined(difference, " not accounted for"))
-            .otherwise(joined(negative(difference), " more than came in")));
+            .otherwise(joined(negative(difference), " more than came in")),
+        );
       },
     ),
     count("restored", "Restored", 16, "By bath.", (of) => of(itemStandings.restored)),
-    count("handCleaned", "Hand cleaned", 14, "By hand or by a specialist.",
-      (of) => plus(of(itemStandings.handCleaned), of(itemStandings.specialist))),
-    count("notRestorable", "Not restorable", 11, "With or without a reason code.",
-      (of) => plus(of(itemStandings.notRestorable), of(itemStandings.reasonMissing))),
+    count("handCleaned", "Hand cleaned", 14, "By hand or by a specialist.", (of) =>
+      plus(of(itemStandings.handCleaned), of(itemStandings.specialist)),
+    ),
+    count("notRestorable", "Not restorable", 11, "With or without a reason code.", (of) =>
+      plus(of(itemStandings.notRestorable), of(itemStandings.reasonMissing)),
+    ),
     count("returned", "Returned uncleaned", 11, "Returned as they came.", (of) => of(itemStandings.returned)),
     count("pending", "Pending", 12, "No outcome yet.", (of) => of(itemStandings.pending)),
   ],

@@ -1,8 +1,8 @@
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { all, is, isBlank, isFilled, isNoNumber, isUnder } from "../../formula/conditions.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { itemStandings } from "../../model/words.ts";
 
 const { computed } = columnsOf<"items">();
@@ -10,7 +10,11 @@ const { computed } = columnsOf<"items">();
 /** What became of the pieces; the counts by claim add these words up. */
 export const itemStanding: ComputedColumn = computed(
   {
-    id: "standing", label: "Status", type: "text", words: Object.values(itemStandings), width: 18,
+    id: "standing",
+    label: "Status",
+    type: "text",
+    words: Object.values(itemStandings),
+    width: 18,
     help: "What became of it; a piece not restorable asks for its reason code.",
   },
   ({ id, claim, item, route, outcome, reason }) => {
@@ -18,50 +22,84 @@ export const itemStanding: ComputedColumn = computed(
       .when(is(route, "specialist"), itemStandings.specialist)
       .otherwise(itemStandings.restored);
     const lost = when(isBlank(reason), itemStandings.reasonMissing).otherwise(itemStandings.notRestorable);
-    return blankIf([all(isBlank(id), isBlank(claim), isBlank(item))],
+    return blankIf(
+      [all(isBlank(id), isBlank(claim), isBlank(item))],
       when(isBlank(outcome), itemStandings.pending)
         .when(is(outcome, "restored"), restored)
         .when(is(outcome, "not restorable"), lost)
         .when(is(outcome, "returned uncleaned"), itemStandings.returned)
-        .otherwise(itemStandings.unknown));
+        .otherwise(itemStandings.unknown),
+    );
   },
 );
 
 /** Asked only where the insurer has agreed to a share; there is no usual one. */
 export const economicTest: ComputedColumn = computed(
   {
-    id: "economic", label: "Economic test", type: "text", width: 16,
-    help: "Cost to restore against the agreed share of the replacement value (Shop sheet); " +
+    id: "economic",
+    label: "Economic test",
+    type: "text",
+    width: 16,
+    help:
+      "Cost to restore against the agreed share of the replacement value (Shop sheet); " +
       "blank until a share is agreed.",
   },
   ({ restoreCost, replacementValue }, { named }) =>
-    blankIf([isNoNumber(named.economicShare), isNoNumber(restoreCost), isNoNumber(replacementValue)],
-      when(isUnder(restoreCost, times(named.economicShare, replacementValue)), "within the share")
-        .otherwise("over the share")),
+    blankIf(
+      [isNoNumber(named.economicShare), isNoNumber(restoreCost), isNoNumber(replacementValue)],
+      when(isUnder(restoreCost, times(named.economicShare, replacementValue)), "within the share").otherwise(
+        "over the share",
+      ),
+    ),
 );
 
 /** Metals that alkali attacks, as people write them; found anywhere in the material. */
-export const amphotericWords = ["aluminum", "aluminium", "zinc", "galvan", "pewter", "solder", "die-cast", "die cast"] as const;
+export const amphotericWords = [
+  "aluminum",
+  "aluminium",
+  "zinc",
+  "galvan",
+  "pewter",
+  "solder",
+  "die-cast",
+  "die cast",
+] as const;
 
 /** Short words that stand inside others ("tint", "leather" do not count). */
 export const amphotericStarts = ["tin", "tinplate", "tinned", "lead", "leaded"] as const;
 
-export const neverInTank = ["batter", "aerosol", "fuel", "gasoline", "lighter", "paint tin", "paint can", "cans of paint"] as const;
+export const neverInTank = [
+  "batter",
+  "aerosol",
+  "fuel",
+  "gasoline",
+  "lighter",
+  "paint tin",
+  "paint can",
+  "cans of paint",
+] as const;
 
 /** The one thing to look at first, in words. */
 export const itemCheck: ComputedColumn = computed(
   {
-    id: "check", label: "Check", type: "text", width: 30,
-    help: "What is missing or must not go into the bath; blank where nothing is. " +
+    id: "check",
+    label: "Check",
+    type: "text",
+    width: 30,
+    help:
+      "What is missing or must not go into the bath; blank where nothing is. " +
       "It knows the words typed, not the piece.",
   },
-  ({ claim, quantity, standing, inBath, route, bath, outcome, reasonText }) => blankIf([isBlank(standing)],
-    when(isBlank(claim), "claim missing")
-      .when(isNoNumber(quantity), "give the pieces")
-      .when(isFilled(inBath), inBath)
-      .when(is(standing, itemStandings.reasonMissing), "give a reason code")
-      .when(all(is(outcome, "not restorable"), isBlank(reasonText)), "give the reason in a sentence")
-      .when(all(is(outcome, "restored"), is(route, "none")), "give a route: restored how?")
-      .when(all(is(outcome, "restored"), is(route, "bath"), isBlank(bath)), "give the bath")
-      .otherwise("")),
+  ({ claim, quantity, standing, inBath, route, bath, outcome, reasonText }) =>
+    blankIf(
+      [isBlank(standing)],
+      when(isBlank(claim), "claim missing")
+        .when(isNoNumber(quantity), "give the pieces")
+        .when(isFilled(inBath), inBath)
+        .when(is(standing, itemStandings.reasonMissing), "give a reason code")
+        .when(all(is(outcome, "not restorable"), isBlank(reasonText)), "give the reason in a sentence")
+        .when(all(is(outcome, "restored"), is(route, "none")), "give a route: restored how?")
+        .when(all(is(outcome, "restored"), is(route, "bath"), isBlank(bath)), "give the bath")
+        .otherwise(""),
+    ),
 );

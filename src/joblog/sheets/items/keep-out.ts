@@ -1,10 +1,10 @@
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, holds, isBlank, isFilled, isNot, isOver, type Condition } from "../../formula/conditions.ts";
+import { any, type Condition, holds, isBlank, isFilled, isNot, isOver } from "../../formula/conditions.ts";
 import { countWhere } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { amphotericStarts, amphotericWords, neverInTank } from "./item-standing.ts";
 
 const { helper } = columnsOf<"items">();
@@ -22,33 +22,46 @@ function spacedOut(text: Expression): Expression {
 export const keepOut: readonly ComputedColumn[] = [
   helper(
     {
-      id: "keepOut", label: "Keep out", type: "text", width: 14,
+      id: "keepOut",
+      label: "Keep out",
+      type: "text",
+      width: 14,
       help: "Metal that alkali attacks, or a hazard, by the words typed.",
     },
     ({ item, material, route }) => {
       const isMetal = any(
         holdsAny(material, amphotericWords),
-        holdsAny(spacedOut(material), amphotericStarts.map((word) => ` ${word} `)),
+        holdsAny(
+          spacedOut(material),
+          amphotericStarts.map((word) => ` ${word} `),
+        ),
       );
       const isHazard = holdsAny(joined(item, " ", material), neverInTank);
-      return blankIf([isNot(route, "bath")],
-        when(isMetal, "keep out of alkali: metal").when(isHazard, "keep out of the tank: hazard").otherwise(""));
+      return blankIf(
+        [isNot(route, "bath")],
+        when(isMetal, "keep out of alkali: metal").when(isHazard, "keep out of the tank: hazard").otherwise(""),
+      );
     },
   ),
   helper(
     {
-      id: "inBath", label: "In a bath", type: "text", width: 14,
+      id: "inBath",
+      label: "In a bath",
+      type: "text",
+      width: 14,
       help: "What speaks against the bath it is meant for.",
     },
     (item, { loads }) => {
       const { bath, route, pre1980 } = item;
       const claimsInBath = countWhere(loads, { bath, firstOfClaim: 1 });
-      return blankIf([isNot(route, "bath")],
+      return blankIf(
+        [isNot(route, "bath")],
         when(isFilled(item.keepOut), item.keepOut)
           .when(isNot(pre1980, "yes"), "")
           .when(isBlank(bath), "isolate: bath of its own")
           .when(isOver(claimsInBath, 1), "isolate: this bath is shared")
-          .otherwise(""));
+          .otherwise(""),
+      );
     },
   ),
 ];

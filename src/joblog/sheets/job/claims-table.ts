@@ -12,6 +12,11 @@ export const claimsTable: TableDefinition = {
     textInput({ id: "insurer", label: "Insurer", width: 26, help: "Who pays." }),
     textInput({ id: "adjuster", label: "Adjuster", width: 11, help: "Whom the statement goes to." }),
     dateInput({ id: "arrived", label: "Arrived", width: 11, help: "Day the contents came in." }),
-    textInput({ id: "note", label: "Note", width: 11, help: "Anything the file should say, such as old paint or lead suspected." }),
+    textInput({
+      id: "note",
+      label: "Note",
+      width: 11,
+      help: "Anything the file should say, such as old paint or lead suspected.",
+    }),
   ],
 };

@@ -1,11 +1,19 @@
 import { unitPrice } from "../../../../functions/money/unit-price.ts";
-import { columnsOf, moneyInput, nameInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
-import type { TableDefinition } from "../../model/definition.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank } from "../../formula/conditions.ts";
+import { columnsOf, moneyInput, nameInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
+import type { TableDefinition } from "../../model/definition.ts";
 import {
-  between, density, equivalents, hardness, moneyLimits, priceByVolume, sequestering, volume, volumeLimits,
+  between,
+  density,
+  equivalents,
+  hardness,
+  moneyLimits,
+  priceByVolume,
+  sequestering,
+  volume,
+  volumeLimits,
 } from "../../model/units-of.ts";
 import { builders, yesNo } from "../../model/words.ts";
 
@@ -19,23 +27,92 @@ export const concentratesTable: TableDefinition = {
   columns: [
     nameInput({ id: "concentrate", label: "Concentrate", width: 13, help: "Short code that every bath names." }),
     textInput({ id: "description", label: "Description", width: 14, help: "Name on the label." }),
-    wordInput({ id: "builder", label: "Builder", words: builders, width: 11, help: "What makes it alkaline, from the SDS. Unknown gives wider ranges." }),
-    textInput({ id: "labelLight", label: "Strength, light soil", width: 11, help: "As the label says it, written 1+40, 2.5% or 3 fl oz/gal." }),
+    wordInput({
+      id: "builder",
+      label: "Builder",
+      words: builders,
+      width: 11,
+      help: "What makes it alkaline, from the SDS. Unknown gives wider ranges.",
+    }),
+    textInput({
+      id: "labelLight",
+      label: "Strength, light soil",
+      width: 11,
+      help: "As the label says it, written 1+40, 2.5% or 3 fl oz/gal.",
+    }),
     textInput({ id: "labelMedium", label: "Strength, medium soil", width: 11, help: "As the label says it." }),
     textInput({ id: "labelHeavy", label: "Strength, heavy soil", width: 11, help: "As the label says it." }),
-    numberInput({ id: "labelHardness", label: "Label covers hardness to", unit: hardness, limits: between(0, 5000), format: "0", width: 14, help: "Water hardness that the label's strength already allows for." }),
-    numberInput({ id: "density", label: "Density", unit: density, limits: between(0.5, 2.5), format: "0.00#", width: 9, help: "From the SDS, section 9." }),
-    numberInput({ id: "capacity", label: "Sequestering capacity", unit: sequestering, limits: between(0, 1000), format: "0.0#", width: 14, help: "Hardness that one mL of concentrate holds in solution, from the maker." }),
-    numberInput({ id: "alkalinityStrength", label: "Alkali strength", unit: equivalents, limits: between(0, 25), format: "0.000", width: 9, help: "Titrated alkalinity of the concentrate itself." }),
-    numberInput({ id: "packVolume", label: "Pack size", unit: volume, limits: volumeLimits, format: "0.0##", width: 9, help: "Volume in one pack." }),
+    numberInput({
+      id: "labelHardness",
+      label: "Label covers hardness to",
+      unit: hardness,
+      limits: between(0, 5000),
+      format: "0",
+      width: 14,
+      help: "Water hardness that the label's strength already allows for.",
+    }),
+    numberInput({
+      id: "density",
+      label: "Density",
+      unit: density,
+      limits: between(0.5, 2.5),
+      format: "0.00#",
+      width: 9,
+      help: "From the SDS, section 9.",
+    }),
+    numberInput({
+      id: "capacity",
+      label: "Sequestering capacity",
+      unit: sequestering,
+      limits: between(0, 1000),
+      format: "0.0#",
+      width: 14,
+      help: "Hardness that one mL of concentrate holds in solution, from the maker.",
+    }),
+    numberInput({
+      id: "alkalinityStrength",
+      label: "Alkali strength",
+      unit: equivalents,
+      limits: between(0, 25),
+      format: "0.000",
+      width: 9,
+      help: "Titrated alkalinity of the concentrate itself.",
+    }),
+    numberInput({
+      id: "packVolume",
+      label: "Pack size",
+      unit: volume,
+      limits: volumeLimits,
+      format: "0.0##",
+      width: 9,
+      help: "Volume in one pack.",
+    }),
     moneyInput({ id: "packPrice", label: "Pack price", width: 8, limits: moneyLimits, help: "What one pack cost." }),
     textInput({ id: "lot", label: "Lot", width: 9, help: "From the pack, for the file." }),
-    wordInput({ id: "sdsOnFile", label: "SDS on file", words: yesNo, width: 7, help: "A current safety data sheet is at hand on every shift." }),
+    wordInput({
+      id: "sdsOnFile",
+      label: "SDS on file",
+      words: yesNo,
+      width: 7,
+      help: "A current safety data sheet is at hand on every shift.",
+    }),
     computed(
-      { id: "unitPrice", label: "Concentrate price", type: "money", unit: priceByVolume, format: "#,##0.00", width: 11, help: "Pack price by pack size." },
-      ({ packVolume, packPrice }, { named }) => blankIf([isBlank(packVolume), isBlank(packPrice)],
-        when(equal(packPrice, 0), 0)
-          .otherwise(call(unitPrice, { pack_price: packPrice, pack_volume: packVolume, system: named.unitSystem }))),
+      {
+        id: "unitPrice",
+        label: "Concentrate price",
+        type: "money",
+        unit: priceByVolume,
+        format: "#,##0.00",
+        width: 11,
+        help: "Pack price by pack size.",
+      },
+      ({ packVolume, packPrice }, { named }) =>
+        blankIf(
+          [isBlank(packVolume), isBlank(packPrice)],
+          when(equal(packPrice, 0), 0).otherwise(
+            call(unitPrice, { pack_price: packPrice, pack_volume: packVolume, system: named.unitSystem }),
+          ),
+        ),
     ),
   ],
   signals: [{ column: "sdsOnFile", when: { is: "no" }, look: "act" }],

@@ -1,16 +1,22 @@
 import { usualHouseShare, usualTolerance } from "../../../core/bath/common-practice.ts";
-import { claimsTable } from "./claims-table.ts";
-import { concentratesTable } from "./concentrates-table.ts";
+import { unitSystems } from "../../../core/units/unit-system.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { everywhere } from "../../model/everywhere.ts";
-import { tanksTable } from "./tanks-table.ts";
 import { between, temperature } from "../../model/units-of.ts";
+import { claimsTable } from "./claims-table.ts";
+import { concentratesTable } from "./concentrates-table.ts";
+import { tanksTable } from "./tanks-table.ts";
 import { watersTable } from "./waters-table.ts";
-import { unitSystems } from "../../../core/units/unit-system.ts";
 
 const fields: readonly FieldDefinition[] = [
   { id: "shop", name: "Shop.Name", label: "Shop", type: "text", help: "The name that stands on the claim statement." },
-  { id: "jobNumber", name: "Job.Number", label: "Job number", type: "text", help: "Your own number for this job week." },
+  {
+    id: "jobNumber",
+    name: "Job.Number",
+    label: "Job number",
+    type: "text",
+    help: "Your own number for this job week.",
+  },
   { id: "started", name: "Job.Started", label: "Started", type: "date", help: "First day of the job week." },
   {
     id: "unitSystem",
@@ -58,7 +64,7 @@ const fields: readonly FieldDefinition[] = [
     name: "TopUp.Growth",
     label: "Top-ups grow from",
     type: "number",
-    format: "0.0\" times\"",
+    format: '0.0" times"',
     limits: between(1, 5),
     initial: everywhere(1.2),
     help: "A later round of top-ups that took more than this many times the first is a change-out signal (common practice, no source).",
@@ -73,15 +79,25 @@ const fields: readonly FieldDefinition[] = [
     initial: everywhere(1),
     help: "Share of the opening dose; from there on a change-out is worth a thought (100 to 150 %, common practice, no source).",
   },
-  { id: "logVersion", name: "Log.Version", label: "Log version", type: "whole number", format: "0", fixed: true, help: "Bathsheet reads it when it upgrades a log." },
+  {
+    id: "logVersion",
+    name: "Log.Version",
+    label: "Log version",
+    type: "whole number",
+    format: "0",
+    fixed: true,
+    help: "Bathsheet reads it when it upgrades a log.",
+  },
 ];
 
 export const jobSheet: SheetDefinition = {
   id: "job",
   name: "Job",
   title: "Job chemistry log",
-  purpose: "Who, which claims, and the tanks, waters and concentrates that the other sheets look up. Type in the framed, tinted cells; the plain ones are worked out.",
-  caution: "Keep aluminum, zinc, galvanized, tin and lead pieces out of the alkaline bath: alkali attacks them and hydrogen forms. Pre-1978 paint, old toys and fire dust may hold lead, asbestos, arsenic, cadmium or PAH: isolate and test. Swollen or heat-marked batteries, aerosols, paint and fuel never go into a tank.",
+  purpose:
+    "Who, which claims, and the tanks, waters and concentrates that the other sheets look up. Type in the framed, tinted cells; the plain ones are worked out.",
+  caution:
+    "Keep aluminum, zinc, galvanized, tin and lead pieces out of the alkaline bath: alkali attacks them and hydrogen forms. Pre-1978 paint, old toys and fire dust may hold lead, asbestos, arsenic, cadmium or PAH: isolate and test. Swollen or heat-marked batteries, aerosols, paint and fuel never go into a tank.",
   fields,
   tables: [claimsTable, tanksTable, watersTable, concentratesTable],
   arrangement: "stacked",

@@ -1,9 +1,9 @@
 import { tankVolume } from "../../../../functions/tank/tank-volume.ts";
-import { columnsOf, nameInput, numberInput, textInput } from "../../model/columns.ts";
-import type { TableDefinition } from "../../model/definition.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf } from "../../formula/choices.ts";
 import { isBlank } from "../../formula/conditions.ts";
+import { columnsOf, nameInput, numberInput, textInput } from "../../model/columns.ts";
+import type { TableDefinition } from "../../model/definition.ts";
 import { between, depth, depthLimits, power, volume, volumeByDepth, volumeLimits } from "../../model/units-of.ts";
 
 const { computed } = columnsOf<"tanks">();
@@ -15,23 +15,95 @@ export const tanksTable: TableDefinition = {
   emptyRows: 3,
   columns: [
     nameInput({ id: "tank", label: "Tank", width: 13, help: "Short name, as painted on the tank." }),
-    numberInput({ id: "length", label: "Inside length", unit: depth, limits: depthLimits, format: "0.0#", width: 11, required: true, help: "Inside, not outside." }),
-    numberInput({ id: "width", label: "Inside width", unit: depth, limits: depthLimits, format: "0.0#", width: 11, required: true, help: "Inside, not outside." }),
-    numberInput({ id: "fillDepth", label: "Fill depth", unit: depth, limits: depthLimits, format: "0.0#", width: 11, required: true, help: "From the floor to the fill line, not to the rim." }),
-    numberInput({ id: "displacement", label: "Displacement", unit: volume, limits: volumeLimits, format: "0.0##", width: 13, help: "Volume that racks and transducers take up." }),
-    numberInput({ id: "heater", label: "Heater", unit: power, limits: between(0, 500), format: "0.0#", width: 11, help: "Rated heating power." }),
-    numberInput({ id: "dragOut", label: "Carried out by a load", unit: volume, limits: volumeLimits, format: "0.00#", width: 11, help: "Solution that the baskets and pieces of one load take along; splits a fall of the level into drag-out and evaporation." }),
+    numberInput({
+      id: "length",
+      label: "Inside length",
+      unit: depth,
+      limits: depthLimits,
+      format: "0.0#",
+      width: 11,
+      required: true,
+      help: "Inside, not outside.",
+    }),
+    numberInput({
+      id: "width",
+      label: "Inside width",
+      unit: depth,
+      limits: depthLimits,
+      format: "0.0#",
+      width: 11,
+      required: true,
+      help: "Inside, not outside.",
+    }),
+    numberInput({
+      id: "fillDepth",
+      label: "Fill depth",
+      unit: depth,
+      limits: depthLimits,
+      format: "0.0#",
+      width: 11,
+      required: true,
+      help: "From the floor to the fill line, not to the rim.",
+    }),
+    numberInput({
+      id: "displacement",
+      label: "Displacement",
+      unit: volume,
+      limits: volumeLimits,
+      format: "0.0##",
+      width: 13,
+      help: "Volume that racks and transducers take up.",
+    }),
+    numberInput({
+      id: "heater",
+      label: "Heater",
+      unit: power,
+      limits: between(0, 500),
+      format: "0.0#",
+      width: 11,
+      help: "Rated heating power.",
+    }),
+    numberInput({
+      id: "dragOut",
+      label: "Carried out by a load",
+      unit: volume,
+      limits: volumeLimits,
+      format: "0.00#",
+      width: 11,
+      help: "Solution that the baskets and pieces of one load take along; splits a fall of the level into drag-out and evaporation.",
+    }),
     textInput({ id: "note", label: "Note", width: 10, help: "Lid, set temperature, date measured." }),
     computed(
-      { id: "workingVolume", label: "Working volume", type: "number", unit: volume, format: "0.00", width: 11, help: "Liquid at the fill line, less the displacement." },
+      {
+        id: "workingVolume",
+        label: "Working volume",
+        type: "number",
+        unit: volume,
+        format: "0.00",
+        width: 11,
+        help: "Liquid at the fill line, less the displacement.",
+      },
       ({ length, width, fillDepth, displacement }, { named: { unitSystem } }) =>
-        blankIf([isBlank(length), isBlank(width), isBlank(fillDepth)],
-          call(tankVolume, { length, width, depth: fillDepth, displacement, system: unitSystem })),
+        blankIf(
+          [isBlank(length), isBlank(width), isBlank(fillDepth)],
+          call(tankVolume, { length, width, depth: fillDepth, displacement, system: unitSystem }),
+        ),
     ),
     computed(
-      { id: "volumePerDepth", label: "Volume by level", type: "number", unit: volumeByDepth, format: "0.000", width: 11, help: "What one unit of level holds: for make-up from the drop of the level." },
-      ({ length, width }, { named: { unitSystem } }) => blankIf([isBlank(length), isBlank(width)],
-        call(tankVolume, { length, width, depth: 1, displacement: 0, system: unitSystem })),
+      {
+        id: "volumePerDepth",
+        label: "Volume by level",
+        type: "number",
+        unit: volumeByDepth,
+        format: "0.000",
+        width: 11,
+        help: "What one unit of level holds: for make-up from the drop of the level.",
+      },
+      ({ length, width }, { named: { unitSystem } }) =>
+        blankIf(
+          [isBlank(length), isBlank(width)],
+          call(tankVolume, { length, width, depth: 1, displacement: 0, system: unitSystem }),
+        ),
     ),
   ],
 };

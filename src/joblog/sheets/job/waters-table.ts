@@ -1,10 +1,10 @@
 import { hardnessClass } from "../../../../functions/water/hardness-class.ts";
-import { columnsOf, dateInput, moneyInput, nameInput, numberInput, textInput } from "../../model/columns.ts";
-import type { TableDefinition } from "../../model/definition.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf } from "../../formula/choices.ts";
 import { isBlank } from "../../formula/conditions.ts";
 import { withWrittenZero } from "../../formula/written-zero.ts";
+import { columnsOf, dateInput, moneyInput, nameInput, numberInput, textInput } from "../../model/columns.ts";
+import type { TableDefinition } from "../../model/definition.ts";
 import { between, dissolvedSolids, hardness, moneyLimits, phLimits, priceByVolume } from "../../model/units-of.ts";
 
 const { computed } = columnsOf<"waters">();
@@ -19,14 +19,61 @@ export const watersTable: TableDefinition = {
   columns: [
     nameInput({ id: "water", label: "Water", width: 13, help: "Short code that every fill and make-up names." }),
     textInput({ id: "name", label: "Description", width: 14, help: "Where it comes from." }),
-    numberInput({ id: "hardness", label: "Hardness", unit: hardness, limits: labLimits, format: "0", width: 11, help: "Total hardness. A test in grains per gallon must be converted first." }),
-    numberInput({ id: "alkalinity", label: "Alkalinity", unit: hardness, limits: labLimits, format: "0", width: 11, help: "Total alkalinity. It uses up concentrate one for one." }),
-    numberInput({ id: "tds", label: "Dissolved solids", unit: dissolvedSolids, limits: between(0, 50_000), format: "0", width: 11, help: "TDS, if measured." }),
-    numberInput({ id: "ph", label: "pH", limits: phLimits, format: "0.0#", width: 11, help: "pH of the water itself." }),
+    numberInput({
+      id: "hardness",
+      label: "Hardness",
+      unit: hardness,
+      limits: labLimits,
+      format: "0",
+      width: 11,
+      help: "Total hardness. A test in grains per gallon must be converted first.",
+    }),
+    numberInput({
+      id: "alkalinity",
+      label: "Alkalinity",
+      unit: hardness,
+      limits: labLimits,
+      format: "0",
+      width: 11,
+      help: "Total alkalinity. It uses up concentrate one for one.",
+    }),
+    numberInput({
+      id: "tds",
+      label: "Dissolved solids",
+      unit: dissolvedSolids,
+      limits: between(0, 50_000),
+      format: "0",
+      width: 11,
+      help: "TDS, if measured.",
+    }),
+    numberInput({
+      id: "ph",
+      label: "pH",
+      limits: phLimits,
+      format: "0.0#",
+      width: 11,
+      help: "pH of the water itself.",
+    }),
     dateInput({ id: "tested", label: "Tested", width: 11, help: "Day of the test." }),
-    { ...moneyInput({ id: "price", label: "Price", width: 11, limits: moneyLimits, help: "Cost of the water, if it is charged to claims." }), unit: priceByVolume, format: "0.000#" },
+    {
+      ...moneyInput({
+        id: "price",
+        label: "Price",
+        width: 11,
+        limits: moneyLimits,
+        help: "Cost of the water, if it is charged to claims.",
+      }),
+      unit: priceByVolume,
+      format: "0.000#",
+    },
     computed(
-      { id: "hardnessClass", label: "Hardness class", type: "text", width: 12, help: "In words, by the US Geological Survey's classes." },
+      {
+        id: "hardnessClass",
+        label: "Hardness class",
+        type: "text",
+        width: 12,
+        help: "In words, by the US Geological Survey's classes.",
+      },
       (water) => blankIf([isBlank(water.hardness)], call(hardnessClass, { hardness: withWrittenZero(water.hardness) })),
     ),
   ],

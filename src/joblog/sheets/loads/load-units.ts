@@ -1,61 +1,150 @@
-import { columnsOf } from "../../model/columns.ts";
+import { dividedBy, joined, plus, rounded, times } from "../../formula/arithmetic.ts";
+import { blankIf, when } from "../../formula/choices.ts";
 import { all, equal, is, isBlank, isNoNumber, isNumber, isOver, isUnder, unequal } from "../../formula/conditions.ts";
 import { below, countWhere } from "../../formula/criteria.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
-import { blankIf, when } from "../../formula/choices.ts";
-import { dividedBy, joined, plus, rounded, times } from "../../formula/arithmetic.ts";
 import { lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { loadStatement } from "../statement/statement-keys.ts";
 
 const { computed, helper } = columnsOf<"loads">();
 
 /** What a load counts for by each of the three bases of a share. */
 export const loadUnits: readonly ComputedColumn[] = [
-  computed({ id: "counted", label: "Baskets counted", type: "number", format: "General", width: 9, help: "Baskets that a share counts: none for a rework." },
-    ({ baskets, rework }) => blankIf([isNoNumber(baskets)], when(is(rework, "yes"), 0).otherwise(baskets))),
-  computed({ id: "weighted", label: "Soil-weighted", type: "number", format: "General", width: 9, help: "Baskets counted, times the weight of the soil from the Shop sheet." },
-    ({ counted, soil }, { named }) => blankIf([isBlank(counted), isBlank(soil)],
-      times(counted, when(is(soil, "light"), named.weightLight).when(is(soil, "medium"), named.weightMedium).otherwise(named.weightHeavy)))),
-  computed({ id: "basketMinutes", label: "Basket-minutes", type: "number", format: "General", width: 9, help: "Baskets counted, times the minutes in the bath." },
-    ({ counted, minutes }) => blankIf([isBlank(counted), isNoNumber(minutes)], times(counted, minutes))),
+  computed(
+    {
+      id: "counted",
+      label: "Baskets counted",
+      type: "number",
+      format: "General",
+      width: 9,
+      help: "Baskets that a share counts: none for a rework.",
+    },
+    ({ baskets, rework }) => blankIf([isNoNumber(baskets)], when(is(rework, "yes"), 0).otherwise(baskets)),
+  ),
+  computed(
+    {
+      id: "weighted",
+      label: "Soil-weighted",
+      type: "number",
+      format: "General",
+      width: 9,
+      help: "Baskets counted, times the weight of the soil from the Shop sheet.",
+    },
+    ({ counted, soil }, { named }) =>
+      blankIf(
+        [isBlank(counted), isBlank(soil)],
+        times(
+          counted,
+          when(is(soil, "light"), named.weightLight)
+            .when(is(soil, "medium"), named.weightMedium)
+            .otherwise(named.weightHeavy),
+        ),
+      ),
+  ),
+  computed(
+    {
+      id: "basketMinutes",
+      label: "Basket-minutes",
+      type: "number",
+      format: "General",
+      width: 9,
+      help: "Baskets counted, times the minutes in the bath.",
+    },
+    ({ counted, minutes }) => blankIf([isBlank(counted), isNoNumber(minutes)], times(counted, minutes)),
+  ),
 ];
 
 /** What a row leaves open, in words. */
-export const loadCheck: ComputedColumn =
-  computed({ id: "check", label: "Check", type: "text", width: 22, help: "What is missing or does not fit; blank where nothing is." },
-    (load, { baths }) => {
-      const { opened, closed } = rowAt(baths, load.bathRow);
-      return blankIf([all(isBlank(load.id), isBlank(load.bath), isBlank(load.claim))],
-        when(isBlank(load.claimRow), "claim missing: cost not shared")
-          .when(isBlank(load.bathRow), "bath missing")
-          .when(isNoNumber(load.when), "missing: when")
-          .when(all(isNumber(opened), isUnder(load.when, opened)), "bath not yet open then")
-          .when(all(isNumber(closed), isOver(load.when, closed)), "bath closed by then")
-          .when(isNoNumber(load.baskets), "missing: baskets")
-          .when(isBlank(load.soil), "missing: soil")
-          .when(isNoNumber(load.minutes), "missing: minutes")
-          .when(is(load.rework, "yes"), "rework: not billed twice")
-          .otherwise(""));
-    });
+export const loadCheck: ComputedColumn = computed(
+  {
+    id: "check",
+    label: "Check",
+    type: "text",
+    width: 22,
+    help: "What is missing or does not fit; blank where nothing is.",
+  },
+  (load, { baths }) => {
+    const { opened, closed } = rowAt(baths, load.bathRow);
+    return blankIf(
+      [all(isBlank(load.id), isBlank(load.bath), isBlank(load.claim))],
+      when(isBlank(load.claimRow), "claim missing: cost not shared")
+        .when(isBlank(load.bathRow), "bath missing")
+        .when(isNoNumber(load.when), "missing: when")
+        .when(all(isNumber(opened), isUnder(load.when, opened)), "bath not yet open then")
+        .when(all(isNumber(closed), isOver(load.when, closed)), "bath closed by then")
+        .when(isNoNumber(load.baskets), "missing: baskets")
+        .when(isBlank(load.soil), "missing: soil")
+        .when(isNoNumber(load.minutes), "missing: minutes")
+        .when(is(load.rework, "yes"), "rework: not billed twice")
+        .otherwise(""),
+    );
+  },
+);
 
 /** Positions, and who came into a bath in what order. */
 export const loadHelpers: readonly ComputedColumn[] = [
-  helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath)),
-  helper({ id: "claimRow", label: "Claim row", type: "whole number", format: "0", width: 8, help: "Position in Claims." },
-    ({ claim }, { claims }) => positionOf(claim, claims.claim)),
+  helper(
+    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
+    ({ bath }, { baths }) => positionOf(bath, baths.bath),
+  ),
+  helper(
+    { id: "claimRow", label: "Claim row", type: "whole number", format: "0", width: 8, help: "Position in Claims." },
+    ({ claim }, { claims }) => positionOf(claim, claims.claim),
+  ),
   // Loads entered at the same minute still need an order: a row's position is far below a second. COUNTIFS compares
   // by text of 15 digits, so there are no more than ten behind the point.
-  helper({ id: "order", label: "Order", type: "number", format: "0.0000000000", width: 16, help: "Time of the load with its row as the last digits, so that no two are the same." },
-    (load, { loads }) => blankIf([isBlank(load.bathRow), isBlank(load.claimRow), isNoNumber(load.when)],
-      rounded(plus(rounded(load.when, 5), dividedBy(lineOf(load.when, loads.when), 10_000_000_000)), 10))),
-  helper({ id: "firstOfClaim", label: "First of claim", type: "whole number", format: "0", width: 8, help: "1 where it is the claim's first load in this bath." },
-    ({ bath, claim, order }, { loads }) => blankIf([isBlank(order)],
-      when(equal(countWhere(loads, { bath, claim, order: below(order) }), 0), 1).otherwise(0))),
-  helper({ id: "entry", label: "Claim came in as", type: "whole number", format: "0", width: 9, help: "On a claim's first load in a bath: 1 for the first claim in it, 2 for the second." },
-    ({ bath, firstOfClaim, order }, { loads }) => blankIf([unequal(firstOfClaim, 1)],
-      plus(countWhere(loads, { bath, firstOfClaim: 1, order: below(order) }), 1))),
-  helper({ id: "entryKey", label: "Bath and order", type: "text", width: 16, help: "Bath and place in its order of claims, by which Costs finds them." },
-    ({ bath, entry }) => blankIf([isBlank(entry)], joined(bath, "|", entry))),
+  helper(
+    {
+      id: "order",
+      label: "Order",
+      type: "number",
+      format: "0.0000000000",
+      width: 16,
+      help: "Time of the load with its row as the last digits, so that no two are the same.",
+    },
+    (load, { loads }) =>
+      blankIf(
+        [isBlank(load.bathRow), isBlank(load.claimRow), isNoNumber(load.when)],
+        rounded(plus(rounded(load.when, 5), dividedBy(lineOf(load.when, loads.when), 10_000_000_000)), 10),
+      ),
+  ),
+  helper(
+    {
+      id: "firstOfClaim",
+      label: "First of claim",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "1 where it is the claim's first load in this bath.",
+    },
+    ({ bath, claim, order }, { loads }) =>
+      blankIf(
+        [isBlank(order)],
+        when(equal(countWhere(loads, { bath, claim, order: below(order) }), 0), 1).otherwise(0),
+      ),
+  ),
+  helper(
+    {
+      id: "entry",
+      label: "Claim came in as",
+      type: "whole number",
+      format: "0",
+      width: 9,
+      help: "On a claim's first load in a bath: 1 for the first claim in it, 2 for the second.",
+    },
+    ({ bath, firstOfClaim, order }, { loads }) =>
+      blankIf([unequal(firstOfClaim, 1)], plus(countWhere(loads, { bath, firstOfClaim: 1, order: below(order) }), 1)),
+  ),
+  helper(
+    {
+      id: "entryKey",
+      label: "Bath and order",
+      type: "text",
+      width: 16,
+      help: "Bath and place in its order of claims, by which Costs finds them.",
+    },
+    ({ bath, entry }) => blankIf([isBlank(entry)], joined(bath, "|", entry)),
+  ),
   loadStatement,
 ];

@@ -1,20 +1,38 @@
 import { meterSlope } from "../../../../functions/meter/meter-slope.ts";
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { absolute, minus, plus, rounded, sum, wholePart } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import {
-  any, equal, isAtLeast, isBlank, isFilled, isNoNumber, isNumber, isOver, isUnder, type Condition,
+  any,
+  type Condition,
+  equal,
+  isAtLeast,
+  isBlank,
+  isFilled,
+  isNoNumber,
+  isNumber,
+  isOver,
+  isUnder,
 } from "../../formula/conditions.ts";
 import {
-  above, after, before, beginning, countWhere, from, largestWhere, smallestWhere, type Comparison, type Where,
+  above,
+  after,
+  before,
+  beginning,
+  type Comparison,
+  countWhere,
+  from,
+  largestWhere,
+  smallestWhere,
+  type Where,
 } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
 import { cellAt, matchIn } from "../../formula/lookups.ts";
-import { checkKey, saysErrorLeft } from "./meter-key.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { meterVerdict, verdictChanged } from "../../model/words.ts";
+import { checkKey, saysErrorLeft } from "./meter-key.ts";
 
 const { computed, helper } = columnsOf<"meterChecks">();
 
@@ -55,17 +73,26 @@ function nextFound({ meter, nextAt }: Check, { meterChecks }: Log): Expression {
 }
 
 export const meterResults: readonly ComputedColumn[] = [
-  computed({ id: "error1", label: "Error 1, pH", ...error, help: "As found less the buffer." },
-    ({ buffer1, asFound1 }) => errorIn(buffer1, asFound1)),
-  computed({ id: "error2", label: "Error 2, pH", ...error, help: "As found less the buffer." },
-    ({ buffer2, asFound2 }) => errorIn(buffer2, asFound2)),
+  computed(
+    { id: "error1", label: "Error 1, pH", ...error, help: "As found less the buffer." },
+    ({ buffer1, asFound1 }) => errorIn(buffer1, asFound1),
+  ),
+  computed(
+    { id: "error2", label: "Error 2, pH", ...error, help: "As found less the buffer." },
+    ({ buffer2, asFound2 }) => errorIn(buffer2, asFound2),
+  ),
   computed(
     {
-      id: "slope", label: "Slope", type: "number", format: '0.0"%"', width: 8,
+      id: "slope",
+      label: "Slope",
+      type: "number",
+      format: '0.0"%"',
+      width: 8,
       help: "Of the theoretical slope at that temperature, from the voltages.",
     },
     ({ buffer1, mv1, buffer2, mv2, temperature }, { named }) =>
-      blankIf([isNoNumber(buffer1), isNoNumber(mv1), isNoNumber(buffer2), isNoNumber(mv2), equal(buffer1, buffer2)],
+      blankIf(
+        [isNoNumber(buffer1), isNoNumber(mv1), isNoNumber(buffer2), isNoNumber(mv2), equal(buffer1, buffer2)],
         call(meterSlope, {
           buffer_1: buffer1,
           mv_1: mv1,
@@ -73,69 +100,99 @@ export const meterResults: readonly ComputedColumn[] = [
           mv_2: mv2,
           temperature,
           system: named.unitSystem,
-        })),
+        }),
+      ),
   ),
   computed(
     {
-      id: "verdict", label: "Verdict", type: "text", words: Object.values(meterVerdict), width: 21,
+      id: "verdict",
+      label: "Verdict",
+      type: "text",
+      words: Object.values(meterVerdict),
+      width: 21,
       help: "Against the shop's own limits on the sheet Shop.",
     },
     (check, { named }) => {
       const { error1, error2, slope } = check;
       const isOut = (found: Expression): Condition => isOver(absolute(sum(found)), named.meterLimit);
-      const slopeIsOut = when(isBlank(slope), false)
-        .otherwise(any(isUnder(slope, named.slopeLow), isOver(slope, named.slopeHigh)));
-      return blankIf(unfinished(check),
+      const slopeIsOut = when(isBlank(slope), false).otherwise(
+        any(isUnder(slope, named.slopeLow), isOver(slope, named.slopeHigh)),
+      );
+      return blankIf(
+        unfinished(check),
         when(any(isOut(error1), isOut(error2)), meterVerdict.asFound)
           .when(slopeIsOut, meterVerdict.slope)
           .when(any(isBlank(error1), isBlank(error2)), meterVerdict.incomplete)
-          .otherwise(meterVerdict.within));
+          .otherwise(meterVerdict.within),
+      );
     },
   ),
   computed(
     {
-      id: "since", label: "Reaches back to", type: "date and time", width: 16,
+      id: "since",
+      label: "Reaches back to",
+      type: "date and time",
+      width: 16,
       help: "The meter's check before this one: drift is taken out of the readings since.",
     },
-    (check, { meterChecks }) => blankIf(unfinished(check),
-      blankIfNever(largestWhere(meterChecks, "when", ofMeter(check, before(check.when))))),
+    (check, { meterChecks }) =>
+      blankIf(unfinished(check), blankIfNever(largestWhere(meterChecks, "when", ofMeter(check, before(check.when))))),
   ),
   computed(
     {
-      id: "readingsReached", label: "Readings reached", type: "whole number", format: "0", width: 9,
+      id: "readingsReached",
+      label: "Readings reached",
+      type: "whole number",
+      format: "0",
+      width: 9,
       help: "Readings with this meter since then. Without a check before they stay as read.",
     },
     (check, { readings }) => blankIf([isBlank(check.verdict)], countWhere(readings, reached(check))),
   ),
   computed(
     {
-      id: "verdictsFlipped", label: "Verdicts changed", type: "whole number", format: "0", width: 9,
+      id: "verdictsFlipped",
+      label: "Verdicts changed",
+      type: "whole number",
+      format: "0",
+      width: 9,
       help: "How many of those say something else with the drift taken out; Readings names them in its column Drift.",
     },
-    (check, { readings }) => blankIf([isBlank(check.verdict)],
-      countWhere(readings, { ...reached(check), flag: beginning(verdictChanged) })),
+    (check, { readings }) =>
+      blankIf([isBlank(check.verdict)], countWhere(readings, { ...reached(check), flag: beginning(verdictChanged) })),
   ),
   computed(
     {
-      id: "due", label: "Check again by", type: "date", width: 11,
+      id: "due",
+      label: "Check again by",
+      type: "date",
+      width: 11,
       help: "Of a meter's last check: the next one by the shop's own rule.",
     },
-    (check, { named }) => blankIf([isBlank(check.left), isFilled(check.nextAt)],
-      plus(wholePart(check.when), named.meterCheckDays)),
+    (check, { named }) =>
+      blankIf([isBlank(check.left), isFilled(check.nextAt)], plus(wholePart(check.when), named.meterCheckDays)),
   ),
 ];
 
 export const meterHelpers: readonly ComputedColumn[] = [
   helper(
     {
-      id: "found", label: "Error found", type: "number", format: "0.000", width: 8,
+      id: "found",
+      label: "Error found",
+      type: "number",
+      format: "0.000",
+      width: 8,
       help: "As found in the buffer with the higher pH.",
     },
     (check) => inHigherBuffer(check, check.error1, check.error2),
   ),
   helper(
     {
-      id: "left", label: "Error left", type: "number", format: "0.000", width: 8,
+      id: "left",
+      label: "Error left",
+      type: "number",
+      format: "0.000",
+      width: 8,
       help: "As left in that buffer, or as found where nothing was adjusted; blank where the check says neither.",
     },
     (check) => {
@@ -150,15 +207,25 @@ export const meterHelpers: readonly ComputedColumn[] = [
   ),
   helper(
     {
-      id: "nextAt", label: "Next check", type: "date and time", width: 16,
+      id: "nextAt",
+      label: "Next check",
+      type: "date and time",
+      width: 16,
       help: "Of the same meter; blank if none yet.",
     },
-    (check, { meterChecks }) => blankIf([isBlank(check.left)],
-      blankIfNever(smallestWhere(meterChecks, "when", ofMeter(check, after(check.when))))),
+    (check, { meterChecks }) =>
+      blankIf(
+        [isBlank(check.left)],
+        blankIfNever(smallestWhere(meterChecks, "when", ofMeter(check, after(check.when)))),
+      ),
   ),
   helper(
     {
-      id: "nextDrift", label: "Drift by then", type: "number", format: "0.000", width: 8,
+      id: "nextDrift",
+      label: "Drift by then",
+      type: "number",
+      format: "0.000",
+      width: 8,
       help: "Error found at the next check less the error left here.",
     },
     (check, log) => {

@@ -6,19 +6,67 @@ function line(topic: string, note: string, source: string): LogRow {
 }
 
 const formulas: readonly LogRow[] = [
-  line("Tank", "Inside length × width × fill depth, less what racks take up; 231 cubic inches to the US gallon.", "exact definition"),
-  line("Dose", "1+40 is one part and 40 parts of water: volume / 41. Written 1 in 40 it is volume / 40.", "arithmetic; the trade's reading of a ratio"),
-  line("Hardness", "Volume × (hardness − what the label allows for) / capacity of the concentrate.", "arithmetic; capacity from the maker or a jar test"),
-  line("Bicarbonate", "Volume × alkalinity / 50.043 mg to the milliequivalent: one eq of it uses up one of hydroxide.", "molar mass of CaCO3; Standard Methods 2320 B uses 50 000 mg/eq"),
+  line(
+    "Tank",
+    "Inside length × width × fill depth, less what racks take up; 231 cubic inches to the US gallon.",
+    "exact definition",
+  ),
+  line(
+    "Dose",
+    "1+40 is one part and 40 parts of water: volume / 41. Written 1 in 40 it is volume / 40.",
+    "arithmetic; the trade's reading of a ratio",
+  ),
+  line(
+    "Hardness",
+    "Volume × (hardness − what the label allows for) / capacity of the concentrate.",
+    "arithmetic; capacity from the maker or a jar test",
+  ),
+  line(
+    "Bicarbonate",
+    "Volume × alkalinity / 50.043 mg to the milliequivalent: one eq of it uses up one of hydroxide.",
+    "molar mass of CaCO3; Standard Methods 2320 B uses 50 000 mg/eq",
+  ),
   line("Baseline", "Median of at least three readings after every bench surface passed.", "trade rule"),
-  line("Trigger", "Baseline less the drop allowed, as the bath would read it at the sample's temperature.", "0.5 is common practice, no source; ion product of water: CRC Handbook"),
-  line("Temperature", "The same bath reads about 0.7 pH lower at 50 °C than at 25 °C with a perfect meter: the solution changes, not the electrode.", "ion product of water: CRC Handbook; EPA Method 9040"),
-  line("Meter drift", "Taken as even between two checks of the meter: reading − error found × time gone by / time between. Nothing is corrected before the later check is recorded.", "arithmetic; a knock changes a meter at once, so look at such readings again"),
-  line("Electrode slope", "100 × mV between buffers / pH between them / (0.198416 mV/K × temperature).", "Nernst equation"),
-  line("Top-up", "Concentrate that brings the bath back, between soil as acid and drag-out as dilution, over the builders that the label leaves open. First addition: the smaller of the best figure and the house share.", "equilibrium by Bathsheet; house share is common practice, no source"),
-  line("Level make-up", "Loads × drag-out + drained left as solution, the rest evaporated. Concentrate due: what left × strength.", "arithmetic; drag-out by weighing or metering a few loads"),
-  line("Total to free alkalinity", "T by P titration. It climbs as soil soaps gather while additions hold the pH.", "published practice is to watch it; the limit is the shop's own"),
-  line("Acid", "From a titration to pH 4.5 and the reading; without a titration a minimum. 60 %, then 30 %, then the rest.", "equilibrium by Bathsheet; stages are common practice, no source"),
+  line(
+    "Trigger",
+    "Baseline less the drop allowed, as the bath would read it at the sample's temperature.",
+    "0.5 is common practice, no source; ion product of water: CRC Handbook",
+  ),
+  line(
+    "Temperature",
+    "The same bath reads about 0.7 pH lower at 50 °C than at 25 °C with a perfect meter: the solution changes, not the electrode.",
+    "ion product of water: CRC Handbook; EPA Method 9040",
+  ),
+  line(
+    "Meter drift",
+    "Taken as even between two checks of the meter: reading − error found × time gone by / time between. Nothing is corrected before the later check is recorded.",
+    "arithmetic; a knock changes a meter at once, so look at such readings again",
+  ),
+  line(
+    "Electrode slope",
+    "100 × mV between buffers / pH between them / (0.198416 mV/K × temperature).",
+    "Nernst equation",
+  ),
+  line(
+    "Top-up",
+    "Concentrate that brings the bath back, between soil as acid and drag-out as dilution, over the builders that the label leaves open. First addition: the smaller of the best figure and the house share.",
+    "equilibrium by Bathsheet; house share is common practice, no source",
+  ),
+  line(
+    "Level make-up",
+    "Loads × drag-out + drained left as solution, the rest evaporated. Concentrate due: what left × strength.",
+    "arithmetic; drag-out by weighing or metering a few loads",
+  ),
+  line(
+    "Total to free alkalinity",
+    "T by P titration. It climbs as soil soaps gather while additions hold the pH.",
+    "published practice is to watch it; the limit is the shop's own",
+  ),
+  line(
+    "Acid",
+    "From a titration to pH 4.5 and the reading; without a titration a minimum. 60 %, then 30 %, then the rest.",
+    "equilibrium by Bathsheet; stages are common practice, no source",
+  ),
   line("Corrosive waste", "pH 2 or less, or 12.5 or more.", "40 CFR 261.22"),
   line("Cost shares", "Largest remainder: shares add up to the cent.", "arithmetic"),
 ];
@@ -38,7 +86,13 @@ export const noteLines: TableDefinition = {
   start: () => [...formulas, ...limits],
   columns: [
     textInput({ id: "topic", label: "About", width: 31, required: true, help: "What the line is about." }),
-    textInput({ id: "note", label: "Note", width: 62, required: true, help: "How it is worked out, or what to bear in mind." }),
+    textInput({
+      id: "note",
+      label: "Note",
+      width: 62,
+      required: true,
+      help: "How it is worked out, or what to bear in mind.",
+    }),
     textInput({ id: "source", label: "Source", width: 40, help: "Where it comes from." }),
   ],
 };

@@ -1,10 +1,13 @@
-import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { asText } from "../../formula/arithmetic.ts";
+import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { noteLines } from "./notes-lines.ts";
 import { ownLimits } from "./notes-own-limits.ts";
 
 const version: FieldDefinition = {
-  id: "notesVersion", name: "Notes.Version", label: "Log version", type: "text",
+  id: "notesVersion",
+  name: "Notes.Version",
+  label: "Log version",
+  type: "text",
   help: "Raised when a log is upgraded.",
   formula: ({ named }) => asText(named.logVersion),
 };
@@ -14,7 +17,8 @@ export const notesSheet: SheetDefinition = {
   name: "Notes",
   title: "Notes for the file",
   purpose: "What the figures rest on, and which limits the shop set for itself.",
-  caution: "Arithmetic aid: no figure here is a permission or a promise. Never mix alkali with bleach, ammonia or acid cleaners. Alkali in the eyes: flush 15 minutes at once, then a doctor.",
+  caution:
+    "Arithmetic aid: no figure here is a permission or a promise. Never mix alkali with bleach, ammonia or acid cleaners. Alkali in the eyes: flush 15 minutes at once, then a doctor.",
   fields: [version, ...ownLimits],
   tables: [noteLines],
   arrangement: "stacked",

@@ -1,12 +1,12 @@
 import { driftFix } from "../../../../functions/meter/drift-fix.ts";
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { minus, rounded, sum } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNoNumber } from "../../formula/conditions.ts";
 import { largestWhere, upTo } from "../../formula/criteria.ts";
 import { cellsFrom, matchIn, rowAt } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { checkKey, saysErrorLeft } from "../meter/meter-key.ts";
 
 const { computed, helper } = columnsOf<"readings">();
@@ -17,8 +17,13 @@ const shownDecimals = 2;
 /** Feeds everything that judges a bath; the pH as read is never overwritten. */
 export const phCorrected: ComputedColumn = computed(
   {
-    id: "phCorrected", label: "pH, drift taken out", type: "number", format: "0.00", width: 10,
-    help: "The reading less the meter's drift, which is taken as even from one check to the next; " +
+    id: "phCorrected",
+    label: "pH, drift taken out",
+    type: "number",
+    format: "0.00",
+    width: 10,
+    help:
+      "The reading less the meter's drift, which is taken as even from one check to the next; " +
       "as read where no later check is recorded or the meter is not named.",
   },
   (reading, { meterChecks }) => {
@@ -29,9 +34,12 @@ export const phCorrected: ComputedColumn = computed(
       as_found_errors: cellsFrom(reading.errorBefore, reading.errorAfter),
     });
     const checkBefore = rowAt(meterChecks, reading.checkRow);
-    return blankIf([isNoNumber(reading.ph)],
-      when(isNoNumber(reading.errorAfter), reading.ph)
-        .otherwise(rounded(minus(driftTakenOut, checkBefore.left), shownDecimals)));
+    return blankIf(
+      [isNoNumber(reading.ph)],
+      when(isNoNumber(reading.errorAfter), reading.ph).otherwise(
+        rounded(minus(driftTakenOut, checkBefore.left), shownDecimals),
+      ),
+    );
   },
 );
 
@@ -39,7 +47,11 @@ export const phCorrected: ComputedColumn = computed(
 export const readingMeterHelpers: readonly ComputedColumn[] = [
   helper(
     {
-      id: "checkRow", label: "Check row", type: "whole number", format: "0", width: 8,
+      id: "checkRow",
+      label: "Check row",
+      type: "whole number",
+      format: "0",
+      width: 8,
       help: "Position in MeterChecks of the check before.",
     },
     ({ meter, checkBefore }, { meterChecks }) =>
@@ -47,29 +59,46 @@ export const readingMeterHelpers: readonly ComputedColumn[] = [
   ),
   helper(
     {
-      id: "checkBefore", label: "Check before", type: "date and time", width: 16,
+      id: "checkBefore",
+      label: "Check before",
+      type: "date and time",
+      width: 16,
       help: "The meter's last check by then; 0 if none.",
     },
-    (reading, { meterChecks }) => blankIf([isBlank(reading.meter), isNoNumber(reading.ph), isNoNumber(reading.when)],
-      largestWhere(meterChecks, "when", { meter: reading.meter, left: saysErrorLeft, when: upTo(reading.when) })),
+    (reading, { meterChecks }) =>
+      blankIf(
+        [isBlank(reading.meter), isNoNumber(reading.ph), isNoNumber(reading.when)],
+        largestWhere(meterChecks, "when", { meter: reading.meter, left: saysErrorLeft, when: upTo(reading.when) }),
+      ),
   ),
   helper(
     {
-      id: "checkAfter", label: "Check after", type: "date and time", width: 16,
+      id: "checkAfter",
+      label: "Check after",
+      type: "date and time",
+      width: 16,
       help: "The meter's next check; blank if none yet.",
     },
     ({ checkRow }, { meterChecks }) => blankIf([isBlank(checkRow)], rowAt(meterChecks, checkRow).nextAt),
   ),
   helper(
     {
-      id: "errorBefore", label: "Drift at the check before", type: "number", format: "0.00", width: 9,
+      id: "errorBefore",
+      label: "Drift at the check before",
+      type: "number",
+      format: "0.00",
+      width: 9,
       help: "Always 0: drift is counted from there.",
     },
     ({ checkRow }) => blankIf([isBlank(checkRow)], 0),
   ),
   helper(
     {
-      id: "errorAfter", label: "Drift at the check after", type: "number", format: "0.000", width: 9,
+      id: "errorAfter",
+      label: "Drift at the check after",
+      type: "number",
+      format: "0.000",
+      width: 9,
       help: "As found at the next check, less what the check before had left.",
     },
     ({ checkRow }, { meterChecks }) => blankIf([isBlank(checkRow)], rowAt(meterChecks, checkRow).nextDrift),

@@ -1,11 +1,20 @@
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNoNumber, isNot, isOver, unequal } from "../../formula/conditions.ts";
 import {
-  above, after, before, countWhere, from, largestWhere, otherThan, smallestWhere, sumWhere, upTo,
+  above,
+  after,
+  before,
+  countWhere,
+  from,
+  largestWhere,
+  otherThan,
+  smallestWhere,
+  sumWhere,
+  upTo,
 } from "../../formula/criteria.ts";
 import { never } from "../../formula/times.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { readingVerdict } from "../../model/words.ts";
 
 const { helper } = columnsOf<"readings">();
@@ -17,46 +26,63 @@ const { helper } = columnsOf<"readings">();
 export const readingRounds: readonly ComputedColumn[] = [
   helper(
     {
-      id: "readBefore", label: "Read before", type: "date and time", width: 16,
+      id: "readBefore",
+      label: "Read before",
+      type: "date and time",
+      width: 16,
       help: "Where a top-up is due: the bath's reading before this one; 0 if none.",
     },
     (reading, { readings }) =>
-      blankIf([isNot(reading.verdict, readingVerdict.topUp), isBlank(reading.bathRow), isNoNumber(reading.when)],
+      blankIf(
+        [isNot(reading.verdict, readingVerdict.topUp), isBlank(reading.bathRow), isNoNumber(reading.when)],
         largestWhere(readings, "when", {
           bath: reading.bath,
           purpose: otherThan("rinse"),
           ph: above(0),
           when: before(reading.when),
-        })),
+        }),
+      ),
   ),
   helper(
     {
-      id: "roundStart", label: "Round begins", type: "whole number", format: "0", width: 8,
+      id: "roundStart",
+      label: "Round begins",
+      type: "whole number",
+      format: "0",
+      width: 8,
       help: "1 where a round of topping up begins.",
     },
     ({ bath, purpose, verdict, readBefore }, { readings }) => {
       const atReadBefore = [from(readBefore), upTo(readBefore)];
       const askedAlready = countWhere(readings, { bath, when: atReadBefore, verdict: readingVerdict.topUp });
-      return blankIf([isNot(purpose, "check"), isNot(verdict, readingVerdict.topUp), isBlank(readBefore)],
-        when(isOver(askedAlready, 0), 0).otherwise(1));
+      return blankIf(
+        [isNot(purpose, "check"), isNot(verdict, readingVerdict.topUp), isBlank(readBefore)],
+        when(isOver(askedAlready, 0), 0).otherwise(1),
+      );
     },
   ),
   helper(
     {
-      id: "roundAmount", label: "Round took", type: "number", format: "0.000", width: 9,
+      id: "roundAmount",
+      label: "Round took",
+      type: "number",
+      format: "0.000",
+      width: 9,
       help: "Top-up concentrate from here to the next round; 0 where none went in.",
     },
     (reading, { readings, additions }) => {
       const { bath, roundStart } = reading;
       const next = smallestWhere(readings, "when", { bath, roundStart: 1, when: after(reading.when) });
       const until = when(equal(next, 0), never).otherwise(next);
-      return blankIf([unequal(roundStart, 1)],
+      return blankIf(
+        [unequal(roundStart, 1)],
         sumWhere(additions, "amount", {
           bath,
           kind: "concentrate",
           purpose: "top-up",
           when: [from(reading.when), before(until)],
-        }));
+        }),
+      );
     },
   ),
 ];

@@ -2,21 +2,31 @@ import { phAt } from "../../../../functions/ph/ph-at.ts";
 import { topUpRange } from "../../../../functions/top-up/top-up-range.ts";
 import { trigger } from "../../../../functions/top-up/trigger.ts";
 import { verdict } from "../../../../functions/top-up/verdict.ts";
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { absolute, dividedBy, joined, minus } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import {
-  all, any, equal, is, isBlank, isNoNumber, isNot, isNumber, isOver, startsWith, type Condition,
+  all,
+  any,
+  type Condition,
+  equal,
+  is,
+  isBlank,
+  isNoNumber,
+  isNot,
+  isNumber,
+  isOver,
+  startsWith,
 } from "../../formula/conditions.ts";
 import { after, countWhere, otherThan, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
 import { placeIn, rowAt } from "../../formula/lookups.ts";
-import { phCorrected } from "./reading-meter.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
 import { bench, readingVerdict as words, verdictChanged } from "../../model/words.ts";
+import { phCorrected } from "./reading-meter.ts";
 
 const { computed } = columnsOf<"readings">();
 
@@ -39,10 +49,12 @@ function topUp(id: string, label: string, place: number, help: string, tooWarm: 
       system: named.unitSystem,
     });
     const gap = absolute(minus(reading.temperature, bath.baselineTemperature));
-    return blankIf([isNot(reading.verdict, words.topUp), isBlank(reading.bathRow)],
+    return blankIf(
+      [isNot(reading.verdict, words.topUp), isBlank(reading.bathRow)],
       when(isBlank(bath.openingDose), "")
         .when(isOver(gap, named.temperatureGap), tooWarm)
-        .otherwise(placeIn(range, place)));
+        .otherwise(placeIn(range, place)),
+    );
   });
 }
 
@@ -71,18 +83,27 @@ const uncounted = (why: string | Expression): string | Expression =>
 export const readingVerdict: readonly ComputedColumn[] = [
   computed(
     {
-      id: "trigger", label: "Trigger here", type: "number", format: "0.00", width: 8,
+      id: "trigger",
+      label: "Trigger here",
+      type: "number",
+      format: "0.00",
+      width: 8,
       help: "The trigger as this bath would read it at this sample's temperature.",
     },
     (reading, log) => {
       const { baseline } = rowAt(log.baths, reading.bathRow);
-      return blankIf(incomparable(reading),
-        blankIf([isBlank(baseline)], call(trigger, { baseline, ...triggerTerms(reading, log) })));
+      return blankIf(
+        incomparable(reading),
+        blankIf([isBlank(baseline)], call(trigger, { baseline, ...triggerTerms(reading, log) })),
+      );
     },
   ),
   computed(
     {
-      id: "verdict", label: "Verdict", type: "text", width: 15,
+      id: "verdict",
+      label: "Verdict",
+      type: "text",
+      width: 15,
       help: "Hold, near, top up, or re-read where the temperature leaves it open.",
     },
     (reading, log) => {
@@ -92,14 +113,16 @@ export const readingVerdict: readonly ComputedColumn[] = [
         .when(isNot(benchAtTime, bench.accepted), benchAtTime)
         .otherwise("older than the opening dose");
       const asBaseline = when(equal(counted, 1), words.baseline).otherwise(uncounted(whyUncounted));
-      return blankIf([isBlank(bath), isBlank(ph), isBlank(purpose), is(purpose, "rinse")],
+      return blankIf(
+        [isBlank(bath), isBlank(ph), isBlank(purpose), is(purpose, "rinse")],
         when(isBlank(bathRow), uncounted("bath missing"))
           .when(isNoNumber(ph), uncounted("pH is no number"))
           .when(isNoNumber(reading.when), uncounted("when is no date"))
           .when(is(purpose, "baseline"), asBaseline)
           .when(isBlank(baseline), words.noBaseline)
           .when(isNoNumber(temperature), words.noTemperature)
-          .otherwise(call(verdict, { reading: reading.phCorrected, baseline, ...triggerTerms(reading, log) })));
+          .otherwise(call(verdict, { reading: reading.phCorrected, baseline, ...triggerTerms(reading, log) })),
+      );
     },
   ),
   topUp("firstAddition", "First addition", 4, "Add this, mix, read again before adding more.", "re-read cooled"),
@@ -110,7 +133,10 @@ export const readingDrift: readonly ComputedColumn[] = [
   phCorrected,
   computed(
     {
-      id: "verdictAsRead", label: "Verdict as read", type: "text", width: 15,
+      id: "verdictAsRead",
+      label: "Verdict as read",
+      type: "text",
+      width: 15,
       help: "What the same reading says with the meter's drift left in, against the baseline as read.",
     },
     (reading, log) => {
@@ -121,8 +147,9 @@ export const readingDrift: readonly ComputedColumn[] = [
         is(reading.purpose, "baseline"),
         isNoNumber(reading.temperature),
       );
-      const unchanged = when(isBlank(baseline), true)
-        .otherwise(all(equal(reading.ph, reading.phCorrected), equal(baseline, baselineAsRead)));
+      const unchanged = when(isBlank(baseline), true).otherwise(
+        all(equal(reading.ph, reading.phCorrected), equal(baseline, baselineAsRead)),
+      );
       return when(unjudged, reading.verdict)
         .when(unchanged, reading.verdict)
         .otherwise(call(verdict, { reading: reading.ph, baseline: baselineAsRead, ...triggerTerms(reading, log) }));
@@ -130,8 +157,8 @@ export const readingDrift: readonly ComputedColumn[] = [
   ),
   computed(
     { id: "flag", label: "Drift", type: "text", width: 30, help: "Whether the meter's drift had hidden something." },
-    ({ verdictAsRead, verdict: now }) => blankIf([equal(verdictAsRead, now)],
-      joined(verdictChanged, ": ", now, " instead of ", verdictAsRead)),
+    ({ verdictAsRead, verdict: now }) =>
+      blankIf([equal(verdictAsRead, now)], joined(verdictChanged, ": ", now, " instead of ", verdictAsRead)),
   ),
 ];
 
@@ -139,14 +166,21 @@ export const readingDrift: readonly ComputedColumn[] = [
 export const readingFigures: readonly ComputedColumn[] = [
   computed(
     {
-      id: "phAtBaseline", label: "pH at the baseline's temperature, about", type: "number", format: "0.00", width: 20,
-      help: "What this sample would read there with a perfect meter, had the bath lost nothing. " +
+      id: "phAtBaseline",
+      label: "pH at the baseline's temperature, about",
+      type: "number",
+      format: "0.00",
+      width: 20,
+      help:
+        "What this sample would read there with a perfect meter, had the bath lost nothing. " +
         "For a hot sample of a used bath it is often a little high: cool it to be sure.",
     },
     (reading, { baths, named }) => {
       const bath = rowAt(baths, reading.bathRow);
-      return blankIf(incomparable(reading),
-        blankIf([isBlank(bath.baseline)],
+      return blankIf(
+        incomparable(reading),
+        blankIf(
+          [isBlank(bath.baseline)],
           call(phAt, {
             ph: reading.phCorrected,
             from_temperature: reading.temperature,
@@ -154,7 +188,9 @@ export const readingFigures: readonly ComputedColumn[] = [
             builder: bath.builderUsed,
             alkalinity: bath.alkalinityUsed,
             system: named.unitSystem,
-          })));
+          }),
+        ),
+      );
     },
   ),
   topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),
@@ -162,7 +198,11 @@ export const readingFigures: readonly ComputedColumn[] = [
   topUp("topUpHigh", "Top-up, high", 3, "Highest likely top-up back to the baseline.", ""),
   computed(
     {
-      id: "alkalinityRatio", label: "Total to free alkalinity", type: "number", format: "0.00", width: 11,
+      id: "alkalinityRatio",
+      label: "Total to free alkalinity",
+      type: "number",
+      format: "0.00",
+      width: 11,
       help: "Total by free alkalinity, where both were titrated: climbs as soil soaps gather.",
     },
     ({ pTitre, tTitre }) => {
@@ -172,7 +212,11 @@ export const readingFigures: readonly ComputedColumn[] = [
   ),
   computed(
     {
-      id: "benchAtTime", label: "Bench tests then", type: "text", words: Object.values(bench), width: 18,
+      id: "benchAtTime",
+      label: "Bench tests then",
+      type: "text",
+      words: Object.values(bench),
+      width: 18,
       help: "How the bath's bench tests stood when this was read.",
     },
     (reading, { benchTests }) => {
@@ -182,11 +226,13 @@ export const readingFigures: readonly ComputedColumn[] = [
         supersededAt: after(reading.when),
         result: otherThan("pass"),
       });
-      return blankIf([isBlank(reading.lastConcentrate)],
+      return blankIf(
+        [isBlank(reading.lastConcentrate)],
         when(equal(reading.lastConcentrate, 0), bench.noCharge)
           .when(equal(countWhere(benchTests, since), 0), bench.untested)
           .when(isOver(refused, 0), bench.refused)
-          .otherwise(bench.accepted));
+          .otherwise(bench.accepted),
+      );
     },
   ),
 ];

@@ -1,10 +1,10 @@
 import type { SheetDefinition } from "../../model/definition.ts";
+import { readingVerdict as verdicts } from "../../model/words.ts";
 import { readingHelpers } from "./reading-helpers.ts";
 import { readingDetails, readingInputs } from "./reading-inputs.ts";
 import { readingMeterHelpers } from "./reading-meter.ts";
 import { readingRounds } from "./reading-rounds.ts";
 import { readingDrift, readingFigures, readingVerdict } from "./reading-verdict.ts";
-import { readingVerdict as verdicts } from "../../model/words.ts";
 
 const charted = ["chartablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"];
 
@@ -13,7 +13,8 @@ export const readingsSheet: SheetDefinition = {
   name: "Readings",
   title: "pH readings",
   purpose: "Every reading as the meter showed it, with the sample's temperature. Never overwrite one: add a row.",
-  caution: "A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature. Hands and tools out of a running tank. Splash goggles and gloves for sampling.",
+  caution:
+    "A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature. Hands and tools out of a running tank. Splash goggles and gloves for sampling.",
   fields: [],
   tables: [
     {
@@ -21,7 +22,16 @@ export const readingsSheet: SheetDefinition = {
       name: "Readings",
       caption: "Readings",
       emptyRows: 1,
-      columns: [...readingInputs, ...readingVerdict, ...readingDetails, ...readingDrift, ...readingFigures, ...readingMeterHelpers, ...readingHelpers, ...readingRounds],
+      columns: [
+        ...readingInputs,
+        ...readingVerdict,
+        ...readingDetails,
+        ...readingDrift,
+        ...readingFigures,
+        ...readingMeterHelpers,
+        ...readingHelpers,
+        ...readingRounds,
+      ],
       signals: [
         { column: "verdict", when: { is: verdicts.topUp }, look: "act" },
         { column: "verdict", when: { is: verdicts.near }, look: "watch" },

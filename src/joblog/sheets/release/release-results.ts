@@ -4,8 +4,6 @@ import { acidTo } from "../../../../functions/discharge/acid-to.ts";
 import { corrosive } from "../../../../functions/discharge/corrosive.ts";
 import { dischargeCheck } from "../../../../functions/discharge/discharge-check.ts";
 import { placesAmongLimits } from "../../../core/discharge/release-limits.ts";
-import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
 import { dividedBy, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
@@ -13,6 +11,8 @@ import { any, equal, is, isBlank, isFilled, isNoNumber, isNumber } from "../../f
 import type { Expression } from "../../formula/expression.ts";
 import type { ColumnId, FieldId, Log, Row } from "../../formula/log-names.ts";
 import { cellAt, placeIn, positionOf } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
 import { acidAmount } from "../../model/units-of.ts";
 import { releaseState, yesNo } from "../../model/words.ts";
 
@@ -22,11 +22,19 @@ const acidColumn = { type: "number", unit: acidAmount, format: "0.000", width: 1
 
 /** ACIDTO gives the usual product; of another purity it takes as much more or less as ACIDFOR says. */
 function neededAcid(
-  { volume, ph, target, acid, builderUsed, temperature, alkalinity, purity }: Row<"releases">, { named }: Log,
+  { volume, ph, target, acid, builderUsed, temperature, alkalinity, purity }: Row<"releases">,
+  { named }: Log,
 ): Expression {
   const system = named.unitSystem;
   const usual = call(acidTo, {
-    volume, ph, target_ph: target, acid, builder: builderUsed, temperature, alkalinity_meq_L: alkalinity, system,
+    volume,
+    ph,
+    target_ph: target,
+    acid,
+    builder: builderUsed,
+    temperature,
+    alkalinity_meq_L: alkalinity,
+    system,
   });
   const ofTypedPurity = call(acidFor, { volume, alkalinity: 1, acid, purity, system });
   const ofUsualPurity = call(acidFor, { volume, alkalinity: 1, acid, system });
@@ -35,59 +43,142 @@ function neededAcid(
 
 /** What is to be worked out before anybody pours. */
 export const releasePlan: readonly ComputedColumn[] = [
-  computed({ id: "acidNeeded", label: "Acid needed", ...acidColumn, help: "From the reading to the target pH. With a titration within about 15 %, without one a minimum: add in stages and read." },
+  computed(
+    {
+      id: "acidNeeded",
+      label: "Acid needed",
+      ...acidColumn,
+      help: "From the reading to the target pH. With a titration within about 15 %, without one a minimum: add in stages and read.",
+    },
     // ACIDTO says no by itself where one of them is out of range.
-    (row, log) => blankIf([isNoNumber(row.volume), isNoNumber(row.ph), isNoNumber(row.target), isBlank(row.acid)],
-      neededAcid(row, log))),
-  computed({ id: "acidBasis", label: "Worked out from", type: "text", width: 15, help: "Without a titration soil acids and carbonate do not show: the acid is a minimum." },
-    ({ acidNeeded, alkalinity }) => blankIf([isBlank(acidNeeded)],
-      when(isNumber(alkalinity), "titration").otherwise("pH alone: a minimum"))),
-  computed({ id: "firstStage", label: "First stage", ...acidColumn, help: "60 % of it (common practice, no source). Mix, read, then decide the next." },
-    ({ acidNeeded }) => blankIf([isBlank(acidNeeded)],
-      when(equal(acidNeeded, 0), 0).otherwise(placeIn(call(acidStages, { amount: acidNeeded }), 1)))),
-  computed({ id: "corrosive", label: "Corrosive waste, D002", type: "text", words: yesNo, width: 11, help: "By the pH before any acid: 2 or less, or 12.5 or more (40 CFR 261.22). It says nothing of metals." },
-    ({ ph }) => blankIf([isNoNumber(ph)], when(call(corrosive, { ph }), "yes").otherwise("no"))),
+    (row, log) =>
+      blankIf(
+        [isNoNumber(row.volume), isNoNumber(row.ph), isNoNumber(row.target), isBlank(row.acid)],
+        neededAcid(row, log),
+      ),
+  ),
+  computed(
+    {
+      id: "acidBasis",
+      label: "Worked out from",
+      type: "text",
+      width: 15,
+      help: "Without a titration soil acids and carbonate do not show: the acid is a minimum.",
+    },
+    ({ acidNeeded, alkalinity }) =>
+      blankIf([isBlank(acidNeeded)], when(isNumber(alkalinity), "titration").otherwise("pH alone: a minimum")),
+  ),
+  computed(
+    {
+      id: "firstStage",
+      label: "First stage",
+      ...acidColumn,
+      help: "60 % of it (common practice, no source). Mix, read, then decide the next.",
+    },
+    ({ acidNeeded }) =>
+      blankIf(
+        [isBlank(acidNeeded)],
+        when(equal(acidNeeded, 0), 0).otherwise(placeIn(call(acidStages, { amount: acidNeeded }), 1)),
+      ),
+  ),
+  computed(
+    {
+      id: "corrosive",
+      label: "Corrosive waste, D002",
+      type: "text",
+      words: yesNo,
+      width: 11,
+      help: "By the pH before any acid: 2 or less, or 12.5 or more (40 CFR 261.22). It says nothing of metals.",
+    },
+    ({ ph }) => blankIf([isNoNumber(ph)], when(call(corrosive, { ph }), "yes").otherwise("no")),
+  ),
 ];
 
 /** Where it stands; never that it may go. */
 export const releaseStanding: readonly ComputedColumn[] = [
-  computed({ id: "lastPh", label: "Last pH", type: "number", format: "0.00", width: 8, help: "After the latest stage, or before any acid." },
-    ({ ph, phAfter1, phAfter2, phAfter3 }) => when(isNumber(phAfter3), phAfter3)
-      .when(isNumber(phAfter2), phAfter2)
-      .when(isNumber(phAfter1), phAfter1)
-      .when(isNumber(ph), ph)
-      .otherwise("")),
-  computed({ id: "limitCheck", label: "Against the limits", type: "text", words: placesAmongLimits, width: 10, help: "Within, below or above the limits typed here, or else the shop's own. Within is no permission." },
-    ({ lastPh, lowUsed, highUsed }) => blankIf([isBlank(lastPh), isBlank(lowUsed), isBlank(highUsed)],
-      call(dischargeCheck, { ph: lastPh, low: lowUsed, high: highUsed }))),
-  computed({ id: "state", label: "State", type: "text", words: Object.values(releaseState), width: 20, help: "Stays not released until limits and results are in and the last pH is within the limits. Whether it may go, the permit says." },
-    (row) => blankIf([isBlank(row.bath)],
-      when(any(isBlank(row.lowUsed), isBlank(row.highUsed)), releaseState.limits)
-        .when(isBlank(row.lastPh), releaseState.ph)
-        .when(is(row.limitCheck, "below"), releaseState.below)
-        .when(is(row.limitCheck, "above"), releaseState.above)
-        .when(is(row.analysesResult, "over a limit"), releaseState.over)
-        .when(any(isBlank(row.analysesResult), is(row.analysesResult, "awaited")), releaseState.results)
-        .when(isNoNumber(row.releasedAt), releaseState.entered)
-        .when(any(isNoNumber(row.releasedVolume), isBlank(row.point), isBlank(row.initials), isBlank(row.permitUsed)),
-          releaseState.incomplete)
-        .otherwise(releaseState.released))),
+  computed(
+    {
+      id: "lastPh",
+      label: "Last pH",
+      type: "number",
+      format: "0.00",
+      width: 8,
+      help: "After the latest stage, or before any acid.",
+    },
+    ({ ph, phAfter1, phAfter2, phAfter3 }) =>
+      when(isNumber(phAfter3), phAfter3)
+        .when(isNumber(phAfter2), phAfter2)
+        .when(isNumber(phAfter1), phAfter1)
+        .when(isNumber(ph), ph)
+        .otherwise(""),
+  ),
+  computed(
+    {
+      id: "limitCheck",
+      label: "Against the limits",
+      type: "text",
+      words: placesAmongLimits,
+      width: 10,
+      help: "Within, below or above the limits typed here, or else the shop's own. Within is no permission.",
+    },
+    ({ lastPh, lowUsed, highUsed }) =>
+      blankIf(
+        [isBlank(lastPh), isBlank(lowUsed), isBlank(highUsed)],
+        call(dischargeCheck, { ph: lastPh, low: lowUsed, high: highUsed }),
+      ),
+  ),
+  computed(
+    {
+      id: "state",
+      label: "State",
+      type: "text",
+      words: Object.values(releaseState),
+      width: 20,
+      help: "Stays not released until limits and results are in and the last pH is within the limits. Whether it may go, the permit says.",
+    },
+    (row) =>
+      blankIf(
+        [isBlank(row.bath)],
+        when(any(isBlank(row.lowUsed), isBlank(row.highUsed)), releaseState.limits)
+          .when(isBlank(row.lastPh), releaseState.ph)
+          .when(is(row.limitCheck, "below"), releaseState.below)
+          .when(is(row.limitCheck, "above"), releaseState.above)
+          .when(is(row.analysesResult, "over a limit"), releaseState.over)
+          .when(any(isBlank(row.analysesResult), is(row.analysesResult, "awaited")), releaseState.results)
+          .when(isNoNumber(row.releasedAt), releaseState.entered)
+          .when(
+            any(isNoNumber(row.releasedVolume), isBlank(row.point), isBlank(row.initials), isBlank(row.permitUsed)),
+            releaseState.incomplete,
+          )
+          .otherwise(releaseState.released),
+      ),
+  ),
 ];
 
 function ownOrShops(
-  id: string, own: ColumnId<"releases">, shops: FieldId, label: string, help: string,
+  id: string,
+  own: ColumnId<"releases">,
+  shops: FieldId,
+  label: string,
+  help: string,
 ): ComputedColumn {
-  return helper({ id, label, type: "number", format: "General", width: 9, help },
+  return helper(
+    { id, label, type: "number", format: "General", width: 9, help },
     ({ [own]: typed }, { named: { [shops]: usual } }) =>
-      when(isFilled(typed), typed).when(isBlank(usual), "").otherwise(usual));
+      when(isFilled(typed), typed).when(isBlank(usual), "").otherwise(usual),
+  );
 }
 
 export const releaseHelpers: readonly ComputedColumn[] = [
   ownOrShops("lowUsed", "limitLow", "sewerLow", "Low used", "The limit typed here, or else the shop's own."),
   ownOrShops("highUsed", "limitHigh", "sewerHigh", "High used", "The limit typed here, or else the shop's own."),
   ownOrShops("permitUsed", "permit", "permit", "Permit used", "The permit typed here, or else the shop's own."),
-  helper({ id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath)),
-  helper({ id: "builderUsed", label: "Builder used", type: "text", width: 11, help: "Of the bath." },
-    ({ bathRow }, { baths }) => blankIf([isBlank(bathRow)], cellAt(baths.builderUsed, bathRow))),
+  helper(
+    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
+    ({ bath }, { baths }) => positionOf(bath, baths.bath),
+  ),
+  helper(
+    { id: "builderUsed", label: "Builder used", type: "text", width: 11, help: "Of the bath." },
+    ({ bathRow }, { baths }) => blankIf([isBlank(bathRow)], cellAt(baths.builderUsed, bathRow)),
+  ),
 ];

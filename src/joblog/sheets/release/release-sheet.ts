@@ -1,21 +1,52 @@
+import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
+import { releaseState } from "../../model/words.ts";
 import { releaseDetails, releaseInputs } from "./release-inputs.ts";
 import { releaseHelpers, releasePlan, releaseStanding } from "./release-results.ts";
-import { printedFirst } from "../../layout/printed-first.ts";
-import { releaseState } from "../../model/words.ts";
 
 /** What the record must show on paper: volume, acid in stages, limits, results, when, how much, where, who. */
 const printed = [
-  "id", "bath", "when", "volume", "ph", "alkalinity", "acid", "purity", "target", "acidNeeded", "corrosive", "stage1", "phAfter1", "stage2", "phAfter2", "stage3", "phAfter3",
-  "limitLow", "limitHigh", "permit", "analyses", "analysesResult", "lastPh", "limitCheck", "state", "releasedAt", "releasedVolume", "point", "retainedUntil", "initials", "note",
+  "id",
+  "bath",
+  "when",
+  "volume",
+  "ph",
+  "alkalinity",
+  "acid",
+  "purity",
+  "target",
+  "acidNeeded",
+  "corrosive",
+  "stage1",
+  "phAfter1",
+  "stage2",
+  "phAfter2",
+  "stage3",
+  "phAfter3",
+  "limitLow",
+  "limitHigh",
+  "permit",
+  "analyses",
+  "analysesResult",
+  "lastPh",
+  "limitCheck",
+  "state",
+  "releasedAt",
+  "releasedVolume",
+  "point",
+  "retainedUntil",
+  "initials",
+  "note",
 ];
 
 export const releaseSheet: SheetDefinition = {
   id: "release",
   name: "Release",
   title: "Neutralizing and release",
-  purpose: "From the spent bath to the drain: acid in stages, pH after each, limits, results, place and person. The log never says that a release is allowed: the permit does.",
-  caution: "Permit and local limits govern; federal floor pH 5.0, at most 104 °F (40 °C) at the treatment works (40 CFR 403.5(b)); no septic tank, no storm drain; tell the authority first where the permit says so. Add acid slowly to the cooled, mixing bath, never to neat concentrate: heat and foam. Goggles, face shield, gloves; no hand or wand in the tank. Never mix with bleach or ammonia: toxic gas. What is at pH 12.5 or more (neat concentrate) or 2 or less is hazardous waste D002 (40 CFR 261.22): near 12.5 measure at 25 °C with a pH 12 buffer. Sludge may be D008 for lead (TCLP, 5.0 mg/L).",
+  purpose:
+    "From the spent bath to the drain: acid in stages, pH after each, limits, results, place and person. The log never says that a release is allowed: the permit does.",
+  caution:
+    "Permit and local limits govern; federal floor pH 5.0, at most 104 °F (40 °C) at the treatment works (40 CFR 403.5(b)); no septic tank, no storm drain; tell the authority first where the permit says so. Add acid slowly to the cooled, mixing bath, never to neat concentrate: heat and foam. Goggles, face shield, gloves; no hand or wand in the tank. Never mix with bleach or ammonia: toxic gas. What is at pH 12.5 or more (neat concentrate) or 2 or less is hazardous waste D002 (40 CFR 261.22): near 12.5 measure at 25 °C with a pH 12 buffer. Sludge may be D008 for lead (TCLP, 5.0 mg/L).",
   fields: [],
   tables: [
     {
@@ -23,7 +54,10 @@ export const releaseSheet: SheetDefinition = {
       name: "Releases",
       caption: "Releases",
       emptyRows: 1,
-      columns: printedFirst([...releaseInputs, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers], printed),
+      columns: printedFirst(
+        [...releaseInputs, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers],
+        printed,
+      ),
       signals: [
         { column: "state", when: { startsWith: "not released" }, look: "watch" },
         { column: "state", when: { startsWith: "released, but" }, look: "act" },

@@ -9,6 +9,11 @@ export const peopleTable: TableDefinition = {
   columns: [
     nameInput({ id: "initials", label: "Initials", width: 31, help: "As they stand beside the entries." }),
     textInput({ id: "name", label: "Name", width: 26, help: "For the file." }),
-    textInput({ id: "note", label: "Note", width: 94, help: "Training, such as the date of the last safety briefing." }),
+    textInput({
+      id: "note",
+      label: "Note",
+      width: 94,
+      help: "Training, such as the date of the last safety briefing.",
+    }),
   ],
 };

@@ -1,5 +1,5 @@
 import { minus, plus } from "../../formula/arithmetic.ts";
-import { above, below, largestWhere, sumWhere, type Comparison, type Where } from "../../formula/criteria.ts";
+import { above, below, type Comparison, largestWhere, sumWhere, type Where } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log } from "../../formula/log-names.ts";
 

@@ -7,7 +7,8 @@ export const stockSheet: SheetDefinition = {
   name: "Stock",
   title: "Stock of concentrates",
   purpose: "What is on the shelf by the book and by count, how long it lasts and when to reorder.",
-  caution: "A concentrate at pH 12.5 or over that is thrown away is hazardous waste (D002, 40 CFR 261.22). Keep pails closed, labeled and apart from acids; never mix with bleach, ammonia or acid cleaners.",
+  caution:
+    "A concentrate at pH 12.5 or over that is thrown away is hazardous waste (D002, 40 CFR 261.22). Keep pails closed, labeled and apart from acids; never mix with bleach, ammonia or acid cleaners.",
   fields: [],
   tables: [stockBalance, stockMoves],
   arrangement: "stacked",

@@ -4,8 +4,6 @@ import { hardnessDose } from "../../../../functions/charge/hardness-dose.ts";
 import { phAt } from "../../../../functions/ph/ph-at.ts";
 import { topUpRange } from "../../../../functions/top-up/top-up-range.ts";
 import { trigger } from "../../../../functions/top-up/trigger.ts";
-import { columnsOf, numberInput, textInput } from "../../model/columns.ts";
-import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { countOfNumbers, minus, rounded, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
@@ -13,14 +11,21 @@ import { any, equal, isBlank, isNoNumber } from "../../formula/conditions.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
 import { matchIn, placeIn, rowAt } from "../../formula/lookups.ts";
+import { columnsOf, numberInput, textInput } from "../../model/columns.ts";
+import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { between, hardness, temperature, temperatureLimits, volume } from "../../model/units-of.ts";
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 19 } as const;
 
 function doseAt(id: string, label: string, share: number): ComputedColumn {
-  return columnsOf<"whatIfDoses">().computed({ id, label, ...amount, help: "Concentrate for a finished bath of that volume." },
-    ({ strength }, { named }) => blankIf([isBlank(strength), isBlank(named.whatIfVolume)],
-      call(dose, { volume: times(share, named.whatIfVolume), rate: strength, system: named.unitSystem })));
+  return columnsOf<"whatIfDoses">().computed(
+    { id, label, ...amount, help: "Concentrate for a finished bath of that volume." },
+    ({ strength }, { named }) =>
+      blankIf(
+        [isBlank(strength), isBlank(named.whatIfVolume)],
+        call(dose, { volume: times(share, named.whatIfVolume), rate: strength, system: named.unitSystem }),
+      ),
+  );
 }
 
 const doses: TableDefinition = {
@@ -45,45 +50,89 @@ const card: TableDefinition = {
   name: "WhatIfCard",
   caption: "Card for the tank: a top-up is due at or under this pH",
   emptyRows: 9,
-  start: (system) => (system === "US" ? [68, 77, 86, 95, 104, 113, 122, 131, 140] : [20, 25, 30, 35, 40, 45, 50, 55, 60]).map((one) => ({ temperature: one })),
+  start: (system) =>
+    (system === "US" ? [68, 77, 86, 95, 104, 113, 122, 131, 140] : [20, 25, 30, 35, 40, 45, 50, 55, 60]).map((one) => ({
+      temperature: one,
+    })),
   columns: [
-    numberInput({ id: "temperature", label: "Sample", unit: temperature, limits: temperatureLimits, format: "0", width: 20, help: "Temperature of the sample when it is read." }),
-    cardColumns.computed({ id: "baselineThere", label: "The baseline reads", type: "number", format: "0.00", width: 19, help: "The fresh bath at that temperature, with a perfect meter." },
-      (sample, { named }) => blankIf([isBlank(named.baselineTried), isNoNumber(sample.temperature)], call(phAt, {
-        ph: named.baselineTried,
-        from_temperature: named.temperatureTried,
-        to_temperature: sample.temperature,
-        builder: named.builderTried,
-        alkalinity: named.alkalinityTried,
-        system: named.unitSystem,
-      }))),
-    cardColumns.computed({ id: "trigger", label: "Top up at", type: "number", format: "0.00", width: 19, help: "Best figure; near it, cool the sample and read again." },
-      (sample, { named }) => blankIf([isBlank(named.baselineTried), isNoNumber(sample.temperature)], call(trigger, {
-        baseline: named.baselineTried,
-        drop: named.dropTried,
-        baseline_temperature: named.temperatureTried,
-        reading_temperature: sample.temperature,
-        builder: named.builderTried,
-        alkalinity: named.alkalinityTried,
-        system: named.unitSystem,
-      }))),
+    numberInput({
+      id: "temperature",
+      label: "Sample",
+      unit: temperature,
+      limits: temperatureLimits,
+      format: "0",
+      width: 20,
+      help: "Temperature of the sample when it is read.",
+    }),
+    cardColumns.computed(
+      {
+        id: "baselineThere",
+        label: "The baseline reads",
+        type: "number",
+        format: "0.00",
+        width: 19,
+        help: "The fresh bath at that temperature, with a perfect meter.",
+      },
+      (sample, { named }) =>
+        blankIf(
+          [isBlank(named.baselineTried), isNoNumber(sample.temperature)],
+          call(phAt, {
+            ph: named.baselineTried,
+            from_temperature: named.temperatureTried,
+            to_temperature: sample.temperature,
+            builder: named.builderTried,
+            alkalinity: named.alkalinityTried,
+            system: named.unitSystem,
+          }),
+        ),
+    ),
+    cardColumns.computed(
+      {
+        id: "trigger",
+        label: "Top up at",
+        type: "number",
+        format: "0.00",
+        width: 19,
+        help: "Best figure; near it, cool the sample and read again.",
+      },
+      (sample, { named }) =>
+        blankIf(
+          [isBlank(named.baselineTried), isNoNumber(sample.temperature)],
+          call(trigger, {
+            baseline: named.baselineTried,
+            drop: named.dropTried,
+            baseline_temperature: named.temperatureTried,
+            reading_temperature: sample.temperature,
+            builder: named.builderTried,
+            alkalinity: named.alkalinityTried,
+            system: named.unitSystem,
+          }),
+        ),
+    ),
   ],
 };
 
 const topUpColumns = columnsOf<"whatIfTopUps">();
 
 function topUp(id: string, label: string, place: number, help: string): ComputedColumn {
-  return topUpColumns.computed({ id, label, ...amount, help },
-    ({ reading }, { named }) => blankIf([isBlank(reading), isBlank(named.openingTried)], placeIn(call(topUpRange, {
-      opening_dose: named.openingTried,
-      baseline: named.baselineTried,
-      reading,
-      builder: named.builderTried,
-      temperature: named.temperatureTried,
-      alkalinity: named.alkalinityTried,
-      house_share: named.houseShare,
-      system: named.unitSystem,
-    }), place)));
+  return topUpColumns.computed({ id, label, ...amount, help }, ({ reading }, { named }) =>
+    blankIf(
+      [isBlank(reading), isBlank(named.openingTried)],
+      placeIn(
+        call(topUpRange, {
+          opening_dose: named.openingTried,
+          baseline: named.baselineTried,
+          reading,
+          builder: named.builderTried,
+          temperature: named.temperatureTried,
+          alkalinity: named.alkalinityTried,
+          house_share: named.houseShare,
+          system: named.unitSystem,
+        }),
+        place,
+      ),
+    ),
+  );
 }
 
 const topUps: TableDefinition = {
@@ -93,10 +142,19 @@ const topUps: TableDefinition = {
   emptyRows: 7,
   start: () => [0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1].map((fall) => ({ fall })),
   columns: [
-    numberInput({ id: "fall", label: "Under the baseline, pH", limits: between(0, 5), format: "0.00", width: 20, help: "At the baseline's temperature." }),
-    topUpColumns.computed({ id: "reading", label: "Reads", type: "number", format: "0.00", width: 19, help: "The baseline less the fall." },
-      ({ fall }, { named: { baselineTried } }) => blankIf([isBlank(baselineTried), isNoNumber(fall)],
-        rounded(minus(baselineTried, fall), 2))),
+    numberInput({
+      id: "fall",
+      label: "Under the baseline, pH",
+      limits: between(0, 5),
+      format: "0.00",
+      width: 20,
+      help: "At the baseline's temperature.",
+    }),
+    topUpColumns.computed(
+      { id: "reading", label: "Reads", type: "number", format: "0.00", width: 19, help: "The baseline less the fall." },
+      ({ fall }, { named: { baselineTried } }) =>
+        blankIf([isBlank(baselineTried), isNoNumber(fall)], rounded(minus(baselineTried, fall), 2)),
+    ),
     topUp("low", "Low", 1, "Lowest likely top-up."),
     topUp("best", "Best", 2, "Best estimate."),
     topUp("high", "High", 3, "Highest likely top-up."),
@@ -112,13 +170,19 @@ const chosen = ({ concentrates, named }: Log): Row<"concentrates"> =>
 
 /** The dose for a figure of the water, once a concentrate is chosen whose own figure for it is known. */
 function extraFor(
-  figure: Expression, water: Row<"whatIfWaters">, ofConcentrate: Expression, extra: Expression, { named }: Log,
+  figure: Expression,
+  water: Row<"whatIfWaters">,
+  ofConcentrate: Expression,
+  extra: Expression,
+  { named }: Log,
 ): Expression {
-  return blankIf([isBlank(water.water), isNoNumber(figure)],
+  return blankIf(
+    [isBlank(water.water), isNoNumber(figure)],
     when(isBlank(named.whatIfConcentrate), "choose a concentrate")
       .when(equal(figure, 0), 0)
       .when(any(isBlank(ofConcentrate), equal(ofConcentrate, 0)), "not known")
-      .otherwise(extra));
+      .otherwise(extra),
+  );
 }
 
 const labLimits = between(0, 5000);
@@ -128,30 +192,80 @@ const waters: TableDefinition = {
   name: "WhatIfWaters",
   caption: "Waters: what hardness and alkalinity cost in concentrate (invented examples: type your own)",
   emptyRows: 4,
-  start: () => [{ water: "RO", hardness: 5, alkalinity: 5 }, { water: "softened", hardness: 10, alkalinity: 200 }, { water: "hard", hardness: 300, alkalinity: 200 }],
+  start: () => [
+    { water: "RO", hardness: 5, alkalinity: 5 },
+    { water: "softened", hardness: 10, alkalinity: 200 },
+    { water: "hard", hardness: 300, alkalinity: 200 },
+  ],
   columns: [
     textInput({ id: "water", label: "Water", width: 20, help: "Any name." }),
-    numberInput({ id: "hardness", label: "Hardness", unit: hardness, limits: labLimits, format: "0", width: 19, help: "Softening takes it away." }),
-    numberInput({ id: "alkalinity", label: "Alkalinity", unit: hardness, limits: labLimits, format: "0", width: 19, help: "Softening leaves it." }),
-    waterColumns.computed({ id: "forHardness", label: "Extra for hardness", ...amount, help: "Above what the label's strength allows for." },
+    numberInput({
+      id: "hardness",
+      label: "Hardness",
+      unit: hardness,
+      limits: labLimits,
+      format: "0",
+      width: 19,
+      help: "Softening takes it away.",
+    }),
+    numberInput({
+      id: "alkalinity",
+      label: "Alkalinity",
+      unit: hardness,
+      limits: labLimits,
+      format: "0",
+      width: 19,
+      help: "Softening leaves it.",
+    }),
+    waterColumns.computed(
+      {
+        id: "forHardness",
+        label: "Extra for hardness",
+        ...amount,
+        help: "Above what the label's strength allows for.",
+      },
       (water, log) => {
         const { capacity, labelHardness } = chosen(log);
         const { unitSystem, whatIfVolume } = log.named;
-        return extraFor(water.hardness, water, capacity, call(hardnessDose, {
-          volume: whatIfVolume, hardness: water.hardness, capacity, label_hardness: labelHardness, system: unitSystem,
-        }), log);
-      }),
-    waterColumns.computed({ id: "forAlkalinity", label: "Extra for alkalinity", ...amount, help: "What the bicarbonate uses up." },
+        return extraFor(
+          water.hardness,
+          water,
+          capacity,
+          call(hardnessDose, {
+            volume: whatIfVolume,
+            hardness: water.hardness,
+            capacity,
+            label_hardness: labelHardness,
+            system: unitSystem,
+          }),
+          log,
+        );
+      },
+    ),
+    waterColumns.computed(
+      { id: "forAlkalinity", label: "Extra for alkalinity", ...amount, help: "What the bicarbonate uses up." },
       (water, log) => {
         const { alkalinityStrength } = chosen(log);
         const { unitSystem, whatIfVolume } = log.named;
-        return extraFor(water.alkalinity, water, alkalinityStrength, call(alkalinityDose, {
-          volume: whatIfVolume, alkalinity: water.alkalinity, strength_eq_L: alkalinityStrength, system: unitSystem,
-        }), log);
-      }),
-    waterColumns.computed({ id: "together", label: "Extra together", ...amount, help: "On top of the dose of the label." },
-      ({ forHardness, forAlkalinity }) => blankIf([equal(countOfNumbers(forHardness, forAlkalinity), 0)],
-        sum(forHardness, forAlkalinity))),
+        return extraFor(
+          water.alkalinity,
+          water,
+          alkalinityStrength,
+          call(alkalinityDose, {
+            volume: whatIfVolume,
+            alkalinity: water.alkalinity,
+            strength_eq_L: alkalinityStrength,
+            system: unitSystem,
+          }),
+          log,
+        );
+      },
+    ),
+    waterColumns.computed(
+      { id: "together", label: "Extra together", ...amount, help: "On top of the dose of the label." },
+      ({ forHardness, forAlkalinity }) =>
+        blankIf([equal(countOfNumbers(forHardness, forAlkalinity), 0)], sum(forHardness, forAlkalinity)),
+    ),
   ],
 };
 

@@ -83,5 +83,7 @@ export function structuredText(table: string, reference: StructuredReference): s
     items.push(columns);
   }
   if (items.length === 0) return `${table}[]`;
-  return reference.portions.length === 1 && items.length === 1 ? `${table}${items[0] ?? ""}` : `${table}[${items.join(",")}]`;
+  return reference.portions.length === 1 && items.length === 1
+    ? `${table}${items[0] ?? ""}`
+    : `${table}[${items.join(",")}]`;
 }

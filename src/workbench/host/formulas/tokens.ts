@@ -62,10 +62,12 @@ export function tokensOf(formula: string): readonly FormulaToken[] {
   let at = 0;
   while (at < formula.length) {
     // A name directly after a number, sheet mark or dollar sign belongs to a reference or a number such as 1E5.
-    const glued = at > 0 && /[\p{N}$!.]/u.test(formula[at - 1] ?? "") ? nameAtStart.exec(formula.slice(at))?.[0] : undefined;
+    const glued =
+      at > 0 && /[\p{N}$!.]/u.test(formula[at - 1] ?? "") ? nameAtStart.exec(formula.slice(at))?.[0] : undefined;
     const token: FormulaToken = glued === undefined ? tokenAt(formula, at) : { kind: "plain", text: glued };
     const last = tokens.at(-1);
-    if (token.kind === "plain" && last?.kind === "plain") tokens[tokens.length - 1] = { kind: "plain", text: last.text + token.text };
+    if (token.kind === "plain" && last?.kind === "plain")
+      tokens[tokens.length - 1] = { kind: "plain", text: last.text + token.text };
     else tokens.push(token);
     at += Math.max(1, token.text.length);
   }

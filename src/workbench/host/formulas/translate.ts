@@ -1,6 +1,6 @@
-import { areaText, sheetPrefix, type Area, type Cell } from "../address.ts";
-import { parseStructured, structuredText, type StructuredReference } from "./structured-reference.ts";
-import { tokensOf, type FormulaToken } from "./tokens.ts";
+import { type Area, areaText, type Cell, sheetPrefix } from "../address.ts";
+import { parseStructured, type StructuredReference, structuredText } from "./structured-reference.ts";
+import { type FormulaToken, tokensOf } from "./tokens.ts";
 
 /** What a translation needs to know of a table. */
 export interface TableShape {
@@ -39,7 +39,12 @@ function columnIndex(table: TableShape, header: string): number {
   return index;
 }
 
-function resolve(reference: StructuredReference, table: TableShape, cell: Cell, sheetName: (sheet: string) => string): string {
+function resolve(
+  reference: StructuredReference,
+  table: TableShape,
+  cell: Cell,
+  sheetName: (sheet: string) => string,
+): string {
   const first = reference.from === undefined ? 0 : columnIndex(table, reference.from);
   const last = reference.to === undefined ? table.headers.length - 1 : columnIndex(table, reference.to);
   const thisRow = reference.portions.includes("#This Row");
@@ -89,14 +94,17 @@ export class FormulaTemplate {
     this.text = text;
     this.tokens = tokensOf(text);
     this.references = this.tokens.flatMap((token) => {
-      if (token.kind === "structured") return [{ table: token.table?.toLowerCase(), thisRow: /#this row/i.test(token.inner) }];
+      if (token.kind === "structured")
+        return [{ table: token.table?.toLowerCase(), thisRow: /#this row/i.test(token.inner) }];
       return token.kind === "name" ? [{ table: token.text.toLowerCase(), thisRow: false }] : [];
     });
   }
 
   /** Whether the formula may say something else after tables (names in small letters) moved, or only grew at their end. */
   dependsOn({ moved, grown }: { readonly moved: ReadonlySet<string>; readonly grown: ReadonlySet<string> }): boolean {
-    return this.references.some(({ table, thisRow }) => table === undefined || moved.has(table) || (!thisRow && grown.has(table)));
+    return this.references.some(
+      ({ table, thisRow }) => table === undefined || moved.has(table) || (!thisRow && grown.has(table)),
+    );
   }
 
   /** The formula in the grid's spelling for one cell. Throws FormulaNotUnderstood. */
@@ -104,7 +112,8 @@ export class FormulaTemplate {
     return this.tokens
       .map((token) => {
         if (token.kind === "text") return textInGrid(token.value, token.text);
-        if (token.kind === "structured") return resolve(referenceOf(token), tableOf(token, cell, around), cell, around.sheetName);
+        if (token.kind === "structured")
+          return resolve(referenceOf(token), tableOf(token, cell, around), cell, around.sheetName);
         const table = token.kind === "name" ? around.tableNamed(token.text) : undefined;
         return table === undefined ? token.text : resolve({ portions: [] }, table, cell, around.sheetName);
       })
@@ -112,7 +121,11 @@ export class FormulaTemplate {
   }
 
   /** The same formula after a table or one of its columns got another name. */
-  renamed(cell: Cell, around: FormulaSurroundings, change: { table: string; newTable?: string; headers: ReadonlyMap<string, string> }): string {
+  renamed(
+    cell: Cell,
+    around: FormulaSurroundings,
+    change: { table: string; newTable?: string; headers: ReadonlyMap<string, string> },
+  ): string {
     const concerns = (name: string): boolean => name.toLowerCase() === change.table.toLowerCase();
     const header = (old: string): string => change.headers.get(old.toLowerCase()) ?? old;
     return this.tokens
@@ -123,7 +136,11 @@ export class FormulaTemplate {
         const reference = referenceOf(token);
         const { from, to } = reference;
         if (from === undefined || to === undefined) return structuredText(change.newTable ?? change.table, reference);
-        return structuredText(change.newTable ?? change.table, { portions: reference.portions, from: header(from), to: header(to) });
+        return structuredText(change.newTable ?? change.table, {
+          portions: reference.portions,
+          from: header(from),
+          to: header(to),
+        });
       })
       .join("");
   }

@@ -1,9 +1,13 @@
 import type { FunctionArgument, FunctionResult } from "../library.ts";
 import type { ParameterMetadata } from "./metadata.ts";
 
-export type GivenArguments = { readonly kind: "values"; readonly values: readonly unknown[] } | { readonly kind: "error"; readonly error: FunctionResult };
+export type GivenArguments =
+  | { readonly kind: "values"; readonly values: readonly unknown[] }
+  | { readonly kind: "error"; readonly error: FunctionResult };
 
-const isError = (cell: FunctionResult): boolean => typeof cell.value === "string" && /^#(?:N\/A|VALUE!|REF!?|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|BUSY!|CYCLE|BAD_EXPR|ERROR|CALC!)$/.test(cell.value);
+const isError = (cell: FunctionResult): boolean =>
+  typeof cell.value === "string" &&
+  /^#(?:N\/A|VALUE!|REF!?|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|BUSY!|CYCLE|BAD_EXPR|ERROR|CALC!)$/.test(cell.value);
 
 const refused: FunctionResult = { value: "#VALUE!", message: "An argument has the wrong type." };
 
@@ -40,7 +44,10 @@ function one(argument: FunctionArgument, parameter: ParameterMetadata): { readon
 }
 
 /** The arguments as Excel hands them over: omitted ones and blank cells are null, ranges rows of columns, an error ends the call. */
-export function givenArguments(parameters: readonly ParameterMetadata[], args: readonly (FunctionArgument | undefined)[]): GivenArguments {
+export function givenArguments(
+  parameters: readonly ParameterMetadata[],
+  args: readonly (FunctionArgument | undefined)[],
+): GivenArguments {
   const values: unknown[] = [];
   for (const [index, parameter] of parameters.entries()) {
     const given = parameter.repeating === true ? args.slice(index) : args.slice(index, index + 1);

@@ -23,7 +23,10 @@ export function registerRound(library: OSpreadsheet): void {
   const compute = (value: FunctionArgument, places: FunctionArgument = { value: 0 }): FunctionResult => {
     const digits = Math.trunc(toNumber(places as FunctionResult, locale));
     const { format } = value as FunctionResult;
-    return { value: excelRound(toNumber(value as FunctionResult, locale), digits), ...(format === undefined ? {} : { format }) };
+    return {
+      value: excelRound(toNumber(value as FunctionResult, locale), digits),
+      ...(format === undefined ? {} : { format }),
+    };
   };
   functionRegistry.replace("ROUND", { ...functionRegistry.get("ROUND"), compute: compute });
 }

@@ -15,8 +15,10 @@ function errorOf(error: unknown): FunctionResult {
 
 function cellResult(value: unknown): FunctionResult {
   if (value instanceof CustomFunctionError) return errorOf(value);
-  if (value === null || value === undefined || typeof value === "string" || typeof value === "boolean") return { value: value ?? null };
-  if (typeof value === "number") return Number.isFinite(value) ? { value } : { value: "#NUM!", message: "The function gave no finite number." };
+  if (value === null || value === undefined || typeof value === "string" || typeof value === "boolean")
+    return { value: value ?? null };
+  if (typeof value === "number")
+    return Number.isFinite(value) ? { value } : { value: "#NUM!", message: "The function gave no finite number." };
   return { value: "#VALUE!", message: "The function gave something that is not a cell's value." };
 }
 
@@ -35,7 +37,12 @@ function gridResult(value: unknown): GridResult {
   return first.map((_, column) => rows.map((row) => cellResult(row[column])));
 }
 
-function compute(id: string, book: FunctionBook | undefined, metadata: FunctionMetadata, args: readonly (FunctionArgument | undefined)[]): GridResult {
+function compute(
+  id: string,
+  book: FunctionBook | undefined,
+  metadata: FunctionMetadata,
+  args: readonly (FunctionArgument | undefined)[],
+): GridResult {
   const code = book?.codeOf(id);
   if (code === undefined) return { value: "#BUSY!", message: "The add-in's functions are still loading." };
   const given = givenArguments(metadata.parameters, args);
@@ -48,9 +55,14 @@ function compute(id: string, book: FunctionBook | undefined, metadata: FunctionM
 }
 
 /** The words that the grid offers while the argument is typed. */
-function proposals(lists: readonly EnumMetadata[], id: string | undefined): Pick<GridFunction["args"][number], "proposalValues"> {
+function proposals(
+  lists: readonly EnumMetadata[],
+  id: string | undefined,
+): Pick<GridFunction["args"][number], "proposalValues"> {
   const list = lists.find((one) => one.id === id);
-  return list === undefined ? {} : { proposalValues: list.values.map(({ name, stringValue }) => ({ value: stringValue, label: name })) };
+  return list === undefined
+    ? {}
+    : { proposalValues: list.values.map(({ name, stringValue }) => ({ value: stringValue, label: name })) };
 }
 
 function gridDescription(metadata: FunctionMetadata, lists: readonly EnumMetadata[]): GridFunction {

@@ -2,7 +2,7 @@ import type { Cell } from "../address.ts";
 import { invalidArgument } from "../excel-error.ts";
 import type { ErrorCell, EvaluatedCell } from "../library.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
-import { positionOf, type Grid } from "./grid.ts";
+import { type Grid, positionOf } from "./grid.ts";
 import { isTextFormat, textCellContent } from "./text-format.ts";
 
 export type CellValue = string | number | boolean;

@@ -1,6 +1,6 @@
 import type { Area, Cell } from "../address.ts";
-import { areaOf, type Grid } from "./grid.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
+import { areaOf, type Grid } from "./grid.ts";
 import type { TableGrowth } from "./table-growth.ts";
 import type { Tables } from "./tables.ts";
 
@@ -28,7 +28,19 @@ interface GridCommand {
 }
 
 /** Commands after which tables may stand elsewhere or be gone. */
-const movesTables = new Set(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS", "CREATE_TABLE", "REMOVE_TABLE", "UPDATE_TABLE", "DELETE_SHEET", "DUPLICATE_SHEET", "MOVE_RANGES", "UNDO", "REDO", "DELETE_CONTENT"]);
+const movesTables = new Set([
+  "ADD_COLUMNS_ROWS",
+  "REMOVE_COLUMNS_ROWS",
+  "CREATE_TABLE",
+  "REMOVE_TABLE",
+  "UPDATE_TABLE",
+  "DELETE_SHEET",
+  "DUPLICATE_SHEET",
+  "MOVE_RANGES",
+  "UNDO",
+  "REDO",
+  "DELETE_CONTENT",
+]);
 
 function union(a: Area, b: Area): Area {
   const row = Math.min(a.row, b.row);
@@ -54,8 +66,12 @@ export class ChangeLog {
   constructor(workbook: Watched) {
     this.workbook = workbook;
     const { model } = workbook.grid;
-    model.on("command-dispatched", this, (command: object) => { this.see(command as GridCommand); });
-    model.on("update", this, () => { this.afterPerson(); });
+    model.on("command-dispatched", this, (command: object) => {
+      this.see(command as GridCommand);
+    });
+    model.on("update", this, () => {
+      this.afterPerson();
+    });
   }
 
   onChange(listener: (changes: readonly SheetChange[]) => void): () => void {
@@ -66,7 +82,14 @@ export class ChangeLog {
   private see(command: GridCommand): void {
     if (movesTables.has(command.type)) this.workbook.tables.markStale();
     const { sheetId, row, col, content } = command;
-    if (command.type !== "UPDATE_CELL" || content === undefined || sheetId === undefined || row === undefined || col === undefined) return;
+    if (
+      command.type !== "UPDATE_CELL" ||
+      content === undefined ||
+      sheetId === undefined ||
+      row === undefined ||
+      col === undefined
+    )
+      return;
     const cell: Cell = { sheet: sheetId, row, column: col };
     const area = areaOf(sheetId, { top: row, bottom: row, left: col, right: col });
     const known = this.changed.get(sheetId);

@@ -1,6 +1,6 @@
 import type { Area } from "../address.ts";
 import type { GridChart } from "../library.ts";
-import { rangeText, type Charts } from "./charts.ts";
+import { type Charts, rangeText } from "./charts.ts";
 import type { Grid } from "./grid.ts";
 import { stretchedRange } from "./stretched-range.ts";
 
@@ -16,7 +16,19 @@ export function stretchCharts(grid: Grid, charts: Charts, table: Area, formerRow
     const { dataSets, labelRange } = definition.dataSource;
     const wider = dataSets.map((one) => ({ ...one, dataRange: stretch(one.dataRange) }));
     const label = labelRange === undefined ? undefined : stretch(labelRange);
-    if (label === labelRange && wider.every(({ dataRange }, index) => dataRange === dataSets[index]?.dataRange)) continue;
-    charts.update(chartId, () => ({ ...definition, dataSource: { ...definition.dataSource, dataSets: wider, ...(label === undefined ? {} : { labelRange: label }) } }) as GridChart);
+    if (label === labelRange && wider.every(({ dataRange }, index) => dataRange === dataSets[index]?.dataRange))
+      continue;
+    charts.update(
+      chartId,
+      () =>
+        ({
+          ...definition,
+          dataSource: {
+            ...definition.dataSource,
+            dataSets: wider,
+            ...(label === undefined ? {} : { labelRange: label }),
+          },
+        }) as GridChart,
+    );
   }
 }

@@ -1,4 +1,4 @@
-import { areaText, sheetPrefix, type Area } from "../address.ts";
+import { type Area, areaText, sheetPrefix } from "../address.ts";
 import type { GridChart } from "../library.ts";
 import type { Grid } from "./grid.ts";
 
@@ -27,11 +27,19 @@ export class Charts {
   /** Makes a chart with one series a column of the source, as Excel guesses. */
   add(sheet: string, type: GridChart["type"], source: Area): string {
     const chartId = this.grid.model.uuidGenerator.smallUuid();
-    const columns = Array.from({ length: source.columns }, (_, index): Area => ({ ...source, column: source.column + index, columns: 1 }));
+    const columns = Array.from({ length: source.columns }, (_, index): Area => ({
+      ...source,
+      column: source.column + index,
+      columns: 1,
+    }));
     const definition = {
       type,
       title: { text: "" },
-      dataSource: { type: "range", dataSets: columns.map((area, index) => ({ dataSetId: String(index), dataRange: rangeText(this.grid, area) })), dataSetsHaveTitle: false },
+      dataSource: {
+        type: "range",
+        dataSets: columns.map((area, index) => ({ dataSetId: String(index), dataRange: rangeText(this.grid, area) })),
+        dataSetsHaveTitle: false,
+      },
       dataSetStyles: {},
       legendPosition: "bottom",
       labelsAsText: false,
@@ -39,7 +47,16 @@ export class Charts {
       ...(type === "line" ? { stacked: false, cumulative: false } : {}),
       ...(type === "bar" ? { stacked: false, horizontal: true } : {}),
     } as GridChart;
-    this.grid.do("CREATE_CHART", { sheetId: sheet, chartId, figureId: chartId, definition, offset: { x: 0, y: 0 }, col: 0, row: 0, size: usualSize });
+    this.grid.do("CREATE_CHART", {
+      sheetId: sheet,
+      chartId,
+      figureId: chartId,
+      definition,
+      offset: { x: 0, y: 0 },
+      col: 0,
+      row: 0,
+      size: usualSize,
+    });
     return chartId;
   }
 
@@ -54,11 +71,19 @@ export class Charts {
 
   update(chartId: string, amend: (definition: GridChart) => GridChart): void {
     const figureId = this.grid.model.getters.getFigureIdFromChartId(chartId);
-    this.grid.do("UPDATE_CHART", { sheetId: this.sheetOf(chartId), chartId, figureId, definition: amend(this.definition(chartId)) });
+    this.grid.do("UPDATE_CHART", {
+      sheetId: this.sheetOf(chartId),
+      chartId,
+      figureId,
+      definition: amend(this.definition(chartId)),
+    });
   }
 
   remove(chartId: string): void {
-    this.grid.do("DELETE_FIGURE", { sheetId: this.sheetOf(chartId), figureId: this.grid.model.getters.getFigureIdFromChartId(chartId) });
+    this.grid.do("DELETE_FIGURE", {
+      sheetId: this.sheetOf(chartId),
+      figureId: this.grid.model.getters.getFigureIdFromChartId(chartId),
+    });
     this.names.delete(chartId);
   }
 
@@ -66,7 +91,8 @@ export class Charts {
   place(chartId: string, area: Area): void {
     const { getters } = this.grid.model;
     this.grid.makeRoom(area);
-    const sum = (count: number, size: (index: number) => number): number => Array.from({ length: count }, (_, index) => size(index)).reduce((a, b) => a + b, 0);
+    const sum = (count: number, size: (index: number) => number): number =>
+      Array.from({ length: count }, (_, index) => size(index)).reduce((a, b) => a + b, 0);
     this.grid.do("UPDATE_FIGURE", {
       sheetId: area.sheet,
       figureId: getters.getFigureIdFromChartId(chartId),
@@ -82,14 +108,20 @@ export class Charts {
    * A series' values, and the labels that all series of the grid's chart share: those of the first. A further
    * series with an x of its own stands over the first labels instead.
    */
-  setSeries(chartId: string, dataSetId: string, change: { values?: Area; x?: Area; name?: string; color?: string }): void {
+  setSeries(
+    chartId: string,
+    dataSetId: string,
+    change: { values?: Area; x?: Area; name?: string; color?: string },
+  ): void {
     this.update(chartId, (definition) => {
       const { dataSource, dataSetStyles } = definition;
       if (dataSource.type !== "range") return definition;
       const { values } = change;
       const x = change.x === undefined ? undefined : rangeText(this.grid, change.x);
       const ownX = x !== undefined && dataSetId !== dataSource.dataSets[0]?.dataSetId && x !== dataSource.labelRange;
-      const dataSets = dataSource.dataSets.map((one) => (one.dataSetId === dataSetId && values !== undefined ? { ...one, dataRange: rangeText(this.grid, values) } : one));
+      const dataSets = dataSource.dataSets.map((one) =>
+        one.dataSetId === dataSetId && values !== undefined ? { ...one, dataRange: rangeText(this.grid, values) } : one,
+      );
       const style = {
         ...dataSetStyles[dataSetId],
         ...(change.name === undefined ? {} : { label: change.name }),
@@ -129,7 +161,11 @@ export class Charts {
       if (dataSource.type !== "range") return definition;
       const dataRange = dataSource.dataSets[0]?.dataRange ?? "A1";
       const dataSetStyles = { ...definition.dataSetStyles, [dataSetId]: { label: name } };
-      return { ...definition, dataSource: { ...dataSource, dataSets: [...dataSource.dataSets, { dataSetId, dataRange }] }, dataSetStyles };
+      return {
+        ...definition,
+        dataSource: { ...dataSource, dataSets: [...dataSource.dataSets, { dataSetId, dataRange }] },
+        dataSetStyles,
+      };
     });
     return dataSetId;
   }
@@ -138,7 +174,10 @@ export class Charts {
     this.update(chartId, (definition) => {
       const { dataSource } = definition;
       if (dataSource.type !== "range") return definition;
-      return { ...definition, dataSource: { ...dataSource, dataSets: dataSource.dataSets.filter((one) => one.dataSetId !== dataSetId) } };
+      return {
+        ...definition,
+        dataSource: { ...dataSource, dataSets: dataSource.dataSets.filter((one) => one.dataSetId !== dataSetId) },
+      };
     });
   }
 }

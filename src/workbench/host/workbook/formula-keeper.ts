@@ -1,8 +1,8 @@
 import type { Cell } from "../address.ts";
 import { invalidArgument } from "../excel-error.ts";
-import { FormulaNotUnderstood, FormulaTemplate, type FormulaSurroundings } from "../formulas/translate.ts";
+import { FormulaNotUnderstood, type FormulaSurroundings, FormulaTemplate } from "../formulas/translate.ts";
 import type { OSpreadsheet } from "../library.ts";
-import { positionOf, type Grid } from "./grid.ts";
+import { type Grid, positionOf } from "./grid.ts";
 
 interface KeptFormula {
   readonly template: FormulaTemplate;
@@ -61,8 +61,11 @@ export class FormulaKeeper {
     }
     const compiled = this.library.CompiledFormula.Compile(content, cell.sheet, this.grid.model.getters);
     // An unknown function is a formula all the same: the cell shows #NAME?, in Excel as here.
-    const fault = compiled.isBadExpression ? (compiled.execute as () => { value: string; message: string })() : undefined;
-    if (fault !== undefined && fault.value !== "#NAME?") throw invalidArgument(`There is a problem with the formula ${text}: ${fault.message}`);
+    const fault = compiled.isBadExpression
+      ? (compiled.execute as () => { value: string; message: string })()
+      : undefined;
+    if (fault !== undefined && fault.value !== "#NAME?")
+      throw invalidArgument(`There is a problem with the formula ${text}: ${fault.message}`);
     this.grid.do("UPDATE_CELL", { ...positionOf(cell), content });
     this.keep(cell, template, content);
   }
@@ -166,7 +169,10 @@ export class FormulaKeeper {
   }
 
   /** Text of the formula after a renaming, written anew where it differs. */
-  rename(entries: readonly { readonly cell: Cell; readonly text: string }[], change: Parameters<FormulaTemplate["renamed"]>[2]): void {
+  rename(
+    entries: readonly { readonly cell: Cell; readonly text: string }[],
+    change: Parameters<FormulaTemplate["renamed"]>[2],
+  ): void {
     for (const { cell, text } of entries) {
       const renamed = this.template(text).renamed(cell, this.around, change);
       if (renamed !== text) this.adopt(cell, renamed);

@@ -27,7 +27,8 @@ export function spareNeedlessTableWork(library: OSpreadsheet): void {
       const tables = this as unknown as TablesOfTheGrid;
       const { dispatch } = tables;
       const isPivotFormula = tables.isPivotFormula.bind(this);
-      tables.dispatch = (type, payload) => (isUnmergingNothing(type, payload?.target) ? library.DispatchResult.Success : dispatch(type, payload));
+      tables.dispatch = (type, payload) =>
+        isUnmergingNothing(type, payload?.target) ? library.DispatchResult.Success : dispatch(type, payload);
       tables.isPivotFormula = (content, sheetId) => /pivot/i.test(content) && isPivotFormula(content, sheetId);
     }
   }

@@ -20,7 +20,13 @@ export function zoneOf(area: Omit<Area, "sheet">): Zone {
 }
 
 export function areaOf(sheet: string, zone: Zone): Area {
-  return { sheet, row: zone.top, column: zone.left, rows: zone.bottom - zone.top + 1, columns: zone.right - zone.left + 1 };
+  return {
+    sheet,
+    row: zone.top,
+    column: zone.left,
+    rows: zone.bottom - zone.top + 1,
+    columns: zone.right - zone.left + 1,
+  };
 }
 
 export function positionOf({ sheet, row, column }: Cell): CellPosition {
@@ -100,7 +106,8 @@ export class Grid {
   /** Gives a look to an area; looks of one area are collected and applied together at the end of the batch. */
   look(area: Area, style: Style): void {
     const last = this.looks.at(-1);
-    if (last !== undefined && sameArea(last.area, area)) this.looks[this.looks.length - 1] = { area, style: { ...last.style, ...style } };
+    if (last !== undefined && sameArea(last.area, area))
+      this.looks[this.looks.length - 1] = { area, style: { ...last.style, ...style } };
     else this.looks.push({ area, style });
     if (!this.inBatch) this.batch(() => undefined);
   }
@@ -119,7 +126,14 @@ export class Grid {
     const sheetName = this.model.getters.getSheetName(area.sheet);
     const grow = (dimension: "ROW" | "COL", has: number, needs: number, margin: number): void => {
       if (needs <= has) return;
-      this.do("ADD_COLUMNS_ROWS", { sheetId: area.sheet, sheetName, dimension, base: has - 1, quantity: needs - has + margin, position: "after" });
+      this.do("ADD_COLUMNS_ROWS", {
+        sheetId: area.sheet,
+        sheetName,
+        dimension,
+        base: has - 1,
+        quantity: needs - has + margin,
+        position: "after",
+      });
     };
     grow("ROW", this.model.getters.getNumberRows(area.sheet), area.row + area.rows, 50);
     grow("COL", this.model.getters.getNumberCols(area.sheet), area.column + area.columns, 4);
@@ -139,5 +153,7 @@ export class Grid {
 }
 
 function sameArea(a: Area, b: Area): boolean {
-  return a.sheet === b.sheet && a.row === b.row && a.column === b.column && a.rows === b.rows && a.columns === b.columns;
+  return (
+    a.sheet === b.sheet && a.row === b.row && a.column === b.column && a.rows === b.rows && a.columns === b.columns
+  );
 }

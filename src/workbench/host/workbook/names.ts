@@ -1,6 +1,6 @@
 import type { Area } from "../address.ts";
 import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
-import { areaOf, zoneOf, type Grid } from "./grid.ts";
+import { areaOf, type Grid, zoneOf } from "./grid.ts";
 
 /** Defined names over the grid's named ranges; comments are kept beside them. */
 export class Names {
@@ -27,10 +27,12 @@ export class Names {
   }
 
   add(name: string, area: Area): void {
-    if (this.find(name) !== undefined) throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: ${name}.`);
+    if (this.find(name) !== undefined)
+      throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: ${name}.`);
     this.grid.makeRoom(area);
     const range = this.grid.model.getters.getRangeDataFromZone(area.sheet, zoneOf(area));
-    if (!this.grid.model.canDispatch("CREATE_NAMED_RANGE", { name, ranges: [range] }).isSuccessful) throw invalidArgument(`"${name}" cannot be a name.`);
+    if (!this.grid.model.canDispatch("CREATE_NAMED_RANGE", { name, ranges: [range] }).isSuccessful)
+      throw invalidArgument(`"${name}" cannot be a name.`);
     this.grid.do("CREATE_NAMED_RANGE", { name, ranges: [range] });
   }
 

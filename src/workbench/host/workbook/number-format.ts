@@ -1,6 +1,6 @@
 import type { Area } from "../address.ts";
 import type { OSpreadsheet } from "../library.ts";
-import { positionOf, type Grid } from "./grid.ts";
+import { type Grid, positionOf } from "./grid.ts";
 import { setFormat } from "./text-format.ts";
 
 /** Colours and conditions in square brackets, which the grid does not read; elapsed time such as [h] stays. */
@@ -28,7 +28,8 @@ export class NumberFormats {
 
   private readable(format: string): boolean {
     try {
-      for (const value of [1234.5, -1, 0]) this.library.helpers.formatValue(value, { format, locale: this.library.DEFAULT_LOCALE });
+      for (const value of [1234.5, -1, 0])
+        this.library.helpers.formatValue(value, { format, locale: this.library.DEFAULT_LOCALE });
       return true;
     } catch {
       // The grid's parser throws for what it cannot read; the caller then tries a simpler format.
@@ -67,7 +68,11 @@ export class NumberFormats {
       for (let row = 1; row <= area.rows; row += 1) {
         const format = formats[start]?.[column] ?? null;
         if (row < area.rows && (formats[row]?.[column] ?? null) === format) continue;
-        if (format !== null) this.set({ ...area, row: area.row + start, column: area.column + column, rows: row - start, columns: 1 }, format);
+        if (format !== null)
+          this.set(
+            { ...area, row: area.row + start, column: area.column + column, rows: row - start, columns: 1 },
+            format,
+          );
         start = row;
       }
     }

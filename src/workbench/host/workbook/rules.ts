@@ -1,10 +1,14 @@
 import type { Area } from "../address.ts";
 import type { ConditionalFormat, Zone } from "../library.ts";
-import { zoneOf, type Grid } from "./grid.ts";
+import { type Grid, zoneOf } from "./grid.ts";
 
 export function addConditionalFormat(grid: Grid, area: Area, cf: Omit<ConditionalFormat, "ranges">): void {
   grid.makeRoom(area);
-  grid.do("ADD_CONDITIONAL_FORMAT", { sheetId: area.sheet, cf, ranges: [grid.model.getters.getRangeDataFromZone(area.sheet, zoneOf(area))] });
+  grid.do("ADD_CONDITIONAL_FORMAT", {
+    sheetId: area.sheet,
+    cf,
+    ranges: [grid.model.getters.getRangeDataFromZone(area.sheet, zoneOf(area))],
+  });
 }
 
 /** The zone stretched to the table's last row where it ended with the table's former last row. */
@@ -32,6 +36,10 @@ export function extendRules(grid: Grid, table: Area, formerRows: number): void {
     const zones = ranges.map((range) => getters.getRangeFromSheetXC(sheetId, range).zone);
     const wider = zones.map((zone) => stretched(zone, table, formerRows) ?? zone);
     if (wider.every((zone, index) => zone === zones[index])) continue;
-    grid.do("ADD_CONDITIONAL_FORMAT", { sheetId, cf, ranges: wider.map((zone) => getters.getRangeDataFromZone(sheetId, zone)) });
+    grid.do("ADD_CONDITIONAL_FORMAT", {
+      sheetId,
+      cf,
+      ranges: wider.map((zone) => getters.getRangeDataFromZone(sheetId, zone)),
+    });
   }
 }

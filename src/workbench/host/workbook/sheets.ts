@@ -3,7 +3,8 @@ import type { Grid } from "./grid.ts";
 
 /** Microsoft's rule for sheet names. */
 function requireSheetName(name: string): void {
-  if (name === "" || name.length > 31 || /[\\/?*[\]:]/.test(name) || /^'|'$/.test(name)) throw invalidArgument(`"${name}" cannot be a sheet's name.`);
+  if (name === "" || name.length > 31 || /[\\/?*[\]:]/.test(name) || /^'|'$/.test(name))
+    throw invalidArgument(`"${name}" cannot be a sheet's name.`);
 }
 
 /** The workbook's sheets by the grid's sheet ids. */
@@ -34,7 +35,8 @@ export class Sheets {
   add(name: string | undefined): string {
     const chosen = name ?? this.freeName();
     requireSheetName(chosen);
-    if (this.named(chosen) !== undefined) throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: sheet ${chosen}.`);
+    if (this.named(chosen) !== undefined)
+      throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: sheet ${chosen}.`);
     const sheet = this.grid.model.uuidGenerator.smallUuid();
     this.grid.do("CREATE_SHEET", { sheetId: sheet, position: this.ids().length, name: chosen, rows: 100, cols: 26 });
     return sheet;
@@ -49,7 +51,8 @@ export class Sheets {
   rename(sheet: string, name: string): void {
     const other = this.named(name);
     if (other === sheet && this.nameOf(sheet) === name) return;
-    if (other !== undefined && other !== sheet) throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: sheet ${name}.`);
+    if (other !== undefined && other !== sheet)
+      throw new ExcelError("ItemAlreadyExists", `A resource with the same name already exists: sheet ${name}.`);
     requireSheetName(name);
     this.grid.do("RENAME_SHEET", { sheetId: sheet, oldName: this.nameOf(sheet), newName: name });
   }

@@ -23,7 +23,13 @@ interface Parts {
 
 function grewAtItsEnd({ table: { area }, before }: TableChange): boolean {
   const old = before?.area;
-  return old !== undefined && area.row === old.row && area.column === old.column && area.columns === old.columns && area.rows >= old.rows;
+  return (
+    old !== undefined &&
+    area.row === old.row &&
+    area.column === old.column &&
+    area.columns === old.columns &&
+    area.rows >= old.rows
+  );
 }
 
 /** What Excel does by itself when tables change: names blank headers, fills new rows, corrects formulas. */
@@ -60,7 +66,8 @@ export class TableGrowth {
     for (const table of this.parts.tables.list()) {
       table.headers.forEach((_, index) => {
         const top = this.written.get(`${table.area.sheet}|${table.area.column + index}`);
-        if (top !== undefined && top.row < table.area.row + table.area.rows) this.noteColumn(table, index, table.area.rows - 1);
+        if (top !== undefined && top.row < table.area.row + table.area.rows)
+          this.noteColumn(table, index, table.area.rows - 1);
       });
     }
     this.written.clear();
@@ -69,15 +76,20 @@ export class TableGrowth {
   private follow({ table, before }: TableChange): void {
     this.nameBlankHeaders(table);
     if (before === undefined) {
-      table.headers.forEach((_, index) => { this.noteColumn(table, index, table.area.rows - 1); });
+      table.headers.forEach((_, index) => {
+        this.noteColumn(table, index, table.area.rows - 1);
+      });
       return;
     }
     this.followHeaders(table, before.headers);
     const grown = table.area.rows - before.area.rows;
     const inserted = table.area.row !== before.area.row || grown <= 0;
     if (inserted) return;
-    before.headers.forEach((_, index) => { this.noteColumn(table, index, before.area.rows - 1); });
-    for (let row = table.area.row + before.area.rows; row < table.area.row + table.area.rows; row += 1) this.fillRow(table, row);
+    before.headers.forEach((_, index) => {
+      this.noteColumn(table, index, before.area.rows - 1);
+    });
+    for (let row = table.area.row + before.area.rows; row < table.area.row + table.area.rows; row += 1)
+      this.fillRow(table, row);
     extendRules(this.parts.grid, table.area, before.area.rows);
     this.parts.validations.stretchLists(table.area, before.area.rows);
     stretchCharts(this.parts.grid, this.parts.charts, table.area, before.area.rows);
@@ -124,7 +136,10 @@ export class TableGrowth {
 
   /** After a renaming the texts that new rows get are read anew. */
   private noteAllColumns(): void {
-    for (const table of this.parts.tables.list()) table.headers.forEach((_, index) => { this.noteColumn(table, index, table.area.rows - 1); });
+    for (const table of this.parts.tables.list())
+      table.headers.forEach((_, index) => {
+        this.noteColumn(table, index, table.area.rows - 1);
+      });
   }
 
   /** A column whose first `rows` rows carry one formula is a calculated column from then on. */
@@ -138,9 +153,13 @@ export class TableGrowth {
     if (text === undefined || (known?.text === text && (known.kind === "same text" || known.row === first.row))) return;
     const all = Array.from({ length: rows }, (_, offset): Cell => ({ ...first, row: first.row + offset }));
     const calculated: CalculatedColumn =
-      text === this.parts.formulas.gridText(first) ? { kind: "relative", text, row: first.row } : { kind: "same text", text };
+      text === this.parts.formulas.gridText(first)
+        ? { kind: "relative", text, row: first.row }
+        : { kind: "same text", text };
     const uniform = all.every((cell) =>
-      calculated.kind === "same text" ? this.parts.formulas.read(cell) === text : this.parts.formulas.gridText(cell) === this.shifted(calculated, cell),
+      calculated.kind === "same text"
+        ? this.parts.formulas.read(cell) === text
+        : this.parts.formulas.gridText(cell) === this.shifted(calculated, cell),
     );
     if (uniform) table.calculated.set(header, calculated);
   }
@@ -157,13 +176,17 @@ export class TableGrowth {
       const calculated = table.calculated.get(header.toLowerCase());
       const cell: Cell = { sheet: table.area.sheet, row, column: table.area.column + index };
       if (calculated === undefined || !this.parts.cells.isBlank(cell)) return;
-      this.parts.formulas.write(cell, calculated.kind === "same text" ? calculated.text : this.shifted(calculated, cell));
+      this.parts.formulas.write(
+        cell,
+        calculated.kind === "same text" ? calculated.text : this.shifted(calculated, cell),
+      );
     });
   }
 
   /** A new row looks like the one above it where it has no look of its own. */
   private copyLook({ sheet, row: top, column: left, columns }: Area, row: number): void {
     if (row - 1 <= top) return;
-    for (let column = left; column < left + columns; column += 1) copyLook(this.parts.grid, { sheet, row: row - 1, column }, { sheet, row, column }, true);
+    for (let column = left; column < left + columns; column += 1)
+      copyLook(this.parts.grid, { sheet, row: row - 1, column }, { sheet, row, column }, true);
   }
 }

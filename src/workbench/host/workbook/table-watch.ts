@@ -1,4 +1,4 @@
-import { contains, type Area, type Cell } from "../address.ts";
+import { type Area, type Cell, contains } from "../address.ts";
 import type { TableShape } from "../formulas/translate.ts";
 import type { CoreTable } from "../library.ts";
 import { areaOf, type Grid } from "./grid.ts";
@@ -83,10 +83,19 @@ export class TableWatch {
 
   private lookAt(key: string, sheet: string, core: CoreTable): void {
     const area = areaOf(sheet, core.range.zone);
-    const headers = Array.from({ length: area.columns }, (_, index) => this.headerText({ sheet, row: area.row, column: area.column + index }));
+    const headers = Array.from({ length: area.columns }, (_, index) =>
+      this.headerText({ sheet, row: area.row, column: area.column + index }),
+    );
     const known = this.records.get(key);
     if (known === undefined) {
-      const table: TableRecord = { key, name: this.freeName(), area, headers, style: "TableStyleMedium2", calculated: new Map() };
+      const table: TableRecord = {
+        key,
+        name: this.freeName(),
+        area,
+        headers,
+        style: "TableStyleMedium2",
+        calculated: new Map(),
+      };
       this.records.set(key, table);
       this.changes.push({ table, before: undefined });
       return;

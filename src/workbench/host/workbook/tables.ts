@@ -1,4 +1,4 @@
-import { overlap, type Area, type Cell } from "../address.ts";
+import { type Area, type Cell, overlap } from "../address.ts";
 import { invalidArgument, itemNotFound } from "../excel-error.ts";
 import type { CoreTable } from "../library.ts";
 import { zoneOf } from "./grid.ts";
@@ -20,7 +20,17 @@ export class Tables extends TableWatch {
       sheetId: area.sheet,
       ranges: [this.grid.model.getters.getRangeDataFromZone(area.sheet, zoneOf(area))],
       tableType: "static",
-      config: { hasFilters: true, totalRow: false, firstColumn: false, lastColumn: false, numberOfHeaders: 1, bandedRows: true, bandedColumns: false, automaticAutofill: false, styleId: "TableStyleMedium2" },
+      config: {
+        hasFilters: true,
+        totalRow: false,
+        firstColumn: false,
+        lastColumn: false,
+        numberOfHeaders: 1,
+        bandedRows: true,
+        bandedColumns: false,
+        automaticAutofill: false,
+        styleId: "TableStyleMedium2",
+      },
     });
     this.markStale();
     const table = this.at(area);
@@ -40,11 +50,19 @@ export class Tables extends TableWatch {
     table.style = style;
     const styleId = style === "" ? "None" : style;
     const { sheetId, zone, config } = { sheetId: table.area.sheet, zone: zoneOf(table.area), config: { styleId } };
-    if (Object.hasOwn(this.grid.model.getters.getTableStyles(), styleId)) this.grid.do("UPDATE_TABLE", { sheetId, zone, config });
+    if (Object.hasOwn(this.grid.model.getters.getTableStyles(), styleId))
+      this.grid.do("UPDATE_TABLE", { sheetId, zone, config });
   }
 
   /** Gives the grid's tables back what was saved of them; they stand where they stood. */
-  adopt(saved: readonly { cell: Cell; name: string; style: string; calculated: readonly (readonly [string, CalculatedColumn])[] }[]): void {
+  adopt(
+    saved: readonly {
+      cell: Cell;
+      name: string;
+      style: string;
+      calculated: readonly (readonly [string, CalculatedColumn])[];
+    }[],
+  ): void {
     for (const { cell, name, style, calculated } of saved) {
       const table = this.at(cell);
       if (table === undefined) continue;
@@ -63,7 +81,8 @@ export class Tables extends TableWatch {
   }
 
   resize(table: TableRecord, area: Area): void {
-    if (area.sheet !== table.area.sheet || area.row !== table.area.row) throw invalidArgument("A table keeps its sheet and header row when it is resized.");
+    if (area.sheet !== table.area.sheet || area.row !== table.area.row)
+      throw invalidArgument("A table keeps its sheet and header row when it is resized.");
     if (area.rows < 2) throw invalidArgument("A table needs a header row and at least one row below it.");
     const other = this.list().find((one) => one !== table && overlap(one.area, area));
     if (other !== undefined) throw invalidArgument(`The table would overlap table ${other.name}.`);
@@ -84,10 +103,16 @@ export class Tables extends TableWatch {
   isFiltered(table: TableRecord): boolean {
     const { sheet, row, rows } = this.current(table).area;
     const { getters } = this.grid.model;
-    return Array.from({ length: rows - 1 }, (_, index) => row + 1 + index).some((one) => getters.isRowFiltered(sheet, one));
+    return Array.from({ length: rows - 1 }, (_, index) => row + 1 + index).some((one) =>
+      getters.isRowFiltered(sheet, one),
+    );
   }
 
   configOf(table: TableRecord): CoreTable["config"] | undefined {
-    return this.grid.model.getters.getCoreTable({ sheetId: table.area.sheet, row: table.area.row, col: table.area.column })?.config;
+    return this.grid.model.getters.getCoreTable({
+      sheetId: table.area.sheet,
+      row: table.area.row,
+      col: table.area.column,
+    })?.config;
   }
 }

@@ -1,7 +1,7 @@
-import { areaText, sheetPrefix, type Area, type Cell } from "../address.ts";
+import { type Area, areaText, type Cell, sheetPrefix } from "../address.ts";
 import { ExcelError } from "../excel-error.ts";
 import type { ValidationCriterion, ValidationRule } from "../library.ts";
-import { positionOf, zoneOf, type Grid } from "./grid.ts";
+import { type Grid, positionOf, zoneOf } from "./grid.ts";
 import { stretchedRange } from "./stretched-range.ts";
 
 /** What belongs to a rule in Excel and not in the grid: alert, prompt and the rule as it was given. */
@@ -55,7 +55,12 @@ export class Validations {
 
   note(area: Area, member: string, value: unknown): void {
     const rule = this.ruleAt(area);
-    if (rule === undefined) throw new ExcelError("InvalidOperation", "The stand-in keeps an alert, prompt or treatment of blanks only after the rule was set.", `DataValidation.${member}`);
+    if (rule === undefined)
+      throw new ExcelError(
+        "InvalidOperation",
+        "The stand-in keeps an alert, prompt or treatment of blanks only after the rule was set.",
+        `DataValidation.${member}`,
+      );
     this.words.set(rule.id, { ...this.words.get(rule.id), [member]: value });
   }
 
@@ -75,15 +80,23 @@ export class Validations {
     for (const sheetId of getters.getSheetIds()) {
       for (const { id, ranges, criterion, isBlocking } of [...getters.getDataValidationRules(sheetId)]) {
         const [source] = criterion.values;
-        const wider = criterion.type === "isValueInRange" && source !== undefined ? stretchedRange(this.grid, source, table, formerRows, sheetId) : undefined;
+        const wider =
+          criterion.type === "isValueInRange" && source !== undefined
+            ? stretchedRange(this.grid, source, table, formerRows, sheetId)
+            : undefined;
         if (wider === undefined) continue;
         const list = sheetPrefix(getters.getSheetName(wider.sheet)) + areaText(wider, true);
         this.grid.do("ADD_DATA_VALIDATION_RULE", {
           sheetId,
           ranges: ranges.map(({ zone }) => getters.getRangeDataFromZone(sheetId, zone)),
-          rule: { id, criterion: { ...criterion, values: [list] }, ...(isBlocking === undefined ? {} : { isBlocking }) },
+          rule: {
+            id,
+            criterion: { ...criterion, values: [list] },
+            ...(isBlocking === undefined ? {} : { isBlocking }),
+          },
         });
-        if (this.words.has(id)) this.words.set(id, { ...this.words.get(id), rule: { list: { inCellDropDown: true, source: `=${list}` } } });
+        if (this.words.has(id))
+          this.words.set(id, { ...this.words.get(id), rule: { list: { inCellDropDown: true, source: `=${list}` } } });
       }
     }
   }
@@ -92,7 +105,12 @@ export class Validations {
   clear(area: Area): void {
     const { top, left, bottom, right } = zoneOf(area);
     for (const { id, ranges } of [...this.grid.model.getters.getDataValidationRules(area.sheet)]) {
-      if (!ranges.every(({ zone }) => zone.top >= top && zone.left >= left && zone.bottom <= bottom && zone.right <= right)) continue;
+      if (
+        !ranges.every(
+          ({ zone }) => zone.top >= top && zone.left >= left && zone.bottom <= bottom && zone.right <= right,
+        )
+      )
+        continue;
       this.grid.do("REMOVE_DATA_VALIDATION_RULE", { sheetId: area.sheet, id });
       this.words.delete(id);
     }

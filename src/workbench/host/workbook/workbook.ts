@@ -1,11 +1,19 @@
-import { columnLetters, parseLocalAddress, sheetPrefix, splitAddress, areaText, type Area, type Cell } from "../address.ts";
+import {
+  type Area,
+  areaText,
+  type Cell,
+  columnLetters,
+  parseLocalAddress,
+  sheetPrefix,
+  splitAddress,
+} from "../address.ts";
 import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
 import type { OSpreadsheet } from "../library.ts";
 import type { BatchSlot } from "./batch-command.ts";
 import { Cells } from "./cells.ts";
+import { ChangeLog } from "./change-log.ts";
 import { ChartScale } from "./chart-scale.ts";
 import { Charts } from "./charts.ts";
-import { ChangeLog } from "./change-log.ts";
 import { FormulaKeeper } from "./formula-keeper.ts";
 import { Grid, GridRefusal, zoneOf } from "./grid.ts";
 import { Names } from "./names.ts";
@@ -53,9 +61,25 @@ export class Workbook {
     this.validations = new Validations(this.grid);
     this.charts = new Charts(this.grid);
     this.chartScale = new ChartScale(this.grid, this.charts);
-    this.growth = new TableGrowth({ library, charts: this.charts, grid: this.grid, cells: this.cells, formulas: this.formulas, tables: this.tables, validations: this.validations });
+    this.growth = new TableGrowth({
+      library,
+      charts: this.charts,
+      grid: this.grid,
+      cells: this.cells,
+      formulas: this.formulas,
+      tables: this.tables,
+      validations: this.validations,
+    });
     this.formats = new NumberFormats(library, this.grid);
-    this.changes = new ChangeLog({ grid: this.grid, formulas: this.formulas, tables: this.tables, growth: this.growth, perform: (work) => { this.perform(work); } });
+    this.changes = new ChangeLog({
+      grid: this.grid,
+      formulas: this.formulas,
+      tables: this.tables,
+      growth: this.growth,
+      perform: (work) => {
+        this.perform(work);
+      },
+    });
   }
 
   /** The smallest area that holds every filled cell of a sheet, or undefined for a blank one. */
@@ -66,7 +90,13 @@ export class Workbook {
     const rows = places.map(({ row }) => row);
     const columns = places.map(({ col }) => col);
     const [top, left] = [Math.min(...rows), Math.min(...columns)];
-    return { sheet, row: top, column: left, rows: Math.max(...rows) - top + 1, columns: Math.max(...columns) - left + 1 };
+    return {
+      sheet,
+      row: top,
+      column: left,
+      rows: Math.max(...rows) - top + 1,
+      columns: Math.max(...columns) - left + 1,
+    };
   }
 
   /** The smallest area within `area` that holds all its filled cells, or undefined where it has none. */
@@ -81,22 +111,42 @@ export class Workbook {
     const usedColumns = columns.filter((column) => filled(rows, [column]));
     const [row, column] = [usedRows[0], usedColumns[0]];
     if (row === undefined || column === undefined) return undefined;
-    return { sheet: area.sheet, row, column, rows: (usedRows.at(-1) ?? row) - row + 1, columns: (usedColumns.at(-1) ?? column) - column + 1 };
+    return {
+      sheet: area.sheet,
+      row,
+      column,
+      rows: (usedRows.at(-1) ?? row) - row + 1,
+      columns: (usedColumns.at(-1) ?? column) - column + 1,
+    };
   }
 
   /** Takes rows (counted from the first below the header) out of a table; the grid moves whole sheet rows. */
   deleteTableRows(table: TableRecord, rows: readonly number[]): void {
     const { area } = this.tables.current(table);
-    if (rows.some((row) => !Number.isInteger(row) || row < 0 || row >= area.rows - 1)) throw invalidArgument("The table has no such row.");
+    if (rows.some((row) => !Number.isInteger(row) || row < 0 || row >= area.rows - 1))
+      throw invalidArgument("The table has no such row.");
     this.requireUnlocked(area.sheet, "TableRowCollection.deleteRows");
     const elements = rows.map((row) => area.row + 1 + row);
-    this.grid.do("REMOVE_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheets.nameOf(area.sheet), dimension: "ROW", elements });
+    this.grid.do("REMOVE_COLUMNS_ROWS", {
+      sheetId: area.sheet,
+      sheetName: this.sheets.nameOf(area.sheet),
+      dimension: "ROW",
+      elements,
+    });
   }
 
   private requireLines(area: Area, dimension: "ROW" | "COL"): { readonly first: number; readonly count: number } {
     const size = this.grid.sizeOf(area.sheet);
-    const whole = dimension === "ROW" ? area.column === 0 && area.columns >= size.columns : area.row === 0 && area.rows >= size.rows;
-    if (!whole) throw new ExcelError("NotImplemented", "The stand-in inserts and deletes whole sheet rows and columns only.", "Range.insert");
+    const whole =
+      dimension === "ROW"
+        ? area.column === 0 && area.columns >= size.columns
+        : area.row === 0 && area.rows >= size.rows;
+    if (!whole)
+      throw new ExcelError(
+        "NotImplemented",
+        "The stand-in inserts and deletes whole sheet rows and columns only.",
+        "Range.insert",
+      );
     this.requireUnlocked(area.sheet, "Range.insert");
     return dimension === "ROW" ? { first: area.row, count: area.rows } : { first: area.column, count: area.columns };
   }
@@ -104,14 +154,26 @@ export class Workbook {
   /** Inserts whole sheet rows or columns before the area. */
   insertLines(area: Area, dimension: "ROW" | "COL"): void {
     const { first, count } = this.requireLines(area, dimension);
-    this.grid.do("ADD_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheets.nameOf(area.sheet), dimension, base: first, quantity: count, position: "before" });
+    this.grid.do("ADD_COLUMNS_ROWS", {
+      sheetId: area.sheet,
+      sheetName: this.sheets.nameOf(area.sheet),
+      dimension,
+      base: first,
+      quantity: count,
+      position: "before",
+    });
   }
 
   /** Deletes the area's whole sheet rows or columns. */
   removeLines(area: Area, dimension: "ROW" | "COL"): void {
     const { first, count } = this.requireLines(area, dimension);
     const elements = Array.from({ length: count }, (_, index) => first + index);
-    this.grid.do("REMOVE_COLUMNS_ROWS", { sheetId: area.sheet, sheetName: this.sheets.nameOf(area.sheet), dimension, elements });
+    this.grid.do("REMOVE_COLUMNS_ROWS", {
+      sheetId: area.sheet,
+      sheetName: this.sheets.nameOf(area.sheet),
+      dimension,
+      elements,
+    });
   }
 
   notesOf(sheet: string): SheetNotes {
@@ -145,7 +207,8 @@ export class Workbook {
   localAddressOf(area: Area): string {
     const size = this.grid.sizeOf(area.sheet);
     const last = (count: number, start: number): number => start + count;
-    if (area.row === 0 && area.rows >= size.rows) return `${columnLetters(area.column)}:${columnLetters(last(area.columns, area.column) - 1)}`;
+    if (area.row === 0 && area.rows >= size.rows)
+      return `${columnLetters(area.column)}:${columnLetters(last(area.columns, area.column) - 1)}`;
     if (area.column === 0 && area.columns >= size.columns) return `${area.row + 1}:${last(area.rows, area.row)}`;
     return areaText(area);
   }
@@ -154,7 +217,11 @@ export class Workbook {
   requireUnlocked(sheet: string, location: string): void {
     if (!this.sheets.exists(sheet)) throw itemNotFound("The sheet was deleted.", location);
     if (this.grid.model.getters.isSheetLocked(sheet)) {
-      throw new ExcelError("AccessDenied", `You cannot perform the requested operation. Sheet ${this.sheets.nameOf(sheet)} is protected.`, location);
+      throw new ExcelError(
+        "AccessDenied",
+        `You cannot perform the requested operation. Sheet ${this.sheets.nameOf(sheet)} is protected.`,
+        location,
+      );
     }
   }
 

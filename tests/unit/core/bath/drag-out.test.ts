@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { cubicMeters } from "../../../../src/core/units/quantity.ts";
-import { OutOfRange } from "../../../../src/core/limits/domain.ts";
-import { strengthLeft } from "../../../../src/core/bath/drag-out.ts";
 
-const left = (volume: number, perLoad: number, loads: number): number => strengthLeft(cubicMeters(volume), cubicMeters(perLoad), loads);
+import { strengthLeft } from "../../../../src/core/bath/drag-out.ts";
+import { OutOfRange } from "../../../../src/core/limits/domain.ts";
+import { cubicMeters } from "../../../../src/core/units/quantity.ts";
+
+const left = (volume: number, perLoad: number, loads: number): number =>
+  strengthLeft(cubicMeters(volume), cubicMeters(perLoad), loads);
 
 describe("the strength that drag-out leaves", () => {
   it("is 0.965 after 24 loads of 0.18 out of 121.175, by the power and by the exponential", () => {
@@ -19,7 +21,13 @@ describe("the strength that drag-out leaves", () => {
     expect(left(1, 0.003, 20) * left(1, 0.003, 30)).toBeCloseTo(left(1, 0.003, 50), 14);
   });
 
-  it.each([[0, 0.1, 1], [1, 0, 1], [1, 1, 1], [1, 0.1, 0], [1, 0.1, -2]])("of %d with %d a load and %d loads is refused", (...given) => {
+  it.each([
+    [0, 0.1, 1],
+    [1, 0, 1],
+    [1, 1, 1],
+    [1, 0.1, 0],
+    [1, 0.1, -2],
+  ])("of %d with %d a load and %d loads is refused", (...given) => {
     expect(() => left(...given)).toThrow(OutOfRange);
   });
 });

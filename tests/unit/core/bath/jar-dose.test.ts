@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { cubicMeters, volumeFraction } from "../../../../src/core/units/quantity.ts";
+
 import { jarDose } from "../../../../src/core/bath/jar-dose.ts";
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
+import { cubicMeters, volumeFraction } from "../../../../src/core/units/quantity.ts";
 
 const dose = (volume: number, inThisWater: number, inReference: number, labelStrength: number): number =>
   jarDose(cubicMeters(volume), { inThisWater, inReference }, volumeFraction(labelStrength));

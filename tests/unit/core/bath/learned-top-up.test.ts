@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { learnedTopUp } from "../../../../src/core/bath/learned-top-up.ts";
 import { waterIonization } from "../../../../src/core/chemistry/constants/water-ionization.ts";
 import { celsiusZero } from "../../../../src/core/units/exact-constants.ts";
@@ -18,7 +19,9 @@ describe("a top-up learned from logged additions", () => {
   it("rests on a median response of 0.002399 mol/L of hydroxide to an opening dose, and comes to 0.824 of it", () => {
     const amount = learnedTopUp(baseline, reading, additions);
     expect(Math.abs(amount / openingDose - 0.824)).toBeLessThanOrEqual(0.002);
-    expect(Math.abs((hydroxide(baseline) - hydroxide(reading)) / (amount / openingDose) - 0.002399)).toBeLessThanOrEqual(1e-5);
+    expect(
+      Math.abs((hydroxide(baseline) - hydroxide(reading)) / (amount / openingDose) - 0.002399),
+    ).toBeLessThanOrEqual(1e-5);
   });
 
   it("puts pH 11.3 at 0.002018 mol/L of hydroxide, but for the rounding of a pKw of 13.995", () => {
@@ -26,7 +29,11 @@ describe("a top-up learned from logged additions", () => {
   });
 
   it("is not swayed by one wild reading", () => {
-    const wild = [...additions, { added: 1, before: ph(10.9), after: ph(13) }, { added: 1, before: ph(11), after: ph(10.9) }];
+    const wild = [
+      ...additions,
+      { added: 1, before: ph(10.9), after: ph(13) },
+      { added: 1, before: ph(11), after: ph(10.9) },
+    ];
     expect(learnedTopUp(baseline, reading, wild)).toBeCloseTo(learnedTopUp(baseline, reading, additions), 10);
   });
 

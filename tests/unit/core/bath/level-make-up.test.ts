@@ -1,12 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
+import type { LevelMakeUp } from "../../../../src/core/bath/level-make-up.ts";
 import { levelMakeUp } from "../../../../src/core/bath/level-make-up.ts";
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { volumeFraction } from "../../../../src/core/units/quantity.ts";
-import type { LevelMakeUp } from "../../../../src/core/bath/level-make-up.ts";
 
 const split = (levelLoss: number, loads: number, dragOutPerLoad: number, drained = 0, strength?: number): LevelMakeUp =>
-  levelMakeUp({ levelLoss, loads, dragOutPerLoad, drained }, strength === undefined ? undefined : volumeFraction(strength));
+  levelMakeUp(
+    { levelLoss, loads, dragOutPerLoad, drained },
+    strength === undefined ? undefined : volumeFraction(strength),
+  );
 
 describe("a fall of level", () => {
   it("is all evaporation where nothing was carried out, and needs no strength", () => {
@@ -32,7 +36,11 @@ describe("a fall of level", () => {
   });
 
   it("counts as no evaporation where a little more was carried out than the level shows", () => {
-    expect(split(1.2, 8, 0.18, 0, 0.025)).toEqual({ evaporated: 0, carriedOut: 1.44, concentrate: expect.closeTo(0.036, 12) as number });
+    expect(split(1.2, 8, 0.18, 0, 0.025)).toEqual({
+      evaporated: 0,
+      carriedOut: 1.44,
+      concentrate: expect.closeTo(0.036, 12) as number,
+    });
   });
 
   it("may fall short of what was carried out by a third, and by no more", () => {

@@ -1,14 +1,21 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWord, unknownBuilder } from "../../../../src/core/bath/model/builder.ts";
+
 import type { Bath } from "../../../../src/core/bath/bath.ts";
 import { usualTolerance } from "../../../../src/core/bath/common-practice.ts";
+import { builderFromWord, unknownBuilder } from "../../../../src/core/bath/model/builder.ts";
 import { nextAddition } from "../../../../src/core/bath/next-addition.ts";
 import { celsiusZero } from "../../../../src/core/units/exact-constants.ts";
 import { alkalinity, cubicMeters, kelvin, ph } from "../../../../src/core/units/quantity.ts";
 
 const added = cubicMeters(1);
-const opened: Bath = { baseline: ph(11.3), temperature: kelvin(celsiusZero + 45), builder: unknownBuilder, alkalinity: alkalinity(0.1) };
-const next = (before: number, after: number, bath = opened, tolerance = usualTolerance): number => nextAddition(added, { before: ph(before), after: ph(after) }, bath, tolerance);
+const opened: Bath = {
+  baseline: ph(11.3),
+  temperature: kelvin(celsiusZero + 45),
+  builder: unknownBuilder,
+  alkalinity: alkalinity(0.1),
+};
+const next = (before: number, after: number, bath = opened, tolerance = usualTolerance): number =>
+  nextAddition(added, { before: ph(before), after: ph(after) }, bath, tolerance);
 
 describe("the next addition", () => {
   it("is nothing once the bath is within a tenth of its baseline, or above it (common practice, no source)", () => {

@@ -1,19 +1,27 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { OutOfRange } from "../../../../src/core/limits/domain.ts";
-import { ph } from "../../../../src/core/units/quantity.ts";
-import { phTrend, timeUntilTrigger } from "../../../../src/core/bath/ph-trend.ts";
-import { theilSenSlope } from "../../../../src/core/numeric/theil-sen.ts";
-import type { Point } from "../../../../src/core/numeric/theil-sen.ts";
-import type { TimedReading } from "../../../../src/core/bath/ph-trend.ts";
 
-const points = (xs: readonly number[], ys: readonly number[]): Point[] => xs.map((x, index) => ({ x, y: ys[index] ?? Number.NaN }));
+import type { TimedReading } from "../../../../src/core/bath/ph-trend.ts";
+import { phTrend, timeUntilTrigger } from "../../../../src/core/bath/ph-trend.ts";
+import { OutOfRange } from "../../../../src/core/limits/domain.ts";
+import type { Point } from "../../../../src/core/numeric/theil-sen.ts";
+import { theilSenSlope } from "../../../../src/core/numeric/theil-sen.ts";
+import { ph } from "../../../../src/core/units/quantity.ts";
+
+const points = (xs: readonly number[], ys: readonly number[]): Point[] =>
+  xs.map((x, index) => ({ x, y: ys[index] ?? Number.NaN }));
 const readings = (times: readonly number[], values: readonly number[]): TimedReading[] =>
   points(times, values).map(({ x, y }) => ({ time: x, reading: ph(y) }));
 
 describe("the Theil–Sen slope", () => {
   it.each([
-    ["one wild reading, in the style of USGS TM4-A3 chapter 10", [1, 2, 3, 4, 5, 6, 7], [1, 2, 3, 4, 5, 16, 7], 1, 1e-12],
+    [
+      "one wild reading, in the style of USGS TM4-A3 chapter 10",
+      [1, 2, 3, 4, 5, 6, 7],
+      [1, 2, 3, 4, 5, 16, 7],
+      1,
+      1e-12,
+    ],
     ["the data of an open R package's documentation", [0, 1, 2, 4, 5], [6, 4, 1, 8, 7], 0.35, 1e-6],
     ["the data of a web calculator's example", [1, 2, 3, 4, 5, 6], [2, 3, 5, 4, 6, 8], 1, 1e-6],
   ])("of %s", (_what, xs, ys, slope, tolerance) => {
@@ -26,10 +34,15 @@ describe("the Theil–Sen slope", () => {
     expect(theilSenSlope([])).toBeUndefined();
   });
 
-  const whole = fc.array(fc.record({ x: fc.integer({ min: -1000, max: 1000 }), y: fc.integer({ min: -1000, max: 1000 }) }), { minLength: 2, maxLength: 20 });
+  const whole = fc.array(
+    fc.record({ x: fc.integer({ min: -1000, max: 1000 }), y: fc.integer({ min: -1000, max: 1000 }) }),
+    { minLength: 2, maxLength: 20 },
+  );
 
   it("does not depend on the order of the points, nor on where either axis begins", () => {
-    const mixed = whole.chain((list) => fc.tuple(fc.constant(list), fc.shuffledSubarray(list, { minLength: list.length })));
+    const mixed = whole.chain((list) =>
+      fc.tuple(fc.constant(list), fc.shuffledSubarray(list, { minLength: list.length })),
+    );
     fc.assert(
       fc.property(mixed, fc.integer({ min: -5000, max: 5000 }), ([given, shuffled], shift) => {
         const slope = theilSenSlope(given);
@@ -55,11 +68,30 @@ describe("a trend of pH", () => {
   it("has no answer without two times, and is refused for more readings than it can pair", () => {
     expect(() => phTrend(readings([1, 1], [11, 10]))).toThrow(/two different times/);
     const many = Array.from({ length: 1001 }, (_each, index) => index + 1);
-    expect(() => phTrend(readings(many, many.map(() => 11)))).toThrow(/1001 pairs/);
-    expect(phTrend(readings(many.slice(1), many.slice(1).map(() => 11)))).toBe(0);
+    expect(() =>
+      phTrend(
+        readings(
+          many,
+          many.map(() => 11),
+        ),
+      ),
+    ).toThrow(/1001 pairs/);
+    expect(
+      phTrend(
+        readings(
+          many.slice(1),
+          many.slice(1).map(() => 11),
+        ),
+      ),
+    ).toBe(0);
   });
 
-  it.each([[0, 11], [-1, 11], [1, 15], [1, -1]])("is refused with a time of %d and pH %d", (time, reading) => {
+  it.each([
+    [0, 11],
+    [-1, 11],
+    [1, 15],
+    [1, -1],
+  ])("is refused with a time of %d and pH %d", (time, reading) => {
     expect(() => phTrend(readings([time, 2], [reading, 11]))).toThrow(OutOfRange);
   });
 });
@@ -77,7 +109,8 @@ describe("the time until the trigger", () => {
   });
 
   it("is 0 at or below the trigger", () => {
-    for (const trigger of [11.1, 11.2]) expect(timeUntilTrigger(readings(hours, [11.4, 11.3, 11.2, 11.1]), ph(trigger))).toBe(0);
+    for (const trigger of [11.1, 11.2])
+      expect(timeUntilTrigger(readings(hours, [11.4, 11.3, 11.2, 11.1]), ph(trigger))).toBe(0);
   });
 
   it.each([
@@ -86,6 +119,8 @@ describe("the time until the trigger", () => {
     ["a rising pH", hours, [11.1, 11.2, 11.3, 11.4], /not falling/],
     ["one time", [2, 2, 2, 2], [11.4, 11.3, 11.2, 11.1], /two different times/],
   ])("has no answer for %s", (_what, times, values, message) => {
-    expect(() => timeUntilTrigger(readings(times, values), ph(10.9))).toThrow(expect.objectContaining({ refusal: "no-answer", message: expect.stringMatching(message) as string }) as Error);
+    expect(() => timeUntilTrigger(readings(times, values), ph(10.9))).toThrow(
+      expect.objectContaining({ refusal: "no-answer", message: expect.stringMatching(message) as string }) as Error,
+    );
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { titratedTopUp } from "../../../../src/core/bath/titrated-top-up.ts";
 
 describe("a top-up by titration", () => {

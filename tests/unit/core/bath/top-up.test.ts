@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWord, builderWords, unknownBuilder } from "../../../../src/core/bath/model/builder.ts";
+
 import type { Bath } from "../../../../src/core/bath/bath.ts";
+import { builderFromWord, builderWords, unknownBuilder } from "../../../../src/core/bath/model/builder.ts";
 import { firstAddition, topUp } from "../../../../src/core/bath/top-up.ts";
-import type { DomainError } from "../../../../src/core/limits/domain-error.ts";
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
+import type { DomainError } from "../../../../src/core/limits/domain-error.ts";
 import { celsiusZero } from "../../../../src/core/units/exact-constants.ts";
 import { alkalinity, cubicMeters, kelvin, ph } from "../../../../src/core/units/quantity.ts";
 
@@ -11,7 +12,13 @@ const openingDose = cubicMeters(1);
 const reading = ph(10.8);
 
 function opened(change: Partial<Bath> = {}): Bath {
-  return { baseline: ph(11.3), temperature: kelvin(45 + celsiusZero), builder: unknownBuilder, alkalinity: undefined, ...change };
+  return {
+    baseline: ph(11.3),
+    temperature: kelvin(45 + celsiusZero),
+    builder: unknownBuilder,
+    alkalinity: undefined,
+    ...change,
+  };
 }
 
 describe("a top-up", () => {
@@ -50,7 +57,12 @@ describe("a top-up", () => {
   });
 
   it("has a low that falls steadily as the reading rises", () => {
-    const bath = opened({ baseline: ph(12), temperature: kelvin(25 + celsiusZero), alkalinity: alkalinity(12), builder: builderFromWord("hydroxide") });
+    const bath = opened({
+      baseline: ph(12),
+      temperature: kelvin(25 + celsiusZero),
+      alkalinity: alkalinity(12),
+      builder: builderFromWord("hydroxide"),
+    });
     const lows = [9.5, 9.55, 9.6, 9.65, 9.7].map((value) => topUp(openingDose, bath, ph(value)).low);
     expect(lows).toEqual(lows.toSorted((first, second) => second - first));
   });

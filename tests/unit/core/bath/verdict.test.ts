@@ -1,14 +1,23 @@
 import { describe, expect, it } from "vitest";
+
 import { builderFromWord } from "../../../../src/core/bath/model/builder.ts";
+import type { TriggerQuestion } from "../../../../src/core/bath/trigger.ts";
+import { verdict } from "../../../../src/core/bath/verdict.ts";
 import { celsiusZero } from "../../../../src/core/units/exact-constants.ts";
 import { alkalinity, kelvin, ph } from "../../../../src/core/units/quantity.ts";
-import { verdict } from "../../../../src/core/bath/verdict.ts";
-import type { TriggerQuestion } from "../../../../src/core/bath/trigger.ts";
 
 function bath(baseline: number, celsius?: readonly [number, number], word = "unknown"): TriggerQuestion {
   const temperatures =
-    celsius === undefined ? undefined : { baseline: kelvin(celsius[0] + celsiusZero), reading: kelvin(celsius[1] + celsiusZero) };
-  return { baseline: ph(baseline), drop: 0.5, temperatures, builder: builderFromWord(word), alkalinity: alkalinity(0.1) };
+    celsius === undefined
+      ? undefined
+      : { baseline: kelvin(celsius[0] + celsiusZero), reading: kelvin(celsius[1] + celsiusZero) };
+  return {
+    baseline: ph(baseline),
+    drop: 0.5,
+    temperatures,
+    builder: builderFromWord(word),
+    alkalinity: alkalinity(0.1),
+  };
 }
 
 describe("the verdict on a reading", () => {

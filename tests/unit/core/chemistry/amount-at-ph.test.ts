@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { amountAtPH } from "../../../../src/core/chemistry/amount-at-ph.ts";
 import { combine, composition } from "../../../../src/core/chemistry/composition.ts";
 import { phOf } from "../../../../src/core/chemistry/ph-of.ts";
@@ -29,9 +30,22 @@ describe("the amount that gives a pH", () => {
           magnesium: hardness / 4,
           chloride: 1.5 * hardness,
         });
-        const direction = composition({ sodium: 1 + 2 * silicate + 3 * phosphate + 4 * edta, silicate, phosphate, edta });
+        const direction = composition({
+          sodium: 1 + 2 * silicate + 3 * phosphate + 4 * edta,
+          silicate,
+          phosphate,
+          edta,
+        });
         const temperature = kelvin(celsius + 273.15);
-        const asked = { base, direction, effect: "raises", temperature, target: ph(target), guess: 0.01, most: 1 } as const;
+        const asked = {
+          base,
+          direction,
+          effect: "raises",
+          temperature,
+          target: ph(target),
+          guess: 0.01,
+          most: 1,
+        } as const;
         const amount = amountAtPH({ ...asked, solids: "none" });
         if (amount === undefined) throw new Error("No amount found");
         fc.pre(amount > 0);
@@ -47,7 +61,15 @@ describe("the amount that gives a pH", () => {
 
   it("is nothing where the base is there already, and undefined out of reach", () => {
     const lye = composition({ sodium: 0.01 });
-    const asked = { base: lye, direction: lye, effect: "raises", temperature: kelvin(298.15), solids: "none", guess: 0.5, most: 10 } as const;
+    const asked = {
+      base: lye,
+      direction: lye,
+      effect: "raises",
+      temperature: kelvin(298.15),
+      solids: "none",
+      guess: 0.5,
+      most: 10,
+    } as const;
     expect(amountAtPH({ ...asked, target: ph(11) })).toBe(0);
     expect(amountAtPH({ ...asked, target: ph(14) })).toBeUndefined();
   });

@@ -1,13 +1,19 @@
 import { describe, expect, it } from "vitest";
-import { builderFromWeights, builderFromWord, builderWords, unknownBuilder } from "../../../../src/core/bath/model/builder.ts";
+
 import { anchoredBaths } from "../../../../src/core/bath/model/bath-question.ts";
+import {
+  builderFromWeights,
+  builderFromWord,
+  builderWords,
+  unknownBuilder,
+} from "../../../../src/core/bath/model/builder.ts";
 import { estimateDoseAtPH, estimatePHAtDose } from "../../../../src/core/bath/model/estimate-dose.ts";
 import { estimateReadingAt } from "../../../../src/core/bath/model/estimate-reading.ts";
 import { estimateTopUp } from "../../../../src/core/bath/model/estimate-top-up.ts";
 import { waterFromTests } from "../../../../src/core/bath/model/water.ts";
-import { DomainError } from "../../../../src/core/limits/domain-error.ts";
 import { composition } from "../../../../src/core/chemistry/composition.ts";
 import { phOf } from "../../../../src/core/chemistry/ph-of.ts";
+import { DomainError } from "../../../../src/core/limits/domain-error.ts";
 import { equivalentsPerKilogram, ph } from "../../../../src/core/units/quantity.ts";
 import { bathOf, celsius, onlyBath, softened } from "./opened-baths.ts";
 
@@ -30,8 +36,12 @@ describe("an anchored bath", () => {
   });
 
   it("refuses a baseline that the water alone has, and one that no strength reaches", () => {
-    expect(() => anchoredBaths(bathOf(builderFromWord("silicate"), { baseline: ph(7) }))).toThrow(/not above what the water/);
-    expect(() => anchoredBaths(bathOf(builderFromWord("carbonate"), { baseline: ph(14) }))).toThrow(/does not reach pH 14/);
+    expect(() => anchoredBaths(bathOf(builderFromWord("silicate"), { baseline: ph(7) }))).toThrow(
+      /not above what the water/,
+    );
+    expect(() => anchoredBaths(bathOf(builderFromWord("carbonate"), { baseline: ph(14) }))).toThrow(
+      /does not reach pH 14/,
+    );
     expect(() => anchoredBaths(bathOf(unknownBuilder, { baseline: ph(15) }))).toThrow(/Baseline pH is 15/);
   });
 
@@ -66,7 +76,9 @@ describe("a top-up", () => {
   });
 
   it("grows as the reading falls", () => {
-    const shares = [11.2, 11, 10.8, 10.5, 10, 9].map((reading) => estimateTopUp(bathOf(builderFromWord("silicate")), ph(reading)).best);
+    const shares = [11.2, 11, 10.8, 10.5, 10, 9].map(
+      (reading) => estimateTopUp(bathOf(builderFromWord("silicate")), ph(reading)).best,
+    );
     expect(shares).toEqual([...shares].sort((first, second) => first - second));
   });
 
@@ -84,7 +96,9 @@ describe("a top-up", () => {
   it("needs more after acid than after dilution", () => {
     for (const word of builderWords) {
       const bath = bathOf(builderFromWord(word));
-      expect(estimateTopUp(bath, ph(10.8), "acid").best).toBeGreaterThanOrEqual(estimateTopUp(bath, ph(10.8), "dilution").best - 1e-6);
+      expect(estimateTopUp(bath, ph(10.8), "acid").best).toBeGreaterThanOrEqual(
+        estimateTopUp(bath, ph(10.8), "dilution").best - 1e-6,
+      );
     }
   });
 
@@ -96,7 +110,8 @@ describe("a top-up", () => {
 
   it("is the same however often and in whatever order it is asked", () => {
     const first = estimateTopUp(bathOf(unknownBuilder), ph(10.77));
-    for (let index = 0; index < 300; index += 1) estimateTopUp(bathOf(builderFromWord("silicate")), ph(10.5 + index / 1000));
+    for (let index = 0; index < 300; index += 1)
+      estimateTopUp(bathOf(builderFromWord("silicate")), ph(10.5 + index / 1000));
     expect(estimateTopUp(bathOf(unknownBuilder), ph(10.77))).toEqual(first);
   });
 });
@@ -136,7 +151,10 @@ describe("a top-up where the volume of the opening dose is not known", () => {
 describe("a water from its tests", () => {
   it("is sodium bicarbonate without a hardness test, and carries the hardness otherwise", () => {
     expect(softened.likely).toEqual(composition({ sodium: 0.003, carbonate: 0.003 }));
-    const tested = waterFromTests({ alkalinity: equivalentsPerKilogram(0.003), hardness: equivalentsPerKilogram(0.006) });
+    const tested = waterFromTests({
+      alkalinity: equivalentsPerKilogram(0.003),
+      hardness: equivalentsPerKilogram(0.006),
+    });
     const hard = tested.likely;
     expect(tested.otherwise.calcium).toBe(hard.calcium);
     expect(softened.otherwise.calcium).toBeGreaterThan(0);
@@ -146,19 +164,30 @@ describe("a water from its tests", () => {
   });
 
   it("counts two thirds of a hardness as calcium, which is common practice without a source", () => {
-    const { likely } = waterFromTests({ alkalinity: equivalentsPerKilogram(0.003), hardness: equivalentsPerKilogram(0.006) });
+    const { likely } = waterFromTests({
+      alkalinity: equivalentsPerKilogram(0.003),
+      hardness: equivalentsPerKilogram(0.006),
+    });
     expect([likely.calcium, likely.magnesium]).toEqual([expect.closeTo(0.002, 12), expect.closeTo(0.001, 12)]);
     // Not tested, a hard supply may hold half as much hardness again as alkalinity, and a seventh of it as free carbon dioxide.
     const { otherwise } = waterFromTests({ alkalinity: equivalentsPerKilogram(0.0028) });
     expect([otherwise.calcium, otherwise.magnesium]).toEqual([expect.closeTo(0.0014, 12), expect.closeTo(0.0007, 12)]);
-    expect([otherwise.carbonate, otherwise.chloride, otherwise.sodium]).toEqual([expect.closeTo(0.0032, 12), expect.closeTo(0.0014, 12), 0]);
+    expect([otherwise.carbonate, otherwise.chloride, otherwise.sodium]).toEqual([
+      expect.closeTo(0.0032, 12),
+      expect.closeTo(0.0014, 12),
+      0,
+    ]);
   });
 
   it("refuses figures that no supply has", () => {
-    expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(0.21), hardness: equivalentsPerKilogram(0.21) })).not.toThrow();
+    expect(() =>
+      waterFromTests({ alkalinity: equivalentsPerKilogram(0.21), hardness: equivalentsPerKilogram(0.21) }),
+    ).not.toThrow();
     expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(0.211) })).toThrow(/Alkalinity of the water/);
     expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(-1) })).toThrow(/Alkalinity of the water/);
-    expect(() => waterFromTests({ alkalinity: equivalentsPerKilogram(0), hardness: equivalentsPerKilogram(1) })).toThrow(/Hardness/);
+    expect(() =>
+      waterFromTests({ alkalinity: equivalentsPerKilogram(0), hardness: equivalentsPerKilogram(1) }),
+    ).toThrow(/Hardness/);
   });
 });
 

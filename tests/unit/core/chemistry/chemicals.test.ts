@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { chemicals } from "../../../../src/core/chemistry/chemicals/chemicals.ts";
 import { compositionOfMoles, compositionOfWeights } from "../../../../src/core/chemistry/chemicals/composition-of.ts";
 import { findChemical } from "../../../../src/core/chemistry/chemicals/find-chemical.ts";
@@ -39,7 +40,9 @@ describe("the substances", () => {
   });
 
   it("refuse an unknown name and list the known ones", () => {
-    expect(() => findChemical("fairy dust")).toThrow(/“fairy dust” is not a component this chemistry knows\. .*NaOH, KOH/);
+    expect(() => findChemical("fairy dust")).toThrow(
+      /“fairy dust” is not a component this chemistry knows\. .*NaOH, KOH/,
+    );
     expect(() => findChemical("sodium hydroxid")).toThrow(/“sodium hydroxid” .*did you mean “sodium hydroxide”\?/);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { answersOf, estimateFrom } from "../../../../src/core/bath/model/estimate.ts";
 import { DomainError } from "../../../../src/core/limits/domain-error.ts";
 

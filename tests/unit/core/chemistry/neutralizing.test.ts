@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { acidNames } from "../../../../src/core/bath/model/acid.ts";
 import { acidTo } from "../../../../src/core/bath/model/acid-to.ts";
 import { builderFromWord, builderWords, unknownBuilder } from "../../../../src/core/bath/model/builder.ts";

@@ -1,5 +1,5 @@
-import { anchoredBaths } from "../../../../src/core/bath/model/bath-question.ts";
 import type { BathQuestion } from "../../../../src/core/bath/model/bath-question.ts";
+import { anchoredBaths } from "../../../../src/core/bath/model/bath-question.ts";
 import type { Builder } from "../../../../src/core/bath/model/builder.ts";
 import { waterFromTests } from "../../../../src/core/bath/model/water.ts";
 import { equivalentsPerKilogram, kelvin, ph } from "../../../../src/core/units/quantity.ts";

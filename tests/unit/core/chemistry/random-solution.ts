@@ -1,8 +1,9 @@
 import * as fc from "fast-check";
-import { componentNames, composition } from "../../../../src/core/chemistry/composition.ts";
+
 import type { Composition } from "../../../../src/core/chemistry/composition.ts";
-import { kelvin } from "../../../../src/core/units/quantity.ts";
+import { componentNames, composition } from "../../../../src/core/chemistry/composition.ts";
 import type { Kelvin } from "../../../../src/core/units/quantity.ts";
+import { kelvin } from "../../../../src/core/units/quantity.ts";
 
 /** Absent, or anything from a trace to `most`, each order of magnitude alike. */
 const total = (most: number): fc.Arbitrary<number> =>

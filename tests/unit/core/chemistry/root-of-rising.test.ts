@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { rootOfRising } from "../../../../src/core/chemistry/root-of-rising.ts";
 
 describe("the search for an amount", () => {

@@ -1,13 +1,14 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { acidToReach } from "../../../../src/core/chemistry/acid-to-reach.ts";
-import { composition } from "../../../../src/core/chemistry/composition.ts";
 import type { Composition } from "../../../../src/core/chemistry/composition.ts";
+import { composition } from "../../../../src/core/chemistry/composition.ts";
 import { beginSweep, sweepPH } from "../../../../src/core/chemistry/equilibrium/sweep.ts";
 import { phOf } from "../../../../src/core/chemistry/ph-of.ts";
-import { kelvin, ph } from "../../../../src/core/units/quantity.ts";
-import { solve } from "../../../../src/core/chemistry/solve.ts";
 import type { Solution } from "../../../../src/core/chemistry/solve.ts";
+import { solve } from "../../../../src/core/chemistry/solve.ts";
+import { kelvin, ph } from "../../../../src/core/units/quantity.ts";
 import { anyComposition, anyTemperature } from "./random-solution.ts";
 
 const amountOf = (solution: Solution, contains: RegExp): number =>
@@ -45,10 +46,17 @@ describe("any solution", () => {
 
   it("holds a trace of a solid just past saturation and none just before, in a strong solution too", () => {
     const totals = composition({
-      potassium: 0.5, calcium: 0.0005, sulfate: 0.005583825555930423, carbonate: 0.4020495184652477, citrate: 0.0005, edta: 0.0005,
-      monoethanolamine: 0.5, acetate: 0.033605419068903214,
+      potassium: 0.5,
+      calcium: 0.0005,
+      sulfate: 0.005583825555930423,
+      carbonate: 0.4020495184652477,
+      citrate: 0.0005,
+      edta: 0.0005,
+      monoethanolamine: 0.5,
+      acetate: 0.033605419068903214,
     });
-    const withCalcium = (share: number): Solution => solve({ ...totals, calcium: share * totals.calcium }, kelvin(348.15), "calcite and brucite");
+    const withCalcium = (share: number): Solution =>
+      solve({ ...totals, calcium: share * totals.calcium }, kelvin(348.15), "calcite and brucite");
     const { calcite, ionicStrength } = withCalcium(1);
     expect(ionicStrength).toBeGreaterThan(0.5);
     expect(calcite.saturationIndex).toBeCloseTo(0, 9);
@@ -82,20 +90,32 @@ describe("any solution", () => {
 
   it("rises in pH with every addition of strong base", () => {
     fc.assert(
-      fc.property(anyComposition(0.3), anyTemperature, fc.double({ min: 1e-3, max: 0.2, noNaN: true }), (totals, temperature, base) => {
-        const more: Composition = { ...totals, sodium: totals.sodium + base };
-        expect(phOf(more, temperature)).toBeGreaterThan(phOf(totals, temperature));
-      }),
+      fc.property(
+        anyComposition(0.3),
+        anyTemperature,
+        fc.double({ min: 1e-3, max: 0.2, noNaN: true }),
+        (totals, temperature, base) => {
+          const more: Composition = { ...totals, sodium: totals.sodium + base };
+          expect(phOf(more, temperature)).toBeGreaterThan(phOf(totals, temperature));
+        },
+      ),
     );
   });
 
   it("returns to a pH when the acid that leads to it is added", () => {
     fc.assert(
-      fc.property(anyComposition(0.1), anyTemperature, fc.double({ min: 2, max: 12, noNaN: true }), (totals, temperature, target) => {
-        const acid = acidToReach(totals, temperature, ph(target));
-        fc.pre(acid >= 0);
-        expect(Math.abs(phOf({ ...totals, chloride: totals.chloride + acid }, temperature) - target)).toBeLessThan(1e-7);
-      }),
+      fc.property(
+        anyComposition(0.1),
+        anyTemperature,
+        fc.double({ min: 2, max: 12, noNaN: true }),
+        (totals, temperature, target) => {
+          const acid = acidToReach(totals, temperature, ph(target));
+          fc.pre(acid >= 0);
+          expect(Math.abs(phOf({ ...totals, chloride: totals.chloride + acid }, temperature) - target)).toBeLessThan(
+            1e-7,
+          );
+        },
+      ),
     );
   });
 
@@ -119,12 +139,18 @@ describe("any solution", () => {
 
   it("gives the same answer to the last digit whatever was solved before it", () => {
     fc.assert(
-      fc.property(anyComposition(0.5), anyComposition(0.5), anyTemperature, anyTemperature, (totals, other, temperature, elsewhere) => {
-        const first = phOf(totals, temperature);
-        phOf(other, elsewhere);
-        phOf({ ...totals, sodium: totals.sodium * 0.7 }, elsewhere);
-        expect(phOf(totals, temperature)).toBe(first);
-      }),
+      fc.property(
+        anyComposition(0.5),
+        anyComposition(0.5),
+        anyTemperature,
+        anyTemperature,
+        (totals, other, temperature, elsewhere) => {
+          const first = phOf(totals, temperature);
+          phOf(other, elsewhere);
+          phOf({ ...totals, sodium: totals.sodium * 0.7 }, elsewhere);
+          expect(phOf(totals, temperature)).toBe(first);
+        },
+      ),
     );
   });
 });

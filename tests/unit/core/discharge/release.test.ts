@@ -1,12 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { celsiusZero } from "../../../../src/core/units/exact-constants.ts";
+
 import { corrosive } from "../../../../src/core/discharge/corrosive.ts";
-import { kelvin, ph } from "../../../../src/core/units/quantity.ts";
-import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { placeAmongLimits } from "../../../../src/core/discharge/release-limits.ts";
+import { OutOfRange } from "../../../../src/core/limits/domain.ts";
+import { celsiusZero } from "../../../../src/core/units/exact-constants.ts";
+import { kelvin, ph } from "../../../../src/core/units/quantity.ts";
 
 const place = (reading: number, low: number, high: number, celsius?: number): string =>
-  placeAmongLimits(ph(reading), { low: ph(low), high: ph(high) }, celsius === undefined ? undefined : kelvin(celsiusZero + celsius));
+  placeAmongLimits(
+    ph(reading),
+    { low: ph(low), high: ph(high) },
+    celsius === undefined ? undefined : kelvin(celsiusZero + celsius),
+  );
 
 describe("a waste", () => {
   // 40 CFR 261.22(a)(1).

@@ -1,14 +1,16 @@
 import { describe, expect, it } from "vitest";
+
+import { heatingEnergy, heatingTime } from "../../../../src/core/heat/heating.ts";
+import { waterEnthalpy } from "../../../../src/core/heat/water-enthalpy.ts";
+import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { britishThermalUnit, usGallon } from "../../../../src/core/units/exact-constants.ts";
 import { cubicMeters, joules, kelvin, watts } from "../../../../src/core/units/quantity.ts";
-import { heatingEnergy, heatingTime } from "../../../../src/core/heat/heating.ts";
-import { OutOfRange } from "../../../../src/core/limits/domain.ts";
-import { waterEnthalpy } from "../../../../src/core/heat/water-enthalpy.ts";
 
 const celsius = (degrees: number) => kelvin(degrees + 273.15);
 const fahrenheit = (degrees: number) => kelvin(((degrees + 459.67) * 5) / 9);
 const gallons = (count: number) => cubicMeters(count * usGallon);
-const hours = (energy: number, kilowatts: number, efficiency = 1): number => heatingTime(joules(energy), watts(1000 * kilowatts), efficiency) / 3600;
+const hours = (energy: number, kilowatts: number, efficiency = 1): number =>
+  heatingTime(joules(energy), watts(1000 * kilowatts), efficiency) / 3600;
 
 describe("the heat content of water", () => {
   // Saturated liquid, J/(g K), CoolProp 8.0.0 (IAPWS-95).
@@ -29,7 +31,9 @@ describe("the heat content of water", () => {
     [37, 154.993 - 104.829],
     [73, 305.642 - 104.829],
   ])("differs at %d °C by %d kJ/kg from 25 °C, between the table's points", (degrees, difference) => {
-    expect(Math.abs((waterEnthalpy(celsius(degrees)) - waterEnthalpy(celsius(25))) / 1000 - difference)).toBeLessThanOrEqual(0.02);
+    expect(
+      Math.abs((waterEnthalpy(celsius(degrees)) - waterEnthalpy(celsius(25))) / 1000 - difference),
+    ).toBeLessThanOrEqual(0.02);
   });
 });
 
@@ -65,14 +69,22 @@ describe("the time of a heat-up", () => {
   });
 
   it("of 80 gallons by 60 °F at 5.5 kW is the printed 2.13 h", () => {
-    expect(Math.abs(hours(heatingEnergy(gallons(80), fahrenheit(60), fahrenheit(120)), 5.5) - 2.13)).toBeLessThanOrEqual(0.005);
+    expect(
+      Math.abs(hours(heatingEnergy(gallons(80), fahrenheit(60), fahrenheit(120)), 5.5) - 2.13),
+    ).toBeLessThanOrEqual(0.005);
   });
 
   it("doubles where half of the power is lost", () => {
     expect(hours(1e6, 2, 0.5)).toBeCloseTo(2 * hours(1e6, 2), 12);
   });
 
-  it.each([[0, 1], [-1, 1], [1001, 1], [5, 0], [5, 1.1]])("is refused with %d kW at an efficiency of %d", (kilowatts, efficiency) => {
+  it.each([
+    [0, 1],
+    [-1, 1],
+    [1001, 1],
+    [5, 0],
+    [5, 1.1],
+  ])("is refused with %d kW at an efficiency of %d", (kilowatts, efficiency) => {
     expect(() => hours(1e6, kilowatts, efficiency)).toThrow(OutOfRange);
   });
 });

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { driftCorrected } from "../../../../src/core/meter/drift.ts";
+
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
-import { ph } from "../../../../src/core/units/quantity.ts";
 import type { MeterCheck } from "../../../../src/core/meter/drift.ts";
+import { driftCorrected } from "../../../../src/core/meter/drift.ts";
+import { ph } from "../../../../src/core/units/quantity.ts";
 
 /** An invented week: days and minutes since the month began. */
 const day = (date: number, hour: number, minute: number): number => date + (hour + minute / 60) / 24;
@@ -38,43 +39,84 @@ describe("a reading with the meter's drift taken out", () => {
   });
 
   it("is the reading between two checks of which the later found no error", () => {
-    expect(corrected(11, 3, [{ time: 2, asFoundError: 0.3 }, { time: 4, asFoundError: 0 }])).toBe(11);
+    expect(
+      corrected(11, 3, [
+        { time: 2, asFoundError: 0.3 },
+        { time: 4, asFoundError: 0 },
+      ]),
+    ).toBe(11);
   });
 
   it("rises where the meter read too low", () => {
-    expect(corrected(11, 3, [{ time: 2, asFoundError: 0 }, { time: 4, asFoundError: -0.2 }])).toBeCloseTo(11.1, 12);
+    expect(
+      corrected(11, 3, [
+        { time: 2, asFoundError: 0 },
+        { time: 4, asFoundError: -0.2 },
+      ]),
+    ).toBeCloseTo(11.1, 12);
   });
 
   it("does not depend on the order of the checks", () => {
     const list = fc.uniqueArray(
-      fc.record({ time: fc.double({ min: 1, max: 100, noNaN: true }), asFoundError: fc.double({ min: -1, max: 1, noNaN: true }) }),
+      fc.record({
+        time: fc.double({ min: 1, max: 100, noNaN: true }),
+        asFoundError: fc.double({ min: -1, max: 1, noNaN: true }),
+      }),
       { selector: ({ time }) => time, maxLength: 8 },
     );
     const when = fc.double({ min: 1, max: 100, noNaN: true });
-    const shuffled = list.chain((each) => fc.tuple(fc.constant(each), fc.shuffledSubarray([...each], { minLength: each.length })));
-    fc.assert(fc.property(shuffled, when, ([given, mixed], at) => { expect(corrected(11, at, mixed)).toBe(corrected(11, at, given)); }));
-  });
-
-  it("never moves by more than the next check found", () => {
+    const shuffled = list.chain((each) =>
+      fc.tuple(fc.constant(each), fc.shuffledSubarray([...each], { minLength: each.length })),
+    );
     fc.assert(
-      fc.property(fc.double({ min: -2, max: 2, noNaN: true }), fc.double({ min: 1, max: 9, noNaN: true }), (asFoundError, when) => {
-        const moved = Math.abs(corrected(7, when, [{ time: 1, asFoundError: 0 }, { time: 9.5, asFoundError }]) - 7);
-        expect(moved).toBeLessThanOrEqual(Math.abs(asFoundError) + spacing);
+      fc.property(shuffled, when, ([given, mixed], at) => {
+        expect(corrected(11, at, mixed)).toBe(corrected(11, at, given));
       }),
     );
   });
 
+  it("never moves by more than the next check found", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -2, max: 2, noNaN: true }),
+        fc.double({ min: 1, max: 9, noNaN: true }),
+        (asFoundError, when) => {
+          const moved = Math.abs(
+            corrected(7, when, [
+              { time: 1, asFoundError: 0 },
+              { time: 9.5, asFoundError },
+            ]) - 7,
+          );
+          expect(moved).toBeLessThanOrEqual(Math.abs(asFoundError) + spacing);
+        },
+      ),
+    );
+  });
+
   it("refuses two checks of one time that disagree, and takes two that agree", () => {
-    const twice = (error: number): readonly MeterCheck[] => [{ time: 1, asFoundError: 0 }, { time: 3, asFoundError: 0.2 }, { time: 3, asFoundError: error }];
+    const twice = (error: number): readonly MeterCheck[] => [
+      { time: 1, asFoundError: 0 },
+      { time: 3, asFoundError: 0.2 },
+      { time: 3, asFoundError: error },
+    ];
     expect(() => corrected(11, 2, twice(0.1))).toThrow(/twice/);
     expect(corrected(11, 2, twice(0.2))).toBeCloseTo(10.9, 12);
   });
 
   it("refuses a reading typed in the place of an error", () => {
-    expect(() => corrected(11, 2, [{ time: 1, asFoundError: 0 }, { time: 3, asFoundError: 10.15 }])).toThrow(OutOfRange);
+    expect(() =>
+      corrected(11, 2, [
+        { time: 1, asFoundError: 0 },
+        { time: 3, asFoundError: 10.15 },
+      ]),
+    ).toThrow(OutOfRange);
   });
 
-  it.each([[15, 2], [11, 0], [11, -1]])("refuses a reading of %d at %d", (reading, when) => {
+  it.each([
+    [15, 2],
+    [11, 0],
+    [11, -1],
+  ])("refuses a reading of %d at %d", (reading, when) => {
     expect(() => corrected(reading, when)).toThrow(OutOfRange);
   });
 });

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
-import { ph } from "../../../../src/core/units/quantity.ts";
 import { twoPointCorrected } from "../../../../src/core/meter/two-point-correction.ts";
+import { ph } from "../../../../src/core/units/quantity.ts";
 
 const corrected = (reading: number, buffer1: number, read1: number, buffer2: number, read2: number): number =>
   twoPointCorrected(ph(reading), { buffer: ph(buffer1), read: ph(read1) }, { buffer: ph(buffer2), read: ph(read2) });

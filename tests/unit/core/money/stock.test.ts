@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { reorderPoint, stockDays } from "../../../../src/core/money/stock.ts";
 
@@ -9,7 +10,13 @@ describe("the reorder point", () => {
     expect(reorderPoint(2.1, 5, 0)).toBeCloseTo(10.5, 12);
   });
 
-  it.each([[0, 5, 6], [-1, 5, 6], [2.1, 0, 6], [2.1, 4000, 6], [2.1, 5, -1]])("is refused for %d a day, %d days and %d in reserve", (...given) => {
+  it.each([
+    [0, 5, 6],
+    [-1, 5, 6],
+    [2.1, 0, 6],
+    [2.1, 4000, 6],
+    [2.1, 5, -1],
+  ])("is refused for %d a day, %d days and %d in reserve", (...given) => {
     expect(() => reorderPoint(...given)).toThrow(OutOfRange);
   });
 });
@@ -26,13 +33,20 @@ describe("the days that a stock lasts", () => {
     const issues = fc.array(fc.double({ min: 0.01, max: 100, noNaN: true }), { minLength: 1, maxLength: 20 });
     fc.assert(
       fc.property(issues, fc.double({ min: 0.1, max: 1000, noNaN: true }), (list, onHand) => {
-        const inLiters = stockDays(onHand * 3.785, list.map((issue) => issue * 3.785));
+        const inLiters = stockDays(
+          onHand * 3.785,
+          list.map((issue) => issue * 3.785),
+        );
         expect(Math.abs(inLiters / stockDays(onHand, list) - 1)).toBeLessThanOrEqual(1e-12);
       }),
     );
   });
 
-  it.each([[-1, [1]], [10, [-1]], [10, [0]]])("are refused for a stock of %d and issues of %j", (onHand, issues) => {
+  it.each([
+    [-1, [1]],
+    [10, [-1]],
+    [10, [0]],
+  ])("are refused for a stock of %d and issues of %j", (onHand, issues) => {
     expect(() => stockDays(onHand, issues)).toThrow(OutOfRange);
   });
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { memoize } from "../../../../src/core/numeric/bounded-cache.ts";
 
 function counted(count: number): { readonly ask: (value: number) => number; readonly asked: number[] } {
@@ -32,15 +33,21 @@ describe("a memoized function", () => {
   });
 
   it("never asks again for one of the last so many, and always for what is further back than twice as many", () => {
-    fc.assert(fc.property(fc.integer({ min: 1, max: 4 }), fc.array(fc.integer({ min: 0, max: 12 }), { maxLength: 60 }), (count, questions) => {
-      const { ask, asked } = counted(count);
-      questions.forEach((one, index) => {
-        const place = differing(questions.slice(0, index)).indexOf(one);
-        const before = asked.length;
-        expect(ask(one)).toBe(one * 10);
-        if (place >= 0 && place < count) expect(asked.length).toBe(before);
-        if (place < 0 || place >= 2 * count) expect(asked.length).toBe(before + 1);
-      });
-    }));
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 4 }),
+        fc.array(fc.integer({ min: 0, max: 12 }), { maxLength: 60 }),
+        (count, questions) => {
+          const { ask, asked } = counted(count);
+          questions.forEach((one, index) => {
+            const place = differing(questions.slice(0, index)).indexOf(one);
+            const before = asked.length;
+            expect(ask(one)).toBe(one * 10);
+            if (place >= 0 && place < count) expect(asked.length).toBe(before);
+            if (place < 0 || place >= 2 * count) expect(asked.length).toBe(before + 1);
+          });
+        },
+      ),
+    );
   });
 });

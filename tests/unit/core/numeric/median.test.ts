@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { DomainError } from "../../../../src/core/limits/domain-error.ts";
 import { median } from "../../../../src/core/numeric/median.ts";
 import { theilSenSlope } from "../../../../src/core/numeric/theil-sen.ts";
@@ -26,7 +27,17 @@ describe("the middle of some values", () => {
 
   it("is 0 and never −0, and so is a level slope counted backwards", () => {
     expect(median([-0, -0])).toBe(0);
-    expect(theilSenSlope([{ x: 5, y: 1 }, { x: 0, y: 1 }])).toBe(0);
-    expect(theilSenSlope([{ x: 0, y: 1 }, { x: 5, y: 1 }])).toBe(0);
+    expect(
+      theilSenSlope([
+        { x: 5, y: 1 },
+        { x: 0, y: 1 },
+      ]),
+    ).toBe(0);
+    expect(
+      theilSenSlope([
+        { x: 0, y: 1 },
+        { x: 5, y: 1 },
+      ]),
+    ).toBe(0);
   });
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+
 import { thirteenFigures } from "../../../../src/core/numeric/thirteen-figures.ts";
 
 describe("a number to thirteen figures", () => {
@@ -12,7 +13,9 @@ describe("a number to thirteen figures", () => {
   it("is within half a unit of its thirteenth figure, at any size", () => {
     fc.assert(
       fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => {
-        expect(Math.abs(thirteenFigures(value) - value)).toBeLessThanOrEqual(Math.abs(value) * 5.001e-13 + Number.MIN_VALUE);
+        expect(Math.abs(thirteenFigures(value) - value)).toBeLessThanOrEqual(
+          Math.abs(value) * 5.001e-13 + Number.MIN_VALUE,
+        );
       }),
     );
   });

@@ -1,13 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { cubicMeters } from "../../../../src/core/units/quantity.ts";
-import { inch, usGallon } from "../../../../src/core/units/exact-constants.ts";
+
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { roundTankVolume } from "../../../../src/core/tank/round-tank.ts";
+import { inch, usGallon } from "../../../../src/core/units/exact-constants.ts";
 import type { Meters } from "../../../../src/core/units/quantity.ts";
+import { cubicMeters } from "../../../../src/core/units/quantity.ts";
 
 const inches = (value: number): Meters => (value * inch) as Meters;
 const gallons = (diameter: number, depth: number, displaced = 0): number =>
-  roundTankVolume({ diameter: inches(diameter), depth: inches(depth), displacement: cubicMeters(displaced * usGallon) }) / usGallon;
+  roundTankVolume({
+    diameter: inches(diameter),
+    depth: inches(depth),
+    displacement: cubicMeters(displaced * usGallon),
+  }) / usGallon;
 
 describe("a round tank", () => {
   it("of 24 by 20 inches holds 39.17 US gallons (Henley's formula book)", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { editDistance, nearestWord } from "../../../../src/core/text/nearest-word.ts";
 
 describe("the distance of two words", () => {

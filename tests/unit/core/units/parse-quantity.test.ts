@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
+
 import { defaultUnit } from "../../../../src/core/units/default-unit.ts";
 import { parseQuantity } from "../../../../src/core/units/parse-quantity.ts";
 import type { QuantityKind } from "../../../../src/core/units/quantity.ts";
 import type { UnitSystem } from "../../../../src/core/units/unit-system.ts";
 
-const read = (text: string, kind: QuantityKind, system: UnitSystem = "US") => parseQuantity(text, kind, system, defaultUnit(kind, system));
+const read = (text: string, kind: QuantityKind, system: UnitSystem = "US") =>
+  parseQuantity(text, kind, system, defaultUnit(kind, system));
 
 function si(text: string, kind: QuantityKind, system?: UnitSystem): number {
   const reading = read(text, kind, system);
@@ -118,9 +120,12 @@ describe("quantities in text", () => {
     expect(read("5e", "hardness")).toEqual({ read: "unknown unit", word: "e" });
   });
 
-  it.each(["5-10 gal", "5'6", "1/2/3 gal", "1,50,0 gal", "$4 /gal", "gal 5"])("does not read “%s” as a volume", (text) => {
-    expect(["nothing", "unknown unit"]).toContain(read(text, "volume").read);
-  });
+  it.each(["5-10 gal", "5'6", "1/2/3 gal", "1,50,0 gal", "$4 /gal", "gal 5"])(
+    "does not read “%s” as a volume",
+    (text) => {
+      expect(["nothing", "unknown unit"]).toContain(read(text, "volume").read);
+    },
+  );
 
   it("reads nothing in words without a number, and names a unit that it does not know", () => {
     expect(read("gal", "volume")).toEqual({ read: "nothing" });

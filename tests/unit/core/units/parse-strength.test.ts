@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { parseStrength } from "../../../../src/core/units/parse-strength.ts";
 
 function fraction(text: string, system: "US" | "metric" | "imperial" = "US"): number {
@@ -40,9 +41,12 @@ describe("strengths in text", () => {
     expect(fraction(text)).toBeCloseTo(expected, 12);
   });
 
-  it.each(["3 oz/gal", "3oz/gal", "3 oz. per gallon", "3 ounces per gallon", "3 ozs/gal"])("take the ounces of %s for fluid ounces", (text) => {
-    expect(fraction(text)).toBeCloseTo(3 / 128, 12);
-  });
+  it.each(["3 oz/gal", "3oz/gal", "3 oz. per gallon", "3 ounces per gallon", "3 ozs/gal"])(
+    "take the ounces of %s for fluid ounces",
+    (text) => {
+      expect(fraction(text)).toBeCloseTo(3 / 128, 12);
+    },
+  );
 
   it("take a bare ounce and gallon from the system", () => {
     expect(fraction("4 oz/gal", "imperial")).toBeCloseTo(4 / 160, 12);
@@ -50,7 +54,15 @@ describe("strengths in text", () => {
     expect(parseStrength("3 oz/gal", "metric").read).toBe("undecided");
   });
 
-  it.each(["3 oz wt/gal", "3 oz av/gal", "3 ounces (weight) per gal", "3 lb/gal", "25 g/L", "2.5 % w/w", "2.5 % by weight"])("are not a weight, as in %s", (text) => {
+  it.each([
+    "3 oz wt/gal",
+    "3 oz av/gal",
+    "3 ounces (weight) per gal",
+    "3 lb/gal",
+    "25 g/L",
+    "2.5 % w/w",
+    "2.5 % by weight",
+  ])("are not a weight, as in %s", (text) => {
     expect(parseStrength(text, "US")).toEqual({ read: "weight" });
   });
 
@@ -64,7 +76,10 @@ describe("strengths in text", () => {
     expect(parseStrength("3 galons/L", "US")).toEqual({ read: "unknown unit", word: "galons" });
   });
 
-  it.each(["", "abc", "1/40", "1 gal", "3/gal", "gal", "0+40", "-1+40", "1+", "1:2:3", "25 ml"])("are not read into “%s”", (text) => {
-    expect(["nothing", "unknown unit"]).toContain(parseStrength(text, "US").read);
-  });
+  it.each(["", "abc", "1/40", "1 gal", "3/gal", "gal", "0+40", "-1+40", "1+", "1:2:3", "25 ml"])(
+    "are not read into “%s”",
+    (text) => {
+      expect(["nothing", "unknown unit"]).toContain(parseStrength(text, "US").read);
+    },
+  );
 });

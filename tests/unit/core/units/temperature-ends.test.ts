@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { callFormula } from "../../../reference/call-formula.ts";
+
 import { toSi } from "../../../../src/core/units/convert.ts";
 import { unitBySymbol } from "../../../../src/core/units/find-unit.ts";
+import { callFormula } from "../../../reference/call-formula.ts";
 
 describe("a temperature in °F", () => {
   it.each([

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+
+import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { alkalinity, cubicMeters } from "../../../../src/core/units/quantity.ts";
 import { alkalinitySplit } from "../../../../src/core/water/alkalinity-split.ts";
-import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { titratedAlkalinity } from "../../../../src/core/water/titrated-alkalinity.ts";
 
 const milliliters = (value: number) => cubicMeters(value * 1e-6);

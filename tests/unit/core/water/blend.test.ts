@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
+
+import { OutOfRange } from "../../../../src/core/limits/domain.ts";
+import { cubicMeters } from "../../../../src/core/units/quantity.ts";
 import { blend } from "../../../../src/core/water/blend.ts";
 import { blendShare } from "../../../../src/core/water/blend-share.ts";
-import { cubicMeters } from "../../../../src/core/units/quantity.ts";
-import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 
 const water = (value: number, volume: number) => ({ value, volume: cubicMeters(volume) });
 const refusedAs = (refusal: string) => expect.objectContaining({ refusal }) as Error;

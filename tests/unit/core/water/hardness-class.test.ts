@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { hardness } from "../../../../src/core/units/quantity.ts";
-import { hardnessClass } from "../../../../src/core/water/hardness-class.ts";
+
 import { toSi } from "../../../../src/core/units/convert.ts";
 import { unitBySymbol } from "../../../../src/core/units/find-unit.ts";
+import { hardness } from "../../../../src/core/units/quantity.ts";
 import type { HardnessScheme } from "../../../../src/core/water/hardness-class.ts";
+import { hardnessClass } from "../../../../src/core/water/hardness-class.ts";
 
-const classOf = (value: number, unit: string, scheme: HardnessScheme) => hardnessClass(hardness(toSi(value, unitBySymbol(unit, "hardness"))), scheme);
+const classOf = (value: number, unit: string, scheme: HardnessScheme) =>
+  hardnessClass(hardness(toSi(value, unitBySymbol(unit, "hardness"))), scheme);
 
 describe("hardness classes", () => {
   it.each([

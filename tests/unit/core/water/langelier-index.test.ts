@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+
+import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { alkalinity, hardness, kelvin, kilogramsPerCubicMeter, ph } from "../../../../src/core/units/quantity.ts";
 import { langelierIndex } from "../../../../src/core/water/langelier-index.ts";
-import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 
 interface Water {
   readonly ph: number;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { reverseOsmosisSplit } from "../../../../src/core/water/reverse-osmosis-split.ts";
 

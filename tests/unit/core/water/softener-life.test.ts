@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { grain, usGallon } from "../../../../src/core/units/exact-constants.ts";
-import { hardness, kilograms, kilogramsPerCubicMeter } from "../../../../src/core/units/quantity.ts";
+
 import { OutOfRange } from "../../../../src/core/limits/domain.ts";
-import { softenerLife } from "../../../../src/core/water/softener-life.ts";
 import { toSi } from "../../../../src/core/units/convert.ts";
+import { grain, usGallon } from "../../../../src/core/units/exact-constants.ts";
 import { unitBySymbol } from "../../../../src/core/units/find-unit.ts";
+import { hardness, kilograms, kilogramsPerCubicMeter } from "../../../../src/core/units/quantity.ts";
+import { softenerLife } from "../../../../src/core/water/softener-life.ts";
 
 const gallons = (grains: number, grainsPerGallon: number, iron = 0, ironFactor = 4): number =>
   softenerLife({

@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { cellsFrom } from "../../../../src/joblog/formula/lookups.ts";
-import { formulaText } from "../../../../src/joblog/formula/formula-text.ts";
-import { holds } from "../../../../src/joblog/formula/conditions.ts";
+
 import { joined, minus, negative, times } from "../../../../src/joblog/formula/arithmetic.ts";
-import { jobLog } from "../../../../src/joblog/job-log.ts";
-import { logNames, rowNames } from "../../../../src/joblog/formula/name-log.ts";
-import { findTable, referencesFor } from "../../../../src/joblog/model/references.ts";
+import { holds } from "../../../../src/joblog/formula/conditions.ts";
 import type { Expression } from "../../../../src/joblog/formula/expression.ts";
+import { formulaText } from "../../../../src/joblog/formula/formula-text.ts";
 import type { Row } from "../../../../src/joblog/formula/log-names.ts";
+import { cellsFrom } from "../../../../src/joblog/formula/lookups.ts";
+import { logNames, rowNames } from "../../../../src/joblog/formula/name-log.ts";
+import { jobLog } from "../../../../src/joblog/job-log.ts";
+import { findTable, referencesFor } from "../../../../src/joblog/model/references.ts";
 
 const names = referencesFor(jobLog, findTable(jobLog, "readings"), "metric");
 const reading = rowNames(findTable(jobLog, "readings")) as Row<"readings">;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { unitSystems } from "../../../../src/core/units/unit-system.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import type { WorkbookPlan } from "../../../../src/joblog/model/plan.ts";
@@ -8,7 +9,11 @@ const plan = emptyPlan(jobLog, "US");
 const formulas = formulasOf(plan);
 
 function tablesOf(workbook: WorkbookPlan): ReadonlyMap<string, readonly string[]> {
-  return new Map(workbook.sheets.flatMap((sheet) => sheet.tables.map((table) => [table.name, table.columns.map((column) => column.header)] as const)));
+  return new Map(
+    workbook.sheets.flatMap((sheet) =>
+      sheet.tables.map((table) => [table.name, table.columns.map((column) => column.header)] as const),
+    ),
+  );
 }
 
 function circle(graph: ReadonlyMap<string, readonly string[]>): readonly string[] | undefined {
@@ -46,7 +51,9 @@ describe("the job log's formulas", () => {
   it("refer only to names that the log defines", () => {
     const names = plan.names.map((name) => name.name);
     for (const { place, formula } of formulas) {
-      const words = [...bareCode(formula).matchAll(/[A-Za-z]+\.[A-Za-z]+(?!\w*\()/g)].map(([word]) => word).filter((word) => !word.startsWith("BATH."));
+      const words = [...bareCode(formula).matchAll(/[A-Za-z]+\.[A-Za-z]+(?!\w*\()/g)]
+        .map(([word]) => word)
+        .filter((word) => !word.startsWith("BATH."));
       for (const word of words) expect(names, place).toContain(word);
     }
   });
@@ -56,8 +63,28 @@ describe("the job log's formulas", () => {
   });
 
   it("call nothing volatile, nothing that hides errors and nothing that other grids lack", () => {
-    const banned = ["NOW", "TODAY", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "CELL", "INFO", "IFERROR", "IFNA", "LET", "LAMBDA", "FILTER", "SORT", "UNIQUE", "XLOOKUP", "AGGREGATE", "BYROW"];
-    for (const { place, formula } of formulas) for (const call of callsIn(formula)) expect(banned, `${place}: ${call}`).not.toContain(call);
+    const banned = [
+      "NOW",
+      "TODAY",
+      "RAND",
+      "RANDBETWEEN",
+      "OFFSET",
+      "INDIRECT",
+      "CELL",
+      "INFO",
+      "IFERROR",
+      "IFNA",
+      "LET",
+      "LAMBDA",
+      "FILTER",
+      "SORT",
+      "UNIQUE",
+      "XLOOKUP",
+      "AGGREGATE",
+      "BYROW",
+    ];
+    for (const { place, formula } of formulas)
+      for (const call of callsIn(formula)) expect(banned, `${place}: ${call}`).not.toContain(call);
   });
 
   it("never run in a circle", () => {
@@ -80,14 +107,30 @@ describe("the job log's formulas", () => {
   });
 
   it("keep BATH functions out of colors, lists and names", () => {
-    const rules = plan.sheets.flatMap((sheet) => [...sheet.conditionalFormats.map((format) => format.formula), ...sheet.validations.map((validation) => JSON.stringify(validation.rule))]);
+    const rules = plan.sheets.flatMap((sheet) => [
+      ...sheet.conditionalFormats.map((format) => format.formula),
+      ...sheet.validations.map((validation) => JSON.stringify(validation.rule)),
+    ]);
     expect(rules.length).toBeGreaterThan(20);
     for (const rule of rules) expect(rule).not.toContain("BATH");
     for (const name of plan.names) expect(name.name).not.toContain("BATH");
   });
 
   it("hand the log's unit system to every BATH function that converts units, as the last argument", () => {
-    const converting = ["TANKVOLUME", "DOSE", "HARDNESSDOSE", "ALKALINITYDOSE", "PHAT", "VERDICT", "TOPUPRANGE", "NEXTADD", "METERSLOPE", "ACIDTO", "ACIDFOR", "UNITPRICE"];
+    const converting = [
+      "TANKVOLUME",
+      "DOSE",
+      "HARDNESSDOSE",
+      "ALKALINITYDOSE",
+      "PHAT",
+      "VERDICT",
+      "TOPUPRANGE",
+      "NEXTADD",
+      "METERSLOPE",
+      "ACIDTO",
+      "ACIDFOR",
+      "UNITPRICE",
+    ];
     const seen = new Set<string>();
     for (const { place, formula } of formulas) {
       for (const name of converting) {

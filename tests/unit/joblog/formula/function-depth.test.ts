@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { callsIn, dependencies, emptyPlan, formulasByCell } from "./formula-reader.ts";
 
@@ -11,7 +12,9 @@ const found = new Map<string, readonly string[]>();
 function chainOf(cell: string): readonly string[] {
   const known = found.get(cell);
   if (known !== undefined) return known;
-  const before = (reads.get(cell) ?? []).map(chainOf).reduce<readonly string[]>((best, one) => (one.length > best.length ? one : best), []);
+  const before = (reads.get(cell) ?? [])
+    .map(chainOf)
+    .reduce<readonly string[]>((best, one) => (one.length > best.length ? one : best), []);
   const calls = callsIn(formulas.get(cell) ?? "").some((name) => name.startsWith("BATH."));
   const chain = calls ? [...before, cell] : before;
   found.set(cell, chain);

@@ -1,16 +1,22 @@
 import { describe, expect, it } from "vitest";
+
 import { unitSystems } from "../../../../src/core/units/unit-system.ts";
-import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
 import type { AreaPlan, SheetPlan } from "../../../../src/joblog/model/plan.ts";
+import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { emptyPlan } from "../formula/formula-reader.ts";
 
 const empty = emptyPlan(jobLog, "US");
 const demo = layOut(jobLog, { system: "US" }, firstTwoDays);
 
 function overlap(a: AreaPlan, b: AreaPlan): boolean {
-  return a.row < b.row + b.rows && b.row < a.row + a.rows && a.column < b.column + b.columns && b.column < a.column + a.columns;
+  return (
+    a.row < b.row + b.rows &&
+    b.row < a.row + a.rows &&
+    a.column < b.column + b.columns &&
+    b.column < a.column + a.columns
+  );
 }
 
 function sheetOf(plan: typeof demo, id: string): SheetPlan {
@@ -20,18 +26,29 @@ function sheetOf(plan: typeof demo, id: string): SheetPlan {
 }
 
 function headersOf(plan: typeof demo, name: string): readonly string[] {
-  return plan.sheets.flatMap((sheet) => sheet.tables).find((table) => table.name === name)?.columns.map((column) => column.header) ?? [];
+  return (
+    plan.sheets
+      .flatMap((sheet) => sheet.tables)
+      .find((table) => table.name === name)
+      ?.columns.map((column) => column.header) ?? []
+  );
 }
 
 describe("laying out the log", () => {
-  it.each([["empty", empty], ["filled", demo]] as const)("puts no two cells in the same place in the %s log", (_, plan) => {
+  it.each([
+    ["empty", empty],
+    ["filled", demo],
+  ] as const)("puts no two cells in the same place in the %s log", (_, plan) => {
     for (const sheet of plan.sheets) {
       const places = sheet.cells.map((cell) => `${String(cell.row)},${String(cell.column)}`);
       expect(new Set(places).size, sheet.name).toBe(places.length);
     }
   });
 
-  it.each([["empty", empty], ["filled", demo]] as const)("keeps tables and charts of the %s log apart", (_, plan) => {
+  it.each([
+    ["empty", empty],
+    ["filled", demo],
+  ] as const)("keeps tables and charts of the %s log apart", (_, plan) => {
     for (const sheet of plan.sheets) {
       const areas = [...sheet.tables, ...sheet.charts].map((one) => one.area);
       areas.forEach((area, index) => {
@@ -41,11 +58,20 @@ describe("laying out the log", () => {
   });
 
   it("leaves every table free to grow downward, or, above another one, keeps spare rows and room", () => {
-    const fixed: ReadonlySet<string> = new Set(jobLog.sheets.flatMap((sheet) => sheet.tables.filter((table) => table.fixedRows === true).map((table) => table.id)));
+    const fixed: ReadonlySet<string> = new Set(
+      jobLog.sheets.flatMap((sheet) =>
+        sheet.tables.filter((table) => table.fixedRows === true).map((table) => table.id),
+      ),
+    );
     for (const sheet of demo.sheets) {
       for (const table of sheet.tables) {
         const bottom = table.area.row + table.area.rows;
-        const below = sheet.cells.filter((cell) => cell.row >= bottom && cell.column >= table.area.column && cell.column < table.area.column + table.area.columns);
+        const below = sheet.cells.filter(
+          (cell) =>
+            cell.row >= bottom &&
+            cell.column >= table.area.column &&
+            cell.column < table.area.column + table.area.columns,
+        );
         const nearest = Math.min(...below.map((cell) => cell.row));
         if (below.length === 0) continue;
         expect(sheet.tables.indexOf(table), table.name).toBeLessThan(sheet.tables.length - 1);
@@ -68,7 +94,10 @@ describe("laying out the log", () => {
   });
 
   it("writes units into headers by the log's system", () => {
-    const sample = (system: (typeof unitSystems)[number]): readonly string[] => headersOf(layOut(jobLog, { system }, firstTwoDays), "Readings").filter((header) => header.startsWith("Sample") || header.startsWith("Top-up, best"));
+    const sample = (system: (typeof unitSystems)[number]): readonly string[] =>
+      headersOf(layOut(jobLog, { system }, firstTwoDays), "Readings").filter(
+        (header) => header.startsWith("Sample") || header.startsWith("Top-up, best"),
+      );
     expect(sample("US")).toEqual(["Sample, °F", "Top-up, best, gal"]);
     expect(sample("metric")).toEqual(["Sample, °C", "Top-up, best, L"]);
     expect(sample("imperial")).toEqual(["Sample, °C", "Top-up, best, imperial gal"]);
@@ -88,7 +117,9 @@ describe("laying out the log", () => {
   it("stores the unit system and the log's version in named cells", () => {
     const stored = (name: string): unknown => {
       const at = demo.names.find((one) => one.name === name);
-      const cell = demo.sheets.find((sheet) => sheet.name === at?.sheet)?.cells.find((one) => one.row === at?.row && one.column === at.column);
+      const cell = demo.sheets
+        .find((sheet) => sheet.name === at?.sheet)
+        ?.cells.find((one) => one.row === at?.row && one.column === at.column);
       return cell?.kind === "value" ? cell.value : undefined;
     };
     expect(stored("Unit.System")).toBe("US");
@@ -97,9 +128,21 @@ describe("laying out the log", () => {
 
   it("writes every given value and leaves out none", () => {
     const starts = jobLog.sheets.flatMap((sheet) => sheet.tables).flatMap((table) => table.start?.("US") ?? []);
-    const given = [...starts, ...Object.values(firstTwoDays.rows).flat()].flatMap((row) => Object.values(row).filter((value) => value !== undefined));
-    const written = demo.sheets.flatMap((sheet) => sheet.tables.flatMap((table) => sheet.cells.filter((cell) =>
-      cell.kind === "value" && cell.row > table.area.row && cell.row < table.area.row + table.area.rows && cell.column >= table.area.column && cell.column < table.area.column + table.area.columns)));
+    const given = [...starts, ...Object.values(firstTwoDays.rows).flat()].flatMap((row) =>
+      Object.values(row).filter((value) => value !== undefined),
+    );
+    const written = demo.sheets.flatMap((sheet) =>
+      sheet.tables.flatMap((table) =>
+        sheet.cells.filter(
+          (cell) =>
+            cell.kind === "value" &&
+            cell.row > table.area.row &&
+            cell.row < table.area.row + table.area.rows &&
+            cell.column >= table.area.column &&
+            cell.column < table.area.column + table.area.columns,
+        ),
+      ),
+    );
     expect(written.length).toBe(given.length);
   });
 
@@ -123,13 +166,21 @@ describe("laying out the log", () => {
     expect(pH).toHaveLength(4);
     pH.forEach(({ series }, index) => {
       const [points, ...levels] = series;
-      expect(points).toMatchObject({ label: "pH", dataSheet: "Readings", x: { row: (readings?.area.row ?? 0) + 1, rows: 10 }, y: { rows: 10 } });
-      expect(readings?.columns[points?.y.column ?? 0]?.id).toBe(index === 0 ? "chartPh" : `chartPh${String(index + 1)}`);
+      expect(points).toMatchObject({
+        label: "pH",
+        dataSheet: "Readings",
+        x: { row: (readings?.area.row ?? 0) + 1, rows: 10 },
+        y: { rows: 10 },
+      });
+      expect(readings?.columns[points?.y.column ?? 0]?.id).toBe(
+        index === 0 ? "chartPh" : `chartPh${String(index + 1)}`,
+      );
       expect(levels.map(({ label }) => label)).toEqual(["Baseline", "Trigger"]);
       if (index === 0) return;
       for (const { dataSheet, x, y } of levels) {
         expect(dataSheet).toBe("Charts");
-        for (const area of [x, y]) expect(area).toMatchObject({ row: (lines?.area.row ?? 0) + 1 + index, rows: 1, columns: 2 });
+        for (const area of [x, y])
+          expect(area).toMatchObject({ row: (lines?.area.row ?? 0) + 1 + index, rows: 1, columns: 2 });
       }
     });
   });
@@ -142,7 +193,9 @@ describe("laying out the log", () => {
   });
 
   it("leaves no bare point behind a whole number, as a format of optional decimals alone would", () => {
-    const formats = jobLog.sheets.flatMap((sheet) => [...sheet.fields, ...sheet.tables.flatMap((table) => table.columns)]).map(({ format }) => format ?? "");
+    const formats = jobLog.sheets
+      .flatMap((sheet) => [...sheet.fields, ...sheet.tables.flatMap((table) => table.columns)])
+      .map(({ format }) => format ?? "");
     expect(formats.filter((format) => /\.#/.test(format))).toEqual([]);
     expect(formats.filter((format) => format.includes("."))).not.toEqual([]);
   });
@@ -151,7 +204,10 @@ describe("laying out the log", () => {
     for (const sheet of demo.sheets) {
       expect(sheet.footer).toBe("Arithmetic aid. The label, SDS and permit win.");
       const printed = sheet.cells.filter((cell) => cell.column <= sheet.lastPrintedColumn);
-      expect(printed.some((cell) => cell.style === "helper"), sheet.name).toBe(false);
+      expect(
+        printed.some((cell) => cell.style === "helper"),
+        sheet.name,
+      ).toBe(false);
     }
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { linesOf } from "../../../../src/joblog/layout/line-breaks.ts";
 
 describe("breaking a text into lines", () => {

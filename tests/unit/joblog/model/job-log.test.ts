@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+
 import { unitSystems } from "../../../../src/core/units/unit-system.ts";
-import { headerOf } from "../../../../src/joblog/model/headers.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
+import { headerOf } from "../../../../src/joblog/model/headers.ts";
 
 const tables = jobLog.sheets.flatMap((sheet) => sheet.tables);
 const fields = jobLog.sheets.flatMap((sheet) => sheet.fields);
@@ -34,11 +35,13 @@ describe("the job log's vocabulary", () => {
   });
 
   it.each(unitSystems)("never repeats a header within a table in %s units", (system) => {
-    for (const table of tables) expect(repeated(table.columns.map((column) => headerOf(column, system))), table.name).toEqual([]);
+    for (const table of tables)
+      expect(repeated(table.columns.map((column) => headerOf(column, system))), table.name).toEqual([]);
   });
 
   it("starts every table with a column that is never computed, so that no row can look empty, but where nobody types", () => {
-    for (const table of tables.filter((one) => one.fixedRows !== true)) expect(table.columns[0]?.role, table.name).toBe("input");
+    for (const table of tables.filter((one) => one.fixedRows !== true))
+      expect(table.columns[0]?.role, table.name).toBe("input");
   });
 
   it("keeps helper columns at the right edge", () => {
@@ -54,18 +57,24 @@ describe("the job log's vocabulary", () => {
       for (const column of table.columns) {
         if (column.role === "computed") continue;
         if (column.type === "choice") expect(column.choices, `${table.name} ${column.id}`).toBeDefined();
-        if (column.type === "number" || column.type === "money") expect(column.limits, `${table.name} ${column.id}`).toBeDefined();
+        if (column.type === "number" || column.type === "money")
+          expect(column.limits, `${table.name} ${column.id}`).toBeDefined();
       }
     }
   });
 
   it("explains every column and field in a sentence of its own", () => {
-    for (const one of [...tables.flatMap((table) => table.columns), ...fields]) expect(one.help, one.id).toMatch(/^(?:[A-Z0-9]|pH ).+\.$/);
+    for (const one of [...tables.flatMap((table) => table.columns), ...fields])
+      expect(one.help, one.id).toMatch(/^(?:[A-Z0-9]|pH ).+\.$/);
   });
 
   it("colors only columns that the table has", () => {
     for (const table of tables) {
-      for (const signal of table.signals ?? []) expect(table.columns.map((column) => column.id), table.name).toContain(signal.column);
+      for (const signal of table.signals ?? [])
+        expect(
+          table.columns.map((column) => column.id),
+          table.name,
+        ).toContain(signal.column);
     }
   });
 

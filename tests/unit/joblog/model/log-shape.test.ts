@@ -1,12 +1,21 @@
 import { existsSync, readFileSync } from "node:fs";
+
 import { describe, expect, test } from "vitest";
-import { added, lost, releasedShapeOf, shapeFile, shapeOf, type LogShape } from "../../../../scripts/log/log-shape.ts";
-import type { ColumnDefinition, FieldDefinition, LogDefinition, SheetDefinition, TableDefinition } from "../../../../src/joblog/model/definition.ts";
+
+import { added, type LogShape, lost, releasedShapeOf, shapeFile, shapeOf } from "../../../../scripts/log/log-shape.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
+import type {
+  ColumnDefinition,
+  FieldDefinition,
+  LogDefinition,
+  SheetDefinition,
+  TableDefinition,
+} from "../../../../src/joblog/model/definition.ts";
 
 function recordedShape(version: number): LogShape {
   const file = shapeFile(version);
-  if (!existsSync(file)) throw new Error(`Nothing says what version ${String(version)} of the job log holds. Run: npm run shape`);
+  if (!existsSync(file))
+    throw new Error(`Nothing says what version ${String(version)} of the job log holds. Run: npm run shape`);
   return JSON.parse(readFileSync(file, "utf8")) as LogShape;
 }
 
@@ -27,7 +36,10 @@ function withSheet(id: string, change: (sheet: SheetDefinition) => SheetDefiniti
 }
 
 function withReadings(change: (columns: readonly ColumnDefinition[]) => readonly ColumnDefinition[]): LogDefinition {
-  return withSheet("readings", (sheet) => ({ ...sheet, tables: sheet.tables.map((table): TableDefinition => ({ ...table, columns: change(table.columns) })) }));
+  return withSheet("readings", (sheet) => ({
+    ...sheet,
+    tables: sheet.tables.map((table): TableDefinition => ({ ...table, columns: change(table.columns) })),
+  }));
 }
 
 function withShopFields(change: (fields: readonly FieldDefinition[]) => readonly FieldDefinition[]): LogDefinition {
@@ -37,7 +49,10 @@ function withShopFields(change: (fields: readonly FieldDefinition[]) => readonly
 describe("the recorded shape of the job log", () => {
   test("is that of today's log", () => {
     const changes = [...lost(recorded, now), ...added(recorded, now)];
-    if (changes.length > 0) throw new Error(`The job log is not as ${shapeFile(jobLog.version)} has it: ${changes.join("; ")}. ${advice(recorded)}`);
+    if (changes.length > 0)
+      throw new Error(
+        `The job log is not as ${shapeFile(jobLog.version)} has it: ${changes.join("; ")}. ${advice(recorded)}`,
+      );
     expect(now).toEqual(recorded);
   });
 
@@ -53,14 +68,54 @@ describe("the recorded shape of the job log", () => {
   });
 
   test.each([
-    ["a column added", withReadings((columns) => [...columns, { id: "clarity", label: "Clarity", type: "text", role: "input", required: false, width: 8, help: "How clear." }]), ["column readings.clarity is new"]],
-    ["a column taken away", withReadings((columns) => columns.filter(({ id }) => id !== "level")), ["column readings.level is gone"]],
-    ["a column under another id", withReadings((columns) => columns.map((column) => (column.id === "level" ? { ...column, id: "depth" } : column))), ["column readings.level is gone", "column readings.depth is new"]],
-    ["a heading changed", withReadings((columns) => columns.map((column) => (column.id === "ph" ? { ...column, label: "pH" } : column))), ['column readings.ph is "input: pH", was "input: pH as read"']],
-    ["a table renamed", withSheet("loads", (sheet) => ({ ...sheet, tables: sheet.tables.map((table) => ({ ...table, name: "Batches" })) })), ['table loads is "Batches", was "Loads"']],
-    ["a sheet renamed", withSheet("loads", (sheet) => ({ ...sheet, name: "Batches" })), ['sheet loads is "Batches", was "Loads"']],
-    ["a named cell renamed", withShopFields((fields) => fields.map((field) => (field.id === "bathLife" ? { ...field, name: "Bath.Age" } : field))), ["named cell Bath.Life is gone", "named cell Bath.Age is new"]],
-    ["a chart taken away", withSheet("costs", (sheet) => ({ ...sheet, charts: [] })), ["chart Bathsheet.Shares is gone"]],
+    [
+      "a column added",
+      withReadings((columns) => [
+        ...columns,
+        { id: "clarity", label: "Clarity", type: "text", role: "input", required: false, width: 8, help: "How clear." },
+      ]),
+      ["column readings.clarity is new"],
+    ],
+    [
+      "a column taken away",
+      withReadings((columns) => columns.filter(({ id }) => id !== "level")),
+      ["column readings.level is gone"],
+    ],
+    [
+      "a column under another id",
+      withReadings((columns) => columns.map((column) => (column.id === "level" ? { ...column, id: "depth" } : column))),
+      ["column readings.level is gone", "column readings.depth is new"],
+    ],
+    [
+      "a heading changed",
+      withReadings((columns) => columns.map((column) => (column.id === "ph" ? { ...column, label: "pH" } : column))),
+      ['column readings.ph is "input: pH", was "input: pH as read"'],
+    ],
+    [
+      "a table renamed",
+      withSheet("loads", (sheet) => ({
+        ...sheet,
+        tables: sheet.tables.map((table) => ({ ...table, name: "Batches" })),
+      })),
+      ['table loads is "Batches", was "Loads"'],
+    ],
+    [
+      "a sheet renamed",
+      withSheet("loads", (sheet) => ({ ...sheet, name: "Batches" })),
+      ['sheet loads is "Batches", was "Loads"'],
+    ],
+    [
+      "a named cell renamed",
+      withShopFields((fields) =>
+        fields.map((field) => (field.id === "bathLife" ? { ...field, name: "Bath.Age" } : field)),
+      ),
+      ["named cell Bath.Life is gone", "named cell Bath.Age is new"],
+    ],
+    [
+      "a chart taken away",
+      withSheet("costs", (sheet) => ({ ...sheet, charts: [] })),
+      ["chart Bathsheet.Shares is gone"],
+    ],
   ])("tells of %s", (_what, changed, lines) => {
     const shape = shapeOf(changed, false);
     expect([...lost(now, shape), ...added(now, shape)]).toEqual(lines);
@@ -68,6 +123,8 @@ describe("the recorded shape of the job log", () => {
 
   test("says what to do: record anew before the release, a new version after it", () => {
     expect(advice({ ...now, version: 1, released: false })).toMatch(/not released yet.*npm run shape/);
-    expect(advice({ ...now, version: 1, released: true })).toMatch(/raise version in src\/joblog\/job-log\.ts to 2, add version 1's/);
+    expect(advice({ ...now, version: 1, released: true })).toMatch(
+      /raise version in src\/joblog\/job-log\.ts to 2, add version 1's/,
+    );
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { escapeHeader, findTable, referencesFor } from "../../../../src/joblog/model/references.ts";
 

@@ -1,25 +1,47 @@
 import { describe, expect, it } from "vitest";
+
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { weekItems } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
-import { workedLog, type WorkedLog } from "./worked-log.ts";
+import { type WorkedLog, workedLog } from "./worked-log.ts";
 
 const shared = "B-T1-0301";
 const own = "B-T2-0303";
 
-function line(log: WorkedLog, table: Parameters<WorkedLog["cell"]>[0], key: string, columns: readonly string[]): unknown[] {
+function line(
+  log: WorkedLog,
+  table: Parameters<WorkedLog["cell"]>[0],
+  key: string,
+  columns: readonly string[],
+): unknown[] {
   return columns.map((column) => log.cell(table, key, column));
 }
 
 describe("the claim statement", () => {
   it("shows the claim, its baths, its loads and its share of each bath", async () => {
     const log = await workedLog(weekWith({ statementClaim: "D-0436" }));
-    expect(["statementLoss", "statementInsurer", "statementAdjuster"].map((id) => log.field(id))).toEqual(["apartment above a shop, smoke only", "Insurer A (invented)", "adjuster 3"]);
+    expect(["statementLoss", "statementInsurer", "statementAdjuster"].map((id) => log.field(id))).toEqual([
+      "apartment above a shop, smoke only",
+      "Insurer A (invented)",
+      "adjuster 3",
+    ]);
     expect(line(log, "statementBaths", own, ["tank", "water"])).toEqual(["T2", "Softened city water"]);
-    expect(line(log, "statementBaths", shared, ["tank", "water", "strength", "baseline", "trigger"])).toEqual(["T1", "RO permeate", "1+28", 11.42, 10.92]);
+    expect(line(log, "statementBaths", shared, ["tank", "water", "strength", "baseline", "trigger"])).toEqual([
+      "T1",
+      "RO permeate",
+      "1+28",
+      11.42,
+      10.92,
+    ]);
     expect(line(log, "statementUse", shared, ["shared", "loads"])).toEqual(["claim 3 of 3 in it", 5]);
     expect(line(log, "statementUse", own, ["shared", "loads"])).toEqual(["alone in it", 3]);
-    expect(line(log, "statementShares", shared, ["basis", "units", "allUnits", "pool", "share"])).toEqual(["baskets", 10, 33, 578.99, 175.45]);
+    expect(line(log, "statementShares", shared, ["basis", "units", "allUnits", "pool", "share"])).toEqual([
+      "baskets",
+      10,
+      33,
+      578.99,
+      175.45,
+    ]);
     // 1.684 gal of concentrate at 27.80 in two additions: 27.11 and 19.71.
     expect(line(log, "statementShares", own, ["how", "share"])).toEqual(["alone in it: all of it", 46.82]);
     expect(log.field("statementCost")).toBeCloseTo(175.45 + 46.82, 9);
@@ -45,13 +67,33 @@ describe("the claim statement", () => {
 
   it("counts the pieces by outcome and lists those not restorable with their reasons", async () => {
     const log = await workedLog(weekWith({ statementClaim: "D-0431" }));
-    expect(line(log, "statementCounts", "91", ["restored", "handCleaned", "notRestorable", "returned", "pending", "balance", "reasonMissing"])).toEqual([51, 19, 21, 0, 0, "balances", 0]);
-    expect(line(log, "statementItems", "I017", ["item", "quantity", "reason", "reasonText", "replacementValue"])).toEqual(["cordless drill batteries", 3, "SAFETY", "heat-exposed cells; to hazardous-waste collection", 150]);
+    expect(
+      line(log, "statementCounts", "91", [
+        "restored",
+        "handCleaned",
+        "notRestorable",
+        "returned",
+        "pending",
+        "balance",
+        "reasonMissing",
+      ]),
+    ).toEqual([51, 19, 21, 0, 0, "balances", 0]);
+    expect(
+      line(log, "statementItems", "I017", ["item", "quantity", "reason", "reasonText", "replacementValue"]),
+    ).toEqual(["cordless drill batteries", 3, "SAFETY", "heat-exposed cells; to hazardous-waste collection", 150]);
     expect(line(log, "statementItems", "I020", ["reason"])).toEqual(["POROUS"]);
   });
 
   it("says how much more there is where a list is too long for the page", async () => {
-    const many = Array.from({ length: 14 }, (_, index): LogRow => ({ id: `X${String(index)}`, claim: "D-0431", quantity: 1, item: "piece", outcome: "not restorable", reason: "BURN", reasonText: "char" }));
+    const many = Array.from({ length: 14 }, (_, index): LogRow => ({
+      id: `X${String(index)}`,
+      claim: "D-0431",
+      quantity: 1,
+      item: "piece",
+      outcome: "not restorable",
+      reason: "BURN",
+      reasonText: "char",
+    }));
     const log = await workedLog(weekWith({ statementClaim: "D-0431" }, { items: [...weekItems, ...many] }));
     // 4 of the week and 14 more, on ten lines of which the last one says so.
     expect(log.cell("statementItems", "X4", "item")).toBe("piece");

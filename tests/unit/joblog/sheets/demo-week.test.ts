@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import type { InputColumn } from "../../../../src/joblog/model/definition.ts";
+
 import { jobLog } from "../../../../src/joblog/job-log.ts";
+import type { InputColumn } from "../../../../src/joblog/model/definition.ts";
+import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 
 const tables = jobLog.sheets.flatMap((sheet) => sheet.tables);
 
@@ -22,8 +23,13 @@ describe("the demo week's first two days", () => {
   it("fill only input columns, and all that are required", () => {
     for (const { table, row } of rows) {
       const inputs = inputsOf(table);
-      for (const id of Object.keys(row)) expect(inputs.map((column) => column.id), table).toContain(id);
-      for (const column of inputs.filter((one) => one.required)) expect(row[column.id], `${table} ${column.id}`).toBeDefined();
+      for (const id of Object.keys(row))
+        expect(
+          inputs.map((column) => column.id),
+          table,
+        ).toContain(id);
+      for (const column of inputs.filter((one) => one.required))
+        expect(row[column.id], `${table} ${column.id}`).toBeDefined();
     }
   });
 
@@ -39,7 +45,10 @@ describe("the demo week's first two days", () => {
         if (column.choices?.kind === "fixed") expect(column.choices.choices, `${table} ${column.id}`).toContain(value);
         if (column.choices?.kind === "column") {
           const { table: source, column: key } = column.choices;
-          expect(firstTwoDays.rows[source]?.map((one) => one[key]), `${table} ${column.id}`).toContain(value);
+          expect(
+            firstTwoDays.rows[source]?.map((one) => one[key]),
+            `${table} ${column.id}`,
+          ).toContain(value);
         }
       }
     }
@@ -47,8 +56,13 @@ describe("the demo week's first two days", () => {
 
   it("lie on 1 and 2 March 2027", () => {
     // Days since 30 December 1899, Excel's day 0 for dates after February 1900.
-    const serial = (date: string): number => (Date.parse(`${date}T00:00:00Z`) - Date.parse("1899-12-30T00:00:00Z")) / 86_400_000;
-    const times = [...(firstTwoDays.rows.readings ?? []), ...(firstTwoDays.rows.additions ?? []), ...(firstTwoDays.rows.benchTests ?? [])].map((row) => Number(row["when"]));
+    const serial = (date: string): number =>
+      (Date.parse(`${date}T00:00:00Z`) - Date.parse("1899-12-30T00:00:00Z")) / 86_400_000;
+    const times = [
+      ...(firstTwoDays.rows.readings ?? []),
+      ...(firstTwoDays.rows.additions ?? []),
+      ...(firstTwoDays.rows.benchTests ?? []),
+    ].map((row) => Number(row["when"]));
     expect(Math.min(...times)).toBeGreaterThanOrEqual(serial("2027-03-01"));
     expect(Math.max(...times)).toBeLessThan(serial("2027-03-03"));
   });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+
 import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
-import { demoBath as bath } from "../../../demo/demo-week-times.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import { demoBath as bath } from "../../../demo/demo-week-times.ts";
 import { errorsIn, fullWeek, shown, weekOf, weekWhere } from "./hostile-log.ts";
 
 /** What a bath, its costs, the stock and a release come to. */
@@ -9,13 +10,28 @@ function answersOf(log: LogSnapshot): unknown {
   const [ours] = log.rows.baths.filter(({ cells }) => cells["bath"] === bath);
   const pick = (columns: readonly string[]): unknown => columns.map((column) => ours?.cells[column]);
   return {
-    bath: pick(["state", "baseline", "trigger", "openingDose", "topUpTotal", "lastReading", "lastVerdict", "hardnessNow", "cost", "loads"]),
+    bath: pick([
+      "state",
+      "baseline",
+      "trigger",
+      "openingDose",
+      "topUpTotal",
+      "lastReading",
+      "lastVerdict",
+      "hardnessNow",
+      "cost",
+      "loads",
+    ]),
     shares: Object.fromEntries(log.rows.shares.map(({ cells }) => [String(cells["claim"]), cells["share"]])) as unknown,
     checks: ["poolTotal", "sharesCheck", "loadsLeftOut", "notAllocated", "statementCost"].map((id) => log.fields[id]),
     stock: log.rows.stockBalance.map(({ cells }) => [cells["book"], cells["dailyUse"]]),
-    meter: log.rows.meterChecks.map(({ cells }) => [cells["id"], cells["readingsReached"], cells["verdictsFlipped"]]).sort(),
+    meter: log.rows.meterChecks
+      .map(({ cells }) => [cells["id"], cells["readingsReached"], cells["verdictsFlipped"]])
+      .sort(),
     acid: log.rows.releases.map(({ cells }) => cells["acidNeeded"]),
-    makeUp: log.rows.additions.filter(({ cells }) => cells["id"] === "W2").map(({ cells }) => [cells["evaporated"], cells["carriedOut"]]),
+    makeUp: log.rows.additions
+      .filter(({ cells }) => cells["id"] === "W2")
+      .map(({ cells }) => [cells["evaporated"], cells["carriedOut"]]),
   };
 }
 
@@ -27,7 +43,11 @@ const tablesChanged = (change: (rows: readonly LogRow[]) => readonly LogRow[]): 
 const dates = ["when", "opened", "closed", "date", "releasedAt"] as const;
 
 /** 1 March 2027 is day 46447; 28 February 2028, before a leap day, 46811; 30 December 2027 46751; 13 March 2027, before US clocks change, 46459. */
-const shifts = { "a leap day": 46811 - 46447, "New Year": 46751 - 46447, "the change of the clocks": 46459 - 46447 } as const;
+const shifts = {
+  "a leap day": 46811 - 46447,
+  "New Year": 46751 - 46447,
+  "the change of the clocks": 46459 - 46447,
+} as const;
 
 describe("a log that a person was rough with", () => {
   let asTyped: unknown;
@@ -41,7 +61,9 @@ describe("a log that a person was rough with", () => {
   });
 
   it("comes to the same with blank rows in the middle of every table", async () => {
-    const log = await weekOf(tablesChanged((rows) => rows.flatMap((row, index) => (index === 1 ? [{}, row, {}, {}] : [row]))));
+    const log = await weekOf(
+      tablesChanged((rows) => rows.flatMap((row, index) => (index === 1 ? [{}, row, {}, {}] : [row]))),
+    );
     expect(errorsIn(log)).toEqual([]);
     expect(answersOf(log)).toEqual(asTyped);
   });
@@ -53,16 +75,24 @@ describe("a log that a person was rough with", () => {
   });
 
   it.each(Object.entries(shifts))("comes to the same over %s", async (_name, days) => {
-    const later = (row: LogRow): LogRow => ({ ...row, ...Object.fromEntries(dates.flatMap((id) => (typeof row[id] === "number" ? [[id, row[id] + days]] : []))) });
+    const later = (row: LogRow): LogRow => ({
+      ...row,
+      ...Object.fromEntries(dates.flatMap((id) => (typeof row[id] === "number" ? [[id, row[id] + days]] : []))),
+    });
     expect(answersOf(await weekOf(tablesChanged((rows) => rows.map(later))))).toEqual(asTyped);
   });
 
   it("says which lines count nowhere once a bath is renamed on Baths alone", async () => {
     const log = await weekOf(weekWhere({ baths: (row) => (row["bath"] === bath ? { ...row, bath: "B-NEW" } : row) }));
     expect(errorsIn(log)).toEqual([]);
-    const of = (table: "additions" | "costLines"): number => (fullWeek.rows[table] ?? []).filter((row) => row["bath"] === bath).length;
+    const of = (table: "additions" | "costLines"): number =>
+      (fullWeek.rows[table] ?? []).filter((row) => row["bath"] === bath).length;
     expect(log.fields["notAllocated"]).toBe(`lines not counted: ${String(of("additions") + of("costLines"))}`);
-    expect(new Set(log.rows.readings.filter(({ cells }) => cells["purpose"] !== "rinse").map(({ cells }) => cells["verdict"]))).toEqual(new Set(["not counted: bath missing"]));
+    expect(
+      new Set(
+        log.rows.readings.filter(({ cells }) => cells["purpose"] !== "rinse").map(({ cells }) => cells["verdict"]),
+      ),
+    ).toEqual(new Set(["not counted: bath missing"]));
     expect(shown(log, "loads", "L001", "check")).toBe("bath missing");
   });
 
@@ -75,17 +105,32 @@ describe("a log that a person was rough with", () => {
 
 describe("text where a number or a date belongs", () => {
   it("is named on its row, and no sum passes over it in silence", async () => {
-    const texts: Readonly<Record<string, LogRow>> = { R004: { ph: "11,33" }, R005: { temperature: "25.0 C" }, R006: { when: "2.3.2027 7 Uhr 50" } };
-    const log = await weekOf(weekWhere({
-      readings: (row) => ({ ...row, ...texts[String(row["id"])] }),
-      tanks: (row) => ({ ...row, dragOut: "0.2 gal" }),
-      waters: (row) => ({ ...row, hardness: row["water"] === "CITY" ? "19 gpg" : row["hardness"], ph: "6,1", price: "3 ct" }),
-      additions: (row) => (row["id"] === "W1" ? { ...row, amount: "117 gal" } : row),
-      costLines: (row, index) => (index === 0 ? { ...row, amount: "$11.80" } : row),
-      items: (row, index) => (index === 0 ? { ...row, quantity: "18 pcs" } : row),
-    }));
+    const texts: Readonly<Record<string, LogRow>> = {
+      R004: { ph: "11,33" },
+      R005: { temperature: "25.0 C" },
+      R006: { when: "2.3.2027 7 Uhr 50" },
+    };
+    const log = await weekOf(
+      weekWhere({
+        readings: (row) => ({ ...row, ...texts[String(row["id"])] }),
+        tanks: (row) => ({ ...row, dragOut: "0.2 gal" }),
+        waters: (row) => ({
+          ...row,
+          hardness: row["water"] === "CITY" ? "19 gpg" : row["hardness"],
+          ph: "6,1",
+          price: "3 ct",
+        }),
+        additions: (row) => (row["id"] === "W1" ? { ...row, amount: "117 gal" } : row),
+        costLines: (row, index) => (index === 0 ? { ...row, amount: "$11.80" } : row),
+        items: (row, index) => (index === 0 ? { ...row, quantity: "18 pcs" } : row),
+      }),
+    );
     expect(errorsIn(log)).toEqual([]);
-    expect(["R004", "R005", "R006"].map((id) => shown(log, "readings", id, "verdict"))).toEqual(["not counted: pH is no number", "temperature missing", "not counted: when is no date"]);
+    expect(["R004", "R005", "R006"].map((id) => shown(log, "readings", id, "verdict"))).toEqual([
+      "not counted: pH is no number",
+      "temperature missing",
+      "not counted: when is no date",
+    ]);
     expect(shown(log, "additions", "W2", "evaporated")).toBe("drag-out of the tank missing");
     expect(shown(log, "additions", "W2", "hardnessCarried")).toBe("water not tested");
     expect(log.fields["notAllocated"]).toBe("lines not counted: 2");
@@ -101,22 +146,41 @@ describe("text where a number or a date belongs", () => {
 
 describe("a true zero", () => {
   it("is taken as one: a pack that cost nothing, a concentrate that holds no hardness", async () => {
-    const log = await weekOf(weekWhere({
-      concentrates: (row) => ({ ...row, packPrice: 0, capacity: 0, alkalinityStrength: 0, labelHardness: undefined }),
-      tanks: (row) => ({ ...row, dragOut: 0 }),
-    }));
+    const log = await weekOf(
+      weekWhere({
+        concentrates: (row) => ({ ...row, packPrice: 0, capacity: 0, alkalinityStrength: 0, labelHardness: undefined }),
+        tanks: (row) => ({ ...row, dragOut: 0 }),
+      }),
+    );
     expect(errorsIn(log)).toEqual([]);
     expect(shown(log, "concentrates", "CN-1", "unitPrice")).toBe(0);
-    expect([shown(log, "baths", bath, "hardnessDose"), shown(log, "baths", bath, "alkalinityDose")]).toEqual(["capacity not known", "strength not known"]);
+    expect([shown(log, "baths", bath, "hardnessDose"), shown(log, "baths", bath, "alkalinityDose")]).toEqual([
+      "capacity not known",
+      "strength not known",
+    ]);
   });
 });
 
 describe("twelve claims in a bath", () => {
   const claims = Array.from({ length: 12 }, (_, index) => `C-${String(index + 1)}`);
-  const load = (claim: string, index: number): LogRow => ({ ...fullWeek.rows.loads?.[0], id: `L${String(index)}`, claim, baskets: 1 });
+  const load = (claim: string, index: number): LogRow => ({
+    ...fullWeek.rows.loads?.[0],
+    id: `L${String(index)}`,
+    claim,
+    baskets: 1,
+  });
   const twelve = (loads: readonly LogRow[], more: LogContent["rows"] = {}): LogContent => ({
     fields: { ...fullWeek.fields, shareBasis: "baskets", statementClaim: "C-12" },
-    rows: { ...fullWeek.rows, claims: claims.map((claim) => ({ claim })), shares: claims.map((claim) => ({ claim })), additions: [], items: [], loads, costLines: [{ id: "C1", bath, what: "Labor", amount: 578.99, account: "claims" }], ...more },
+    rows: {
+      ...fullWeek.rows,
+      claims: claims.map((claim) => ({ claim })),
+      shares: claims.map((claim) => ({ claim })),
+      additions: [],
+      items: [],
+      loads,
+      costLines: [{ id: "C1", bath, what: "Labor", amount: 578.99, account: "claims" }],
+      ...more,
+    },
   });
   const fewest = twelve([], { shares: claims.slice(0, 11).map((claim) => ({ claim })) });
   const sharesIn = (log: LogSnapshot): readonly unknown[] => log.rows.shares.map(({ cells }) => cells["share"]);
@@ -138,10 +202,24 @@ describe("twelve claims in a bath", () => {
   });
 
   it("share a credit that is more than the cost, and say which load has no share", async () => {
-    const log = await weekOf(twelve(claims.map(load), { costLines: [{ id: "C1", bath, what: "Credit", amount: -100, account: "claims" }], shares: claims.slice(0, 11).map((claim) => ({ claim })) }), fewest);
+    const log = await weekOf(
+      twelve(claims.map(load), {
+        costLines: [{ id: "C1", bath, what: "Credit", amount: -100, account: "claims" }],
+        shares: claims.slice(0, 11).map((claim) => ({ claim })),
+      }),
+      fewest,
+    );
     // −100 / 11 is −9.0909…: −9.09 each, and one cent more of the credit.
-    expect(sharesIn(log).map(Number).sort((a, b) => a - b)).toEqual([-9.1, ...Array<number>(10).fill(-9.09)]);
-    expect([log.fields["sharesCheck"], log.fields["loadsLeftOut"], log.fields["statementCost"]]).toEqual([0, 1, "not complete: see below"]);
+    expect(
+      sharesIn(log)
+        .map(Number)
+        .sort((a, b) => a - b),
+    ).toEqual([-9.1, ...Array<number>(10).fill(-9.09)]);
+    expect([log.fields["sharesCheck"], log.fields["loadsLeftOut"], log.fields["statementCost"]]).toEqual([
+      0,
+      1,
+      "not complete: see below",
+    ]);
     expect(errorsIn(log)).toEqual([]);
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { weekItems } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
@@ -18,10 +19,15 @@ describe("the pieces of a claim", () => {
   });
 
   it("are held against the count at the door, and an outcome that is none does not pass", async () => {
-    const log = await workedLog(weekWith({}, {
-      items: [...weekItems, piece("I100", { outcome: "lost", quantity: 3 }), piece("I101", { claim: "D-0431" })],
-      itemCounts: [{ claim: "D-0427" }, { claim: "D-0431", received: 95 }, { claim: "D-0436", received: 70 }],
-    }));
+    const log = await workedLog(
+      weekWith(
+        {},
+        {
+          items: [...weekItems, piece("I100", { outcome: "lost", quantity: 3 }), piece("I101", { claim: "D-0431" })],
+          itemCounts: [{ claim: "D-0427" }, { claim: "D-0431", received: 95 }, { claim: "D-0436", received: 70 }],
+        },
+      ),
+    );
     expect(log.cell("items", "I100", "standing")).toBe("no such outcome");
     expect(log.cell("itemCounts", "D-0427", "balance")).toBe("3 not accounted for");
     expect(log.cell("itemCounts", "D-0431", "balance")).toBe("3 not accounted for");
@@ -33,19 +39,84 @@ describe("the pieces of a claim", () => {
 describe("an item", () => {
   it.each([
     { what: "without an outcome is pending", row: {}, standing: "pending", check: "" },
-    { what: "restored by hand is hand cleaned", row: { outcome: "restored", route: "hand" }, standing: "hand cleaned", check: "" },
-    { what: "restored by a specialist says so", row: { outcome: "restored", route: "specialist" }, standing: "specialist", check: "" },
-    { what: "not restorable asks for its code", row: { outcome: "not restorable", reasonText: "char" }, standing: "reason missing", check: "give a reason code" },
-    { what: "with a code asks for the sentence", row: { outcome: "not restorable", reason: "BURN" }, standing: "not restorable", check: "give the reason in a sentence" },
-    { what: "restored on no route asks how", row: { outcome: "restored", route: "none" }, standing: "restored", check: "give a route: restored how?" },
-    { what: "of aluminum is kept out of the bath", row: { route: "bath", bath: "B-T1-0301", material: "cast aluminum" }, standing: "pending", check: "keep out of alkali: metal" },
-    { what: "of tin and old paint is kept out", row: { route: "bath", bath: "B-T1-0301", material: "tin, old paint" }, standing: "pending", check: "keep out of alkali: metal" },
-    { what: "of tinted glass is not taken for tin", row: { route: "bath", bath: "B-T1-0301", material: "tinted glass" }, standing: "pending", check: "" },
-    { what: "of aluminum may be cleaned by hand", row: { route: "hand", material: "aluminum" }, standing: "pending", check: "" },
-    { what: "with a battery is kept out of the tank", row: { route: "bath", bath: "B-T1-0301", item: "toy with batteries" }, standing: "pending", check: "keep out of the tank: hazard" },
-    { what: "from before 1980 is not for a shared bath", row: { route: "bath", bath: "B-T1-0301", pre1980: "yes" }, standing: "pending", check: "isolate: this bath is shared" },
-    { what: "from before 1980 may go into a bath of its own", row: { route: "bath", bath: "B-T2-0303", pre1980: "yes" }, standing: "pending", check: "" },
-    { what: "without pieces asks for them", row: { quantity: undefined }, standing: "pending", check: "give the pieces" },
+    {
+      what: "restored by hand is hand cleaned",
+      row: { outcome: "restored", route: "hand" },
+      standing: "hand cleaned",
+      check: "",
+    },
+    {
+      what: "restored by a specialist says so",
+      row: { outcome: "restored", route: "specialist" },
+      standing: "specialist",
+      check: "",
+    },
+    {
+      what: "not restorable asks for its code",
+      row: { outcome: "not restorable", reasonText: "char" },
+      standing: "reason missing",
+      check: "give a reason code",
+    },
+    {
+      what: "with a code asks for the sentence",
+      row: { outcome: "not restorable", reason: "BURN" },
+      standing: "not restorable",
+      check: "give the reason in a sentence",
+    },
+    {
+      what: "restored on no route asks how",
+      row: { outcome: "restored", route: "none" },
+      standing: "restored",
+      check: "give a route: restored how?",
+    },
+    {
+      what: "of aluminum is kept out of the bath",
+      row: { route: "bath", bath: "B-T1-0301", material: "cast aluminum" },
+      standing: "pending",
+      check: "keep out of alkali: metal",
+    },
+    {
+      what: "of tin and old paint is kept out",
+      row: { route: "bath", bath: "B-T1-0301", material: "tin, old paint" },
+      standing: "pending",
+      check: "keep out of alkali: metal",
+    },
+    {
+      what: "of tinted glass is not taken for tin",
+      row: { route: "bath", bath: "B-T1-0301", material: "tinted glass" },
+      standing: "pending",
+      check: "",
+    },
+    {
+      what: "of aluminum may be cleaned by hand",
+      row: { route: "hand", material: "aluminum" },
+      standing: "pending",
+      check: "",
+    },
+    {
+      what: "with a battery is kept out of the tank",
+      row: { route: "bath", bath: "B-T1-0301", item: "toy with batteries" },
+      standing: "pending",
+      check: "keep out of the tank: hazard",
+    },
+    {
+      what: "from before 1980 is not for a shared bath",
+      row: { route: "bath", bath: "B-T1-0301", pre1980: "yes" },
+      standing: "pending",
+      check: "isolate: this bath is shared",
+    },
+    {
+      what: "from before 1980 may go into a bath of its own",
+      row: { route: "bath", bath: "B-T2-0303", pre1980: "yes" },
+      standing: "pending",
+      check: "",
+    },
+    {
+      what: "without pieces asks for them",
+      row: { quantity: undefined },
+      standing: "pending",
+      check: "give the pieces",
+    },
   ])("$what", async ({ row, standing, check }) => {
     const log = await workedLog(weekWith({}, { items: [piece("I1", row)], readings: [], benchTests: [] }));
     expect(log.cell("items", "I1", "standing")).toBe(standing);
@@ -53,10 +124,16 @@ describe("an item", () => {
   });
 
   it("is tested for its cost only where a share is agreed", async () => {
-    const items = [piece("I1", { restoreCost: 40, replacementValue: 100 }), piece("I2", { restoreCost: 50, replacementValue: 100 })];
+    const items = [
+      piece("I1", { restoreCost: 40, replacementValue: 100 }),
+      piece("I2", { restoreCost: 50, replacementValue: 100 }),
+    ];
     const without = await workedLog(weekWith({}, { items }));
     expect(without.cell("items", "I1", "economic")).toBe("");
     const agreed = await workedLog(weekWith({ economicShare: 0.5 }, { items }));
-    expect(["I1", "I2"].map((id) => agreed.cell("items", id, "economic"))).toEqual(["within the share", "over the share"]);
+    expect(["I1", "I2"].map((id) => agreed.cell("items", id, "economic"))).toEqual([
+      "within the share",
+      "over the share",
+    ]);
   });
 });

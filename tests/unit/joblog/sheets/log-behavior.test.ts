@@ -1,15 +1,32 @@
 import { describe, expect, it } from "vitest";
-import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
+
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
+import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
 import { demoRowsAnd, demoWith, shownByEmptyLog, workedLog } from "./worked-log.ts";
 
 const { benchTests = [], readings = [], additions = [], baths = [] } = firstTwoDays.rows;
 
-const baselineRow = (id: string, ph: number | string | undefined, temperature: number | undefined = 77) =>
-  ({ id, bath, when: moment(0, "09:50"), purpose: "baseline", ph, temperature });
+const baselineRow = (id: string, ph: number | string | undefined, temperature: number | undefined = 77) => ({
+  id,
+  bath,
+  when: moment(0, "09:50"),
+  purpose: "baseline",
+  ph,
+  temperature,
+});
 
 const topUpDue = { id: "R015", bath, when: moment(3, "08:15"), purpose: "check", ph: 10.83, temperature: 78.8 };
-const firstTopUp = { id: "A007", bath, when: moment(3, "08:30"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims", phBefore: 10.83, phAfter: 11.13 };
+const firstTopUp = {
+  id: "A007",
+  bath,
+  when: moment(3, "08:30"),
+  kind: "concentrate",
+  purpose: "top-up",
+  amount: 1.39,
+  account: "claims",
+  phBefore: 10.83,
+  phAfter: 11.13,
+};
 
 describe("the demo days, worked out by the log", () => {
   it("come to the week's published answers", async () => {
@@ -46,20 +63,26 @@ describe("a top-up", () => {
     expect(log.cell("readings", "R015", "verdict")).toBe("top up");
     expect(log.cell("baths", bath, "state")).toBe("top up");
     expect(log.cell("readings", "R015", "firstAddition")).toBeCloseTo(4.178 / 3, 3);
-    const [low, best, high] = ["topUpLow", "topUpBest", "topUpHigh"].map((column) => Number(log.cell("readings", "R015", column)));
+    const [low, best, high] = ["topUpLow", "topUpBest", "topUpHigh"].map((column) =>
+      Number(log.cell("readings", "R015", column)),
+    );
     expect(low).toBeLessThanOrEqual(best ?? 0);
     expect(best).toBeLessThanOrEqual(high ?? 0);
   });
 
   it("is not worked out from a sample far from the baseline's temperature", async () => {
-    const log = await workedLog(demoWith({ readings: demoRowsAnd("readings", { ...topUpDue, ph: 9.2, temperature: 125 }) }));
+    const log = await workedLog(
+      demoWith({ readings: demoRowsAnd("readings", { ...topUpDue, ph: 9.2, temperature: 125 }) }),
+    );
     expect(log.cell("readings", "R015", "verdict")).toBe("top up");
     expect(log.cell("readings", "R015", "topUpBest")).toBe("");
     expect(log.cell("readings", "R015", "firstAddition")).toBe("re-read cooled");
   });
 
   it("asks for another reading once it is in", async () => {
-    const log = await workedLog(demoWith({ readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", firstTopUp) }));
+    const log = await workedLog(
+      demoWith({ readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", firstTopUp) }),
+    );
     expect(log.cell("baths", bath, "state")).toBe("re-read");
     expect(log.cell("additions", "A007", "recovery")).toBe("short");
     expect(log.cell("baths", bath, "topUpTotal")).toBeCloseTo(1.39, 9);
@@ -78,18 +101,32 @@ describe("a top-up that fell short", () => {
 
   it("says what to add, judged from what it did", async () => {
     const nearly = { ...firstTopUp, phAfter: 11.28 };
-    const log = await workedLog(demoWith({ baths: strong, readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", nearly) }));
+    const log = await workedLog(
+      demoWith({
+        baths: strong,
+        readings: demoRowsAnd("readings", topUpDue),
+        additions: demoRowsAnd("additions", nearly),
+      }),
+    );
     // Hydroxide missing over hydroxide gained: (10^0.59 − 10^0.45) / (10^0.45 − 1) times 1.39 gal; ions shift it a little.
-    expect(Number(log.cell("additions", "A007", "nextAddition")) / ((1.39 * (10 ** 0.59 - 10 ** 0.45)) / (10 ** 0.45 - 1))).toBeCloseTo(1, 1);
+    expect(
+      Number(log.cell("additions", "A007", "nextAddition")) / ((1.39 * (10 ** 0.59 - 10 ** 0.45)) / (10 ** 0.45 - 1)),
+    ).toBeCloseTo(1, 1);
   });
 
   it("never asks for more at once than a first addition", async () => {
-    const log = await workedLog(demoWith({ readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", firstTopUp) }));
+    const log = await workedLog(
+      demoWith({ readings: demoRowsAnd("readings", topUpDue), additions: demoRowsAnd("additions", firstTopUp) }),
+    );
     expect(log.cell("additions", "A007", "nextAddition")).toBeCloseTo(4.178 / 3, 9);
   });
 
   it.each([
-    { what: "hardly moved the bath", change: { phAfter: 10.85 }, says: "hardly moved: check meter, temperature, mixing and water" },
+    {
+      what: "hardly moved the bath",
+      change: { phAfter: 10.85 },
+      says: "hardly moved: check meter, temperature, mixing and water",
+    },
     { what: "has no pH before it", change: { phBefore: undefined }, says: "pH before missing" },
     { what: "recovered the bath", change: { phAfter: 11.38 }, says: "" },
   ])("says so in words where it $what", async ({ change, says }) => {
@@ -136,14 +173,25 @@ describe("the baseline", () => {
     { values: [11.3, 11.9, 11.5, 11.5, 11.2], median: 11.5 },
     { values: [11.4, 11.4, 11.4, 11.4], median: 11.4 },
   ])("is the median of $values", async ({ values, median }) => {
-    const log = await workedLog(demoWith({ readings: values.map((ph, index) => baselineRow(`B${String(index)}`, ph)) }));
+    const log = await workedLog(
+      demoWith({ readings: values.map((ph, index) => baselineRow(`B${String(index)}`, ph)) }),
+    );
     expect(log.cell("baths", bath, "baseline")).toBeCloseTo(median, 9);
   });
 
   it("passes over blank and text readings and those without a temperature", async () => {
-    const log = await workedLog(demoWith({
-      readings: [baselineRow("B1", 11.4), baselineRow("B2", undefined), baselineRow("B3", "about 11"), { ...baselineRow("B4", 10), temperature: undefined }, baselineRow("B5", 11.5), baselineRow("B6", 11.6)],
-    }));
+    const log = await workedLog(
+      demoWith({
+        readings: [
+          baselineRow("B1", 11.4),
+          baselineRow("B2", undefined),
+          baselineRow("B3", "about 11"),
+          { ...baselineRow("B4", 10), temperature: undefined },
+          baselineRow("B5", 11.5),
+          baselineRow("B6", 11.6),
+        ],
+      }),
+    );
     expect(log.cell("baths", bath, "baselineReadings")).toBe(3);
     expect(log.cell("baths", bath, "baseline")).toBeCloseTo(11.5, 9);
     expect(log.cell("readings", "B2", "verdict")).toBe("");
@@ -152,14 +200,21 @@ describe("the baseline", () => {
   });
 
   it("is refused where its readings were taken at different temperatures", async () => {
-    const log = await workedLog(demoWith({ readings: [baselineRow("B1", 11.4), baselineRow("B2", 11.41), baselineRow("B3", 10.8, 122)] }));
+    const log = await workedLog(
+      demoWith({ readings: [baselineRow("B1", 11.4), baselineRow("B2", 11.41), baselineRow("B3", 10.8, 122)] }),
+    );
     expect(log.cell("baths", bath, "baselineState")).toBe("temperatures differ");
     expect(log.cell("baths", bath, "baseline")).toBe("");
   });
 
   it("does not count readings from before the opening dose was complete", async () => {
     const early = readings.slice(0, 3).map((row) => ({ ...row, when: moment(0, "09:10") }));
-    const log = await workedLog(demoWith({ readings: early, benchTests: benchTests.slice(5).map((row) => ({ ...row, when: moment(0, "09:05") })) }));
+    const log = await workedLog(
+      demoWith({
+        readings: early,
+        benchTests: benchTests.slice(5).map((row) => ({ ...row, when: moment(0, "09:05") })),
+      }),
+    );
     expect(log.cell("readings", "R001", "verdict")).toBe("not counted: older than the opening dose");
   });
 });
@@ -167,7 +222,9 @@ describe("the baseline", () => {
 describe("the pH at the baseline's temperature", () => {
   it("is blank before there is a baseline, for a rinse and without a temperature", async () => {
     const rinse = { id: "R011", bath, when: moment(1, "17:00"), purpose: "rinse", ph: 8.9, temperature: 70 };
-    const log = await workedLog(demoWith({ readings: demoRowsAnd("readings", rinse, { ...topUpDue, temperature: undefined }) }));
+    const log = await workedLog(
+      demoWith({ readings: demoRowsAnd("readings", rinse, { ...topUpDue, temperature: undefined }) }),
+    );
     expect(log.cell("readings", "R011", "phAtBaseline")).toBe("");
     expect(log.cell("readings", "R015", "phAtBaseline")).toBe("");
     const early = await workedLog(demoWith({ readings: readings.slice(1) }));
@@ -184,7 +241,9 @@ describe("the pH at the baseline's temperature", () => {
 
 describe("a reading", () => {
   it("is not judged without its temperature", async () => {
-    const log = await workedLog(demoWith({ readings: demoRowsAnd("readings", { ...topUpDue, temperature: undefined }) }));
+    const log = await workedLog(
+      demoWith({ readings: demoRowsAnd("readings", { ...topUpDue, temperature: undefined }) }),
+    );
     expect(log.cell("readings", "R015", "verdict")).toBe("temperature missing");
     expect(log.cell("readings", "R015", "topUpBest")).toBe("");
   });
@@ -207,7 +266,9 @@ describe("a bath", () => {
   it("starts with its charge and ends closed", async () => {
     const charge = await workedLog(demoWith({ additions: [] }));
     expect(charge.cell("baths", bath, "state")).toBe("charge");
-    const closed = await workedLog(demoWith({ baths: baths.map((row) => ({ ...row, closed: moment(5, "09:30"), closeReason: "job done" })) }));
+    const closed = await workedLog(
+      demoWith({ baths: baths.map((row) => ({ ...row, closed: moment(5, "09:30"), closeReason: "job done" })) }),
+    );
     expect(closed.cell("baths", bath, "state")).toBe("closed");
     expect(closed.cell("baths", bath, "daysOpen")).toBeCloseTo(5 + (9.5 * 60 - 410) / 1440, 6);
   });
@@ -220,10 +281,15 @@ describe("a bath", () => {
 
   it("sizes top-ups for a water that tested at 0, not for any water", async () => {
     const due = demoRowsAnd("readings", topUpDue);
-    const [pure, untested] = [await workedLog(demoWith({ readings: due, waters: [{ water: "RO", hardness: 0, alkalinity: 0 }] })), await workedLog(demoWith({ readings: due, waters: [{ water: "RO" }] }))];
+    const [pure, untested] = [
+      await workedLog(demoWith({ readings: due, waters: [{ water: "RO", hardness: 0, alkalinity: 0 }] })),
+      await workedLog(demoWith({ readings: due, waters: [{ water: "RO" }] })),
+    ];
     // A bath whose water took up concentrate at the charge needs less of it for the same rise, so a range over waters reaches lower.
     expect(pure.cell("readings", "R015", "verdict")).toBe("top up");
-    expect(Number(pure.cell("readings", "R015", "topUpLow"))).toBeGreaterThan(Number(untested.cell("readings", "R015", "topUpLow")) + 1);
+    expect(Number(pure.cell("readings", "R015", "topUpLow"))).toBeGreaterThan(
+      Number(untested.cell("readings", "R015", "topUpLow")) + 1,
+    );
   });
 
   it("says in words what it could not work out from an untested water", async () => {
@@ -236,17 +302,37 @@ describe("a bath", () => {
 
 describe("cost shares", () => {
   // The invented week's own allocation: 578.99 over 12, 11 and 10 baskets, to the cent.
-  const lines = [116.15, 88.4, 3.9, 8.42, 253, 11.8, 1.32, 96].map((amount, index) => ({ id: `C${String(index)}`, bath, what: "billable", amount, account: "claims" }));
-  const shopLines = [26.41, 11.8, 69].map((amount, index) => ({ id: `S${String(index)}`, bath, what: "shop error", amount, account: "shop" }));
+  const lines = [116.15, 88.4, 3.9, 8.42, 253, 11.8, 1.32, 96].map((amount, index) => ({
+    id: `C${String(index)}`,
+    bath,
+    what: "billable",
+    amount,
+    account: "claims",
+  }));
+  const shopLines = [26.41, 11.8, 69].map((amount, index) => ({
+    id: `S${String(index)}`,
+    bath,
+    what: "shop error",
+    amount,
+    account: "shop",
+  }));
 
   it("divide the claims' costs of a bath to the cent and leave the shop's out", async () => {
-    const log = await workedLog(demoWith({
-      additions: [],
-      costLines: [...lines, ...shopLines],
-      shares: [{ claim: "D-0427", units: 12 }, { claim: "D-0431", units: 11 }, { claim: "D-0436", units: 10 }],
-    }));
+    const log = await workedLog(
+      demoWith({
+        additions: [],
+        costLines: [...lines, ...shopLines],
+        shares: [
+          { claim: "D-0427", units: 12 },
+          { claim: "D-0431", units: 11 },
+          { claim: "D-0436", units: 10 },
+        ],
+      }),
+    );
     expect(log.field("poolTotal")).toBe(578.99);
-    expect(["D-0427", "D-0431", "D-0436"].map((claim) => log.cell("shares", claim, "share"))).toEqual([210.54, 193, 175.45]);
+    expect(["D-0427", "D-0431", "D-0436"].map((claim) => log.cell("shares", claim, "share"))).toEqual([
+      210.54, 193, 175.45,
+    ]);
     expect(log.field("sharesCheck")).toBe(0);
   });
 
@@ -259,14 +345,22 @@ describe("cost shares", () => {
 });
 
 describe("an empty log", () => {
-  it.each(["US", "metric"] as const)("shows nothing but #N/A in the charts' helpers, and the What-if's own examples, in %s units", async (system) => {
-    const shown = await shownByEmptyLog(system);
-    const charted = [
-      ...["chartablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"].map((column) => `Readings ${column}`),
-      "Additions chartTotal", "Additions chartCost",
-      ...["chartBaseline", "chartBaselineTo", "chartTrigger", "chartTriggerTo"].map((column) => `ChartLines ${column}`),
-    ];
-    expect(shown.filter((one) => !one.startsWith("WhatIf"))).toEqual(charted.map((column) => `${column}: #N/A`));
-    expect(shown.filter((one) => one.startsWith("WhatIf")).join()).not.toContain("#");
-  });
+  it.each(["US", "metric"] as const)(
+    "shows nothing but #N/A in the charts' helpers, and the What-if's own examples, in %s units",
+    async (system) => {
+      const shown = await shownByEmptyLog(system);
+      const charted = [
+        ...["chartablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"].map(
+          (column) => `Readings ${column}`,
+        ),
+        "Additions chartTotal",
+        "Additions chartCost",
+        ...["chartBaseline", "chartBaselineTo", "chartTrigger", "chartTriggerTo"].map(
+          (column) => `ChartLines ${column}`,
+        ),
+      ];
+      expect(shown.filter((one) => !one.startsWith("WhatIf"))).toEqual(charted.map((column) => `${column}: #N/A`));
+      expect(shown.filter((one) => one.startsWith("WhatIf")).join()).not.toContain("#");
+    },
+  );
 });

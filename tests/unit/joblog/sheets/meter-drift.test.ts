@@ -1,11 +1,38 @@
 import { describe, expect, it } from "vitest";
+
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
-import { demoRowsAnd, demoWith, workedLog, type WorkedLog } from "./worked-log.ts";
+import { demoRowsAnd, demoWith, type WorkedLog, workedLog } from "./worked-log.ts";
 
 // Invented, as all of the demo week: the meter's checks, and the readings of Wednesday and Thursday around the second.
-const monday: LogRow = { id: "M1", when: moment(0, "08:00"), meter: "M-1", buffer1: 7, asFound1: 7.01, mv1: -4.1, buffer2: 10.01, asFound2: 10.02, mv2: -178.4, temperature: 77, asLeft1: 7, asLeft2: 10.01 };
-const thursday: LogRow = { id: "M2", when: moment(3, "08:05"), meter: "M-1", buffer1: 7, asFound1: 7.06, mv1: -9.8, buffer2: 10.01, asFound2: 10.15, mv2: -180.9, temperature: 77, asLeft1: 7, asLeft2: 10.01 };
+const monday: LogRow = {
+  id: "M1",
+  when: moment(0, "08:00"),
+  meter: "M-1",
+  buffer1: 7,
+  asFound1: 7.01,
+  mv1: -4.1,
+  buffer2: 10.01,
+  asFound2: 10.02,
+  mv2: -178.4,
+  temperature: 77,
+  asLeft1: 7,
+  asLeft2: 10.01,
+};
+const thursday: LogRow = {
+  id: "M2",
+  when: moment(3, "08:05"),
+  meter: "M-1",
+  buffer1: 7,
+  asFound1: 7.06,
+  mv1: -9.8,
+  buffer2: 10.01,
+  asFound2: 10.15,
+  mv2: -180.9,
+  temperature: 77,
+  asLeft1: 7,
+  asLeft2: 10.01,
+};
 const wednesday = [
   { id: "R013", bath, when: moment(2, "11:20"), purpose: "check", ph: 11, temperature: 76.3, meter: "M-1" },
   { id: "R014", bath, when: moment(2, "16:30"), purpose: "check", ph: 10.96, temperature: 76.3, meter: "M-1" },
@@ -51,14 +78,37 @@ describe("the meter's drift", () => {
 
   it("is each meter's own, and none for a reading that names no meter", async () => {
     const [first, second, third] = wednesday;
-    const log = await worked([monday, thursday, { ...monday, id: "M3", meter: "M-2" }, { ...thursday, id: "M4", meter: "M-2", asFound2: 10.01 }],
-      [{ ...first, meter: "M-2" }, { ...second, meter: undefined }, { ...third, meter: "M-9" }]);
-    for (const [id, ph] of [["R013", 11], ["R014", 10.96], ["R015", 10.83]] as const) expect(log.cell("readings", id, "phCorrected")).toBe(ph);
+    const log = await worked(
+      [
+        monday,
+        thursday,
+        { ...monday, id: "M3", meter: "M-2" },
+        { ...thursday, id: "M4", meter: "M-2", asFound2: 10.01 },
+      ],
+      [
+        { ...first, meter: "M-2" },
+        { ...second, meter: undefined },
+        { ...third, meter: "M-9" },
+      ],
+    );
+    for (const [id, ph] of [
+      ["R013", 11],
+      ["R014", 10.96],
+      ["R015", 10.83],
+    ] as const)
+      expect(log.cell("readings", id, "phCorrected")).toBe(ph);
   });
 
   it("starts from what a check without an adjustment had left", async () => {
     // Found 0.06 high and left so on Wednesday at 08:00; 0.14 high on Thursday at 08:05. At 16:30: 0.06 + 0.08 × 8.5 / 24.083.
-    const unadjusted: LogRow = { ...thursday, id: "M3", when: moment(2, "08:00"), asFound2: 10.07, asLeft1: undefined, asLeft2: undefined };
+    const unadjusted: LogRow = {
+      ...thursday,
+      id: "M3",
+      when: moment(2, "08:00"),
+      asFound2: 10.07,
+      asLeft1: undefined,
+      asLeft2: undefined,
+    };
     const log = await worked([monday, unadjusted, thursday]);
     expect(log.cell("readings", "R014", "phCorrected")).toBeCloseTo(10.96 - 0.06 - (0.08 * 8.5) / 24.083, 2);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { day, moment } from "../../../demo/demo-week-times.ts";
 import { weekConcentrate } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
@@ -14,7 +15,14 @@ describe("a month's end of a concentrate", () => {
     const log = await workedLog(weekWith({}, { monthEnd: [line(march)] }));
     const cell = (column: string): unknown => log.cell("monthEnd", "CN-1", column);
     const known: Readonly<Record<string, number>> = {
-      opening: 22.5, received: 10, usedForClaims: 3.275 + 0.903 + 0.975 + 0.709 + 1.39 + 1.39 + 0.4, usedByShop: 0.95, usedForNobody: 0, issued: 0, difference: -0.2, closing: 22.308,
+      opening: 22.5,
+      received: 10,
+      usedForClaims: 3.275 + 0.903 + 0.975 + 0.709 + 1.39 + 1.39 + 0.4,
+      usedByShop: 0.95,
+      usedForNobody: 0,
+      issued: 0,
+      difference: -0.2,
+      closing: 22.308,
     };
     for (const [column, value] of Object.entries(known)) expect(cell(column), column).toBeCloseTo(value, 6);
   });
@@ -22,7 +30,10 @@ describe("a month's end of a concentrate", () => {
   // 139.00 for 5 gal: each addition to the cent, as the claims are billed, and the shelf at the same price.
   it("values it as the claims are billed", async () => {
     const log = await workedLog(weekWith({}, { monthEnd: [line(march)] }));
-    expect(log.cell("monthEnd", "CN-1", "costForClaims")).toBeCloseTo(91.05 + 25.1 + 27.11 + 19.71 + 38.64 + 38.64 + 11.12, 6);
+    expect(log.cell("monthEnd", "CN-1", "costForClaims")).toBeCloseTo(
+      91.05 + 25.1 + 27.11 + 19.71 + 38.64 + 38.64 + 11.12,
+      6,
+    );
     expect(log.cell("monthEnd", "CN-1", "costToShop")).toBeCloseTo(26.41, 6);
     expect(log.cell("stockMoves", "S2", "value")).toBeCloseTo(10 * 28.4, 6);
     expect(log.cell("monthEnd", "CN-1", "closingValue")).toBeCloseTo(22.308 * 27.8, 2);
@@ -41,16 +52,34 @@ describe("a month's end of a concentrate", () => {
     expect(log.cell("monthEnd", "CN-1", "usedForClaims")).toBe(0);
     const december = await workedLog(weekWith({}, { monthEnd: [line(march + 300)] }));
     // 29 December 2027: the month ends with the year.
-    expect(Number(december.cell("monthEnd", "CN-1", "until")) - Number(december.cell("monthEnd", "CN-1", "from"))).toBe(31);
+    expect(Number(december.cell("monthEnd", "CN-1", "until")) - Number(december.cell("monthEnd", "CN-1", "from"))).toBe(
+      31,
+    );
     expect(december.cell("monthEnd", "CN-1", "difference")).toBe(0);
   });
 
   it("names what no account was given for, and other issues apart", async () => {
-    const unsaid = { id: "A020", bath: "B-T2-0303", when: moment(6, "08:00"), kind: "concentrate", purpose: "top-up", amount: 0.5 };
-    const log = await workedLog(weekWith({}, {
-      additions: [unsaid, ...weekConcentrate], monthEnd: [line(march)],
-      stockMoves: [{ id: "S1", when: day(-1), concentrate: "CN-1", kind: "count", amount: 22.5 }, { id: "S2", when: day(7), concentrate: "CN-1", kind: "issue", amount: 0.25 }],
-    }));
+    const unsaid = {
+      id: "A020",
+      bath: "B-T2-0303",
+      when: moment(6, "08:00"),
+      kind: "concentrate",
+      purpose: "top-up",
+      amount: 0.5,
+    };
+    const log = await workedLog(
+      weekWith(
+        {},
+        {
+          additions: [unsaid, ...weekConcentrate],
+          monthEnd: [line(march)],
+          stockMoves: [
+            { id: "S1", when: day(-1), concentrate: "CN-1", kind: "count", amount: 22.5 },
+            { id: "S2", when: day(7), concentrate: "CN-1", kind: "issue", amount: 0.25 },
+          ],
+        },
+      ),
+    );
     expect(log.cell("monthEnd", "CN-1", "usedForNobody")).toBeCloseTo(0.5, 9);
     expect(log.cell("monthEnd", "CN-1", "issued")).toBe(0.25);
     expect(log.cell("monthEnd", "CN-1", "difference")).toBe(0);

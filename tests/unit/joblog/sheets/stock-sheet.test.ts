@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { day, moment } from "../../../demo/demo-week-times.ts";
 import { weekConcentrate, weekStock } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
@@ -15,11 +16,28 @@ describe("the stock of a concentrate", () => {
   });
 
   it("goes on from the last count and takes what left it since, into a bath or not", async () => {
-    const later = { id: "A020", bath: "B-T2-0303", when: moment(6, "08:00"), kind: "concentrate", purpose: "top-up", amount: 0.5, account: "claims" };
-    const log = await workedLog(weekWith({}, {
-      additions: [later, ...weekConcentrate],
-      stockMoves: [{ id: "S5", when: day(6), concentrate: "CN-1", kind: "issue", amount: 0.25 }, { id: "S4", when: day(6), concentrate: "CN-1", kind: "receipt", amount: 5 }, ...[...weekStock].reverse()],
-    }));
+    const later = {
+      id: "A020",
+      bath: "B-T2-0303",
+      when: moment(6, "08:00"),
+      kind: "concentrate",
+      purpose: "top-up",
+      amount: 0.5,
+      account: "claims",
+    };
+    const log = await workedLog(
+      weekWith(
+        {},
+        {
+          additions: [later, ...weekConcentrate],
+          stockMoves: [
+            { id: "S5", when: day(6), concentrate: "CN-1", kind: "issue", amount: 0.25 },
+            { id: "S4", when: day(6), concentrate: "CN-1", kind: "receipt", amount: 5 },
+            ...[...weekStock].reverse(),
+          ],
+        },
+      ),
+    );
     expect(log.cell("stockBalance", "CN-1", "received")).toBe(5);
     expect(log.cell("stockBalance", "CN-1", "used")).toBeCloseTo(0.75, 9);
     expect(log.cell("stockBalance", "CN-1", "book")).toBeCloseTo(22.308 + 5 - 0.75, 9);

@@ -1,11 +1,26 @@
 import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { weekBaths, weekCare, weekClaims, weekConcentrate, weekCostLines, weekItems, weekLoads, weekStock } from "./demo-week-facts.ts";
+import {
+  weekBaths,
+  weekCare,
+  weekClaims,
+  weekConcentrate,
+  weekCostLines,
+  weekItems,
+  weekLoads,
+  weekStock,
+} from "./demo-week-facts.ts";
 
 /** The demo week as far as loads, items, stock and costs go; fields and tables can be replaced. */
 export function weekWith(fields: LogContent["fields"] = {}, rows: LogContent["rows"] = {}): LogContent {
   return {
-    fields: { ...firstTwoDays.fields, shareBath: "B-T1-0301", shareBasis: "baskets", statementClaim: "D-0436", ...fields },
+    fields: {
+      ...firstTwoDays.fields,
+      shareBath: "B-T1-0301",
+      shareBasis: "baskets",
+      statementClaim: "D-0436",
+      ...fields,
+    },
     rows: {
       ...firstTwoDays.rows,
       baths: weekBaths,
@@ -24,4 +39,7 @@ export function weekWith(fields: LogContent["fields"] = {}, rows: LogContent["ro
 }
 
 /** What tests of the week start from: all of it, and without what tests of single items leave out. */
-export const weekStarts: readonly LogContent[] = [weekWith(), weekWith({}, { items: [], readings: [], benchTests: [] })];
+export const weekStarts: readonly LogContent[] = [
+  weekWith(),
+  weekWith({}, { items: [], readings: [], benchTests: [] }),
+];

@@ -1,9 +1,9 @@
-import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
+import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import { findField, findTable } from "../../../../src/joblog/model/references.ts";
+import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { logOf, openLog } from "../../excel/prepared-log.ts";
 import { weekStarts } from "./week-of-sheets.ts";
 
@@ -18,9 +18,12 @@ export async function workedLog(content: LogContent, system: "US" | "metric" = "
   const log = await logOf(content, system, weekStarts);
   return {
     cell: (table, key, column) => {
-      const row = log.rows[table].find((one) => String(one.cells[findTable(jobLog, table).columns[0]?.id ?? ""]) === key);
+      const row = log.rows[table].find(
+        (one) => String(one.cells[findTable(jobLog, table).columns[0]?.id ?? ""]) === key,
+      );
       if (row === undefined) throw new Error(`${table} has no row ${key}.`);
-      if (!findTable(jobLog, table).columns.some((one) => one.id === column)) throw new Error(`${table} has no column ${column}.`);
+      if (!findTable(jobLog, table).columns.some((one) => one.id === column))
+        throw new Error(`${table} has no column ${column}.`);
       return row.cells[column] ?? "";
     },
     field: (id) => log.fields[findField(jobLog, id).id] ?? "",
@@ -44,9 +47,11 @@ export async function shownByEmptyLog(system: "US" | "metric"): Promise<readonly
   const host = await openLog(empty, system);
   return plan.sheets.flatMap((sheet) => {
     const values = host.values(sheet.name);
-    return sheet.tables.flatMap((table) => table.columns.flatMap((column, index) => {
-      const value = values[table.area.row + 1]?.[table.area.column + index] ?? "";
-      return column.formula === undefined || value === "" ? [] : [`${table.name} ${column.id}: ${String(value)}`];
-    }));
+    return sheet.tables.flatMap((table) =>
+      table.columns.flatMap((column, index) => {
+        const value = values[table.area.row + 1]?.[table.area.column + index] ?? "";
+        return column.formula === undefined || value === "" ? [] : [`${table.name} ${column.id}: ${String(value)}`];
+      }),
+    );
   });
 }

@@ -1,11 +1,12 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
+
 import { Cancelled } from "../../../../src/excel/log-problems.ts";
-import { joinReceipts, type Receipt } from "../../../../src/excel/record/receipt.ts";
+import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import { mostColumns, mostRows, readActiveSheet } from "../../../../src/excel/read/read-active-sheet.ts";
-import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { adoptSheet } from "../../../../src/pane/adopt/adopt-sheet.ts";
+import { joinReceipts, type Receipt } from "../../../../src/excel/record/receipt.ts";
 import type { Adoption } from "../../../../src/pane/adopt/adopt-rows.ts";
+import { adoptSheet } from "../../../../src/pane/adopt/adopt-sheet.ts";
+import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { openWorkbook } from "../../excel/open-workbook.ts";
 import { openLog } from "../../excel/prepared-log.ts";
 
@@ -33,7 +34,20 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
 
   test("goes batch by batch, new names once, and tells how far it is", async () => {
     const told: string[] = [];
-    await adoptSheet.run({ table: "readings", adoption: readings(250), onWritten: (rows) => { told.push(String(rows)); } }, { onProgress: ({ words }) => { told.push(words); } });
+    await adoptSheet.run(
+      {
+        table: "readings",
+        adoption: readings(250),
+        onWritten: (rows) => {
+          told.push(String(rows));
+        },
+      },
+      {
+        onProgress: ({ words }) => {
+          told.push(words);
+        },
+      },
+    );
     expect(told).toEqual(["0 rows of 250 written", "200", "200 rows of 250 written", "250"]);
     expect(await held()).toEqual({ readings: 250, claims: ["NEW-1"] });
   });
@@ -41,14 +55,28 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
   test("is taken back whole, with the claim that it added, and not at all once a row was changed", async () => {
     const before = await readLog();
     const receipts: Receipt[] = [];
-    await adoptSheet.run({ table: "readings", adoption: readings(250), onWritten: (_, receipt) => { receipts.push(receipt); } });
+    await adoptSheet.run({
+      table: "readings",
+      adoption: readings(250),
+      onWritten: (_, receipt) => {
+        receipts.push(receipt);
+      },
+    });
     await takeBack(joinReceipts(receipts));
     const after = await readLog();
-    expect(after?.rows.readings.map(({ cells }) => cells["id"])).toEqual(before?.rows.readings.map(({ cells }) => cells["id"]));
+    expect(after?.rows.readings.map(({ cells }) => cells["id"])).toEqual(
+      before?.rows.readings.map(({ cells }) => cells["id"]),
+    );
     expect((await held()).claims).toEqual([]);
 
     const again: Receipt[] = [];
-    await adoptSheet.run({ table: "readings", adoption: readings(3), onWritten: (_, receipt) => { again.push(receipt); } });
+    await adoptSheet.run({
+      table: "readings",
+      adoption: readings(3),
+      onWritten: (_, receipt) => {
+        again.push(receipt);
+      },
+    });
     await Excel.run(async (context) => {
       const readingIds = context.workbook.tables.getItem("Readings").getDataBodyRange().getColumn(0).load("values");
       await context.sync();
@@ -62,7 +90,16 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
 
   test("stops between batches when cancelled, with whole rows in the log and words on how many", async () => {
     const stop = new AbortController();
-    const work = adoptSheet.run({ table: "readings", adoption: readings(250), onWritten: () => { stop.abort(); } }, { signal: stop.signal });
+    const work = adoptSheet.run(
+      {
+        table: "readings",
+        adoption: readings(250),
+        onWritten: () => {
+          stop.abort();
+        },
+      },
+      { signal: stop.signal },
+    );
     await expect(work).rejects.toThrow("Cancelled: 200 rows of 250 are in the log, each of them whole.");
     await expect(work).rejects.toBeInstanceOf(Cancelled);
     expect((await held()).readings).toBe(200);
@@ -88,7 +125,13 @@ describe("reading the sheet that is open", () => {
   test("starts where its cells start", async () => {
     await put(3, 2, "pH");
     await put(4, 2, 11.2);
-    expect(await readActiveSheet()).toMatchObject({ firstRow: 4, firstColumn: 2, values: [["pH"], [11.2]], rowsLeftOut: 0, columnsLeftOut: 0 });
+    expect(await readActiveSheet()).toMatchObject({
+      firstRow: 4,
+      firstColumn: 2,
+      values: [["pH"], [11.2]],
+      rowsLeftOut: 0,
+      columnsLeftOut: 0,
+    });
   });
 
   test("reads no more than a person can look through, and says how much is left out", async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+
 import { ordersIn, readDay, readMoment, readTime } from "../../../../src/pane/adopt/read-moment.ts";
 
 /** Excel's own serial numbers, by its documentation: 1 January 2008 is 39448, noon is a half. */
@@ -23,7 +24,21 @@ describe("dates of a shop's sheet", () => {
     expect(readDay(value, undefined)).toEqual({ read: "day", day, time });
   });
 
-  test.each(["31/31/2008", "2008-02-30", "13/13/08", "yesterday", "~1/1/2008", "1/1", "", "1/1/2008 25:00", "1/1/2008 13:00 PM", true, undefined, Number.NaN, -3])("%s is none", (value) => {
+  test.each([
+    "31/31/2008",
+    "2008-02-30",
+    "13/13/08",
+    "yesterday",
+    "~1/1/2008",
+    "1/1",
+    "",
+    "1/1/2008 25:00",
+    "1/1/2008 13:00 PM",
+    true,
+    undefined,
+    Number.NaN,
+    -3,
+  ])("%s is none", (value) => {
     expect(readDay(value, undefined)).toEqual({ read: "nothing" });
   });
 
@@ -65,7 +80,11 @@ describe("times of a shop's sheet", () => {
     expect(readMoment(newYear, { value: "12:00" }, rules)).toEqual({ moment: 39448.5 });
     expect(readMoment(newYear, { value: "" }, rules)).toEqual({ why: "the time is blank" });
     expect(readMoment(newYear, undefined, { ...rules, usualTime: 0.5 })).toEqual({ moment: 39448.5 });
-    expect(readMoment(39448.5, { value: "13:00" }, rules)).toEqual({ why: expect.stringContaining("another beside it") as string });
-    expect(readMoment(5, undefined, { ...rules, usualTime: 0.5 })).toEqual({ why: 'the date "5" is before the year 2000' });
+    expect(readMoment(39448.5, { value: "13:00" }, rules)).toEqual({
+      why: expect.stringContaining("another beside it") as string,
+    });
+    expect(readMoment(5, undefined, { ...rules, usualTime: 0.5 })).toEqual({
+      why: 'the date "5" is before the year 2000',
+    });
   });
 });

@@ -1,6 +1,6 @@
 import type { SheetReading } from "../../../../src/excel/read/read-active-sheet.ts";
 import type { AdoptAnswers } from "../../../../src/pane/adopt/adopt-answers.ts";
-import { tableBelow, type SheetTable } from "../../../../src/pane/adopt/sheet-table.ts";
+import { type SheetTable, tableBelow } from "../../../../src/pane/adopt/sheet-table.ts";
 
 export function readingOf(values: readonly (readonly unknown[])[]): SheetReading {
   return { name: "pH log", firstRow: 1, firstColumn: 0, values, rowsLeftOut: 0, columnsLeftOut: 0 };

@@ -1,15 +1,24 @@
 import { beforeAll, describe, expect, it } from "vitest";
+
 import { readLog } from "../../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
-import { shareBath } from "../../../../src/pane/claims/share-bath.ts";
 import { bathHistory } from "../../../../src/pane/claims/bath-history.ts";
+import { shareBath } from "../../../../src/pane/claims/share-bath.ts";
 import { sharePlan } from "../../../../src/pane/claims/share-plan.ts";
 import { shareResult } from "../../../../src/pane/claims/share-result.ts";
 import { costLineEntry } from "../../../../src/pane/record/forms/cost-line/cost-line-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells } from "../record/entry-forms.ts";
 
-const load = (id: string, claim: string | undefined, when: string, baskets: number, minutes: number | undefined) => ({ id, bath, claim, when: moment(when), baskets, soil: "medium", minutes });
+const load = (id: string, claim: string | undefined, when: string, baskets: number, minutes: number | undefined) => ({
+  id,
+  bath,
+  claim,
+  when: moment(when),
+  baskets,
+  soil: "medium",
+  minutes,
+});
 
 const loads = [
   load("L001", "D-0431", "2027-03-01T11:05", 3, 10),
@@ -20,7 +29,10 @@ const loads = [
 let log: LogSnapshot;
 
 beforeAll(async () => {
-  log = await demoLog("2027-03-02T17:00", { loads, care: [{ id: "K001", bath, when: moment("2027-03-02T08:00"), kind: "skim" }] });
+  log = await demoLog("2027-03-02T17:00", {
+    loads,
+    care: [{ id: "K001", bath, when: moment("2027-03-02T08:00"), kind: "skim" }],
+  });
 }, 120_000);
 
 async function readAgain(): Promise<LogSnapshot> {
@@ -44,7 +56,11 @@ describe("sharing a bath out", () => {
     const after = await readAgain();
     const result = shareResult(after);
     // 3 × 10, 1 × 10 and 2 × 20 basket-minutes of 80.
-    expect(result?.shares.map(({ claim, units, part }) => [claim, units, part])).toEqual([["D-0427", 10, 0.125], ["D-0431", 30, 0.375], ["D-0436", 40, 0.5]]);
+    expect(result?.shares.map(({ claim, units, part }) => [claim, units, part])).toEqual([
+      ["D-0427", 10, 0.125],
+      ["D-0431", 30, 0.375],
+      ["D-0436", 40, 0.5],
+    ]);
     expect(result?.difference).toBe(0);
     expect(result?.total).toBe(result?.pool);
     expect(result?.findings).toEqual([{ tone: "good", text: "Every cost of this bath is borne, to the cent." }]);
@@ -55,7 +71,9 @@ describe("sharing a bath out", () => {
     const now = await readAgain();
     const stale = withCells(now, "shares", "D-0427", { units: 11 });
     const { changes } = sharePlan(stale, bath, "baskets");
-    await expect(shareBath.run(changes ?? {})).rejects.toMatchObject({ what: expect.stringMatching(/Units \(Costs\) was changed/) as string });
+    await expect(shareBath.run(changes ?? {})).rejects.toMatchObject({
+      what: expect.stringMatching(/Units \(Costs\) was changed/) as string,
+    });
     expect((await readAgain()).fields["shareBasis"]).toBe("basket-minutes");
   }, 60_000);
 
@@ -67,22 +85,38 @@ describe("sharing a bath out", () => {
   });
 
   it("names the loads that are in no share and what nobody bears", () => {
-    const open = withCells({ ...log, fields: { ...log.fields, loadsLeftOut: 1, notAllocated: 12, shareBasis: "baskets" } }, "loads", "L003", { claim: undefined });
-    const text = shareResult(open)?.findings.map((finding) => finding.text).join("\n");
+    const open = withCells(
+      { ...log, fields: { ...log.fields, loadsLeftOut: 1, notAllocated: 12, shareBasis: "baskets" } },
+      "loads",
+      "L003",
+      { claim: undefined },
+    );
+    const text = shareResult(open)
+      ?.findings.map((finding) => finding.text)
+      .join("\n");
     expect(text).toContain("One load of this bath is in no share (L003).");
     expect(text).toContain("12.00 is borne by nobody yet.");
   });
 
   it("passes on which lines the sheets could not count", () => {
     const open = { ...log, fields: { ...log.fields, notAllocated: "lines not counted: 2", shareBasis: "baskets" } };
-    expect(shareResult(open)?.findings.map(({ text }) => text)).toContain("On the sheets Costs and Additions, lines not counted: 2. Type every amount as a number and choose every bath from the list.");
+    expect(shareResult(open)?.findings.map(({ text }) => text)).toContain(
+      "On the sheets Costs and Additions, lines not counted: 2. Type every amount as a number and choose every bath from the list.",
+    );
   });
 });
 
 describe("a bath whose loads were not logged", () => {
   it("is shared by typed units without a word about loads", () => {
-    const typedOnly = withCells({ ...log, rows: { ...log.rows, loads: [] } }, "shares", "D-0427", { unitsUsed: 11, unitsCheck: "the loads say 0" });
-    expect(shareResult({ ...typedOnly, fields: { ...typedOnly.fields, loadsLeftOut: 0, sharesCheck: 0 } })?.findings.map(({ tone }) => tone)).toEqual(["good"]);
+    const typedOnly = withCells({ ...log, rows: { ...log.rows, loads: [] } }, "shares", "D-0427", {
+      unitsUsed: 11,
+      unitsCheck: "the loads say 0",
+    });
+    expect(
+      shareResult({ ...typedOnly, fields: { ...typedOnly.fields, loadsLeftOut: 0, sharesCheck: 0 } })?.findings.map(
+        ({ tone }) => tone,
+      ),
+    ).toEqual(["good"]);
   });
 });
 
@@ -92,18 +126,34 @@ describe("the cost line form", () => {
   it("writes one row on the claims' account unless told otherwise, and says who bears it", () => {
     const filled = fill(costLineEntry, log, typed, "2027-03-02T17:00");
     expect(filled.problems).toEqual([]);
-    expect(filled.meaning.rows).toEqual([{ table: "costLines", row: { id: "C005", bath, date: moment("2027-03-02"), what: "Filter bags", document: "INV 7", amount: 12.5, account: "claims" } }]);
+    expect(filled.meaning.rows).toEqual([
+      {
+        table: "costLines",
+        row: {
+          id: "C005",
+          bath,
+          date: moment("2027-03-02"),
+          what: "Filter bags",
+          document: "INV 7",
+          amount: 12.5,
+          account: "claims",
+        },
+      },
+    ]);
     expect(said(filled)).toContain(`The claims of bath ${bath} bear 12.50.`);
     expect(said(fill(costLineEntry, log, { ...typed, account: "shop" }))).toContain("it goes on no claim");
   });
 
   it("asks once before a document is booked twice", () => {
     expect(asked(fill(costLineEntry, log, typed))).toBe("");
-    expect(asked(fill(costLineEntry, log, { ...typed, document: "meter 0301" }))).toMatch(/stands on line C001 already/);
+    expect(asked(fill(costLineEntry, log, { ...typed, document: "meter 0301" }))).toMatch(
+      /stands on line C001 already/,
+    );
   });
 
   it("refuses no amount, and takes a credit", () => {
-    const keys = (amount: string): readonly string[] => fill(costLineEntry, log, { ...typed, amount }).problems.map(({ key }) => key);
+    const keys = (amount: string): readonly string[] =>
+      fill(costLineEntry, log, { ...typed, amount }).problems.map(({ key }) => key);
     expect(keys("")).toEqual(["amount"]);
     expect(keys("0")).toEqual(["amount"]);
     expect(keys("-5")).toEqual([]);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+
 import { tabByKey } from "../../../../src/pane/frame/view-tabs.tsx";
 
 describe("the keys of the pane's tab list", () => {

@@ -1,6 +1,8 @@
 /** What no form may take, form by form: impossible is refused at its field, unlikely is asked about. */
 import { beforeAll, describe, expect, test } from "vitest";
+
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import type { Draft, EntryForm } from "../../../../src/pane/record/entry-form.ts";
 import { additionEntry } from "../../../../src/pane/record/forms/addition/addition-entry.ts";
 import { baselineEntry } from "../../../../src/pane/record/forms/baseline/baseline-entry.ts";
 import { benchTestEntry } from "../../../../src/pane/record/forms/bench-test/bench-test-entry.ts";
@@ -8,7 +10,6 @@ import { careEntry } from "../../../../src/pane/record/forms/care/care-entry.ts"
 import { changeOutEntry } from "../../../../src/pane/record/forms/change-out/change-out-entry.ts";
 import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-entry.ts";
 import { costLineEntry } from "../../../../src/pane/record/forms/cost-line/cost-line-entry.ts";
-import type { Draft, EntryForm } from "../../../../src/pane/record/entry-form.ts";
 import { itemEntry } from "../../../../src/pane/record/forms/item/item-entry.ts";
 import { levelMakeUpEntry } from "../../../../src/pane/record/forms/level-make-up/level-make-up-entry.ts";
 import { loadEntry } from "../../../../src/pane/record/forms/load/load-entry.ts";
@@ -29,7 +30,14 @@ beforeAll(async () => {
   closed = withCells(open, "baths", bath, { closed: moment("2027-03-06T08:00"), state: "closed" });
 }, 120_000);
 
-const baseline: Draft = { ph1: "11.42", ph2: "11.43", ph3: "11.41", temperature1: "77", temperature2: "77", temperature3: "77" };
+const baseline: Draft = {
+  ph1: "11.42",
+  ph2: "11.43",
+  ph3: "11.41",
+  temperature1: "77",
+  temperature2: "77",
+  temperature3: "77",
+};
 const charge: Draft = { tank: "T2", water: "RO", concentrate: "CN-1", strength: "1+28" };
 const makeUp: Draft = { levelBefore: "24", levelAfter: "25" };
 const check: Draft = { meter: "M1", asFound1: "7.02", asFound2: "10.05" };
@@ -61,9 +69,13 @@ const forms: readonly Case[] = [
 ];
 
 const named = forms.map((one) => [one.form.title, one] as const);
-const inBath = named.filter(([, { form }]) => ![chargeEntry, changeOutEntry, releaseEntry, meterCheckEntry, costLineEntry, stockMoveEntry].includes(form));
+const inBath = named.filter(
+  ([, { form }]) =>
+    ![chargeEntry, changeOutEntry, releaseEntry, meterCheckEntry, costLineEntry, stockMoveEntry].includes(form),
+);
 const logOf = ({ afterClose }: Case): LogSnapshot => (afterClose === true ? closed : open);
-const problemsOf = (form: EntryForm, log: LogSnapshot, typed: Draft): readonly string[] => fill(form, log, typed).problems.map(({ key }) => key);
+const problemsOf = (form: EntryForm, log: LogSnapshot, typed: Draft): readonly string[] =>
+  fill(form, log, typed).problems.map(({ key }) => key);
 
 describe("every form", () => {
   test.each(named)("%s takes a good entry", (_, one) => {
@@ -71,29 +83,49 @@ describe("every form", () => {
   });
 
   test.each(named)("%s refuses a time that is still to come", (_, one) => {
-    const soon = ["date", "when"].includes(one.when) && fill(one.form, logOf(one), one.good).groups.flatMap(({ fields }) => fields).find(({ key }) => key === one.when)?.column.type === "date" ? "2030-01-01" : "2030-01-01T08:00";
+    const soon =
+      ["date", "when"].includes(one.when) &&
+      fill(one.form, logOf(one), one.good)
+        .groups.flatMap(({ fields }) => fields)
+        .find(({ key }) => key === one.when)?.column.type === "date"
+        ? "2030-01-01"
+        : "2030-01-01T08:00";
     const filled = fill(one.form, logOf(one), { ...one.good, [one.when]: soon });
-    expect(filled.problems).toEqual(expect.arrayContaining([{ key: one.when, message: expect.stringMatching(/is still to come/) as unknown }]));
+    expect(filled.problems).toEqual(
+      expect.arrayContaining([{ key: one.when, message: expect.stringMatching(/is still to come/) as unknown }]),
+    );
     expect(filled.meaning.rows).toEqual([]);
   });
 
   test.each(inBath)("%s refuses a time before the bath was opened, and one after it was closed", (_, one) => {
     const before = fill(one.form, open, { ...one.good, [one.when]: "2027-02-01T08:00" });
-    expect(before.problems).toEqual([{ key: one.when, message: expect.stringMatching(/before the bath was opened/) as unknown }]);
+    expect(before.problems).toEqual([
+      { key: one.when, message: expect.stringMatching(/before the bath was opened/) as unknown },
+    ]);
     const after = fill(one.form, closed, { ...one.good, [one.when]: "2027-03-07T08:00" });
-    expect(after.problems).toEqual([{ key: one.when, message: expect.stringMatching(/after the bath was closed/) as unknown }]);
+    expect(after.problems).toEqual([
+      { key: one.when, message: expect.stringMatching(/after the bath was closed/) as unknown },
+    ]);
     expect(after.meaning.rows).toEqual([]);
   });
 
-  test.each(named)("%s writes text that looks like a formula as it was typed, for the writer to make literal", (_, one) => {
-    const log = logOf(one);
-    const hasNote = fill(one.form, log, one.good).groups.flatMap(({ fields }) => fields).some(({ key }) => key === "note");
-    if (!hasNote) return;
-    const filled = fill(one.form, log, { ...one.good, note: "=HYPERLINK(1)" });
-    expect(filled.problems).toEqual([]);
-    const cells = [...filled.meaning.rows.map(({ row }) => row["note"]), ...(filled.meaning.fills ?? []).map(({ cells: own }) => own["note"])];
-    expect(cells).toContain("=HYPERLINK(1)");
-  });
+  test.each(named)(
+    "%s writes text that looks like a formula as it was typed, for the writer to make literal",
+    (_, one) => {
+      const log = logOf(one);
+      const hasNote = fill(one.form, log, one.good)
+        .groups.flatMap(({ fields }) => fields)
+        .some(({ key }) => key === "note");
+      if (!hasNote) return;
+      const filled = fill(one.form, log, { ...one.good, note: "=HYPERLINK(1)" });
+      expect(filled.problems).toEqual([]);
+      const cells = [
+        ...filled.meaning.rows.map(({ row }) => row["note"]),
+        ...(filled.meaning.fills ?? []).map(({ cells: own }) => own["note"]),
+      ];
+      expect(cells).toContain("=HYPERLINK(1)");
+    },
+  );
 });
 
 const impossible: readonly (readonly [string, EntryForm, Draft, string])[] = [
@@ -148,7 +180,12 @@ const unlikely: readonly (readonly [string, EntryForm, Draft, RegExp])[] = [
   ["pH that jumped by 1", readingEntry, { ph: "10.2" }, /from the reading before/],
   ["sample 30 °C off", readingEntry, { temperature: "135" }, /from the baseline's/],
   ["meter check overdue", readingEntry, { meter: "M1", when: "2027-03-20T08:00" }, /last checked 19 days ago/],
-  ["meter check overdue at a baseline", baselineEntry, { meter: "M1", when: "2027-03-20T08:00" }, /last checked 19 days ago/],
+  [
+    "meter check overdue at a baseline",
+    baselineEntry,
+    { meter: "M1", when: "2027-03-20T08:00" },
+    /last checked 19 days ago/,
+  ],
   ["meter without a check", readingEntry, { meter: "M9" }, /M9 has no check/],
   ["baseline samples half a point apart", baselineEntry, { ph3: "10.41" }, /lie between 10\.41 and 11\.43/],
   ["level over the line", readingEntry, { level: "29" }, /above the fill line/],
@@ -174,7 +211,13 @@ describe("numbers as people write them", () => {
     ["reading", readingEntry, { ph: "11,32", temperature: "77,5" }, "readings", { ph: 11.32, temperature: 77.5 }],
     ["top-up", additionEntry, { amount: "1,39", phBefore: "10,83" }, "additions", { amount: 1.39, phBefore: 10.83 }],
     ["drain", careEntry, { amount: "4,5" }, "care", { amount: 4.5 }],
-    ["meter check", meterCheckEntry, { asFound1: "7,02", asFound2: "10,05" }, "meterChecks", { asFound1: 7.02, asFound2: 10.05 }],
+    [
+      "meter check",
+      meterCheckEntry,
+      { asFound1: "7,02", asFound2: "10,05" },
+      "meterChecks",
+      { asFound1: 7.02, asFound2: 10.05 },
+    ],
     ["cost line", costLineEntry, { amount: "12,50" }, "costLines", { amount: 12.5 }],
   ] as const)("a decimal comma is a point in a %s", (_, form, typed, table, cells) => {
     const one = forms.find((other) => other.form === form);
@@ -187,7 +230,16 @@ describe("numbers as people write them", () => {
   });
 
   test("a running number too long to count on from does not become the next one", () => {
-    const odd = withRows(open, "readings", [{ id: "R99999999999999999999", bath, when: moment("2027-03-02T16:59"), purpose: "check", ph: 11.3, temperature: 77 }]);
+    const odd = withRows(open, "readings", [
+      {
+        id: "R99999999999999999999",
+        bath,
+        when: moment("2027-03-02T16:59"),
+        purpose: "check",
+        ph: 11.3,
+        temperature: 77,
+      },
+    ]);
     expect(fill(readingEntry, odd, { ph: "11.3", temperature: "77" }).meaning.rows[0]?.row["id"]).toMatch(/^R\d{3}$/);
     expect(problemsOf(readingEntry, odd, { ph: "11.3", temperature: "77" })).toEqual([]);
   });

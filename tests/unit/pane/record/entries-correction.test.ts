@@ -1,17 +1,22 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
+
 import { findRow } from "../../../../src/advice/bath-facts.ts";
+import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
-import { recordActionOf } from "../../../../src/pane/record/record-actions.ts";
-import { correctionEntry } from "../../../../src/pane/record/forms/correction/correction-entry.ts";
-import { rowNames } from "../../../../src/pane/record/forms/correction/correction-rows.ts";
 import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import type { FilledForm } from "../../../../src/pane/record/fill-form.ts";
+import { correctionEntry } from "../../../../src/pane/record/forms/correction/correction-entry.ts";
+import { rowNames } from "../../../../src/pane/record/forms/correction/correction-rows.ts";
+import { recordActionOf } from "../../../../src/pane/record/record-actions.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 
-const items = [{ id: "I001", claim: "D-0427", item: "oak chair", quantity: 1, route: "bath", bath, outcome: "restored" }];
-const loads = [{ id: "L001", bath, claim: "D-0427", when: moment("2027-03-01T10:05"), baskets: 2, soil: "heavy", minutes: 10 }];
+const items = [
+  { id: "I001", claim: "D-0427", item: "oak chair", quantity: 1, route: "bath", bath, outcome: "restored" },
+];
+const loads = [
+  { id: "L001", bath, claim: "D-0427", when: moment("2027-03-01T10:05"), baskets: 2, soil: "heavy", minutes: 10 },
+];
 
 let log: LogSnapshot;
 
@@ -31,14 +36,22 @@ function correct(kind: string, start: string, typed: Readonly<Record<string, str
   const chosen: Draft = { entryTable: kind, entryRow };
   const keys = fill(correctionEntry, log, chosen).groups.flatMap(({ fields }) => fields.map(({ key }) => key));
   const own = Object.entries(typed).map(([id, text]) => [keys.find((key) => key.endsWith(` ${id}`)) ?? id, text]);
-  return fill(correctionEntry, log, { ...chosen, ...Object.fromEntries(own) as Draft, why });
+  return fill(correctionEntry, log, { ...chosen, ...(Object.fromEntries(own) as Draft), why });
 }
 
 const problemsOf = (filled: FilledForm): readonly string[] => filled.problems.map(({ message }) => message);
 
 describe("the correction form", () => {
   test("offers the kinds that the log holds, and their rows, the last first", () => {
-    expect(fill(correctionEntry, log, {}).groups[0]?.fields[0]?.choices).toEqual(["Reading", "Addition", "Load", "Item", "Bench test", "Bath", "Cost line"]);
+    expect(fill(correctionEntry, log, {}).groups[0]?.fields[0]?.choices).toEqual([
+      "Reading",
+      "Addition",
+      "Load",
+      "Item",
+      "Bench test",
+      "Bath",
+      "Cost line",
+    ]);
     const names = rowNames(log, { entryTable: "Reading" });
     expect(names).toHaveLength(log.rows.readings.length);
     expect(names.at(-1)).toMatch(/^R001 · Mar 1, .* · B-T1-0301 · 11\.4/);
@@ -65,28 +78,46 @@ describe("the correction form", () => {
   });
 
   test("changes the outcome of an item that was closed, and empties it again", () => {
-    const filled = correct("Item", "I001", { outcome: "not restorable", reason: "DELAM" }, "finish lifted in the second cycle");
+    const filled = correct(
+      "Item",
+      "I001",
+      { outcome: "not restorable", reason: "DELAM" },
+      "finish lifted in the second cycle",
+    );
     expect(filled.meaning.changes?.[0]?.cells).toEqual({
       id: { before: "I001", after: "I001" },
       outcome: { before: "restored", after: "not restorable" },
       reason: { before: undefined, after: "DELAM" },
-      note: { before: undefined, after: "corrected 2027-03-08 08:50: Outcome was restored, Reason code was blank (finish lifted in the second cycle)" },
+      note: {
+        before: undefined,
+        after:
+          "corrected 2027-03-08 08:50: Outcome was restored, Reason code was blank (finish lifted in the second cycle)",
+      },
     });
-    expect(correct("Item", "I001", { outcome: "" }).meaning.changes?.[0]?.cells["outcome"]).toEqual({ before: "restored", after: undefined });
+    expect(correct("Item", "I001", { outcome: "" }).meaning.changes?.[0]?.cells["outcome"]).toEqual({
+      before: "restored",
+      after: undefined,
+    });
   });
 
   test("refuses what the entry's own form refuses", () => {
     expect(problemsOf(correct("Reading", "R001", { temperature: "900" }))[0]).toMatch(/"900" is out of range/);
     expect(problemsOf(correct("Reading", "R001", { when: "2030-03-01T08:00" }))[0]).toMatch(/still to come/);
-    expect(problemsOf(correct("Reading", "R001", { when: "2027-02-01T08:00" }))[0]).toMatch(/before the bath was opened/);
+    expect(problemsOf(correct("Reading", "R001", { when: "2027-02-01T08:00" }))[0]).toMatch(
+      /before the bath was opened/,
+    );
     expect(problemsOf(correct("Reading", "R001", { level: "60" }))[0]).toMatch(/above the tank's rim/);
     expect(problemsOf(correct("Addition", "A001", { amount: "0" }))[0]).toMatch(/Allowed: more than 0/);
     expect(problemsOf(correct("Addition", "A001", { amount: "900" }))[0]).toMatch(/more than the tank holds/);
     expect(problemsOf(correct("Load", "L001", { baskets: "0" }))[0]).toMatch(/0 is nothing/);
     expect(problemsOf(correct("Load", "L001", { claim: "D-9999" }))[0]).toMatch(/is not in the log/);
     expect(problemsOf(correct("Load", "L001", { bath: "" }))[0]).toMatch(/Bath: blank/);
-    expect(problemsOf(correct("Bath", bath, { closed: "2027-03-02T08:00" }))[0]).toMatch(/before the bath's last entry/);
-    expect(problemsOf(correct("Bath", bath, { opened: "2027-03-02T08:00" }))[0]).toMatch(/after the bath's first entry/);
+    expect(problemsOf(correct("Bath", bath, { closed: "2027-03-02T08:00" }))[0]).toMatch(
+      /before the bath's last entry/,
+    );
+    expect(problemsOf(correct("Bath", bath, { opened: "2027-03-02T08:00" }))[0]).toMatch(
+      /after the bath's first entry/,
+    );
   });
 
   test("wants a change and a reason", () => {
@@ -97,15 +128,21 @@ describe("the correction form", () => {
   test("never writes to another row what was typed for one", () => {
     const first = correct("Reading", "R001", { temperature: "77.5" });
     const second = rowNames(log, { entryTable: "Reading" }).find((name) => name.startsWith("R002")) ?? "";
-    expect(problemsOf(fill(correctionEntry, log, { ...first.values, entryRow: second }))).toEqual(["Nothing differs from the log yet."]);
+    expect(problemsOf(fill(correctionEntry, log, { ...first.values, entryRow: second }))).toEqual([
+      "Nothing differs from the log yet.",
+    ]);
   });
 
   test("is refused once sorting has put another row in that place", async () => {
     const filled = correct("Reading", "R001", { note: "cloudy" });
     await Excel.run(async (context) => {
-      context.workbook.tables.getItem("Readings").columns.getItem("Reading").getDataBodyRange().getCell(0, 0).values = [["R099"]];
+      context.workbook.tables.getItem("Readings").columns.getItem("Reading").getDataBodyRange().getCell(0, 0).values = [
+        ["R099"],
+      ];
       await context.sync();
     });
-    await expect(recordActionOf("correction").run(filled.meaning)).rejects.toThrow(/Reading \(Readings\) was changed since it was read/);
+    await expect(recordActionOf("correction").run(filled.meaning)).rejects.toThrow(
+      /Reading \(Readings\) was changed since it was read/,
+    );
   });
 });

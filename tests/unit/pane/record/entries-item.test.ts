@@ -1,22 +1,38 @@
 import { beforeAll, describe, expect, test } from "vitest";
+
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { itemEntry } from "../../../../src/pane/record/forms/item/item-entry.ts";
 import { demoLog } from "../../excel/demo-log.ts";
 import { asked, bath, fill, said, withRows } from "./entry-forms.ts";
 
-const plates = { claim: "D-0427", room: "kitchen", item: "dinner plates", quantity: "18", material: "glazed ceramic", route: "bath", bath, outcome: "restored", photo: "P-001" };
+const plates = {
+  claim: "D-0427",
+  room: "kitchen",
+  item: "dinner plates",
+  quantity: "18",
+  material: "glazed ceramic",
+  route: "bath",
+  bath,
+  outcome: "restored",
+  photo: "P-001",
+};
 
 let log: LogSnapshot;
 
 beforeAll(async () => {
-  log = await demoLog("2027-03-01T07:30", { items: [{ id: "I001", claim: "D-0427", room: "kitchen", item: "saucepan", quantity: 2, material: "aluminum" }] });
+  log = await demoLog("2027-03-01T07:30", {
+    items: [{ id: "I001", claim: "D-0427", room: "kitchen", item: "saucepan", quantity: 2, material: "aluminum" }],
+  });
 }, 120_000);
 
 describe("the item form", () => {
   test("writes one row and says where it counts and how the claim balances", () => {
     const filled = fill(itemEntry, log, plates);
     expect(filled.problems).toEqual([]);
-    expect(filled.meaning.rows[0]).toMatchObject({ table: "items", row: { id: "I002", item: "dinner plates", quantity: 18, bath, outcome: "restored" } });
+    expect(filled.meaning.rows[0]).toMatchObject({
+      table: "items",
+      row: { id: "I002", item: "dinner plates", quantity: 18, bath, outcome: "restored" },
+    });
     expect(said(filled)).toContain("Counts as restored. Claim D-0427: 20 pieces listed, 2 pending.");
     expect(asked(filled)).toBe("");
   });
@@ -26,7 +42,15 @@ describe("the item form", () => {
   });
 
   test("wants a reason code for a piece that is not restorable, and a sentence and a photo for the adjuster", () => {
-    const toaster = { ...plates, item: "toaster", quantity: "1", route: "none", bath: "", outcome: "not restorable", photo: "" };
+    const toaster = {
+      ...plates,
+      item: "toaster",
+      quantity: "1",
+      route: "none",
+      bath: "",
+      outcome: "not restorable",
+      photo: "",
+    };
     const filled = fill(itemEntry, log, toaster);
     expect(filled.problems.map(({ key }) => key)).toEqual(["reason"]);
     expect(filled.meaning.rows).toEqual([]);
@@ -35,10 +59,19 @@ describe("the item form", () => {
   });
 
   test("asks before a metal that alkali attacks goes into the bath, and not about tinted glass or leather", () => {
-    for (const material of ["aluminum", "galvanized steel", "pewter", "zinc alloy", "brass, solder joints", "Tin", "lead crystal"]) {
+    for (const material of [
+      "aluminum",
+      "galvanized steel",
+      "pewter",
+      "zinc alloy",
+      "brass, solder joints",
+      "Tin",
+      "lead crystal",
+    ]) {
       expect(asked(fill(itemEntry, log, { ...plates, material })), material).toMatch(/alkali attacks/);
     }
-    for (const material of ["tinted glass", "leather", "stainless steel"]) expect(asked(fill(itemEntry, log, { ...plates, material })), material).toBe("");
+    for (const material of ["tinted glass", "leather", "stainless steel"])
+      expect(asked(fill(itemEntry, log, { ...plates, material })), material).toBe("");
     expect(asked(fill(itemEntry, log, { ...plates, material: "aluminum", route: "hand" }))).toBe("");
   });
 
@@ -48,7 +81,9 @@ describe("the item form", () => {
 
   test("asks before old paint goes into a bath that another claim shares", () => {
     const load = { id: "L001", bath, claim: "D-0431", baskets: 1 };
-    expect(asked(fill(itemEntry, withRows(log, "loads", [load]), { ...plates, pre1980: "yes" }))).toMatch(/wipe-tested/);
+    expect(asked(fill(itemEntry, withRows(log, "loads", [load]), { ...plates, pre1980: "yes" }))).toMatch(
+      /wipe-tested/,
+    );
     expect(asked(fill(itemEntry, log, { ...plates, pre1980: "yes" }))).toBe("");
   });
 
@@ -58,25 +93,43 @@ describe("the item form", () => {
     expect(said(fill(itemEntry, log, costly))).toContain("79% of the replacement value. No share is agreed yet");
     const agreed = { ...log, fields: { ...log.fields, economicShare: 0.6 } };
     expect(said(fill(itemEntry, agreed, costly))).toContain("over the agreed 60%");
-    expect(said(fill(itemEntry, agreed, { ...costly, restoreCost: "20" }))).toContain("53% of the replacement value: within the agreed 60%");
+    expect(said(fill(itemEntry, agreed, { ...costly, restoreCost: "20" }))).toContain(
+      "53% of the replacement value: within the agreed 60%",
+    );
   });
 
   test("closes a pending item of the list: fills its blank cells, asks for nothing that is known", () => {
-    const filled = fill(itemEntry, log, { earlier: "I001 · saucepan", route: "hand", outcome: "restored", reason: "AMPHOTERIC" });
+    const filled = fill(itemEntry, log, {
+      earlier: "I001 · saucepan",
+      route: "hand",
+      outcome: "restored",
+      reason: "AMPHOTERIC",
+    });
     expect(filled.problems).toEqual([]);
     expect(filled.meaning.rows).toEqual([]);
-    expect(filled.meaning.fills).toEqual([{ table: "items", key: "I001", cells: expect.objectContaining({ route: "hand", outcome: "restored", reason: "AMPHOTERIC" }) as unknown }]);
+    expect(filled.meaning.fills).toEqual([
+      {
+        table: "items",
+        key: "I001",
+        cells: expect.objectContaining({ route: "hand", outcome: "restored", reason: "AMPHOTERIC" }) as unknown,
+      },
+    ]);
     expect(said(filled)).toContain("Counts as hand cleaned. Claim D-0427: 2 pieces listed, none pending.");
     expect(filled.groups.flatMap((group) => group.fields.map(({ key }) => key))).not.toContain("quantity");
   });
 
   test("a pending item is closed only by an outcome, and warned about like a new one", () => {
-    expect(fill(itemEntry, log, { earlier: "I001 · saucepan", route: "bath" }).problems.map(({ key }) => key)).toEqual(["outcome"]);
-    expect(asked(fill(itemEntry, log, { earlier: "I001 · saucepan", route: "bath", outcome: "restored" }))).toMatch(/alkali attacks/);
+    expect(fill(itemEntry, log, { earlier: "I001 · saucepan", route: "bath" }).problems.map(({ key }) => key)).toEqual([
+      "outcome",
+    ]);
+    expect(asked(fill(itemEntry, log, { earlier: "I001 · saucepan", route: "bath", outcome: "restored" }))).toMatch(
+      /alkali attacks/,
+    );
   });
 
   test("refuses 0 pieces, half a piece and a bath that is not in the log", () => {
-    const keys = (change: Record<string, string>): readonly string[] => fill(itemEntry, log, { ...plates, ...change }).problems.map(({ key }) => key);
+    const keys = (change: Record<string, string>): readonly string[] =>
+      fill(itemEntry, log, { ...plates, ...change }).problems.map(({ key }) => key);
     expect(keys({ quantity: "0" })).toEqual(["quantity"]);
     expect(keys({ quantity: "1.5" })).toEqual(["quantity"]);
     expect(keys({ bath: "B-none" })).toEqual(["bath"]);

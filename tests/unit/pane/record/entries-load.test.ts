@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
+
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { loadEntry } from "../../../../src/pane/record/forms/load/load-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
@@ -7,8 +8,26 @@ import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 const typed = { claim: "D-0431", baskets: "2", soil: "medium", minutes: "8", when: "2027-03-02T16:00" };
 
 const earlier = [
-  { id: "L001", bath, claim: "D-0427", when: moment("2027-03-01T10:05"), baskets: 2, soil: "heavy", minutes: 10, initials: "KT" },
-  { id: "L002", bath, claim: "D-0427", when: moment("2027-03-01T13:05"), baskets: 9, soil: "medium", minutes: 8, rework: "yes" },
+  {
+    id: "L001",
+    bath,
+    claim: "D-0427",
+    when: moment("2027-03-01T10:05"),
+    baskets: 2,
+    soil: "heavy",
+    minutes: 10,
+    initials: "KT",
+  },
+  {
+    id: "L002",
+    bath,
+    claim: "D-0427",
+    when: moment("2027-03-01T13:05"),
+    baskets: 9,
+    soil: "medium",
+    minutes: 8,
+    rework: "yes",
+  },
 ];
 
 const skimmed = { id: "K001", bath, when: moment("2027-03-02T09:30"), kind: "skim" };
@@ -24,7 +43,19 @@ describe("the load form", () => {
     const filled = fill(loadEntry, log, { ...typed, initials: "MV" });
     expect(filled.problems).toEqual([]);
     expect(filled.meaning.rows).toEqual([
-      { table: "loads", row: expect.objectContaining({ id: "L003", bath, claim: "D-0431", baskets: 2, soil: "medium", minutes: 8, initials: "MV", when: moment("2027-03-02T16:00") }) as unknown },
+      {
+        table: "loads",
+        row: expect.objectContaining({
+          id: "L003",
+          bath,
+          claim: "D-0431",
+          baskets: 2,
+          soil: "medium",
+          minutes: 8,
+          initials: "MV",
+          when: moment("2027-03-02T16:00"),
+        }) as unknown,
+      },
     ]);
   });
 
@@ -40,24 +71,34 @@ describe("the load form", () => {
   });
 
   test("asks before a cleaner claim follows a dirtier one, unless the bath was skimmed since", () => {
-    expect(asked(fill(loadEntry, log, typed))).toMatch(/after heavier soil of D-0427, with no skimming or filtering since/);
+    expect(asked(fill(loadEntry, log, typed))).toMatch(
+      /after heavier soil of D-0427, with no skimming or filtering since/,
+    );
     expect(asked(fill(loadEntry, withRows(log, "care", [skimmed]), typed))).toBe("");
     expect(asked(fill(loadEntry, log, { ...typed, soil: "heavy" }))).toBe("");
   });
 
   test("asks before a claim with pieces of old paint shares a bath, by its note or by its items", () => {
-    expect(asked(fill(loadEntry, log, { ...typed, claim: "D-0436", soil: "heavy" }))).toMatch(/old paint or lead suspected, and claim D-0427 has been in this bath/);
+    expect(asked(fill(loadEntry, log, { ...typed, claim: "D-0436", soil: "heavy" }))).toMatch(
+      /old paint or lead suspected, and claim D-0427 has been in this bath/,
+    );
     expect(asked(fill(loadEntry, log, { ...typed, soil: "heavy" }))).toBe("");
   });
 
   test("does not ask where the old pieces are known to go elsewhere", () => {
     const toys = { id: "I001", claim: "D-0436", quantity: 6, item: "tin toys", pre1980: "yes", route: "hand" };
-    expect(asked(fill(loadEntry, withRows(log, "items", [toys]), { ...typed, claim: "D-0436", soil: "heavy" }))).toBe("");
+    expect(asked(fill(loadEntry, withRows(log, "items", [toys]), { ...typed, claim: "D-0436", soil: "heavy" }))).toBe(
+      "",
+    );
   });
 
   test("asks before a load goes into a bath whose top-up is due, or that has no baseline", () => {
-    expect(asked(fill(loadEntry, withCells(log, "baths", bath, { state: "top up" }), { ...typed, soil: "heavy" }))).toMatch(/top-up is due/);
-    expect(asked(fill(loadEntry, withCells(log, "baths", bath, { state: "baseline" }), { ...typed, soil: "heavy" }))).toMatch(/no baseline yet/);
+    expect(
+      asked(fill(loadEntry, withCells(log, "baths", bath, { state: "top up" }), { ...typed, soil: "heavy" })),
+    ).toMatch(/top-up is due/);
+    expect(
+      asked(fill(loadEntry, withCells(log, "baths", bath, { state: "baseline" }), { ...typed, soil: "heavy" })),
+    ).toMatch(/no baseline yet/);
   });
 
   test("is closed for a bath without concentrate", () => {
@@ -67,7 +108,8 @@ describe("the load form", () => {
   });
 
   test("refuses no baskets, no minutes, a claim that is not in the log and a time to come", () => {
-    const keys = (change: Record<string, string>): readonly string[] => fill(loadEntry, log, { ...typed, ...change }).problems.map(({ key }) => key);
+    const keys = (change: Record<string, string>): readonly string[] =>
+      fill(loadEntry, log, { ...typed, ...change }).problems.map(({ key }) => key);
     expect(keys({ baskets: "0" })).toEqual(["baskets"]);
     expect(keys({ minutes: "0" })).toEqual(["minutes"]);
     expect(keys({ claim: "D-9999" })).toEqual(["claim"]);

@@ -1,13 +1,29 @@
 import { beforeAll, describe, expect, test } from "vitest";
+
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { releaseEntry } from "../../../../src/pane/record/forms/release/release-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 
 /** The invented week's release: 3.32 eq to pH 8.5, 0.213 kg of citric acid, limits 6.0 to 10.0. */
-const neutralizing = { when: "2027-03-06T09:30", volume: "120.1", ph: "11.22", temperature: "24.5 C", alkalinity: "13.65", acid: "citric", target: "8.5" };
+const neutralizing = {
+  when: "2027-03-06T09:30",
+  volume: "120.1",
+  ph: "11.22",
+  temperature: "24.5 C",
+  alkalinity: "13.65",
+  acid: "citric",
+  target: "8.5",
+};
 const results = { analysesResult: "within limits", analyses: "sludge lead 0.8 mg/L, TCLP" };
-const stages = { stage1: "0.128 kg", phAfter1: "10.1", stage2: "0.064 kg", phAfter2: "9.2", stage3: "0.026 kg", phAfter3: "8.4" };
+const stages = {
+  stage1: "0.128 kg",
+  phAfter1: "10.1",
+  stage2: "0.064 kg",
+  phAfter2: "9.2",
+  stage3: "0.026 kg",
+  phAfter3: "8.4",
+};
 const gone = { releasedAt: "2027-03-09T14:10", releasedVolume: "117.1", point: "floor drain FD-2", initials: "KT" };
 const now = "2027-03-09T15:00";
 
@@ -21,7 +37,8 @@ beforeAll(async () => {
   limited = { ...closed, fields: { ...closed.fields, sewerLow: 6, sewerHigh: 10, permit: "QH-IU-017" } };
 }, 120_000);
 
-const keys = (log: LogSnapshot, typed: Record<string, string>): readonly string[] => fill(releaseEntry, log, typed, now).groups.flatMap((group) => group.fields.map(({ key }) => key));
+const keys = (log: LogSnapshot, typed: Record<string, string>): readonly string[] =>
+  fill(releaseEntry, log, typed, now).groups.flatMap((group) => group.fields.map(({ key }) => key));
 
 describe("the release form", () => {
   test("waits for the change-out of the bath", () => {
@@ -42,7 +59,9 @@ describe("the release form", () => {
   });
 
   test("without a titration the acid is called a minimum", () => {
-    expect(said(fill(releaseEntry, limited, { ...neutralizing, alkalinity: "" }, now))).toMatch(/by the pH alone, so a minimum/);
+    expect(said(fill(releaseEntry, limited, { ...neutralizing, alkalinity: "" }, now))).toMatch(
+      /by the pH alone, so a minimum/,
+    );
   });
 
   test("asks for a stage once the pH after the one before is known, and takes acid in the log's unit", () => {
@@ -60,10 +79,14 @@ describe("the release form", () => {
     expect(keys(closed, all)).not.toContain("releasedAt");
     expect(said(fill(releaseEntry, closed, all, now))).toContain("Not released: limits missing.");
     expect(keys(limited, { ...neutralizing, ...stages })).not.toContain("releasedAt");
-    expect(said(fill(releaseEntry, limited, { ...neutralizing, ...stages }, now))).toContain("Not released: results awaited. Limits: pH 6.0 to 10.0, QH-IU-017.");
+    expect(said(fill(releaseEntry, limited, { ...neutralizing, ...stages }, now))).toContain(
+      "Not released: results awaited. Limits: pH 6.0 to 10.0, QH-IU-017.",
+    );
     expect(keys(limited, { ...all, analysesResult: "over a limit" })).not.toContain("releasedAt");
     expect(keys(limited, { ...neutralizing, ...results })).not.toContain("releasedAt");
-    expect(said(fill(releaseEntry, limited, { ...neutralizing, ...results }, now))).toContain("Not released: pH above the limits.");
+    expect(said(fill(releaseEntry, limited, { ...neutralizing, ...results }, now))).toContain(
+      "Not released: pH above the limits.",
+    );
     expect(keys(limited, all)).toContain("releasedAt");
   });
 
@@ -77,44 +100,140 @@ describe("the release form", () => {
     const filled = fill(releaseEntry, limited, { ...neutralizing, ...stages, ...results, ...gone }, now);
     expect(filled.problems).toEqual([]);
     expect(filled.meaning.rows).toHaveLength(1);
-    expect(filled.meaning.rows[0]).toMatchObject({ table: "releases", row: { id: "D001", bath, acid: "citric", analysesResult: "within limits", releasedVolume: 117.1, point: "floor drain FD-2", retainedUntil: moment("2030-03-09") } });
+    expect(filled.meaning.rows[0]).toMatchObject({
+      table: "releases",
+      row: {
+        id: "D001",
+        bath,
+        acid: "citric",
+        analysesResult: "within limits",
+        releasedVolume: 117.1,
+        point: "floor drain FD-2",
+        retainedUntil: moment("2030-03-09"),
+      },
+    });
   });
 
   test("completes an earlier row: stages, results and release as they come", () => {
-    const begun = withRows(limited, "releases", [{ id: "D001", bath, when: moment("2027-03-06T09:30"), volume: 120.1, ph: 11.22, acid: "citric", target: 8.5, stage1: 0.28, phAfter1: 10.1, stage2: 0.14, phAfter2: 9.2 }]);
+    const begun = withRows(limited, "releases", [
+      {
+        id: "D001",
+        bath,
+        when: moment("2027-03-06T09:30"),
+        volume: 120.1,
+        ph: 11.22,
+        acid: "citric",
+        target: 8.5,
+        stage1: 0.28,
+        phAfter1: 10.1,
+        stage2: 0.14,
+        phAfter2: 9.2,
+      },
+    ]);
     const filled = fill(releaseEntry, begun, { stage3: "0.06", phAfter3: "8.4", ...results, ...gone }, now);
     expect(filled.problems).toEqual([]);
     expect(filled.meaning.rows).toEqual([]);
-    expect(filled.meaning.fills).toEqual([{ table: "releases", key: "D001", cells: expect.objectContaining({ phAfter3: 8.4, point: "floor drain FD-2", initials: "KT" }) as unknown }]);
+    expect(filled.meaning.fills).toEqual([
+      {
+        table: "releases",
+        key: "D001",
+        cells: expect.objectContaining({ phAfter3: 8.4, point: "floor drain FD-2", initials: "KT" }) as unknown,
+      },
+    ]);
     expect(keys(begun, {})).not.toContain("volume");
     expect(fill(releaseEntry, begun, {}, now).problems[0]?.message).toMatch(/Nothing new yet/);
   });
 
   test("after a result over its limit treats the bath again in a row of its own, and leaves the first as it is", () => {
-    const over = withRows(limited, "releases", [{ id: "D001", bath, when: moment("2027-03-06T09:30"), volume: 120.1, ph: 11.22, acid: "citric", target: 8.5, stage1: 0.28, phAfter1: 8.4, analysesResult: "over a limit", analyses: "lead 6.1 mg/L", state: "not released: a result over its limit" }]);
-    const filled = fill(releaseEntry, over, { ...neutralizing, when: "2027-03-08T09:00", ph: "8.4", alkalinity: "2.1", stage1: "0.02", phAfter1: "8.1", ...results, ...gone }, now);
-    expect(said(filled)).toMatch(/D001 stays as it is \(not released: a result over its limit\)\. This is a further treatment/);
+    const over = withRows(limited, "releases", [
+      {
+        id: "D001",
+        bath,
+        when: moment("2027-03-06T09:30"),
+        volume: 120.1,
+        ph: 11.22,
+        acid: "citric",
+        target: 8.5,
+        stage1: 0.28,
+        phAfter1: 8.4,
+        analysesResult: "over a limit",
+        analyses: "lead 6.1 mg/L",
+        state: "not released: a result over its limit",
+      },
+    ]);
+    const filled = fill(
+      releaseEntry,
+      over,
+      {
+        ...neutralizing,
+        when: "2027-03-08T09:00",
+        ph: "8.4",
+        alkalinity: "2.1",
+        stage1: "0.02",
+        phAfter1: "8.1",
+        ...results,
+        ...gone,
+      },
+      now,
+    );
+    expect(said(filled)).toMatch(
+      /D001 stays as it is \(not released: a result over its limit\)\. This is a further treatment/,
+    );
     expect(filled.problems).toEqual([]);
     expect(filled.meaning.fills ?? []).toEqual([]);
-    expect(filled.meaning.rows).toEqual([{ table: "releases", row: expect.objectContaining({ id: "D002", bath, analysesResult: "within limits", releasedVolume: 117.1 }) as unknown }]);
+    expect(filled.meaning.rows).toEqual([
+      {
+        table: "releases",
+        row: expect.objectContaining({
+          id: "D002",
+          bath,
+          analysesResult: "within limits",
+          releasedVolume: 117.1,
+        }) as unknown,
+      },
+    ]);
     expect(keys(over, { ...neutralizing })).not.toContain("releasedAt");
   });
 
   test("after three stages that left the pH outside treats the bath again", () => {
-    const row = { id: "D001", bath, when: moment("2027-03-06T09:30"), volume: 120.1, ph: 11.22, acid: "citric", target: 8.5, stage1: 0.1, phAfter1: 10.9, stage2: 0.1, phAfter2: 10.6, stage3: 0.05, phAfter3: 10.4 };
+    const row = {
+      id: "D001",
+      bath,
+      when: moment("2027-03-06T09:30"),
+      volume: 120.1,
+      ph: 11.22,
+      acid: "citric",
+      target: 8.5,
+      stage1: 0.1,
+      phAfter1: 10.9,
+      stage2: 0.1,
+      phAfter2: 10.6,
+      stage3: 0.05,
+      phAfter3: 10.4,
+    };
     const above = withRows(limited, "releases", [{ ...row, state: "not released: pH above the limits" }]);
-    expect(fill(releaseEntry, above, { ...neutralizing, ph: "10.4", when: "2027-03-07T09:30" }, now).meaning.rows[0]?.row["id"]).toBe("D002");
+    expect(
+      fill(releaseEntry, above, { ...neutralizing, ph: "10.4", when: "2027-03-07T09:30" }, now).meaning.rows[0]?.row[
+        "id"
+      ],
+    ).toBe("D002");
     const within = withRows(limited, "releases", [{ ...row, phAfter3: 8.4, state: "not released: results awaited" }]);
     expect(fill(releaseEntry, within, results, now).meaning.fills?.[0]?.key).toBe("D001");
   });
 
   test("a release names when, how much, where, who and the permit", () => {
-    const filled = fill(releaseEntry, limited, { ...neutralizing, ...stages, ...results, releasedAt: gone.releasedAt }, now);
+    const filled = fill(
+      releaseEntry,
+      limited,
+      { ...neutralizing, ...stages, ...results, releasedAt: gone.releasedAt },
+      now,
+    );
     expect(filled.problems.map(({ key }) => key)).toEqual(["releasedVolume", "point", "initials"]);
   });
 
   test("refuses a target outside the limits, limits upside down, a reading without its acid and a release before the neutralizing", () => {
-    const problems = (change: Record<string, string>): readonly string[] => fill(releaseEntry, limited, { ...neutralizing, ...change }, now).problems.map(({ key }) => key);
+    const problems = (change: Record<string, string>): readonly string[] =>
+      fill(releaseEntry, limited, { ...neutralizing, ...change }, now).problems.map(({ key }) => key);
     expect(problems({ target: "10.5" })).toEqual(["target"]);
     expect(problems({ limitLow: "10", limitHigh: "6" })).toContain("limitLow");
     expect(problems({ phAfter1: "9.5" })).toEqual(["stage1"]);
@@ -126,7 +245,9 @@ describe("the release form", () => {
   // 40 CFR 261.22: from 12.5; 40 CFR 403.5(b)(5): 104 °F.
   test("says D002 at 12.5 and asks a hot bath to cool", () => {
     expect(said(fill(releaseEntry, limited, { ...neutralizing, ph: "12.6" }, now))).toMatch(/D002/);
-    expect(said(fill(releaseEntry, limited, { ...neutralizing, temperature: "130" }, now))).toMatch(/Acid into a hot bath foams/);
+    expect(said(fill(releaseEntry, limited, { ...neutralizing, temperature: "130" }, now))).toMatch(
+      /Acid into a hot bath foams/,
+    );
     expect(said(fill(releaseEntry, limited, neutralizing, now))).not.toMatch(/D002|foams/);
   });
 

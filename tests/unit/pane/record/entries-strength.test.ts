@@ -1,9 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
+
+import { findRow, type RowFacts, rowFacts } from "../../../../src/advice/bath-facts.ts";
 import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
-import { findRow, rowFacts, type RowFacts } from "../../../../src/advice/bath-facts.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
-import { recordActionOf } from "../../../../src/pane/record/record-actions.ts";
 import { additionEntry } from "../../../../src/pane/record/forms/addition/addition-entry.ts";
+import { recordActionOf } from "../../../../src/pane/record/record-actions.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 
@@ -13,8 +14,12 @@ const opened = moment("2027-03-01T06:50");
 /** A fill in the small tank for 1+36, its whole dose in, that smears on plastic. */
 const extra = {
   baths: [{ bath: weak, tank: "T2", water: "RO", concentrate: "CN-1", opened, strength: "1+36" }],
-  additions: [{ id: "A101", bath: weak, when: opened, kind: "concentrate", purpose: "opening", amount: 0.5, account: "claims" }],
-  benchTests: [{ id: "T101", bath: weak, when: moment("2027-03-01T08:00"), strength: "1+36", surface: "plastic", result: "fail" }],
+  additions: [
+    { id: "A101", bath: weak, when: opened, kind: "concentrate", purpose: "opening", amount: 0.5, account: "claims" },
+  ],
+  benchTests: [
+    { id: "T101", bath: weak, when: moment("2027-03-01T08:00"), strength: "1+36", surface: "plastic", result: "fail" },
+  ],
 };
 
 let log: LogSnapshot;
@@ -37,7 +42,8 @@ beforeAll(async () => {
 
 describe("the strength wanted of an open bath", () => {
   test("is asked for only where concentrate goes in as opening", () => {
-    const keys = (purpose: string): readonly string[] => fill(additionEntry, log, { bath: weak, purpose }).groups.flatMap(({ fields }) => fields.map(({ key }) => key));
+    const keys = (purpose: string): readonly string[] =>
+      fill(additionEntry, log, { bath: weak, purpose }).groups.flatMap(({ fields }) => fields.map(({ key }) => key));
     expect(keys("opening")).toContain("strengthNow");
     expect(keys("top-up")).not.toContain("strengthNow");
   });
@@ -65,21 +71,32 @@ describe("the strength wanted of an open bath", () => {
   test("is refused where the bath changed meanwhile, with nothing written", async () => {
     const filled = fill(additionEntry, log, { bath: weak, strengthNow: "1+28", when: "2027-03-01T09:15" });
     await Excel.run(async (context) => {
-      context.workbook.tables.getItem("Baths").columns.getItem("Strength wanted").getDataBodyRange().getCell(findRow(log, "baths", "bath", weak)?.position ?? 0, 0).values = [["1+30"]];
+      context.workbook.tables
+        .getItem("Baths")
+        .columns.getItem("Strength wanted")
+        .getDataBodyRange()
+        .getCell(findRow(log, "baths", "bath", weak)?.position ?? 0, 0).values = [["1+30"]];
       await context.sync();
     });
-    await expect(recordActionOf("addition").run(filled.meaning)).rejects.toThrow(/Strength wanted \(Baths\) was changed since it was read: it holds "1\+30"\. Nothing was written/);
+    await expect(recordActionOf("addition").run(filled.meaning)).rejects.toThrow(
+      /Strength wanted \(Baths\) was changed since it was read: it holds "1\+30"\. Nothing was written/,
+    );
     expect((await present()).rows.additions).toHaveLength(log.rows.additions.length);
   });
 
   test("is refused where it gives no dose, or less than is in already", () => {
-    const problem = (strengthNow: string): string | undefined => fill(additionEntry, log, { bath: weak, strengthNow, amount: "0.1" }).problems.find(({ key }) => key === "strengthNow")?.message;
+    const problem = (strengthNow: string): string | undefined =>
+      fill(additionEntry, log, { bath: weak, strengthNow, amount: "0.1" }).problems.find(
+        ({ key }) => key === "strengthNow",
+      )?.message;
     expect(problem("strong")).toMatch(/"strong" gives no dose/);
     expect(problem("1+60")).toMatch(/asks for .* gal, and 0\.5 gal are in already/);
     expect(problem("1+20")).toBeUndefined();
   });
 
   test("changes nothing where it is left as it stands", () => {
-    expect(fill(additionEntry, log, { bath, purpose: "opening", amount: "0.5", when: "2027-03-01T09:15" }).meaning.changes).toEqual([]);
+    expect(
+      fill(additionEntry, log, { bath, purpose: "opening", amount: "0.5", when: "2027-03-01T09:15" }).meaning.changes,
+    ).toEqual([]);
   });
 });

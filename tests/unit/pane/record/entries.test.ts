@@ -1,10 +1,11 @@
 import { beforeAll, describe, expect, test } from "vitest";
+
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import type { FilledForm } from "../../../../src/pane/record/fill-form.ts";
 import { additionEntry } from "../../../../src/pane/record/forms/addition/addition-entry.ts";
 import { baselineEntry } from "../../../../src/pane/record/forms/baseline/baseline-entry.ts";
 import { benchTestEntry } from "../../../../src/pane/record/forms/bench-test/bench-test-entry.ts";
 import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-entry.ts";
-import type { FilledForm } from "../../../../src/pane/record/fill-form.ts";
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells } from "./entry-forms.ts";
@@ -18,7 +19,16 @@ let refused: LogSnapshot;
 let changedOut: LogSnapshot;
 
 const due = { id: "R015", bath, when: moment("2027-03-04T08:15"), purpose: "check", ph: 10.83, temperature: 77 };
-const topUp = { id: "A005", bath, when: moment("2027-03-04T08:30"), kind: "concentrate", purpose: "top-up", amount: 1.39, account: "claims", phBefore: 10.83 };
+const topUp = {
+  id: "A005",
+  bath,
+  when: moment("2027-03-04T08:30"),
+  kind: "concentrate",
+  purpose: "top-up",
+  amount: 1.39,
+  account: "claims",
+  phBefore: 10.83,
+};
 
 beforeAll(async () => {
   afterTwoDays = await demoLog("2027-03-02T17:00");
@@ -49,11 +59,28 @@ describe("the charge form", () => {
   });
 
   test("records the bath with its water and concentrate, numbered on", () => {
-    const filled = fill(chargeEntry, changedOut, { ...typed, waterAmount: "117", concentrateAmount: "3.275", concentrateAt: "2027-03-08T07:25" });
+    const filled = fill(chargeEntry, changedOut, {
+      ...typed,
+      waterAmount: "117",
+      concentrateAmount: "3.275",
+      concentrateAt: "2027-03-08T07:25",
+    });
     expect(filled.problems).toEqual([]);
     expect(filled.meaning.rows.map(({ table }) => table)).toEqual(["baths", "additions", "additions"]);
-    expect(filled.meaning.rows[1]?.row).toMatchObject({ id: "A005", kind: "water", purpose: "opening", amount: 117, water: "RO", when: moment("2027-03-08T06:50") });
-    expect(filled.meaning.rows[2]?.row).toMatchObject({ id: "A006", kind: "concentrate", amount: 3.275, when: moment("2027-03-08T07:25") });
+    expect(filled.meaning.rows[1]?.row).toMatchObject({
+      id: "A005",
+      kind: "water",
+      purpose: "opening",
+      amount: 117,
+      water: "RO",
+      when: moment("2027-03-08T06:50"),
+    });
+    expect(filled.meaning.rows[2]?.row).toMatchObject({
+      id: "A006",
+      kind: "concentrate",
+      amount: 3.275,
+      when: moment("2027-03-08T07:25"),
+    });
     // 121.175 / 3.275 - 1 = 36.0 parts of water.
     expect(said(filled)).toContain("3.28 gal now makes 1+36.");
   });
@@ -65,19 +92,28 @@ describe("the charge form", () => {
   });
 
   test("refuses it in other capitals too, for the sheet's look-ups do not tell them apart", () => {
-    expect(fill(chargeEntry, afterTwoDays, { ...typed, bath: "b-t1-0301" }).problems[0]?.message).toMatch(/"B-T1-0301" is in the log already/);
+    expect(fill(chargeEntry, afterTwoDays, { ...typed, bath: "b-t1-0301" }).problems[0]?.message).toMatch(
+      /"B-T1-0301" is in the log already/,
+    );
   });
 
   test("proposes the label's strength for the soil, the shop's usual drop, and offers every label strength", () => {
     const filled = fill(chargeEntry, afterTwoDays, typed);
     expect(filled.values).toMatchObject({ dropAllowed: "0.50" });
     expect(fill(chargeEntry, afterTwoDays, { tank: "T1", water: "RO", soil: "heavy" }).values["strength"]).toBe("1+18");
-    expect(filled.groups[0]?.fields.find(({ key }) => key === "strength")?.suggestions).toEqual(["1+36", "1+28", "1+18"]);
+    expect(filled.groups[0]?.fields.find(({ key }) => key === "strength")?.suggestions).toEqual([
+      "1+36",
+      "1+28",
+      "1+18",
+    ]);
   });
 
   test("is closed for a tank that holds a bath, until its change-out is recorded", () => {
     const { blocked, rows } = fill(chargeEntry, afterTwoDays, typed).meaning;
-    expect(blocked).toEqual({ why: expect.stringMatching(/T1 still holds bath B-T1-0301/) as unknown, first: "change-out" });
+    expect(blocked).toEqual({
+      why: expect.stringMatching(/T1 still holds bath B-T1-0301/) as unknown,
+      first: "change-out",
+    });
     expect(rows).toEqual([]);
     expect(fill(chargeEntry, afterTwoDays, { ...typed, tank: "T2" }).meaning.blocked).toBeUndefined();
     expect(fill(chargeEntry, changedOut, typed).meaning.blocked).toBeUndefined();
@@ -85,14 +121,17 @@ describe("the charge form", () => {
 
   test("refuses a fill that began while the tank held another bath, and asks about one from before it", () => {
     const during = fill(chargeEntry, changedOut, { ...typed, opened: "2027-03-05T06:50" });
-    expect(during.problems).toEqual([{ key: "opened", message: expect.stringMatching(/while the tank held bath B-T1-0301/) as unknown }]);
+    expect(during.problems).toEqual([
+      { key: "opened", message: expect.stringMatching(/while the tank held bath B-T1-0301/) as unknown },
+    ]);
     const late = fill(chargeEntry, afterTwoDays, { ...typed, opened: "2027-02-20T06:50" });
     expect(late.problems).toEqual([]);
     expect(asked(late)).toMatch(/so this one has ended/);
   });
 
   test("refuses more water and concentrate together than the tank holds, and concentrate before the fill began", () => {
-    const keys = (change: Record<string, string>): readonly string[] => fill(chargeEntry, changedOut, { ...typed, ...change }).problems.map(({ key }) => key);
+    const keys = (change: Record<string, string>): readonly string[] =>
+      fill(chargeEntry, changedOut, { ...typed, ...change }).problems.map(({ key }) => key);
     expect(keys({ waterAmount: "117", concentrateAmount: "20" })).toEqual(["waterAmount"]);
     expect(keys({ concentrateAt: "2027-03-08T06:40" })).toEqual(["concentrateAt"]);
   });
@@ -100,25 +139,37 @@ describe("the charge form", () => {
   // 1:42 is one hour and 42 minutes of a day to Excel, 0.0708; as a share of the bath it would be 7 %.
   test("takes no strength from a label that Excel made a time of, and a share as a percentage", () => {
     const strengthFrom = (cell: number): string | undefined =>
-      fill(chargeEntry, withCells(changedOut, "concentrates", "CN-1", { labelMedium: cell }), { tank: "T1", water: "RO", soil: "medium" }).values["strength"];
+      fill(chargeEntry, withCells(changedOut, "concentrates", "CN-1", { labelMedium: cell }), {
+        tank: "T1",
+        water: "RO",
+        soil: "medium",
+      }).values["strength"];
     expect(strengthFrom(102 / 1440)).toBe("");
     expect(strengthFrom(0.025)).toBe("2.5%");
   });
 
   test("refuses more water or concentrate than the tank holds", () => {
-    expect(fill(chargeEntry, afterTwoDays, { ...typed, waterAmount: "1000" }).problems.map(({ key }) => key)).toEqual(["waterAmount"]);
+    expect(fill(chargeEntry, afterTwoDays, { ...typed, waterAmount: "1000" }).problems.map(({ key }) => key)).toEqual([
+      "waterAmount",
+    ]);
   });
 
   test("refuses a strength that gives no dose, at its field", () => {
     const filled = fill(chargeEntry, afterTwoDays, { ...typed, strength: "a splash" });
-    expect(filled.problems).toEqual([{ key: "strength", message: expect.stringMatching(/"a splash" gives no dose.*write 1\+40/) as string }]);
+    expect(filled.problems).toEqual([
+      { key: "strength", message: expect.stringMatching(/"a splash" gives no dose.*write 1\+40/) as string },
+    ]);
     expect(filled.meaning.rows).toEqual([]);
   });
 });
 
 describe("the bench test form", () => {
   test("writes one row for every surface that was tried", () => {
-    const filled = fill(benchTestEntry, beforeBenchTest, { "result metal": "pass", "result plastic": "partial", "note plastic": "smear left" });
+    const filled = fill(benchTestEntry, beforeBenchTest, {
+      "result metal": "pass",
+      "result plastic": "partial",
+      "note plastic": "smear left",
+    });
     expect(filled.meaning.rows.map(({ row }) => [row["surface"], row["result"], row["note"]])).toEqual([
       ["metal", "pass", undefined],
       ["plastic", "partial", "smear left"],
@@ -134,7 +185,14 @@ describe("the bench test form", () => {
 });
 
 describe("the baseline form", () => {
-  const three = { ph1: "11.42", temperature1: "24.7 C", ph2: "11.43", temperature2: "25 C", ph3: "11.41", temperature3: "24.9 C" };
+  const three = {
+    ph1: "11.42",
+    temperature1: "24.7 C",
+    ph2: "11.43",
+    temperature2: "25 C",
+    ph3: "11.41",
+    temperature3: "24.9 C",
+  };
 
   test("is closed without a bench test since the last concentrate, and leads to it", () => {
     const filled = fill(baselineEntry, beforeBenchTest, three);
@@ -183,38 +241,57 @@ describe("the reading form", () => {
   // pKw falls by about 0.8 from 25 to 53.1 °C (CRC Handbook table), so 10.58 is well over 11 in the cold.
   test("says what a hot sample would read at the baseline's temperature, and the band of an unknown builder", () => {
     const text = said(fill(readingEntry, afterTwoDays, { ph: "10.58", temperature: "53.1 C" }));
-    const [, best, low, high] = /At 76\.8 °F, as the baseline was read, this is about ([\d.]+), ([\d.]+) to ([\d.]+) as its builder is not known\. A used bath/.exec(text) ?? [];
+    const [, best, low, high] =
+      /At 76\.8 °F, as the baseline was read, this is about ([\d.]+), ([\d.]+) to ([\d.]+) as its builder is not known\. A used bath/.exec(
+        text,
+      ) ?? [];
     expect(Number(low)).toBeLessThan(Number(best));
     expect(Number(best)).toBeLessThan(Number(high));
     expect(Number(best)).toBeGreaterThan(11.2);
   });
 
   test("says nothing of it at the baseline's temperature", () => {
-    expect(said(fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "76.8 F" }))).not.toContain("as the baseline was read");
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "76.8 F" }))).not.toContain(
+      "as the baseline was read",
+    );
   });
 
   test("says how far a reading stands above the baseline, which no bath does by itself", () => {
-    expect(said(fill(readingEntry, afterTwoDays, { ph: "14", temperature: "77" }))).toMatch(/2\.58 above the baseline\. Check/);
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "14", temperature: "77" }))).toMatch(
+      /2\.58 above the baseline\. Check/,
+    );
     expect(said(fill(readingEntry, afterTwoDays, { ph: "11.5", temperature: "77" }))).not.toMatch(/above the baseline/);
   });
 
   test("refuses a time that is still to come and one before the fill, at its field", () => {
     const at = (when: string): FilledForm => fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "77", when });
-    expect(at("2030-03-04T08:00").problems).toEqual([{ key: "when", message: "When: 2030-03-04 08:00 is still to come. Check the date." }]);
-    expect(at("2027-02-04T08:00").problems).toEqual([{ key: "when", message: "When: 2027-02-04 08:00 is before the bath was opened, 2027-03-01 06:50. Check the bath and the date." }]);
+    expect(at("2030-03-04T08:00").problems).toEqual([
+      { key: "when", message: "When: 2030-03-04 08:00 is still to come. Check the date." },
+    ]);
+    expect(at("2027-02-04T08:00").problems).toEqual([
+      {
+        key: "when",
+        message: "When: 2027-02-04 08:00 is before the bath was opened, 2027-03-01 06:50. Check the bath and the date.",
+      },
+    ]);
     expect(at("2030-03-04T08:00").meaning.rows).toEqual([]);
     expect(at("2027-03-04T08:40").problems).toEqual([]);
   });
 
   test("refuses a time after the bath was closed", () => {
-    const baths = afterTwoDays.rows.baths.map((row) => ({ ...row, cells: { ...row.cells, closed: moment("2027-03-03T12:00") } }));
+    const baths = afterTwoDays.rows.baths.map((row) => ({
+      ...row,
+      cells: { ...row.cells, closed: moment("2027-03-03T12:00") },
+    }));
     const closed: LogSnapshot = { ...afterTwoDays, rows: { ...afterTwoDays.rows, baths } };
     const [problem] = fill(readingEntry, closed, { ph: "11.2", temperature: "77", when: "2027-03-04T08:00" }).problems;
     expect(problem?.message).toContain("is after the bath was closed, 2027-03-03 12:00");
   });
 
   test("refuses a pH of 15", () => {
-    expect(fill(readingEntry, afterTwoDays, { ph: "15", temperature: "77" }).problems[0]?.message).toMatch(/"15" is out of range\. Allowed: 0\.1 to 14\.5/);
+    expect(fill(readingEntry, afterTwoDays, { ph: "15", temperature: "77" }).problems[0]?.message).toMatch(
+      /"15" is out of range\. Allowed: 0\.1 to 14\.5/,
+    );
   });
 
   test("cannot judge without the sample's temperature", () => {
@@ -262,8 +339,18 @@ describe("the top-up form", () => {
   });
 
   test("after a top-up that fell short it proposes what that one says is missing, but no more than a first addition", async () => {
-    const after = { id: "R016", bath, when: moment("2027-03-04T08:50"), purpose: "after top-up", ph: 11.13, temperature: 77 };
-    const log = await demoLog("2027-03-02T17:00", { readings: [due, after], additions: [{ ...topUp, phAfter: 11.13 }] });
+    const after = {
+      id: "R016",
+      bath,
+      when: moment("2027-03-04T08:50"),
+      purpose: "after top-up",
+      ph: 11.13,
+      temperature: 77,
+    };
+    const log = await demoLog("2027-03-02T17:00", {
+      readings: [due, after],
+      additions: [{ ...topUp, phAfter: 11.13 }],
+    });
     const { values } = fill(additionEntry, log, {});
     // The hydroxide missing over the hydroxide gained would be about 2.65 gal; a third of 4.178 gal is the most at once.
     expect(Number(values["amount"])).toBe(1.39);
@@ -290,12 +377,16 @@ describe("the top-up form", () => {
   });
 
   test("refuses more than the tank holds", () => {
-    expect(fill(additionEntry, topUpDue, { amount: "200" }).problems[0]?.message).toMatch(/200 gal is more than the tank holds, 121\.2 gal/);
+    expect(fill(additionEntry, topUpDue, { amount: "200" }).problems[0]?.message).toMatch(
+      /200 gal is more than the tank holds, 121\.2 gal/,
+    );
   });
 
   test("refuses a pH of 15 and a time to come", () => {
     expect(fill(additionEntry, topUpDue, { phBefore: "15" }).problems.map(({ key }) => key)).toEqual(["phBefore"]);
-    expect(fill(additionEntry, topUpDue, { when: "2031-01-01T08:00" }).problems.map(({ key }) => key)).toEqual(["when"]);
+    expect(fill(additionEntry, topUpDue, { when: "2031-01-01T08:00" }).problems.map(({ key }) => key)).toEqual([
+      "when",
+    ]);
   });
 
   test("nothing is nothing to record", () => {

@@ -1,8 +1,8 @@
+import type { LogContext } from "../../../../src/advice/log-context.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { Draft, EntryForm } from "../../../../src/pane/record/entry-form.ts";
-import type { LogContext } from "../../../../src/advice/log-context.ts";
-import { fillForm, type FilledForm } from "../../../../src/pane/record/fill-form.ts";
+import { type FilledForm, fillForm } from "../../../../src/pane/record/fill-form.ts";
 
 /** The bath of the invented days in US units. */
 export const bath = "B-T1-0301";
@@ -18,13 +18,23 @@ export const said = (filled: FilledForm): string => filled.meaning.findings.map(
 export const asked = (filled: FilledForm): string => (filled.meaning.doubts ?? []).join("\n");
 
 /** A log with other cells in one row of a table, as if a person had typed or a formula had given them. */
-export function withCells(log: LogSnapshot, table: keyof LogSnapshot["rows"], key: string, cells: Readonly<Record<string, string | number | undefined>>): LogSnapshot {
-  const rows = log.rows[table].map((row) => (Object.values(row.cells)[0] === key ? { ...row, cells: { ...row.cells, ...cells } } : row));
+export function withCells(
+  log: LogSnapshot,
+  table: keyof LogSnapshot["rows"],
+  key: string,
+  cells: Readonly<Record<string, string | number | undefined>>,
+): LogSnapshot {
+  const rows = log.rows[table].map((row) =>
+    Object.values(row.cells)[0] === key ? { ...row, cells: { ...row.cells, ...cells } } : row,
+  );
   return { ...log, rows: { ...log.rows, [table]: rows } };
 }
 
 /** A log with further rows in a table. */
 export function withRows(log: LogSnapshot, table: keyof LogSnapshot["rows"], more: readonly LogRow[]): LogSnapshot {
-  const rows = [...log.rows[table], ...more.map((cells, index) => ({ position: log.rows[table].length + index, cells }))];
+  const rows = [
+    ...log.rows[table],
+    ...more.map((cells, index) => ({ position: log.rows[table].length + index, cells })),
+  ];
   return { ...log, rows: { ...log.rows, [table]: rows } };
 }

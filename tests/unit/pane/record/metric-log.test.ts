@@ -1,8 +1,9 @@
 import { beforeAll, describe, expect, test } from "vitest";
+
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
-import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-entry.ts";
 import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import { fillForm } from "../../../../src/pane/record/fill-form.ts";
+import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-entry.ts";
 import { fillStart } from "../../../../src/pane/start/start-entry.ts";
 import { logOf } from "../../excel/prepared-log.ts";
 
@@ -40,7 +41,11 @@ describe("a log in metric units, started from the form", () => {
   // 422 L / 41 = 10.293 L.
   test("the charge form works in liters and says which extras are not known", () => {
     if (log === undefined) throw new Error("no log");
-    const filled = fillForm(chargeEntry, { strength: "1+40" }, { log, system: "metric", bath: undefined, now: "2027-03-01T07:00" });
+    const filled = fillForm(
+      chargeEntry,
+      { strength: "1+40" },
+      { log, system: "metric", bath: undefined, now: "2027-03-01T07:00" },
+    );
     const text = filled.meaning.findings.map((finding) => finding.text).join("\n");
     expect(text).toContain("Dose for 1+40: 10.29 L (10292.7 mL).");
     expect(text).toContain("Extra for hardness: not known, the water's hardness is not in the log.");
@@ -49,7 +54,17 @@ describe("a log in metric units, started from the form", () => {
 
   test("the form names what is missing", () => {
     const { problems } = fillStart({ "tanks.length": "a lot" }, "metric", "2027-03-01");
-    expect(problems.map(({ key }) => key)).toEqual(["claims.claim", "tanks.tank", "tanks.length", "tanks.width", "tanks.fillDepth", "waters.water", "concentrates.concentrate"]);
-    expect(problems.find(({ key }) => key === "tanks.length")?.message).toMatch(/Inside length: "a lot" is not a number\. Allowed: 0 to 1000 cm/);
+    expect(problems.map(({ key }) => key)).toEqual([
+      "claims.claim",
+      "tanks.tank",
+      "tanks.length",
+      "tanks.width",
+      "tanks.fillDepth",
+      "waters.water",
+      "concentrates.concentrate",
+    ]);
+    expect(problems.find(({ key }) => key === "tanks.length")?.message).toMatch(
+      /Inside length: "a lot" is not a number\. Allowed: 0 to 1000 cm/,
+    );
   });
 });

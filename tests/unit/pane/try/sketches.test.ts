@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+
 import { findFunction } from "../../../../functions/catalogue.ts";
 import type { CellMatrix, CellValue } from "../../../../functions/define-function.ts";
 import { evaluate } from "../../../../functions/evaluate.ts";
@@ -59,7 +60,7 @@ describe("trying out a dose", () => {
 describe("waters side by side", () => {
   // 8.05 gal × 325 mg/L / 2.4 mg/mL is 1.09 gal with nothing covered by the label; here the whole bath less 60 mg/L.
   it("names the extra for hardness and for alkalinity of each water and of a blend", () => {
-    const { table } = work(watersSketch, { labelHardness: "" , first: "RO", second: "CITY", share: "50" });
+    const { table } = work(watersSketch, { labelHardness: "", first: "RO", second: "CITY", share: "50" });
     expect(table?.rows.map(([name]) => name)).toEqual(["RO", "SOFT", "CITY", "RO with 50% CITY"]);
     // 121.175 × 325 / 2400 = 16.41 gal; 121.175 × 240 / 50.043 / 254 = 2.288 gal (mass balances).
     expect(table?.rows[2]?.[2]).toBe("18.7 (16.41 + 2.29)");
@@ -95,6 +96,7 @@ describe("trying out temperatures, top-ups and acid", () => {
   });
 
   it("keeps its cautions where something can hurt", () => {
-    for (const sketch of sketches.filter(({ id }) => ["dose", "top-up", "neutralizing"].includes(id))) expect(sketch.caution?.length).toBeGreaterThan(40);
+    for (const sketch of sketches.filter(({ id }) => ["dose", "top-up", "neutralizing"].includes(id)))
+      expect(sketch.caution?.length).toBeGreaterThan(40);
   });
 });

@@ -1,18 +1,18 @@
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import { labelStrengths } from "../../../../advice/label-strength.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
+import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import { alkaliCaution } from "../../cautions.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
+import { entryNames } from "../../entry-names.ts";
+import { field, initialsField } from "../../fields-of.ts";
+import { nextIds } from "../../next-id.ts";
 import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
-import { alkaliCaution } from "../../cautions.ts";
-import type { EntryForm, Meaning } from "../../entry-form.ts";
-import type { FilledFields } from "../../../../advice/filled-fields.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
-import { entryNames } from "../../entry-names.ts";
-import { field, initialsField } from "../../fields-of.ts";
-import { labelStrengths } from "../../../../advice/label-strength.ts";
-import { nextIds } from "../../next-id.ts";
 import { raiseChanges, raiseFindings, raiseKey, raiseNote, raiseProblems } from "./strength-raise.ts";
-import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 
 const purposes = ["top-up", "opening", "corrective"];
 
@@ -22,7 +22,10 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const note = [filled.text("note"), raiseNote(filled, context)].filter((part) => part !== undefined);
   return {
     findings: [...raiseFindings(filled, context), ...additionFindings(filled, context)],
-    problems: [...amountProblems("amount", "Amount", amount, heldBy(context, bath), context), ...raiseProblems(filled, context)],
+    problems: [
+      ...amountProblems("amount", "Amount", amount, heldBy(context, bath), context),
+      ...raiseProblems(filled, context),
+    ],
     doubts: additionDoubts(filled, context),
     changes: raiseChanges(filled, context),
     rows: [
@@ -60,7 +63,16 @@ export const additionEntry: EntryForm = {
       fields: [
         field(log, "additions", "amount"),
         field(log, "additions", "purpose", { choices: purposes }),
-        ...(values["purpose"] === "opening" ? [field(log, "baths", "strength", { key: raiseKey, label: "Strength now wanted, if it changes", required: false, suggestions: labelStrengths(log) })] : []),
+        ...(values["purpose"] === "opening"
+          ? [
+              field(log, "baths", "strength", {
+                key: raiseKey,
+                label: "Strength now wanted, if it changes",
+                required: false,
+                suggestions: labelStrengths(log),
+              }),
+            ]
+          : []),
         field(log, "additions", "phBefore"),
         field(log, "additions", "account", { required: true }),
         field(log, "additions", "when"),
@@ -70,7 +82,12 @@ export const additionEntry: EntryForm = {
     {
       legend: "More",
       folded: true,
-      fields: [field(log, "additions", "phAfter"), field(log, "additions", "minutesMixed"), initialsField(log, "additions"), field(log, "additions", "note")],
+      fields: [
+        field(log, "additions", "phAfter"),
+        field(log, "additions", "minutesMixed"),
+        initialsField(log, "additions"),
+        field(log, "additions", "note"),
+      ],
     },
   ],
   proposals: additionProposals,

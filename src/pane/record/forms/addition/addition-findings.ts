@@ -1,13 +1,13 @@
-import { findRow, rowFacts, type RowFacts } from "../../../../advice/bath-facts.ts";
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { amount as amountFigure, figure, money } from "../../../../advice/wording/figures.ts";
 import { askNumber } from "../../../../advice/ask.ts";
+import { findRow, type RowFacts, rowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { inJugs } from "../../../../advice/charge-dose.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
 import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
+import { amount as amountFigure, figure, money } from "../../../../advice/wording/figures.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 
 function costFinding(amount: number, filled: FilledFields, facts: RowFacts, context: LogContext): readonly Finding[] {
   const row = findRow(context.log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
@@ -17,7 +17,12 @@ function costFinding(amount: number, filled: FilledFields, facts: RowFacts, cont
   return [{ tone: "plain", text: `Cost ${money(amount * price)}, to ${payer}.` }];
 }
 
-function concentrateFindings(amount: number, filled: FilledFields, facts: RowFacts, context: LogContext): readonly Finding[] {
+function concentrateFindings(
+  amount: number,
+  filled: FilledFields,
+  facts: RowFacts,
+  context: LogContext,
+): readonly Finding[] {
   const { system } = context;
   const opening = facts.number("openingDose");
   const volume = facts.number("workingVolume");
@@ -32,9 +37,21 @@ function concentrateFindings(amount: number, filled: FilledFields, facts: RowFac
   }
   if (opening === undefined) return [];
   const total = (facts.number("topUpTotal") ?? 0) + (filled.text("purpose") === "top-up" ? amount : 0);
-  const counts = filled.text("purpose") === "top-up" ? "With it, top-ups come to" : "It does not count among the top-ups, which come to";
-  const findings: Finding[] = [{ tone: "plain", text: `${inJugs(amount, system)}. ${counts} ${figure((total / opening) * 100, 0)}% of the opening dose.` }];
-  if (amount > opening) findings.push({ tone: "act", text: `More at once than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}: better a part, mix, read.` });
+  const counts =
+    filled.text("purpose") === "top-up"
+      ? "With it, top-ups come to"
+      : "It does not count among the top-ups, which come to";
+  const findings: Finding[] = [
+    {
+      tone: "plain",
+      text: `${inJugs(amount, system)}. ${counts} ${figure((total / opening) * 100, 0)}% of the opening dose.`,
+    },
+  ];
+  if (amount > opening)
+    findings.push({
+      tone: "act",
+      text: `More at once than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}: better a part, mix, read.`,
+    });
   return findings;
 }
 
@@ -42,8 +59,11 @@ function concentrateFindings(amount: number, filled: FilledFields, facts: RowFac
 export function amountDoubts(filled: FilledFields, { log, system }: LogContext): readonly string[] {
   const opening = bathFacts(log, filled.text("bath"))?.number("openingDose");
   const amount = filled.number("amount");
-  if (opening === undefined || amount === undefined || amount <= opening || filled.text("purpose") === "opening") return [];
-  return [`${amountFigure(amount)} ${volumeUnit[system]} at once is more than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}. Did so much go in?`];
+  if (opening === undefined || amount === undefined || amount <= opening || filled.text("purpose") === "opening")
+    return [];
+  return [
+    `${amountFigure(amount)} ${volumeUnit[system]} at once is more than the whole opening dose of ${amountFigure(opening)} ${volumeUnit[system]}. Did so much go in?`,
+  ];
 }
 
 /** What the top-up form says while it is filled in. */
@@ -55,7 +75,11 @@ export function additionFindings(filled: FilledFields, context: LogContext): rea
   return [
     ...concentrateFindings(amount, filled, facts, context),
     ...costFinding(amount, filled, facts, context),
-    ...(after === undefined ? [] : judgeRecovery(facts, { added: amount, before: filled.number("phBefore"), after }, context)),
-    ...(after === undefined && filled.text("purpose") !== "opening" ? [{ tone: "plain" as const, text: "Mix, then take a reading: it fills in the pH after." }] : []),
+    ...(after === undefined
+      ? []
+      : judgeRecovery(facts, { added: amount, before: filled.number("phBefore"), after }, context)),
+    ...(after === undefined && filled.text("purpose") !== "opening"
+      ? [{ tone: "plain" as const, text: "Mix, then take a reading: it fills in the pH after." }]
+      : []),
   ];
 }

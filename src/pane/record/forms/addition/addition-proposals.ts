@@ -1,12 +1,12 @@
-import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../../../advice/bath-facts.ts";
-import { recovery } from "../../../../joblog/model/words.ts";
-import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
+import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import type { Draft } from "../../entry-form.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
 import { furtherAddition, recoveredWord } from "../../../../advice/judge-recovery.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { missingOpening, proposedRaise } from "../../../../advice/planned-dose.ts";
+import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { recovery } from "../../../../joblog/model/words.ts";
+import type { Draft } from "../../entry-form.ts";
 import { unreadTopUp } from "../reading/reading-entry.ts";
 import { raiseKey } from "./strength-raise.ts";
 
@@ -23,14 +23,26 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: LogContext, bath
   if (after === undefined) return undefined;
   const recovered = recoveredWord(after, baseline, context);
   if (!recovered.known || recovered.value !== recovery.short) return undefined;
-  const row = rowsOfBath(context.log, "additions", bath).filter(({ cells }) => cells["kind"] === "concentrate").at(-1);
+  const row = rowsOfBath(context.log, "additions", bath)
+    .filter(({ cells }) => cells["kind"] === "concentrate")
+    .at(-1);
   const added = row === undefined ? undefined : rowFacts(row);
-  const next = furtherAddition(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);
+  const next = furtherAddition(
+    facts,
+    { added: added?.number("amount"), before: added?.number("phBefore"), after },
+    context,
+  );
   return next?.known === true && next.value > 0 ? next.value : undefined;
 }
 
 /** The first addition of the last reading, or what is missing of the planned opening dose. */
-function proposedAmount(purpose: string, facts: RowFacts | undefined, strength: string, context: LogContext, bath: string): string {
+function proposedAmount(
+  purpose: string,
+  facts: RowFacts | undefined,
+  strength: string,
+  context: LogContext,
+  bath: string,
+): string {
   if (facts === undefined) return "";
   if (purpose === "opening") {
     const left = missingOpening(facts, context.system, strength);

@@ -1,14 +1,14 @@
 /** A bath that does not clean at the strength wanted is charged up to another: what that asks for, and how it is booked. */
-import type { RowChange } from "../../../../excel/record/cell-changes.ts";
 import { findRow, type RowFacts } from "../../../../advice/bath-facts.ts";
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { bothReadings, inJugs } from "../../../../advice/charge-dose.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { plannedAt, pourable } from "../../../../advice/planned-dose.ts";
+import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
+import type { RowChange } from "../../../../excel/record/cell-changes.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 
 export const raiseKey = "strengthNow";
 
@@ -25,11 +25,19 @@ export function raiseProblems(filled: FilledFields, context: LogContext): readon
   const planned = plannedAt(strength, facts, context.system);
   const poured = facts.number("openingDose") ?? 0;
   const label = "Strength now wanted";
-  if (planned === undefined) return [{ key: raiseKey, message: `${label}: the tank has no working volume in the log, so no dose follows from it.` }];
+  if (planned === undefined)
+    return [
+      { key: raiseKey, message: `${label}: the tank has no working volume in the log, so no dose follows from it.` },
+    ];
   if (!planned.known) return [{ key: raiseKey, message: `${label}: "${strength}" gives no dose. ${planned.why}` }];
   if (planned.value >= poured - pourable) return [];
   const unit = volumeUnit[context.system];
-  return [{ key: raiseKey, message: `${label}: ${strength} asks for ${amountFigure(planned.value)} ${unit}, and ${amountFigure(poured)} ${unit} are in already.` }];
+  return [
+    {
+      key: raiseKey,
+      message: `${label}: ${strength} asks for ${amountFigure(planned.value)} ${unit}, and ${amountFigure(poured)} ${unit} are in already.`,
+    },
+  ];
 }
 
 export function raiseFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
@@ -42,7 +50,10 @@ export function raiseFindings(filled: FilledFields, context: LogContext): readon
   const left = planned.value - (facts.number("openingDose") ?? 0) - (filled.number("amount") ?? 0);
   const rest = left > pourable ? ` ${amountFigure(left)} ${volumeUnit[system]} of it are left after this.` : "";
   return [
-    { tone: "watch", text: `Strength wanted${was === undefined ? "" : `: ${was}`} becomes ${strength}; planned dose ${inJugs(planned.value, system)}.${rest}` },
+    {
+      tone: "watch",
+      text: `Strength wanted${was === undefined ? "" : `: ${was}`} becomes ${strength}; planned dose ${inJugs(planned.value, system)}.${rest}`,
+    },
     ...bothReadings(strength, facts.number("workingVolume") ?? 0, planned.value, system),
   ];
 }
@@ -62,5 +73,14 @@ export function raiseChanges(filled: FilledFields, context: LogContext): readonl
   const strength = raisedTo(filled, bathFacts(context.log, bath));
   if (row === undefined || strength === undefined) return [];
   const { cells, position } = row;
-  return [{ table: "baths", position, cells: { bath: { before: cells["bath"], after: cells["bath"] }, strength: { before: cells["strength"], after: strength } } }];
+  return [
+    {
+      table: "baths",
+      position,
+      cells: {
+        bath: { before: cells["bath"], after: cells["bath"] },
+        strength: { before: cells["strength"], after: strength },
+      },
+    },
+  ];
 }

@@ -1,10 +1,10 @@
-import { surfaces } from "../../../../joblog/model/words.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { alkaliCaution } from "../../cautions.ts";
-import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { surfaces } from "../../../../joblog/model/words.ts";
+import { alkaliCaution } from "../../cautions.ts";
+import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
@@ -16,21 +16,36 @@ const noteKey = (surface: string): string => `note ${surface}`;
 const capitalized = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
 function resultFields({ log }: LogContext): readonly EntryField[] {
-  return surfaces.map((surface) => field(log, "benchTests", "result", { key: resultKey(surface), label: capitalized(surface), required: false }));
+  return surfaces.map((surface) =>
+    field(log, "benchTests", "result", { key: resultKey(surface), label: capitalized(surface), required: false }),
+  );
 }
 
 /** A surface that did not pass asks what was left on it. */
 function noteFields(values: Draft, { log }: LogContext): readonly EntryField[] {
   return surfaces
     .filter((surface) => !["", "pass"].includes(values[resultKey(surface)] ?? ""))
-    .map((surface) => field(log, "benchTests", "note", { key: noteKey(surface), label: `${capitalized(surface)}: piece, and what was left` }));
+    .map((surface) =>
+      field(log, "benchTests", "note", {
+        key: noteKey(surface),
+        label: `${capitalized(surface)}: piece, and what was left`,
+      }),
+    );
 }
 
-function findingsOf(tested: readonly { surface: string; result: string }[], standsAlready: boolean): readonly Finding[] {
+function findingsOf(
+  tested: readonly { surface: string; result: string }[],
+  standsAlready: boolean,
+): readonly Finding[] {
   if (tested.length === 0) return [];
   const short = tested.filter(({ result }) => result !== "pass").map(({ surface }) => surface);
   if (short.length > 0) {
-    return [{ tone: "act", text: `Not accepted: ${short.join(", ")} did not pass. Raise the strength, mix, and test again; the baseline waits.` }];
+    return [
+      {
+        tone: "act",
+        text: `Not accepted: ${short.join(", ")} did not pass. Raise the strength, mix, and test again; the baseline waits.`,
+      },
+    ];
   }
   return [
     {
@@ -52,7 +67,10 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const refused = bathFacts(context.log, bath)?.text("benchState") === "not accepted";
   return {
     findings: findingsOf(tested, refused),
-    problems: tested.length > 0 ? [] : [{ key: resultKey(surfaces[0]), message: "No result yet: give one for at least one surface." }],
+    problems:
+      tested.length > 0
+        ? []
+        : [{ key: resultKey(surfaces[0]), message: "No result yet: give one for at least one surface." }],
     rows: tested.map(({ surface, result }, index) => ({
       table: "benchTests",
       row: {
@@ -84,13 +102,24 @@ export const benchTestEntry: EntryForm = {
     const { log } = context;
     const notes = noteFields(values, context);
     return [
-      { fields: [field(log, "benchTests", "bath"), field(log, "benchTests", "when"), field(log, "benchTests", "strength")] },
+      {
+        fields: [
+          field(log, "benchTests", "bath"),
+          field(log, "benchTests", "when"),
+          field(log, "benchTests", "strength"),
+        ],
+      },
       { legend: "Result on each surface (leave blank what was not tried)", fields: resultFields(context) },
       ...(notes.length === 0 ? [] : [{ legend: "Not passed", fields: notes }]),
       {
         legend: "More",
         folded: true,
-        fields: [field(log, "benchTests", "water"), field(log, "benchTests", "method"), field(log, "benchTests", "dwell"), initialsField(log, "benchTests")],
+        fields: [
+          field(log, "benchTests", "water"),
+          field(log, "benchTests", "method"),
+          field(log, "benchTests", "dwell"),
+          initialsField(log, "benchTests"),
+        ],
       },
     ];
   },

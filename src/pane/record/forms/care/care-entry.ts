@@ -1,20 +1,34 @@
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { careCaution } from "../../cautions.ts";
-import { careFindings } from "./care-findings.ts";
-import { cellsOf } from "../../cells-of.ts";
-import type { EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
+import { bathState } from "../../../../joblog/model/words.ts";
+import { careCaution } from "../../cautions.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
-import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
-import { bathState } from "../../../../joblog/model/words.ts";
+import { careFindings } from "./care-findings.ts";
 
-const columns = ["bath", "when", "kind", "amount", "destination", "minutes", "rinsePh", "rinseConductivity", "result", "initials", "note"];
+const columns = [
+  "bath",
+  "when",
+  "kind",
+  "amount",
+  "destination",
+  "minutes",
+  "rinsePh",
+  "rinseConductivity",
+  "result",
+  "initials",
+  "note",
+];
 
 /** Which columns a kind of care fills; the required ones first. */
-const fieldsOfKind: Readonly<Record<string, { readonly required: readonly string[]; readonly optional: readonly string[] }>> = {
+const fieldsOfKind: Readonly<
+  Record<string, { readonly required: readonly string[]; readonly optional: readonly string[] }>
+> = {
   skim: { required: [], optional: ["result", "amount"] },
   filter: { required: [], optional: ["result", "minutes"] },
   drain: { required: ["amount", "destination"], optional: ["result"] },
@@ -23,7 +37,11 @@ const fieldsOfKind: Readonly<Record<string, { readonly required: readonly string
   "foil test": { required: ["result"], optional: [] },
 };
 
-const labels: Readonly<Partial<Record<string, string>>> = { "rinse check": "What was done", "foil test": "Pattern of the foil", filter: "Bags changed, what was seen" };
+const labels: Readonly<Partial<Record<string, string>>> = {
+  "rinse check": "What was done",
+  "foil test": "Pattern of the foil",
+  filter: "Bags changed, what was seen",
+};
 
 function kindFields(kind: string, context: LogContext): readonly EntryField[] {
   const { required = [], optional = [] } = fieldsOfKind[kind] ?? {};
@@ -45,11 +63,15 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     findings: careFindings(filled, context),
     problems: [
       ...amountProblems("amount", "Taken out", filled.number("amount"), heldBy(context, bath), context),
-      ...(minutes === 0 ? [{ key: "minutes", message: "Took: 0 minutes is nothing to record. Allowed: more than 0." }] : []),
+      ...(minutes === 0
+        ? [{ key: "minutes", message: "Took: 0 minutes is nothing to record. Allowed: more than 0." }]
+        : []),
     ],
     doubts:
       kind === "foil test" && bathFacts(context.log, bath)?.text("state") === bathState.charge
-        ? ["A foil test shows the pattern of a charged, degassed bath; this one has no concentrate yet. Record it all the same?"]
+        ? [
+            "A foil test shows the pattern of a charged, degassed bath; this one has no concentrate yet. Record it all the same?",
+          ]
         : [],
     rows: [{ table: "care", row: { id: nextIds(context.log, "care", 1)[0], ...cellsOf(filled, columns) } }],
     recorded: `${kind} of bath ${bath ?? ""}`,
@@ -64,7 +86,14 @@ export const careEntry: EntryForm = {
   submit: "Record care",
   caution: careCaution,
   groups: (values, context) => [
-    { fields: [field(context.log, "care", "kind"), ...kindFields(values["kind"] ?? "", context), field(context.log, "care", "when"), field(context.log, "care", "bath")] },
+    {
+      fields: [
+        field(context.log, "care", "kind"),
+        ...kindFields(values["kind"] ?? "", context),
+        field(context.log, "care", "when"),
+        field(context.log, "care", "bath"),
+      ],
+    },
     { legend: "More", folded: true, fields: [initialsField(context.log, "care"), field(context.log, "care", "note")] },
   ],
   proposals: (typed, context) => ({ bath: typed["bath"] ?? context.bath ?? "", when: context.now }),

@@ -1,10 +1,10 @@
-import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../../../advice/bath-facts.ts";
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { amount as amountFigure, figure, ph } from "../../../../advice/wording/figures.ts";
+import { findRow, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { amount as amountFigure, figure, ph } from "../../../../advice/wording/figures.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 
 /** Minutes of degassing after a fresh fill (common practice, no source). */
 const usualDegas = { low: 5, high: 20 } as const;
@@ -13,10 +13,21 @@ function takenOut(filled: FilledFields, bath: RowFacts, context: LogContext): re
   const taken = filled.number("amount");
   if (taken === undefined || taken === 0) return [];
   const unit = volumeUnit[context.system];
-  const before = rowsOfBath(context.log, "care", filled.text("bath") ?? "").reduce((sum, row) => sum + (rowFacts(row).number("amount") ?? 0), 0);
+  const before = rowsOfBath(context.log, "care", filled.text("bath") ?? "").reduce(
+    (sum, row) => sum + (rowFacts(row).number("amount") ?? 0),
+    0,
+  );
   const [dose, held] = [bath.number("openingDose"), bath.number("workingVolume")];
-  const lost = dose === undefined || held === undefined ? "" : ` It takes about ${amountFigure((taken * dose) / held)} ${unit} of concentrate along.`;
-  return [{ tone: "plain", text: `${amountFigure(taken + before)} ${unit} taken out of this bath in all.${lost} The next level make-up says what to give back.` }];
+  const lost =
+    dose === undefined || held === undefined
+      ? ""
+      : ` It takes about ${amountFigure((taken * dose) / held)} ${unit} of concentrate along.`;
+  return [
+    {
+      tone: "plain",
+      text: `${amountFigure(taken + before)} ${unit} taken out of this bath in all.${lost} The next level make-up says what to give back.`,
+    },
+  ];
 }
 
 /** A rinse is held against the water it was made of. */
@@ -26,9 +37,18 @@ function rinse(filled: FilledFields, bath: RowFacts, { log }: LogContext): reado
   const water = findRow(log, "waters", "water", bath.text("water") ?? "");
   const supply = water === undefined ? undefined : rowFacts(water).number("ph");
   const above = supply === undefined ? "" : ` That is ${ph(read - supply)} above the bath's water.`;
-  const earlier = rowsOfBath(log, "care", filled.text("bath") ?? "").map(rowFacts).filter((row) => row.text("kind") === "rinse check").at(-1)?.number("rinsePh");
+  const earlier = rowsOfBath(log, "care", filled.text("bath") ?? "")
+    .map(rowFacts)
+    .filter((row) => row.text("kind") === "rinse check")
+    .at(-1)
+    ?.number("rinsePh");
   const last = earlier === undefined ? "" : ` Last time ${ph(earlier)}.`;
-  return [{ tone: "plain", text: `Rinse pH ${ph(read)}.${above}${last} When to dump a rinse is the shop's own rule: alkali left on pieces dries to a film.` }];
+  return [
+    {
+      tone: "plain",
+      text: `Rinse pH ${ph(read)}.${above}${last} When to dump a rinse is the shop's own rule: alkali left on pieces dries to a film.`,
+    },
+  ];
 }
 
 /** What the care form says while it is filled in. */
@@ -46,7 +66,12 @@ export function careFindings(filled: FilledFields, context: LogContext): readonl
       return rinse(filled, bath, context);
     case "degas":
       return minutes !== undefined && (minutes < usualDegas.low || minutes > usualDegas.high)
-        ? [{ tone: "watch", text: `A fresh fill usually takes ${figure(usualDegas.low, 0)} to ${figure(usualDegas.high, 0)} minutes; repeat the foil test if in doubt.` }]
+        ? [
+            {
+              tone: "watch",
+              text: `A fresh fill usually takes ${figure(usualDegas.low, 0)} to ${figure(usualDegas.high, 0)} minutes; repeat the foil test if in doubt.`,
+            },
+          ]
         : [{ tone: "plain", text: "A foil test shows whether it is enough." }];
     case "foil test":
       return [{ tone: "plain", text: "Keep a picture of the foil and write its number in the note." }];

@@ -1,25 +1,31 @@
 import { rowsOfBath } from "../../../../advice/bath-facts.ts";
-import { closeReasons } from "../../../../joblog/model/words.ts";
-import { shortMoment } from "../../../../advice/wording/moments.ts";
-import { entryTimes } from "../../bath-times.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { changeOutCaution } from "../../cautions.ts";
-import { cellsOf } from "../../cells-of.ts";
-import { changeOutFindings } from "./change-out-findings.ts";
-import type { EntryForm, Meaning } from "../../entry-form.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { closeReasons } from "../../../../joblog/model/words.ts";
+import { entryTimes } from "../../bath-times.ts";
+import { changeOutCaution } from "../../cautions.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field } from "../../fields-of.ts";
+import { changeOutFindings } from "./change-out-findings.ts";
 
 /** A bath is closed once, and after everything that happened in it. */
 function closeProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath") ?? "";
   const closedAt = bathFacts(context.log, bath)?.number("closed");
-  if (closedAt !== undefined) return [{ key: "bath", message: `Bath: "${bath}" was closed on ${shortMoment(closedAt)}. Choose another.` }];
+  if (closedAt !== undefined)
+    return [{ key: "bath", message: `Bath: "${bath}" was closed on ${shortMoment(closedAt)}. Choose another.` }];
   const [closed, last] = [filled.number("closed"), entryTimes(context, bath).at(-1)];
   if (closed === undefined || last === undefined || closed >= last) return [];
-  return [{ key: "closed", message: `Closed: ${shortMoment(closed)} is before the bath's last entry, ${shortMoment(last)}. Check the bath and the date.` }];
+  return [
+    {
+      key: "closed",
+      message: `Closed: ${shortMoment(closed)} is before the bath's last entry, ${shortMoment(last)}. Check the bath and the date.`,
+    },
+  ];
 }
 
 /** The file ends with a reading: what state the bath was in when it was given up. */
@@ -28,7 +34,9 @@ function finalReadingDoubt(context: LogContext, bath: string): readonly string[]
     const when = rowsOfBath(context.log, table, bath).at(-1)?.cells["when"];
     return typeof when === "number" ? when : 0;
   };
-  return Math.max(last("additions"), last("loads")) > last("readings") ? ["No reading since the last load or addition: the file should end with one. Close the bath without it?"] : [];
+  return Math.max(last("additions"), last("loads")) > last("readings")
+    ? ["No reading since the last load or addition: the file should end with one. Close the bath without it?"]
+    : [];
 }
 
 function meaning(filled: FilledFields, context: LogContext): Meaning {
@@ -55,7 +63,9 @@ export const changeOutEntry: EntryForm = {
     return [
       {
         fields: [
-          field(context.log, "baths", "bath", { choices: context.log.rows.baths.map((row) => String(row.cells["bath"] ?? "")) }),
+          field(context.log, "baths", "bath", {
+            choices: context.log.rows.baths.map((row) => String(row.cells["bath"] ?? "")),
+          }),
           field(context.log, "baths", "closeReason", { required: true, choices: closeReasons }),
           field(context.log, "baths", "closed", { required: true }),
           ...(hasNote ? [] : [field(context.log, "baths", "note")]),

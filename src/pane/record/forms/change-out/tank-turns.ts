@@ -1,8 +1,8 @@
 /** A tank holds one bath at a time: the one before is changed out first. */
-import { rowFacts, type RowFacts } from "../../../../advice/bath-facts.ts";
-import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { type RowFacts, rowFacts } from "../../../../advice/bath-facts.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { shortMoment } from "../../../../advice/wording/moments.ts";
 
 function bathsOfTank(filled: FilledFields, { log }: LogContext): readonly RowFacts[] {
   const tank = filled.text("tank");
@@ -12,7 +12,9 @@ function bathsOfTank(filled: FilledFields, { log }: LogContext): readonly RowFac
 /** The bath that was in the tank when the fill began and has no change-out. */
 export function bathInTank(filled: FilledFields, context: LogContext): string | undefined {
   const opened = filled.number("opened") ?? Number.POSITIVE_INFINITY;
-  return bathsOfTank(filled, context).find((bath) => bath.number("closed") === undefined && (bath.number("opened") ?? 0) <= opened)?.text("bath");
+  return bathsOfTank(filled, context)
+    .find((bath) => bath.number("closed") === undefined && (bath.number("opened") ?? 0) <= opened)
+    ?.text("bath");
 }
 
 /** A fill that began while the tank held another bath. */
@@ -22,7 +24,12 @@ export function tankProblems(filled: FilledFields, context: LogContext): readonl
   return bathsOfTank(filled, context).flatMap((bath) => {
     const [from, until] = [bath.number("opened"), bath.number("closed")];
     if (from === undefined || until === undefined || opened < from || opened >= until) return [];
-    return [{ key: "opened", message: `Opened: ${shortMoment(opened)} is while the tank held bath ${bath.text("bath") ?? ""}, ${shortMoment(from)} to ${shortMoment(until)}. Check the tank and the date.` }];
+    return [
+      {
+        key: "opened",
+        message: `Opened: ${shortMoment(opened)} is while the tank held bath ${bath.text("bath") ?? ""}, ${shortMoment(from)} to ${shortMoment(until)}. Check the tank and the date.`,
+      },
+    ];
   });
 }
 
@@ -31,5 +38,9 @@ export function tankDoubts(filled: FilledFields, context: LogContext): readonly 
   const opened = filled.number("opened");
   if (opened === undefined) return [];
   const later = bathsOfTank(filled, context).find((bath) => (bath.number("opened") ?? 0) > opened);
-  return later === undefined ? [] : [`The tank has held bath ${later.text("bath") ?? ""} since ${shortMoment(later.number("opened") ?? 0)}, so this one has ended. Record it, and its change-out right after?`];
+  return later === undefined
+    ? []
+    : [
+        `The tank has held bath ${later.text("bath") ?? ""} since ${shortMoment(later.number("opened") ?? 0)}, so this one has ended. Record it, and its change-out right after?`,
+      ];
 }

@@ -1,17 +1,17 @@
-import type { NewRow } from "../../../../excel/record/append-ground.ts";
-import { figure } from "../../../../advice/wording/figures.ts";
-import { chargeCaution } from "../../cautions.ts";
 import { chargeDose, doseFindings } from "../../../../advice/charge-dose.ts";
-import { chargeProblems } from "./charge-problems.ts";
-import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import { labelStrength, labelStrengths } from "../../../../advice/label-strength.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { shopsDrop } from "../../../../advice/shop-values.ts";
+import { figure } from "../../../../advice/wording/figures.ts";
+import type { NewRow } from "../../../../excel/record/append-ground.ts";
+import { chargeCaution } from "../../cautions.ts";
+import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
-import { labelStrength, labelStrengths } from "../../../../advice/label-strength.ts";
 import { nextIds, proposedBathId } from "../../next-id.ts";
-import { shopsDrop } from "../../../../advice/shop-values.ts";
 import { bathInTank, tankDoubts } from "../change-out/tank-turns.ts";
+import { chargeProblems } from "./charge-problems.ts";
 
 function onlyKey(context: LogContext, table: "tanks" | "waters" | "concentrates", column: string): string {
   const keys = context.log.rows[table].map((row) => row.cells[column]);
@@ -48,8 +48,14 @@ function rowsOf(filled: FilledFields, context: LogContext): readonly NewRow[] {
   const water = filled.number("waterAmount");
   const concentrate = filled.number("concentrateAmount");
   const poured = [
-    ...(water === undefined ? [] : [{ kind: "water", amount: water, water: filled.text("water"), when: filled.number("opened") }]),
-    ...(concentrate === undefined ? [] : [{ kind: "concentrate", amount: concentrate, when: filled.number("concentrateAt") ?? filled.number("opened") }]),
+    ...(water === undefined
+      ? []
+      : [{ kind: "water", amount: water, water: filled.text("water"), when: filled.number("opened") }]),
+    ...(concentrate === undefined
+      ? []
+      : [
+          { kind: "concentrate", amount: concentrate, when: filled.number("concentrateAt") ?? filled.number("opened") },
+        ]),
   ];
   const ids = nextIds(context.log, "additions", poured.length);
   return [
@@ -82,7 +88,14 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     doubts: tankDoubts(filled, context),
     rows: rowsOf(filled, context),
     recorded: `charge of bath ${bath ?? ""}`,
-    ...(holds === undefined ? {} : { blocked: { why: `Tank ${tank ?? ""} still holds bath ${holds} in the log. Close that one first: a tank holds one bath.`, first: "change-out" as const } }),
+    ...(holds === undefined
+      ? {}
+      : {
+          blocked: {
+            why: `Tank ${tank ?? ""} still holds bath ${holds} in the log. Close that one first: a tank holds one bath.`,
+            first: "change-out" as const,
+          },
+        }),
   };
 }
 

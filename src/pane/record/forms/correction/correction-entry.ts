@@ -1,28 +1,49 @@
-import type { CellChange } from "../../../../excel/record/cell-changes.ts";
-import type { RowValue } from "../../../../joblog/model/definition.ts";
-import { fieldTextOf, serialOf } from "../../../../advice/wording/moments.ts";
-import { asHeld, correctedIds, correctionKey, correctionLabel, correctionOf, heldText, type Correction } from "./correction.ts";
-import { correctionProblems } from "./correction-problems.ts";
-import { chosenRow, correctedKinds, keyOfRow, rowKey, rowNames, tableKey, type ChosenRow } from "./correction-rows.ts";
-import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "../../entry-form.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { fieldTextOf, serialOf } from "../../../../advice/wording/moments.ts";
+import type { CellChange } from "../../../../excel/record/cell-changes.ts";
+import type { RowValue } from "../../../../joblog/model/definition.ts";
+import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, inputIds } from "../../fields-of.ts";
+import {
+  asHeld,
+  correctedIds,
+  type Correction,
+  correctionKey,
+  correctionLabel,
+  correctionOf,
+  heldText,
+} from "./correction.ts";
+import { correctionProblems } from "./correction-problems.ts";
+import { type ChosenRow, chosenRow, correctedKinds, keyOfRow, rowKey, rowNames, tableKey } from "./correction-rows.ts";
 
 const whyKey = "why";
 
 const hasNote = (chosen: ChosenRow): boolean => correctedIds(chosen.table).includes("note");
 
 /** A field of the form itself, which no column of its own stands behind. */
-function ownField(key: string, label: string, help: string, context: LogContext, choices?: readonly string[]): EntryField {
-  const plain = field(context.log, "readings", "note", { key, label, required: true, ...(choices === undefined ? {} : { choices }) });
+function ownField(
+  key: string,
+  label: string,
+  help: string,
+  context: LogContext,
+  choices?: readonly string[],
+): EntryField {
+  const plain = field(context.log, "readings", "note", {
+    key,
+    label,
+    required: true,
+    ...(choices === undefined ? {} : { choices }),
+  });
   return { ...plain, column: { ...plain.column, help } };
 }
 
 /** What stood there, so that nothing is lost by a correction. */
 function trace({ table, row, changed }: Correction, why: string, now: string): string {
-  const was = changed.filter((id) => id !== "note").map((id) => `${correctionLabel(table, id)} was ${heldText(table, id, row.cells[id]) || "blank"}`);
+  const was = changed
+    .filter((id) => id !== "note")
+    .map((id) => `${correctionLabel(table, id)} was ${heldText(table, id, row.cells[id]) || "blank"}`);
   return `corrected ${fieldTextOf(serialOf(now) ?? 0).replace("T", " ")}: ${was.join(", ")} (${why})`;
 }
 
@@ -31,12 +52,22 @@ function valueOf({ filled }: Correction, id: string): RowValue | undefined {
 }
 
 /** The changed cells; the key stands among them so that a row which sorting moved is never taken for this one. */
-function cellsOf(correction: Correction, why: string | undefined, context: LogContext): Readonly<Record<string, CellChange>> {
+function cellsOf(
+  correction: Correction,
+  why: string | undefined,
+  context: LogContext,
+): Readonly<Record<string, CellChange>> {
   const { table, row, changed } = correction;
   const [key = ""] = inputIds(table);
   const note = valueOf(correction, "note");
-  const noted = why === undefined || changed.every((id) => id === "note") ? note : [note, trace(correction, why, context.now)].filter((part) => part !== undefined).join("; ");
-  const cells = changed.map((id): readonly [string, CellChange] => [id, { before: row.cells[id], after: valueOf(correction, id) }]);
+  const noted =
+    why === undefined || changed.every((id) => id === "note")
+      ? note
+      : [note, trace(correction, why, context.now)].filter((part) => part !== undefined).join("; ");
+  const cells = changed.map((id): readonly [string, CellChange] => [
+    id,
+    { before: row.cells[id], after: valueOf(correction, id) },
+  ]);
   return Object.fromEntries([
     [key, { before: row.cells[key], after: row.cells[key] }],
     ...cells,
@@ -44,13 +75,22 @@ function cellsOf(correction: Correction, why: string | undefined, context: LogCo
   ]);
 }
 
-function problemsOf(chosen: ChosenRow, correction: Correction, why: string | undefined, context: LogContext): readonly FieldProblem[] {
+function problemsOf(
+  chosen: ChosenRow,
+  correction: Correction,
+  why: string | undefined,
+  context: LogContext,
+): readonly FieldProblem[] {
   const { changed } = correction;
   const [first = ""] = correctedIds(chosen.table);
-  if (changed.length === 0) return [{ key: correctionKey(chosen, first), message: "Nothing differs from the log yet." }];
+  if (changed.length === 0)
+    return [{ key: correctionKey(chosen, first), message: "Nothing differs from the log yet." }];
   const unsaid = why === undefined && hasNote(chosen) && changed.some((id) => id !== "note");
   return [
-    ...correctionProblems(correction, context).map(({ key, message }) => ({ key: correctionKey(chosen, key), message })),
+    ...correctionProblems(correction, context).map(({ key, message }) => ({
+      key: correctionKey(chosen, key),
+      message,
+    })),
     ...(unsaid ? [{ key: whyKey, message: "Why: blank. It goes into the note, with what stood there before." }] : []),
   ];
 }
@@ -64,8 +104,13 @@ function meaning(filled: FilledFields, context: LogContext, values: Draft): Mean
   const said = (id: string): string => values[correctionKey(chosen, id)]?.trim() ?? "";
   return {
     findings: [
-      ...changed.map((id) => ({ tone: "plain" as const, text: `${correctionLabel(table, id)}: ${heldText(table, id, row.cells[id]) || "blank"} becomes ${said(id) || "blank"}.` })),
-      ...(changed.length === 0 ? [] : [{ tone: "watch" as const, text: "All that follows from it in the log is worked out anew." }]),
+      ...changed.map((id) => ({
+        tone: "plain" as const,
+        text: `${correctionLabel(table, id)}: ${heldText(table, id, row.cells[id]) || "blank"} becomes ${said(id) || "blank"}.`,
+      })),
+      ...(changed.length === 0
+        ? []
+        : [{ tone: "watch" as const, text: "All that follows from it in the log is worked out anew." }]),
     ],
     problems: problemsOf(chosen, correction, why, context),
     rows: [],
@@ -79,12 +124,18 @@ function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
   const chosen = chosenRow(log, values);
   const which: readonly EntryField[] = [
     ownField(tableKey, "Kind of entry", "Choose one.", context, correctedKinds(log)),
-    ...((values[tableKey] ?? "") === "" ? [] : [ownField(rowKey, "Which one", "Choose one; the last is first.", context, rowNames(log, values))]),
+    ...((values[tableKey] ?? "") === ""
+      ? []
+      : [ownField(rowKey, "Which one", "Choose one; the last is first.", context, rowNames(log, values))]),
   ];
   if (chosen === undefined) return [{ fields: which }];
   const { table, row } = chosen;
-  const fields = correctedIds(table).map((id) => asHeld(field(log, table, id, { key: correctionKey(chosen, id) }), row.cells[id]));
-  const why = hasNote(chosen) ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what stood there before.", context), required: false }] : [];
+  const fields = correctedIds(table).map((id) =>
+    asHeld(field(log, table, id, { key: correctionKey(chosen, id) }), row.cells[id]),
+  );
+  const why = hasNote(chosen)
+    ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what stood there before.", context), required: false }]
+    : [];
   return [{ fields: which }, { legend: keyOfRow(chosen), fields: [...fields, ...why] }];
 }
 
@@ -94,11 +145,19 @@ export const correctionEntry: EntryForm = {
   title: entryNames.correction,
   purpose: "A slip in an earlier entry, or an outcome that changed; the note keeps what stood there.",
   submit: "Record correction",
-  caution: "Only what was written down wrong or changed since. A pH as read stays as it was written: take another reading, and say in the note what was wrong. A meter’s drift is taken out by the meter check.",
+  caution:
+    "Only what was written down wrong or changed since. A pH as read stays as it was written: take another reading, and say in the note what was wrong. A meter’s drift is taken out by the meter check.",
   groups,
   proposals: (typed, { log }) => {
     const chosen = chosenRow(log, typed);
-    return chosen === undefined ? {} : Object.fromEntries(correctedIds(chosen.table).map((id) => [correctionKey(chosen, id), heldText(chosen.table, id, chosen.row.cells[id])]));
+    return chosen === undefined
+      ? {}
+      : Object.fromEntries(
+          correctedIds(chosen.table).map((id) => [
+            correctionKey(chosen, id),
+            heldText(chosen.table, id, chosen.row.cells[id]),
+          ]),
+        );
   },
   meaning,
 };

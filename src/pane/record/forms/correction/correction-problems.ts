@@ -1,13 +1,13 @@
-import type { TableId } from "../../../../joblog/formula/log-types.ts";
-import { shortMoment } from "../../../../advice/wording/moments.ts";
-import { entryTimes } from "../../bath-times.ts";
-import { correctionLabel, type Correction } from "./correction.ts";
-import type { EntryField } from "../../entry-form.ts";
 import type { FieldProblem } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { amountProblems, heldBy, levelProblems } from "../../../../advice/tank-limits.ts";
+import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { TableId } from "../../../../joblog/formula/log-types.ts";
+import { entryTimes } from "../../bath-times.ts";
+import type { EntryField } from "../../entry-form.ts";
 import { field } from "../../fields-of.ts";
 import { impossibleTimes } from "../../impossible-times.ts";
-import { amountProblems, heldBy, levelProblems } from "../../../../advice/tank-limits.ts";
+import { type Correction, correctionLabel } from "./correction.ts";
 
 /** Amounts of which 0 is nothing, though their column takes it. */
 const moreThanNothing: Readonly<Partial<Record<TableId, readonly string[]>>> = {
@@ -22,7 +22,10 @@ const volumes: Readonly<Partial<Record<TableId, readonly string[]>>> = {
   releases: ["volume", "releasedVolume"],
 };
 
-const levels: Readonly<Partial<Record<TableId, readonly string[]>>> = { readings: ["level"], additions: ["levelBefore", "levelAfter"] };
+const levels: Readonly<Partial<Record<TableId, readonly string[]>>> = {
+  readings: ["level"],
+  additions: ["levelBefore", "levelAfter"],
+};
 
 const afterClose: readonly string[] = ["when", "releasedAt"];
 
@@ -32,8 +35,12 @@ function amounts({ table, filled, changed }: Correction, context: LogContext): r
   const nothing = (moreThanNothing[table] ?? []).filter((id) => filled.number(id) === 0 && !isCount);
   return [
     ...nothing.map((id) => ({ key: id, message: `${correctionLabel(table, id)}: 0 is nothing to record.` })),
-    ...(volumes[table] ?? []).flatMap((id) => amountProblems(id, correctionLabel(table, id), filled.number(id), heldBy(context, bath), context)),
-    ...(levels[table] ?? []).flatMap((id) => levelProblems(id, correctionLabel(table, id), filled.number(id), bath, context)),
+    ...(volumes[table] ?? []).flatMap((id) =>
+      amountProblems(id, correctionLabel(table, id), filled.number(id), heldBy(context, bath), context),
+    ),
+    ...(levels[table] ?? []).flatMap((id) =>
+      levelProblems(id, correctionLabel(table, id), filled.number(id), bath, context),
+    ),
   ].filter(({ key }) => changed.includes(key));
 }
 
@@ -44,16 +51,32 @@ function bathSpan({ table, row, filled, changed }: Correction, context: LogConte
   const [first, last] = [times.at(0), times.at(-1)];
   const [opened, closed] = [filled.number("opened"), filled.number("closed")];
   const problems: FieldProblem[] = [];
-  if (opened !== undefined && first !== undefined && opened > first) problems.push({ key: "opened", message: `Opened: ${shortMoment(opened)} is after the bath's first entry, ${shortMoment(first)}. Check the date.` });
-  if (closed !== undefined && last !== undefined && closed < last) problems.push({ key: "closed", message: `Closed: ${shortMoment(closed)} is before the bath's last entry, ${shortMoment(last)}. Check the date.` });
-  if (closed !== undefined && opened !== undefined && closed < opened) problems.push({ key: "closed", message: `Closed: ${shortMoment(closed)} is before it was opened, ${shortMoment(opened)}. Check the date.` });
+  if (opened !== undefined && first !== undefined && opened > first)
+    problems.push({
+      key: "opened",
+      message: `Opened: ${shortMoment(opened)} is after the bath's first entry, ${shortMoment(first)}. Check the date.`,
+    });
+  if (closed !== undefined && last !== undefined && closed < last)
+    problems.push({
+      key: "closed",
+      message: `Closed: ${shortMoment(closed)} is before the bath's last entry, ${shortMoment(last)}. Check the date.`,
+    });
+  if (closed !== undefined && opened !== undefined && closed < opened)
+    problems.push({
+      key: "closed",
+      message: `Closed: ${shortMoment(closed)} is before it was opened, ${shortMoment(opened)}. Check the date.`,
+    });
   return problems.filter(({ key }) => changed.includes(key));
 }
 
 /** The time counts anew where the time or the bath is another now. */
 function times({ table, filled, changed }: Correction, context: LogContext): readonly FieldProblem[] {
-  const ids = ["when", "opened", "closed", "releasedAt", "date"].filter((id) => changed.includes(id) || (id === "when" && changed.includes("bath")));
-  const fields = ids.map((id): EntryField => field(context.log, table, id, { afterClose: table === "releases" && afterClose.includes(id) }));
+  const ids = ["when", "opened", "closed", "releasedAt", "date"].filter(
+    (id) => changed.includes(id) || (id === "when" && changed.includes("bath")),
+  );
+  const fields = ids.map((id): EntryField =>
+    field(context.log, table, id, { afterClose: table === "releases" && afterClose.includes(id) }),
+  );
   return impossibleTimes(fields, filled, context);
 }
 

@@ -1,8 +1,8 @@
 /** Which rows of the log can be put right, and how a person tells them apart. */
 import { rowFacts } from "../../../../advice/bath-facts.ts";
+import { fieldTextOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
-import { fieldTextOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import type { Draft } from "../../entry-form.ts";
 import { inputColumn, inputIds } from "../../fields-of.ts";
 
@@ -35,8 +35,14 @@ const between = " · ";
 function nameOf({ cells }: SnapshotRow, { table, about }: CorrectedTable): string {
   const [key = ""] = inputIds(table);
   const { when } = cells;
-  const time = typeof when !== "number" ? [] : [inputColumn(table, "when").type === "date" ? fieldTextOf(when).slice(0, 10) : shortMoment(when)];
-  return [cells[key] ?? "no number", ...time, ...about.map((id) => cells[id] ?? "")].filter((part) => part !== "").map(String).join(between);
+  const time =
+    typeof when !== "number"
+      ? []
+      : [inputColumn(table, "when").type === "date" ? fieldTextOf(when).slice(0, 10) : shortMoment(when)];
+  return [cells[key] ?? "no number", ...time, ...about.map((id) => cells[id] ?? "")]
+    .filter((part) => part !== "")
+    .map(String)
+    .join(between);
 }
 
 /** The kinds of entry that the log holds any of. */

@@ -1,13 +1,13 @@
 /** One row of the log that is put right: what it holds, what it is to hold. */
-import type { RowValue } from "../../../../joblog/model/definition.ts";
-import type { TableId } from "../../../../joblog/formula/log-types.ts";
-import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { fieldTextOf } from "../../../../advice/wording/moments.ts";
-import type { ChosenRow } from "./correction-rows.ts";
+import type { TableId } from "../../../../joblog/formula/log-types.ts";
+import type { RowValue } from "../../../../joblog/model/definition.ts";
+import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import type { Draft, EntryField } from "../../entry-form.ts";
-import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { inputColumn, inputIds } from "../../fields-of.ts";
+import type { ChosenRow } from "./correction-rows.ts";
 
 export interface Correction {
   readonly table: TableId;
@@ -31,7 +31,8 @@ export function heldText(table: TableId, id: string, value: RowValue | undefined
 }
 
 /** A field's key bears its row, so that what was typed for one row is never written to another. */
-export const correctionKey = ({ table, row }: ChosenRow, id: string): string => `${table} ${String(row.position)} ${id}`;
+export const correctionKey = ({ table, row }: ChosenRow, id: string): string =>
+  `${table} ${String(row.position)} ${id}`;
 
 export const correctionLabel = (table: TableId, id: string): string => inputColumn(table, id).label;
 
@@ -39,21 +40,30 @@ export const correctionLabel = (table: TableId, id: string): string => inputColu
 const asRead: Readonly<Partial<Record<TableId, string>>> = { readings: "ph" };
 
 /** Columns of a row that may change: not its key, by which other rows and receipts find it, and no pH as read. */
-export const correctedIds = (table: TableId): readonly string[] => inputIds(table).slice(1).filter((id) => id !== asRead[table]);
+export const correctedIds = (table: TableId): readonly string[] =>
+  inputIds(table)
+    .slice(1)
+    .filter((id) => id !== asRead[table]);
 
 export function correctionOf(chosen: ChosenRow, filled: FilledFields, values: Draft): Correction {
   const { table, row } = chosen;
   return {
     table,
     row,
-    filled: { number: (id) => filled.number(correctionKey(chosen, id)), text: (id) => filled.text(correctionKey(chosen, id)) },
-    changed: correctedIds(table).filter((id) => (values[correctionKey(chosen, id)] ?? "").trim() !== heldText(table, id, row.cells[id])),
+    filled: {
+      number: (id) => filled.number(correctionKey(chosen, id)),
+      text: (id) => filled.text(correctionKey(chosen, id)),
+    },
+    changed: correctedIds(table).filter(
+      (id) => (values[correctionKey(chosen, id)] ?? "").trim() !== heldText(table, id, row.cells[id]),
+    ),
   };
 }
 
 /** A row taken over from another sheet may hold what a form would not: only what changes has to be right. */
 export function asHeld(field: EntryField, held: RowValue | undefined): EntryField {
   const required = field.required && held !== undefined;
-  const choices = field.choices === undefined || held === undefined ? field.choices : [...new Set([...field.choices, String(held)])];
+  const choices =
+    field.choices === undefined || held === undefined ? field.choices : [...new Set([...field.choices, String(held)])];
   return { ...field, required, anyTime: true, ...(choices === undefined ? {} : { choices }) };
 }

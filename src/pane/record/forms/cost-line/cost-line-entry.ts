@@ -1,10 +1,10 @@
 import { findRow } from "../../../../advice/bath-facts.ts";
-import { money } from "../../../../advice/wording/figures.ts";
-import { cellsOf } from "../../cells-of.ts";
-import type { EntryForm, Meaning } from "../../entry-form.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { money } from "../../../../advice/wording/figures.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
@@ -12,10 +12,16 @@ import { nextIds } from "../../next-id.ts";
 function findingsOf(filled: FilledFields, { log }: LogContext): readonly Finding[] {
   const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
   if (amount === undefined) return [];
-  if (bath === undefined || account === undefined) return [{ tone: "watch", text: `${money(amount)} will be borne by nobody until the line has a bath and an account.` }];
+  if (bath === undefined || account === undefined)
+    return [
+      { tone: "watch", text: `${money(amount)} will be borne by nobody until the line has a bath and an account.` },
+    ];
   if (account === "shop") return [{ tone: "plain", text: `The shop bears ${money(amount)}: it goes on no claim.` }];
   const { shareBath, poolTotal } = log.fields;
-  const pool = shareBath === bath && typeof poolTotal === "number" ? ` With it, ${money(poolTotal + amount)} of bath ${bath} is shared out.` : "";
+  const pool =
+    shareBath === bath && typeof poolTotal === "number"
+      ? ` With it, ${money(poolTotal + amount)} of bath ${bath} is shared out.`
+      : "";
   return [{ tone: "good", text: `The claims of bath ${bath} bear ${money(amount)}.${pool}` }];
 }
 
@@ -23,7 +29,11 @@ function findingsOf(filled: FilledFields, { log }: LogContext): readonly Finding
 function doubtsOf(filled: FilledFields, { log }: LogContext): readonly string[] {
   const document = filled.text("document");
   const same = document === undefined ? undefined : findRow(log, "costLines", "document", document);
-  return same === undefined ? [] : [`Document ${document ?? ""} stands on line ${String(same.cells["id"] ?? "")} already. Is this another cost of it?`];
+  return same === undefined
+    ? []
+    : [
+        `Document ${document ?? ""} stands on line ${String(same.cells["id"] ?? "")} already. Is this another cost of it?`,
+      ];
 }
 
 function meaning(filled: FilledFields, context: LogContext): Meaning {
@@ -32,7 +42,15 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     findings: findingsOf(filled, context),
     problems: amount === 0 ? [{ key: "amount", message: "Amount: 0.00 is no cost. A credit is negative." }] : [],
     doubts: doubtsOf(filled, context),
-    rows: [{ table: "costLines", row: { id: nextIds(context.log, "costLines", 1)[0], ...cellsOf(filled, ["bath", "date", "what", "document", "amount", "account"]) } }],
+    rows: [
+      {
+        table: "costLines",
+        row: {
+          id: nextIds(context.log, "costLines", 1)[0],
+          ...cellsOf(filled, ["bath", "date", "what", "document", "amount", "account"]),
+        },
+      },
+    ],
     recorded: `cost line of ${amount === undefined ? "" : money(amount)}, ${filled.text("what") ?? ""}`,
   };
 }

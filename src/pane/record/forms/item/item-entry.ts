@@ -1,22 +1,24 @@
 import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { itemsCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
-import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, textsOf } from "../../fields-of.ts";
-import { bathDoubts } from "./item-hazards.ts";
-import { itemFindings, type ItemFacts } from "./item-findings.ts";
 import { nextIds } from "../../next-id.ts";
+import { type ItemFacts, itemFindings } from "./item-findings.ts";
+import { bathDoubts } from "./item-hazards.ts";
 
 const earlierKey = "earlier";
 const between = " · ";
 
-const nameOf = ({ cells }: SnapshotRow): string => [cells["id"], cells["item"]].map((part) => String(part ?? "")).join(between);
+const nameOf = ({ cells }: SnapshotRow): string =>
+  [cells["id"], cells["item"]].map((part) => String(part ?? "")).join(between);
 
-const pendingItems = ({ log }: LogContext): readonly SnapshotRow[] => log.rows.items.filter((row) => row.cells["outcome"] === undefined && row.cells["id"] !== undefined);
+const pendingItems = ({ log }: LogContext): readonly SnapshotRow[] =>
+  log.rows.items.filter((row) => row.cells["outcome"] === undefined && row.cells["id"] !== undefined);
 
 /** The item in the list that the form is to complete. */
 function earlierItem(chosen: string | undefined, { log }: LogContext): SnapshotRow | undefined {
@@ -29,7 +31,8 @@ const became = ["route", "bath", "outcome", "reason", "reasonText"] as const;
 const more = ["replacementValue", "restoreCost", "photo", "note"] as const;
 
 function itemField(id: string, { log }: LogContext): EntryField {
-  const offered = id === "room" || id === "material" || id === "condition" ? { suggestions: textsOf(log, "items", id) } : {};
+  const offered =
+    id === "room" || id === "material" || id === "condition" ? { suggestions: textsOf(log, "items", id) } : {};
   return field(log, "items", id, offered);
 }
 
@@ -44,9 +47,21 @@ function together(row: SnapshotRow | undefined, filled: FilledFields): ItemFacts
 
 function reasonProblems(item: ItemFacts, earlier: boolean): readonly FieldProblem[] {
   const problems: FieldProblem[] = [];
-  if (item.text("outcome") === "not restorable" && item.text("reason") === undefined) problems.push({ key: "reason", message: "Reason code: blank. A piece not restorable needs one: it is what the adjuster reads first." });
-  if (earlier && item.text("outcome") === undefined) problems.push({ key: "outcome", message: "Outcome: blank. Say what became of the item, or choose no item of the list." });
-  if (item.text("outcome") === "restored" && (item.text("route") ?? "none") === "none") problems.push({ key: "route", message: "Route: a restored piece went through a bath, by hand or to a specialist. Say which." });
+  if (item.text("outcome") === "not restorable" && item.text("reason") === undefined)
+    problems.push({
+      key: "reason",
+      message: "Reason code: blank. A piece not restorable needs one: it is what the adjuster reads first.",
+    });
+  if (earlier && item.text("outcome") === undefined)
+    problems.push({
+      key: "outcome",
+      message: "Outcome: blank. Say what became of the item, or choose no item of the list.",
+    });
+  if (item.text("outcome") === "restored" && (item.text("route") ?? "none") === "none")
+    problems.push({
+      key: "route",
+      message: "Route: a restored piece went through a bath, by hand or to a specialist. Say which.",
+    });
   return problems;
 }
 
@@ -60,22 +75,42 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     doubts: bathDoubts(filled, item.text("material") ?? "", item.text("item") ?? "", item.text("pre1980"), context),
   };
   if (row !== undefined && key !== undefined) {
-    return { ...common, rows: [], fills: [{ table: "items", key: String(key), cells: cellsOf(filled, [...became, ...more]) }], recorded: `outcome of item ${nameOf(row)}` };
+    return {
+      ...common,
+      rows: [],
+      fills: [{ table: "items", key: String(key), cells: cellsOf(filled, [...became, ...more]) }],
+      recorded: `outcome of item ${nameOf(row)}`,
+    };
   }
   return {
     ...common,
-    rows: [{ table: "items", row: { id: nextIds(context.log, "items", 1)[0], ...cellsOf(filled, [...what, ...became, ...more]) } }],
+    rows: [
+      {
+        table: "items",
+        row: { id: nextIds(context.log, "items", 1)[0], ...cellsOf(filled, [...what, ...became, ...more]) },
+      },
+    ],
     recorded: `${filled.text("item") ?? "item"} of claim ${filled.text("claim") ?? ""}`,
   };
 }
 
-function fieldsLeft(ids: readonly string[], row: SnapshotRow | undefined, values: Draft, context: LogContext): readonly EntryField[] {
+function fieldsLeft(
+  ids: readonly string[],
+  row: SnapshotRow | undefined,
+  values: Draft,
+  context: LogContext,
+): readonly EntryField[] {
   const outcome = values["outcome"] ?? "";
   const route = values["route"] ?? String(row?.cells["route"] ?? "");
   return ids
     .filter((id) => row?.cells[id] === undefined)
     .filter((id) => id !== "bath" || route === "bath")
-    .filter((id) => !id.startsWith("reason") || (outcome !== "" && outcome !== "restored") || ["hand", "specialist", "none"].includes(route))
+    .filter(
+      (id) =>
+        !id.startsWith("reason") ||
+        (outcome !== "" && outcome !== "restored") ||
+        ["hand", "specialist", "none"].includes(route),
+    )
     .map((id) => itemField(id, context));
 }
 
@@ -93,7 +128,18 @@ export const itemEntry: EntryForm = {
     return [
       ...(pending.length === 0
         ? []
-        : [{ fields: [field(context.log, "items", "id", { key: earlierKey, label: "Item already in the list", required: false, choices: pending.map(nameOf) })] }]),
+        : [
+            {
+              fields: [
+                field(context.log, "items", "id", {
+                  key: earlierKey,
+                  label: "Item already in the list",
+                  required: false,
+                  choices: pending.map(nameOf),
+                }),
+              ],
+            },
+          ]),
       ...(row === undefined ? [{ legend: "What came in", fields: left(what) }] : []),
       { legend: "What becomes of it", fields: left(became) },
       { legend: "More", folded: true, fields: left(more) },

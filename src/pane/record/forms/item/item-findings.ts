@@ -1,8 +1,8 @@
 import { rowFacts } from "../../../../advice/bath-facts.ts";
-import { itemStandings, yesNo } from "../../../../joblog/model/words.ts";
-import { figure, money, percent } from "../../../../advice/wording/figures.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { figure, money, percent } from "../../../../advice/wording/figures.ts";
+import { itemStandings, yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
 
@@ -18,7 +18,11 @@ function standingOf(item: ItemFacts): string {
     case undefined:
       return itemStandings.pending;
     case "restored":
-      return item.text("route") === "hand" ? itemStandings.handCleaned : item.text("route") === "specialist" ? itemStandings.specialist : itemStandings.restored;
+      return item.text("route") === "hand"
+        ? itemStandings.handCleaned
+        : item.text("route") === "specialist"
+          ? itemStandings.specialist
+          : itemStandings.restored;
     case "not restorable":
       return itemStandings.notRestorable;
     default:
@@ -32,7 +36,8 @@ function economicFindings(item: ItemFacts, { log }: LogContext): readonly Findin
   const [cost, value] = [item.number("restoreCost"), item.number("replacementValue")];
   if (cost === undefined || value === undefined || value === 0) return [];
   const says = `Restoring for ${money(cost)} is ${percent(cost / value)} of the replacement value`;
-  if (typeof share !== "number") return [{ tone: "plain", text: `${says}. No share is agreed yet, so nothing follows from it.` }];
+  if (typeof share !== "number")
+    return [{ tone: "plain", text: `${says}. No share is agreed yet, so nothing follows from it.` }];
   return cost < share * value
     ? [{ tone: "good", text: `${says}: within the agreed ${percent(share)}.` }]
     : [{ tone: "watch", text: `${says}: over the agreed ${percent(share)}. Reason code COST, if that decides.` }];
@@ -41,7 +46,9 @@ function economicFindings(item: ItemFacts, { log }: LogContext): readonly Findin
 function balance(claim: string, item: ItemFacts, added: number, closes: boolean, { log }: LogContext): string {
   const rows = log.rows.items.map(rowFacts).filter((row) => row.text("claim") === claim);
   const pieces = rows.reduce((sum, row) => sum + (row.number("quantity") ?? 0), added);
-  const pendingBefore = rows.filter((row) => row.text("outcome") === undefined).reduce((sum, row) => sum + (row.number("quantity") ?? 0), 0);
+  const pendingBefore = rows
+    .filter((row) => row.text("outcome") === undefined)
+    .reduce((sum, row) => sum + (row.number("quantity") ?? 0), 0);
   const own = item.number("quantity") ?? 0;
   const pending = pendingBefore + (closes ? -own : item.text("outcome") === undefined ? own : 0);
   return `Claim ${claim}: ${figure(pieces, 0)} pieces listed, ${pending === 0 ? "none" : figure(pending, 0)} pending.`;
@@ -53,12 +60,21 @@ export function itemFindings(item: ItemFacts, earlier: boolean, context: LogCont
   if (claim === undefined || quantity === undefined) return [];
   const closes = earlier && item.text("outcome") !== undefined;
   const findings: Finding[] = [
-    { tone: "plain", text: `Counts as ${standingOf(item)}. ${balance(claim, item, earlier ? 0 : quantity, closes, context)}` },
+    {
+      tone: "plain",
+      text: `Counts as ${standingOf(item)}. ${balance(claim, item, earlier ? 0 : quantity, closes, context)}`,
+    },
     ...economicFindings(item, context),
   ];
   const lost = item.text("outcome") === "not restorable";
-  if (lost && item.text("reasonText") === undefined) findings.push({ tone: "watch", text: "Give the reason in a sentence too: the adjuster was not there." });
-  if (lost && item.text("photo") === undefined) findings.push({ tone: "watch", text: "No photo yet: a piece not restorable wants one from before cleaning." });
-  if (item.text("pre1980") === yes) findings.push({ tone: "watch", text: "Old paint or glaze may hold lead: isolate and wipe-test; it never shares a bath." });
+  if (lost && item.text("reasonText") === undefined)
+    findings.push({ tone: "watch", text: "Give the reason in a sentence too: the adjuster was not there." });
+  if (lost && item.text("photo") === undefined)
+    findings.push({ tone: "watch", text: "No photo yet: a piece not restorable wants one from before cleaning." });
+  if (item.text("pre1980") === yes)
+    findings.push({
+      tone: "watch",
+      text: "Old paint or glaze may hold lead: isolate and wipe-test; it never shares a bath.",
+    });
   return findings;
 }

@@ -1,29 +1,42 @@
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
-import { readInput } from "../../../controls/read-input.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
+import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../../../advice/tank-limits.ts";
+import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import { readInput } from "../../../controls/read-input.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, inputColumn } from "../../fields-of.ts";
+import { nextIds } from "../../next-id.ts";
 import { keyed } from "./level-make-up-facts.ts";
 import { makeUpFindings } from "./level-make-up-findings.ts";
-import { nextIds } from "../../next-id.ts";
-import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../../../advice/tank-limits.ts";
 
 function problems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
   const [before, after] = [filled.number("levelBefore"), filled.number("levelAfter")];
   return [
     ...amountProblems("amount", "Amount", filled.number("amount"), heldBy(context, bath), context),
-    ...amountProblems("concentrateAmount", "Concentrate with it", filled.number("concentrateAmount"), heldBy(context, bath), context),
+    ...amountProblems(
+      "concentrateAmount",
+      "Concentrate with it",
+      filled.number("concentrateAmount"),
+      heldBy(context, bath),
+      context,
+    ),
     ...levelProblems("levelBefore", "Level before", before, bath, context),
     ...levelProblems("levelAfter", "Level after", after, bath, context),
-    ...(before !== undefined && after !== undefined && after <= before ? [{ key: "levelAfter", message: `Level after: ${figure(after, 1)} is not above the level before, ${figure(before, 1)}. Check both.` }] : []),
+    ...(before !== undefined && after !== undefined && after <= before
+      ? [
+          {
+            key: "levelAfter",
+            message: `Level after: ${figure(after, 1)} is not above the level before, ${figure(before, 1)}. Check both.`,
+          },
+        ]
+      : []),
   ];
 }
 
@@ -35,7 +48,9 @@ function waterDoubts(filled: FilledFields, context: LogContext): readonly string
   const hardness = keyed(context, "waters", "water", name)?.number("hardness");
   const covered = keyed(context, "concentrates", "concentrate", facts?.text("concentrate"))?.number("labelHardness");
   if (hardness !== undefined && covered !== undefined && hardness <= covered) return [];
-  return [`${name} is not the water of the fill${hardness === undefined ? "" : ` and has ${figure(hardness, 0)} mg/L of hardness`}: curd may form on the pieces. Did it go in?`];
+  return [
+    `${name} is not the water of the fill${hardness === undefined ? "" : ` and has ${figure(hardness, 0)} mg/L of hardness`}: curd may form on the pieces. Did it go in?`,
+  ];
 }
 
 function meaning(filled: FilledFields, context: LogContext): Meaning {
@@ -49,8 +64,24 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     problems: problems(filled, context),
     doubts: [...waterDoubts(filled, context), ...levelDoubts(filled.number("levelAfter"), bath, context)],
     rows: [
-      { table: "additions", row: { id: ids[0], ...common, kind: "water", purpose: "make-up", ...cellsOf(filled, ["amount", "water", "levelBefore", "levelAfter", "note"]) } },
-      ...(concentrate === undefined ? [] : [{ table: "additions" as const, row: { id: ids[1], ...common, kind: "concentrate", purpose: "make-up", amount: concentrate } }]),
+      {
+        table: "additions",
+        row: {
+          id: ids[0],
+          ...common,
+          kind: "water",
+          purpose: "make-up",
+          ...cellsOf(filled, ["amount", "water", "levelBefore", "levelAfter", "note"]),
+        },
+      },
+      ...(concentrate === undefined
+        ? []
+        : [
+            {
+              table: "additions" as const,
+              row: { id: ids[1], ...common, kind: "concentrate", purpose: "make-up", amount: concentrate },
+            },
+          ]),
     ],
     recorded: `level make-up of bath ${bath ?? ""}, ${amountFigure(poured ?? 0)} ${volumeUnit[context.system]}`,
   };
@@ -64,7 +95,9 @@ function proposedAmount(values: Draft, context: LogContext): string {
     return reading.read === "value" && typeof reading.value === "number" ? reading.value : undefined;
   };
   const [before, after] = [level("levelBefore"), level("levelAfter")];
-  return perDepth === undefined || before === undefined || after === undefined || after <= before ? "" : figure((after - before) * perDepth, 2);
+  return perDepth === undefined || before === undefined || after === undefined || after <= before
+    ? ""
+    : figure((after - before) * perDepth, 2);
 }
 
 /** Water back to the line, and the concentrate that left with the pieces. */
@@ -87,7 +120,15 @@ export const levelMakeUpEntry: EntryForm = {
         field(log, "additions", "bath"),
       ],
     },
-    { legend: "More", folded: true, fields: [field(log, "additions", "minutesMixed"), initialsField(log, "additions"), field(log, "additions", "note")] },
+    {
+      legend: "More",
+      folded: true,
+      fields: [
+        field(log, "additions", "minutesMixed"),
+        initialsField(log, "additions"),
+        field(log, "additions", "note"),
+      ],
+    },
   ],
   proposals: (typed, context) => {
     const bath = typed["bath"] ?? context.bath ?? "";

@@ -1,6 +1,6 @@
-import { findRow, rowFacts, rowsOfBath, type RowFacts } from "../../../../advice/bath-facts.ts";
 import type { Answer } from "../../../../advice/answer.ts";
 import { askRow } from "../../../../advice/ask.ts";
+import { findRow, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
@@ -14,15 +14,25 @@ export interface SinceWater {
 }
 
 export function sinceWater(context: LogContext, bath: string, when: number): SinceWater {
-  const of = (table: "additions" | "loads" | "care"): readonly RowFacts[] => rowsOfBath(context.log, table, bath).map(rowFacts);
+  const of = (table: "additions" | "loads" | "care"): readonly RowFacts[] =>
+    rowsOfBath(context.log, table, bath).map(rowFacts);
   const time = (row: RowFacts): number => row.number("when") ?? Number.POSITIVE_INFINITY;
-  const before = Math.max(0, ...of("additions").filter((row) => row.text("kind") === "water" && time(row) < when).map(time));
-  const since = (rows: readonly RowFacts[]): readonly RowFacts[] => rows.filter((row) => time(row) > before && time(row) <= when);
-  const sum = (rows: readonly RowFacts[]): number => rows.reduce((total, row) => total + (row.number("amount") ?? 0), 0);
+  const before = Math.max(
+    0,
+    ...of("additions")
+      .filter((row) => row.text("kind") === "water" && time(row) < when)
+      .map(time),
+  );
+  const since = (rows: readonly RowFacts[]): readonly RowFacts[] =>
+    rows.filter((row) => time(row) > before && time(row) <= when);
+  const sum = (rows: readonly RowFacts[]): number =>
+    rows.reduce((total, row) => total + (row.number("amount") ?? 0), 0);
   return {
     loads: since(of("loads")).length,
     drained: sum(since(of("care"))),
-    concentrate: sum(since(of("additions")).filter((row) => row.text("kind") === "concentrate" && row.text("purpose") !== "opening")),
+    concentrate: sum(
+      since(of("additions")).filter((row) => row.text("kind") === "concentrate" && row.text("purpose") !== "opening"),
+    ),
   };
 }
 
@@ -30,7 +40,9 @@ export function sinceWater(context: LogContext, bath: string, when: number): Sin
 export function riseOf(filled: FilledFields, context: LogContext): number | undefined {
   const perDepth = tankOf(context, filled.text("bath"))?.number("volumePerDepth");
   const [before, after] = [filled.number("levelBefore"), filled.number("levelAfter")];
-  return perDepth === undefined || before === undefined || after === undefined ? undefined : (after - before) * perDepth;
+  return perDepth === undefined || before === undefined || after === undefined
+    ? undefined
+    : (after - before) * perDepth;
 }
 
 /** How a fall of the level divides. */
@@ -46,7 +58,8 @@ export function splitOf(filled: FilledFields, since: SinceWater, context: LogCon
   const facts = bathFacts(context.log, bath);
   const dragOut = tankOf(context, bath)?.number("dragOut");
   const [rise, dose, held] = [riseOf(filled, context), facts?.number("openingDose"), facts?.number("workingVolume")];
-  if (rise === undefined || rise <= 0 || dragOut === undefined || dose === undefined || held === undefined) return undefined;
+  if (rise === undefined || rise <= 0 || dragOut === undefined || dose === undefined || held === undefined)
+    return undefined;
   const answer = askRow("MAKEUP", rise + since.concentrate, since.loads, dragOut, since.drained, dose / held);
   if (!answer.known) return answer;
   const [evaporated = 0, carriedOut = 0, concentrate = 0] = answer.value;
@@ -54,7 +67,12 @@ export function splitOf(filled: FilledFields, since: SinceWater, context: LogCon
 }
 
 /** The row of a water, of a concentrate. */
-export function keyed(context: LogContext, table: "waters" | "concentrates", column: "water" | "concentrate", key: string | undefined): RowFacts | undefined {
+export function keyed(
+  context: LogContext,
+  table: "waters" | "concentrates",
+  column: "water" | "concentrate",
+  key: string | undefined,
+): RowFacts | undefined {
   const row = key === undefined ? undefined : findRow(context.log, table, column, key);
   return row === undefined ? undefined : rowFacts(row);
 }

@@ -1,5 +1,3 @@
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
 import type { Answer } from "../../../../advice/answer.ts";
 import { askNumber } from "../../../../advice/ask.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
@@ -7,7 +5,9 @@ import { inJugs } from "../../../../advice/charge-dose.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { keyed, riseOf, sinceWater, splitOf, type SinceWater } from "./level-make-up-facts.ts";
+import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import { keyed, riseOf, type SinceWater, sinceWater, splitOf } from "./level-make-up-facts.ts";
 
 const volumeSymbol = { US: "US gal", metric: "L", imperial: "imperial gal" } as const;
 
@@ -16,22 +16,41 @@ function splitFindings(filled: FilledFields, since: SinceWater, context: LogCont
   const split = splitOf(filled, since, context);
   if (split?.known === false) return [{ tone: "act", text: split.why }];
   if (split === undefined) {
-    const out = since.loads + since.drained > 0 ? " The tank's drag-out by a load is not in the log (sheet Job), so it cannot be divided." : "";
-    return [{ tone: "plain", text: `Water alone is right for what evaporated; what was carried out or drained took concentrate along.${out}` }];
+    const out =
+      since.loads + since.drained > 0
+        ? " The tank's drag-out by a load is not in the log (sheet Job), so it cannot be divided."
+        : "";
+    return [
+      {
+        tone: "plain",
+        text: `Water alone is right for what evaporated; what was carried out or drained took concentrate along.${out}`,
+      },
+    ];
   }
   const { evaporated, carriedOut, concentrate } = split.value;
   const drained = since.drained > 0 ? ` and ${amountFigure(since.drained)} ${unit} drained` : "";
   const by = carriedOut === 0 ? "" : `, by ${String(since.loads)} ${since.loads === 1 ? "load" : "loads"}${drained}`;
-  const findings: Finding[] = [{ tone: "plain", text: `Lost since the last water: ${amountFigure(evaporated)} ${unit} evaporated, ${amountFigure(carriedOut)} ${unit} carried out as solution${by}.` }];
+  const findings: Finding[] = [
+    {
+      tone: "plain",
+      text: `Lost since the last water: ${amountFigure(evaporated)} ${unit} evaporated, ${amountFigure(carriedOut)} ${unit} carried out as solution${by}.`,
+    },
+  ];
   if (concentrate < 0.0005) return [...findings, { tone: "good", text: "Water alone gives it back." }];
   const typed = filled.number("concentrateAmount");
   const due = `${inJugs(concentrate, context.system)} of concentrate went with it`;
-  findings.push(typed === undefined ? { tone: "watch", text: `${due}: add it with the water, mix, read.` } : { tone: "plain", text: `${due}; ${amountFigure(typed)} ${unit} go in.` });
+  findings.push(
+    typed === undefined
+      ? { tone: "watch", text: `${due}: add it with the water, mix, read.` }
+      : { tone: "plain", text: `${due}; ${amountFigure(typed)} ${unit} go in.` },
+  );
   return findings;
 }
 
 function eats(answer: Answer<number>, unit: string): string {
-  return answer.known && answer.value >= 0.0005 ? `, which takes up ${amountFigure(answer.value)} ${unit} of concentrate` : "";
+  return answer.known && answer.value >= 0.0005
+    ? `, which takes up ${amountFigure(answer.value)} ${unit} of concentrate`
+    : "";
 }
 
 /** What the water brings into the bath, loudly where it is another water than that of the fill. */
@@ -47,13 +66,33 @@ function waterFindings(poured: number, filled: FilledFields, context: LogContext
   const other = name !== ofFill;
   const start = other ? `${name ?? ""} is not the water of the fill (${ofFill ?? ""}). ` : "";
   const brings = other ? "It brings" : "The water brings";
-  if (!liters.known || hardness === undefined || alkalinity === undefined) return [{ tone: other ? "act" : "watch", text: `${start}What it brings is not known: the water is not tested.` }];
+  if (!liters.known || hardness === undefined || alkalinity === undefined)
+    return [{ tone: other ? "act" : "watch", text: `${start}What it brings is not known: the water is not tested.` }];
   const unit = volumeUnit[system];
   const grams = figure((liters.value * hardness) / 1000, 1);
-  const byHardness = hardness === 0 ? "" : eats(askNumber("HARDNESSDOSE", poured, hardness, concentrate?.number("capacity") ?? null, concentrate?.number("labelHardness") ?? null, system), unit);
+  const byHardness =
+    hardness === 0
+      ? ""
+      : eats(
+          askNumber(
+            "HARDNESSDOSE",
+            poured,
+            hardness,
+            concentrate?.number("capacity") ?? null,
+            concentrate?.number("labelHardness") ?? null,
+            system,
+          ),
+          unit,
+        );
   const perLiter = askNumber("UNITCONVERT", alkalinity, "mg/L CaCO3", "meq/L");
   const equivalents = perLiter.known ? figure((liters.value * perLiter.value) / 1000, 3) : "0";
-  const byAlkalinity = alkalinity === 0 ? "" : eats(askNumber("ALKALINITYDOSE", poured, alkalinity, concentrate?.number("alkalinityStrength") ?? null, system), unit);
+  const byAlkalinity =
+    alkalinity === 0
+      ? ""
+      : eats(
+          askNumber("ALKALINITYDOSE", poured, alkalinity, concentrate?.number("alkalinityStrength") ?? null, system),
+          unit,
+        );
   return [
     { tone: other ? "act" : "plain", text: `${start}${brings} ${grams} g of hardness as CaCO3${byHardness}.` },
     { tone: other ? "act" : "plain", text: `${brings} ${equivalents} eq of bicarbonate${byAlkalinity}.` },
@@ -69,10 +108,20 @@ export function makeUpFindings(filled: FilledFields, context: LogContext): reado
   if (bath === undefined || when === undefined) return [];
   const rise = riseOf(filled, context);
   const unit = volumeUnit[context.system];
-  const contradicts = rise !== undefined && poured !== undefined && rise > 0 && Math.abs(poured - rise) > mismatch * rise;
+  const contradicts =
+    rise !== undefined && poured !== undefined && rise > 0 && Math.abs(poured - rise) > mismatch * rise;
   return [
-    ...(rise !== undefined && rise > 0 ? [{ tone: "plain" as const, text: `That rise of the level is ${amountFigure(rise)} ${unit}.` }] : []),
-    ...(contradicts ? [{ tone: "watch" as const, text: `${amountFigure(poured)} ${unit} do not fit that rise: read the level and the meter of the hose again.` }] : []),
+    ...(rise !== undefined && rise > 0
+      ? [{ tone: "plain" as const, text: `That rise of the level is ${amountFigure(rise)} ${unit}.` }]
+      : []),
+    ...(contradicts
+      ? [
+          {
+            tone: "watch" as const,
+            text: `${amountFigure(poured)} ${unit} do not fit that rise: read the level and the meter of the hose again.`,
+          },
+        ]
+      : []),
     ...splitFindings(filled, sinceWater(context, bath, when), context),
     ...(poured === undefined ? [] : waterFindings(poured, filled, context)),
   ];

@@ -1,26 +1,32 @@
-import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
-import { loadFindings } from "./load-findings.ts";
+import { rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
+import { bathState } from "../../../../joblog/model/words.ts";
 import { loadCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
-import { bathState } from "../../../../joblog/model/words.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
-import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
-import { rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { loadFindings } from "./load-findings.ts";
 
 const doubtOfState: Readonly<Partial<Record<string, string>>> = {
   [bathState.benchTest]: "The bath's bench test is not passed since the last concentrate. Run the load all the same?",
-  [bathState.baseline]: "The bath has no baseline yet, so nothing will show when it weakens. Run the load all the same?",
+  [bathState.baseline]:
+    "The bath has no baseline yet, so nothing will show when it weakens. Run the load all the same?",
   [bathState.topUp]: "A top-up is due in this bath. Run the load before it?",
 };
 
 function zeroProblems(filled: FilledFields): readonly FieldProblem[] {
-  const named = [["baskets", "Baskets"], ["minutes", "In the bath"]] as const;
-  return named.flatMap(([key, label]) => (filled.number(key) === 0 ? [{ key, message: `${label}: 0 is no load. Allowed: more than 0.` }] : []));
+  const named = [
+    ["baskets", "Baskets"],
+    ["minutes", "In the bath"],
+  ] as const;
+  return named.flatMap(([key, label]) =>
+    filled.number(key) === 0 ? [{ key, message: `${label}: 0 is no load. Allowed: more than 0.` }] : [],
+  );
 }
 
 function meaning(filled: FilledFields, context: LogContext): Meaning {
@@ -35,7 +41,12 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     rows: [{ table: "loads", row: { id: nextIds(context.log, "loads", 1)[0], ...cellsOf(filled, columns) } }],
     recorded: `load of claim ${filled.text("claim") ?? ""} in bath ${bath ?? ""}`,
     ...(state === bathState.charge
-      ? { blocked: { why: "This bath has no concentrate in the log yet. Record what went in first.", first: "addition" as const } }
+      ? {
+          blocked: {
+            why: "This bath has no concentrate in the log yet. Record what went in first.",
+            first: "addition" as const,
+          },
+        }
       : {}),
   };
 }
@@ -58,7 +69,16 @@ export const loadEntry: EntryForm = {
         field(log, "loads", "bath"),
       ],
     },
-    { legend: "More", folded: true, fields: [field(log, "loads", "rework"), field(log, "loads", "area"), initialsField(log, "loads"), field(log, "loads", "note")] },
+    {
+      legend: "More",
+      folded: true,
+      fields: [
+        field(log, "loads", "rework"),
+        field(log, "loads", "area"),
+        initialsField(log, "loads"),
+        field(log, "loads", "note"),
+      ],
+    },
   ],
   proposals: (typed, context) => {
     const bath = typed["bath"] ?? context.bath ?? "";

@@ -1,13 +1,17 @@
-import { rowsOfBath, rowFacts } from "../../../../advice/bath-facts.ts";
-import { yesNo } from "../../../../joblog/model/words.ts";
-import { figure, percent } from "../../../../advice/wording/figures.ts";
+import { rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { figure, percent } from "../../../../advice/wording/figures.ts";
+import { yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
 
-const weightOf: Readonly<Partial<Record<string, string>>> = { light: "weightLight", medium: "weightMedium", heavy: "weightHeavy" };
+const weightOf: Readonly<Partial<Record<string, string>>> = {
+  light: "weightLight",
+  medium: "weightMedium",
+  heavy: "weightHeavy",
+};
 
 /** What a load counts for by each basis of a share, as the Loads sheet has it. */
 interface Units {
@@ -28,13 +32,26 @@ export function loadFindings(filled: FilledFields, context: LogContext): readonl
   const units = unitsOf(filled, context);
   const [bath, claim] = [filled.text("bath"), filled.text("claim")];
   if (units === undefined || bath === undefined || claim === undefined) return [];
-  if (filled.text("rework") === yes) return [{ tone: "plain", text: `Rework: counts nothing toward the share of claim ${claim}, which was charged for these pieces before.` }];
+  if (filled.text("rework") === yes)
+    return [
+      {
+        tone: "plain",
+        text: `Rework: counts nothing toward the share of claim ${claim}, which was charged for these pieces before.`,
+      },
+    ];
   const loads = rowsOfBath(context.log, "loads", bath);
   const sum = (column: string, ofClaim: boolean): number =>
-    loads.reduce((total, row) => total + (ofClaim && row.cells["claim"] !== claim ? 0 : (rowFacts(row).number(column) ?? 0)), 0);
-  const share = (column: string, more: number): string => percent((sum(column, true) + more) / (sum(column, false) + more));
+    loads.reduce(
+      (total, row) => total + (ofClaim && row.cells["claim"] !== claim ? 0 : (rowFacts(row).number(column) ?? 0)),
+      0,
+    );
+  const share = (column: string, more: number): string =>
+    percent((sum(column, true) + more) / (sum(column, false) + more));
   return [
-    { tone: "plain", text: `Counts ${figure(units.baskets, 2)} by baskets, ${figure(units.weighted, 2)} by soil, ${figure(units.minutes, 1)} by basket-minutes.` },
+    {
+      tone: "plain",
+      text: `Counts ${figure(units.baskets, 2)} by baskets, ${figure(units.weighted, 2)} by soil, ${figure(units.minutes, 1)} by basket-minutes.`,
+    },
     {
       tone: "plain",
       text: `With it claim ${claim} bears ${share("counted", units.baskets)} of this bath by baskets, ${share("weighted", units.weighted)} by soil, ${share("basketMinutes", units.minutes)} by basket-minutes.`,

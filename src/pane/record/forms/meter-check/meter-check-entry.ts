@@ -1,27 +1,57 @@
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
+import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
-import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, meterField, metersOf } from "../../fields-of.ts";
-import { meterFindings } from "./meter-findings.ts";
 import { nextIds } from "../../next-id.ts";
+import { meterFindings } from "./meter-findings.ts";
 
-const columns = ["when", "meter", "buffer1", "asFound1", "mv1", "buffer2", "asFound2", "mv2", "temperature", "asLeft1", "asLeft2", "bufferLot", "initials", "note"];
+const columns = [
+  "when",
+  "meter",
+  "buffer1",
+  "asFound1",
+  "mv1",
+  "buffer2",
+  "asFound2",
+  "mv2",
+  "temperature",
+  "asLeft1",
+  "asLeft2",
+  "bufferLot",
+  "initials",
+  "note",
+];
 
 /** Written down after the adjustment, as found is gone for ever: it comes first. */
 function orderProblems(filled: FilledFields): readonly FieldProblem[] {
   return [1, 2].flatMap((buffer) => {
-    const missing = filled.number(`asLeft${String(buffer)}`) !== undefined && filled.number(`asFound${String(buffer)}`) === undefined;
-    return missing ? [{ key: `asFound${String(buffer)}`, message: `As found ${String(buffer)} comes before as left: what the meter showed before it was adjusted says how far earlier readings were off.` }] : [];
+    const missing =
+      filled.number(`asLeft${String(buffer)}`) !== undefined && filled.number(`asFound${String(buffer)}`) === undefined;
+    return missing
+      ? [
+          {
+            key: `asFound${String(buffer)}`,
+            message: `As found ${String(buffer)} comes before as left: what the meter showed before it was adjusted says how far earlier readings were off.`,
+          },
+        ]
+      : [];
   });
 }
 
 function bufferProblems(filled: FilledFields): readonly FieldProblem[] {
   const [one, two] = [filled.number("buffer1"), filled.number("buffer2")];
-  return one !== undefined && one === two ? [{ key: "buffer2", message: `Buffer 2: ${figure(two, 2, 2)} is the same as buffer 1. Two different buffers bracket the bath.` }] : [];
+  return one !== undefined && one === two
+    ? [
+        {
+          key: "buffer2",
+          message: `Buffer 2: ${figure(two, 2, 2)} is the same as buffer 1. Two different buffers bracket the bath.`,
+        },
+      ]
+    : [];
 }
 
 /** No electrode in use is off by so much; more likely buffers are mixed up or a digit is wrong (common practice, no source). */
@@ -31,7 +61,9 @@ function mixedUp(filled: FilledFields): readonly string[] {
   return [1, 2].flatMap((buffer) => {
     const [found, known] = [filled.number(`asFound${String(buffer)}`), filled.number(`buffer${String(buffer)}`)];
     if (found === undefined || known === undefined || Math.abs(found - known) < farOff) return [];
-    return [`${figure(found, 2, 2)} in the buffer ${figure(known, 2, 2)} is off by ${figure(Math.abs(found - known), 2, 2)} pH. Are the buffers in the right order?`];
+    return [
+      `${figure(found, 2, 2)} in the buffer ${figure(known, 2, 2)} is off by ${figure(Math.abs(found - known), 2, 2)} pH. Are the buffers in the right order?`,
+    ];
   });
 }
 
@@ -40,7 +72,9 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     findings: meterFindings(filled, context),
     problems: [...orderProblems(filled), ...bufferProblems(filled)],
     doubts: mixedUp(filled),
-    rows: [{ table: "meterChecks", row: { id: nextIds(context.log, "meterChecks", 1)[0], ...cellsOf(filled, columns) } }],
+    rows: [
+      { table: "meterChecks", row: { id: nextIds(context.log, "meterChecks", 1)[0], ...cellsOf(filled, columns) } },
+    ],
     recorded: `check of meter ${filled.text("meter") ?? ""}`,
   };
 }
@@ -51,15 +85,35 @@ export const meterCheckEntry: EntryForm = {
   title: entryNames["meter check"],
   purpose: "As found in two buffers before adjusting; reaches back to earlier readings.",
   submit: "Record meter check",
-  caution: "Rinse the electrode between buffers; an oil film goes with detergent, then 1:10 acid, then rinse. Fresh buffer in the cup, none back into the bottle.",
+  caution:
+    "Rinse the electrode between buffers; an oil film goes with detergent, then 1:10 acid, then rinse. Fresh buffer in the cup, none back into the bottle.",
   groups: (_values, { log }) => [
-    { fields: [meterField(log, "meterChecks"), field(log, "meterChecks", "temperature"), field(log, "meterChecks", "when")] },
+    {
+      fields: [
+        meterField(log, "meterChecks"),
+        field(log, "meterChecks", "temperature"),
+        field(log, "meterChecks", "when"),
+      ],
+    },
     {
       legend: "As found, before anything is adjusted",
-      fields: ["buffer1", "asFound1", "buffer2", "asFound2", "mv1", "mv2"].map((id) => field(log, "meterChecks", id, { required: !id.startsWith("mv") })),
+      fields: ["buffer1", "asFound1", "buffer2", "asFound2", "mv1", "mv2"].map((id) =>
+        field(log, "meterChecks", id, { required: !id.startsWith("mv") }),
+      ),
     },
-    { legend: "As left, after adjusting (blank: nothing adjusted)", fields: [field(log, "meterChecks", "asLeft1"), field(log, "meterChecks", "asLeft2")] },
-    { legend: "More", folded: true, fields: [field(log, "meterChecks", "bufferLot"), initialsField(log, "meterChecks"), field(log, "meterChecks", "note")] },
+    {
+      legend: "As left, after adjusting (blank: nothing adjusted)",
+      fields: [field(log, "meterChecks", "asLeft1"), field(log, "meterChecks", "asLeft2")],
+    },
+    {
+      legend: "More",
+      folded: true,
+      fields: [
+        field(log, "meterChecks", "bufferLot"),
+        initialsField(log, "meterChecks"),
+        field(log, "meterChecks", "note"),
+      ],
+    },
   ],
   proposals: (typed, context) => {
     const meters = metersOf(context.log);

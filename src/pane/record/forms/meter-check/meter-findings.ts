@@ -1,20 +1,22 @@
-import { meterVerdict } from "../../../../joblog/model/words.ts";
-import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
-import { degrees, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
-import { shortMoment } from "../../../../advice/wording/moments.ts";
 import { askNumber } from "../../../../advice/ask.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { checksBefore, errorIn, foundError, slopeOf, verdictOf } from "../../../../advice/meter-facts.ts";
-import { reachOf, type Reach } from "../../../../advice/meter-reach.ts";
+import { type Reach, reachOf } from "../../../../advice/meter-reach.ts";
+import { degrees, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
+import { meterVerdict } from "../../../../joblog/model/words.ts";
 
 const signed = (value: number): string => `${value > 0 ? "+" : value < 0 ? "−" : ""}${phFigure(Math.abs(value))}`;
 
 function errorFinding(filled: FilledFields): readonly Finding[] {
   const words = ([1, 2] as const).flatMap((buffer) => {
     const error = errorIn(buffer, "asFound", filled);
-    return error === undefined ? [] : [`${signed(error)} in ${phFigure(filled.number(`buffer${String(buffer)}`) ?? 0)}`];
+    return error === undefined
+      ? []
+      : [`${signed(error)} in ${phFigure(filled.number(`buffer${String(buffer)}`) ?? 0)}`];
   });
   return words.length === 0 ? [] : [{ tone: "plain", text: `As found: ${words.join(", ")}.` }];
 }
@@ -27,7 +29,12 @@ function bufferFindings(filled: FilledFields, { system }: LogContext): readonly 
     const value = filled.number(`buffer${String(buffer)}`);
     const certified = value === undefined ? undefined : askNumber("BUFFERPH", figure(value, 2), temperature, system);
     if (value === undefined || certified?.known !== true || phFigure(certified.value) === phFigure(value)) return [];
-    return [{ tone: "watch", text: `The standard ${phFigure(value)} is ${phFigure(certified.value)} at ${degrees(temperature)} ${temperatureUnit[system]}. Take the value from the table on your bottle.` }];
+    return [
+      {
+        tone: "watch",
+        text: `The standard ${phFigure(value)} is ${phFigure(certified.value)} at ${degrees(temperature)} ${temperatureUnit[system]}. Take the value from the table on your bottle.`,
+      },
+    ];
   });
 }
 
@@ -38,9 +45,15 @@ function verdictFindings(filled: FilledFields, context: LogContext): readonly Fi
   const limits = ` (limits: ${String(meterLimit)} pH, slope ${String(slopeLow)} to ${String(slopeHigh)}%)`;
   const said = `${verdict.charAt(0).toUpperCase()}${verdict.slice(1)}`;
   const findings: Finding[] = [];
-  if (slope !== undefined) findings.push(slope.known ? { tone: "plain", text: `Slope ${figure(slope.value, 1, 1)}% of the theoretical.` } : { tone: "act", text: slope.why });
+  if (slope !== undefined)
+    findings.push(
+      slope.known
+        ? { tone: "plain", text: `Slope ${figure(slope.value, 1, 1)}% of the theoretical.` }
+        : { tone: "act", text: slope.why },
+    );
   if (verdict === meterVerdict.within) findings.push({ tone: "good", text: `${said}${limits}.` });
-  else if (verdict !== meterVerdict.incomplete) findings.push({ tone: "act", text: `${said}${limits}. Clean the electrode and adjust, then write as left.` });
+  else if (verdict !== meterVerdict.incomplete)
+    findings.push({ tone: "act", text: `${said}${limits}. Clean the electrode and adjust, then write as left.` });
   return findings;
 }
 
@@ -50,20 +63,31 @@ function readingsFinding({ since, readings }: Reach): Finding {
   const count = `${String(readings.length)} ${readings.length === 1 ? "reading" : "readings"}`;
   return Math.abs(largest) < 0.005
     ? { tone: "plain", text: `Reaches back to ${count} since ${shortMoment(since)}: none changes.` }
-    : { tone: "watch", text: `Reaches back to ${count} since ${shortMoment(since)}: up to ${phFigure(Math.abs(largest))} ${largest < 0 ? "lower" : "higher"} once the drift is taken out. What the meter showed stays in the log beside it.` };
+    : {
+        tone: "watch",
+        text: `Reaches back to ${count} since ${shortMoment(since)}: up to ${phFigure(Math.abs(largest))} ${largest < 0 ? "lower" : "higher"} once the drift is taken out. What the meter showed stays in the log beside it.`,
+      };
 }
 
 /** Which readings, verdicts and baselines change, named one by one. */
 function reachFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
   const [meter, when, found] = [filled.text("meter"), filled.number("when"), foundError(filled)];
   if (meter === undefined || when === undefined || found === undefined) return [];
-  const before = checksBefore(meter, when, context).filter((check) => check.number("left") !== undefined).at(-1);
+  const before = checksBefore(meter, when, context)
+    .filter((check) => check.number("left") !== undefined)
+    .at(-1);
   const reach = before === undefined ? undefined : reachOf({ meter, when, found, before }, context);
-  if (reach === undefined) return [{ tone: "plain", text: "No check of this meter before: earlier readings stay as read." }];
-  const flips = reach.readings.filter(({ verdictWas, verdictBecomes }) => verdictWas !== undefined && verdictWas !== verdictBecomes);
+  if (reach === undefined)
+    return [{ tone: "plain", text: "No check of this meter before: earlier readings stay as read." }];
+  const flips = reach.readings.filter(
+    ({ verdictWas, verdictBecomes }) => verdictWas !== undefined && verdictWas !== verdictBecomes,
+  );
   return [
     readingsFinding(reach),
-    ...reach.baselines.map(({ bath, was, becomes }): Finding => ({ tone: "watch", text: `Baseline of ${bath}: ${phFigure(was)} becomes ${phFigure(becomes)}.` })),
+    ...reach.baselines.map(({ bath, was, becomes }): Finding => ({
+      tone: "watch",
+      text: `Baseline of ${bath}: ${phFigure(was)} becomes ${phFigure(becomes)}.`,
+    })),
     ...flips.map(({ id, bath, when: at, was, becomes, verdictWas, verdictBecomes }): Finding => ({
       tone: "act",
       text: `${id}, ${bath}, ${shortMoment(at)}: ${phFigure(was)} becomes ${phFigure(becomes)}, "${verdictWas ?? ""}" becomes "${verdictBecomes ?? ""}".`,
@@ -79,7 +103,9 @@ export function meterFindings(filled: FilledFields, context: LogContext): readon
     ...errorFinding(filled),
     ...bufferFindings(filled, context),
     ...verdictFindings(filled, context),
-    ...(acid ? [{ tone: "watch" as const, text: "Bracket with 7 and 10: these buffers say little about an alkaline bath." }] : []),
+    ...(acid
+      ? [{ tone: "watch" as const, text: "Bracket with 7 and 10: these buffers say little about an alkaline bath." }]
+      : []),
     ...reachFindings(filled, context),
   ];
 }

@@ -1,10 +1,10 @@
-import type { UnitSystem } from "../../../../core/units/unit-system.ts";
-import { rowFacts, rowsOfBath, type RowFacts } from "../../../../advice/bath-facts.ts";
-import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
-import { degrees, ph as phFigure } from "../../../../advice/wording/figures.ts";
-import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { degrees, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { UnitSystem } from "../../../../core/units/unit-system.ts";
+import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 
 /** No bath falls or rises by so much from one reading to the next (common practice, no source). */
 export const farInPh = 1;
@@ -16,7 +16,9 @@ const farInTemperature: Readonly<Record<UnitSystem, number>> = { US: 54, metric:
 function readingBefore(filled: FilledFields, { log }: LogContext): RowFacts | undefined {
   const [bath, when] = [filled.text("bath"), filled.number("when")];
   if (bath === undefined || when === undefined) return undefined;
-  const readings = rowsOfBath(log, "readings", bath).map(rowFacts).filter((row) => row.text("purpose") !== "rinse" && row.number("ph") !== undefined);
+  const readings = rowsOfBath(log, "readings", bath)
+    .map(rowFacts)
+    .filter((row) => row.text("purpose") !== "rinse" && row.number("ph") !== undefined);
   return readings.filter((row) => (row.number("when") ?? 0) <= when).at(-1);
 }
 
@@ -30,7 +32,15 @@ export function sampleDoubts(bath: RowFacts | undefined, filled: FilledFields, c
   const gap = temperature !== undefined && baseline !== undefined ? Math.abs(temperature - baseline) : 0;
   const unit = temperatureUnit[context.system];
   return [
-    ...(jump >= farInPh ? [`pH ${phFigure(ph ?? 0)} is ${phFigure(jump)} from the reading before, ${phFigure(before ?? 0)} on ${shortMoment(at ?? 0)}. Was it typed right?`] : []),
-    ...(gap >= farInTemperature[context.system] ? [`The sample, ${degrees(temperature ?? 0)} ${unit}, is ${degrees(gap)} ${unit} from the baseline's. Was it typed right?`] : []),
+    ...(jump >= farInPh
+      ? [
+          `pH ${phFigure(ph ?? 0)} is ${phFigure(jump)} from the reading before, ${phFigure(before ?? 0)} on ${shortMoment(at ?? 0)}. Was it typed right?`,
+        ]
+      : []),
+    ...(gap >= farInTemperature[context.system]
+      ? [
+          `The sample, ${degrees(temperature ?? 0)} ${unit}, is ${degrees(gap)} ${unit} from the baseline's. Was it typed right?`,
+        ]
+      : []),
   ];
 }

@@ -1,24 +1,24 @@
-import { lastReadingOf, rowFacts, rowsOfBath, type RowFacts } from "../../../../advice/bath-facts.ts";
-import type { SnapshotRow, LogSnapshot } from "../../../../joblog/model/log-snapshot.ts";
+import { phForRecovery } from "../../../../advice/at-baseline.ts";
+import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import type { Finding } from "../../../../advice/finding.ts";
+import { judgeReading } from "../../../../advice/judge-reading.ts";
+import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
+import type { LogContext } from "../../../../advice/log-context.ts";
+import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
+import { degrees } from "../../../../advice/wording/figures.ts";
+import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { readingPurposes } from "../../../../joblog/model/words.ts";
-import { degrees } from "../../../../advice/wording/figures.ts";
-import { phForRecovery } from "../../../../advice/at-baseline.ts";
-import { bathFacts } from "../../../../advice/bath-values.ts";
 import { hotSampleCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import type { FilledFields } from "../../../../advice/filled-fields.ts";
-import type { Finding } from "../../../../advice/finding.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, meterField } from "../../fields-of.ts";
-import { judgeReading } from "../../../../advice/judge-reading.ts";
-import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
-import { meterDoubts } from "../meter-check/meter-doubts.ts";
 import { nextIds } from "../../next-id.ts";
+import { meterDoubts } from "../meter-check/meter-doubts.ts";
 import { sampleDoubts } from "./reading-doubts.ts";
-import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
 
 /** Baselines have a form of their own that takes three at once. */
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
@@ -44,12 +44,23 @@ export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undef
   return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
 }
 
-function recoveryFindings(facts: RowFacts, bath: string | undefined, ph: number, temperature: number, context: LogContext): readonly Finding[] {
+function recoveryFindings(
+  facts: RowFacts,
+  bath: string | undefined,
+  ph: number,
+  temperature: number,
+  context: LogContext,
+): readonly Finding[] {
   const after = phForRecovery(facts, ph, temperature, context);
   const to = facts.number("baselineTemperature");
   if (after === undefined) {
     if (to === undefined) return [];
-    return [{ tone: "watch", text: `Whether the top-up sufficed shows only in a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]}.` }];
+    return [
+      {
+        tone: "watch",
+        text: `Whether the top-up sufficed shows only in a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]}.`,
+      },
+    ];
   }
   const topUp = bath === undefined ? undefined : unreadTopUp(context.log, bath);
   const added = topUp === undefined ? undefined : rowFacts(topUp);
@@ -62,7 +73,13 @@ function findingsOf(filled: FilledFields, facts: RowFacts, context: LogContext):
   const temperature = filled.number("temperature");
   if (purpose === "rinse") return [{ tone: "plain", text: "A rinse is not judged against the baseline." }];
   if (ph === undefined) return [];
-  if (temperature === undefined) return [{ tone: "watch", text: "Without the sample's temperature the reading cannot be judged: the same bath reads lower when hot." }];
+  if (temperature === undefined)
+    return [
+      {
+        tone: "watch",
+        text: "Without the sample's temperature the reading cannot be judged: the same bath reads lower when hot.",
+      },
+    ];
   const afterTopUp = purpose === "after top-up";
   const recovery = afterTopUp ? recoveryFindings(facts, filled.text("bath"), ph, temperature, context) : [];
   return [...recovery, ...judgeReading(facts, ph, temperature, afterTopUp, context)];
@@ -74,7 +91,10 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const purpose = filled.text("purpose");
   const ph = filled.number("ph");
   const topUp = bath === undefined || purpose !== "after top-up" ? undefined : unreadTopUp(context.log, bath);
-  const phAfter = facts === undefined || ph === undefined ? undefined : phForRecovery(facts, ph, filled.number("temperature"), context);
+  const phAfter =
+    facts === undefined || ph === undefined
+      ? undefined
+      : phForRecovery(facts, ph, filled.number("temperature"), context);
   const completes = topUp !== undefined && topUp.cells["phAfter"] === undefined && phAfter !== undefined;
   const key = topUp?.cells["id"];
   return {
@@ -90,7 +110,9 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
         row: { id: nextIds(context.log, "readings", 1)[0], ...cellsOf(filled, [...asRead, ...more]) },
       },
     ],
-    ...(completes && key !== undefined ? { fills: [{ table: "additions", key: String(key), cells: { phAfter } }] } : {}),
+    ...(completes && key !== undefined
+      ? { fills: [{ table: "additions", key: String(key), cells: { phAfter } }] }
+      : {}),
     recorded: `reading of bath ${bath ?? ""}`,
   };
 }
@@ -104,15 +126,19 @@ export const readingEntry: EntryForm = {
   caution: hotSampleCaution,
   groups: (values, { log }) => [
     {
-      fields: [
-        ...asRead.map((id) => field(log, "readings", id, changeOf(id, values))),
-      ],
+      fields: [...asRead.map((id) => field(log, "readings", id, changeOf(id, values)))],
     },
     {
       legend: "More",
       folded: true,
       fields: [
-        ...more.map((id) => (id === "meter" ? meterField(log, "readings") : id === "initials" ? initialsField(log, "readings") : field(log, "readings", id))),
+        ...more.map((id) =>
+          id === "meter"
+            ? meterField(log, "readings")
+            : id === "initials"
+              ? initialsField(log, "readings")
+              : field(log, "readings", id),
+        ),
       ],
     },
   ],

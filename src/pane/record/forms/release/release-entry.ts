@@ -1,28 +1,36 @@
 import { lastReadingOf, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
-import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
-import { figure } from "../../../../advice/wording/figures.ts";
-import { serialOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import { bathFacts, bathIds } from "../../../../advice/bath-values.ts";
-import { releaseCaution } from "../../cautions.ts";
-import { cellsOf } from "../../cells-of.ts";
-import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { isSpent, openRelease, releaseFacts } from "../../../../advice/release-facts.ts";
+import { tankOf } from "../../../../advice/tank-limits.ts";
+import { figure } from "../../../../advice/wording/figures.ts";
+import { serialOf, shortMoment } from "../../../../advice/wording/moments.ts";
+import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import { releaseCaution } from "../../cautions.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { nextIds } from "../../next-id.ts";
-import { allColumns, releaseGroups } from "./release-groups.ts";
-import { isSpent, openRelease, releaseFacts } from "../../../../advice/release-facts.ts";
 import { releaseFindings } from "./release-findings.ts";
+import { allColumns, releaseGroups } from "./release-groups.ts";
 import { releaseProblems } from "./release-problems.ts";
-import { tankOf } from "../../../../advice/tank-limits.ts";
 
 /** An earlier treatment that led to no release is named, so that nobody takes this one for its continuation. */
 function afterSpent(row: SnapshotRow | undefined, bath: string | undefined, context: LogContext): readonly Finding[] {
-  const spent = row === undefined && bath !== undefined ? rowsOfBath(context.log, "releases", bath).filter(isSpent).at(-1) : undefined;
+  const spent =
+    row === undefined && bath !== undefined
+      ? rowsOfBath(context.log, "releases", bath).filter(isSpent).at(-1)
+      : undefined;
   if (spent === undefined) return [];
   const { text } = rowFacts(spent);
-  return [{ tone: "watch", text: `${text("id") ?? "The treatment before"} stays as it is (${text("state") ?? "not released"}). This is a further treatment: read pH and alkalinity again, and have it analyzed again.` }];
+  return [
+    {
+      tone: "watch",
+      text: `${text("id") ?? "The treatment before"} stays as it is (${text("state") ?? "not released"}). This is a further treatment: read pH and alkalinity again, and have it analyzed again.`,
+    },
+  ];
 }
 
 /** A bath that still works is closed first, so that nothing is recorded in it afterward. */
@@ -30,7 +38,10 @@ function gate(bath: string | undefined, context: LogContext): Meaning["blocked"]
   const facts = bathFacts(context.log, bath);
   return facts === undefined || facts.number("closed") !== undefined
     ? undefined
-    : { why: "This bath is still open in the log. Close it first; then neutralize and release it.", first: "change-out" };
+    : {
+        why: "This bath is still open in the log. Close it first; then neutralize and release it.",
+        first: "change-out",
+      };
 }
 
 function meaning(filled: FilledFields, context: LogContext): Meaning {
@@ -45,12 +56,24 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const common = {
     findings: [...afterSpent(row, bath, context), ...releaseFindings(release, context)],
     problems: releaseProblems(filled, release, row !== undefined, context),
-    doubts: row === undefined && typeof at === "number" ? [`A release of this bath stands in the log already, ${shortMoment(at)}. Is this another one?`] : [],
-    recorded: filled.number("releasedAt") === undefined ? `neutralizing of bath ${bath ?? ""}` : `release of bath ${bath ?? ""}`,
+    doubts:
+      row === undefined && typeof at === "number"
+        ? [`A release of this bath stands in the log already, ${shortMoment(at)}. Is this another one?`]
+        : [],
+    recorded:
+      filled.number("releasedAt") === undefined
+        ? `neutralizing of bath ${bath ?? ""}`
+        : `release of bath ${bath ?? ""}`,
     ...(blocked === undefined ? {} : { blocked }),
   };
-  if (key !== undefined) return { ...common, rows: [], fills: [{ table: "releases", key: String(key), cells: cellsOf(filled, columns) }] };
-  return { ...common, rows: [{ table: "releases", row: { id: nextIds(context.log, "releases", 1)[0], bath, ...cellsOf(filled, columns) } }] };
+  if (key !== undefined)
+    return { ...common, rows: [], fills: [{ table: "releases", key: String(key), cells: cellsOf(filled, columns) }] };
+  return {
+    ...common,
+    rows: [
+      { table: "releases", row: { id: nextIds(context.log, "releases", 1)[0], bath, ...cellsOf(filled, columns) } },
+    ],
+  };
 }
 
 /** The bath as it stands, by the level of its last reading. */
@@ -59,7 +82,8 @@ function proposedVolume(context: LogContext, bath: string): string {
   const [atLine, line, perDepth] = ["workingVolume", "fillDepth", "volumePerDepth"].map((id) => tank?.number(id));
   if (atLine === undefined) return "";
   const level = lastReadingOf(context.log, bath)?.cells["level"];
-  const above = typeof level === "number" && line !== undefined && perDepth !== undefined ? (level - line) * perDepth : 0;
+  const above =
+    typeof level === "number" && line !== undefined && perDepth !== undefined ? (level - line) * perDepth : 0;
   return figure(atLine + above, 1);
 }
 
@@ -74,7 +98,9 @@ function threeYearsAfter(moment: string): string {
 /** A bath just closed is the one to release. */
 function proposedBath(typed: Draft, context: LogContext): string {
   const closed = bathIds(context.log).filter((id) => bathFacts(context.log, id)?.number("closed") !== undefined);
-  const waiting = closed.filter((id) => !rowsOfBath(context.log, "releases", id).some((row) => row.cells["releasedAt"] !== undefined));
+  const waiting = closed.filter(
+    (id) => !rowsOfBath(context.log, "releases", id).some((row) => row.cells["releasedAt"] !== undefined),
+  );
   const chosen = context.bath !== undefined && waiting.includes(context.bath) ? context.bath : waiting.at(-1);
   return typed["bath"] ?? chosen ?? context.bath ?? "";
 }
@@ -98,4 +124,3 @@ export const releaseEntry: EntryForm = {
   },
   meaning,
 };
-

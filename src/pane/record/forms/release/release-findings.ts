@@ -1,13 +1,13 @@
-import { releaseState } from "../../../../joblog/model/words.ts";
-import { mass, volume } from "../../../../joblog/model/units-of.ts";
-import type { UnitOf } from "../../../../joblog/model/definition.ts";
-import { amount, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import type { Answer } from "../../../../advice/answer.ts";
 import { askColumn, askNumber, askText, askTruth } from "../../../../advice/ask.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { lastPhOf, limitsOf, releaseStateOf, type ReleaseFacts } from "../../../../advice/release-facts.ts";
+import { lastPhOf, limitsOf, type ReleaseFacts, releaseStateOf } from "../../../../advice/release-facts.ts";
+import { amount, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import type { UnitOf } from "../../../../joblog/model/definition.ts";
+import { mass, volume } from "../../../../joblog/model/units-of.ts";
+import { releaseState } from "../../../../joblog/model/words.ts";
 
 const dryAcids: readonly string[] = ["citric", "sodium bisulfate"];
 
@@ -20,10 +20,25 @@ export function acidUnitOf(acid: string | undefined): UnitOf | undefined {
 /** As the Release sheet works it out: the usual product, and of another purity as much more or less as ACIDFOR says. */
 function neededAcid(release: ReleaseFacts, context: LogContext): Answer<number> | undefined {
   const { system } = context;
-  const [held, ph, target, acid] = [release.number("volume"), release.number("ph"), release.number("target"), release.text("acid")];
+  const [held, ph, target, acid] = [
+    release.number("volume"),
+    release.number("ph"),
+    release.number("target"),
+    release.text("acid"),
+  ];
   if (held === undefined || ph === undefined || target === undefined || acid === undefined) return undefined;
   const builder = bathFacts(context.log, release.text("bath"))?.text("builderUsed") ?? null;
-  const usual = askNumber("ACIDTO", held, ph, target, acid, builder, release.number("temperature") ?? null, release.number("alkalinity") ?? null, system);
+  const usual = askNumber(
+    "ACIDTO",
+    held,
+    ph,
+    target,
+    acid,
+    builder,
+    release.number("temperature") ?? null,
+    release.number("alkalinity") ?? null,
+    system,
+  );
   const purity = release.number("purity");
   if (!usual.known || purity === undefined) return usual;
   const [given, normal] = [purity, null].map((one) => askNumber("ACIDFOR", held, 1, acid, one, system));
@@ -39,12 +54,19 @@ function acidFindings(release: ReleaseFacts, context: LogContext): readonly Find
   const unit = acidUnitOf(acid)?.[context.system] ?? "";
   if (needed.value === 0) return [{ tone: "good", text: "At or below the target already: no acid needed." }];
   const titrated = release.number("alkalinity") !== undefined;
-  const basis = titrated ? "by the titration" : "by the pH alone, so a minimum: soil and carbonate do not show. Titrate to 4.5 to know";
-  const findings: Finding[] = [{ tone: titrated ? "plain" : "watch", text: `Acid needed: ${amount(needed.value)} ${unit} of ${acid}, ${basis}.` }];
+  const basis = titrated
+    ? "by the titration"
+    : "by the pH alone, so a minimum: soil and carbonate do not show. Titrate to 4.5 to know";
+  const findings: Finding[] = [
+    { tone: titrated ? "plain" : "watch", text: `Acid needed: ${amount(needed.value)} ${unit} of ${acid}, ${basis}.` },
+  ];
   const stages = askColumn("ACIDSTAGES", needed.value);
   if (stages.known && release.number("phAfter1") === undefined) {
     const [first = 0, second = 0, rest = 0] = stages.value;
-    findings.push({ tone: "plain", text: `In stages: ${amount(first)} ${unit}, mix, read; ${amount(second)} ${unit}, mix, read; then ${amount(rest)} ${unit} in small portions. Less where the reading says that less is left.` });
+    findings.push({
+      tone: "plain",
+      text: `In stages: ${amount(first)} ${unit}, mix, read; ${amount(second)} ${unit}, mix, read; then ${amount(rest)} ${unit} in small portions. Less where the reading says that less is left.`,
+    });
   }
   return findings;
 }
@@ -55,17 +77,34 @@ function stageFinding(release: ReleaseFacts): readonly Finding[] {
   if (ph === undefined || target === undefined || release.number("phAfter1") === undefined) return [];
   return ph > target
     ? [{ tone: "plain", text: `pH ${phFigure(ph)}, still ${phFigure(ph - target)} above the target.` }]
-    : [{ tone: "good", text: `pH ${phFigure(ph)}: at or below the target. Add no more; aerate and read again before anything goes.` }];
+    : [
+        {
+          tone: "good",
+          text: `pH ${phFigure(ph)}: at or below the target. Add no more; aerate and read again before anything goes.`,
+        },
+      ];
 }
 
 function cautionFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
   const ph = release.number("ph");
   const temperature = release.number("temperature");
   const corrosive = ph === undefined ? undefined : askTruth("CORROSIVE", ph);
-  const hot = ph === undefined || temperature === undefined ? undefined : askText("DISCHARGECHECK", ph, 0.1, 14, temperature, context.system);
+  const hot =
+    ph === undefined || temperature === undefined
+      ? undefined
+      : askText("DISCHARGECHECK", ph, 0.1, 14, temperature, context.system);
   return [
-    ...(corrosive?.known === true && corrosive.value ? [{ tone: "act" as const, text: "At this pH it is corrosive hazardous waste, D002 (40 CFR 261.22). Ask the authority before you treat it." }] : []),
-    ...(hot?.known === false ? [{ tone: "act" as const, text: `${hot.why} Acid into a hot bath foams and spits.` }] : []),
+    ...(corrosive?.known === true && corrosive.value
+      ? [
+          {
+            tone: "act" as const,
+            text: "At this pH it is corrosive hazardous waste, D002 (40 CFR 261.22). Ask the authority before you treat it.",
+          },
+        ]
+      : []),
+    ...(hot?.known === false
+      ? [{ tone: "act" as const, text: `${hot.why} Acid into a hot bath foams and spits.` }]
+      : []),
   ];
 }
 
@@ -73,10 +112,19 @@ function cautionFindings(release: ReleaseFacts, context: LogContext): readonly F
 export function releaseFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
   const { low, high, permit } = limitsOf(release, context);
   const state = releaseStateOf(release, context);
-  const limits = low === undefined || high === undefined ? "" : ` Limits: pH ${figure(low, 2, 1)} to ${figure(high, 2, 1)}${permit === undefined ? "" : `, ${permit}`}.`;
+  const limits =
+    low === undefined || high === undefined
+      ? ""
+      : ` Limits: pH ${figure(low, 2, 1)} to ${figure(high, 2, 1)}${permit === undefined ? "" : `, ${permit}`}.`;
   const stands: Finding =
     state === releaseState.entered
-      ? { tone: "good", text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who answers for it say.` }
-      : { tone: state === releaseState.over ? "act" : "watch", text: `${state.charAt(0).toUpperCase()}${state.slice(1)}.${limits}` };
+      ? {
+          tone: "good",
+          text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who answers for it say.`,
+        }
+      : {
+          tone: state === releaseState.over ? "act" : "watch",
+          text: `${state.charAt(0).toUpperCase()}${state.slice(1)}.${limits}`,
+        };
   return [...cautionFindings(release, context), ...acidFindings(release, context), ...stageFinding(release), stands];
 }

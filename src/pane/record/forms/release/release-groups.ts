@@ -1,9 +1,15 @@
+import type { LogContext } from "../../../../advice/log-context.ts";
+import {
+  limitsOf,
+  openRelease,
+  type ReleaseFacts,
+  releaseFacts,
+  releaseStateOf,
+} from "../../../../advice/release-facts.ts";
 import { analysesResults, releaseState } from "../../../../joblog/model/words.ts";
 import type { Draft, EntryField, FieldGroup } from "../../entry-form.ts";
-import type { LogContext } from "../../../../advice/log-context.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { filledFields, readFields } from "../../fill-form.ts";
-import { limitsOf, openRelease, releaseFacts, releaseStateOf, type ReleaseFacts } from "../../../../advice/release-facts.ts";
 import { acidUnitOf } from "./release-findings.ts";
 
 const plan = ["when", "volume", "ph", "temperature", "alkalinity", "acid", "target"] as const;
@@ -28,7 +34,8 @@ function releaseField(id: string, acid: string | undefined, context: LogContext)
   if (id === "initials") return initialsField(log, "releases");
   if (id === "when" || id === "releasedAt") return field(log, "releases", id, { afterClose: true });
   // Blank means awaited; the word in the cell would stand in the way of the result.
-  if (id === "analysesResult") return field(log, "releases", id, { choices: analysesResults.filter((word) => word !== "awaited") });
+  if (id === "analysesResult")
+    return field(log, "releases", id, { choices: analysesResults.filter((word) => word !== "awaited") });
   if (id === "retainedUntil") return field(log, "releases", id, { anyTime: true });
   if (id === "point") return field(log, "releases", id, { suggestions: textsOf(log, "releases", id) });
   return field(log, "releases", id);
@@ -45,7 +52,8 @@ function stagesToShow(facts: ReleaseFacts): readonly string[] {
 export function releaseGroups(values: Draft, context: LogContext): readonly FieldGroup[] {
   const row = openRelease(context, values["bath"]);
   const acid = row?.cells["acid"] === undefined ? values["acid"] : String(row.cells["acid"]);
-  const left = (ids: readonly string[]): readonly EntryField[] => ids.filter((id) => row?.cells[id] === undefined).map((id) => releaseField(id, acid, context));
+  const left = (ids: readonly string[]): readonly EntryField[] =>
+    ids.filter((id) => row?.cells[id] === undefined).map((id) => releaseField(id, acid, context));
   const all = left(allColumns);
   const facts = releaseFacts(row, filledFields(readFields(all, values, context.system).values));
   const shopLimits = limitsOf({ text: () => undefined, number: () => undefined }, context);
@@ -53,10 +61,17 @@ export function releaseGroups(values: Draft, context: LogContext): readonly Fiel
   const entered = releaseStateOf(facts, context) === releaseState.entered;
   const groups: readonly FieldGroup[] = [
     { legend: "Acid, in stages", fields: left(stagesToShow(facts)) },
-    { legend: hasShopLimits ? "Limits, if not the shop's own" : "Limits of your permit", folded: hasShopLimits, fields: left(limits) },
+    {
+      legend: hasShopLimits ? "Limits, if not the shop's own" : "Limits of your permit",
+      folded: hasShopLimits,
+      fields: left(limits),
+    },
     { legend: "Result of the analyses", fields: left(results) },
     { legend: "Release", fields: entered ? left(release) : [] },
     { legend: "More", folded: true, fields: left(more) },
   ];
-  return [{ fields: [field(context.log, "releases", "bath"), ...left(row === undefined ? plan : plan.slice(1))] }, ...groups.filter(({ fields }) => fields.length > 0)];
+  return [
+    { fields: [field(context.log, "releases", "bath"), ...left(row === undefined ? plan : plan.slice(1))] },
+    ...groups.filter(({ fields }) => fields.length > 0),
+  ];
 }

@@ -1,17 +1,18 @@
-import { figure } from "../../../../advice/wording/figures.ts";
-import { shortMoment } from "../../../../advice/wording/moments.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { allColumns } from "./release-groups.ts";
 import { limitsOf, type ReleaseFacts } from "../../../../advice/release-facts.ts";
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
+import { figure } from "../../../../advice/wording/figures.ts";
+import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { allColumns } from "./release-groups.ts";
 
 function limitProblems(release: ReleaseFacts, context: LogContext): readonly FieldProblem[] {
   const { low, high } = limitsOf(release, context);
   const target = release.number("target");
   if (low === undefined || high === undefined) return [];
   const range = `${figure(low, 2, 1)} to ${figure(high, 2, 1)}`;
-  if (low >= high) return [{ key: "limitLow", message: `pH at least: ${range} leaves no room. The lower limit comes first.` }];
+  if (low >= high)
+    return [{ key: "limitLow", message: `pH at least: ${range} leaves no room. The lower limit comes first.` }];
   if (target === undefined || (target >= low && target <= high)) return [];
   return [{ key: "target", message: `Target pH: ${figure(target, 2)} is outside the limits. Allowed: ${range}.` }];
 }
@@ -21,7 +22,14 @@ function stageProblems(release: ReleaseFacts): readonly FieldProblem[] {
   return [1, 2, 3].flatMap((stage) => {
     const [poured, read] = [`stage${String(stage)}`, `phAfter${String(stage)}`];
     const missing = release.number(read) !== undefined && release.number(poured) === undefined;
-    return missing ? [{ key: poured, message: `Acid ${String(stage)}: blank. Say how much went in before pH ${figure(release.number(read) ?? 0, 2)} was read.` }] : [];
+    return missing
+      ? [
+          {
+            key: poured,
+            message: `Acid ${String(stage)}: blank. Say how much went in before pH ${figure(release.number(read) ?? 0, 2)} was read.`,
+          },
+        ]
+      : [];
   });
 }
 
@@ -44,17 +52,35 @@ function completeness(filled: FilledFields, release: ReleaseFacts, context: LogC
 
 function orderProblems(filled: FilledFields, release: ReleaseFacts): readonly FieldProblem[] {
   const [began, gone] = [release.number("when"), filled.number("releasedAt")];
-  return began === undefined || gone === undefined || gone >= began ? [] : [{ key: "releasedAt", message: `Released: ${shortMoment(gone)} is before the neutralizing began, ${shortMoment(began)}. Check the date.` }];
+  return began === undefined || gone === undefined || gone >= began
+    ? []
+    : [
+        {
+          key: "releasedAt",
+          message: `Released: ${shortMoment(gone)} is before the neutralizing began, ${shortMoment(began)}. Check the date.`,
+        },
+      ];
 }
 
 /** What is wrong with a release beyond single fields. `earlier`: it completes a row of the log. */
-export function releaseProblems(filled: FilledFields, release: ReleaseFacts, earlier: boolean, context: LogContext): readonly FieldProblem[] {
+export function releaseProblems(
+  filled: FilledFields,
+  release: ReleaseFacts,
+  earlier: boolean,
+  context: LogContext,
+): readonly FieldProblem[] {
   const bath = filled.text("bath");
   const nothing = earlier && allColumns.every((key) => filled.text(key) === undefined);
   return [
     ...(nothing ? [{ key: "bath", message: "Nothing new yet: give a stage, a result or the release." }] : []),
     ...amountProblems("volume", "Volume", filled.number("volume"), heldBy(context, bath), context),
-    ...amountProblems("releasedVolume", "Volume released", filled.number("releasedVolume"), heldBy(context, bath), context),
+    ...amountProblems(
+      "releasedVolume",
+      "Volume released",
+      filled.number("releasedVolume"),
+      heldBy(context, bath),
+      context,
+    ),
     ...limitProblems(release, context),
     ...stageProblems(release),
     ...completeness(filled, release, context),

@@ -1,30 +1,51 @@
 import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { amount, money } from "../../../../advice/wording/figures.ts";
-import { cellsOf } from "../../cells-of.ts";
-import type { EntryForm, Meaning } from "../../entry-form.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { amount, money } from "../../../../advice/wording/figures.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import { cellsOf } from "../../cells-of.ts";
+import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 
 function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly Finding[] {
-  const [concentrate, moved, kind, price] = [filled.text("concentrate"), filled.number("amount"), filled.text("kind"), filled.number("price")];
+  const [concentrate, moved, kind, price] = [
+    filled.text("concentrate"),
+    filled.number("amount"),
+    filled.text("kind"),
+    filled.number("price"),
+  ];
   if (concentrate === undefined || moved === undefined || kind === undefined) return [];
   const row = findRow(log, "stockBalance", "concentrate", concentrate);
   const book = row === undefined ? undefined : rowFacts(row).number("book");
   const unit = volumeUnit[system];
-  const worth: readonly Finding[] = price === undefined || kind !== "receipt" ? [] : [{ tone: "plain", text: `Worth ${money(price * moved)}.` }];
+  const worth: readonly Finding[] =
+    price === undefined || kind !== "receipt" ? [] : [{ tone: "plain", text: `Worth ${money(price * moved)}.` }];
   if (kind === "count") {
     if (book === undefined) return [{ tone: "plain", text: "First count: it is the opening stock." }];
     const off = moved - book;
-    return [{ tone: Math.abs(off) < 0.005 ? "good" : "watch", text: Math.abs(off) < 0.005 ? "As the book has it." : `${amount(Math.abs(off))} ${unit} ${off < 0 ? "less" : "more"} than the book, ${amount(book)} ${unit}.` }];
+    return [
+      {
+        tone: Math.abs(off) < 0.005 ? "good" : "watch",
+        text:
+          Math.abs(off) < 0.005
+            ? "As the book has it."
+            : `${amount(Math.abs(off))} ${unit} ${off < 0 ? "less" : "more"} than the book, ${amount(book)} ${unit}.`,
+      },
+    ];
   }
-  if (book === undefined) return [{ tone: "watch", text: "Never counted, so the book has no balance yet. Record a count first." }, ...worth];
+  if (book === undefined)
+    return [{ tone: "watch", text: "Never counted, so the book has no balance yet. Record a count first." }, ...worth];
   const after = kind === "receipt" ? book + moved : book - moved;
-  return [{ tone: after < 0 ? "act" : "plain", text: `By the book ${amount(after)} ${unit} after it.${after < 0 ? " Count the shelf." : ""}` }, ...worth];
+  return [
+    {
+      tone: after < 0 ? "act" : "plain",
+      text: `By the book ${amount(after)} ${unit} after it.${after < 0 ? " Count the shelf." : ""}`,
+    },
+    ...worth,
+  ];
 }
 
 function meaning(filled: FilledFields, context: LogContext): Meaning {
@@ -34,7 +55,10 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const columns = ["when", "concentrate", "kind", "amount", "price", "document", "lot", "initials", "note"];
   return {
     findings: findingsOf(filled, context),
-    problems: moved === 0 && kind !== "count" ? [{ key: "amount", message: "Amount: 0 moves nothing. Only a count can be 0." }] : [],
+    problems:
+      moved === 0 && kind !== "count"
+        ? [{ key: "amount", message: "Amount: 0 moves nothing. Only a count can be 0." }]
+        : [],
     rows: [
       { table: "stockMoves", row: { id: nextIds(log, "stockMoves", 1)[0], ...cellsOf(filled, columns) } },
       ...(listed ? [] : [{ table: "stockBalance", row: { concentrate } } as const]),

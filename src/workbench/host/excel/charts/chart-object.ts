@@ -1,16 +1,20 @@
 import type { Area } from "../../address.ts";
 import type { GridChart } from "../../library.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
-import { ChartSeriesListObject } from "./chart-series.ts";
+import { rangeTarget } from "../ranges/range-target.ts";
 import { ClientObject, partOf } from "../requests/client-object.ts";
 import { guard } from "../requests/guard.ts";
-import { rangeTarget } from "../ranges/range-target.ts";
 import type { Finding, Requests } from "../requests/requests.ts";
+import { ChartSeriesListObject } from "./chart-series.ts";
 
-type Members = "name" | "title" | "setPosition" | "series" | "axes" | "legend" | "delete" | "top" | "left" | "width" | "height";
+type Members =
+  "name" | "title" | "setPosition" | "series" | "axes" | "legend" | "delete" | "top" | "left" | "width" | "height";
 
 /** The target is the grid's chart id. */
-export class ChartObject extends ClientObject<string, Excel.Chart> implements Pick<Excel.Chart, Exclude<Members, "top" | "left" | "width" | "height">> {
+export class ChartObject
+  extends ClientObject<string, Excel.Chart>
+  implements Pick<Excel.Chart, Exclude<Members, "top" | "left" | "width" | "height">>
+{
   protected readonly scalars = ["name"];
   readonly title: Excel.ChartTitle;
   readonly axes: Excel.ChartAxes;
@@ -18,12 +22,27 @@ export class ChartObject extends ClientObject<string, Excel.Chart> implements Pi
 
   constructor(requests: Requests, finding: Finding<string>) {
     super(requests, "Chart", finding);
-    this.title = guard("ChartTitle", this.members("title", { text: (definition, text) => ({ ...definition, title: { ...definition.title, text: String(text) } }), visible: (definition) => definition })) as Excel.ChartTitle;
+    this.title = guard(
+      "ChartTitle",
+      this.members("title", {
+        text: (definition, text) => ({ ...definition, title: { ...definition.title, text: String(text) } }),
+        visible: (definition) => definition,
+      }),
+    ) as Excel.ChartTitle;
     this.axes = guard("ChartAxes", { valueAxis: this.axis("y"), categoryAxis: this.axis("x") }) as Excel.ChartAxes;
-    this.legend = guard("ChartLegend", this.members("legend", {
-      position: (definition, position) => ({ ...definition, legendPosition: legendPositions[String(position)] ?? "bottom" }),
-      visible: (definition, visible) => ({ ...definition, legendPosition: visible === false ? "none" : definition.legendPosition }),
-    })) as Excel.ChartLegend;
+    this.legend = guard(
+      "ChartLegend",
+      this.members("legend", {
+        position: (definition, position) => ({
+          ...definition,
+          legendPosition: legendPositions[String(position)] ?? "bottom",
+        }),
+        visible: (definition, visible) => ({
+          ...definition,
+          legendPosition: visible === false ? "none" : definition.legendPosition,
+        }),
+      }),
+    ) as Excel.ChartLegend;
   }
 
   protected fetch(_property: string, chartId: string, workbook: Workbook): unknown {
@@ -31,7 +50,10 @@ export class ChartObject extends ClientObject<string, Excel.Chart> implements Pi
   }
 
   /** Properties that only write, each by amending the grid's definition. */
-  private members(path: string, amend: Readonly<Record<string, (definition: GridChart, value: unknown) => GridChart>>): object {
+  private members(
+    path: string,
+    amend: Readonly<Record<string, (definition: GridChart, value: unknown) => GridChart>>,
+  ): object {
     const given = new Map<string, unknown>();
     const properties = Object.entries(amend).map(([name, change]): [string, PropertyDescriptor] => [
       name,
@@ -39,7 +61,9 @@ export class ChartObject extends ClientObject<string, Excel.Chart> implements Pi
         get: (): unknown => given.get(name),
         set: (value: unknown): void => {
           given.set(name, value);
-          this.change(`${path}.${name}`, (chartId, { charts }) => { charts.update(chartId, (definition) => change(definition, value)); });
+          this.change(`${path}.${name}`, (chartId, { charts }) => {
+            charts.update(chartId, (definition) => change(definition, value));
+          });
         },
       },
     ]);
@@ -47,9 +71,18 @@ export class ChartObject extends ClientObject<string, Excel.Chart> implements Pi
   }
 
   private axis(id: "x" | "y"): unknown {
-    const amended = (definition: GridChart, change: object): GridChart => ({ ...definition, axesDesign: { ...definition.axesDesign, [id]: { ...definition.axesDesign?.[id], ...change } } });
+    const amended = (definition: GridChart, change: object): GridChart => ({
+      ...definition,
+      axesDesign: { ...definition.axesDesign, [id]: { ...definition.axesDesign?.[id], ...change } },
+    });
     const path = `axes.${id}`;
-    const title = guard("ChartAxisTitle", this.members(`${path}.title`, { text: (definition, text) => amended(definition, { title: { text: String(text) } }), visible: (definition) => definition }));
+    const title = guard(
+      "ChartAxisTitle",
+      this.members(`${path}.title`, {
+        text: (definition, text) => amended(definition, { title: { text: String(text) } }),
+        visible: (definition) => definition,
+      }),
+    );
     const members = this.members(path, {
       minimum: (definition, value) => amended(definition, { min: value }),
       maximum: (definition, value) => amended(definition, { max: value }),
@@ -58,13 +91,28 @@ export class ChartObject extends ClientObject<string, Excel.Chart> implements Pi
     return guard("ChartAxis", Object.defineProperty(members, "title", { value: title }));
   }
 
-  get name(): string { return this.loadedValue("name") as string; }
+  get name(): string {
+    return this.loadedValue("name") as string;
+  }
   set name(name: string) {
-    this.change("name", (chartId, { charts }) => { charts.names.set(chartId, name); }, name);
+    this.change(
+      "name",
+      (chartId, { charts }) => {
+        charts.names.set(chartId, name);
+      },
+      name,
+    );
   }
 
   get series(): Excel.ChartSeriesCollection {
-    return this.part("series", () => new ChartSeriesListObject(this.requests, partOf(this, "series", (chartId) => chartId)).face);
+    return this.part(
+      "series",
+      () =>
+        new ChartSeriesListObject(
+          this.requests,
+          partOf(this, "series", (chartId) => chartId),
+        ).face,
+    );
   }
 
   setPosition(startCell: Excel.Range | string, endCell?: Excel.Range | string): void {
@@ -78,13 +126,24 @@ export class ChartObject extends ClientObject<string, Excel.Chart> implements Pi
     this.change("setPosition", (chartId, workbook) => {
       const sheet = workbook.charts.sheetOf(chartId);
       const [start, end] = [first(sheet, workbook), last(sheet, workbook)];
-      workbook.charts.place(chartId, { ...start, rows: end.row + end.rows - start.row, columns: end.column + end.columns - start.column });
+      workbook.charts.place(chartId, {
+        ...start,
+        rows: end.row + end.rows - start.row,
+        columns: end.column + end.columns - start.column,
+      });
     });
   }
 
   delete(): void {
-    this.change("delete", (chartId, { charts }) => { charts.remove(chartId); });
+    this.change("delete", (chartId, { charts }) => {
+      charts.remove(chartId);
+    });
   }
 }
 
-const legendPositions: Readonly<Record<string, GridChart["legendPosition"]>> = { Top: "top", Bottom: "bottom", Left: "left", Right: "right" };
+const legendPositions: Readonly<Record<string, GridChart["legendPosition"]>> = {
+  Top: "top",
+  Bottom: "bottom",
+  Left: "left",
+  Right: "right",
+};

@@ -1,8 +1,8 @@
 import type { Workbook } from "../../workbook/workbook.ts";
+import { rangeTarget } from "../ranges/range-target.ts";
 import { ClientObject, partOf } from "../requests/client-object.ts";
 import { CollectionObject } from "../requests/collection-object.ts";
 import { guard } from "../requests/guard.ts";
-import { rangeTarget } from "../ranges/range-target.ts";
 import type { Finding, Requests } from "../requests/requests.ts";
 
 interface SeriesTarget {
@@ -10,10 +10,23 @@ interface SeriesTarget {
   readonly dataSetId: string;
 }
 
-type Members = "name" | "setXAxisValues" | "setValues" | "markerStyle" | "markerSize" | "markerBackgroundColor" | "markerForegroundColor" | "format" | "delete" | "smooth";
+type Members =
+  | "name"
+  | "setXAxisValues"
+  | "setValues"
+  | "markerStyle"
+  | "markerSize"
+  | "markerBackgroundColor"
+  | "markerForegroundColor"
+  | "format"
+  | "delete"
+  | "smooth";
 
 /** The grid draws colour and name; markers, weight and dashes are taken and not drawn. */
-class ChartSeriesObject extends ClientObject<SeriesTarget, Excel.ChartSeries> implements Pick<Excel.ChartSeries, Members> {
+class ChartSeriesObject
+  extends ClientObject<SeriesTarget, Excel.ChartSeries>
+  implements Pick<Excel.ChartSeries, Members>
+{
   protected readonly scalars = ["name"];
   readonly format: Excel.ChartSeriesFormat;
   /** As Excel names it; kept, not drawn. */
@@ -27,7 +40,11 @@ class ChartSeriesObject extends ClientObject<SeriesTarget, Excel.ChartSeries> im
     super(requests, "ChartSeries", finding);
     this.format = guard("ChartSeriesFormat", {
       line: guard("ChartLineFormat", this.lineMembers()),
-      fill: guard("ChartFill", { setSolidColor: (color: string): void => { this.paint("format.fill.setSolidColor", color); } }),
+      fill: guard("ChartFill", {
+        setSolidColor: (color: string): void => {
+          this.paint("format.fill.setSolidColor", color);
+        },
+      }),
     }) as Excel.ChartSeriesFormat;
   }
 
@@ -36,7 +53,9 @@ class ChartSeriesObject extends ClientObject<SeriesTarget, Excel.ChartSeries> im
   }
 
   private paint(member: string, color: string): void {
-    this.change(member, ({ chartId, dataSetId }, { charts }) => { charts.setSeries(chartId, dataSetId, { color }); });
+    this.change(member, ({ chartId, dataSetId }, { charts }) => {
+      charts.setSeries(chartId, dataSetId, { color });
+    });
   }
 
   private lineMembers(): object {
@@ -48,32 +67,53 @@ class ChartSeriesObject extends ClientObject<SeriesTarget, Excel.ChartSeries> im
     return {
       weight: 1,
       lineStyle: "Continuous",
-      get color(): string { return given; },
-      set color(color: string) { paint(color); },
+      get color(): string {
+        return given;
+      },
+      set color(color: string) {
+        paint(color);
+      },
     };
   }
 
-  get name(): string { return this.loadedValue("name") as string; }
+  get name(): string {
+    return this.loadedValue("name") as string;
+  }
   set name(name: string) {
-    this.change("name", ({ chartId, dataSetId }, { charts }) => { charts.setSeries(chartId, dataSetId, { name }); }, name);
+    this.change(
+      "name",
+      ({ chartId, dataSetId }, { charts }) => {
+        charts.setSeries(chartId, dataSetId, { name });
+      },
+      name,
+    );
   }
 
   setValues(sourceData: Excel.Range): void {
     const values = rangeTarget(sourceData);
-    this.change("setValues", ({ chartId, dataSetId }, { charts }) => { charts.setSeries(chartId, dataSetId, { values: values() }); });
+    this.change("setValues", ({ chartId, dataSetId }, { charts }) => {
+      charts.setSeries(chartId, dataSetId, { values: values() });
+    });
   }
 
   setXAxisValues(sourceData: Excel.Range): void {
     const x = rangeTarget(sourceData);
-    this.change("setXAxisValues", ({ chartId, dataSetId }, { charts }) => { charts.setSeries(chartId, dataSetId, { x: x() }); });
+    this.change("setXAxisValues", ({ chartId, dataSetId }, { charts }) => {
+      charts.setSeries(chartId, dataSetId, { x: x() });
+    });
   }
 
   delete(): void {
-    this.change("delete", ({ chartId, dataSetId }, { charts }) => { charts.removeSeries(chartId, dataSetId); });
+    this.change("delete", ({ chartId, dataSetId }, { charts }) => {
+      charts.removeSeries(chartId, dataSetId);
+    });
   }
 }
 
-export class ChartSeriesListObject extends CollectionObject<string, string, Excel.ChartSeries, Excel.ChartSeriesCollection> implements Pick<Excel.ChartSeriesCollection, "items" | "add"> {
+export class ChartSeriesListObject
+  extends CollectionObject<string, string, Excel.ChartSeries, Excel.ChartSeriesCollection>
+  implements Pick<Excel.ChartSeriesCollection, "items" | "add">
+{
   constructor(requests: Requests, finding: Finding<string>) {
     super(requests, "ChartSeriesCollection", finding);
   }
@@ -83,12 +123,17 @@ export class ChartSeriesListObject extends CollectionObject<string, string, Exce
   }
 
   protected item(dataSetId: string): Excel.ChartSeries {
-    return new ChartSeriesObject(this.requests, partOf(this, "series", (chartId) => ({ chartId, dataSetId }))).face;
+    return new ChartSeriesObject(
+      this.requests,
+      partOf(this, "series", (chartId) => ({ chartId, dataSetId })),
+    ).face;
   }
 
   add(name?: string): Excel.ChartSeries {
     let added: SeriesTarget | undefined;
-    this.change("add", (chartId, { charts }) => { added = { chartId, dataSetId: charts.addSeries(chartId, name ?? "") }; });
+    this.change("add", (chartId, { charts }) => {
+      added = { chartId, dataSetId: charts.addSeries(chartId, name ?? "") };
+    });
     return new ChartSeriesObject(this.requests, { what: "series", find: () => added }).face;
   }
 }

@@ -2,10 +2,10 @@ import type { Area } from "../../address.ts";
 import { ExcelError } from "../../excel-error.ts";
 import type { GridChart } from "../../library.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
-import { ChartObject } from "./chart-object.ts";
-import { CollectionObject } from "../requests/collection-object.ts";
 import { rangeTarget } from "../ranges/range-target.ts";
+import { CollectionObject } from "../requests/collection-object.ts";
 import type { Finding, Requests } from "../requests/requests.ts";
+import { ChartObject } from "./chart-object.ts";
 
 /** Excel's chart types that the stand-in draws, by the grid's. */
 const gridTypes: Readonly<Record<string, GridChart["type"]>> = {
@@ -19,7 +19,10 @@ const gridTypes: Readonly<Record<string, GridChart["type"]>> = {
   LineMarkers: "line",
 };
 
-export class ChartsObject extends CollectionObject<string, string, Excel.Chart, Excel.ChartCollection> implements Pick<Excel.ChartCollection, "add" | "items" | "getCount" | "getItem" | "getItemOrNullObject"> {
+export class ChartsObject
+  extends CollectionObject<string, string, Excel.Chart, Excel.ChartCollection>
+  implements Pick<Excel.ChartCollection, "add" | "items" | "getCount" | "getItem" | "getItemOrNullObject">
+{
   constructor(requests: Requests, finding: Finding<string>) {
     super(requests, "ChartCollection", finding);
   }
@@ -33,16 +36,22 @@ export class ChartsObject extends CollectionObject<string, string, Excel.Chart, 
   }
 
   private find(name: string, orNull: boolean): Excel.Chart {
-    const find = (workbook: Workbook): string | undefined => workbook.charts.on(this.live()).find((chartId) => workbook.charts.names.get(chartId) === name);
+    const find = (workbook: Workbook): string | undefined =>
+      workbook.charts.on(this.live()).find((chartId) => workbook.charts.names.get(chartId) === name);
     return new ChartObject(this.requests, { what: `chart ${name}`, orNull: () => orNull, find }).face;
   }
 
-  getItem(name: string): Excel.Chart { return this.find(name, false); }
-  getItemOrNullObject(name: string): Excel.Chart { return this.find(name, true); }
+  getItem(name: string): Excel.Chart {
+    return this.find(name, false);
+  }
+  getItemOrNullObject(name: string): Excel.Chart {
+    return this.find(name, true);
+  }
 
   add(type: Parameters<Excel.ChartCollection["add"]>[0], sourceData: Excel.Range): Excel.Chart {
     const gridType = gridTypes[type];
-    if (gridType === undefined) throw new ExcelError("NotImplemented", `The stand-in draws no ${type} chart.`, "ChartCollection.add");
+    if (gridType === undefined)
+      throw new ExcelError("NotImplemented", `The stand-in draws no ${type} chart.`, "ChartCollection.add");
     const source: () => Area = rangeTarget(sourceData);
     let added: string | undefined;
     this.change("add", (sheet, workbook) => {

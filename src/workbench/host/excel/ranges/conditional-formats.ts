@@ -1,13 +1,13 @@
 import type { Area } from "../../address.ts";
 import { ExcelError } from "../../excel-error.ts";
 import type { Style } from "../../library.ts";
-import { addConditionalFormat } from "../../workbook/rules.ts";
 import { zoneOf } from "../../workbook/grid.ts";
+import { addConditionalFormat } from "../../workbook/rules.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { ClientObject, partOf } from "../requests/client-object.ts";
 import { guard } from "../requests/guard.ts";
-import { checkedColor } from "./look-object.ts";
 import type { Requests } from "../requests/requests.ts";
+import { checkedColor } from "./look-object.ts";
 
 /** A rule in the making: it reaches the grid as soon as it has a formula, and again with each look. */
 interface Draft {
@@ -17,7 +17,10 @@ interface Draft {
   style: Style;
 }
 
-class ConditionalFormatObject extends ClientObject<Draft, Excel.ConditionalFormat> implements Pick<Excel.ConditionalFormat, "custom" | "stopIfTrue"> {
+class ConditionalFormatObject
+  extends ClientObject<Draft, Excel.ConditionalFormat>
+  implements Pick<Excel.ConditionalFormat, "custom" | "stopIfTrue">
+{
   protected readonly scalars: readonly string[] = [];
   readonly custom: Excel.CustomConditionalFormat;
 
@@ -25,18 +28,30 @@ class ConditionalFormatObject extends ClientObject<Draft, Excel.ConditionalForma
     super(
       requests,
       "ConditionalFormat",
-      partOf(formats, "conditional format", (area, workbook) => ({ area, id: workbook.grid.model.uuidGenerator.smallUuid(), formula: undefined, style: {} })),
+      partOf(formats, "conditional format", (area, workbook) => ({
+        area,
+        id: workbook.grid.model.uuidGenerator.smallUuid(),
+        formula: undefined,
+        style: {},
+      })),
     );
-    this.custom = guard("CustomConditionalFormat", { rule: this.ruleMembers(), format: this.formatMembers() }) as Excel.CustomConditionalFormat;
+    this.custom = guard("CustomConditionalFormat", {
+      rule: this.ruleMembers(),
+      format: this.formatMembers(),
+    }) as Excel.CustomConditionalFormat;
   }
 
   protected fetch(): unknown {
     return undefined;
   }
 
-  get stopIfTrue(): boolean { return this.loadedValue("stopIfTrue") as boolean; }
+  get stopIfTrue(): boolean {
+    return this.loadedValue("stopIfTrue") as boolean;
+  }
   /** The grid applies every matching rule, first ones on top. */
-  set stopIfTrue(stop: boolean) { this.change("stopIfTrue", () => undefined, stop); }
+  set stopIfTrue(stop: boolean) {
+    this.change("stopIfTrue", () => undefined, stop);
+  }
 
   private draw(member: string, amend: (draft: Draft) => void): void {
     this.change(member, (draft, workbook) => {
@@ -49,39 +64,79 @@ class ConditionalFormatObject extends ClientObject<Draft, Excel.ConditionalForma
     let text = "";
     const write = (formula: string): void => {
       text = formula;
-      this.draw("custom.rule.formula", (draft) => { draft.formula = formula; });
+      this.draw("custom.rule.formula", (draft) => {
+        draft.formula = formula;
+      });
     };
     return guard("ConditionalFormatRule", {
-      get formula(): string { return text; },
-      set formula(formula: string) { write(formula); },
+      get formula(): string {
+        return text;
+      },
+      set formula(formula: string) {
+        write(formula);
+      },
     });
   }
 
   private formatMembers(): unknown {
     const style = (member: string, change: (value: never) => Style): PropertyDescriptor => ({
       get: (): unknown => undefined,
-      set: (value: never): void => { this.draw(member, (draft) => { draft.style = { ...draft.style, ...change(value) }; }); },
+      set: (value: never): void => {
+        this.draw(member, (draft) => {
+          draft.style = { ...draft.style, ...change(value) };
+        });
+      },
     });
-    const fill = Object.defineProperties({}, { color: style("custom.format.fill.color", (color: string) => ({ fillColor: checkedColor(color, "ConditionalRangeFill.color") })) });
-    const font = Object.defineProperties({}, {
-      color: style("custom.format.font.color", (color: string) => ({ textColor: checkedColor(color, "ConditionalRangeFont.color") })),
-      bold: style("custom.format.font.bold", (bold: boolean) => ({ bold })),
-      italic: style("custom.format.font.italic", (italic: boolean) => ({ italic })),
+    const fill = Object.defineProperties(
+      {},
+      {
+        color: style("custom.format.fill.color", (color: string) => ({
+          fillColor: checkedColor(color, "ConditionalRangeFill.color"),
+        })),
+      },
+    );
+    const font = Object.defineProperties(
+      {},
+      {
+        color: style("custom.format.font.color", (color: string) => ({
+          textColor: checkedColor(color, "ConditionalRangeFont.color"),
+        })),
+        bold: style("custom.format.font.bold", (bold: boolean) => ({ bold })),
+        italic: style("custom.format.font.italic", (italic: boolean) => ({ italic })),
+      },
+    );
+    return guard("ConditionalRangeFormat", {
+      fill: guard("ConditionalRangeFill", fill),
+      font: guard("ConditionalRangeFont", font),
     });
-    return guard("ConditionalRangeFormat", { fill: guard("ConditionalRangeFill", fill), font: guard("ConditionalRangeFont", font) });
   }
 }
 
 function apply({ area, id, formula, style }: Draft, { grid }: Workbook): void {
   if (formula === undefined) return;
-  addConditionalFormat(grid, area, { id, rule: { type: "CellIsRule", operator: "customFormula", values: [formula.startsWith("=") ? formula : `=${formula}`], style } });
+  addConditionalFormat(grid, area, {
+    id,
+    rule: {
+      type: "CellIsRule",
+      operator: "customFormula",
+      values: [formula.startsWith("=") ? formula : `=${formula}`],
+      style,
+    },
+  });
 }
 
-export class ConditionalFormatsObject extends ClientObject<Area, Excel.ConditionalFormatCollection> implements Pick<Excel.ConditionalFormatCollection, "add" | "clearAll"> {
+export class ConditionalFormatsObject
+  extends ClientObject<Area, Excel.ConditionalFormatCollection>
+  implements Pick<Excel.ConditionalFormatCollection, "add" | "clearAll">
+{
   protected readonly scalars: readonly string[] = [];
 
   constructor(requests: Requests, range: ClientObject<Area, object>) {
-    super(requests, "ConditionalFormatCollection", partOf(range, "conditional formats", (area) => area));
+    super(
+      requests,
+      "ConditionalFormatCollection",
+      partOf(range, "conditional formats", (area) => area),
+    );
   }
 
   protected fetch(): unknown {
@@ -89,7 +144,12 @@ export class ConditionalFormatsObject extends ClientObject<Area, Excel.Condition
   }
 
   add(type: Parameters<Excel.ConditionalFormatCollection["add"]>[0]): Excel.ConditionalFormat {
-    if (type !== "Custom") throw new ExcelError("NotImplemented", `The stand-in has custom conditional formats only, not ${type}.`, "ConditionalFormatCollection.add");
+    if (type !== "Custom")
+      throw new ExcelError(
+        "NotImplemented",
+        `The stand-in has custom conditional formats only, not ${type}.`,
+        "ConditionalFormatCollection.add",
+      );
     return new ConditionalFormatObject(this.requests, this).face;
   }
 
@@ -99,7 +159,8 @@ export class ConditionalFormatsObject extends ClientObject<Area, Excel.Condition
       const { getters } = grid.model;
       for (const { id, ranges } of [...getters.getConditionalFormats(area.sheet)]) {
         const zones = ranges.map((range) => getters.getRangeFromSheetXC(area.sheet, range).zone);
-        if (zones.every((zone) => zone.top >= top && zone.left >= left && zone.bottom <= bottom && zone.right <= right)) grid.do("REMOVE_CONDITIONAL_FORMAT", { sheetId: area.sheet, id });
+        if (zones.every((zone) => zone.top >= top && zone.left >= left && zone.bottom <= bottom && zone.right <= right))
+          grid.do("REMOVE_CONDITIONAL_FORMAT", { sheetId: area.sheet, id });
       }
     });
   }

@@ -1,4 +1,4 @@
-import { sheetPrefix, areaText, type Area } from "../../address.ts";
+import { type Area, areaText, sheetPrefix } from "../../address.ts";
 import { ExcelError, invalidArgument } from "../../excel-error.ts";
 import type { ValidationCriterion } from "../../library.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
@@ -6,7 +6,9 @@ import { ClientObject, partOf, targetOf } from "../requests/client-object.ts";
 import type { Requests } from "../requests/requests.ts";
 
 /** Excel's comparisons by the grid's word for numbers and for dates. */
-const comparisons: Readonly<Record<string, readonly [number: ValidationCriterion["type"], date: ValidationCriterion["type"]]>> = {
+const comparisons: Readonly<
+  Record<string, readonly [number: ValidationCriterion["type"], date: ValidationCriterion["type"]]>
+> = {
   Between: ["isBetween", "dateIsBetween"],
   NotBetween: ["isNotBetween", "dateIsNotBetween"],
   EqualTo: ["isEqual", "dateIs"],
@@ -32,10 +34,15 @@ function listCriterion(source: string | Excel.Range, area: Area, workbook: Workb
   return { type: "isValueInList", values: source.split(",").map((choice) => choice.trim()), displayStyle: "arrow" };
 }
 
-function comparisonCriterion(rule: Excel.BasicDataValidation | Excel.DateTimeDataValidation, kind: 0 | 1): ValidationCriterion {
+function comparisonCriterion(
+  rule: Excel.BasicDataValidation | Excel.DateTimeDataValidation,
+  kind: 0 | 1,
+): ValidationCriterion {
   const type = comparisons[rule.operator]?.[kind];
   if (type === undefined) throw invalidArgument(`There is no comparison ${rule.operator}.`);
-  const values = [rule.formula1, rule.formula2].filter((formula) => formula !== undefined && formula !== "").map(String);
+  const values = [rule.formula1, rule.formula2]
+    .filter((formula) => formula !== undefined && formula !== "")
+    .map(String);
   return { type, values, ...(kind === 1 ? { dateValue: "exactDate" } : {}) } as ValidationCriterion;
 }
 
@@ -46,17 +53,28 @@ function criterionOf(rule: Excel.DataValidationRule, area: Area, workbook: Workb
   if (rule.wholeNumber !== undefined) return comparisonCriterion(rule.wholeNumber, 0);
   if (rule.date !== undefined) return comparisonCriterion(rule.date, 1);
   if (rule.custom !== undefined) return { type: "customFormula", values: [rule.custom.formula] };
-  throw new ExcelError("NotImplemented", "The stand-in has no validation of time or text length.", "DataValidation.rule");
+  throw new ExcelError(
+    "NotImplemented",
+    "The stand-in has no validation of time or text length.",
+    "DataValidation.rule",
+  );
 }
 
 type Members = "rule" | "errorAlert" | "prompt" | "ignoreBlanks" | "clear";
 
 /** The grid enforces the rule; the words of the alert appear when it refuses an entry, the prompt is kept and read back. */
-export class DataValidationObject extends ClientObject<Area, Excel.DataValidation> implements Pick<Excel.DataValidation, Members> {
+export class DataValidationObject
+  extends ClientObject<Area, Excel.DataValidation>
+  implements Pick<Excel.DataValidation, Members>
+{
   protected readonly scalars = ["rule", "errorAlert", "prompt", "ignoreBlanks"];
 
   constructor(requests: Requests, range: ClientObject<Area, object>) {
-    super(requests, "DataValidation", partOf(range, "validation", (area) => area));
+    super(
+      requests,
+      "DataValidation",
+      partOf(range, "validation", (area) => area),
+    );
   }
 
   protected fetch(property: string, area: Area, workbook: Workbook): unknown {
@@ -64,30 +82,52 @@ export class DataValidationObject extends ClientObject<Area, Excel.DataValidatio
   }
 
   private note(member: string, value: object | boolean, act: (area: Area, workbook: Workbook) => void): void {
-    this.change(member, (area, workbook) => {
-      workbook.requireUnlocked(area.sheet, `DataValidation.${member}`);
-      act(area, workbook);
-      workbook.validations.note(area, member, value);
-    }, value);
+    this.change(
+      member,
+      (area, workbook) => {
+        workbook.requireUnlocked(area.sheet, `DataValidation.${member}`);
+        act(area, workbook);
+        workbook.validations.note(area, member, value);
+      },
+      value,
+    );
   }
 
-  get rule(): Excel.DataValidationRule { return this.loadedValue("rule") as Excel.DataValidationRule; }
+  get rule(): Excel.DataValidationRule {
+    return this.loadedValue("rule") as Excel.DataValidationRule;
+  }
   set rule(rule: Excel.DataValidationRule) {
-    this.note("rule", rule, (area, workbook) => { workbook.validations.set(area, criterionOf(rule, area, workbook)); });
+    this.note("rule", rule, (area, workbook) => {
+      workbook.validations.set(area, criterionOf(rule, area, workbook));
+    });
   }
 
-  get errorAlert(): Excel.DataValidationErrorAlert { return this.loadedValue("errorAlert") as Excel.DataValidationErrorAlert; }
+  get errorAlert(): Excel.DataValidationErrorAlert {
+    return this.loadedValue("errorAlert") as Excel.DataValidationErrorAlert;
+  }
   set errorAlert(alert: Excel.DataValidationErrorAlert) {
-    this.note("errorAlert", alert, (area, workbook) => { workbook.validations.setBlocking(area, alert.style === "Stop" && alert.showAlert); });
+    this.note("errorAlert", alert, (area, workbook) => {
+      workbook.validations.setBlocking(area, alert.style === "Stop" && alert.showAlert);
+    });
   }
 
-  get prompt(): Excel.DataValidationPrompt { return this.loadedValue("prompt") as Excel.DataValidationPrompt; }
-  set prompt(prompt: Excel.DataValidationPrompt) { this.note("prompt", prompt, () => undefined); }
+  get prompt(): Excel.DataValidationPrompt {
+    return this.loadedValue("prompt") as Excel.DataValidationPrompt;
+  }
+  set prompt(prompt: Excel.DataValidationPrompt) {
+    this.note("prompt", prompt, () => undefined);
+  }
 
-  get ignoreBlanks(): boolean { return this.loadedValue("ignoreBlanks") as boolean; }
-  set ignoreBlanks(ignore: boolean) { this.note("ignoreBlanks", ignore, () => undefined); }
+  get ignoreBlanks(): boolean {
+    return this.loadedValue("ignoreBlanks") as boolean;
+  }
+  set ignoreBlanks(ignore: boolean) {
+    this.note("ignoreBlanks", ignore, () => undefined);
+  }
 
   clear(): void {
-    this.change("clear", (area, workbook) => { workbook.validations.clear(area); });
+    this.change("clear", (area, workbook) => {
+      workbook.validations.clear(area);
+    });
   }
 }

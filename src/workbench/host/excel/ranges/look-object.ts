@@ -15,7 +15,11 @@ export function checkedColor(color: string, location: string): string {
 /** One value where all cells agree, null where they differ, as Excel reports a mixed look. */
 function common(area: Area, workbook: Workbook, read: (style: Style) => unknown): unknown {
   const inside = workbook.grid.clip(area);
-  const found = new Set(inside === undefined ? [read({})] : mapArea(inside, (cell) => read(workbook.grid.model.getters.getCell(positionOf(cell))?.style ?? {})).flat());
+  const found = new Set(
+    inside === undefined
+      ? [read({})]
+      : mapArea(inside, (cell) => read(workbook.grid.model.getters.getCell(positionOf(cell))?.style ?? {})).flat(),
+  );
   return found.size === 1 ? [...found][0] : null;
 }
 
@@ -24,7 +28,11 @@ export abstract class LookObject<Face extends object> extends ClientObject<Area,
   protected abstract readonly looks: Readonly<Record<string, (style: Style) => unknown>>;
 
   constructor(requests: Requests, kind: string, range: ClientObject<Area, object>) {
-    super(requests, kind, partOf(range, "look", (area) => area));
+    super(
+      requests,
+      kind,
+      partOf(range, "look", (area) => area),
+    );
   }
 
   protected get scalars(): readonly string[] {
@@ -36,9 +44,13 @@ export abstract class LookObject<Face extends object> extends ClientObject<Area,
   }
 
   protected look(member: string, style: Style, value: unknown): void {
-    this.change(member, (area, workbook) => {
-      workbook.requireUnlocked(area.sheet, `${this.kind}.${member}`);
-      workbook.grid.look(area, style);
-    }, value);
+    this.change(
+      member,
+      (area, workbook) => {
+        workbook.requireUnlocked(area.sheet, `${this.kind}.${member}`);
+        workbook.grid.look(area, style);
+      },
+      value,
+    );
   }
 }

@@ -84,14 +84,23 @@ export abstract class ClientObject<Target, Face extends object> {
   /** Queues a change; where it sets a property, the value can be read back at once, as in Office.js. */
   protected change(member: string, act: (target: Target, workbook: Workbook) => void, value?: unknown): void {
     if (value !== undefined) this.loadedValues.set(member, value);
-    this.requests.enqueue("change", `${this.kind}.${member}`, () => { act(this.live(), this.requests.workbookNow); });
+    this.requests.enqueue("change", `${this.kind}.${member}`, () => {
+      act(this.live(), this.requests.workbookNow);
+    });
   }
 
   /** A value that a method promises, filled in at sync. */
   protected result<Value>(member: string, compute: (target: Target, workbook: Workbook) => Value): Promised<Value> {
     let settled: { readonly value: Value } | undefined;
-    this.requests.enqueue("read", `${this.kind}.${member}`, () => { settled = { value: compute(this.live(), this.requests.workbookNow) }; });
-    const notYet = (): ExcelError => new ExcelError("ValueNotLoaded", `The value of the result object has not been loaded yet. Call "context.sync()" before reading it.`, `${this.kind}.${member}`);
+    this.requests.enqueue("read", `${this.kind}.${member}`, () => {
+      settled = { value: compute(this.live(), this.requests.workbookNow) };
+    });
+    const notYet = (): ExcelError =>
+      new ExcelError(
+        "ValueNotLoaded",
+        `The value of the result object has not been loaded yet. Call "context.sync()" before reading it.`,
+        `${this.kind}.${member}`,
+      );
     return {
       get value(): Value {
         if (settled === undefined) throw notYet();
@@ -112,7 +121,10 @@ export abstract class ClientObject<Target, Face extends object> {
       part.load(rest.join("/"));
       return;
     }
-    if (!this.scalars.includes(first)) throw new Error(`The workbench's stand-in for Excel cannot load ${this.kind}.${first}. Add it to src/workbench/host, or do without.`);
+    if (!this.scalars.includes(first))
+      throw new Error(
+        `The workbench's stand-in for Excel cannot load ${this.kind}.${first}. Add it to src/workbench/host, or do without.`,
+      );
     this.requests.enqueue("read", `${this.kind}.load`, () => {
       const target = this.liveOrNull();
       if (target !== undefined) this.loadedValues.set(first, this.fetch(first, target, this.requests.workbookNow));
@@ -121,7 +133,11 @@ export abstract class ClientObject<Target, Face extends object> {
 }
 
 /** A proxy for something that its parent holds; null when the parent is. */
-export function partOf<Parent, Target>(parent: ClientObject<Parent, object>, what: string, find: (target: Parent, workbook: Workbook) => Target | undefined): Finding<Target> {
+export function partOf<Parent, Target>(
+  parent: ClientObject<Parent, object>,
+  what: string,
+  find: (target: Parent, workbook: Workbook) => Target | undefined,
+): Finding<Target> {
   return {
     what,
     orNull: () => parent.liveOrNull() === undefined,

@@ -4,7 +4,12 @@ import { pathsOf } from "./property-paths.ts";
 import type { Promised } from "./requests.ts";
 
 /** A collection: `items` appear when loaded, each a proxy with the asked properties loaded. */
-export abstract class CollectionObject<Owner, Entry, Item extends { load: (properties: string) => unknown }, Face extends object> extends ClientObject<Owner, Face> {
+export abstract class CollectionObject<
+  Owner,
+  Entry,
+  Item extends { load: (properties: string) => unknown },
+  Face extends object,
+> extends ClientObject<Owner, Face> {
   protected readonly scalars: readonly string[] = [];
   private loadedItems: readonly Item[] | undefined;
 
@@ -23,7 +28,9 @@ export abstract class CollectionObject<Owner, Entry, Item extends { load: (prope
   }
 
   override load(properties?: string | string[] | object): Face {
-    const wanted = (pathsOf(properties) ?? []).map((path) => path.replace(/^items\/?/, "")).filter((path) => path !== "" && path !== "$none");
+    const wanted = (pathsOf(properties) ?? [])
+      .map((path) => path.replace(/^items\/?/, ""))
+      .filter((path) => path !== "" && path !== "$none");
     this.requests.enqueue("read", `${this.kind}.load`, () => {
       const owner = this.liveOrNull();
       if (owner === undefined) return;

@@ -1,7 +1,7 @@
 import { RangeObject } from "../ranges/range-object.ts";
-import type { Faces } from "./requests.ts";
-import { TableObject } from "../tables/table-object.ts";
 import { WorksheetObject } from "../sheets/worksheet-object.ts";
+import { TableObject } from "../tables/table-object.ts";
+import type { Faces } from "./requests.ts";
 
 export const faces: Faces = {
   range: (requests, finding) => new RangeObject(requests, finding).face,

@@ -1,8 +1,18 @@
 /** Names that JavaScript itself, promises and test printers ask every object for. */
-const askedOfEveryObject = new Set(["then", "toJSON", "constructor", "nodeType", "tagName", "asymmetricMatch", "$$typeof"]);
+const askedOfEveryObject = new Set([
+  "then",
+  "toJSON",
+  "constructor",
+  "nodeType",
+  "tagName",
+  "asymmetricMatch",
+  "$$typeof",
+]);
 
 function noSuchMember(kind: string, member: string): Error {
-  return new Error(`The workbench's stand-in for Excel has no ${kind}.${member}. Add it to src/workbench/host, or do without.`);
+  return new Error(
+    `The workbench's stand-in for Excel has no ${kind}.${member}. Add it to src/workbench/host, or do without.`,
+  );
 }
 
 function setterOf(object: object, member: string): PropertyDescriptor | undefined {
@@ -36,7 +46,8 @@ export function guard(kind: string, object: object): unknown {
       if (typeof member === "symbol") return false;
       const descriptor = setterOf(target, member);
       if (descriptor === undefined) throw noSuchMember(kind, member);
-      const plainScalar = descriptor.writable === true && typeof descriptor.value !== "object" && typeof descriptor.value !== "function";
+      const plainScalar =
+        descriptor.writable === true && typeof descriptor.value !== "object" && typeof descriptor.value !== "function";
       if (descriptor.set === undefined && !plainScalar) throw new TypeError(`${kind}.${member} is read-only.`);
       return Reflect.set(target, member, value, target);
     },

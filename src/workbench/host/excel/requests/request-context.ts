@@ -1,16 +1,18 @@
 import type { Workbook } from "../../workbook/workbook.ts";
 import { ApplicationObject } from "../sheets/application.ts";
+import { WorkbookObject } from "../sheets/workbook-object.ts";
 import { faces } from "./faces.ts";
 import { guard } from "./guard.ts";
 import type { Faces, Requests } from "./requests.ts";
 import type { Session, Step, Traffic } from "./session.ts";
-import { WorkbookObject } from "../sheets/workbook-object.ts";
 
 /** Objects need no tracking here: they hold their cells until the host is gone. */
 const trackedObjects = { add: (): void => undefined, remove: (): void => undefined };
 
 /** One batch after another against the workbook; stands for Excel.RequestContext. */
-export class RequestContextObject implements Requests, Pick<Excel.RequestContext, "sync" | "workbook" | "application" | "runtime"> {
+export class RequestContextObject
+  implements Requests, Pick<Excel.RequestContext, "sync" | "workbook" | "application" | "runtime">
+{
   readonly face: Excel.RequestContext;
   readonly session: Session;
   readonly trackedObjects = trackedObjects;
@@ -71,7 +73,9 @@ export class RequestContextObject implements Requests, Pick<Excel.RequestContext
       },
       set enableEvents(on: boolean) {
         wanted = on;
-        enqueue("switch", "Runtime.enableEvents", () => { session.eventsEnabled = on; });
+        enqueue("switch", "Runtime.enableEvents", () => {
+          session.eventsEnabled = on;
+        });
       },
       load: (): void => undefined,
     };

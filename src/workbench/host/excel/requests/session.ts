@@ -54,14 +54,19 @@ export class Session {
   private change(run: readonly Step[]): void {
     const { workbook } = this;
     workbook.changes.byProgram(this.eventsEnabled, () => {
-      workbook.perform(() => { perform(run); });
+      workbook.perform(() => {
+        perform(run);
+      });
       workbook.chartScale.update();
     });
   }
 
   requireNoCellEdit(): void {
     if (!this.isCellBeingEdited()) return;
-    throw new ExcelError("InvalidOperationInCellEditMode", "Excel is in cell-editing mode. Please exit the edit mode by pressing ENTER or TAB or selecting another cell, and then try again.");
+    throw new ExcelError(
+      "InvalidOperationInCellEditMode",
+      "Excel is in cell-editing mode. Please exit the edit mode by pressing ENTER or TAB or selecting another cell, and then try again.",
+    );
   }
 }
 
@@ -78,7 +83,8 @@ function perform(steps: readonly Step[]): void {
     try {
       step.run();
     } catch (error) {
-      if (error instanceof ExcelError && error.debugInfo.errorLocation === "") error.debugInfo.errorLocation = step.location;
+      if (error instanceof ExcelError && error.debugInfo.errorLocation === "")
+        error.debugInfo.errorLocation = step.location;
       throw error;
     }
   }

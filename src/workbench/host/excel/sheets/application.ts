@@ -5,7 +5,11 @@ import type { Requests } from "../requests/requests.ts";
 /** The grid calculates and draws once a batch whatever is asked; so suspending is free. */
 export class ApplicationObject
   extends ClientObject<Workbook, Excel.Application>
-  implements Pick<Excel.Application, "suspendApiCalculationUntilNextSync" | "suspendScreenUpdatingUntilNextSync" | "calculate" | "calculationState">
+  implements
+    Pick<
+      Excel.Application,
+      "suspendApiCalculationUntilNextSync" | "suspendScreenUpdatingUntilNextSync" | "calculate" | "calculationState"
+    >
 {
   protected readonly scalars = ["calculationState"];
 
@@ -31,6 +35,8 @@ export class ApplicationObject
 
   calculate(): void {
     this.change("calculate", () => undefined);
-    this.requests.enqueue("read", "Application.calculate", () => { this.requests.workbookNow.grid.do("EVALUATE_CELLS"); });
+    this.requests.enqueue("read", "Application.calculate", () => {
+      this.requests.workbookNow.grid.do("EVALUATE_CELLS");
+    });
   }
 }

@@ -1,13 +1,14 @@
 import { areaOf } from "../../workbook/grid.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
-import { ApplicationObject } from "./application.ts";
 import { ClientObject } from "../requests/client-object.ts";
-import { NamesObject } from "./names-object.ts";
 import type { Requests } from "../requests/requests.ts";
 import { TablesObject } from "../tables/tables-object.ts";
+import { ApplicationObject } from "./application.ts";
+import { NamesObject } from "./names-object.ts";
 import { WorksheetsObject } from "./worksheets-object.ts";
 
-type Members = "worksheets" | "tables" | "names" | "application" | "getSelectedRange" | "getActiveCell" | "name" | "readOnly";
+type Members =
+  "worksheets" | "tables" | "names" | "application" | "getSelectedRange" | "getActiveCell" | "name" | "readOnly";
 
 export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> implements Pick<Excel.Workbook, Members> {
   protected readonly scalars = ["name", "readOnly"];
@@ -20,13 +21,25 @@ export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> imple
     return property === "name" ? "Workbook" : workbook.grid.model.getters.isReadonly();
   }
 
-  get name(): string { return this.loadedValue("name") as string; }
-  get readOnly(): boolean { return this.loadedValue("readOnly") as boolean; }
+  get name(): string {
+    return this.loadedValue("name") as string;
+  }
+  get readOnly(): boolean {
+    return this.loadedValue("readOnly") as boolean;
+  }
 
-  get worksheets(): Excel.WorksheetCollection { return this.part("worksheets", () => new WorksheetsObject(this.requests).face); }
-  get tables(): Excel.TableCollection { return this.part("tables", () => new TablesObject(this.requests, { what: "tables", find: () => ({}) }).face); }
-  get names(): Excel.NamedItemCollection { return this.part("names", () => new NamesObject(this.requests).face); }
-  get application(): Excel.Application { return this.part("application", () => new ApplicationObject(this.requests).face); }
+  get worksheets(): Excel.WorksheetCollection {
+    return this.part("worksheets", () => new WorksheetsObject(this.requests).face);
+  }
+  get tables(): Excel.TableCollection {
+    return this.part("tables", () => new TablesObject(this.requests, { what: "tables", find: () => ({}) }).face);
+  }
+  get names(): Excel.NamedItemCollection {
+    return this.part("names", () => new NamesObject(this.requests).face);
+  }
+  get application(): Excel.Application {
+    return this.part("application", () => new ApplicationObject(this.requests).face);
+  }
 
   getSelectedRange(): Excel.Range {
     return this.requests.make.range(this.requests, {

@@ -9,7 +9,10 @@ interface ColumnTarget {
   readonly index: number;
 }
 
-class TableColumnObject extends ClientObject<ColumnTarget, Excel.TableColumn> implements Pick<Excel.TableColumn, "name" | "index" | "getDataBodyRange" | "getRange"> {
+class TableColumnObject
+  extends ClientObject<ColumnTarget, Excel.TableColumn>
+  implements Pick<Excel.TableColumn, "name" | "index" | "getDataBodyRange" | "getRange">
+{
   protected readonly scalars = ["name", "index"];
 
   constructor(requests: Requests, finding: Finding<ColumnTarget>) {
@@ -20,8 +23,12 @@ class TableColumnObject extends ClientObject<ColumnTarget, Excel.TableColumn> im
     return property === "name" ? table.headers[index] : index;
   }
 
-  get name(): string { return this.loadedValue("name") as string; }
-  get index(): number { return this.loadedValue("index") as number; }
+  get name(): string {
+    return this.loadedValue("name") as string;
+  }
+  get index(): number {
+    return this.loadedValue("index") as number;
+  }
 
   private range(fromRow: number): Excel.Range {
     return this.requests.make.range(
@@ -33,8 +40,12 @@ class TableColumnObject extends ClientObject<ColumnTarget, Excel.TableColumn> im
     );
   }
 
-  getRange(): Excel.Range { return this.range(0); }
-  getDataBodyRange(): Excel.Range { return this.range(1); }
+  getRange(): Excel.Range {
+    return this.range(0);
+  }
+  getDataBodyRange(): Excel.Range {
+    return this.range(1);
+  }
 }
 
 export class TableColumnsObject
@@ -50,18 +61,28 @@ export class TableColumnsObject
   }
 
   protected item(index: number): Excel.TableColumn {
-    return new TableColumnObject(this.requests, partOf(this, "column", (table) => ({ table, index }))).face;
+    return new TableColumnObject(
+      this.requests,
+      partOf(this, "column", (table) => ({ table, index })),
+    ).face;
   }
 
   private find(key: string | number, orNull: boolean): Excel.TableColumn {
     const find = (workbook: Workbook): ColumnTarget | undefined => {
       const table = workbook.tables.current(this.live());
-      const index = typeof key === "number" ? key - 1 : table.headers.findIndex((header) => header.toLowerCase() === key.toLowerCase());
+      const index =
+        typeof key === "number"
+          ? key - 1
+          : table.headers.findIndex((header) => header.toLowerCase() === key.toLowerCase());
       return index in table.headers ? { table, index } : undefined;
     };
     return new TableColumnObject(this.requests, { what: `column ${key}`, orNull: () => orNull, find }).face;
   }
 
-  getItem(key: string | number): Excel.TableColumn { return this.find(key, false); }
-  getItemOrNullObject(key: string | number): Excel.TableColumn { return this.find(key, true); }
+  getItem(key: string | number): Excel.TableColumn {
+    return this.find(key, false);
+  }
+  getItemOrNullObject(key: string | number): Excel.TableColumn {
+    return this.find(key, true);
+  }
 }

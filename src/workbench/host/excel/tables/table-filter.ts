@@ -4,16 +4,25 @@ import { ClientObject, partOf } from "../requests/client-object.ts";
 import type { Requests } from "../requests/requests.ts";
 
 /** Whether a person filters the table in the grid; the stand-in sets no filters itself. */
-export class TableFilterObject extends ClientObject<TableRecord, Excel.AutoFilter> implements Pick<Excel.AutoFilter, "isDataFiltered"> {
+export class TableFilterObject
+  extends ClientObject<TableRecord, Excel.AutoFilter>
+  implements Pick<Excel.AutoFilter, "isDataFiltered">
+{
   protected readonly scalars = ["isDataFiltered"];
 
   constructor(requests: Requests, table: ClientObject<TableRecord, object>) {
-    super(requests, "AutoFilter", partOf(table, "filter", (record) => record));
+    super(
+      requests,
+      "AutoFilter",
+      partOf(table, "filter", (record) => record),
+    );
   }
 
   protected fetch(_property: string, table: TableRecord, workbook: Workbook): unknown {
     return workbook.tables.isFiltered(table);
   }
 
-  get isDataFiltered(): boolean { return this.loadedValue("isDataFiltered") as boolean; }
+  get isDataFiltered(): boolean {
+    return this.loadedValue("isDataFiltered") as boolean;
+  }
 }
