@@ -23,7 +23,7 @@ function candidates(): string[] {
 }
 
 /** The program file of a Chrome, Chromium or Edge on this machine: BROWSER_PATH, else the usual places. */
-export function findBrowser(): string | undefined {
+function findBrowser(): string | undefined {
   const given = process.env["BROWSER_PATH"];
   if (given !== undefined) {
     if (!existsSync(given)) throw new Error(`BROWSER_PATH is ${given}, and there is no such file`);

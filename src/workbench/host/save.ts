@@ -38,15 +38,13 @@ export function saveWorkbook(workbook: Workbook): SavedWorkbook {
     version: 1,
     grid: workbook.grid.model.exportData(),
     activeSheet: workbook.grid.model.getters.getActiveSheetId(),
-    tables: workbook.tables
-      .list()
-      .map(({ area, name, style, calculated }) => ({
-        sheet: area.sheet,
-        at: address(area),
-        name,
-        style,
-        calculated: [...calculated],
-      })),
+    tables: workbook.tables.list().map(({ area, name, style, calculated }) => ({
+      sheet: area.sheet,
+      at: address(area),
+      name,
+      style,
+      calculated: [...calculated],
+    })),
     formulas,
     formats: [...workbook.formats.originals],
     nameComments: [...workbook.names.comments],
