@@ -22,7 +22,7 @@ import { type LogStore, useLog } from "./frame/use-log.ts";
 import { usePaneTheme } from "./frame/use-pane-theme.ts";
 import { tabId, type View, ViewTabs } from "./frame/view-tabs.tsx";
 import { NowView } from "./now/now-view.tsx";
-import type { EntryId } from "./record/entry-form.ts";
+import type { EntryId } from "./record/forms.ts";
 import type { LastEntry } from "./record/take-back.ts";
 import { ProblemView } from "./start/problem-view.tsx";
 import { UnknownFunctions } from "./start/repair-view.tsx";

@@ -77,6 +77,15 @@ export interface RowSignal {
 
 export type SignalLook = "act" | "watch" | "good" | "quiet";
 
+/** What one row is to the person who enters it or puts it right. */
+interface RowEntry {
+  readonly word: string;
+  /** Before the running number in the key of its first row; a table without it is not numbered. */
+  readonly letter?: string;
+  /** Columns that tell a row from its neighbors, beside its key and its time. */
+  readonly about: readonly string[];
+}
+
 export interface TableDefinition {
   readonly id: TableId;
   /** Excel table name; stable once released. */
@@ -90,6 +99,8 @@ export interface TableDefinition {
   /** Its lines are all worked out: nobody types into it and it never grows. */
   readonly fixedRows?: true;
   readonly signals?: readonly RowSignal[];
+  /** Its rows are typed as entries and can be put right one by one. */
+  readonly entry?: RowEntry;
 }
 
 /** A field is looked at as a whole; `column` of a signal has no meaning here. */

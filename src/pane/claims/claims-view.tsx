@@ -5,7 +5,7 @@ import type { LogContext } from "../../advice/log-context.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { EntryFormView } from "../record/entry-form-view.tsx";
-import { recordCostLine } from "../record/forms/cost-line/record-cost-line.ts";
+import { costLineEntry } from "../record/forms/cost-line/cost-line-entry.ts";
 import type { LastEntry } from "../record/take-back.ts";
 import { TakeBackButton } from "../record/take-back-button.tsx";
 import { BathHistory } from "./bath-history.tsx";
@@ -32,7 +32,7 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
   const { log, bath } = context;
   const result = shareResult(log);
-  const Icon = recordCostLine.icon;
+  const Icon = costLineEntry.icon;
   return (
     <section className={page.page} aria-label="Claims">
       <div>
@@ -96,7 +96,7 @@ export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
   const { shareBath } = context.log.fields;
   return (
     <EntryFormView
-      action={recordCostLine}
+      form={costLineEntry}
       context={{ ...context, ...(shareBath === undefined ? {} : { bath: String(shareBath) }) }}
       reopened={taken?.values}
       back="Claims"

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { buildLog, readLog } from "../../excel/log-workbook.ts";
+import { buildLog, editLog, readLog } from "../../excel/log-workbook.ts";
 import { announce, checkNotCancelled, type LongWork } from "../../excel/long-work.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/layout/lay-out.ts";
@@ -7,12 +7,8 @@ import type { LogContent } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { shareBath } from "../claims/share-bath.ts";
 import { sharePlan } from "../claims/share-plan.ts";
-import type { EntryId } from "../record/entry-form.ts";
 import { type FilledForm, fillForm } from "../record/fill-form.ts";
-import { recordCostLine } from "../record/forms/cost-line/record-cost-line.ts";
-import { recordStockMove } from "../record/forms/stock-move/record-stock-move.ts";
-import { recordActionOf } from "../record/record-actions.ts";
-import type { RecordAction } from "../record/record-entry.ts";
+import { formOf } from "../record/forms.ts";
 import { demoWeek } from "./week.ts";
 import { bathOne, type WeekEvent } from "./week-event.ts";
 import { weekShop } from "./week-shop.ts";
@@ -75,18 +71,11 @@ function unseen({ draft }: WeekEvent, { groups }: FilledForm): readonly string[]
     .map((key) => `The form has no field "${key}".`);
 }
 
-/** Cost and stock are recorded from other views than the rest. */
-function actionOf(entry: EntryId): RecordAction {
-  if (entry === "cost line") return recordCostLine;
-  return entry === "stock move" ? recordStockMove : recordActionOf(entry);
-}
-
 async function play(event: WeekEvent, log: LogSnapshot, system: UnitSystem): Promise<Played> {
-  const action = actionOf(event.entry);
-  const filled = fillForm(action.form, event.draft, { log, system, bath: event.bath, now: event.at });
+  const filled = fillForm(formOf(event.entry), event.draft, { log, system, bath: event.bath, now: event.at });
   const against = [...unseen(event, filled), ...objections(event, filled)];
   if (against.length > 0) throw new WeekProblem(event, against);
-  await action.run(filled.meaning);
+  await editLog(filled.meaning);
   return { event, filled, log: await presentLog() };
 }
 

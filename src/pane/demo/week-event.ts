@@ -1,4 +1,5 @@
-import type { Draft, EntryId } from "../record/entry-form.ts";
+import type { Draft } from "../record/entry-form.ts";
+import type { EntryId } from "../record/forms.ts";
 
 /** One entry of the invented week: what a person types into a form of the pane, and when. */
 export interface WeekEvent {

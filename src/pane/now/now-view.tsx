@@ -11,9 +11,8 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
-import type { EntryId } from "../record/entry-form.ts";
-import { entryNames } from "../record/entry-names.ts";
-import { entryOfStep } from "../record/entry-of-step.ts";
+import type { EntryId } from "../record/forms.ts";
+import { charge, formOfStep, type StepForm } from "../record/step-forms.ts";
 import { BathFigures } from "./bath-figures.tsx";
 import { ClaimShares } from "./claim-shares.tsx";
 import { TrendChart } from "./trend-chart.tsx";
@@ -68,10 +67,10 @@ function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
         size="large"
         className={page.big}
         onClick={() => {
-          onRecord("charge");
+          onRecord(charge.id);
         }}
       >
-        {entryNames.charge}
+        {charge.title}
       </Button>
     </section>
   );
@@ -82,9 +81,9 @@ function LateItem({
   late,
   offered,
   onRecord,
-}: { readonly late: Overdue; readonly offered: EntryId | undefined } & Pick<Props, "onRecord">): React.JSX.Element {
+}: { readonly late: Overdue; readonly offered: StepForm | undefined } & Pick<Props, "onRecord">): React.JSX.Element {
   const styles = useStyles();
-  const entry = late.kind === undefined ? undefined : entryOfStep[late.kind];
+  const entry = late.kind === undefined ? undefined : formOfStep[late.kind];
   return (
     <li className={styles.lateItem}>
       <WarningRegular aria-hidden className={styles.lateIcon} />
@@ -94,10 +93,10 @@ function LateItem({
           size="large"
           className={styles.lateAction}
           onClick={() => {
-            onRecord(entry);
+            onRecord(entry.id);
           }}
         >
-          {entryNames[entry]}
+          {entry.title}
         </Button>
       )}
     </li>
@@ -111,7 +110,7 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
   const { control } = useControlStyles();
   if (bath === undefined) return <NoBath onRecord={onRecord} />;
   const step = nextStep(log, bath, system, now);
-  const entry = entryOfStep[step.kind];
+  const entry = formOfStep[step.kind];
   const trend = trendOf(log, bath);
   return (
     <div className={page.page}>
@@ -148,10 +147,10 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
             iconPosition="after"
             className={page.big}
             onClick={() => {
-              onRecord(entry);
+              onRecord(entry.id);
             }}
           >
-            {entryNames[entry]}
+            {entry.title}
           </Button>
         )}
       </section>

@@ -4,6 +4,7 @@ import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
 import { useDeferredValue, useState } from "react";
 
 import type { LogContext } from "../../advice/log-context.ts";
+import { editLog } from "../../excel/log-workbook.ts";
 import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { focusField } from "../controls/entry-field.tsx";
 import { FieldGroups } from "../controls/field-groups.tsx";
@@ -13,13 +14,13 @@ import { ProblemBar } from "../controls/problem-bar.tsx";
 import { ProblemCount } from "../controls/problem-count.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
-import type { Draft, EntryId } from "./entry-form.ts";
+import type { Draft, EntryForm } from "./entry-form.ts";
 import { type FilledForm, fillForm } from "./fill-form.ts";
-import type { RecordAction } from "./record-entry.ts";
+import type { EntryId } from "./forms.ts";
 import type { LastEntry } from "./take-back.ts";
 
 interface Props {
-  readonly action: RecordAction;
+  readonly form: EntryForm<EntryId>;
   readonly context: LogContext;
   /** Where the way back leads. */
   readonly back?: string;
@@ -30,13 +31,6 @@ interface Props {
   readonly onRecorded: (entry: LastEntry) => void;
 }
 
-const blockedButton: Readonly<Partial<Record<EntryId, string>>> = {
-  charge: "Go to the charge",
-  "bench test": "Go to the bench test",
-  addition: "Go to the top-up",
-  "change-out": "Go to the change-out",
-};
-
 /** Moves the focus to the first field that has a problem, as listed in the form. */
 function focusFirstProblem(filled: FilledForm): void {
   const keys = filled.groups.flatMap((group) => group.fields).map((field) => field.key);
@@ -46,7 +40,7 @@ function focusFirstProblem(filled: FilledForm): void {
 
 /** A form for one event: fields, what they mean, and one button that writes the rows. */
 export function EntryFormView({
-  action,
+  form,
   context,
   reopened,
   back = "All entries",
@@ -56,7 +50,6 @@ export function EntryFormView({
 }: Props): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
-  const { form } = action;
   const [typed, setTyped] = useState<Draft>(reopened ?? {});
   const [tried, setTried] = useState(false);
   const [asked, setAsked] = useState("");
@@ -85,7 +78,7 @@ export function EntryFormView({
     }
     setWriting(true);
     try {
-      const receipt = await action.run(filled.meaning);
+      const receipt = await editLog(filled.meaning);
       onRecorded({
         form: form.id,
         what: filled.meaning.recorded,
@@ -132,10 +125,10 @@ export function EntryFormView({
             size="large"
             className={page.big}
             onClick={() => {
-              onOpen(blocked.first);
+              onOpen(blocked.first.id);
             }}
           >
-            {blockedButton[blocked.first]}
+            {`Go to the ${blocked.first.title.toLowerCase()}`}
           </Button>
         </div>
       )}

@@ -1,27 +1,14 @@
 /** What a form of the pane is: fields as data, and what they mean as a pure function of what was typed. */
+import type { FluentIcon } from "@fluentui/react-icons";
+
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import type { NewRow } from "../../excel/record/append-ground.ts";
 import type { LogEdit } from "../../excel/record/log-edit.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
-
-export type EntryId =
-  | "charge"
-  | "bench test"
-  | "baseline"
-  | "reading"
-  | "addition"
-  | "level make-up"
-  | "load"
-  | "item"
-  | "meter check"
-  | "care"
-  | "change-out"
-  | "release"
-  | "cost line"
-  | "stock move"
-  | "correction";
+import type { Need } from "./action.ts";
+import type { StepForm } from "./step-forms.ts";
 
 /** Typed text by field key; an absent key has not been touched. */
 export type Draft = Readonly<Partial<Record<string, string>>>;
@@ -61,12 +48,20 @@ export interface Meaning extends Pick<LogEdit, "fills" | "changes"> {
   /** What will have been recorded, for the confirmation. */
   readonly recorded: string;
   /** The form must not be used yet; another comes first. */
-  readonly blocked?: { readonly why: string; readonly first: EntryId };
+  readonly blocked?: { readonly why: string; readonly first: StepForm };
 }
 
-export interface EntryForm {
-  readonly id: EntryId;
+/** Everything about one kind of entry; `forms.ts` lists them. */
+export interface EntryForm<Id extends string = string> {
+  readonly id: Id;
+  /** Over the form, in the list of entries and on every button that leads there. */
   readonly title: string;
+  readonly icon: FluentIcon;
+  readonly needs: Need;
+  /** The view that opens it; if left out, the Record view lists it. */
+  readonly from?: "claims" | "shop";
+  /** One is likely to follow another. */
+  readonly series?: true;
   readonly purpose: string;
   readonly submit: string;
   readonly caution?: string;

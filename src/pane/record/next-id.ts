@@ -1,39 +1,15 @@
 import type { TableId } from "../../joblog/formula/log-types.ts";
+import { jobLog } from "../../joblog/job-log.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-
-type NumberedTable = Extract<
-  TableId,
-  | "benchTests"
-  | "readings"
-  | "additions"
-  | "loads"
-  | "items"
-  | "meterChecks"
-  | "care"
-  | "stockMoves"
-  | "releases"
-  | "costLines"
->;
-
-const firstLetters: Readonly<Record<NumberedTable, string>> = {
-  benchTests: "T",
-  readings: "R",
-  additions: "A",
-  loads: "L",
-  items: "I",
-  meterChecks: "M",
-  care: "K",
-  stockMoves: "S",
-  releases: "D",
-  costLines: "C",
-};
+import { findTable } from "../../joblog/model/references.ts";
 
 /** A longer number is a bar code or a slip, and nothing to count on from. */
 const numbered = /^(|.*\D)(\d{1,9})$/;
 
 /** The next `count` running numbers of a table, in the style of its highest one: after R009 comes R010. */
-export function nextIds(log: LogSnapshot, table: NumberedTable, count: number): readonly string[] {
-  let prefix = firstLetters[table];
+export function nextIds(log: LogSnapshot, table: TableId, count: number): readonly string[] {
+  let prefix = findTable(jobLog, table).entry?.letter;
+  if (prefix === undefined) throw new RangeError(`Rows of ${table} bear no running number.`);
   let digits = 3;
   let highest = 0;
   for (const row of log.rows[table]) {
@@ -44,7 +20,8 @@ export function nextIds(log: LogSnapshot, table: NumberedTable, count: number): 
     prefix = parts[1] ?? prefix;
     digits = (parts[2] ?? "").length;
   }
-  return Array.from({ length: count }, (_, index) => prefix + String(highest + 1 + index).padStart(digits, "0"));
+  const before = prefix;
+  return Array.from({ length: count }, (_, index) => before + String(highest + 1 + index).padStart(digits, "0"));
 }
 
 /** A bath id that no fill has yet: tank and day, and a letter where the tank was filled twice that day. */

@@ -12,12 +12,10 @@ import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { adoptSheet } from "../adopt/adopt-sheet.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
-import type { Draft, EntryId } from "./entry-form.ts";
+import type { Draft, EntryForm } from "./entry-form.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
-import { entryNames } from "./entry-names.ts";
-import { entryOfStep } from "./entry-of-step.ts";
-import { recordActionOf, recordActions } from "./record-actions.ts";
-import type { RecordAction } from "./record-entry.ts";
+import { type EntryId, formOf, forms } from "./forms.ts";
+import { formOfStep } from "./step-forms.ts";
 import type { LastEntry } from "./take-back.ts";
 import { TakeBackButton } from "./take-back-button.tsx";
 
@@ -80,6 +78,9 @@ interface Props {
   readonly onAdopt: () => void;
 }
 
+/** What other views open is not listed here. */
+const listed: readonly EntryForm<EntryId>[] = forms.filter((form) => form.from === undefined);
+
 type TakeBack = (entry: LastEntry) => Promise<void>;
 
 function EntryList({
@@ -98,7 +99,7 @@ function EntryList({
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
   const hasBath = bathIds(log).length > 0;
   const AdoptIcon = adoptSheet.icon;
-  const missing = (action: RecordAction): boolean => action.needs === "bath" && !hasBath;
+  const missing = (form: EntryForm): boolean => form.needs === "bath" && !hasBath;
   return (
     <section className={page.page} aria-label="Record">
       <h2 ref={heading} tabIndex={-1} className={page.title}>
@@ -111,25 +112,25 @@ function EntryList({
         </section>
       )}
       <ul className={styles.list}>
-        {recordActions.map((action) => {
-          const Icon = action.icon;
+        {listed.map((form) => {
+          const Icon = form.icon;
           return (
-            <li key={action.name}>
+            <li key={form.id}>
               <Button
                 size="large"
                 icon={<Icon />}
                 className={styles.entry}
-                disabled={missing(action)}
-                aria-label={action.name}
-                aria-describedby={`about-${action.form.id.replace(" ", "-")}`}
+                disabled={missing(form)}
+                aria-label={form.title}
+                aria-describedby={`about-${form.id.replace(" ", "-")}`}
                 onClick={() => {
-                  onOpen(action.form.id);
+                  onOpen(form.id);
                 }}
               >
                 <span>
-                  <span className={styles.name}>{action.name}</span>
-                  <span id={`about-${action.form.id.replace(" ", "-")}`} className={styles.purpose}>
-                    {missing(action) ? "Record a charge first." : action.form.purpose}
+                  <span className={styles.name}>{form.title}</span>
+                  <span id={`about-${form.id.replace(" ", "-")}`} className={styles.purpose}>
+                    {missing(form) ? "Record a charge first." : form.purpose}
                   </span>
                 </span>
               </Button>
@@ -143,9 +144,6 @@ function EntryList({
     </section>
   );
 }
-
-/** Events that come one after another. */
-const inSeries: ReadonlySet<EntryId> = new Set(["item", "load"]);
 
 /** `chosen`: the bath in hand, whose next step follows an entry that belongs to no bath. */
 function RecordedCard({
@@ -165,10 +163,11 @@ function RecordedCard({
   const styles = useStyles();
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
-  const { bath = chosen, form } = recorded;
+  const { bath = chosen } = recorded;
+  const form = formOf(recorded.form);
   const known = bath !== undefined && bathIds(log).includes(bath);
   const step = known ? nextStep(log, bath, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0) : undefined;
-  const entry = step === undefined ? undefined : entryOfStep[step.kind];
+  const answer = step === undefined ? undefined : formOfStep[step.kind];
   return (
     <section className={styles.done} aria-label="Recorded">
       <h2 ref={heading} tabIndex={-1} className={styles.doneTitle}>
@@ -180,7 +179,7 @@ function RecordedCard({
           {recorded.bath === undefined ? `Next for ${bath ?? ""}: ${step.sentence}` : `Next: ${step.sentence}`}
         </p>
       )}
-      {entry === undefined ? null : (
+      {answer === undefined ? null : (
         <Button
           appearance="primary"
           size="large"
@@ -188,21 +187,21 @@ function RecordedCard({
           iconPosition="after"
           className={page.big}
           onClick={() => {
-            onOpen(entry);
+            onOpen(answer.id);
           }}
         >
-          {entryNames[entry]}
+          {answer.title}
         </Button>
       )}
-      {inSeries.has(form) ? (
+      {form.series === true ? (
         <Button
           size="large"
           className={page.big}
           onClick={() => {
-            onOpen(form);
+            onOpen(form.id);
           }}
         >
-          {`Another ${entryNames[form].toLowerCase()}`}
+          {`Another ${form.title.toLowerCase()}`}
         </Button>
       ) : null}
       <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
@@ -235,7 +234,7 @@ export function RecordView(props: Props): React.JSX.Element {
     return (
       <EntryFormView
         key={`${open} ${now}`}
-        action={recordActionOf(open)}
+        form={formOf(open)}
         context={{ log, system, bath, now }}
         reopened={reopened}
         onBack={() => {

@@ -3,7 +3,8 @@ import { ArrowUndoRegular } from "@fluentui/react-icons/svg/arrow-undo";
 import { takeBack } from "../../excel/log-workbook.ts";
 import type { Receipt } from "../../excel/record/receipt.ts";
 import type { Action } from "./action.ts";
-import type { Draft, EntryId } from "./entry-form.ts";
+import type { Draft } from "./entry-form.ts";
+import type { EntryId } from "./forms.ts";
 
 /** The entry recorded last: enough to take it back and to open its form again as it was. */
 export interface LastEntry {

@@ -10,7 +10,7 @@ import { stockLevel } from "../../joblog/model/words.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { EntryFormView } from "../record/entry-form-view.tsx";
-import { recordStockMove } from "../record/forms/stock-move/record-stock-move.ts";
+import { stockMoveEntry } from "../record/forms/stock-move/stock-move-entry.ts";
 import type { LastEntry } from "../record/take-back.ts";
 import { TakeBackButton } from "../record/take-back-button.tsx";
 import { TypedOverFormulas } from "../start/repair-view.tsx";
@@ -92,7 +92,7 @@ function Stock({
 }): React.JSX.Element {
   const page = usePageStyles();
   const unit = volumeUnit[context.system];
-  const Icon = recordStockMove.icon;
+  const Icon = stockMoveEntry.icon;
   return (
     <>
       {context.log.rows.stockBalance.map(rowFacts).map((row) => {
@@ -246,7 +246,7 @@ export function ShopView({ context, refresh }: Props): React.JSX.Element {
   if (open.form === "stock") {
     return (
       <EntryFormView
-        action={recordStockMove}
+        form={stockMoveEntry}
         context={context}
         reopened={taken?.values}
         back="Shop"

@@ -253,6 +253,7 @@ export const additionsSheet: SheetDefinition = {
     {
       id: "additions",
       name: "Additions",
+      entry: { word: "Addition", letter: "A", about: ["bath", "kind", "amount"] },
       caption: "Additions",
       emptyRows: 1,
       columns: [

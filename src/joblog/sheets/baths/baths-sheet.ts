@@ -45,6 +45,7 @@ export const bathsSheet: SheetDefinition = {
     {
       id: "baths",
       name: "Baths",
+      entry: { word: "Bath", about: ["tank"] },
       caption: "Baths",
       emptyRows: 1,
       columns: printedFirst(

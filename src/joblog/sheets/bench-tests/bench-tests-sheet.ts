@@ -106,6 +106,7 @@ export const benchTestsSheet: SheetDefinition = {
     {
       id: "benchTests",
       name: "BenchTests",
+      entry: { word: "Bench test", letter: "T", about: ["bath", "surface"] },
       caption: "Bench tests",
       emptyRows: 1,
       columns,

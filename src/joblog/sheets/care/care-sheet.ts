@@ -83,7 +83,16 @@ export const careSheet: SheetDefinition = {
   caution:
     "Sludge and filters may be toxic waste whatever their pH: arsenic, chromium or lead from 5.0 mg/L, cadmium from 1.0 mg/L by TCLP (40 CFR 261.24). Keep them in a labeled, closed drum until the result is in. Hands out of a running tank; goggles and alkali-proof gloves.",
   fields: [],
-  tables: [{ id: "care", name: "Care", caption: "Bath care", emptyRows: 1, columns: [...inputs, ...careResults] }],
+  tables: [
+    {
+      id: "care",
+      name: "Care",
+      entry: { word: "Care", letter: "K", about: ["bath", "kind"] },
+      caption: "Bath care",
+      emptyRows: 1,
+      columns: [...inputs, ...careResults],
+    },
+  ],
   arrangement: "side by side",
   tabColor: "#5E7F4E",
   pagesWide: 1,

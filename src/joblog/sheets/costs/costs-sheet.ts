@@ -120,6 +120,7 @@ const fields: readonly FieldDefinition[] = [
 const costLines: TableDefinition = {
   id: "costLines",
   name: "CostLines",
+  entry: { word: "Cost line", letter: "C", about: ["what"] },
   caption: "Cost lines: not concentrate and water, they come from Additions by themselves",
   emptyRows: 1,
   columns: [

@@ -99,6 +99,7 @@ export const itemsSheet: SheetDefinition = {
     {
       id: "items",
       name: "Items",
+      entry: { word: "Item", letter: "I", about: ["claim", "item"] },
       caption: "Items",
       emptyRows: 1,
       columns,

@@ -83,6 +83,7 @@ export const loadsSheet: SheetDefinition = {
     {
       id: "loads",
       name: "Loads",
+      entry: { word: "Load", letter: "L", about: ["bath", "claim"] },
       caption: "Loads",
       emptyRows: 1,
       columns: [...inputs, ...loadUnits, loadCheck, ...loadHelpers],

@@ -132,6 +132,7 @@ export const meterSheet: SheetDefinition = {
     {
       id: "meterChecks",
       name: "MeterChecks",
+      entry: { word: "Meter check", letter: "M", about: ["meter"] },
       caption: "Meter checks",
       emptyRows: 1,
       columns: printedFirst([...inputs, ...meterResults, ...meterHelpers], printed),

@@ -20,6 +20,7 @@ export const readingsSheet: SheetDefinition = {
     {
       id: "readings",
       name: "Readings",
+      entry: { word: "Reading", letter: "R", about: ["bath", "ph"] },
       caption: "Readings",
       emptyRows: 1,
       columns: [

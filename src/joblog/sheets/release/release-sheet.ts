@@ -52,6 +52,7 @@ export const releaseSheet: SheetDefinition = {
     {
       id: "releases",
       name: "Releases",
+      entry: { word: "Release", letter: "D", about: ["bath"] },
       caption: "Releases",
       emptyRows: 1,
       columns: printedFirst(

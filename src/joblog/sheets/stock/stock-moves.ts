@@ -15,6 +15,7 @@ const amount = { type: "number", unit: volume, format: "0.000", width: 10 } as c
 export const stockMoves: TableDefinition = {
   id: "stockMoves",
   name: "StockMoves",
+  entry: { word: "Stock line", letter: "S", about: ["concentrate", "kind"] },
   caption: "Counts, receipts and other issues: what went into a bath comes from Additions by itself",
   emptyRows: 1,
   columns: [

@@ -69,10 +69,15 @@ const forms: readonly Case[] = [
 ];
 
 const named = forms.map((one) => [one.form.title, one] as const);
-const inBath = named.filter(
-  ([, { form }]) =>
-    ![chargeEntry, changeOutEntry, releaseEntry, meterCheckEntry, costLineEntry, stockMoveEntry].includes(form),
-);
+const ofNoOpenBath: readonly EntryForm[] = [
+  chargeEntry,
+  changeOutEntry,
+  releaseEntry,
+  meterCheckEntry,
+  costLineEntry,
+  stockMoveEntry,
+];
+const inBath = named.filter(([, { form }]) => !ofNoOpenBath.includes(form));
 const logOf = ({ afterClose }: Case): LogSnapshot => (afterClose === true ? closed : open);
 const problemsOf = (form: EntryForm, log: LogSnapshot, typed: Draft): readonly string[] =>
   fill(form, log, typed).problems.map(({ key }) => key);

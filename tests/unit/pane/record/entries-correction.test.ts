@@ -1,13 +1,12 @@
 import { beforeAll, describe, expect, test } from "vitest";
 
 import { findRow } from "../../../../src/advice/bath-facts.ts";
-import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
+import { editLog, readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import type { FilledForm } from "../../../../src/pane/record/fill-form.ts";
 import { correctionEntry } from "../../../../src/pane/record/forms/correction/correction-entry.ts";
 import { rowNames } from "../../../../src/pane/record/forms/correction/correction-rows.ts";
-import { recordActionOf } from "../../../../src/pane/record/record-actions.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 
@@ -62,7 +61,7 @@ describe("the correction form", () => {
     expect(problemsOf(filled)).toEqual([]);
     const before = findRow(log, "readings", "id", "R001")?.cells["temperature"];
     expect(said(filled)).toContain(`Sample: ${String(before)} becomes 77,5.`);
-    const receipt = await recordActionOf("correction").run(filled.meaning);
+    const receipt = await editLog(filled.meaning);
     const after = findRow(await present(), "readings", "id", "R001")?.cells;
     expect(after?.["temperature"]).toBe(77.5);
     expect(after?.["note"]).toContain(`corrected 2027-03-08 08:50: Sample was ${String(before)} (misread)`);
@@ -141,8 +140,6 @@ describe("the correction form", () => {
       ];
       await context.sync();
     });
-    await expect(recordActionOf("correction").run(filled.meaning)).rejects.toThrow(
-      /Reading \(Readings\) was changed since it was read/,
-    );
+    await expect(editLog(filled.meaning)).rejects.toThrow(/Reading \(Readings\) was changed since it was read/);
   });
 });

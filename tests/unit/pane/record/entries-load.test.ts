@@ -103,7 +103,7 @@ describe("the load form", () => {
 
   test("is closed for a bath without concentrate", () => {
     const filled = fill(loadEntry, withCells(log, "baths", bath, { state: "charge" }), typed);
-    expect(filled.meaning.blocked?.first).toBe("addition");
+    expect(filled.meaning.blocked?.first.id).toBe("addition");
     expect(filled.meaning.rows).toEqual([]);
   });
 

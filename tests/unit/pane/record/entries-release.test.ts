@@ -43,7 +43,7 @@ const keys = (log: LogSnapshot, typed: Record<string, string>): readonly string[
 describe("the release form", () => {
   test("waits for the change-out of the bath", () => {
     const filled = fill(releaseEntry, open, neutralizing, now);
-    expect(filled.meaning.blocked?.first).toBe("change-out");
+    expect(filled.meaning.blocked?.first.id).toBe("change-out");
     expect(filled.meaning.rows).toEqual([]);
   });
 

@@ -1,10 +1,9 @@
 import { beforeAll, describe, expect, test } from "vitest";
 
 import { findRow, type RowFacts, rowFacts } from "../../../../src/advice/bath-facts.ts";
-import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
+import { editLog, readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { additionEntry } from "../../../../src/pane/record/forms/addition/addition-entry.ts";
-import { recordActionOf } from "../../../../src/pane/record/record-actions.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 
@@ -57,7 +56,7 @@ describe("the strength wanted of an open bath", () => {
     expect(Number(filled.values["amount"])).toBeCloseTo(wanted - 0.5, 3);
     expect(said(filled)).toMatch(/Strength wanted: 1\+36 becomes 1\+28; planned dose/);
     expect(filled.problems).toEqual([]);
-    const receipt = await recordActionOf("addition").run(filled.meaning);
+    const receipt = await editLog(filled.meaning);
     const raised = factsIn(await present());
     expect(raised.text("strength")).toBe("1+28");
     expect(raised.number("plannedDose")).toBeCloseTo(wanted, 6);
@@ -78,7 +77,7 @@ describe("the strength wanted of an open bath", () => {
         .getCell(findRow(log, "baths", "bath", weak)?.position ?? 0, 0).values = [["1+30"]];
       await context.sync();
     });
-    await expect(recordActionOf("addition").run(filled.meaning)).rejects.toThrow(
+    await expect(editLog(filled.meaning)).rejects.toThrow(
       /Strength wanted \(Baths\) was changed since it was read: it holds "1\+30"\. Nothing was written/,
     );
     expect((await present()).rows.additions).toHaveLength(log.rows.additions.length);

@@ -1,3 +1,5 @@
+import { DropRegular } from "@fluentui/react-icons/svg/drop";
+
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { labelStrengths } from "../../../../advice/label-strength.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
@@ -6,9 +8,9 @@ import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
+import { addition } from "../../step-forms.ts";
 import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
@@ -28,33 +30,18 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     ],
     doubts: additionDoubts(filled, context),
     changes: raiseChanges(filled, context),
-    rows: [
-      {
-        table: "additions",
-        row: {
-          id: nextIds(context.log, "additions", 1)[0],
-          bath,
-          when: filled.number("when"),
-          kind: "concentrate",
-          purpose: filled.text("purpose"),
-          amount,
-          account: filled.text("account"),
-          phBefore: filled.number("phBefore"),
-          phAfter: filled.number("phAfter"),
-          minutesMixed: filled.number("minutesMixed"),
-          initials: filled.text("initials"),
-          note: note.length === 0 ? undefined : note.join("; "),
-        },
-      },
-    ],
+    rows: newRows("additions", filled, context, [
+      { kind: "concentrate", note: note.length === 0 ? undefined : note.join("; ") },
+    ]),
     recorded: `${amountFigure(amount ?? 0)} ${volumeUnit[context.system]} of concentrate for bath ${bath ?? ""}`,
   };
 }
 
 /** Concentrate that goes in after the charge. */
-export const additionEntry: EntryForm = {
-  id: "addition",
-  title: entryNames.addition,
+export const additionEntry: EntryForm<"addition"> = {
+  ...addition,
+  icon: DropRegular,
+  needs: "bath",
   purpose: "Concentrate into a bath: top-up, second part of the opening dose, corrective.",
   submit: "Record top-up",
   caution: alkaliCaution,

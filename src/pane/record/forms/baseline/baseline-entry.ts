@@ -1,3 +1,5 @@
+import { TargetRegular } from "@fluentui/react-icons/svg/target";
+
 import { askNumber } from "../../../../advice/ask.ts";
 import { rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts, dropOf } from "../../../../advice/bath-values.ts";
@@ -13,10 +15,11 @@ import { temperature as temperatureUnit } from "../../../../joblog/model/units-o
 import { bench } from "../../../../joblog/model/words.ts";
 import { hotSampleCaution } from "../../cautions.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
-import { field, initialsField, meterField } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { field, meterField } from "../../fields-of.ts";
+import { newRows } from "../../new-rows.ts";
+import { baseline, benchTest, charge } from "../../step-forms.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
+import { readingDetails } from "../reading/reading-details.ts";
 
 const repeats = { key: "readings", label: "Add a reading", least: 3, most: 6 } as const;
 
@@ -30,16 +33,16 @@ function gate(filled: FilledFields, context: LogContext): Meaning["blocked"] {
   const facts = bathFacts(context.log, filled.text("bath"));
   switch (facts?.text("benchState")) {
     case bench.noCharge:
-      return { why: "This bath has no concentrate in the log yet. Record the charge first.", first: "charge" };
+      return { why: "This bath has no concentrate in the log yet. Record the charge first.", first: charge };
     case bench.untested:
       return {
         why: "No bench test since the last concentrate. Test every surface in the load first; a baseline before that would hold a bath that does not clean.",
-        first: "bench test",
+        first: benchTest,
       };
     case bench.refused:
       return {
         why: "The last bench test did not pass on every surface. Raise the strength and test again before the baseline.",
-        first: "bench test",
+        first: benchTest,
       };
     default:
       return undefined;
@@ -154,13 +157,15 @@ function findingsOf(samples: readonly Sample[], filled: FilledFields, context: L
   return findings;
 }
 
+/** Of one sample only, in the row of the first. */
+const measuredOnce = { conductivity: undefined, pTitre: undefined, tTitre: undefined };
+
 function meaning(filled: FilledFields, context: LogContext, values: Draft): Meaning {
   const bath = filled.text("bath");
   const samples = setsOf(values).flatMap((set): Sample[] => {
     const read = filled.number(`ph${String(set)}`);
     return read === undefined ? [] : [{ ph: read, temperature: filled.number(`temperature${String(set)}`) }];
   });
-  const ids = nextIds(context.log, "readings", samples.length);
   const blocked = gate(filled, context);
   return {
     findings: findingsOf(samples, filled, context),
@@ -173,37 +178,27 @@ function meaning(filled: FilledFields, context: LogContext, values: Draft): Mean
       ...meterDoubts(filled, true, context),
       ...levelDoubts(filled.number("level"), bath, context),
     ],
-    rows: samples.map((sample, index) => ({
-      table: "readings",
-      row: {
-        id: ids[index],
-        bath,
-        when: filled.number("when"),
+    rows: newRows(
+      "readings",
+      filled,
+      context,
+      samples.map(({ ph, temperature }, index) => ({
         purpose: "baseline",
-        ph: sample.ph,
-        temperature: sample.temperature,
-        meter: filled.text("meter"),
-        level: filled.number("level"),
-        initials: filled.text("initials"),
-        note: filled.text("note"),
-        ...(index === 0
-          ? {
-              conductivity: filled.number("conductivity"),
-              pTitre: filled.number("pTitre"),
-              tTitre: filled.number("tTitre"),
-            }
-          : {}),
-      },
-    })),
+        ph,
+        temperature,
+        ...(index === 0 ? {} : measuredOnce),
+      })),
+    ),
     recorded: `${String(samples.length)} baseline readings of bath ${bath ?? ""}`,
     ...(blocked === undefined ? {} : { blocked }),
   };
 }
 
 /** Three or more readings at once: the log takes their median as the number to come back to. */
-export const baselineEntry: EntryForm = {
-  id: "baseline",
-  title: entryNames.baseline,
+export const baselineEntry: EntryForm<"baseline"> = {
+  ...baseline,
+  icon: TargetRegular,
+  needs: "bath",
   purpose: "Three readings of cooled samples; the bath comes back to their median.",
   submit: "Record baseline",
   caution: hotSampleCaution,
@@ -228,11 +223,7 @@ export const baselineEntry: EntryForm = {
     {
       legend: "More",
       folded: true,
-      fields: [
-        ...["level", "conductivity", "pTitre", "tTitre"].map((id) => field(log, "readings", id)),
-        initialsField(log, "readings"),
-        field(log, "readings", "note"),
-      ],
+      fields: readingDetails(log).filter(({ key }) => key !== "meter"),
     },
   ],
   proposals: (typed, context) => ({

@@ -1,3 +1,5 @@
+import { BeakerRegular } from "@fluentui/react-icons/svg/beaker";
+
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
@@ -5,9 +7,9 @@ import type { LogContext } from "../../../../advice/log-context.ts";
 import { surfaces } from "../../../../joblog/model/words.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
+import { benchTest } from "../../step-forms.ts";
 
 const resultKey = (surface: string): string => `result ${surface}`;
 
@@ -63,7 +65,6 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     const result = filled.text(resultKey(surface));
     return result === undefined ? [] : [{ surface, result }];
   });
-  const ids = nextIds(context.log, "benchTests", tested.length);
   const refused = bathFacts(context.log, bath)?.text("benchState") === "not accepted";
   return {
     findings: findingsOf(tested, refused),
@@ -71,30 +72,21 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
       tested.length > 0
         ? []
         : [{ key: resultKey(surfaces[0]), message: "No result yet: give one for at least one surface." }],
-    rows: tested.map(({ surface, result }, index) => ({
-      table: "benchTests",
-      row: {
-        id: ids[index],
-        bath,
-        when: filled.number("when"),
-        strength: filled.text("strength"),
-        water: filled.text("water"),
-        surface,
-        method: filled.text("method"),
-        dwell: filled.number("dwell"),
-        result,
-        note: filled.text(noteKey(surface)),
-        initials: filled.text("initials"),
-      },
-    })),
+    rows: newRows(
+      "benchTests",
+      filled,
+      context,
+      tested.map(({ surface, result }) => ({ surface, result, note: filled.text(noteKey(surface)) })),
+    ),
     recorded: `${tested.length === 1 ? "bench test of 1 surface" : `bench tests of ${String(tested.length)} surfaces`} for bath ${bath ?? ""}`,
   };
 }
 
 /** One row for every surface tried, failures too. */
-export const benchTestEntry: EntryForm = {
-  id: "bench test",
-  title: entryNames["bench test"],
+export const benchTestEntry: EntryForm<"bench test"> = {
+  ...benchTest,
+  icon: BeakerRegular,
+  needs: "bath",
   purpose: "Does the bath clean every kind of surface in the load? Failures count too.",
   submit: "Record bench test",
   caution: `${alkaliCaution} Label every spray bottle.`,

@@ -1,29 +1,15 @@
+import { BroomRegular } from "@fluentui/react-icons/svg/broom";
+
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import { bathState } from "../../../../joblog/model/words.ts";
 import { careCaution } from "../../cautions.ts";
-import { cellsOf } from "../../cells-of.ts";
 import type { EntryField, EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
 import { careFindings } from "./care-findings.ts";
-
-const columns = [
-  "bath",
-  "when",
-  "kind",
-  "amount",
-  "destination",
-  "minutes",
-  "rinsePh",
-  "rinseConductivity",
-  "result",
-  "initials",
-  "note",
-];
 
 /** Which columns a kind of care fills; the required ones first. */
 const fieldsOfKind: Readonly<
@@ -73,15 +59,17 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
             "A foil test shows the pattern of a charged, degassed bath; this one has no concentrate yet. Record it all the same?",
           ]
         : [],
-    rows: [{ table: "care", row: { id: nextIds(context.log, "care", 1)[0], ...cellsOf(filled, columns) } }],
+    rows: newRows("care", filled, context),
     recorded: `${kind} of bath ${bath ?? ""}`,
   };
 }
 
 /** Skimming, filtering, drains, rinse checks, degassing, foil tests: the kind decides what is asked. */
-export const careEntry: EntryForm = {
+export const careEntry: EntryForm<"care"> = {
   id: "care",
-  title: entryNames.care,
+  title: "Care",
+  icon: BroomRegular,
+  needs: "bath",
   purpose: "Skim, filter, drain, rinse check, degas, foil test.",
   submit: "Record care",
   caution: careCaution,

@@ -1,3 +1,5 @@
+import { ArrowExitRegular } from "@fluentui/react-icons/svg/arrow-exit";
+
 import { rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
@@ -8,8 +10,8 @@ import { entryTimes } from "../../bath-times.ts";
 import { changeOutCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field } from "../../fields-of.ts";
+import { changeOut } from "../../step-forms.ts";
 import { changeOutFindings } from "./change-out-findings.ts";
 
 /** A bath is closed once, and after everything that happened in it. */
@@ -52,9 +54,10 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
 }
 
 /** The end of a bath: completes its own row; the release follows. */
-export const changeOutEntry: EntryForm = {
-  id: "change-out",
-  title: entryNames["change-out"],
+export const changeOutEntry: EntryForm<"change-out"> = {
+  ...changeOut,
+  icon: ArrowExitRegular,
+  needs: "bath",
   purpose: "The end of a bath: when and why. Neutralizing and release follow.",
   submit: "Close this bath",
   caution: changeOutCaution,

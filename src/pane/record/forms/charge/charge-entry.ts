@@ -1,3 +1,5 @@
+import { WaterRegular } from "@fluentui/react-icons/svg/water";
+
 import { chargeDose, doseFindings } from "../../../../advice/charge-dose.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { labelStrength, labelStrengths } from "../../../../advice/label-strength.ts";
@@ -6,10 +8,11 @@ import { shopsDrop } from "../../../../advice/shop-values.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import type { NewRow } from "../../../../excel/record/append-ground.ts";
 import { chargeCaution } from "../../cautions.ts";
+import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
-import { field, initialsField } from "../../fields-of.ts";
+import { field, initialsField, inputIds } from "../../fields-of.ts";
 import { nextIds, proposedBathId } from "../../next-id.ts";
+import { changeOut, charge } from "../../step-forms.ts";
 import { bathInTank, tankDoubts } from "../change-out/tank-turns.ts";
 import { chargeProblems } from "./charge-problems.ts";
 
@@ -59,20 +62,7 @@ function rowsOf(filled: FilledFields, context: LogContext): readonly NewRow[] {
   ];
   const ids = nextIds(context.log, "additions", poured.length);
   return [
-    {
-      table: "baths",
-      row: {
-        bath,
-        tank: filled.text("tank"),
-        water: filled.text("water"),
-        concentrate: filled.text("concentrate"),
-        opened: filled.number("opened"),
-        strength: filled.text("strength"),
-        builder: filled.text("builder"),
-        dropAllowed: filled.number("dropAllowed"),
-        note: filled.text("note"),
-      },
-    },
+    { table: "baths", row: cellsOf(filled, inputIds("baths")) },
     ...poured.map((one, index): NewRow => ({
       table: "additions",
       row: { id: ids[index], bath, purpose: "opening", account: "claims", initials: filled.text("initials"), ...one },
@@ -93,16 +83,17 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
       : {
           blocked: {
             why: `Tank ${tank ?? ""} still holds bath ${holds} in the log. Close that one first: a tank holds one bath.`,
-            first: "change-out" as const,
+            first: changeOut,
           },
         }),
   };
 }
 
 /** A new bath with its first water and concentrate. */
-export const chargeEntry: EntryForm = {
-  id: "charge",
-  title: entryNames.charge,
+export const chargeEntry: EntryForm<"charge"> = {
+  ...charge,
+  icon: WaterRegular,
+  needs: "log",
   purpose: "A fresh fill: its dose, and what went in first.",
   submit: "Record charge",
   caution: chargeCaution,

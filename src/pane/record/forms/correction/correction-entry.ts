@@ -1,10 +1,11 @@
+import { EditRegular } from "@fluentui/react-icons/svg/edit";
+
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { fieldTextOf, serialOf } from "../../../../advice/wording/moments.ts";
 import type { CellChange } from "../../../../excel/record/cell-changes.ts";
 import type { RowValue } from "../../../../joblog/model/definition.ts";
 import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, inputIds } from "../../fields-of.ts";
 import {
   asHeld,
@@ -140,9 +141,11 @@ function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
 }
 
 /** Any earlier row: a slip is put right, an outcome changes later. What stood there goes into the note. */
-export const correctionEntry: EntryForm = {
+export const correctionEntry: EntryForm<"correction"> = {
   id: "correction",
-  title: entryNames.correction,
+  title: "Correct an entry",
+  icon: EditRegular,
+  needs: "log",
   purpose: "A slip in an earlier entry, or an outcome that changed; the note keeps what stood there.",
   submit: "Record correction",
   caution:

@@ -2,37 +2,21 @@
 import { rowFacts } from "../../../../advice/bath-facts.ts";
 import { fieldTextOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
+import { jobLog } from "../../../../joblog/job-log.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import type { Draft } from "../../entry-form.ts";
 import { inputColumn, inputIds } from "../../fields-of.ts";
 
-interface CorrectedTable {
-  readonly table: TableId;
-  readonly word: string;
-  /** Columns that tell a row from its neighbors, beside its key and its time. */
-  readonly about: readonly string[];
-}
-
-const tables: readonly CorrectedTable[] = [
-  { table: "readings", word: "Reading", about: ["bath", "ph"] },
-  { table: "additions", word: "Addition", about: ["bath", "kind", "amount"] },
-  { table: "loads", word: "Load", about: ["bath", "claim"] },
-  { table: "items", word: "Item", about: ["claim", "item"] },
-  { table: "benchTests", word: "Bench test", about: ["bath", "surface"] },
-  { table: "meterChecks", word: "Meter check", about: ["meter"] },
-  { table: "care", word: "Care", about: ["bath", "kind"] },
-  { table: "baths", word: "Bath", about: ["tank"] },
-  { table: "releases", word: "Release", about: ["bath"] },
-  { table: "stockMoves", word: "Stock line", about: ["concentrate", "kind"] },
-  { table: "costLines", word: "Cost line", about: ["what"] },
-];
+const correctable = jobLog.sheets
+  .flatMap(({ tables }) => tables)
+  .flatMap(({ id, entry }) => (entry === undefined ? [] : [{ table: id, ...entry }]));
 
 export const tableKey = "entryTable";
 export const rowKey = "entryRow";
 
 const between = " · ";
 
-function nameOf({ cells }: SnapshotRow, { table, about }: CorrectedTable): string {
+function nameOf({ cells }: SnapshotRow, { table, about }: (typeof correctable)[number]): string {
   const [key = ""] = inputIds(table);
   const { when } = cells;
   const time =
@@ -47,7 +31,7 @@ function nameOf({ cells }: SnapshotRow, { table, about }: CorrectedTable): strin
 
 /** The kinds of entry that the log holds any of. */
 export function correctedKinds(log: LogSnapshot): readonly string[] {
-  return tables.filter(({ table }) => log.rows[table].length > 0).map(({ word }) => word);
+  return correctable.filter(({ table }) => log.rows[table].length > 0).map(({ word }) => word);
 }
 
 export interface ChosenRow {
@@ -57,7 +41,7 @@ export interface ChosenRow {
 
 /** Rows of the chosen kind by the name they are offered under, the one written last first. Two of one name bear their place in the table. */
 function rowsByName(log: LogSnapshot, kind: string | undefined): ReadonlyMap<string, ChosenRow> {
-  const found = tables.find(({ word }) => word === kind);
+  const found = correctable.find(({ word }) => word === kind);
   const byName = new Map<string, ChosenRow>();
   if (found === undefined) return byName;
   const rows = log.rows[found.table];

@@ -1,13 +1,13 @@
+import { ReceiptAddRegular } from "@fluentui/react-icons/svg/receipt-add";
+
 import { findRow } from "../../../../advice/bath-facts.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { money } from "../../../../advice/wording/figures.ts";
-import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, textsOf } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
 
 function findingsOf(filled: FilledFields, { log }: LogContext): readonly Finding[] {
   const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
@@ -42,23 +42,18 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     findings: findingsOf(filled, context),
     problems: amount === 0 ? [{ key: "amount", message: "Amount: 0.00 is no cost. A credit is negative." }] : [],
     doubts: doubtsOf(filled, context),
-    rows: [
-      {
-        table: "costLines",
-        row: {
-          id: nextIds(context.log, "costLines", 1)[0],
-          ...cellsOf(filled, ["bath", "date", "what", "document", "amount", "account"]),
-        },
-      },
-    ],
+    rows: newRows("costLines", filled, context),
     recorded: `cost line of ${amount === undefined ? "" : money(amount)}, ${filled.text("what") ?? ""}`,
   };
 }
 
 /** A cost that is neither concentrate nor water: those come from the additions by themselves. */
-export const costLineEntry: EntryForm = {
+export const costLineEntry: EntryForm<"cost line"> = {
   id: "cost line",
-  title: entryNames["cost line"],
+  title: "Cost line",
+  icon: ReceiptAddRegular,
+  needs: "log",
+  from: "claims",
   purpose: "Labor, electricity, disposal: what a bath cost beside concentrate and water.",
   submit: "Record cost line",
   caution: "The shop's own mistakes go to the shop, never to a claim.",

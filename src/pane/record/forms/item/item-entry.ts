@@ -1,3 +1,5 @@
+import { BoxRegular } from "@fluentui/react-icons/svg/box";
+
 import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
@@ -5,9 +7,8 @@ import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { itemsCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, textsOf } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
 import { type ItemFacts, itemFindings } from "./item-findings.ts";
 import { bathDoubts } from "./item-hazards.ts";
 
@@ -84,12 +85,7 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   }
   return {
     ...common,
-    rows: [
-      {
-        table: "items",
-        row: { id: nextIds(context.log, "items", 1)[0], ...cellsOf(filled, [...what, ...became, ...more]) },
-      },
-    ],
+    rows: newRows("items", filled, context),
     recorded: `${filled.text("item") ?? "item"} of claim ${filled.text("claim") ?? ""}`,
   };
 }
@@ -115,9 +111,12 @@ function fieldsLeft(
 }
 
 /** A piece as it comes in, or what became of one that stands in the list. */
-export const itemEntry: EntryForm = {
+export const itemEntry: EntryForm<"item"> = {
   id: "item",
-  title: entryNames.item,
+  title: "Item",
+  icon: BoxRegular,
+  needs: "log",
+  series: true,
   purpose: "A piece that came in, where it goes, and what became of it.",
   submit: "Record item",
   caution: itemsCaution,

@@ -1,3 +1,5 @@
+import { ArrowAutofitHeightRegular } from "@fluentui/react-icons/svg/arrow-autofit-height";
+
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
@@ -7,11 +9,10 @@ import { amount as amountFigure, figure } from "../../../../advice/wording/figur
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { readInput } from "../../../controls/read-input.ts";
 import { alkaliCaution } from "../../cautions.ts";
-import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, inputColumn } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
+import { levelMakeUp } from "../../step-forms.ts";
 import { keyed } from "./level-make-up-facts.ts";
 import { makeUpFindings } from "./level-make-up-findings.ts";
 
@@ -53,36 +54,23 @@ function waterDoubts(filled: FilledFields, context: LogContext): readonly string
   ];
 }
 
+/** What stands in the row of the water already. */
+const blankBesideWater = { water: undefined, levelBefore: undefined, levelAfter: undefined, note: undefined };
+
 function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const poured = filled.number("amount");
   const concentrate = filled.number("concentrateAmount");
-  const ids = nextIds(context.log, "additions", 2);
-  const common = cellsOf(filled, ["bath", "when", "account", "minutesMixed", "initials"]);
   return {
     findings: makeUpFindings(filled, context),
     problems: problems(filled, context),
     doubts: [...waterDoubts(filled, context), ...levelDoubts(filled.number("levelAfter"), bath, context)],
-    rows: [
-      {
-        table: "additions",
-        row: {
-          id: ids[0],
-          ...common,
-          kind: "water",
-          purpose: "make-up",
-          ...cellsOf(filled, ["amount", "water", "levelBefore", "levelAfter", "note"]),
-        },
-      },
+    rows: newRows("additions", filled, context, [
+      { kind: "water", purpose: "make-up" },
       ...(concentrate === undefined
         ? []
-        : [
-            {
-              table: "additions" as const,
-              row: { id: ids[1], ...common, kind: "concentrate", purpose: "make-up", amount: concentrate },
-            },
-          ]),
-    ],
+        : [{ kind: "concentrate", purpose: "make-up", amount: concentrate, ...blankBesideWater }]),
+    ]),
     recorded: `level make-up of bath ${bath ?? ""}, ${amountFigure(poured ?? 0)} ${volumeUnit[context.system]}`,
   };
 }
@@ -101,9 +89,10 @@ function proposedAmount(values: Draft, context: LogContext): string {
 }
 
 /** Water back to the line, and the concentrate that left with the pieces. */
-export const levelMakeUpEntry: EntryForm = {
-  id: "level make-up",
-  title: entryNames["level make-up"],
+export const levelMakeUpEntry: EntryForm<"level make-up"> = {
+  ...levelMakeUp,
+  icon: ArrowAutofitHeightRegular,
+  needs: "bath",
   purpose: "Water back to the line; says what evaporated and what was carried out.",
   submit: "Record level make-up",
   caution: alkaliCaution,

@@ -1,3 +1,5 @@
+import { DishwasherRegular } from "@fluentui/react-icons/svg/dishwasher";
+
 import { rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
@@ -5,11 +7,10 @@ import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { bathState } from "../../../../joblog/model/words.ts";
 import { loadCaution } from "../../cautions.ts";
-import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
+import { addition } from "../../step-forms.ts";
 import { loadFindings } from "./load-findings.ts";
 
 const doubtOfState: Readonly<Partial<Record<string, string>>> = {
@@ -33,18 +34,17 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const state = bathFacts(context.log, bath)?.text("state");
   const stateDoubt = doubtOfState[state ?? ""];
-  const columns = ["bath", "claim", "when", "baskets", "soil", "minutes", "area", "rework", "initials", "note"];
   return {
     findings: loadFindings(filled, context),
     problems: zeroProblems(filled),
     doubts: [...(stateDoubt === undefined ? [] : [stateDoubt]), ...loadsFlaggedOrDirty(filled, context)],
-    rows: [{ table: "loads", row: { id: nextIds(context.log, "loads", 1)[0], ...cellsOf(filled, columns) } }],
+    rows: newRows("loads", filled, context),
     recorded: `load of claim ${filled.text("claim") ?? ""} in bath ${bath ?? ""}`,
     ...(state === bathState.charge
       ? {
           blocked: {
             why: "This bath has no concentrate in the log yet. Record what went in first.",
-            first: "addition" as const,
+            first: addition,
           },
         }
       : {}),
@@ -52,9 +52,12 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
 }
 
 /** One load: whose it is decides later who pays for the bath. */
-export const loadEntry: EntryForm = {
+export const loadEntry: EntryForm<"load"> = {
   id: "load",
-  title: entryNames.load,
+  title: "Load",
+  icon: DishwasherRegular,
+  needs: "bath",
+  series: true,
   purpose: "Baskets of one claim that went into a bath.",
   submit: "Record load",
   caution: loadCaution,

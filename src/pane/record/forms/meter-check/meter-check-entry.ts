@@ -1,30 +1,14 @@
+import { TopSpeedRegular } from "@fluentui/react-icons/svg/top-speed";
+
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
-import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, meterField, metersOf } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
+import { meterCheck } from "../../step-forms.ts";
 import { meterFindings } from "./meter-findings.ts";
-
-const columns = [
-  "when",
-  "meter",
-  "buffer1",
-  "asFound1",
-  "mv1",
-  "buffer2",
-  "asFound2",
-  "mv2",
-  "temperature",
-  "asLeft1",
-  "asLeft2",
-  "bufferLot",
-  "initials",
-  "note",
-];
 
 /** Written down after the adjustment, as found is gone for ever: it comes first. */
 function orderProblems(filled: FilledFields): readonly FieldProblem[] {
@@ -72,17 +56,16 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     findings: meterFindings(filled, context),
     problems: [...orderProblems(filled), ...bufferProblems(filled)],
     doubts: mixedUp(filled),
-    rows: [
-      { table: "meterChecks", row: { id: nextIds(context.log, "meterChecks", 1)[0], ...cellsOf(filled, columns) } },
-    ],
+    rows: newRows("meterChecks", filled, context),
     recorded: `check of meter ${filled.text("meter") ?? ""}`,
   };
 }
 
 /** As found in two buffers, before anything is adjusted; says which earlier readings change. */
-export const meterCheckEntry: EntryForm = {
-  id: "meter check",
-  title: entryNames["meter check"],
+export const meterCheckEntry: EntryForm<"meter check"> = {
+  ...meterCheck,
+  icon: TopSpeedRegular,
+  needs: "log",
   purpose: "As found in two buffers before adjusting; reaches back to earlier readings.",
   submit: "Record meter check",
   caution:

@@ -1,3 +1,5 @@
+import { EyedropperRegular } from "@fluentui/react-icons/svg/eyedropper";
+
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
@@ -12,20 +14,18 @@ import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snap
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { readingPurposes } from "../../../../joblog/model/words.ts";
 import { hotSampleCaution } from "../../cautions.ts";
-import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
-import { field, initialsField, meterField } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { field } from "../../fields-of.ts";
+import { newRows } from "../../new-rows.ts";
+import { reading } from "../../step-forms.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
+import { readingDetails } from "./reading-details.ts";
 import { sampleDoubts } from "./reading-doubts.ts";
 
 /** Baselines have a form of their own that takes three at once. */
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
 
-/** The columns in the order of the form: what every reading has, and what is folded away. */
 const asRead = ["ph", "temperature", "purpose", "when", "bath"];
-const more = ["meter", "level", "conductivity", "pTitre", "tTitre", "initials", "note"];
 
 /** What the form asks for otherwise than the log does. */
 function changeOf(id: string, values: Draft): Parameters<typeof field>[3] {
@@ -104,12 +104,7 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
       ...(purpose === "rinse" ? [] : [...sampleDoubts(facts, filled, context), ...meterDoubts(filled, false, context)]),
       ...levelDoubts(filled.number("level"), bath, context),
     ],
-    rows: [
-      {
-        table: "readings",
-        row: { id: nextIds(context.log, "readings", 1)[0], ...cellsOf(filled, [...asRead, ...more]) },
-      },
-    ],
+    rows: newRows("readings", filled, context),
     ...(completes && key !== undefined
       ? { fills: [{ table: "additions", key: String(key), cells: { phAfter } }] }
       : {}),
@@ -118,28 +113,19 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
 }
 
 /** One reading, judged while it is typed. */
-export const readingEntry: EntryForm = {
-  id: "reading",
-  title: entryNames.reading,
+export const readingEntry: EntryForm<"reading"> = {
+  ...reading,
+  icon: EyedropperRegular,
+  needs: "bath",
   purpose: "pH as the meter shows it, with the temperature of the sample.",
   submit: "Record reading",
   caution: hotSampleCaution,
   groups: (values, { log }) => [
-    {
-      fields: [...asRead.map((id) => field(log, "readings", id, changeOf(id, values)))],
-    },
+    { fields: asRead.map((id) => field(log, "readings", id, changeOf(id, values))) },
     {
       legend: "More",
       folded: true,
-      fields: [
-        ...more.map((id) =>
-          id === "meter"
-            ? meterField(log, "readings")
-            : id === "initials"
-              ? initialsField(log, "readings")
-              : field(log, "readings", id),
-        ),
-      ],
+      fields: readingDetails(log),
     },
   ],
   proposals: (typed, context) => {

@@ -1,3 +1,5 @@
+import { DocumentCheckmarkRegular } from "@fluentui/react-icons/svg/document-checkmark";
+
 import { lastReadingOf, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts, bathIds } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
@@ -11,8 +13,8 @@ import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { releaseCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
+import { changeOut, release } from "../../step-forms.ts";
 import { releaseFindings } from "./release-findings.ts";
 import { allColumns, releaseGroups } from "./release-groups.ts";
 import { releaseProblems } from "./release-problems.ts";
@@ -40,7 +42,7 @@ function gate(bath: string | undefined, context: LogContext): Meaning["blocked"]
     ? undefined
     : {
         why: "This bath is still open in the log. Close it first; then neutralize and release it.",
-        first: "change-out",
+        first: changeOut,
       };
 }
 
@@ -70,9 +72,7 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     return { ...common, rows: [], fills: [{ table: "releases", key: String(key), cells: cellsOf(filled, columns) }] };
   return {
     ...common,
-    rows: [
-      { table: "releases", row: { id: nextIds(context.log, "releases", 1)[0], bath, ...cellsOf(filled, columns) } },
-    ],
+    rows: newRows("releases", filled, context),
   };
 }
 
@@ -106,9 +106,10 @@ function proposedBath(typed: Draft, context: LogContext): string {
 }
 
 /** Neutralizing, results and release of a closed bath; entered in one go or as the stages, the results and the release come. */
-export const releaseEntry: EntryForm = {
-  id: "release",
-  title: entryNames.release,
+export const releaseEntry: EntryForm<"release"> = {
+  ...release,
+  icon: DocumentCheckmarkRegular,
+  needs: "bath",
   purpose: "Acid in stages, limits, results; then where and when it went.",
   submit: "Record release",
   caution: releaseCaution,

@@ -1,14 +1,14 @@
+import { BoxCheckmarkRegular } from "@fluentui/react-icons/svg/box-checkmark";
+
 import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount, money } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
-import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
-import { nextIds } from "../../next-id.ts";
+import { newRows } from "../../new-rows.ts";
 
 function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly Finding[] {
   const [concentrate, moved, kind, price] = [
@@ -52,7 +52,6 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const { log } = context;
   const [concentrate, kind, moved] = [filled.text("concentrate"), filled.text("kind"), filled.number("amount")];
   const listed = concentrate === undefined || findRow(log, "stockBalance", "concentrate", concentrate) !== undefined;
-  const columns = ["when", "concentrate", "kind", "amount", "price", "document", "lot", "initials", "note"];
   return {
     findings: findingsOf(filled, context),
     problems:
@@ -60,7 +59,7 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
         ? [{ key: "amount", message: "Amount: 0 moves nothing. Only a count can be 0." }]
         : [],
     rows: [
-      { table: "stockMoves", row: { id: nextIds(log, "stockMoves", 1)[0], ...cellsOf(filled, columns) } },
+      ...newRows("stockMoves", filled, context),
       ...(listed ? [] : [{ table: "stockBalance", row: { concentrate } } as const]),
     ],
     recorded: `${kind ?? "stock line"} of ${concentrate ?? ""}`,
@@ -68,9 +67,12 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
 }
 
 /** What came, what stands on the shelf, what left it other than into a bath. */
-export const stockMoveEntry: EntryForm = {
+export const stockMoveEntry: EntryForm<"stock move"> = {
   id: "stock move",
-  title: entryNames["stock move"],
+  title: "Stock",
+  icon: BoxCheckmarkRegular,
+  needs: "log",
+  from: "shop",
   purpose: "A count, a receipt, or what left the shelf other than into a bath.",
   submit: "Record stock line",
   groups: (_values, { log }) => [
