@@ -1,4 +1,4 @@
-// Written by `npm run log-types` from the sheets' descriptions; never edited.
+// Written by `npm run describe-log` from the sheets' descriptions; never edited.
 
 /** What the cells of every column hold, by table and column id. */
 export interface LogTables {

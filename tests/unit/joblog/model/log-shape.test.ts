@@ -15,7 +15,7 @@ import type {
 function recordedShape(version: number): LogShape {
   const file = shapeFile(version);
   if (!existsSync(file))
-    throw new Error(`Nothing says what version ${String(version)} of the job log holds. Run: npm run shape`);
+    throw new Error(`Nothing says what version ${String(version)} of the job log holds. Run: npm run describe-log`);
   return JSON.parse(readFileSync(file, "utf8")) as LogShape;
 }
 
@@ -26,8 +26,8 @@ const now = shapeOf(jobLog, recorded.released);
 function advice(shape: LogShape): string {
   const [version, next] = [String(shape.version), String(shape.version + 1)];
   return shape.released
-    ? `Shops have logs of version ${version}. Bring back what is gone; for what is new raise version in src/joblog/job-log.ts to ${next}, add version ${version}'s names, charts and column ids to its "released", and run: npm run shape`
-    : `Version ${version} is not released yet. If this is meant, run: npm run shape`;
+    ? `Shops have logs of version ${version}. Bring back what is gone; for what is new raise version in src/joblog/job-log.ts to ${next}, add version ${version}'s names, charts and column ids to its "released", and run: npm run describe-log`
+    : `Version ${version} is not released yet. If this is meant, run: npm run describe-log`;
 }
 
 /** The log with one sheet of it changed. */
@@ -122,7 +122,7 @@ describe("the recorded shape of the job log", () => {
   });
 
   test("says what to do: record anew before the release, a new version after it", () => {
-    expect(advice({ ...now, version: 1, released: false })).toMatch(/not released yet.*npm run shape/);
+    expect(advice({ ...now, version: 1, released: false })).toMatch(/not released yet.*npm run describe-log/);
     expect(advice({ ...now, version: 1, released: true })).toMatch(
       /raise version in src\/joblog\/job-log\.ts to 2, add version 1's/,
     );

@@ -7,9 +7,25 @@ import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snap
 import type { Draft } from "../../entry-form.ts";
 import { inputColumn, inputIds } from "../../fields-of.ts";
 
+/** What is put right most often comes first; a table not named here follows in the order of the log. */
+const oftenFirst: readonly TableId[] = [
+  "readings",
+  "additions",
+  "loads",
+  "items",
+  "benchTests",
+  "meterChecks",
+  "care",
+  "baths",
+  "releases",
+];
+
+const place = (table: TableId): number => (oftenFirst.includes(table) ? oftenFirst.indexOf(table) : oftenFirst.length);
+
 const correctable = jobLog.sheets
   .flatMap(({ tables }) => tables)
-  .flatMap(({ id, entry }) => (entry === undefined ? [] : [{ table: id, ...entry }]));
+  .flatMap(({ id, entry }) => (entry === undefined ? [] : [{ table: id, ...entry }]))
+  .sort((one, other) => place(one.table) - place(other.table));
 
 export const tableKey = "entryTable";
 export const rowKey = "entryRow";

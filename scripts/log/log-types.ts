@@ -1,4 +1,3 @@
-import { writeFileSync } from "node:fs";
 import path from "node:path";
 
 import { jobLog } from "../../src/joblog/job-log.ts";
@@ -22,12 +21,14 @@ function typeOf({ type, words, choices }: Described): string {
 const membersOf = (all: readonly Described[], indent: string): string =>
   all.map((one) => `${indent}readonly ${one.id}: ${typeOf(one)};`).join("\n");
 
+export const logTypesFile = path.join(projectFolder, "src", "joblog", "formula", "log-types.ts");
+
 /** The ids of the log's tables, columns and named cells as types, from its description. */
 export function logTypes(): string {
   const tables = jobLog.sheets.flatMap((sheet) => sheet.tables);
   const fields = jobLog.sheets.flatMap((sheet) => sheet.fields);
   return [
-    "// Written by `npm run log-types` from the sheets' descriptions; never edited.",
+    "// Written by `npm run describe-log` from the sheets' descriptions; never edited.",
     "",
     "/** What the cells of every column hold, by table and column id. */",
     "export interface LogTables {",
@@ -43,6 +44,3 @@ export function logTypes(): string {
     "",
   ].join("\n");
 }
-
-if (process.argv[1] === import.meta.filename)
-  writeFileSync(path.join(projectFolder, "src", "joblog", "formula", "log-types.ts"), logTypes());

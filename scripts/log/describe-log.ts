@@ -1,10 +1,11 @@
-/** Records the shape of the job log's version, as long as that version is not released. */
+/** Writes down what the log's description says: its ids and words as types, and the shape of its version as long as that is not released. */
 import { existsSync } from "node:fs";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 
 import { jobLog } from "../../src/joblog/job-log.ts";
 import { sayFailure } from "../say-failure.ts";
 import { added, type LogShape, lost, shapeFile, shapeOf, shapesFolder } from "./log-shape.ts";
+import { logTypes, logTypesFile } from "./log-types.ts";
 
 async function recordShape(): Promise<void> {
   const version = String(jobLog.version);
@@ -23,4 +24,7 @@ async function recordShape(): Promise<void> {
   console.log(`Shape of job log version ${version}: ${changes.length === 0 ? "as it was" : changes.join("; ")}.`);
 }
 
-await sayFailure(recordShape);
+await sayFailure(async () => {
+  await writeFile(logTypesFile, logTypes());
+  await recordShape();
+});
