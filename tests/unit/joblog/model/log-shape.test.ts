@@ -72,9 +72,9 @@ describe("the recorded shape of the job log", () => {
       "a column added",
       withReadings((columns) => [
         ...columns,
-        { id: "clarity", label: "Clarity", type: "text", role: "input", required: false, width: 8, help: "How clear." },
+        { id: "madeUp", label: "Made up", type: "text", role: "input", required: false, width: 8, help: "Of this test." },
       ]),
-      ["column readings.clarity is new"],
+      ["column readings.madeUp is new"],
     ],
     [
       "a column taken away",
