@@ -72,7 +72,15 @@ describe("the recorded shape of the job log", () => {
       "a column added",
       withReadings((columns) => [
         ...columns,
-        { id: "madeUp", label: "Made up", type: "text", role: "input", required: false, width: 8, help: "Of this test." },
+        {
+          id: "madeUp",
+          label: "Made up",
+          type: "text",
+          role: "input",
+          required: false,
+          width: 8,
+          help: "Of this test.",
+        },
       ]),
       ["column readings.madeUp is new"],
     ],
