@@ -29,6 +29,21 @@ describe("where a planned sheet goes", () => {
     expect(placed({ sheets: ["Readings", "Readings (log)"] }, "Readings")?.actual).toBe("Readings (log 2)");
   });
 
+  test("a long name is cut so that its mark fits into Excel's 31 characters", () => {
+    const [sheet] = plan.sheets;
+    if (sheet === undefined) throw new RangeError("the plan has no sheet");
+    const name = "A".repeat(31);
+    const [found] = placeSheets({ ...plan, sheets: [{ ...sheet, name }] }, survey({ sheets: [name] }));
+    expect(found?.actual).toBe(`${"A".repeat(25)} (log)`);
+  });
+
+  test("two planned sheets never take one name", () => {
+    const [sheet] = plan.sheets;
+    if (sheet === undefined) throw new RangeError("the plan has no sheet");
+    const names = placeSheets({ ...plan, sheets: [sheet, sheet] }, survey({})).map(({ actual }) => actual);
+    expect(names).toEqual([sheet.name, `${sheet.name} (log)`]);
+  });
+
   test("a sheet with one of the log's tables is the log's, under whatever name", () => {
     const found = placed({ sheets: ["pH values"], tableSheets: new Map([["Readings", "pH values"]]) }, "Readings");
     expect(found).toMatchObject({ kept: true, actual: "pH values", missingTables: [] });

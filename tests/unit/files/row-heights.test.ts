@@ -32,4 +32,17 @@ describe("row heights in a file", () => {
     const sheet = additionsWith("short");
     expect(rowHeights(sheet, () => "recovered, after quite a few words more").get(firstRow(sheet))).toBeGreaterThan(15);
   });
+
+  it("are those of the row's longest cell, whatever stands after it", () => {
+    const sheet = additionsWith("word ".repeat(40).trim());
+    const row = firstRow(sheet);
+    const long = sheet.cells.filter((cell) => cell.row === row);
+    const turned = { ...sheet, cells: [...long].reverse() };
+    const few = sheet.cells.find((cell) => cell.row === row && cell.kind === "value" && cell.value !== "A1");
+    if (few === undefined) throw new RangeError("no note");
+    const twice = { ...sheet, cells: [few, { ...few, kind: "value" as const, value: "word ".repeat(8).trim() }] };
+    const height = rowHeights(sheet, () => "").get(row);
+    expect(rowHeights(turned, () => "").get(row)).toBe(height);
+    expect(rowHeights(twice, () => "").get(row)).toBe(height);
+  });
 });

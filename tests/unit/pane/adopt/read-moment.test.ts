@@ -88,3 +88,16 @@ describe("times of a shop's sheet", () => {
     });
   });
 });
+
+describe("the edges of what can be read", () => {
+  test("Excel's last day takes a time, and nothing stands after it", () => {
+    expect(readDay(2_958_465.5, undefined)).toEqual({ read: "day", day: 2_958_465, time: 0.5 });
+    expect(readDay(2_958_466, undefined)).toEqual({ read: "nothing" });
+  });
+
+  test("a whole day is no time of day, and no minute has a 61st second", () => {
+    expect(readTime(1)).toBeUndefined();
+    expect(readTime("1:00:60")).toBeUndefined();
+    expect(readTime("1:60")).toBeUndefined();
+  });
+});
