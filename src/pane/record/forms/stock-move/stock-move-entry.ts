@@ -3,6 +3,7 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount, money } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
@@ -10,7 +11,7 @@ import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 
-function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly Finding[] {
+function findingsOf(filled: FilledFields<ColumnId<"stockMoves">>, { log, system }: LogContext): readonly Finding[] {
   const [concentrate, moved, kind, price] = [
     filled.text("concentrate"),
     filled.number("amount"),
@@ -48,11 +49,11 @@ function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly
   ];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"stockMoves">>, context: LogContext): Meaning {
   const { log } = context;
   const [concentrate, kind, moved] = [filled.text("concentrate"), filled.text("kind"), filled.number("amount")];
   const listed = concentrate === undefined || findRow(log, "stockBalance", "concentrate", concentrate) !== undefined;
-  const columns = ["when", "concentrate", "kind", "amount", "price", "document", "lot", "initials", "note"];
+  const columns = ["when", "concentrate", "kind", "amount", "price", "document", "lot", "initials", "note"] as const;
   return {
     findings: findingsOf(filled, context),
     problems:
