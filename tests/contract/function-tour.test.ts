@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import { catalogue } from "../../functions/catalogue.ts";
-import { cautionsOf } from "../../functions/reference/cautions.ts";
+import { referenceOf } from "../../functions/reference-of.ts";
 import { functionTour } from "../../scripts/tour/function-tour.ts";
 import { layOutTour } from "../../scripts/tour/lay-out-tour.ts";
 import { formulasOf, functionsOf } from "../../scripts/tour/tour-sheet.ts";
@@ -68,7 +68,9 @@ describe("the function tour", () => {
       const text = textsOf(sheet);
       const tour = functionTour[index];
       const cautions = new Set(
-        (tour === undefined ? [] : functionsOf(tour)).flatMap(cautionsOf).map((caution) => caution.text),
+        (tour === undefined ? [] : functionsOf(tour))
+          .flatMap((id) => referenceOf(id).cautions)
+          .map((caution) => caution.text),
       );
       for (const caution of cautions) expect(text.split(caution).length - 1, sheet.name).toBe(1);
     }
