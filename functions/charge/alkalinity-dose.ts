@@ -3,8 +3,6 @@ import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { chargeCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const alkalinityDose = defineFunction({
   id: "ALKALINITYDOSE",
@@ -47,10 +45,3 @@ export const alkalinityDose = defineFunction({
   source: "One equivalent of bicarbonate takes one of hydroxide: volume × alkalinity / strength.",
   compute: ([volume, alkalinity, strength], call) => inSystem("volume", doseFor(volume, alkalinity, strength), call),
 });
-
-export const alkalinityDoseReference: Reference = {
-  symbols: ["v = {V · A}/{S}"],
-  where: { v: "extra concentrate", V: "volume", A: "alkalinity, eq/L", S: "strength of the concentrate, eq/L" },
-  source: "HCO3⁻ + OH⁻ → CO3²⁻ + H2O: one equivalent takes one",
-  cautions: chargeCautions,
-};

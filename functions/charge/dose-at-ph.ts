@@ -4,9 +4,6 @@ import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { chargeCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
-import { equilibriumSource } from "../reference/sources.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
 import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
 
@@ -49,16 +46,3 @@ export const doseAtPh = defineFunction({
     return inSystem("volume", doseFor(bath, dose, target), call);
   },
 });
-
-export const doseAtPhReference: Reference = {
-  symbols: ["v_2 = v_1 · {s_2}/{s_1}", "f(s_1) = pH_1,  f(s_2) = pH_2"],
-  where: {
-    v_1: "known dose",
-    v_2: "dose for the target",
-    f: "pH of builder and water at equilibrium",
-    s_1: "strength at the known pH",
-    s_2: "strength at the target",
-  },
-  source: equilibriumSource,
-  cautions: chargeCautions,
-};

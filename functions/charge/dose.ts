@@ -4,9 +4,6 @@ import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { rate } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { chargeCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
-import { byDefinition } from "../reference/sources.ts";
 
 export const dose = defineFunction({
   id: "DOSE",
@@ -47,10 +44,3 @@ export const dose = defineFunction({
   source: "Volume × strength. 1+N is 1/(N + 1) of the finished bath; 1 in N is 1/N.",
   compute: ([volume, strength], call) => inSystem("volume", concentrateFor(volume, strength), call),
 });
-
-export const doseReference: Reference = {
-  symbols: ["v = V · x"],
-  where: { v: "concentrate", V: "finished bath", x: "strength, as STRENGTH gives it" },
-  source: byDefinition,
-  cautions: chargeCautions,
-};

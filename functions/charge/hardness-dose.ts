@@ -4,9 +4,6 @@ import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { chargeCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
-import { massBalance } from "../reference/sources.ts";
 
 export const hardnessDose = defineFunction({
   id: "HARDNESSDOSE",
@@ -49,16 +46,3 @@ export const hardnessDose = defineFunction({
   compute: ([volume, hardness, capacity, labelHardness], call) =>
     inSystem("volume", doseFor({ volume, hardness, capacity, labelHardness: labelHardness ?? noHardness(0) }), call),
 });
-
-export const hardnessDoseReference: Reference = {
-  symbols: ["v = {V · (H − H_0)}/{k}"],
-  where: {
-    v: "extra concentrate",
-    V: "volume",
-    H: "hardness",
-    H_0: "hardness that the label allows for",
-    k: "capacity, CaCO3 per volume of concentrate",
-  },
-  source: massBalance,
-  cautions: chargeCautions,
-};

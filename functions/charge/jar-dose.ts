@@ -4,8 +4,6 @@ import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { strengthArgument } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { chargeCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const jarDose = defineFunction({
   id: "JARDOSE",
@@ -55,16 +53,3 @@ export const jarDose = defineFunction({
   compute: ([volume, inThisWater, inReference, labelStrength], call) =>
     inSystem("volume", doseFor(volume, { inThisWater, inReference }, labelStrength), call),
 });
-
-export const jarDoseReference: Reference = {
-  symbols: ["v = V · x · {d}/{d_0}"],
-  where: {
-    v: "concentrate",
-    V: "finished bath",
-    x: "label's strength",
-    d: "dose that passes in this water",
-    d_0: "dose that passes in the reference water",
-  },
-  source: "Proportion; the jar test itself is common practice, no source",
-  cautions: chargeCautions,
-};

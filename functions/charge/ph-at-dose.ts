@@ -4,9 +4,6 @@ import { builder } from "../arguments/builder-argument.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { chargeCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
-import { equilibriumSource } from "../reference/sources.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
 import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
 
@@ -38,20 +35,3 @@ export const phAtDose = defineFunction({
   compute: ([dose, reading, newDose, madeOf, temperature, alkalinity]) =>
     phWith({ baseline: reading, temperature, builder: madeOf, alkalinity }, dose, newDose).best,
 });
-
-export const phAtDoseReference: Reference = {
-  symbols: [
-    "pH_2 = f(s · {v_2}/{v_1})",
-    'f(s) = pH_1 "   fixes s"',
-    'pH_2 ≈ pH_1 + log_10({v_2}/{v_1}) "   for plain hydroxide"',
-  ],
-  where: {
-    f: "pH of builder and water at equilibrium",
-    s: "strength of the bath",
-    v_1: "known dose",
-    v_2: "new dose",
-    pH_1: "known pH",
-  },
-  source: equilibriumSource,
-  cautions: chargeCautions,
-};

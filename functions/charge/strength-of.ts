@@ -3,8 +3,6 @@ import { choice } from "../arguments/arguments.ts";
 import { inUnit } from "../arguments/in-system.ts";
 import { checkAlike, likeVolume } from "../arguments/like-volumes.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
-import { byDefinition } from "../reference/sources.ts";
 
 const forms = ["fraction", "%", "parts", "mL/L", "fl oz/gal"] as const;
 
@@ -57,10 +55,3 @@ export const strengthOf = defineFunction({
     return inUnit("strength", strengthReached(dose.volume, volume.volume), symbols[form]);
   },
 });
-
-export const strengthOfReference: Reference = {
-  symbols: ["x = {v}/{V}", 'N = {1}/{x} − 1 "   as parts"'],
-  where: { x: "strength as a fraction", v: "dose", V: "finished bath", N: "parts of water in 1+N" },
-  source: byDefinition,
-  cautions: [],
-};

@@ -4,11 +4,8 @@ import { quantity } from "../arguments/quantity-argument.ts";
 import { isBlankOrZero, numberFrom, singleCell } from "../arguments/read-cell.ts";
 import type { Argument } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import { acidCautions } from "../reference/cautions.ts";
-import { joined, type Reference } from "../reference/reference.ts";
 import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
 import { climbsBack } from "./acid-notes.ts";
-import { acidWorking } from "./acid-working.ts";
 
 const purity: Argument<number | undefined, "purity"> = {
   name: "purity",
@@ -71,15 +68,3 @@ export const acidFor = defineFunction({
   compute: ([volume, alkalinity, name, percent], call) =>
     acidInSystem(acidForAlkalinity(name, volume, alkalinity, percent), call),
 });
-
-export const acidForReference: Reference = /* @__PURE__ */ joined(
-  {
-    symbols: ["n = V · A"],
-    where: { n: "equivalents", V: "volume", A: "alkalinity, eq/L" },
-  },
-  acidWorking,
-  {
-    source: "Stoichiometry; densities of the CRC and Perry's handbooks, from memory",
-    cautions: acidCautions,
-  },
-);

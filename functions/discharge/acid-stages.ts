@@ -1,8 +1,6 @@
 import { acidStages as stagesOf } from "../../src/core/discharge/acid-stages.ts";
 import { positiveNumber } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { acidCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 import { climbsBack } from "./acid-notes.ts";
 
 const words = [
@@ -40,10 +38,3 @@ export const acidStages = defineFunction({
   source: "0.6 × amount, 0.3 × amount, and what remains; common practice, no source.",
   compute: ([amount]) => stagesOf(amount).map((part, stage) => [part, words[stage] ?? ""]),
 });
-
-export const acidStagesReference: Reference = {
-  symbols: ["a_1 = 0.6 · a", "a_2 = 0.3 · a", "a_3 = a − a_1 − a_2"],
-  where: { a: "amount", "a_1, a_2, a_3": "stages" },
-  source: "Common practice, no source",
-  cautions: acidCautions,
-};

@@ -4,12 +4,8 @@ import { builder } from "../arguments/builder-argument.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { temperatureOf } from "../arguments/temperature-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { acidCautions } from "../reference/cautions.ts";
-import { joined, type Reference } from "../reference/reference.ts";
-import { equilibriumSource } from "../reference/sources.ts";
 import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
 import { climbsBack } from "./acid-notes.ts";
-import { acidWorking } from "./acid-working.ts";
 
 export const acidTo = defineFunction({
   id: "ACIDTO",
@@ -72,21 +68,3 @@ export const acidTo = defineFunction({
     return acidInSystem(acidToTarget({ volume, bath, titrated }, name, target), call);
   },
 });
-
-export const acidToReference: Reference = /* @__PURE__ */ joined(
-  {
-    symbols: ['f(s, 0) = pH_1,  f(s, n) = pH_2 "   per volume"'],
-    where: {
-      f: "pH of bath and acid at equilibrium",
-      s: "builder in the bath",
-      pH_1: "pH now",
-      pH_2: "target",
-      n: "equivalents of acid",
-    },
-  },
-  acidWorking,
-  {
-    source: equilibriumSource,
-    cautions: acidCautions,
-  },
-);

@@ -1,8 +1,6 @@
 import { corrosive as isCorrosive } from "../../src/core/discharge/corrosive.ts";
 import { phReading } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { releaseCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const corrosive = defineFunction({
   id: "CORROSIVE",
@@ -23,10 +21,3 @@ export const corrosive = defineFunction({
   source: "40 CFR 261.22(a)(1): pH ≤ 2 or ≥ 12.5.",
   compute: ([reading]) => isCorrosive(reading),
 });
-
-export const corrosiveReference: Reference = {
-  symbols: ['pH ≤ 2 "  or  " pH ≥ 12.5'],
-  where: {},
-  source: "40 CFR 261.22(a)(1)",
-  cautions: releaseCautions,
-};

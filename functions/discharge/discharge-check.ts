@@ -2,8 +2,6 @@ import { placeAmongLimits } from "../../src/core/discharge/release-limits.ts";
 import { phReading, system } from "../arguments/arguments.ts";
 import { optionalQuantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { releaseCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const dischargeCheck = defineFunction({
   id: "DISCHARGECHECK",
@@ -48,10 +46,3 @@ export const dischargeCheck = defineFunction({
   source: "Compares with your limits; 40 CFR 403.5(b)(2) and (b)(5) for the cautions.",
   compute: ([reading, low, high, temperature]) => placeAmongLimits(reading, { low, high }, temperature),
 });
-
-export const dischargeCheckReference: Reference = {
-  symbols: ["p_1 ≤ pH ≤ p_2"],
-  where: { p_1: "low", p_2: "high: the shop's own limits" },
-  source: "Limits of the permit; the federal floor of pH 5.0 is 40 CFR 403.5(b)(2)",
-  cautions: releaseCautions,
-};

@@ -2,8 +2,6 @@ import { heatingEnergy } from "../../src/core/heat/heating.ts";
 import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { defineFunction } from "../define-function.ts";
-import { heatCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
 
 export const heatEnergy = defineFunction({
@@ -26,10 +24,3 @@ export const heatEnergy = defineFunction({
   source: `Volume × ${heatSource}.`,
   compute: ([water, start, end], call) => inSystem("energy", heatingEnergy(water, start, end), call),
 });
-
-export const heatEnergyReference: Reference = {
-  symbols: ["Q = V · ρ · c · (t_2 − t_1)"],
-  where: { Q: "energy", V: "volume", ρ: "density of water", c: "its specific heat", t_1: "from", t_2: "to" },
-  source: "Heat balance of water without losses; 3600 kJ to the kWh by definition",
-  cautions: heatCautions,
-};

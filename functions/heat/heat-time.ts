@@ -3,8 +3,6 @@ import { system } from "../arguments/arguments.ts";
 import { optionalFraction } from "../arguments/fraction-argument.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { heatCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 import { from, heatNotes, heatSource, to, volume } from "./heated-water.ts";
 
 const secondsInHour = 3600;
@@ -57,10 +55,3 @@ export const heatTime = defineFunction({
   compute: ([water, start, end, power, share]) =>
     heatingTime(heatingEnergy(water, start, end), power, share) / secondsInHour,
 });
-
-export const heatTimeReference: Reference = {
-  symbols: ["h = {Q}/{P · η}"],
-  where: { h: "hours", Q: "energy, as HEATENERGY gives it", P: "kilowatts", η: "efficiency" },
-  source: "Heat balance of water",
-  cautions: heatCautions,
-};

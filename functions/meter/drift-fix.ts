@@ -2,7 +2,6 @@ import { driftCorrected } from "../../src/core/meter/drift.ts";
 import { phReading } from "../arguments/arguments.ts";
 import { time } from "../arguments/time-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 import { asFoundErrors, checksOf, checkTimes } from "./meter-checks.ts";
 
 export const driftFix = defineFunction({
@@ -47,16 +46,3 @@ export const driftFix = defineFunction({
   source: "Reading − error of the next check × (when − check before) / (next check − check before).",
   compute: ([reading, when, times, errors]) => driftCorrected(reading, when, checksOf(times, errors)),
 });
-
-export const driftFixReference: Reference = {
-  symbols: ["pH = r − e · {t − t_0}/{t_1 − t_0}"],
-  where: {
-    r: "reading",
-    t: "when it was taken",
-    t_0: "adjustment before it",
-    t_1: "next check",
-    e: "as-found error at that check",
-  },
-  source: "Drift taken as linear in time; common practice, no source",
-  cautions: [],
-};

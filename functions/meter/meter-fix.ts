@@ -1,7 +1,6 @@
 import { twoPointCorrected } from "../../src/core/meter/two-point-correction.ts";
 import { phReading } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const meterFix = defineFunction({
   id: "METERFIX",
@@ -33,16 +32,3 @@ export const meterFix = defineFunction({
   compute: ([reading, buffer1, read1, buffer2, read2]) =>
     twoPointCorrected(reading, { buffer: buffer1, read: read1 }, { buffer: buffer2, read: read2 }),
 });
-
-export const meterFixReference: Reference = {
-  symbols: ["pH = B_1 + (r − r_1) · {B_2 − B_1}/{r_2 − r_1}"],
-  where: {
-    r: "reading",
-    B_1: "pH of buffer 1",
-    r_1: "what the meter read in it",
-    B_2: "pH of buffer 2",
-    r_2: "what it read in that",
-  },
-  source: "Straight line through two points",
-  cautions: [],
-};

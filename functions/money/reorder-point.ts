@@ -2,7 +2,6 @@ import { reorderPoint as pointOf } from "../../src/core/money/stock.ts";
 import { positiveNumber } from "../arguments/arguments.ts";
 import { numberOrNone } from "../arguments/number-or-none.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const reorderPoint = defineFunction({
   id: "REORDERPOINT",
@@ -35,10 +34,3 @@ export const reorderPoint = defineFunction({
   source: "Daily use × lead days + safety.",
   compute: ([dailyUse, leadDays, safety]) => pointOf(dailyUse, leadDays, safety),
 });
-
-export const reorderPointReference: Reference = {
-  symbols: ["R = u · L + S"],
-  where: { R: "stock at which to order", u: "daily_use", L: "lead_days", S: "safety" },
-  source: "Stock-keeping textbooks: use during the lead time and a safety stock",
-  cautions: [],
-};

@@ -2,7 +2,6 @@ import { shareOut } from "../../src/core/money/share.ts";
 import { positiveNumber } from "../arguments/arguments.ts";
 import { weights } from "../arguments/weights-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const share = defineFunction({
   id: "SHARE",
@@ -32,15 +31,3 @@ export const share = defineFunction({
   source: "Whole cents by largest remainder; ties to the first.",
   compute: ([total, basis]) => basis.arrange(shareOut(total, basis.values)),
 });
-
-export const shareReference: Reference = {
-  symbols: ["q_i = {T · w_i}/{Σ w}", 's_i = q_i "rounded down to the cent"'],
-  where: {
-    q_i: "quota",
-    T: "total",
-    w_i: "each weight",
-    s_i: "share; cents left over go to the largest remainders, ties to the first",
-  },
-  source: "Largest remainder (Hamilton's method of apportionment, from memory)",
-  cautions: [],
-};

@@ -2,7 +2,6 @@ import { stockDays as daysOf } from "../../src/core/money/stock.ts";
 import { list, numberOf } from "../arguments/list-arguments.ts";
 import { numberOrNone } from "../arguments/number-or-none.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const stockDays = defineFunction({
   id: "STOCKDAYS",
@@ -39,10 +38,3 @@ export const stockDays = defineFunction({
   source: "On hand / median of the daily issues.",
   compute: ([onHand, issues]) => daysOf(onHand, issues),
 });
-
-export const stockDaysReference: Reference = {
-  symbols: ["n = {H}/{median(i)}"],
-  where: { n: "days left", H: "on_hand", i: "daily issues" },
-  source: "By definition, at the median daily issue",
-  cautions: [],
-};

@@ -3,7 +3,6 @@ import { positiveNumber, system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const unitPrice = defineFunction({
   id: "UNITPRICE",
@@ -33,10 +32,3 @@ export const unitPrice = defineFunction({
   source: "Pack price / pack volume.",
   compute: ([price, volume], call) => inSystem("price per volume", priceOf(price, volume), call),
 });
-
-export const unitPriceReference: Reference = {
-  symbols: ["p = {P}/{V}"],
-  where: { p: "price per volume", P: "pack_price", V: "pack_volume" },
-  source: "By definition",
-  cautions: [],
-};

@@ -9,7 +9,6 @@ import { isBlankOrZero, refuse, singleCell, wordIn } from "../arguments/read-cel
 import { askInstead, quoted } from "../arguments/wording.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 const name = "buffer";
 const names = standardBuffers.map((one) => one.name);
@@ -84,10 +83,3 @@ export const bufferPh = defineFunction({
   source: "Certified pH(S) of NIST and IUPAC (Buck et al. 2002), cubic between their temperatures.",
   compute: ([standard, temperature]) => bufferPhAt(standard, temperature),
 });
-
-export const bufferPhReference: Reference = {
-  symbols: [],
-  where: {},
-  source: "Certified pH(S): Buck et al., Pure Appl. Chem. 74 (2002) 2169; NIST",
-  cautions: [],
-};

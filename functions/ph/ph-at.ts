@@ -4,8 +4,6 @@ import { builder } from "../arguments/builder-argument.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
-import { equilibriumSource } from "../reference/sources.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
 
 export const phAt = defineFunction({
@@ -48,20 +46,3 @@ export const phAt = defineFunction({
   compute: ([reading, from, to, madeOf, alkalinity]) =>
     unspentAt({ builder: madeOf, alkalinity }, reading, from, to).best,
 });
-
-export const phAtReference: Reference = {
-  symbols: [
-    "pH_2 = f(s, t_2)",
-    'f(s, t_1) = pH_1 "   fixes s"',
-    'pH_2 ≈ pH_1 + pK_w(t_2) − pK_w(t_1) "   for plain hydroxide"',
-  ],
-  where: {
-    f: "pH of builder and water at equilibrium",
-    s: "strength of the bath",
-    t_1: "from_temperature",
-    t_2: "to_temperature",
-    pK_w: "ionization of water",
-  },
-  source: equilibriumSource,
-  cautions: [],
-};

@@ -13,22 +13,12 @@ export interface Working {
 }
 
 /**
- * What a reader gets besides the definition. It is an export of its own, made of literals and names and
- * otherwise marked pure, because every cell waits for functions.js to load and no cell needs a formula in
- * print: a bundler leaves out what nobody names.
+ * What a reader gets besides the definition, in a file of its own beside it: cells and the pane's first view wait
+ * for the definitions to load, and neither needs a formula in print.
  */
 export interface Reference extends Working {
   /** Who says so. */
   readonly source: string;
   /** The worst first; none where nobody pours, heats or releases by the result. */
   readonly cautions: readonly Caution[];
-}
-
-/** A reference whose working has a part in common with others. Call it with the mark that it is pure. */
-export function joined(first: Working, second: Working, rest: Pick<Reference, "source" | "cautions">): Reference {
-  return {
-    symbols: [...first.symbols, ...second.symbols],
-    where: { ...first.where, ...second.where },
-    ...rest,
-  };
 }

@@ -3,9 +3,6 @@ import { checkWithin } from "../../src/core/limits/domain.ts";
 import { bathTemperature } from "../../src/core/limits/domains.ts";
 import { system } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
-import { equilibriumSource } from "../reference/sources.ts";
-import { balanceMeanings, balanceSymbols } from "./balances.ts";
 import { composition, solutionNotes, solutionTemperature } from "./composition-argument.ts";
 
 export const solutionPh = defineFunction({
@@ -43,10 +40,3 @@ export const solutionPh = defineFunction({
     return phOf(dissolved, temperature);
   },
 });
-
-export const solutionPhReference: Reference = {
-  symbols: balanceSymbols,
-  where: balanceMeanings,
-  source: equilibriumSource,
-  cautions: [],
-};

@@ -5,9 +5,6 @@ import { bathTemperature } from "../../src/core/limits/domains.ts";
 import { system } from "../arguments/arguments.ts";
 import type { CellMatrix } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import { joined, type Reference } from "../reference/reference.ts";
-import { equilibriumSource } from "../reference/sources.ts";
-import { balanceMeanings, balanceSymbols } from "./balances.ts";
 import { composition, solutionNotes, solutionTemperature } from "./composition-argument.ts";
 
 const milli = 1000;
@@ -62,21 +59,3 @@ export const solution = defineFunction({
     return rowsOf(solve(dissolved, temperature));
   },
 });
-
-export const solutionReference: Reference = /* @__PURE__ */ joined(
-  { symbols: balanceSymbols, where: balanceMeanings },
-  {
-    symbols: ["β = {d C_b}/{d pH}", "SI = log_10({IAP}/{K_s})"],
-    where: {
-      β: "buffer intensity",
-      C_b: "strong base added",
-      SI: "saturation index",
-      IAP: "ion activity product",
-      K_s: "solubility product",
-    },
-  },
-  {
-    source: equilibriumSource,
-    cautions: [],
-  },
-);

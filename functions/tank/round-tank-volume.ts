@@ -4,7 +4,6 @@ import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const roundTankVolume = defineFunction({
   id: "ROUNDTANKVOLUME",
@@ -49,10 +48,3 @@ export const roundTankVolume = defineFunction({
   compute: ([diameter, depth, displacement], call) =>
     inSystem("volume", volumeOf({ diameter, depth, displacement: displacement ?? cubicMeters(0) }), call),
 });
-
-export const roundTankVolumeReference: Reference = {
-  symbols: ["V = {π}/{4} · D^2 · d − V_d"],
-  where: { V: "volume of liquid", D: "inside diameter", d: "depth", V_d: "displacement" },
-  source: "Geometry; 231 cubic inches to the US gallon by definition",
-  cautions: [],
-};

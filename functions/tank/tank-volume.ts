@@ -4,7 +4,6 @@ import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const tankVolume = defineFunction({
   id: "TANKVOLUME",
@@ -54,10 +53,3 @@ export const tankVolume = defineFunction({
       call,
     ),
 });
-
-export const tankVolumeReference: Reference = {
-  symbols: ["V = L · W · d − V_d"],
-  where: { V: "volume of liquid", L: "length", W: "width", d: "depth", V_d: "displacement" },
-  source: "Geometry; 231 cubic inches to the US gallon by definition",
-  cautions: [],
-};

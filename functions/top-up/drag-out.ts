@@ -2,7 +2,6 @@ import { strengthLeft } from "../../src/core/bath/drag-out.ts";
 import { positiveNumber } from "../arguments/arguments.ts";
 import { checkAlike, likeVolume } from "../arguments/like-volumes.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const dragOut = defineFunction({
   id: "DRAGOUT",
@@ -49,15 +48,3 @@ export const dragOut = defineFunction({
     return strengthLeft(volume.volume, perLoad.volume, loads);
   },
 });
-
-export const dragOutReference: Reference = {
-  symbols: ["x = (1 − {w}/{V})^n"],
-  where: {
-    x: "fraction of strength left",
-    w: "solution carried out per load",
-    V: "volume, kept constant with water",
-    n: "loads",
-  },
-  source: "Mass balance of a bath refilled after each load",
-  cautions: [],
-};

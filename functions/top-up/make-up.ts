@@ -6,8 +6,6 @@ import { isBlankOrZero, singleCell } from "../arguments/read-cell.ts";
 import { reachedStrength } from "../arguments/strength-argument.ts";
 import type { Argument } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import { topUpCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 
 const bathRate = reachedStrength(
   "rate",
@@ -74,19 +72,3 @@ export const makeUp = defineFunction({
     return [[evaporated, carriedOut, concentrate]];
   },
 });
-
-export const makeUpReference: Reference = {
-  symbols: ["o = n · w + D", "e = L − o", "v = o · x"],
-  where: {
-    o: "dragged out and drained",
-    n: "loads",
-    w: "drag-out per load",
-    D: "drained",
-    e: "evaporated",
-    L: "loss of level",
-    v: "concentrate to add",
-    x: "strength",
-  },
-  source: "Mass balance: evaporation takes water, drag-out and draining take solution",
-  cautions: topUpCautions,
-};

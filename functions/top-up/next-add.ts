@@ -5,9 +5,6 @@ import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { baseline, tolerance, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { topUpCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
-import { equilibriumSource } from "../reference/sources.ts";
 import { modelNotes } from "./model-notes.ts";
 import { bathTemperature } from "./top-up-arguments.ts";
 
@@ -68,22 +65,3 @@ export const nextAdd = defineFunction({
     return inSystem("volume", nextAddition(added, { before, after }, bath, within), call);
   },
 });
-
-export const nextAddReference: Reference = {
-  symbols: [
-    "v = a · {s(B) − s(r_2)}/{s(r_2) − s(r_1)}",
-    'r_2 ≥ B − τ "   nothing more"',
-    's(r) ∝ 10^r "   for plain hydroxide"',
-  ],
-  where: {
-    v: "further addition",
-    a: "added",
-    s: "strength of builder and water that reads r at equilibrium",
-    B: "baseline",
-    r_1: "before",
-    r_2: "after",
-    τ: "tolerance",
-  },
-  source: equilibriumSource,
-  cautions: topUpCautions,
-};

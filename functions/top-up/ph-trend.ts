@@ -1,6 +1,5 @@
 import { phTrend as trendOf } from "../../src/core/bath/ph-trend.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 import { timedPh, timedReadings, times, trendNotes } from "./timed-readings.ts";
 
 export const phTrend = defineFunction({
@@ -45,11 +44,3 @@ export const phTrend = defineFunction({
     "Median of (reading 2 − reading 1) / (time 2 − time 1) over all pairs with different times; USGS TM4-A3, chapter 10.",
   compute: ([at, readings]) => trendOf(timedReadings(at, readings)),
 });
-
-export const phTrendReference: Reference = {
-  symbols: ["m = median({y_j − y_i}/{t_j − t_i}),  t_j > t_i"],
-  where: { m: "slope per unit of time", y: "readings", t: "times" },
-  source:
-    "Helsel et al., Statistical Methods in Water Resources, USGS TM4-A3, chapter 10; after Theil (1950) and Sen, J. Am. Stat. Assoc. 63 (1968) 1379, from memory",
-  cautions: [],
-};

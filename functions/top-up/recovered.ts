@@ -2,8 +2,6 @@ import { recovery } from "../../src/core/bath/recovery.ts";
 import { phReading } from "../arguments/arguments.ts";
 import { baseline, tolerance } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
-import { practice } from "./top-up-working.ts";
 
 export const recovered = defineFunction({
   id: "RECOVERED",
@@ -33,10 +31,3 @@ export const recovered = defineFunction({
   source: "Difference of the two readings against the tolerance.",
   compute: ([after, baselinePh, within]) => recovery(after, baselinePh, within),
 });
-
-export const recoveredReference: Reference = {
-  symbols: ['|r − B| ≤ τ "   recovered"', 'r < B − τ "   short"', 'r > B + τ "   over"'],
-  where: { r: "after", B: "baseline", τ: "tolerance" },
-  source: practice,
-  cautions: [],
-};

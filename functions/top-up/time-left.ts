@@ -1,7 +1,6 @@
 import { timeUntilTrigger } from "../../src/core/bath/ph-trend.ts";
 import { phReading } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 import { timedPh, timedReadings, times, trendNotes } from "./timed-readings.ts";
 
 export const timeLeft = defineFunction({
@@ -36,10 +35,3 @@ export const timeLeft = defineFunction({
   source: "(last reading − trigger) / |PHTREND|.",
   compute: ([at, readings, trigger]) => timeUntilTrigger(timedReadings(at, readings), trigger),
 });
-
-export const timeLeftReference: Reference = {
-  symbols: ["τ = {y_n − T}/{|m|}"],
-  where: { τ: "time left from the last reading", y_n: "last reading", T: "trigger", m: "slope, as PHTREND gives it" },
-  source: "Straight line through the last reading with the slope of Theil and Sen",
-  cautions: [],
-};

@@ -5,8 +5,6 @@ import { ph } from "../../src/core/units/quantity.ts";
 import { alignedList, numberOf } from "../arguments/list-arguments.ts";
 import { baseline } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { topUpCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 import { topUpReading } from "./top-up-arguments.ts";
 
 type Column = readonly (number | undefined)[];
@@ -66,18 +64,3 @@ export const topUpLearned = defineFunction({
   compute: ([baselinePh, reading, additions, befores, afters]) =>
     learnedTopUp(baselinePh, reading, complete(additions, befores, afters)),
 });
-
-export const topUpLearnedReference: Reference = {
-  symbols: ["v = {10^B − 10^r}/{m}", "m = median({10^{r_2} − 10^{r_1}}/{a})"],
-  where: {
-    v: "top-up",
-    B: "baseline",
-    r: "reading",
-    m: "response to one unit",
-    r_1: "before each addition",
-    r_2: "after it",
-    a: "its amount",
-  },
-  source: "Definition of pH; the ionization of water cancels",
-  cautions: topUpCautions,
-};

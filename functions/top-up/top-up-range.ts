@@ -6,11 +6,8 @@ import { optionalFraction } from "../arguments/fraction-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { topUpCautions } from "../reference/cautions.ts";
-import { joined, type Reference } from "../reference/reference.ts";
 import { modelNotes } from "./model-notes.ts";
 import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
-import { modelWithPractice, topUpMeanings, topUpSymbols } from "./top-up-working.ts";
 
 export const topUpRange = defineFunction({
   id: "TOPUPRANGE",
@@ -60,15 +57,3 @@ export const topUpRange = defineFunction({
     return [row.map((volume) => inSystem("volume", volume, call))];
   },
 });
-
-export const topUpRangeReference: Reference = /* @__PURE__ */ joined(
-  { symbols: topUpSymbols, where: topUpMeanings },
-  {
-    symbols: ["a = min(v, h · v_0)"],
-    where: { a: "first addition", h: "house_share" },
-  },
-  {
-    source: modelWithPractice,
-    cautions: topUpCautions,
-  },
-);

@@ -4,12 +4,8 @@ import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { topUpCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
-import { equilibriumSource } from "../reference/sources.ts";
 import { modelNotes } from "./model-notes.ts";
 import { bathTemperature, openingDose, topUpReadings } from "./top-up-arguments.ts";
-import { topUpMeanings, topUpSymbols } from "./top-up-working.ts";
 
 export const topUpTable = defineFunction({
   id: "TOPUPTABLE",
@@ -49,10 +45,3 @@ export const topUpTable = defineFunction({
     });
   },
 });
-
-export const topUpTableReference: Reference = {
-  symbols: topUpSymbols,
-  where: topUpMeanings,
-  source: equilibriumSource,
-  cautions: topUpCautions,
-};

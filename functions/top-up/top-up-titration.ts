@@ -1,8 +1,6 @@
 import { titratedTopUp } from "../../src/core/bath/titrated-top-up.ts";
 import { optionalNumber, positiveNumber } from "../arguments/arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { topUpCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const topUpTitration = defineFunction({
   id: "TOPUPTITRATION",
@@ -44,10 +42,3 @@ export const topUpTitration = defineFunction({
   source: "Opening dose × (fresh − now) / (fresh − blank).",
   compute: ([dose, fresh, now, blank]) => titratedTopUp(dose, { fresh, now, blank }),
 });
-
-export const topUpTitrationReference: Reference = {
-  symbols: ["v = v_0 · {t_0 − t}/{t_0 − b}"],
-  where: { v: "top-up", v_0: "opening dose", t_0: "fresh_titre", t: "titre_now", b: "blank" },
-  source: "Proportion; a titration counts the alkali itself",
-  cautions: topUpCautions,
-};

@@ -7,9 +7,7 @@ import { inSystem } from "../arguments/in-system.ts";
 import { quantity, quantityList } from "../arguments/quantity-argument.ts";
 import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 import { modelNotes } from "./model-notes.ts";
-import { practiceWithModel } from "./top-up-working.ts";
 
 export const triggerCard = defineFunction({
   id: "TRIGGERCARD",
@@ -64,18 +62,3 @@ export const triggerCard = defineFunction({
       return [inSystem("temperature", reading, call), due.best];
     }),
 });
-
-export const triggerCardReference: Reference = {
-  symbols: ["T = B − d", 'T_i ≈ T + pK_w(t_i) − pK_w(t_1) "   for plain hydroxide"'],
-  where: {
-    T: "trigger at the baseline's temperature",
-    B: "baseline",
-    d: "drop",
-    T_i: "trigger at each temperature",
-    t_1: "baseline_temperature",
-    t_i: "each of the temperatures",
-    pK_w: "ionization of water",
-  },
-  source: practiceWithModel,
-  cautions: [],
-};

@@ -10,9 +10,7 @@ import {
 } from "../arguments/shared-arguments.ts";
 import { temperaturePair } from "../arguments/temperature-pair.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 import { modelNotes } from "./model-notes.ts";
-import { practiceWithModel } from "./top-up-working.ts";
 
 export const trigger = defineFunction({
   id: "TRIGGER",
@@ -48,18 +46,3 @@ export const trigger = defineFunction({
       alkalinity,
     }).best,
 });
-
-export const triggerReference: Reference = {
-  symbols: ["T = B − d", 'T_2 ≈ T + pK_w(t_2) − pK_w(t_1) "   for plain hydroxide"'],
-  where: {
-    T: "trigger at the baseline's temperature",
-    B: "baseline",
-    d: "drop",
-    T_2: "trigger as read",
-    t_1: "baseline_temperature",
-    t_2: "reading_temperature",
-    pK_w: "ionization of water",
-  },
-  source: practiceWithModel,
-  cautions: [],
-};

@@ -14,9 +14,7 @@ import {
 import { temperaturePair } from "../arguments/temperature-pair.ts";
 import type { CallContext } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 import { modelNotes } from "./model-notes.ts";
-import { practiceWithModel } from "./top-up-working.ts";
 
 function rereadAt(temperature: Kelvin, call: CallContext): string {
   return `re-read at ${String(Math.round(inSystem("temperature", temperature, call)))} ${defaultUnit("temperature", call.system).symbol}`;
@@ -69,10 +67,3 @@ export const verdict = defineFunction({
     return judged === "re-read" && temperatures !== undefined ? rereadAt(temperatures.baseline, call) : judged;
   },
 });
-
-export const verdictReference: Reference = {
-  symbols: ['r ≤ T "   top up"', 'T < r ≤ T + 0.1 "   near"', 'r > T + 0.1 "   hold"'],
-  where: { r: "reading", T: "trigger, as TRIGGER gives it, lowest and highest" },
-  source: practiceWithModel,
-  cautions: [],
-};

@@ -4,7 +4,6 @@ import { unitTable } from "../../src/core/units/unit-table.ts";
 import { optionalChoice } from "../arguments/arguments.ts";
 import type { CellValue } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 const headers = ["Symbol", "Also read", "Name", "Kind", "Factor to SI", "Definition"];
 
@@ -50,10 +49,3 @@ export const units = defineFunction({
   source: "Exact definitions, named in the last column.",
   compute: ([kind]) => [headers, ...unitTable.filter((unit) => kind === undefined || unit.kind === kind).map(rowOf)],
 });
-
-export const unitsReference: Reference = {
-  symbols: [],
-  where: {},
-  source: "Exact definitions, named in the last column of the table",
-  cautions: [],
-};

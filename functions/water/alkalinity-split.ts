@@ -2,7 +2,6 @@ import { alkalinitySplit as splitOf } from "../../src/core/water/alkalinity-spli
 import { inUnit } from "../arguments/in-system.ts";
 import { quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const alkalinitySplit = defineFunction({
   id: "ALKALINITYSPLIT",
@@ -52,10 +51,3 @@ export const alkalinitySplit = defineFunction({
     return [[hydroxide, carbonate, bicarbonate].map((part) => inUnit("alkalinity", part, "mg/L CaCO3"))];
   },
 });
-
-export const alkalinitySplitReference: Reference = {
-  symbols: ["h = max(0, 2 · P − T)", "c = 2 · min(P, T − P)", "b = max(0, T − 2 · P)"],
-  where: { h: "hydroxide", c: "carbonate", b: "bicarbonate", P: "alkalinity to pH 8.3", T: "total, to pH 4.5" },
-  source: "Standard Methods 2320 B, table of relationships, its five lines in one",
-  cautions: [],
-};

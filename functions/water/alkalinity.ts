@@ -2,8 +2,6 @@ import { titratedAlkalinity } from "../../src/core/water/titrated-alkalinity.ts"
 import { inUnit } from "../arguments/in-system.ts";
 import { quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import { alkaliCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const alkalinity = defineFunction({
   id: "ALKALINITY",
@@ -54,16 +52,3 @@ export const alkalinity = defineFunction({
   compute: ([titrant, normality, sample]) =>
     inUnit("alkalinity", titratedAlkalinity(titrant, normality, sample), "mg/L CaCO3"),
 });
-
-export const alkalinityReference: Reference = {
-  symbols: ["A = {V_t · N}/{V_s} · 50 043"],
-  where: {
-    A: "alkalinity, mg/L as CaCO3",
-    V_t: "titrant to the end point",
-    N: "strength of the acid, eq/L",
-    V_s: "sample, in the unit of the titrant",
-    "50 043": "mg of CaCO3 to the equivalent",
-  },
-  source: "Standard Methods 2320 B",
-  cautions: alkaliCautions,
-};

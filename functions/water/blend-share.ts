@@ -1,7 +1,5 @@
 import { blendShare as shareOf } from "../../src/core/water/blend-share.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
-import { massBalance } from "../reference/sources.ts";
 import { value } from "./value-argument.ts";
 
 export const blendShare = defineFunction({
@@ -37,10 +35,3 @@ export const blendShare = defineFunction({
   source: "(a − target) / (a − b).",
   compute: ([a, b, target]) => shareOf(a, b, target),
 });
-
-export const blendShareReference: Reference = {
-  symbols: ["x = {a − t}/{a − b}"],
-  where: { x: "share of water b", a: "value of water a", b: "value of water b", t: "target" },
-  source: massBalance,
-  cautions: [],
-};

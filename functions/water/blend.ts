@@ -1,7 +1,5 @@
 import { blend as blendOf } from "../../src/core/water/blend.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
-import { massBalance } from "../reference/sources.ts";
 import { volumes, watersOf } from "./blended-waters.ts";
 import { valueList } from "./value-argument.ts";
 
@@ -38,10 +36,3 @@ export const blend = defineFunction({
   source: "Sum of value × volume / sum of volumes.",
   compute: ([values, given]) => blendOf(watersOf(values, given)),
 });
-
-export const blendReference: Reference = {
-  symbols: ["c = {Σ c_i · V_i}/{Σ V_i}"],
-  where: { c: "value of the blend", c_i: "value of each water", V_i: "its volume" },
-  source: massBalance,
-  cautions: [],
-};

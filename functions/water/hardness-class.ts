@@ -2,7 +2,6 @@ import { hardnessClass as classOf, hardnessSchemes } from "../../src/core/water/
 import { choice } from "../arguments/arguments.ts";
 import { quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const hardnessClass = defineFunction({
   id: "HARDNESSCLASS",
@@ -34,10 +33,3 @@ export const hardnessClass = defineFunction({
     "USGS: 0 to 60, 61 to 120, 121 to 180, above 180 mg/L. Water Quality Association: below 1, to 3.5, to 7, to 10.5, above 10.5 gpg.",
   compute: ([hardness, scheme]) => classOf(hardness, scheme),
 });
-
-export const hardnessClassReference: Reference = {
-  symbols: [],
-  where: {},
-  source: "US Geological Survey; Water Quality Association",
-  cautions: [],
-};

@@ -6,7 +6,6 @@ import { inUnit } from "../arguments/in-system.ts";
 import { optionalQuantity } from "../arguments/quantity-argument.ts";
 import type { Argument } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 /** Each ion may be none, but not both: two blanks are not a soft water. */
 function ion<const Name extends string>(name: Name, help: string): Argument<KilogramsPerCubicMeter | undefined, Name> {
@@ -41,10 +40,3 @@ export const hardness = defineFunction({
     return inUnit("hardness", hardnessFromIons(calcium ?? none, magnesium ?? none), "mg/L CaCO3");
   },
 });
-
-export const hardnessReference: Reference = {
-  symbols: ["H = 100.0869 · ({Ca}/{40.078} + {Mg}/{24.305})"],
-  where: { H: "total hardness, mg/L as CaCO3", Ca: "calcium, mg/L", Mg: "magnesium, mg/L" },
-  source: "Standard Methods 2340 B, as reprinted; atomic weights of IUPAC, from memory",
-  cautions: [],
-};

@@ -1,8 +1,6 @@
 import { reverseOsmosisSplit } from "../../src/core/water/reverse-osmosis-split.ts";
 import { fraction } from "../arguments/fraction-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
-import { massBalance } from "../reference/sources.ts";
 import { value } from "./value-argument.ts";
 
 export const roSplit = defineFunction({
@@ -43,17 +41,3 @@ export const roSplit = defineFunction({
     return [[permeate, reject, feedPerPermeate]];
   },
 });
-
-export const roSplitReference: Reference = {
-  symbols: ["c_p = c_f · (1 − R)", "c_r = {c_f − Y · c_p}/{1 − Y}", "q = {1}/{Y}"],
-  where: {
-    c_p: "value of the permeate",
-    c_f: "value of the feed",
-    R: "rejection",
-    c_r: "value of the reject water",
-    Y: "recovery",
-    q: "feed volume per permeate volume",
-  },
-  source: massBalance,
-  cautions: [],
-};

@@ -4,7 +4,6 @@ import { optionalNumber, system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
-import type { Reference } from "../reference/reference.ts";
 
 export const softenerLife = defineFunction({
   id: "SOFTENERLIFE",
@@ -61,10 +60,3 @@ export const softenerLife = defineFunction({
   compute: ([capacity, hardness, iron, ironFactor], call) =>
     inSystem("volume", lifeOf({ capacity, hardness, iron: iron ?? kilogramsPerCubicMeter(0), ironFactor }), call),
 });
-
-export const softenerLifeReference: Reference = {
-  symbols: ["V = {G}/{H + k · Fe}"],
-  where: { V: "volume between regenerations", G: "capacity", H: "hardness", k: "iron factor", Fe: "iron" },
-  source: "Mass balance; the iron factor is a convention of the trade",
-  cautions: [],
-};

@@ -8,9 +8,6 @@ import { quantityList } from "../arguments/quantity-argument.ts";
 import { strengthArgument } from "../arguments/strength-argument.ts";
 import type { CellValue } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import { chargeCautions } from "../reference/cautions.ts";
-import type { Reference } from "../reference/reference.ts";
-import { byDefinition } from "../reference/sources.ts";
 
 const help =
   'column or row of strengths as in DOSE, such as "1+40", "1 in 40", "2.5%", "3 fl oz/gal"; blanks and headers are skipped';
@@ -75,10 +72,3 @@ export const doseTable = defineFunction({
     ),
   ],
 });
-
-export const doseTableReference: Reference = {
-  symbols: ["v_{ij} = V_i · x_j"],
-  where: { "v_{ij}": "concentrate in row i, column j", V_i: "volume of the row", x_j: "strength of the column" },
-  source: byDefinition,
-  cautions: chargeCautions,
-};

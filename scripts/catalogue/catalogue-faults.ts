@@ -5,12 +5,12 @@ const where = (file: string): string => `functions/${file}.ts`;
 function exportFaults({ file, functions, references }: DefinitionFile): readonly string[] {
   const names = [...functions.keys()];
   const [name] = names;
-  if (name === undefined) return [`${where(file)} has a reference and no function to go with it.`];
+  if (name === undefined) return [`functions/${file}.reference.ts stands alone: ${where(file)} defines no function.`];
   if (names.length > 1) return [`${where(file)} defines ${names.join(" and ")}: give each a file of its own.`];
   if (references.has(`${name}Reference`)) return [];
   return [
-    `${where(file)} defines BATH.${functions.get(name)?.id ?? ""} without its text for the reference page: add to that file ` +
-      `"export const ${name}Reference: Reference = { symbols, where, source, cautions }" (functions/reference/reference.ts).`,
+    `${where(file)} defines BATH.${functions.get(name)?.id ?? ""} without its text for the reference page: add functions/${file}.reference.ts ` +
+      `with "export const ${name}Reference: Reference = { symbols, where, source, cautions };" (functions/reference/reference.ts says what these are).`,
   ];
 }
 

@@ -34,7 +34,10 @@ export function catalogueTexts(
       written,
       unsorted,
       'import type { Reference } from "./reference/reference.ts";',
-      ...listed.map(({ file, name }) => `import { ${name}, ${name}Reference } from "./${file}.ts";`),
+      ...listed.flatMap(({ file, name }) => [
+        `import { ${name} } from "./${file}.ts";`,
+        `import { ${name}Reference } from "./${file}.reference.ts";`,
+      ]),
       "",
       "/** What a reader gets besides each definition, by the function's id. */",
       "export const references: Readonly<Record<string, Reference>> = {",

@@ -23,7 +23,7 @@ describe("what a new worksheet function still lacks", () => {
   it("is its reference: the file and the export to add are named", () => {
     const [fault, ...others] = catalogueFaults([{ ...tank, references: new Map() }], ["tank/tank-volume"]);
     expect(others).toEqual([]);
-    expect(fault).toContain("functions/tank/tank-volume.ts");
+    expect(fault).toContain("add functions/tank/tank-volume.reference.ts");
     expect(fault).toContain("export const tankVolumeReference: Reference");
   });
 
@@ -47,7 +47,7 @@ describe("what a new worksheet function still lacks", () => {
       expect.stringContaining("tankVolume and unitConvert"),
     ]);
     expect(catalogueFaults([{ ...tank, functions: new Map() }], [])).toEqual([
-      expect.stringContaining("a reference and no function"),
+      expect.stringContaining("functions/tank/tank-volume.reference.ts stands alone"),
     ]);
   });
 
