@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 
-import type { CallContext } from "../../../functions/define-function.ts";
 import { fraction } from "../../../functions/arguments/fraction-argument.ts";
 import { reachedStrength, strengthArgument } from "../../../functions/arguments/strength-argument.ts";
 import { temperatureOf } from "../../../functions/arguments/temperature-argument.ts";
 import { weights } from "../../../functions/arguments/weights-argument.ts";
+import type { CallContext } from "../../../functions/define-function.ts";
 
 const call: CallContext = { system: "US", given: new Map() };
 
@@ -35,7 +35,7 @@ describe("a strength typed as a ratio that Excel took for a time of day", () => 
   it("is a share where it has as few digits as one that somebody types", () => {
     expect(rate.read(timeOf(30), call)).toBe(0.0625);
     expect(rate.read(timeOf(12), call)).toBe(0.05);
-    expect(rate.read(timeOf(39), call)).toBe(0.06875);
+    expect(rate.read(timeOf(93), call)).toBe(0.10625);
   });
 
   it("is what it comes to where a bath's strength was reached", () => {
