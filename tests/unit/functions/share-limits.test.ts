@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import { fraction } from "../../../functions/arguments/fraction-argument.ts";
+import { quantityList } from "../../../functions/arguments/quantity-argument.ts";
 import { reachedStrength, strengthArgument } from "../../../functions/arguments/strength-argument.ts";
 import { temperatureOf } from "../../../functions/arguments/temperature-argument.ts";
 import { weights } from "../../../functions/arguments/weights-argument.ts";
@@ -54,8 +55,20 @@ describe("what is left out", () => {
   });
 
   it("weighs nothing and keeps its row, a share of 0 where the cell is blank and no share where it is a heading", () => {
-    const read = weights("weights", "weights").read([["Claim"], [null], [3], [0]], call);
+    const read = weights("weights", "weights").read([["Claim"], [null], [3], [" "]], call);
     expect(read.values).toEqual([0, 0, 3, 0]);
     expect(read.arrange([0, 0, 10, 0])).toEqual([[""], [0], [10], [0]]);
+  });
+
+  it("is no number in a list: a heading is passed over, and a list of nothing else refused", () => {
+    const volumes = quantityList("volumes", { kind: "volume", help: "volumes", bareUnit: "L" });
+    expect(volumes.read([["Volume"], [0], [1000]], call)).toEqual([1]);
+    expect(() => volumes.read([["Volume"], ["L"]], call)).toThrow("Volumes holds no number.");
+    expect(() => volumes.read([[0], [" "]], call)).toThrow("Volumes is blank or 0.");
+  });
+
+  it("is no text with a digit in it: that is refused and not passed over", () => {
+    const volumes = quantityList("volumes", { kind: "volume", help: "volumes", bareUnit: "L" });
+    expect(() => volumes.read([[1000], ["about 5 L"]], call)).toThrow("about 5 L");
   });
 });
