@@ -50,6 +50,13 @@ module.exports = {
       from: { path: "^src/excel/functions/" },
       to: { path: "^src/(pane|advice|joblog)/" },
     },
+    {
+      name: "reference-text-stays-out-of-definitions",
+      severity: "error",
+      comment: "Cells and the pane's first view load the definitions and need no formula in print",
+      from: { path: "^functions/", pathNot: "\\.reference\\.ts$|^functions/references?(-of)?\\.ts$" },
+      to: { path: "\\.reference\\.ts$|^functions/references?(-of)?\\.ts$" },
+    },
   ],
   options: {
     doNotFollow: { path: "node_modules" },

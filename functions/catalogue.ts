@@ -1,58 +1,60 @@
-import { alkalinityDose } from "./charge/alkalinity-dose.ts";
-import { dose } from "./charge/dose.ts";
-import { doseAtPh } from "./charge/dose-at-ph.ts";
-import { hardnessDose } from "./charge/hardness-dose.ts";
-import { jarDose } from "./charge/jar-dose.ts";
-import { phAtDose } from "./charge/ph-at-dose.ts";
-import { strengthOf } from "./charge/strength-of.ts";
+// Written by `npm run catalogue` in the order of help-order.ts; never edited.
+/* eslint-disable import-sort/imports */
 import type { WorksheetFunction } from "./define-function.ts";
-import { acidFor } from "./discharge/acid-for.ts";
-import { acidStages } from "./discharge/acid-stages.ts";
-import { acidTo } from "./discharge/acid-to.ts";
-import { corrosive } from "./discharge/corrosive.ts";
-import { dischargeCheck } from "./discharge/discharge-check.ts";
-import { heatEnergy } from "./heat/heat-energy.ts";
-import { heatTime } from "./heat/heat-time.ts";
-import { driftFix } from "./meter/drift-fix.ts";
-import { meterFix } from "./meter/meter-fix.ts";
-import { meterSlope } from "./meter/meter-slope.ts";
-import { reorderPoint } from "./money/reorder-point.ts";
-import { share } from "./money/share.ts";
-import { stockDays } from "./money/stock-days.ts";
-import { unitPrice } from "./money/unit-price.ts";
-import { bufferPh } from "./ph/buffer-ph.ts";
-import { phAt } from "./ph/ph-at.ts";
-import { solution } from "./solution/solution.ts";
-import { solutionPh } from "./solution/solution-ph.ts";
-import { roundTankVolume } from "./tank/round-tank-volume.ts";
-import { tankVolume } from "./tank/tank-volume.ts";
-import { dragOut } from "./top-up/drag-out.ts";
-import { makeUp } from "./top-up/make-up.ts";
-import { nextAdd } from "./top-up/next-add.ts";
-import { phTrend } from "./top-up/ph-trend.ts";
-import { recovered } from "./top-up/recovered.ts";
-import { timeLeft } from "./top-up/time-left.ts";
-import { topUp } from "./top-up/top-up.ts";
-import { topUpLearned } from "./top-up/top-up-learned.ts";
-import { topUpRange } from "./top-up/top-up-range.ts";
-import { topUpTable } from "./top-up/top-up-table.ts";
-import { topUpTitration } from "./top-up/top-up-titration.ts";
-import { trigger } from "./top-up/trigger.ts";
-import { triggerCard } from "./top-up/trigger-card.ts";
-import { verdict } from "./top-up/verdict.ts";
-import { strength } from "./units/strength.ts";
 import { unitConvert } from "./units/unit-convert.ts";
 import { units } from "./units/units.ts";
+import { strength } from "./units/strength.ts";
+import { tankVolume } from "./tank/tank-volume.ts";
+import { roundTankVolume } from "./tank/round-tank-volume.ts";
+import { hardness } from "./water/hardness.ts";
+import { hardnessClass } from "./water/hardness-class.ts";
 import { alkalinity } from "./water/alkalinity.ts";
 import { alkalinitySplit } from "./water/alkalinity-split.ts";
 import { blend } from "./water/blend.ts";
 import { blendShare } from "./water/blend-share.ts";
-import { hardness } from "./water/hardness.ts";
-import { hardnessClass } from "./water/hardness-class.ts";
-import { lsi } from "./water/lsi.ts";
-import { roSplit } from "./water/ro-split.ts";
 import { softenerLife } from "./water/softener-life.ts";
+import { roSplit } from "./water/ro-split.ts";
+import { lsi } from "./water/lsi.ts";
+import { dose } from "./charge/dose.ts";
+import { strengthOf } from "./charge/strength-of.ts";
+import { hardnessDose } from "./charge/hardness-dose.ts";
+import { alkalinityDose } from "./charge/alkalinity-dose.ts";
+import { jarDose } from "./charge/jar-dose.ts";
+import { phAtDose } from "./charge/ph-at-dose.ts";
+import { doseAtPh } from "./charge/dose-at-ph.ts";
+import { phAt } from "./ph/ph-at.ts";
+import { bufferPh } from "./ph/buffer-ph.ts";
+import { meterSlope } from "./meter/meter-slope.ts";
+import { meterFix } from "./meter/meter-fix.ts";
+import { driftFix } from "./meter/drift-fix.ts";
+import { trigger } from "./top-up/trigger.ts";
+import { triggerCard } from "./top-up/trigger-card.ts";
+import { verdict } from "./top-up/verdict.ts";
+import { topUp } from "./top-up/top-up.ts";
+import { topUpRange } from "./top-up/top-up-range.ts";
+import { nextAdd } from "./top-up/next-add.ts";
+import { recovered } from "./top-up/recovered.ts";
+import { topUpLearned } from "./top-up/top-up-learned.ts";
+import { topUpTitration } from "./top-up/top-up-titration.ts";
+import { dragOut } from "./top-up/drag-out.ts";
+import { makeUp } from "./top-up/make-up.ts";
+import { phTrend } from "./top-up/ph-trend.ts";
+import { timeLeft } from "./top-up/time-left.ts";
+import { solutionPh } from "./solution/solution-ph.ts";
+import { solution } from "./solution/solution.ts";
+import { acidFor } from "./discharge/acid-for.ts";
+import { acidTo } from "./discharge/acid-to.ts";
+import { acidStages } from "./discharge/acid-stages.ts";
+import { dischargeCheck } from "./discharge/discharge-check.ts";
+import { corrosive } from "./discharge/corrosive.ts";
+import { heatEnergy } from "./heat/heat-energy.ts";
+import { heatTime } from "./heat/heat-time.ts";
+import { unitPrice } from "./money/unit-price.ts";
+import { share } from "./money/share.ts";
+import { reorderPoint } from "./money/reorder-point.ts";
+import { stockDays } from "./money/stock-days.ts";
 import { doseTable } from "./what-if/dose-table.ts";
+import { topUpTable } from "./top-up/top-up-table.ts";
 
 /** Every worksheet function, in the order of the help. */
 export const catalogue: readonly WorksheetFunction[] = [
@@ -111,8 +113,3 @@ export const catalogue: readonly WorksheetFunction[] = [
   doseTable,
   topUpTable,
 ];
-
-/** The function with this id, without its `BATH.`; case does not matter. */
-export function findFunction(id: string): WorksheetFunction | undefined {
-  return catalogue.find((fn) => fn.id === id.toUpperCase());
-}

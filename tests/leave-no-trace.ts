@@ -10,8 +10,8 @@ import { afterAll } from "vitest";
 /** What Excel and the page would provide. */
 const lent = ["Excel", "Office", "OfficeExtension", "CustomFunctions", "XMLSerializer", "DOMParser", "document"];
 
-/** Microsoft's generator of functions.json brings core-js, which keeps its store here once it is loaded. */
-const storeOfLibrary = "__core-js_shared__";
+/** Stores that libraries keep here once they are loaded: zod's, and that of core-js, which Microsoft's generator brings. */
+const storesOfLibraries = ["__core-js_shared__", "__zod_globalConfig", "__zod_globalRegistry"];
 
 const names = new Set(Object.getOwnPropertyNames(globalThis));
 const globals = new Map(lent.map((name) => [name, Object.getOwnPropertyDescriptor(globalThis, name)]));
@@ -27,7 +27,7 @@ afterAll(() => {
   Object.assign(process.env, environment);
   console.debug = debug;
   const left = Object.getOwnPropertyNames(globalThis).filter(
-    (name) => !names.has(name) && !lent.includes(name) && name !== storeOfLibrary,
+    (name) => !names.has(name) && !lent.includes(name) && !storesOfLibraries.includes(name),
   );
   if (left.length > 0)
     throw new Error(`This file, or what it imports, leaves behind in the global object: ${left.join(", ")}`);

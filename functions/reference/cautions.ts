@@ -1,8 +1,5 @@
-/** What can hurt someone who acts on a result, and who says so. */
-export interface Caution {
-  readonly text: string;
-  readonly source: string;
-}
+/** The cautions of all families in one place, so that whoever checks them against their sources reads them together. */
+import type { Caution } from "./reference.ts";
 
 const alkali: Caution = {
   text: "Alkali at this pH burns skin and eyes, often without early pain. Splash goggles and face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor.",
@@ -54,38 +51,14 @@ const scald: Caution = {
   source: "Burn table as reprinted by plumbing sources",
 };
 
-const charge = [alkali, intoColdWater, neverMix, softMetals];
-const topUp = [alkali, intoBath, neverMix];
-const acid = [acidIntoBath, noBleachWithAcid, permit];
-const release = [permit, hazardousWaste];
-const heat = [scald];
+export const alkaliCautions: readonly Caution[] = [alkali];
 
-const byFunction: Readonly<Record<string, readonly Caution[]>> = {
-  DOSE: charge,
-  HARDNESSDOSE: charge,
-  ALKALINITYDOSE: charge,
-  JARDOSE: charge,
-  PHATDOSE: charge,
-  DOSEATPH: charge,
-  DOSETABLE: charge,
-  TOPUP: topUp,
-  TOPUPRANGE: topUp,
-  NEXTADD: topUp,
-  TOPUPLEARNED: topUp,
-  TOPUPTITRATION: topUp,
-  TOPUPTABLE: topUp,
-  MAKEUP: topUp,
-  ALKALINITY: [alkali],
-  ACIDFOR: acid,
-  ACIDTO: acid,
-  ACIDSTAGES: acid,
-  DISCHARGECHECK: release,
-  CORROSIVE: release,
-  HEATENERGY: heat,
-  HEATTIME: heat,
-};
+export const chargeCautions: readonly Caution[] = [alkali, intoColdWater, neverMix, softMetals];
 
-/** The cautions that belong to a function's result, the worst first. */
-export function cautionsOf(id: string): readonly Caution[] {
-  return byFunction[id] ?? [];
-}
+export const topUpCautions: readonly Caution[] = [alkali, intoBath, neverMix];
+
+export const acidCautions: readonly Caution[] = [acidIntoBath, noBleachWithAcid, permit];
+
+export const releaseCautions: readonly Caution[] = [permit, hazardousWaste];
+
+export const heatCautions: readonly Caution[] = [scald];

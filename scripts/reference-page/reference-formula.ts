@@ -1,6 +1,6 @@
-import type { Formula } from "../../functions/reference/formula.ts";
 import type { FormulaNode } from "../../functions/reference/formula-markup.ts";
 import { formulaNodes } from "../../functions/reference/formula-markup.ts";
+import type { Working } from "../../functions/reference/reference.ts";
 import { text } from "./html-text.ts";
 
 function element(node: FormulaNode): string {
@@ -16,13 +16,13 @@ function equation(markup: string): string {
   return `<p class="equation">${math(markup).replace("<math>", '<math displaystyle="true">')}</p>`;
 }
 
-function legend(where: Formula["where"]): string {
+function legend(where: Working["where"]): string {
   const meanings = Object.entries(where).map(([symbol, meaning]) => `<li>${math(symbol)} ${text(meaning)}</li>`);
   return meanings.length === 0 ? "" : `<ul class="legend">${meanings.join("")}</ul>`;
 }
 
 /** A formula in symbols with what they stand for; nothing where it has none. */
-export function formulaBlock(title: string, { symbols, where }: Formula): string {
+export function formulaBlock(title: string, { symbols, where }: Working): string {
   if (symbols.length === 0) return "";
   return `<div class="formula" role="group" aria-label="${text(title)}" tabindex="0">${symbols.map(equation).join("")}</div>${legend(where)}`;
 }

@@ -1,6 +1,5 @@
 import type { WorksheetFunction } from "../../functions/define-function.ts";
-import { cautionsOf } from "../../functions/reference/cautions.ts";
-import { formulas } from "../../functions/reference/formulas.ts";
+import { referenceOf } from "../../functions/reference-of.ts";
 import { text } from "./html-text.ts";
 import { argumentList } from "./reference-arguments.ts";
 import { examples } from "./reference-example.ts";
@@ -19,7 +18,7 @@ function signature(fn: WorksheetFunction): string {
 const ended = (words: string): string => (/[.:!?]$/.test(words) ? words : `${words}.`);
 
 function cautionBox(fn: WorksheetFunction): string {
-  const cautions = cautionsOf(fn.id).map(
+  const cautions = referenceOf(fn.id).cautions.map(
     (caution) => `<li>${text(caution.text)} <span class="source">${text(caution.source)}.</span></li>`,
   );
   return cautions.length === 0 ? "" : `<div class="caution"><h4>Caution</h4><ul>${cautions.join("\n")}</ul></div>`;
@@ -31,12 +30,11 @@ function resultLine({ result }: WorksheetFunction): string {
 }
 
 function how(fn: WorksheetFunction): string {
-  const formula = formulas[fn.id];
-  if (formula === undefined) throw new RangeError(`${fn.id} has no formula in functions/reference`);
+  const reference = referenceOf(fn.id);
   return `<h4>Formula</h4>
 <p>${text(ended(fn.source))}</p>
-${formulaBlock(`Formula of ${fn.id}`, formula)}
-<p class="source">Source: ${text(ended(formula.source))}</p>`;
+${formulaBlock(`Formula of ${fn.id}`, reference)}
+<p class="source">Source: ${text(ended(reference.source))}</p>`;
 }
 
 /** One function: what for, arguments, result, cautions, formula, examples, limits. */

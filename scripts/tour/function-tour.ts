@@ -1,3 +1,5 @@
+import { catalogue } from "../../functions/catalogue.ts";
+import { withExamples } from "./by-example.ts";
 import { charge } from "./charge.ts";
 import { discharge } from "./discharge.ts";
 import { heat } from "./heat.ts";
@@ -12,7 +14,7 @@ import { water } from "./water.ts";
 import { whatIf } from "./what-if.ts";
 
 /** One family of functions a sheet, in the order of the day. Every name and number is invented. */
-export const functionTour: readonly TourSheet[] = [
+const day: readonly TourSheet[] = [
   unitsAndStrength,
   tank,
   water,
@@ -25,3 +27,6 @@ export const functionTour: readonly TourSheet[] = [
   discharge,
   moneyAndStock,
 ];
+
+/** The day, and by its example each function that the day has no use for. */
+export const functionTour: readonly TourSheet[] = withExamples(day, catalogue);

@@ -1,4 +1,4 @@
-import { cautionsOf } from "../../functions/reference/cautions.ts";
+import { referenceOf } from "../../functions/reference-of.ts";
 import { linesOf } from "../../src/joblog/layout/line-breaks.ts";
 import type { CellPlan, SheetPlan, ValidationPlan, WorkbookPlan } from "../../src/joblog/model/plan.ts";
 import { functionTour } from "./function-tour.ts";
@@ -17,7 +17,7 @@ const cautionWidth = 145;
 /** Cautions of the functions used, each once. */
 function cautionLines(sheet: TourSheet): readonly string[] {
   const texts = functionsOf(sheet)
-    .flatMap(cautionsOf)
+    .flatMap((id) => referenceOf(id).cautions)
     .map(({ text }) => text);
   return [...new Set(texts)].flatMap((text) => linesOf(text, cautionWidth));
 }

@@ -59,7 +59,7 @@ export interface TourGrid {
 
 export type TourPart = TourInput | TourResult | TourList | TourGrid;
 
-interface TourStep {
+export interface TourStep {
   readonly caption: string;
   readonly story: string;
   readonly parts: readonly TourPart[];

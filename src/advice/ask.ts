@@ -1,5 +1,5 @@
-import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput, CellMatrix, CellValue } from "../../functions/define-function.ts";
+import { findFunction } from "../../functions/find-function.ts";
 import { type Answer, answerOf, numberOf } from "./answer.ts";
 
 /** What the worksheet function gives for these cells, whatever its shape. */

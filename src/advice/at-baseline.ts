@@ -19,7 +19,7 @@ interface Shifted {
 
 function shiftedBy(
   builder: string,
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   ph: number,
   from: number,
   to: number,
@@ -29,7 +29,13 @@ function shiftedBy(
   return answer.known ? answer.value : undefined;
 }
 
-function shifted(bath: RowFacts, ph: number, from: number, to: number, context: LogContext): Shifted | undefined {
+function shifted(
+  bath: RowFacts<"baths">,
+  ph: number,
+  from: number,
+  to: number,
+  context: LogContext,
+): Shifted | undefined {
   const builder = bath.text("builderUsed") ?? unknown;
   const best = shiftedBy(builder, bath, ph, from, to, context);
   if (best === undefined) return undefined;
@@ -39,9 +45,9 @@ function shifted(bath: RowFacts, ph: number, from: number, to: number, context: 
 }
 
 /** Whether a sample is as near to the baseline's temperature as the log's setting asks for. */
-export function nearBaseline(bath: RowFacts, temperature: number, { log }: LogContext): boolean {
+export function nearBaseline(bath: RowFacts<"baths">, temperature: number, { log }: LogContext): boolean {
   const baseline = bath.number("baselineTemperature");
-  const gap = log.fields["temperatureGap"];
+  const gap = log.fields.temperatureGap;
   return baseline === undefined || typeof gap !== "number" || Math.abs(temperature - baseline) <= gap;
 }
 
@@ -50,7 +56,7 @@ export function nearBaseline(bath: RowFacts, temperature: number, { log }: LogCo
  * baseline's temperature. Without a baseline it is the pH as read.
  */
 export function phForRecovery(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   ph: number,
   temperature: number | undefined,
   context: LogContext,
@@ -63,7 +69,12 @@ export function phForRecovery(
 }
 
 /** Says what the sample reads at the baseline's temperature where that differs from what the meter shows. */
-export function shiftFinding(bath: RowFacts, ph: number, temperature: number, context: LogContext): readonly Finding[] {
+export function shiftFinding(
+  bath: RowFacts<"baths">,
+  ph: number,
+  temperature: number,
+  context: LogContext,
+): readonly Finding[] {
   const to = bath.number("baselineTemperature");
   const there = to === undefined ? undefined : shifted(bath, ph, temperature, to, context);
   if (to === undefined || there === undefined || phFigure(there.best) === phFigure(ph)) return [];

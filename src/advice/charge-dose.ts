@@ -1,4 +1,6 @@
 import type { UnitSystem } from "../core/units/unit-system.ts";
+import type { ColumnId } from "../joblog/formula/log-names.ts";
+import type { TableId } from "../joblog/formula/log-types.ts";
 import { volume as volumeWords } from "../joblog/model/units-of.ts";
 import type { Answer } from "./answer.ts";
 import { askNumber } from "./ask.ts";
@@ -7,6 +9,9 @@ import type { FilledFields } from "./filled-fields.ts";
 import type { Finding } from "./finding.ts";
 import type { LogContext } from "./log-context.ts";
 import { amount, figure } from "./wording/figures.ts";
+
+/** What a dose is worked out from. */
+type DoseKey = "tank" | "water" | "concentrate" | "strength";
 
 /** The dose of a charge, piece by piece as the Baths sheet works it out. */
 export interface ChargeDose {
@@ -17,12 +22,12 @@ export interface ChargeDose {
   readonly planned: number | undefined;
 }
 
-function rowOf(
+function rowOf<Table extends TableId>(
   context: LogContext,
-  table: "tanks" | "waters" | "concentrates",
-  column: string,
+  table: Table,
+  column: ColumnId<Table>,
   key: string | undefined,
-): RowFacts | undefined {
+): RowFacts<Table> | undefined {
   const row = key === undefined ? undefined : findRow(context.log, table, column, key);
   return row === undefined ? undefined : rowFacts(row);
 }
@@ -40,7 +45,7 @@ function extra(
 }
 
 /** Works out base dose and extras for the tank, water, concentrate and strength chosen so far. */
-export function chargeDose(filled: FilledFields, context: LogContext): ChargeDose {
+export function chargeDose(filled: FilledFields<DoseKey>, context: LogContext): ChargeDose {
   const { system } = context;
   const volume = rowOf(context, "tanks", "tank", filled.text("tank"))?.number("workingVolume");
   const water = rowOf(context, "waters", "water", filled.text("water"));
@@ -118,7 +123,10 @@ function extraFinding(name: string, answer: Answer<number> | undefined, system: 
 }
 
 /** What the charge form says while it is filled in. */
-export function doseFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+export function doseFindings(
+  filled: FilledFields<DoseKey | "concentrateAmount">,
+  context: LogContext,
+): readonly Finding[] {
   const { system } = context;
   const dose = chargeDose(filled, context);
   const strength = filled.text("strength");

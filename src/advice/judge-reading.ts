@@ -26,7 +26,7 @@ const farAbove = 0.5;
 
 /** Low, best, high and first addition; undefined before there is an opening dose. */
 export function topUpRange(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   baseline: number,
   ph: number,
   temperature: number | undefined,
@@ -50,7 +50,7 @@ export function topUpRange(
 }
 
 function topUpFindings(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   baseline: number,
   ph: number,
   temperature: number,
@@ -86,7 +86,7 @@ function topUpFindings(
  * the trigger, so a verdict that asks for nothing is left out.
  */
 export function judgeReading(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   ph: number,
   temperature: number,
   afterTopUp: boolean,

@@ -18,7 +18,7 @@ export interface Answered {
   readonly after: number;
 }
 
-function mostAtOnce(bath: RowFacts, { log }: LogContext): number {
+function mostAtOnce(bath: RowFacts<"baths">, { log }: LogContext): number {
   const opening = bath.number("openingDose");
   return opening === undefined ? Number.POSITIVE_INFINITY : shopsHouseShare(log) * opening;
 }
@@ -29,7 +29,7 @@ function mostAtOnce(bath: RowFacts, { log }: LogContext): number {
  * not known, the first addition of a top-up from here. Undefined where neither can be asked.
  */
 export function furtherAddition(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   { added, before, after }: Answered,
   context: LogContext,
 ): Answer<number> | undefined {
@@ -47,7 +47,7 @@ export function furtherAddition(
       builder,
       temperature ?? null,
       alkalinityOf(bath),
-      context.log.fields["tolerance"] ?? null,
+      context.log.fields.tolerance ?? null,
       context.system,
     );
     return next.known ? { known: true, value: Math.min(next.value, mostAtOnce(bath, context)) } : next;
@@ -58,7 +58,12 @@ export function furtherAddition(
   return first === undefined ? undefined : { known: true, value: first };
 }
 
-function shortFindings(bath: RowFacts, baseline: number, answered: Answered, context: LogContext): readonly Finding[] {
+function shortFindings(
+  bath: RowFacts<"baths">,
+  baseline: number,
+  answered: Answered,
+  context: LogContext,
+): readonly Finding[] {
   const next = furtherAddition(bath, answered, context);
   const short = `Short of the baseline ${phFigure(baseline)}.`;
   if (next?.known === false)
@@ -81,11 +86,11 @@ function shortFindings(bath: RowFacts, baseline: number, answered: Answered, con
 
 /** RECOVERED as the Additions sheet asks it. */
 export function recoveredWord(after: number, baseline: number, { log }: LogContext): Answer<string> {
-  return askText("RECOVERED", after, baseline, log.fields["tolerance"] ?? null);
+  return askText("RECOVERED", after, baseline, log.fields.tolerance ?? null);
 }
 
 /** Whether the bath came back to its baseline after an addition, and what to add if it did not. */
-export function judgeRecovery(bath: RowFacts, answered: Answered, context: LogContext): readonly Finding[] {
+export function judgeRecovery(bath: RowFacts<"baths">, answered: Answered, context: LogContext): readonly Finding[] {
   const baseline = bath.number("baseline");
   if (baseline === undefined) return [];
   const recovered = recoveredWord(answered.after, baseline, context);

@@ -33,14 +33,15 @@ export interface NewCheck {
   readonly meter: string;
   readonly when: number;
   readonly found: number;
-  readonly before: RowFacts;
+  readonly before: RowFacts<"meterChecks">;
 }
 
 const shown = (ph: number): number => Math.round(ph * 100) / 100;
 
-const currentPh = (reading: RowFacts): number | undefined => reading.number("phCorrected") ?? reading.number("ph");
+const currentPh = (reading: RowFacts<"readings">): number | undefined =>
+  reading.number("phCorrected") ?? reading.number("ph");
 
-function correctedBy(check: NewCheck, since: number, reading: RowFacts): number | undefined {
+function correctedBy(check: NewCheck, since: number, reading: RowFacts<"readings">): number | undefined {
   const [ph, when] = [reading.number("ph"), reading.number("when")];
   const left = check.before.number("left") ?? 0;
   if (ph === undefined || when === undefined) return undefined;
@@ -58,10 +59,10 @@ function baselineWith(bath: string, corrected: ReadonlyMap<string, number>, { lo
 }
 
 function verdictBy(
-  bath: RowFacts | undefined,
+  bath: RowFacts<"baths"> | undefined,
   baseline: number | undefined,
   ph: number,
-  reading: RowFacts,
+  reading: RowFacts<"readings">,
   { system }: LogContext,
 ): string | undefined {
   const temperature = reading.number("temperature");
@@ -105,14 +106,15 @@ export function reachOf(check: NewCheck, context: LogContext): Reach | undefined
   );
   const baselineOf = new Map(
     context.log.rows.baths.map((row) => {
-      const bath = String(row.cells["bath"] ?? "");
+      const bath = String(row.cells.bath ?? "");
       return [
         bath,
         { was: rowFacts(row).number("baseline"), becomes: baselineWith(bath, corrected, context) },
       ] as const;
     }),
   );
-  const judged = (reading: RowFacts): boolean => !["baseline", "rinse"].includes(reading.text("purpose") ?? "");
+  const judged = (reading: RowFacts<"readings">): boolean =>
+    !["baseline", "rinse"].includes(reading.text("purpose") ?? "");
   const readings = reached.map((reading): ReachedReading => {
     const [id, bath] = [reading.text("id") ?? "", reading.text("bath") ?? ""];
     const was = currentPh(reading) ?? 0;

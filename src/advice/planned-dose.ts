@@ -13,9 +13,9 @@ export const pourable = 0.0005;
 const step = 0.8;
 
 /** A step up from the strength wanted, where its dose is in and the bench test failed all the same. */
-export function proposedRaise(facts: RowFacts | undefined): string {
-  const [planned, poured, base, held] = ["plannedDose", "openingDose", "baseDose", "workingVolume"].map((id) =>
-    facts?.number(id),
+export function proposedRaise(facts: RowFacts<"baths"> | undefined): string {
+  const [planned, poured, base, held] = (["plannedDose", "openingDose", "baseDose", "workingVolume"] as const).map(
+    (id) => facts?.number(id),
   );
   if (planned === undefined || poured === undefined || base === undefined || held === undefined) return "";
   return facts?.text("benchState") === bench.refused && planned - poured <= pourable
@@ -24,7 +24,7 @@ export function proposedRaise(facts: RowFacts | undefined): string {
 }
 
 /** Planned dose at a strength: its base dose, and the extras for the water, which no strength changes. */
-export function plannedAt(strength: string, facts: RowFacts, system: UnitSystem): Answer<number> | undefined {
+export function plannedAt(strength: string, facts: RowFacts<"baths">, system: UnitSystem): Answer<number> | undefined {
   const held = facts.number("workingVolume");
   if (held === undefined) return undefined;
   const base = numberOf(answerOf(dose, [held, strength, system]));
@@ -34,7 +34,7 @@ export function plannedAt(strength: string, facts: RowFacts, system: UnitSystem)
 
 /** What is missing of the planned opening dose, at the strength that is wanted from now on. */
 export function missingOpening(
-  facts: RowFacts,
+  facts: RowFacts<"baths">,
   system: UnitSystem,
   strength = proposedRaise(facts),
 ): number | undefined {

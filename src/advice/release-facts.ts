@@ -1,18 +1,14 @@
 import type { SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import { releaseState } from "../joblog/model/words.ts";
 import { askText } from "./ask.ts";
-import { rowFacts, rowsOfBath } from "./bath-facts.ts";
-import type { FilledFields } from "./filled-fields.ts";
+import { type RowFacts, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { LogContext } from "./log-context.ts";
 
 /** A release as it will stand: cells that its row holds already, and what is typed now. */
-export interface ReleaseFacts {
-  readonly text: (column: string) => string | undefined;
-  readonly number: (column: string) => number | undefined;
-}
+export type ReleaseFacts = RowFacts<"releases">;
 
 /** A treatment that can lead to no release: a result over its limit, or all three stages poured and the pH still outside. What it found stays; the bath is treated again in a row of its own. */
-export function isSpent(row: SnapshotRow): boolean {
+export function isSpent(row: SnapshotRow<"releases">): boolean {
   const { number, text } = rowFacts(row);
   const state = text("state");
   const outside = state === releaseState.above || state === releaseState.below;
@@ -23,20 +19,12 @@ export function isSpent(row: SnapshotRow): boolean {
 }
 
 /** The release of a bath that waits for stages, results or the release itself. */
-export function openRelease(context: LogContext, bath: string | undefined): SnapshotRow | undefined {
+export function openRelease(context: LogContext, bath: string | undefined): SnapshotRow<"releases"> | undefined {
   return bath === undefined
     ? undefined
     : rowsOfBath(context.log, "releases", bath)
-        .filter((row) => row.cells["releasedAt"] === undefined && !isSpent(row))
+        .filter((row) => row.cells.releasedAt === undefined && !isSpent(row))
         .at(-1);
-}
-
-export function releaseFacts(row: SnapshotRow | undefined, filled: FilledFields): ReleaseFacts {
-  const known = row === undefined ? undefined : rowFacts(row);
-  return {
-    text: (column) => known?.text(column) ?? filled.text(column),
-    number: (column) => known?.number(column) ?? filled.number(column),
-  };
 }
 
 export interface ReleaseLimits {
@@ -57,7 +45,7 @@ export function limitsOf(release: ReleaseFacts, { log }: LogContext): ReleaseLim
 
 /** After the latest stage, or before any acid. */
 export function lastPhOf(release: ReleaseFacts): number | undefined {
-  return ["phAfter3", "phAfter2", "phAfter1", "ph"].map(release.number).find((ph) => ph !== undefined);
+  return (["phAfter3", "phAfter2", "phAfter1", "ph"] as const).map(release.number).find((ph) => ph !== undefined);
 }
 
 /** How far the release is, in the words of the Release sheet and in its order; "entered" opens the release fields, and says no more. */

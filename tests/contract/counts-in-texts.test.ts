@@ -4,27 +4,21 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 
 import { catalogue } from "../../functions/catalogue.ts";
+import { countInWords } from "../../scripts/catalogue/count-in-words.ts";
 import { projectFolder } from "../../scripts/project.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
 
 const text = (file: string): string => readFileSync(path.join(projectFolder, file), "utf8");
 
-const small = ["", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
-const tens = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
-
-/** A number from 20 to 99 as a sentence begins with it. */
-function atTheStart(count: number): string {
-  const [ten, one] = [tens[Math.floor(count / 10)], small[count % 10]];
-  if (ten === undefined || ten === "" || one === undefined) throw new RangeError(`${count} has no words here`);
-  const words = one === "" ? ten : `${ten}-${one}`;
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
-}
-
 describe("what the texts count", () => {
   it("is as many worksheet functions as the catalogue holds", () => {
-    const count = atTheStart(catalogue.length);
-    expect(text("README.md")).toContain(`| Worksheet functions | ${count}: `);
-    expect(text("CHANGELOG.md")).toContain(`- ${count} worksheet functions:`);
+    expect(text("README.md")).toContain(`| Worksheet functions | ${countInWords(catalogue.length)}: `);
+  });
+
+  it("is every family of functions by name, in the changelog", () => {
+    const listed = /^- Worksheet functions: ([^.]+)\./m.exec(text("CHANGELOG.md"))?.[1]?.replace(/\s+/g, " ");
+    const families = [...new Set(catalogue.map(({ category }) => category.toLowerCase().replace(/^ph/, "pH")))];
+    expect(listed?.split(", ").toSorted()).toEqual(families.toSorted());
   });
 
   it("is the log's sheets by name, all of them", () => {

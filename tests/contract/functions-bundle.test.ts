@@ -5,6 +5,7 @@ import { build } from "esbuild";
 import { beforeAll, describe, expect, it } from "vitest";
 
 import { catalogue } from "../../functions/catalogue.ts";
+import { references } from "../../functions/references.ts";
 import { overBudget } from "../../scripts/check-sizes.ts";
 
 type CellFunction = (...cells: readonly unknown[]) => unknown;
@@ -59,6 +60,7 @@ beforeAll(async () => {
     platform: "neutral",
     target: "es2022",
     minify: true,
+    charset: "utf8",
   });
   source = built.outputFiles[0]?.text ?? "";
   registered = runBundle();
@@ -71,6 +73,16 @@ describe("the functions bundle with nothing but a global CustomFunctions", () =>
 
   it("names no part of a page, of Office or of Node", () => {
     expect(source).not.toMatch(/\b(?:document|window|Office|Excel\.run|process|require)\b(?=[.(])/);
+  });
+
+  it("leaves out what only a reader needs: formulas in print, their sources and cautions", () => {
+    const inPrint = Object.values(references).flatMap(({ symbols, source: says, cautions }) => [
+      ...symbols,
+      ...(says.length > 40 ? [says] : []),
+      ...cautions.map(({ text }) => text),
+    ]);
+    expect(inPrint.length).toBeGreaterThan(100);
+    expect(inPrint.filter((words) => source.includes(words) || source.includes(JSON.stringify(words)))).toEqual([]);
   });
 
   it("stays within its size budget, since every cell waits for it", () => {

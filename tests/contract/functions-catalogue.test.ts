@@ -1,28 +1,16 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 
 import { describe, expect, it } from "vitest";
 
 import { catalogue } from "../../functions/catalogue.ts";
-import type { CellMatrix, CellValue, WorksheetFunction } from "../../functions/define-function.ts";
+import type { CellMatrix, CellValue } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
+import { helpOrder } from "../../functions/help-order.ts";
+import { catalogueFaults } from "../../scripts/catalogue/catalogue-faults.ts";
+import { catalogueTexts } from "../../scripts/catalogue/catalogue-texts.ts";
+import { definitionFiles } from "../../scripts/catalogue/definition-files.ts";
+import { isRelease, releasedIds, releaseFaults } from "../../scripts/catalogue/released-ids.ts";
 import { argumentsOf } from "../reference/call-formula.ts";
-
-const functionsFolder = new URL("../../functions/", import.meta.url);
-
-function definitionFiles(): string[] {
-  return readdirSync(functionsFolder, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .flatMap((family) =>
-      readdirSync(new URL(`${family.name}/`, functionsFolder)).map((file) => `${family.name}/${file}`),
-    );
-}
-
-async function definedIn(file: string): Promise<WorksheetFunction[]> {
-  const exports: unknown = await import(new URL(file, functionsFolder).href);
-  return Object.values(exports as Record<string, unknown>).filter(
-    (value): value is WorksheetFunction => typeof value === "object" && value !== null && "compute" in value,
-  );
-}
 
 function closeTo(result: CellValue | CellMatrix, expected: CellValue | CellMatrix, tolerance: number): void {
   if (Array.isArray(expected)) {
@@ -43,17 +31,24 @@ function closeTo(result: CellValue | CellMatrix, expected: CellValue | CellMatri
 }
 
 describe("the catalogue", () => {
-  it("holds every function that a file in functions defines, once", async () => {
-    const defined = (await Promise.all(definitionFiles().map(definedIn))).flat();
+  it("holds every function that a file in functions defines, once, with its text for the reference page", async () => {
+    const files = await definitionFiles();
+    expect(catalogueFaults(files, helpOrder)).toEqual([]);
+    const defined = files.flatMap(({ functions }) => [...functions.values()]);
     expect(defined.length).toBeGreaterThan(0);
     expect(defined.map(({ id }) => id).sort()).toEqual(catalogue.map(({ id }) => id).sort());
   });
 
-  it("holds the ids of the list, every one and no other: an id stays for ever once it is released", () => {
-    const listed = readFileSync(new URL("released-ids", import.meta.url), "utf8")
-      .trim()
-      .split("\n");
-    expect(catalogue.map(({ id }) => id).sort()).toEqual(listed);
+  it("is as written from the files in the order of the help; after a change: npm run catalogue", async () => {
+    const texts = catalogueTexts(await definitionFiles(), helpOrder);
+    for (const [name, text] of Object.entries(texts))
+      expect(readFileSync(new URL(`../../functions/${name}`, import.meta.url), "utf8"), name).toBe(text);
+  });
+
+  it("holds the ids of every function that was ever released, and at a release all of them", () => {
+    const ids = catalogue.map(({ id }) => id);
+    const changelog = readFileSync(new URL("../../CHANGELOG.md", import.meta.url), "utf8");
+    expect(releaseFaults(releasedIds(), ids, isRelease(changelog))).toEqual([]);
   });
 
   it("takes the system last wherever it takes one", () => {

@@ -4,9 +4,9 @@ import { describe, expect, it } from "vitest";
 
 import { catalogue } from "../../functions/catalogue.ts";
 import type { WorksheetFunction } from "../../functions/define-function.ts";
-import { cautionsOf } from "../../functions/reference/cautions.ts";
 import { formulaNodes } from "../../functions/reference/formula-markup.ts";
-import { formulas } from "../../functions/reference/formulas.ts";
+import { referenceOf } from "../../functions/reference-of.ts";
+import { references } from "../../functions/references.ts";
 import { referencePage } from "../../scripts/reference-page/reference-page.ts";
 
 const page = referencePage();
@@ -34,14 +34,14 @@ describe("the reference page", () => {
   it.each(catalogue.map((fn) => [fn.id, fn] as const))(
     "says where the formula of %s comes from, in symbols where it is one",
     (id) => {
-      const formula = formulas[id];
-      expect(formula?.source.length).toBeGreaterThan(5);
-      expect((formula?.symbols.length ?? 0) > 0).toBe(!tables.includes(id));
+      const { source, symbols } = referenceOf(id);
+      expect(source.length).toBeGreaterThan(5);
+      expect(symbols.length > 0).toBe(!tables.includes(id));
     },
   );
 
   it("explains no symbol that the formula lacks", () => {
-    for (const [id, { symbols, where }] of Object.entries(formulas)) {
+    for (const [id, { symbols, where }] of Object.entries(references)) {
       const printed = JSON.stringify(symbols.map(formulaNodes));
       for (const symbol of Object.keys(where).flatMap((one) => one.split(", "))) {
         const [node] = formulaNodes(symbol);
@@ -51,7 +51,7 @@ describe("the reference page", () => {
   });
 
   it("knows no formula of a function that is not there", () => {
-    expect(Object.keys(formulas).sort()).toEqual(catalogue.map(({ id }) => id).sort());
+    expect(Object.keys(references).sort()).toEqual(catalogue.map(({ id }) => id).sort());
   });
 
   it("warns wherever a result is measured out or bears on a release", () => {
@@ -60,7 +60,7 @@ describe("the reference page", () => {
       expect.arrayContaining(["DOSE", "DOSEATPH", "TOPUP", "TOPUPRANGE", "NEXTADD", "TOPUPTABLE", "ACIDFOR"]),
     );
     const release = catalogue.filter(({ category }) => category === "Discharge").map(({ id }) => id);
-    for (const id of [...poured, ...release]) expect([id, cautionsOf(id).length > 0]).toEqual([id, true]);
+    for (const id of [...poured, ...release]) expect([id, referenceOf(id).cautions.length > 0]).toEqual([id, true]);
   });
 
   it("says who each caution comes from, and prints it with its function", () => {
@@ -68,9 +68,9 @@ describe("the reference page", () => {
       const section = page.slice(page.indexOf(`id="${id.toLowerCase()}"`)).split("</section>")[0] ?? "";
       expect([id, section.match(/<div class="caution">/g)?.length ?? 0]).toEqual([
         id,
-        cautionsOf(id).length > 0 ? 1 : 0,
+        referenceOf(id).cautions.length > 0 ? 1 : 0,
       ]);
-      for (const { source } of cautionsOf(id)) expect(section).toContain(source);
+      for (const { source } of referenceOf(id).cautions) expect(section).toContain(source);
     }
   });
 

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
-import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
+import { findFunction } from "../../functions/find-function.ts";
 import { anchoredBaths } from "../../src/core/bath/model/bath-question.ts";
 import { builderFromWord } from "../../src/core/bath/model/builder.ts";
 import { afterLoss } from "../../src/core/bath/model/loss.ts";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
-import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput, CellValue } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
+import { findFunction } from "../../functions/find-function.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
 import { runs } from "../setup/random-runs.ts";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
-import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
+import { findFunction } from "../../functions/find-function.ts";
 import { alkalinity, cubicMeters } from "../../src/core/units/quantity.ts";
 import { alkalinitySplit } from "../../src/core/water/alkalinity-split.ts";
 import { blend } from "../../src/core/water/blend.ts";

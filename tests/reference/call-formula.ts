@@ -1,6 +1,6 @@
-import { findFunction } from "../../functions/catalogue.ts";
 import type { CellInput, CellMatrix, CellValue } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
+import { findFunction } from "../../functions/find-function.ts";
 
 function literal(text: string): CellValue {
   if (text === "") return null;

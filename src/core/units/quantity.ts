@@ -50,6 +50,7 @@ export type MolesPerKilogram = Branded<"molality">;
 /** Equivalents of acid or base per kilogram of water, eq/kg. */
 export type EquivalentsPerKilogram = Branded<"equivalents">;
 
+export const meters = (value: number): Meters => value as Meters;
 export const kilograms = (value: number): Kilograms => value as Kilograms;
 export const cubicMeters = (value: number): CubicMeters => value as CubicMeters;
 export const kelvin = (value: number): Kelvin => value as Kelvin;

@@ -2,6 +2,7 @@ import { nodeOf } from "../formula/expression.ts";
 import type { TableId } from "../formula/log-types.ts";
 import { logNames, rowNames } from "../formula/name-log.ts";
 import type {
+  Cells,
   ColumnDefinition,
   ComputedColumn,
   FieldDefinition,
@@ -9,12 +10,10 @@ import type {
   RowValue,
   TableDefinition,
 } from "../model/definition.ts";
-import type { LogSnapshot } from "../model/log-snapshot.ts";
+import type { AnyRow, LogSnapshot } from "../model/log-snapshot.ts";
 import { isCellError } from "../model/log-snapshot.ts";
 import { CellError, type Scalar, scalarOf } from "./cell-value.ts";
 import { type Surroundings, valueOf } from "./value-of.ts";
-
-type Cells = Readonly<Record<string, RowValue | undefined>>;
 
 /** A row to be worked out as if it stood in the log. */
 export interface DraftRow {
@@ -50,6 +49,7 @@ const asScalar = (value: RowValue | undefined): Scalar =>
 export class EvaluatedLog {
   private readonly sheets: ReadonlyMap<TableId, Sheet>;
   private readonly fields: ReadonlyMap<string, FieldDefinition>;
+  private readonly held: Cells;
   private readonly knownFields = new Map<string, Scalar>();
 
   constructor(
@@ -74,12 +74,13 @@ export class EvaluatedLog {
         ];
       }),
     );
+    this.held = log.fields;
     this.fields = new Map(definition.sheets.flatMap((sheet) => sheet.fields).map((field) => [field.id, field]));
   }
 
   /** Blank rows between the others keep their place, for positions are counted. */
   private linesOf({ id: table, fixedRows, emptyRows }: TableDefinition, drafts: readonly Cells[]): readonly Line[] {
-    const rows = this.log.rows[table];
+    const rows: readonly AnyRow[] = this.log.rows[table];
     const length = Math.max(fixedRows === true ? emptyRows : 0, ...rows.map(({ position }) => position + 1));
     const lines = Array.from({ length }, (): Line => ({ typed: {}, shown: undefined, known: new Map() }));
     for (const { position, cells } of rows) {
@@ -130,7 +131,7 @@ export class EvaluatedLog {
     const value =
       formula !== undefined && this.fresh === "everything"
         ? scalarOf(valueOf(nodeOf(formula(logNames(this.definition))), this.around(undefined, undefined)))
-        : asScalar(this.log.fields[field]);
+        : asScalar(this.held[field]);
     this.knownFields.set(field, value);
     return value;
   }

@@ -1,5 +1,5 @@
 import type { Value } from "../formula/expression.ts";
-import type { Log, Row } from "../formula/log-names.ts";
+import type { ColumnId, Log, Row } from "../formula/log-names.ts";
 import type { TableId } from "../formula/log-types.ts";
 import type { ChoiceSource, ComputedColumn, InputColumn, LimitsOf, UnitOf } from "./definition.ts";
 
@@ -51,12 +51,11 @@ export function wordInput({
   return { role: "input", type: "choice", required, choices, ...rest };
 }
 
+/** A column by which rows are found. */
+type KeyColumn = { readonly [Table in TableId]: readonly [Table, ColumnId<Table>] }[TableId];
+
 /** A choice from a column of the log. */
-export function keyInput({
-  required = false,
-  from,
-  ...rest
-}: Typed & { readonly from: readonly [TableId, string] }): InputColumn {
+export function keyInput({ required = false, from, ...rest }: Typed & { readonly from: KeyColumn }): InputColumn {
   const choices: ChoiceSource = { kind: "column", table: from[0], column: from[1] };
   return { role: "input", type: "choice", required, choices, ...rest };
 }

@@ -1,7 +1,7 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 
 import type { CellMatrix, CellValue, WorksheetFunction } from "../../../functions/define-function.ts";
-import { cautionsOf } from "../../../functions/reference/cautions.ts";
+import { referenceOf } from "../../../functions/reference-of.ts";
 import { figure } from "../../advice/wording/figures.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { FunctionFormula } from "./function-formula.tsx";
@@ -43,7 +43,7 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
   const [example] = fn.examples;
-  const cautions = cautionsOf(fn.id);
+  const cautions = referenceOf(fn.id).cautions;
   const Icon = putInSheet.icon;
   return (
     <details className={styles.card}>

@@ -2,7 +2,7 @@ import { makeStyles, tokens } from "@fluentui/react-components";
 import { createElement } from "react";
 
 import { type FormulaNode, formulaNodes } from "../../../functions/reference/formula-markup.ts";
-import { formulas } from "../../../functions/reference/formulas.ts";
+import { referenceOf } from "../../../functions/reference-of.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 
 /** Without one of these a browser lowers subscripts hardly at all. */
@@ -42,12 +42,10 @@ function math(markup: string): React.ReactElement {
 }
 
 /** A function's formula in symbols, what they stand for, and who says so. */
-export function FunctionFormula({ id }: { readonly id: string }): React.JSX.Element | null {
+export function FunctionFormula({ id }: { readonly id: string }): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
-  const formula = formulas[id];
-  if (formula === undefined) return null;
-  const { symbols, where, source } = formula;
+  const { symbols, where, source } = referenceOf(id);
   const meanings = Object.entries(where);
   return (
     <>

@@ -68,7 +68,7 @@ export interface EntryForm<Id extends string = string> {
   readonly groups: (values: Draft, context: LogContext) => readonly FieldGroup[];
   /** What untouched fields start with; follows what was typed elsewhere in the form. */
   readonly proposals: (typed: Draft, context: LogContext) => Draft;
-  readonly meaning: (filled: FilledFields, context: LogContext, values: Draft) => Meaning;
+  readonly meaning: (filled: FilledFields<string>, context: LogContext, values: Draft) => Meaning;
   /** Where a form has repeated fields: how many sets there are, kept in the draft under this key. */
   readonly repeats?: { readonly key: string; readonly label: string; readonly least: number; readonly most: number };
 }

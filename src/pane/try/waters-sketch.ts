@@ -83,7 +83,7 @@ export const watersSketch: Sketch = {
   proposals: (context) => {
     const facts = context.log === undefined ? undefined : bathFacts(context.log, context.bath);
     const code = facts?.text("concentrate");
-    const row = context.log?.rows.concentrates.find(({ cells }) => cells["concentrate"] === code);
+    const row = context.log?.rows.concentrates.find(({ cells }) => cells.concentrate === code);
     const concentrate = row === undefined ? undefined : rowFacts(row);
     const shown = (value: number | undefined): string => (value === undefined ? "" : figure(value, 4));
     const [first, ...others] = watersOf(context);

@@ -5,9 +5,9 @@
  */
 import { describe, expect, it } from "vitest";
 
-import { findFunction } from "../../../functions/catalogue.ts";
 import type { CellInput } from "../../../functions/define-function.ts";
 import { evaluate } from "../../../functions/evaluate.ts";
+import { findFunction } from "../../../functions/find-function.ts";
 import { alkalinities } from "../../../src/core/chemistry/alkalinities.ts";
 import { waterDensity } from "../../../src/core/chemistry/constants/water-density.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";

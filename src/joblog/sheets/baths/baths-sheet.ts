@@ -1,3 +1,4 @@
+import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
 import { baselineStanding, bathState, bench, degassing } from "../../model/words.ts";
@@ -6,7 +7,7 @@ import { bathHelpers } from "./bath-helpers.ts";
 import { bathInputs, bathName } from "./bath-inputs.ts";
 import { bathStanding, bathStateColumn } from "./bath-standing.ts";
 
-const printed = [
+const printed: readonly ColumnId<"baths">[] = [
   "bath",
   "state",
   "tank",

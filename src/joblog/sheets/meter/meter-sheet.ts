@@ -1,3 +1,4 @@
+import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import { momentInput, nameInput, numberInput, textInput } from "../../model/columns.ts";
 import type { InputColumn, SheetDefinition } from "../../model/definition.ts";
@@ -99,7 +100,7 @@ const inputs: readonly InputColumn[] = [
   textInput({ id: "note", label: "Note", width: 24, help: "Bulb cleaned, electrode replaced, check only." }),
 ];
 
-const printed = [
+const printed: readonly ColumnId<"meterChecks">[] = [
   "id",
   "when",
   "meter",

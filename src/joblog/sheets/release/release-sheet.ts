@@ -1,3 +1,4 @@
+import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
 import { releaseState } from "../../model/words.ts";
@@ -5,7 +6,7 @@ import { releaseDetails, releaseInputs } from "./release-inputs.ts";
 import { releaseHelpers, releasePlan, releaseStanding } from "./release-results.ts";
 
 /** What the record must show on paper: volume, acid in stages, limits, results, when, how much, where, who. */
-const printed = [
+const printed: readonly ColumnId<"releases">[] = [
   "id",
   "bath",
   "when",

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 
-import { findFunction } from "../../../../functions/catalogue.ts";
 import type { CellMatrix, CellValue } from "../../../../functions/define-function.ts";
 import { evaluate } from "../../../../functions/evaluate.ts";
+import { findFunction } from "../../../../functions/find-function.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import { doseSketch } from "../../../../src/pane/try/dose-sketch.ts";

@@ -14,11 +14,11 @@ import { addition } from "../../step-forms.ts";
 import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
-import { raiseChanges, raiseFindings, raiseKey, raiseNote, raiseProblems } from "./strength-raise.ts";
+import { type AdditionKey, raiseChanges, raiseFindings, raiseKey, raiseNote, raiseProblems } from "./strength-raise.ts";
 
 const purposes = ["top-up", "opening", "corrective"];
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<AdditionKey>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const amount = filled.number("amount");
   const note = [filled.text("note"), raiseNote(filled, context)].filter((part) => part !== undefined);

@@ -8,8 +8,14 @@ import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure, money } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import type { AdditionKey } from "./strength-raise.ts";
 
-function costFinding(amount: number, filled: FilledFields, facts: RowFacts, context: LogContext): readonly Finding[] {
+function costFinding(
+  amount: number,
+  filled: FilledFields<AdditionKey>,
+  facts: RowFacts<"baths">,
+  context: LogContext,
+): readonly Finding[] {
   const row = findRow(context.log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
   const price = row === undefined ? undefined : rowFacts(row).number("unitPrice");
   if (price === undefined) return [];
@@ -19,8 +25,8 @@ function costFinding(amount: number, filled: FilledFields, facts: RowFacts, cont
 
 function concentrateFindings(
   amount: number,
-  filled: FilledFields,
-  facts: RowFacts,
+  filled: FilledFields<AdditionKey>,
+  facts: RowFacts<"baths">,
   context: LogContext,
 ): readonly Finding[] {
   const { system } = context;
@@ -56,7 +62,7 @@ function concentrateFindings(
 }
 
 /** Asked where more goes in at once than opened the bath. */
-export function amountDoubts(filled: FilledFields, { log, system }: LogContext): readonly string[] {
+export function amountDoubts(filled: FilledFields<AdditionKey>, { log, system }: LogContext): readonly string[] {
   const opening = bathFacts(log, filled.text("bath"))?.number("openingDose");
   const amount = filled.number("amount");
   if (opening === undefined || amount === undefined || amount <= opening || filled.text("purpose") === "opening")
@@ -67,7 +73,7 @@ export function amountDoubts(filled: FilledFields, { log, system }: LogContext):
 }
 
 /** What the top-up form says while it is filled in. */
-export function additionFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+export function additionFindings(filled: FilledFields<AdditionKey>, context: LogContext): readonly Finding[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const amount = filled.number("amount");
   if (facts === undefined || amount === undefined) return [];

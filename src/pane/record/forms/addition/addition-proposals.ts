@@ -10,12 +10,17 @@ import type { Draft } from "../../entry-form.ts";
 import { unreadTopUp } from "../reading/reading-entry.ts";
 import { raiseKey } from "./strength-raise.ts";
 
-function proposedPurpose(facts: RowFacts | undefined): string {
+function proposedPurpose(facts: RowFacts<"baths"> | undefined): string {
   return facts?.number("baseline") === undefined ? "opening" : "top-up";
 }
 
 /** After a top-up that fell short of the baseline: what it says is still missing. */
-function stillMissing(facts: RowFacts, last: RowFacts, context: LogContext, bath: string): number | undefined {
+function stillMissing(
+  facts: RowFacts<"baths">,
+  last: RowFacts<"readings">,
+  context: LogContext,
+  bath: string,
+): number | undefined {
   const baseline = facts.number("baseline");
   const ph = last.number("ph");
   if (last.text("purpose") !== "after top-up" || baseline === undefined || ph === undefined) return undefined;
@@ -23,10 +28,10 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: LogContext, bath
   if (after === undefined) return undefined;
   const recovered = recoveredWord(after, baseline, context);
   if (!recovered.known || recovered.value !== recovery.short) return undefined;
-  const row = rowsOfBath(context.log, "additions", bath)
-    .filter(({ cells }) => cells["kind"] === "concentrate")
+  const added = rowsOfBath(context.log, "additions", bath)
+    .map(rowFacts)
+    .filter((addition) => addition.text("kind") === "concentrate")
     .at(-1);
-  const added = row === undefined ? undefined : rowFacts(row);
   const next = furtherAddition(
     facts,
     { added: added?.number("amount"), before: added?.number("phBefore"), after },
@@ -38,7 +43,7 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: LogContext, bath
 /** The first addition of the last reading, or what is missing of the planned opening dose. */
 function proposedAmount(
   purpose: string,
-  facts: RowFacts | undefined,
+  facts: RowFacts<"baths"> | undefined,
   strength: string,
   context: LogContext,
   bath: string,
@@ -55,7 +60,7 @@ function proposedAmount(
 }
 
 /** The last reading as an addition's row wants it; blank where the sample was too far from the baseline's temperature. */
-function proposedBefore(facts: RowFacts | undefined, bath: string, context: LogContext): string {
+function proposedBefore(facts: RowFacts<"baths"> | undefined, bath: string, context: LogContext): string {
   const row = lastReadingOf(context.log, bath);
   const last = row === undefined ? undefined : rowFacts(row);
   const read = last?.number("ph");

@@ -11,6 +11,7 @@ import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
 import { degrees, figure, ph } from "../../../../advice/wording/figures.ts";
 import { mean } from "../../../../advice/wording/middle.ts";
 import { median } from "../../../../core/numeric/median.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { bench } from "../../../../joblog/model/words.ts";
 import { hotSampleCaution } from "../../cautions.ts";
@@ -21,6 +22,13 @@ import { baseline, benchTest, charge } from "../../step-forms.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
 import { readingDetails } from "../reading/reading-details.ts";
 
+const phKey = (set: number) => `ph${String(set)}` as const;
+
+const temperatureKey = (set: number) => `temperature${String(set)}` as const;
+
+/** A field for each sample besides those of a reading. */
+type BaselineKey = ColumnId<"readings"> | ReturnType<typeof phKey | typeof temperatureKey>;
+
 const repeats = { key: "readings", label: "Add a reading", least: 3, most: 6 } as const;
 
 function setsOf(values: Draft): readonly number[] {
@@ -29,7 +37,7 @@ function setsOf(values: Draft): readonly number[] {
 }
 
 /** The gate: no baseline before an accepted bench test that is newer than the last concentrate. */
-function gate(filled: FilledFields, context: LogContext): Meaning["blocked"] {
+function gate(filled: FilledFields<BaselineKey>, context: LogContext): Meaning["blocked"] {
   const facts = bathFacts(context.log, filled.text("bath"));
   switch (facts?.text("benchState")) {
     case bench.noCharge:
@@ -73,7 +81,7 @@ function excessSpread(
   samples: readonly Sample[],
   { log }: LogContext,
 ): { readonly spread: number; readonly gap: number } | undefined {
-  const gap = log.fields["temperatureGap"];
+  const gap = log.fields.temperatureGap;
   const temperatures = temperaturesOf(samples);
   if (typeof gap !== "number" || temperatures.length < 2) return undefined;
   const spread = Math.max(...temperatures) - Math.min(...temperatures);
@@ -104,7 +112,11 @@ function sampleSpreadDoubts(samples: readonly Sample[]): readonly string[] {
     : [`The readings lie between ${ph(low)} and ${ph(high)}. Was each typed right, and is the bath mixed?`];
 }
 
-function findingsOf(samples: readonly Sample[], filled: FilledFields, context: LogContext): readonly Finding[] {
+function findingsOf(
+  samples: readonly Sample[],
+  filled: FilledFields<BaselineKey>,
+  context: LogContext,
+): readonly Finding[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const existing = facts?.number("baseline");
   const findings: Finding[] =
@@ -160,11 +172,11 @@ function findingsOf(samples: readonly Sample[], filled: FilledFields, context: L
 /** Of one sample only, in the row of the first. */
 const measuredOnce = { conductivity: undefined, pTitre: undefined, tTitre: undefined };
 
-function meaning(filled: FilledFields, context: LogContext, values: Draft): Meaning {
+function meaning(filled: FilledFields<BaselineKey>, context: LogContext, values: Draft): Meaning {
   const bath = filled.text("bath");
   const samples = setsOf(values).flatMap((set): Sample[] => {
-    const read = filled.number(`ph${String(set)}`);
-    return read === undefined ? [] : [{ ph: read, temperature: filled.number(`temperature${String(set)}`) }];
+    const read = filled.number(phKey(set));
+    return read === undefined ? [] : [{ ph: read, temperature: filled.number(temperatureKey(set)) }];
   });
   const blocked = gate(filled, context);
   return {
@@ -209,14 +221,14 @@ export const baselineEntry: EntryForm<"baseline"> = {
       legend: `Reading ${String(set)}`,
       fields: [
         field(log, "readings", "ph", {
-          key: `ph${String(set)}`,
+          key: phKey(set),
           label: `pH as read ${String(set)}`,
           required: set <= repeats.least,
         }),
         field(log, "readings", "temperature", {
-          key: `temperature${String(set)}`,
+          key: temperatureKey(set),
           label: `Sample ${String(set)}`,
-          required: set <= repeats.least || (values[`ph${String(set)}`] ?? "") !== "",
+          required: set <= repeats.least || (values[phKey(set)] ?? "") !== "",
         }),
       ],
     })),
@@ -229,7 +241,7 @@ export const baselineEntry: EntryForm<"baseline"> = {
   proposals: (typed, context) => ({
     bath: typed["bath"] ?? context.bath ?? "",
     when: context.now,
-    meter: String(context.log.rows.meterChecks.at(-1)?.cells["meter"] ?? ""),
+    meter: String(context.log.rows.meterChecks.at(-1)?.cells.meter ?? ""),
   }),
   meaning,
 };

@@ -4,12 +4,17 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure, ph } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 
 /** Minutes of degassing after a fresh fill (common practice, no source). */
 const usualDegas = { low: 5, high: 20 } as const;
 
-function takenOut(filled: FilledFields, bath: RowFacts, context: LogContext): readonly Finding[] {
+function takenOut(
+  filled: FilledFields<ColumnId<"care">>,
+  bath: RowFacts<"baths">,
+  context: LogContext,
+): readonly Finding[] {
   const taken = filled.number("amount");
   if (taken === undefined || taken === 0) return [];
   const unit = volumeUnit[context.system];
@@ -31,7 +36,11 @@ function takenOut(filled: FilledFields, bath: RowFacts, context: LogContext): re
 }
 
 /** A rinse is held against the water it was made of. */
-function rinse(filled: FilledFields, bath: RowFacts, { log }: LogContext): readonly Finding[] {
+function rinse(
+  filled: FilledFields<ColumnId<"care">>,
+  bath: RowFacts<"baths">,
+  { log }: LogContext,
+): readonly Finding[] {
   const read = filled.number("rinsePh");
   if (read === undefined) return [];
   const water = findRow(log, "waters", "water", bath.text("water") ?? "");
@@ -52,7 +61,7 @@ function rinse(filled: FilledFields, bath: RowFacts, { log }: LogContext): reado
 }
 
 /** What the care form says while it is filled in. */
-export function careFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+export function careFindings(filled: FilledFields<ColumnId<"care">>, context: LogContext): readonly Finding[] {
   const bath = bathFacts(context.log, filled.text("bath"));
   if (bath === undefined) return [];
   const minutes = filled.number("minutes");

@@ -3,10 +3,10 @@ import { EditRegular } from "@fluentui/react-icons/svg/edit";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { fieldTextOf, serialOf } from "../../../../advice/wording/moments.ts";
-import type { CellChange } from "../../../../excel/record/cell-changes.ts";
+import type { CellChange, RowChange } from "../../../../excel/record/cell-changes.ts";
 import type { RowValue } from "../../../../joblog/model/definition.ts";
 import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "../../entry-form.ts";
-import { field, inputIds } from "../../fields-of.ts";
+import { describedColumn, field, fieldOf, inputColumns } from "../../fields-of.ts";
 import {
   asHeld,
   correctedIds,
@@ -59,7 +59,7 @@ function cellsOf(
   context: LogContext,
 ): Readonly<Record<string, CellChange>> {
   const { table, row, changed } = correction;
-  const [key = ""] = inputIds(table);
+  const key = inputColumns(table)[0]?.id ?? "";
   const note = valueOf(correction, "note");
   const noted =
     why === undefined || changed.every((id) => id === "note")
@@ -72,7 +72,7 @@ function cellsOf(
   return Object.fromEntries([
     [key, { before: row.cells[key], after: row.cells[key] }],
     ...cells,
-    ...(noted === row.cells["note"] ? [] : [["note", { before: row.cells["note"], after: noted }] as const]),
+    ...(noted === row.cells.note ? [] : [["note", { before: row.cells.note, after: noted }] as const]),
   ]);
 }
 
@@ -96,7 +96,7 @@ function problemsOf(
   ];
 }
 
-function meaning(filled: FilledFields, context: LogContext, values: Draft): Meaning {
+function meaning(filled: FilledFields<string>, context: LogContext, values: Draft): Meaning {
   const chosen = chosenRow(context.log, values);
   if (chosen === undefined) return { findings: [], problems: [], rows: [], recorded: "correction" };
   const correction = correctionOf(chosen, filled, values);
@@ -115,7 +115,8 @@ function meaning(filled: FilledFields, context: LogContext, values: Draft): Mean
     ],
     problems: problemsOf(chosen, correction, why, context),
     rows: [],
-    changes: [{ table, position: row.position, cells: cellsOf(correction, why, context) }],
+    // The columns were taken from this table's description.
+    changes: [{ table, position: row.position, cells: cellsOf(correction, why, context) } as RowChange],
     recorded: `correction of ${keyOfRow(chosen)}`,
   };
 }
@@ -132,7 +133,7 @@ function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
   if (chosen === undefined) return [{ fields: which }];
   const { table, row } = chosen;
   const fields = correctedIds(table).map((id) =>
-    asHeld(field(log, table, id, { key: correctionKey(chosen, id) }), row.cells[id]),
+    asHeld(fieldOf(log, describedColumn(table, id), { key: correctionKey(chosen, id) }), row.cells[id]),
   );
   const why = hasNote(chosen)
     ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what stood there before.", context), required: false }]

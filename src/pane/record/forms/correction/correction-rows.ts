@@ -1,11 +1,10 @@
 /** Which rows of the log can be put right, and how a person tells them apart. */
-import { rowFacts } from "../../../../advice/bath-facts.ts";
 import { fieldTextOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
 import { jobLog } from "../../../../joblog/job-log.ts";
-import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import { type AnyRow, isCellError, type LogSnapshot } from "../../../../joblog/model/log-snapshot.ts";
 import type { Draft } from "../../entry-form.ts";
-import { inputColumn, inputIds } from "../../fields-of.ts";
+import { describedColumn, inputColumns } from "../../fields-of.ts";
 
 /** What is put right most often comes first; a table not named here follows in the order of the log. */
 const oftenFirst: readonly TableId[] = [
@@ -32,14 +31,14 @@ export const rowKey = "entryRow";
 
 const between = " · ";
 
-function nameOf({ cells }: SnapshotRow, { table, about }: (typeof correctable)[number]): string {
-  const [key = ""] = inputIds(table);
+function nameOf({ cells }: AnyRow, table: TableId, about: readonly string[]): string {
+  const [key] = inputColumns(table);
   const { when } = cells;
   const time =
     typeof when !== "number"
       ? []
-      : [inputColumn(table, "when").type === "date" ? fieldTextOf(when).slice(0, 10) : shortMoment(when)];
-  return [cells[key] ?? "no number", ...time, ...about.map((id) => cells[id] ?? "")]
+      : [describedColumn(table, "when").type === "date" ? fieldTextOf(when).slice(0, 10) : shortMoment(when)];
+  return [cells[key?.id ?? ""] ?? "no number", ...time, ...about.map((id) => cells[id] ?? "")]
     .filter((part) => part !== "")
     .map(String)
     .join(between);
@@ -52,7 +51,7 @@ export function correctedKinds(log: LogSnapshot): readonly string[] {
 
 export interface ChosenRow {
   readonly table: TableId;
-  readonly row: SnapshotRow;
+  readonly row: AnyRow;
 }
 
 /** Rows of the chosen kind by the name they are offered under, the one written last first. Two of one name bear their place in the table. */
@@ -60,8 +59,8 @@ function rowsByName(log: LogSnapshot, kind: string | undefined): ReadonlyMap<str
   const found = correctable.find(({ word }) => word === kind);
   const byName = new Map<string, ChosenRow>();
   if (found === undefined) return byName;
-  const rows = log.rows[found.table];
-  const names = rows.map((row) => nameOf(row, found));
+  const rows: readonly AnyRow[] = log.rows[found.table];
+  const names = rows.map((row) => nameOf(row, found.table, found.about));
   for (const [index, row] of [...rows.entries()].reverse()) {
     const name = names[index] ?? "";
     const several = names.filter((one) => one === name).length > 1;
@@ -81,6 +80,6 @@ export function chosenRow(log: LogSnapshot, values: Draft): ChosenRow | undefine
 
 /** The row's own key, or its place in the table. */
 export function keyOfRow({ table, row }: ChosenRow): string {
-  const key = rowFacts(row).text(inputIds(table)[0] ?? "");
-  return key ?? `row ${String(row.position + 1)}`;
+  const key = row.cells[inputColumns(table)[0]?.id ?? ""];
+  return key !== undefined && !isCellError(key) ? String(key) : `row ${String(row.position + 1)}`;
 }

@@ -1,4 +1,4 @@
-import { rowFacts } from "../../../../advice/bath-facts.ts";
+import { type RowFacts, rowFacts } from "../../../../advice/bath-facts.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure, money, percent } from "../../../../advice/wording/figures.ts";
@@ -7,10 +7,7 @@ import { itemStandings, yesNo } from "../../../../joblog/model/words.ts";
 const [yes] = yesNo;
 
 /** What an item will hold once the entry is in the log: cells of its row and what the form adds. */
-export interface ItemFacts {
-  readonly text: (column: string) => string | undefined;
-  readonly number: (column: string) => number | undefined;
-}
+export type ItemFacts = RowFacts<"items">;
 
 /** Where a piece counts, as the Items sheet says it. */
 function standingOf(item: ItemFacts): string {
@@ -32,7 +29,7 @@ function standingOf(item: ItemFacts): string {
 
 /** The economic test is asked only where a share was agreed with the insurer: there is no usual one. */
 function economicFindings(item: ItemFacts, { log }: LogContext): readonly Finding[] {
-  const share = log.fields["economicShare"];
+  const share = log.fields.economicShare;
   const [cost, value] = [item.number("restoreCost"), item.number("replacementValue")];
   if (cost === undefined || value === undefined || value === 0) return [];
   const says = `Restoring for ${money(cost)} is ${percent(cost / value)} of the replacement value`;

@@ -7,11 +7,11 @@ import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { keyed, riseOf, type SinceWater, sinceWater, splitOf } from "./level-make-up-facts.ts";
+import { keyed, type MakeUpKey, riseOf, type SinceWater, sinceWater, splitOf } from "./level-make-up-facts.ts";
 
 const volumeSymbol = { US: "US gal", metric: "L", imperial: "imperial gal" } as const;
 
-function splitFindings(filled: FilledFields, since: SinceWater, context: LogContext): readonly Finding[] {
+function splitFindings(filled: FilledFields<MakeUpKey>, since: SinceWater, context: LogContext): readonly Finding[] {
   const unit = volumeUnit[context.system];
   const split = splitOf(filled, since, context);
   if (split?.known === false) return [{ tone: "act", text: split.why }];
@@ -54,7 +54,7 @@ function eats(answer: Answer<number>, unit: string): string {
 }
 
 /** What the water brings into the bath, loudly where it is another water than that of the fill. */
-function waterFindings(poured: number, filled: FilledFields, context: LogContext): readonly Finding[] {
+function waterFindings(poured: number, filled: FilledFields<MakeUpKey>, context: LogContext): readonly Finding[] {
   const { system } = context;
   const facts = bathFacts(context.log, filled.text("bath"));
   const ofFill = facts?.text("water");
@@ -103,7 +103,7 @@ function waterFindings(poured: number, filled: FilledFields, context: LogContext
 const mismatch = 0.15;
 
 /** What the level make-up form says while it is filled in. */
-export function makeUpFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+export function makeUpFindings(filled: FilledFields<MakeUpKey>, context: LogContext): readonly Finding[] {
   const [bath, when, poured] = [filled.text("bath"), filled.number("when"), filled.number("amount")];
   if (bath === undefined || when === undefined) return [];
   const rise = riseOf(filled, context);

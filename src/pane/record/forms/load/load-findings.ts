@@ -3,11 +3,13 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure, percent } from "../../../../advice/wording/figures.ts";
-import { yesNo } from "../../../../joblog/model/words.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { FieldId } from "../../../../joblog/formula/log-names.ts";
+import { soilGrades, yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
 
-const weightOf: Readonly<Partial<Record<string, string>>> = {
+const weightOf: Readonly<Record<(typeof soilGrades)[number], FieldId>> = {
   light: "weightLight",
   medium: "weightMedium",
   heavy: "weightHeavy",
@@ -20,15 +22,16 @@ interface Units {
   readonly minutes: number;
 }
 
-function unitsOf(filled: FilledFields, context: LogContext): Units | undefined {
+function unitsOf(filled: FilledFields<ColumnId<"loads">>, context: LogContext): Units | undefined {
   const [baskets, minutes] = [filled.number("baskets"), filled.number("minutes")];
-  const weight = context.log.fields[weightOf[filled.text("soil") ?? ""] ?? ""];
+  const grade = soilGrades.find((one) => one === filled.text("soil"));
+  const weight = grade === undefined ? undefined : context.log.fields[weightOf[grade]];
   if (baskets === undefined || minutes === undefined || typeof weight !== "number") return undefined;
   return { baskets, weighted: baskets * weight, minutes: baskets * minutes };
 }
 
 /** What the load form says while it is filled in: what it counts for, and the claim's share of the bath with it. */
-export function loadFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+export function loadFindings(filled: FilledFields<ColumnId<"loads">>, context: LogContext): readonly Finding[] {
   const units = unitsOf(filled, context);
   const [bath, claim] = [filled.text("bath"), filled.text("claim")];
   if (units === undefined || bath === undefined || claim === undefined) return [];
@@ -40,12 +43,12 @@ export function loadFindings(filled: FilledFields, context: LogContext): readonl
       },
     ];
   const loads = rowsOfBath(context.log, "loads", bath);
-  const sum = (column: string, ofClaim: boolean): number =>
+  const sum = (column: ColumnId<"loads">, ofClaim: boolean): number =>
     loads.reduce(
-      (total, row) => total + (ofClaim && row.cells["claim"] !== claim ? 0 : (rowFacts(row).number(column) ?? 0)),
+      (total, row) => total + (ofClaim && row.cells.claim !== claim ? 0 : (rowFacts(row).number(column) ?? 0)),
       0,
     );
-  const share = (column: string, more: number): string =>
+  const share = (column: ColumnId<"loads">, more: number): string =>
     percent((sum(column, true) + more) / (sum(column, false) + more));
   return [
     {

@@ -3,7 +3,9 @@ import { TopSpeedRegular } from "@fluentui/react-icons/svg/top-speed";
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { buffers } from "../../../../advice/meter-facts.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField, meterField, metersOf } from "../../fields-of.ts";
 import { newRows } from "../../new-rows.ts";
@@ -11,22 +13,21 @@ import { meterCheck } from "../../step-forms.ts";
 import { meterFindings } from "./meter-findings.ts";
 
 /** Written down after the adjustment, as found is gone for ever: it comes first. */
-function orderProblems(filled: FilledFields): readonly FieldProblem[] {
-  return [1, 2].flatMap((buffer) => {
-    const missing =
-      filled.number(`asLeft${String(buffer)}`) !== undefined && filled.number(`asFound${String(buffer)}`) === undefined;
+function orderProblems(filled: FilledFields<ColumnId<"meterChecks">>): readonly FieldProblem[] {
+  return buffers.flatMap((buffer) => {
+    const missing = filled.number(`asLeft${buffer}`) !== undefined && filled.number(`asFound${buffer}`) === undefined;
     return missing
       ? [
           {
-            key: `asFound${String(buffer)}`,
-            message: `As found ${String(buffer)} comes before as left: what the meter showed before it was adjusted says how far earlier readings were off.`,
+            key: `asFound${buffer}`,
+            message: `As found ${buffer} comes before as left: what the meter showed before it was adjusted says how far earlier readings were off.`,
           },
         ]
       : [];
   });
 }
 
-function bufferProblems(filled: FilledFields): readonly FieldProblem[] {
+function bufferProblems(filled: FilledFields<ColumnId<"meterChecks">>): readonly FieldProblem[] {
   const [one, two] = [filled.number("buffer1"), filled.number("buffer2")];
   return one !== undefined && one === two
     ? [
@@ -41,9 +42,9 @@ function bufferProblems(filled: FilledFields): readonly FieldProblem[] {
 /** No electrode in use is off by so much; more likely buffers are mixed up or a digit is wrong (common practice, no source). */
 const farOff = 1;
 
-function mixedUp(filled: FilledFields): readonly string[] {
-  return [1, 2].flatMap((buffer) => {
-    const [found, known] = [filled.number(`asFound${String(buffer)}`), filled.number(`buffer${String(buffer)}`)];
+function mixedUp(filled: FilledFields<ColumnId<"meterChecks">>): readonly string[] {
+  return buffers.flatMap((buffer) => {
+    const [found, known] = [filled.number(`asFound${buffer}`), filled.number(`buffer${buffer}`)];
     if (found === undefined || known === undefined || Math.abs(found - known) < farOff) return [];
     return [
       `${figure(found, 2, 2)} in the buffer ${figure(known, 2, 2)} is off by ${figure(Math.abs(found - known), 2, 2)} pH. Are the buffers in the right order?`,
@@ -51,7 +52,7 @@ function mixedUp(filled: FilledFields): readonly string[] {
   });
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): Meaning {
   return {
     findings: meterFindings(filled, context),
     problems: [...orderProblems(filled), ...bufferProblems(filled)],
@@ -80,7 +81,7 @@ export const meterCheckEntry: EntryForm<"meter check"> = {
     },
     {
       legend: "As found, before anything is adjusted",
-      fields: ["buffer1", "asFound1", "buffer2", "asFound2", "mv1", "mv2"].map((id) =>
+      fields: (["buffer1", "asFound1", "buffer2", "asFound2", "mv1", "mv2"] as const).map((id) =>
         field(log, "meterChecks", id, { required: !id.startsWith("mv") }),
       ),
     },
@@ -101,13 +102,13 @@ export const meterCheckEntry: EntryForm<"meter check"> = {
   proposals: (typed, context) => {
     const meters = metersOf(context.log);
     const last = context.log.rows.meterChecks.at(-1)?.cells;
-    const read = context.bath === undefined ? undefined : lastReadingOf(context.log, context.bath)?.cells["meter"];
+    const read = context.bath === undefined ? undefined : lastReadingOf(context.log, context.bath)?.cells.meter;
     return {
       when: context.now,
-      meter: typed["meter"] ?? String(last?.["meter"] ?? read ?? meters[0] ?? ""),
-      buffer1: String(last?.["buffer1"] ?? "7.00"),
-      buffer2: String(last?.["buffer2"] ?? "10.01"),
-      bufferLot: String(last?.["bufferLot"] ?? ""),
+      meter: typed["meter"] ?? String(last?.meter ?? read ?? meters[0] ?? ""),
+      buffer1: String(last?.buffer1 ?? "7.00"),
+      buffer2: String(last?.buffer2 ?? "10.01"),
+      bufferLot: String(last?.bufferLot ?? ""),
     };
   },
   meaning,

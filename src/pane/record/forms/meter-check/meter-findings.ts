@@ -2,31 +2,30 @@ import { askNumber } from "../../../../advice/ask.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { checksBefore, errorIn, foundError, slopeOf, verdictOf } from "../../../../advice/meter-facts.ts";
+import { buffers, checksBefore, errorIn, foundError, slopeOf, verdictOf } from "../../../../advice/meter-facts.ts";
 import { type Reach, reachOf } from "../../../../advice/meter-reach.ts";
 import { degrees, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { meterVerdict } from "../../../../joblog/model/words.ts";
 
 const signed = (value: number): string => `${value > 0 ? "+" : value < 0 ? "−" : ""}${phFigure(Math.abs(value))}`;
 
-function errorFinding(filled: FilledFields): readonly Finding[] {
-  const words = ([1, 2] as const).flatMap((buffer) => {
+function errorFinding(filled: FilledFields<ColumnId<"meterChecks">>): readonly Finding[] {
+  const words = buffers.flatMap((buffer) => {
     const error = errorIn(buffer, "asFound", filled);
-    return error === undefined
-      ? []
-      : [`${signed(error)} in ${phFigure(filled.number(`buffer${String(buffer)}`) ?? 0)}`];
+    return error === undefined ? [] : [`${signed(error)} in ${phFigure(filled.number(`buffer${buffer}`) ?? 0)}`];
   });
   return words.length === 0 ? [] : [{ tone: "plain", text: `As found: ${words.join(", ")}.` }];
 }
 
 /** A primary standard moves with temperature; the bottle's own table wins. */
-function bufferFindings(filled: FilledFields, { system }: LogContext): readonly Finding[] {
+function bufferFindings(filled: FilledFields<ColumnId<"meterChecks">>, { system }: LogContext): readonly Finding[] {
   const temperature = filled.number("temperature");
   if (temperature === undefined) return [];
-  return [1, 2].flatMap((buffer): readonly Finding[] => {
-    const value = filled.number(`buffer${String(buffer)}`);
+  return buffers.flatMap((buffer): readonly Finding[] => {
+    const value = filled.number(`buffer${buffer}`);
     const certified = value === undefined ? undefined : askNumber("BUFFERPH", figure(value, 2), temperature, system);
     if (value === undefined || certified?.known !== true || phFigure(certified.value) === phFigure(value)) return [];
     return [
@@ -38,7 +37,7 @@ function bufferFindings(filled: FilledFields, { system }: LogContext): readonly 
   });
 }
 
-function verdictFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+function verdictFindings(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): readonly Finding[] {
   const slope = slopeOf(filled, context);
   const { meterLimit, slopeLow, slopeHigh } = context.log.fields;
   const verdict = verdictOf(filled, context);
@@ -70,7 +69,7 @@ function readingsFinding({ since, readings }: Reach): Finding {
 }
 
 /** Which readings, verdicts and baselines change, named one by one. */
-function reachFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+function reachFindings(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): readonly Finding[] {
   const [meter, when, found] = [filled.text("meter"), filled.number("when"), foundError(filled)];
   if (meter === undefined || when === undefined || found === undefined) return [];
   const before = checksBefore(meter, when, context)
@@ -96,7 +95,7 @@ function reachFindings(filled: FilledFields, context: LogContext): readonly Find
 }
 
 /** What the meter check form says while it is filled in. */
-export function meterFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+export function meterFindings(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): readonly Finding[] {
   const [low, high] = [filled.number("buffer1"), filled.number("buffer2")].sort((a, b) => (a ?? 0) - (b ?? 0));
   const acid = low !== undefined && high !== undefined && high < 8;
   return [

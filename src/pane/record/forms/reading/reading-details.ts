@@ -6,7 +6,7 @@ import { field, initialsField, meterField } from "../../fields-of.ts";
 export function readingDetails(log: LogSnapshot): readonly EntryField[] {
   return [
     meterField(log, "readings"),
-    ...["level", "conductivity", "pTitre", "tTitre"].map((id) => field(log, "readings", id)),
+    ...(["level", "conductivity", "pTitre", "tTitre"] as const).map((id) => field(log, "readings", id)),
     initialsField(log, "readings"),
     field(log, "readings", "note"),
   ];

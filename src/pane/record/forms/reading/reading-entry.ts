@@ -10,12 +10,13 @@ import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
 import { degrees } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { readingPurposes } from "../../../../joblog/model/words.ts";
 import { hotSampleCaution } from "../../cautions.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import { field } from "../../fields-of.ts";
+import { field, type FieldChange } from "../../fields-of.ts";
 import { newRows } from "../../new-rows.ts";
 import { reading } from "../../step-forms.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
@@ -25,27 +26,30 @@ import { sampleDoubts } from "./reading-doubts.ts";
 /** Baselines have a form of their own that takes three at once. */
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
 
-const asRead = ["ph", "temperature", "purpose", "when", "bath"];
+const asRead = ["ph", "temperature", "purpose", "when", "bath"] as const;
 
 /** What the form asks for otherwise than the log does. */
-function changeOf(id: string, values: Draft): Parameters<typeof field>[3] {
+function changeOf(id: ColumnId<"readings">, values: Draft): FieldChange {
   if (id === "ph") return { required: true };
   if (id === "temperature") return { required: values["purpose"] !== "rinse" };
   return id === "purpose" ? { choices: purposes } : {};
 }
 
 /** The last concentrate that went in after the opening and since the last reading. */
-export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undefined {
+export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow<"additions"> | undefined {
   const top = rowsOfBath(log, "additions", bath)
-    .filter((row) => row.cells["kind"] === "concentrate" && row.cells["purpose"] !== "opening")
+    .filter((row) => {
+      const { text } = rowFacts(row);
+      return text("kind") === "concentrate" && text("purpose") !== "opening";
+    })
     .at(-1);
-  const readAt = lastReadingOf(log, bath)?.cells["when"];
-  const addedAt = top?.cells["when"];
+  const readAt = lastReadingOf(log, bath)?.cells.when;
+  const addedAt = top?.cells.when;
   return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
 }
 
 function recoveryFindings(
-  facts: RowFacts,
+  facts: RowFacts<"baths">,
   bath: string | undefined,
   ph: number,
   temperature: number,
@@ -67,7 +71,11 @@ function recoveryFindings(
   return judgeRecovery(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);
 }
 
-function findingsOf(filled: FilledFields, facts: RowFacts, context: LogContext): readonly Finding[] {
+function findingsOf(
+  filled: FilledFields<ColumnId<"readings">>,
+  facts: RowFacts<"baths">,
+  context: LogContext,
+): readonly Finding[] {
   const purpose = filled.text("purpose");
   const ph = filled.number("ph");
   const temperature = filled.number("temperature");
@@ -85,7 +93,7 @@ function findingsOf(filled: FilledFields, facts: RowFacts, context: LogContext):
   return [...recovery, ...judgeReading(facts, ph, temperature, afterTopUp, context)];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const facts = bathFacts(context.log, bath);
   const purpose = filled.text("purpose");
@@ -95,8 +103,8 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
     facts === undefined || ph === undefined
       ? undefined
       : phForRecovery(facts, ph, filled.number("temperature"), context);
-  const completes = topUp !== undefined && topUp.cells["phAfter"] === undefined && phAfter !== undefined;
-  const key = topUp?.cells["id"];
+  const completes = topUp !== undefined && topUp.cells.phAfter === undefined && phAfter !== undefined;
+  const key = topUp?.cells.id;
   return {
     findings: facts === undefined ? [] : findingsOf(filled, facts, context),
     problems: levelProblems("level", "Level", filled.number("level"), bath, context),
@@ -136,7 +144,7 @@ export const readingEntry: EntryForm<"reading"> = {
       bath,
       when: context.now,
       purpose: afterTopUp ? "after top-up" : "check",
-      meter: String(last?.cells["meter"] ?? ""),
+      meter: String(last?.cells.meter ?? ""),
     };
   },
   meaning,

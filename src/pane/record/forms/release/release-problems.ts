@@ -4,6 +4,7 @@ import { limitsOf, type ReleaseFacts } from "../../../../advice/release-facts.ts
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { allColumns } from "./release-groups.ts";
 
 function limitProblems(release: ReleaseFacts, context: LogContext): readonly FieldProblem[] {
@@ -19,21 +20,21 @@ function limitProblems(release: ReleaseFacts, context: LogContext): readonly Fie
 
 /** A stage is poured before it is read. */
 function stageProblems(release: ReleaseFacts): readonly FieldProblem[] {
-  return [1, 2, 3].flatMap((stage) => {
-    const [poured, read] = [`stage${String(stage)}`, `phAfter${String(stage)}`];
+  return (["1", "2", "3"] as const).flatMap((stage) => {
+    const [poured, read] = [`stage${stage}`, `phAfter${stage}`] as const;
     const missing = release.number(read) !== undefined && release.number(poured) === undefined;
     return missing
       ? [
           {
             key: poured,
-            message: `Acid ${String(stage)}: blank. Say how much went in before pH ${figure(release.number(read) ?? 0, 2)} was read.`,
+            message: `Acid ${stage}: blank. Say how much went in before pH ${figure(release.number(read) ?? 0, 2)} was read.`,
           },
         ]
       : [];
   });
 }
 
-const wanted: readonly (readonly [key: string, message: string])[] = [
+const wanted: readonly (readonly [key: ColumnId<"releases">, message: string])[] = [
   ["releasedAt", "Released: blank. Say when it went."],
   ["releasedVolume", "Volume released: blank. Say how much really went out."],
   ["point", "Point: blank. Say where it went."],
@@ -42,15 +43,19 @@ const wanted: readonly (readonly [key: string, message: string])[] = [
 ];
 
 /** A release says when, how much, where, by whom and under which permit. */
-function completeness(filled: FilledFields, release: ReleaseFacts, context: LogContext): readonly FieldProblem[] {
-  const begun = ["releasedAt", "releasedVolume", "point"].some((key) => filled.text(key) !== undefined);
+function completeness(
+  filled: FilledFields<ColumnId<"releases">>,
+  release: ReleaseFacts,
+  context: LogContext,
+): readonly FieldProblem[] {
+  const begun = (["releasedAt", "releasedVolume", "point"] as const).some((key) => filled.text(key) !== undefined);
   if (!begun) return [];
   const { permit } = limitsOf(release, context);
   const missing = wanted.filter(([key]) => (key === "permit" ? permit : release.text(key)) === undefined);
   return missing.map(([key, message]) => ({ key, message }));
 }
 
-function orderProblems(filled: FilledFields, release: ReleaseFacts): readonly FieldProblem[] {
+function orderProblems(filled: FilledFields<ColumnId<"releases">>, release: ReleaseFacts): readonly FieldProblem[] {
   const [began, gone] = [release.number("when"), filled.number("releasedAt")];
   return began === undefined || gone === undefined || gone >= began
     ? []
@@ -64,7 +69,7 @@ function orderProblems(filled: FilledFields, release: ReleaseFacts): readonly Fi
 
 /** What is wrong with a release beyond single fields. `earlier`: it completes a row of the log. */
 export function releaseProblems(
-  filled: FilledFields,
+  filled: FilledFields<ColumnId<"releases">>,
   release: ReleaseFacts,
   earlier: boolean,
   context: LogContext,

@@ -5,12 +5,13 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount, money } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { newRows } from "../../new-rows.ts";
 
-function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly Finding[] {
+function findingsOf(filled: FilledFields<ColumnId<"stockMoves">>, { log, system }: LogContext): readonly Finding[] {
   const [concentrate, moved, kind, price] = [
     filled.text("concentrate"),
     filled.number("amount"),
@@ -48,7 +49,7 @@ function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly
   ];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"stockMoves">>, context: LogContext): Meaning {
   const { log } = context;
   const [concentrate, kind, moved] = [filled.text("concentrate"), filled.text("kind"), filled.number("amount")];
   const listed = concentrate === undefined || findRow(log, "stockBalance", "concentrate", concentrate) !== undefined;

@@ -1,0 +1,9 @@
+import { releaseCautions } from "../reference/cautions.ts";
+import type { Reference } from "../reference/reference.ts";
+
+export const corrosiveReference: Reference = {
+  symbols: ['pH ≤ 2 "  or  " pH ≥ 12.5'],
+  where: {},
+  source: "40 CFR 261.22(a)(1)",
+  cautions: releaseCautions,
+};

@@ -1,0 +1,8 @@
+import type { Reference } from "../reference/reference.ts";
+
+export const bufferPhReference: Reference = {
+  symbols: [],
+  where: {},
+  source: "Certified pH(S): Buck et al., Pure Appl. Chem. 74 (2002) 2169; NIST",
+  cautions: [],
+};

@@ -1,0 +1,11 @@
+import { topUpCautions } from "../reference/cautions.ts";
+import type { Reference } from "../reference/reference.ts";
+import { equilibriumSource } from "../reference/sources.ts";
+import { topUpWorking } from "./top-up-working.ts";
+
+export const topUpRangeReference: Reference = {
+  symbols: [...topUpWorking.symbols, "a = min(v, h · v_0)"],
+  where: { ...topUpWorking.where, a: "first addition", h: "house_share" },
+  source: `${equilibriumSource}; first addition: common practice, no source`,
+  cautions: topUpCautions,
+};

@@ -1,0 +1,74 @@
+import { describe, expect, it } from "vitest";
+
+import { fraction } from "../../../functions/arguments/fraction-argument.ts";
+import { quantityList } from "../../../functions/arguments/quantity-argument.ts";
+import { reachedStrength, strengthArgument } from "../../../functions/arguments/strength-argument.ts";
+import { temperatureOf } from "../../../functions/arguments/temperature-argument.ts";
+import { weights } from "../../../functions/arguments/weights-argument.ts";
+import type { CallContext } from "../../../functions/define-function.ts";
+
+const call: CallContext = { system: "US", given: new Map() };
+
+describe("a share of a whole", () => {
+  const share = fraction("share", "a share");
+
+  it.each([2, 100])("asks whether %f is meant as percent, at either end of what percent can be", (typed) => {
+    expect(() => share.read(typed, call)).toThrow(`${String(typed)}%`);
+  });
+
+  it.each([1.999, 100.1])("leaves %f to the limits of the calculation", (typed) => {
+    expect(share.read(typed, call)).toBe(typed);
+  });
+});
+
+describe("a strength typed as a ratio that Excel took for a time of day", () => {
+  const rate = strengthArgument("rate", "a strength");
+  const timeOf = (parts: number): number => (60 + parts) / 1440;
+
+  it.each([1, 101, 200])("is refused as 1:%i, also where labels are thin", (parts) => {
+    expect(() => rate.read(timeOf(parts), call)).toThrow(`write 1+${String(parts)} as text`);
+  });
+
+  it("is no ratio beyond the thinnest that labels ask for", () => {
+    expect(rate.read(timeOf(201), call)).toBe(timeOf(201));
+  });
+
+  it("is a share where it has as few digits as one that somebody types", () => {
+    expect(rate.read(timeOf(30), call)).toBe(0.0625);
+    expect(rate.read(timeOf(12), call)).toBe(0.05);
+    expect(rate.read(timeOf(93), call)).toBe(0.10625);
+  });
+
+  it("is what it comes to where a bath's strength was reached", () => {
+    expect(reachedStrength("strength", "reached").read(timeOf(40), call)).toBe(timeOf(40));
+  });
+
+  it("lies below the whole", () => {
+    expect(() => rate.read(1, call)).toThrow("lies below 1");
+    expect(rate.read(0.999, call)).toBe(0.999);
+  });
+});
+
+describe("what is left out", () => {
+  it("is room temperature, 25 °C", () => {
+    expect(temperatureOf("the buffer").read(null, call)).toBeCloseTo(298.15, 10);
+  });
+
+  it("weighs nothing and keeps its row, a share of 0 where the cell is blank and no share where it is a heading", () => {
+    const read = weights("weights", "weights").read([["Claim"], [null], [3], [" "]], call);
+    expect(read.values).toEqual([0, 0, 3, 0]);
+    expect(read.arrange([0, 0, 10, 0])).toEqual([[""], [0], [10], [0]]);
+  });
+
+  it("is no number in a list: a heading is passed over, and a list of nothing else refused", () => {
+    const volumes = quantityList("volumes", { kind: "volume", help: "volumes", bareUnit: "L" });
+    expect(volumes.read([["Volume"], [0], [1000]], call)).toEqual([1]);
+    expect(() => volumes.read([["Volume"], ["L"]], call)).toThrow("Volumes holds no number.");
+    expect(() => volumes.read([[0], [" "]], call)).toThrow("Volumes is blank or 0.");
+  });
+
+  it("is no text with a digit in it: that is refused and not passed over", () => {
+    const volumes = quantityList("volumes", { kind: "volume", help: "volumes", bareUnit: "L" });
+    expect(() => volumes.read([[1000], ["about 5 L"]], call)).toThrow("about 5 L");
+  });
+});
