@@ -77,10 +77,13 @@ export class EvaluatedLog {
     this.fields = new Map(definition.sheets.flatMap((sheet) => sheet.fields).map((field) => [field.id, field]));
   }
 
-  /** Blank rows between the others keep their place, for positions are counted. */
+  /**
+   * Blank rows between the others keep their place, for positions are counted; those at the end of a table are
+   * not in a snapshot. A table of Excel always has one row.
+   */
   private linesOf({ id: table, fixedRows, emptyRows }: TableDefinition, drafts: readonly Cells[]): readonly Line[] {
     const rows = this.log.rows[table];
-    const length = Math.max(fixedRows === true ? emptyRows : 0, ...rows.map(({ position }) => position + 1));
+    const length = Math.max(fixedRows === true ? emptyRows : 1, ...rows.map(({ position }) => position + 1));
     const lines = Array.from({ length }, (): Line => ({ typed: {}, shown: undefined, known: new Map() }));
     for (const { position, cells } of rows) {
       const anew = this.fresh === "everything" || this.fresh(table, cells);
