@@ -1,15 +1,12 @@
 import type { SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import { releaseState } from "../joblog/model/words.ts";
-import { askText } from "./ask.ts";
 import { rowFacts, rowsOfBath } from "./bath-facts.ts";
+import { completedRow, type DraftedRow, draftedRow } from "./drafted-row.ts";
 import type { FilledFields } from "./filled-fields.ts";
 import type { LogContext } from "./log-context.ts";
 
 /** A release as it will stand: cells that its row holds already, and what is typed now. */
-export interface ReleaseFacts {
-  readonly text: (column: string) => string | undefined;
-  readonly number: (column: string) => number | undefined;
-}
+export type ReleaseFacts = DraftedRow<"releases">;
 
 /** A treatment that can lead to no release: a result over its limit, or all three stages poured and the pH still outside. What it found stays; the bath is treated again in a row of its own. */
 export function isSpent(row: SnapshotRow): boolean {
@@ -31,12 +28,20 @@ export function openRelease(context: LogContext, bath: string | undefined): Snap
         .at(-1);
 }
 
-export function releaseFacts(row: SnapshotRow | undefined, filled: FilledFields): ReleaseFacts {
-  const known = row === undefined ? undefined : rowFacts(row);
-  return {
-    text: (column) => known?.text(column) ?? filled.text(column),
-    number: (column) => known?.number(column) ?? filled.number(column),
-  };
+/** `columns`: those that the form asks for. A cell that the row holds already stays. */
+export function releaseFacts(
+  row: SnapshotRow | undefined,
+  bath: string | undefined,
+  filled: FilledFields,
+  columns: readonly string[],
+  { log }: LogContext,
+): ReleaseFacts {
+  const cells = Object.fromEntries(
+    columns.filter((id) => row?.cells[id] === undefined).map((id) => [id, filled.number(id) ?? filled.text(id)]),
+  );
+  return row === undefined
+    ? draftedRow(log, "releases", { bath, ...cells })
+    : completedRow(log, "releases", row, cells);
 }
 
 export interface ReleaseLimits {
@@ -46,31 +51,22 @@ export interface ReleaseLimits {
 }
 
 /** The limits typed for this release, or else the shop's own. None are built in. */
-export function limitsOf(release: ReleaseFacts, { log }: LogContext): ReleaseLimits {
-  const { sewerLow, sewerHigh, permit } = log.fields;
-  return {
-    low: release.number("limitLow") ?? (typeof sewerLow === "number" ? sewerLow : undefined),
-    high: release.number("limitHigh") ?? (typeof sewerHigh === "number" ? sewerHigh : undefined),
-    permit: release.text("permit") ?? (permit === undefined ? undefined : String(permit)),
-  };
+export function limitsOf(release: ReleaseFacts): ReleaseLimits {
+  return { low: release.number("lowUsed"), high: release.number("highUsed"), permit: release.text("permitUsed") };
 }
 
-/** After the latest stage, or before any acid. */
-export function lastPhOf(release: ReleaseFacts): number | undefined {
-  return ["phAfter3", "phAfter2", "phAfter1", "ph"].map(release.number).find((ph) => ph !== undefined);
+/** Limits of the shop's own, where a release brings none. */
+export function shopsLimits({ log }: LogContext): ReleaseLimits {
+  return limitsOf(draftedRow(log, "releases", {}));
 }
 
-/** How far the release is, in the words of the Release sheet and in its order; "entered" opens the release fields, and says no more. */
-export function releaseStateOf(release: ReleaseFacts, context: LogContext): string {
-  const { low, high } = limitsOf(release, context);
-  const ph = lastPhOf(release);
-  if (low === undefined || high === undefined) return releaseState.limits;
-  if (ph === undefined) return releaseState.ph;
-  const place = askText("DISCHARGECHECK", ph, low, high);
-  if (!place.known) return releaseState.limits;
-  if (place.value === "below") return releaseState.below;
-  if (place.value === "above") return releaseState.above;
-  const result = release.text("analysesResult");
-  if (result === "over a limit") return releaseState.over;
-  return result === undefined || result === "awaited" ? releaseState.results : releaseState.entered;
+/** How far the release is, in the words of its row; limits that leave no room are none. */
+export function releaseStateOf(release: ReleaseFacts): string {
+  return release.text("state") ?? releaseState.limits;
+}
+
+/** Whether limits and results are in, so that the release itself can be entered. */
+export function isEntered(release: ReleaseFacts): boolean {
+  const after: readonly string[] = [releaseState.entered, releaseState.incomplete, releaseState.released];
+  return after.includes(releaseStateOf(release));
 }

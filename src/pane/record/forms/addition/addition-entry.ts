@@ -4,6 +4,7 @@ import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
@@ -20,33 +21,29 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const amount = filled.number("amount");
   const note = [filled.text("note"), raiseNote(filled, context)].filter((part) => part !== undefined);
+  const row: LogRow = {
+    id: nextIds(context.log, "additions", 1)[0],
+    bath,
+    when: filled.number("when"),
+    kind: "concentrate",
+    purpose: filled.text("purpose"),
+    amount,
+    account: filled.text("account"),
+    phBefore: filled.number("phBefore"),
+    phAfter: filled.number("phAfter"),
+    minutesMixed: filled.number("minutesMixed"),
+    initials: filled.text("initials"),
+    note: note.length === 0 ? undefined : note.join("; "),
+  };
   return {
-    findings: [...raiseFindings(filled, context), ...additionFindings(filled, context)],
+    findings: [...raiseFindings(filled, context), ...additionFindings(row, context)],
     problems: [
       ...amountProblems("amount", "Amount", amount, heldBy(context, bath), context),
       ...raiseProblems(filled, context),
     ],
     doubts: additionDoubts(filled, context),
     changes: raiseChanges(filled, context),
-    rows: [
-      {
-        table: "additions",
-        row: {
-          id: nextIds(context.log, "additions", 1)[0],
-          bath,
-          when: filled.number("when"),
-          kind: "concentrate",
-          purpose: filled.text("purpose"),
-          amount,
-          account: filled.text("account"),
-          phBefore: filled.number("phBefore"),
-          phAfter: filled.number("phAfter"),
-          minutesMixed: filled.number("minutesMixed"),
-          initials: filled.text("initials"),
-          note: note.length === 0 ? undefined : note.join("; "),
-        },
-      },
-    ],
+    rows: [{ table: "additions", row }],
     recorded: `${amountFigure(amount ?? 0)} ${volumeUnit[context.system]} of concentrate for bath ${bath ?? ""}`,
   };
 }

@@ -1,7 +1,8 @@
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { furtherAddition, recoveredWord } from "../../../../advice/judge-recovery.ts";
+import { completedRow } from "../../../../advice/drafted-row.ts";
+import { furtherAddition } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { missingOpening, proposedRaise } from "../../../../advice/planned-dose.ts";
 import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
@@ -16,22 +17,14 @@ function proposedPurpose(facts: RowFacts | undefined): string {
 
 /** After a top-up that fell short of the baseline: what it says is still missing. */
 function stillMissing(facts: RowFacts, last: RowFacts, context: LogContext, bath: string): number | undefined {
-  const baseline = facts.number("baseline");
-  const ph = last.number("ph");
-  if (last.text("purpose") !== "after top-up" || baseline === undefined || ph === undefined) return undefined;
-  const after = phForRecovery(facts, ph, last.number("temperature"), context);
-  if (after === undefined) return undefined;
-  const recovered = recoveredWord(after, baseline, context);
-  if (!recovered.known || recovered.value !== recovery.short) return undefined;
+  const phAfter = last.text("purpose") === "after top-up" ? phForRecovery(last) : undefined;
   const row = rowsOfBath(context.log, "additions", bath)
     .filter(({ cells }) => cells["kind"] === "concentrate")
     .at(-1);
-  const added = row === undefined ? undefined : rowFacts(row);
-  const next = furtherAddition(
-    facts,
-    { added: added?.number("amount"), before: added?.number("phBefore"), after },
-    context,
-  );
+  if (phAfter === undefined || row === undefined) return undefined;
+  const addition = completedRow(context.log, "additions", row, { phAfter });
+  if (addition.text("recovery") !== recovery.short) return undefined;
+  const next = furtherAddition(facts, addition, context);
   return next?.known === true && next.value > 0 ? next.value : undefined;
 }
 
@@ -45,7 +38,7 @@ function proposedAmount(
 ): string {
   if (facts === undefined) return "";
   if (purpose === "opening") {
-    const left = missingOpening(facts, context.system, strength);
+    const left = missingOpening(context.log, bath, strength);
     return left === undefined ? "" : figure(left, 3);
   }
   const last = lastReadingOf(context.log, bath);
@@ -58,9 +51,8 @@ function proposedAmount(
 function proposedBefore(facts: RowFacts | undefined, bath: string, context: LogContext): string {
   const row = lastReadingOf(context.log, bath);
   const last = row === undefined ? undefined : rowFacts(row);
-  const read = last?.number("ph");
-  if (facts === undefined || last === undefined || read === undefined) return "";
-  const before = phForRecovery(facts, read, last.number("temperature"), context);
+  if (facts === undefined || last === undefined) return "";
+  const before = phForRecovery(last);
   return before === undefined ? "" : phFigure(before);
 }
 

@@ -59,8 +59,9 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const kind = filled.text("kind") ?? "care";
   const minutes = filled.number("minutes");
+  const row = { id: nextIds(context.log, "care", 1)[0], ...cellsOf(filled, columns) };
   return {
-    findings: careFindings(filled, context),
+    findings: careFindings(row, context),
     problems: [
       ...amountProblems("amount", "Taken out", filled.number("amount"), heldBy(context, bath), context),
       ...(minutes === 0
@@ -73,7 +74,7 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
             "A foil test shows the pattern of a charged, degassed bath; this one has no concentrate yet. Record it all the same?",
           ]
         : [],
-    rows: [{ table: "care", row: { id: nextIds(context.log, "care", 1)[0], ...cellsOf(filled, columns) } }],
+    rows: [{ table: "care", row }],
     recorded: `${kind} of bath ${bath ?? ""}`,
   };
 }

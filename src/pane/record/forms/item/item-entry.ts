@@ -1,14 +1,16 @@
-import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
+import { findRow } from "../../../../advice/bath-facts.ts";
+import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
+import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { itemsCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
-import { type ItemFacts, itemFindings } from "./item-findings.ts";
+import { itemFindings } from "./item-findings.ts";
 import { bathDoubts } from "./item-hazards.ts";
 
 const earlierKey = "earlier";
@@ -36,16 +38,18 @@ function itemField(id: string, { log }: LogContext): EntryField {
   return field(log, "items", id, offered);
 }
 
-/** The list's own cells count first; the form fills in what is blank there. */
-function together(row: SnapshotRow | undefined, filled: FilledFields): ItemFacts {
-  const known = row === undefined ? undefined : rowFacts(row);
-  return {
-    text: (column) => known?.text(column) ?? filled.text(column),
-    number: (column) => known?.number(column) ?? filled.number(column),
-  };
+/** The item as it will stand: a row of the list, whose own cells count first, or a new one. */
+function together(row: SnapshotRow | undefined, filled: FilledFields, { log }: LogContext): DraftedRow<"items"> {
+  if (row === undefined) return draftedRow(log, "items", newRow(filled, log));
+  const blank = [...became, ...more].filter((id) => row.cells[id] === undefined);
+  return completedRow(log, "items", row, cellsOf(filled, blank));
 }
 
-function reasonProblems(item: ItemFacts, earlier: boolean): readonly FieldProblem[] {
+function newRow(filled: FilledFields, log: LogSnapshot): LogRow {
+  return { id: nextIds(log, "items", 1)[0], ...cellsOf(filled, [...what, ...became, ...more]) };
+}
+
+function reasonProblems(item: DraftedRow<"items">, earlier: boolean): readonly FieldProblem[] {
   const problems: FieldProblem[] = [];
   if (item.text("outcome") === "not restorable" && item.text("reason") === undefined)
     problems.push({
@@ -67,7 +71,7 @@ function reasonProblems(item: ItemFacts, earlier: boolean): readonly FieldProble
 
 function meaning(filled: FilledFields, context: LogContext): Meaning {
   const row = earlierItem(filled.text(earlierKey), context);
-  const item = together(row, filled);
+  const item = together(row, filled, context);
   const key = row?.cells["id"];
   const common = {
     findings: itemFindings(item, row !== undefined, context),
@@ -84,12 +88,7 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   }
   return {
     ...common,
-    rows: [
-      {
-        table: "items",
-        row: { id: nextIds(context.log, "items", 1)[0], ...cellsOf(filled, [...what, ...became, ...more]) },
-      },
-    ],
+    rows: [{ table: "items", row: newRow(filled, context.log) }],
     recorded: `${filled.text("item") ?? "item"} of claim ${filled.text("claim") ?? ""}`,
   };
 }

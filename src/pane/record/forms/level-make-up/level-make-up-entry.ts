@@ -6,6 +6,7 @@ import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../.
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { readInput } from "../../../controls/read-input.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
@@ -59,21 +60,19 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const concentrate = filled.number("concentrateAmount");
   const ids = nextIds(context.log, "additions", 2);
   const common = cellsOf(filled, ["bath", "when", "account", "minutesMixed", "initials"]);
+  const water: LogRow = {
+    id: ids[0],
+    ...common,
+    kind: "water",
+    purpose: "make-up",
+    ...cellsOf(filled, ["amount", "water", "levelBefore", "levelAfter", "note"]),
+  };
   return {
-    findings: makeUpFindings(filled, context),
+    findings: makeUpFindings(water, filled, context),
     problems: problems(filled, context),
     doubts: [...waterDoubts(filled, context), ...levelDoubts(filled.number("levelAfter"), bath, context)],
     rows: [
-      {
-        table: "additions",
-        row: {
-          id: ids[0],
-          ...common,
-          kind: "water",
-          purpose: "make-up",
-          ...cellsOf(filled, ["amount", "water", "levelBefore", "levelAfter", "note"]),
-        },
-      },
+      { table: "additions", row: water },
       ...(concentrate === undefined
         ? []
         : [

@@ -34,11 +34,12 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const state = bathFacts(context.log, bath)?.text("state");
   const stateDoubt = doubtOfState[state ?? ""];
   const columns = ["bath", "claim", "when", "baskets", "soil", "minutes", "area", "rework", "initials", "note"];
+  const row = { id: nextIds(context.log, "loads", 1)[0], ...cellsOf(filled, columns) };
   return {
-    findings: loadFindings(filled, context),
+    findings: loadFindings(row, context),
     problems: zeroProblems(filled),
     doubts: [...(stateDoubt === undefined ? [] : [stateDoubt]), ...loadsFlaggedOrDirty(filled, context)],
-    rows: [{ table: "loads", row: { id: nextIds(context.log, "loads", 1)[0], ...cellsOf(filled, columns) } }],
+    rows: [{ table: "loads", row }],
     recorded: `load of claim ${filled.text("claim") ?? ""} in bath ${bath ?? ""}`,
     ...(state === bathState.charge
       ? {

@@ -68,13 +68,12 @@ function mixedUp(filled: FilledFields): readonly string[] {
 }
 
 function meaning(filled: FilledFields, context: LogContext): Meaning {
+  const row = { id: nextIds(context.log, "meterChecks", 1)[0], ...cellsOf(filled, columns) };
   return {
-    findings: meterFindings(filled, context),
+    findings: meterFindings(row, filled, context),
     problems: [...orderProblems(filled), ...bufferProblems(filled)],
     doubts: mixedUp(filled),
-    rows: [
-      { table: "meterChecks", row: { id: nextIds(context.log, "meterChecks", 1)[0], ...cellsOf(filled, columns) } },
-    ],
+    rows: [{ table: "meterChecks", row }],
     recorded: `check of meter ${filled.text("meter") ?? ""}`,
   };
 }

@@ -47,7 +47,7 @@ function gate(bath: string | undefined, context: LogContext): Meaning["blocked"]
 function meaning(filled: FilledFields, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const row = openRelease(context, bath);
-  const release = releaseFacts(row, filled);
+  const release = releaseFacts(row, bath, filled, allColumns, context);
   const blocked = gate(bath, context);
   const columns = allColumns.filter((id) => row?.cells[id] === undefined);
   const done = rowsOfBath(context.log, "releases", bath ?? "").find((one) => one.cells["releasedAt"] !== undefined);

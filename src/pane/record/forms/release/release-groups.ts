@@ -1,12 +1,12 @@
 import type { LogContext } from "../../../../advice/log-context.ts";
 import {
-  limitsOf,
+  isEntered,
   openRelease,
   type ReleaseFacts,
   releaseFacts,
-  releaseStateOf,
+  shopsLimits,
 } from "../../../../advice/release-facts.ts";
-import { analysesResults, releaseState } from "../../../../joblog/model/words.ts";
+import { analysesResults } from "../../../../joblog/model/words.ts";
 import type { Draft, EntryField, FieldGroup } from "../../entry-form.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { filledFields, readFields } from "../../fill-form.ts";
@@ -43,7 +43,7 @@ function releaseField(id: string, acid: string | undefined, context: LogContext)
 
 /** A stage is asked for once the pH after the one before is known. */
 function stagesToShow(facts: ReleaseFacts): readonly string[] {
-  const after = [1, 2].map((stage) => facts.number(`phAfter${String(stage)}`) !== undefined);
+  const after = ([1, 2] as const).map((stage) => facts.number(`phAfter${stage}`) !== undefined);
   const known = after.indexOf(false);
   return stages.slice(0, 2 * (known < 0 ? 3 : known + 1));
 }
@@ -55,10 +55,11 @@ export function releaseGroups(values: Draft, context: LogContext): readonly Fiel
   const left = (ids: readonly string[]): readonly EntryField[] =>
     ids.filter((id) => row?.cells[id] === undefined).map((id) => releaseField(id, acid, context));
   const all = left(allColumns);
-  const facts = releaseFacts(row, filledFields(readFields(all, values, context.system).values));
-  const shopLimits = limitsOf({ text: () => undefined, number: () => undefined }, context);
+  const filled = filledFields(readFields(all, values, context.system).values);
+  const facts = releaseFacts(row, values["bath"], filled, allColumns, context);
+  const shopLimits = shopsLimits(context);
   const hasShopLimits = shopLimits.low !== undefined && shopLimits.high !== undefined;
-  const entered = releaseStateOf(facts, context) === releaseState.entered;
+  const entered = isEntered(facts);
   const groups: readonly FieldGroup[] = [
     { legend: "Acid, in stages", fields: left(stagesToShow(facts)) },
     {

@@ -1,8 +1,10 @@
-import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
+import { findRow } from "../../../../advice/bath-facts.ts";
+import { draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount, money } from "../../../../advice/wording/figures.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
@@ -10,22 +12,16 @@ import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 
-function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly Finding[] {
-  const [concentrate, moved, kind, price] = [
-    filled.text("concentrate"),
-    filled.number("amount"),
-    filled.text("kind"),
-    filled.number("price"),
-  ];
-  if (concentrate === undefined || moved === undefined || kind === undefined) return [];
-  const row = findRow(log, "stockBalance", "concentrate", concentrate);
-  const book = row === undefined ? undefined : rowFacts(row).number("book");
+function findingsOf(row: LogRow, { log, system }: LogContext): readonly Finding[] {
+  const move = draftedRow(log, "stockMoves", row);
+  const [kind, value] = [move.text("kind"), move.number("value")];
+  if (move.text("concentrate") === undefined || move.number("amount") === undefined || kind === undefined) return [];
   const unit = volumeUnit[system];
-  const worth: readonly Finding[] =
-    price === undefined || kind !== "receipt" ? [] : [{ tone: "plain", text: `Worth ${money(price * moved)}.` }];
+  const book = move.number("book");
   if (kind === "count") {
-    if (book === undefined) return [{ tone: "plain", text: "First count: it is the opening stock." }];
-    const off = moved - book;
+    const off = move.number("variance");
+    if (off === undefined || book === undefined)
+      return [{ tone: "plain", text: "First count: it is the opening stock." }];
     return [
       {
         tone: Math.abs(off) < 0.005 ? "good" : "watch",
@@ -36,13 +32,13 @@ function findingsOf(filled: FilledFields, { log, system }: LogContext): readonly
       },
     ];
   }
-  if (book === undefined)
+  const worth: readonly Finding[] = value === undefined ? [] : [{ tone: "plain", text: `Worth ${money(value)}.` }];
+  if (book === undefined || move.number("countBefore") === 0)
     return [{ tone: "watch", text: "Never counted, so the book has no balance yet. Record a count first." }, ...worth];
-  const after = kind === "receipt" ? book + moved : book - moved;
   return [
     {
-      tone: after < 0 ? "act" : "plain",
-      text: `By the book ${amount(after)} ${unit} after it.${after < 0 ? " Count the shelf." : ""}`,
+      tone: book < 0 ? "act" : "plain",
+      text: `By the book ${amount(book)} ${unit} after it.${book < 0 ? " Count the shelf." : ""}`,
     },
     ...worth,
   ];
@@ -53,16 +49,14 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
   const [concentrate, kind, moved] = [filled.text("concentrate"), filled.text("kind"), filled.number("amount")];
   const listed = concentrate === undefined || findRow(log, "stockBalance", "concentrate", concentrate) !== undefined;
   const columns = ["when", "concentrate", "kind", "amount", "price", "document", "lot", "initials", "note"];
+  const row = { id: nextIds(log, "stockMoves", 1)[0], ...cellsOf(filled, columns) };
   return {
-    findings: findingsOf(filled, context),
+    findings: findingsOf(row, context),
     problems:
       moved === 0 && kind !== "count"
         ? [{ key: "amount", message: "Amount: 0 moves nothing. Only a count can be 0." }]
         : [],
-    rows: [
-      { table: "stockMoves", row: { id: nextIds(log, "stockMoves", 1)[0], ...cellsOf(filled, columns) } },
-      ...(listed ? [] : [{ table: "stockBalance", row: { concentrate } } as const]),
-    ],
+    rows: [{ table: "stockMoves", row }, ...(listed ? [] : [{ table: "stockBalance", row: { concentrate } } as const])],
     recorded: `${kind ?? "stock line"} of ${concentrate ?? ""}`,
   };
 }
