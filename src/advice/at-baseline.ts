@@ -16,7 +16,7 @@ const unknown = "unknown";
 type Reading = Pick<DraftedRow<"readings">, "number">;
 
 /** The same sample at the baseline's temperature, by every builder that the bath may have. */
-function byOtherBuilders(bath: RowFacts, reading: Reading, { system }: LogContext): readonly number[] {
+function byOtherBuilders(bath: RowFacts<"baths">, reading: Reading, { system }: LogContext): readonly number[] {
   if ((bath.text("builderUsed") ?? unknown) !== unknown) return [];
   return builders
     .filter((builder) => builder !== unknown)
@@ -43,7 +43,11 @@ export function phForRecovery(reading: Reading): number | undefined {
 }
 
 /** Says what the sample reads at the baseline's temperature where that differs from what the meter shows. */
-export function shiftFinding(bath: RowFacts, reading: DraftedRow<"readings">, context: LogContext): readonly Finding[] {
+export function shiftFinding(
+  bath: RowFacts<"baths">,
+  reading: DraftedRow<"readings">,
+  context: LogContext,
+): readonly Finding[] {
   const [to, best] = [bath.number("baselineTemperature"), reading.number("phAtBaseline")];
   if (to === undefined || best === undefined || phFigure(best) === phFigure(reading.number("ph") ?? best)) return [];
   const all = [best, ...byOtherBuilders(bath, reading, context)];

@@ -1,23 +1,45 @@
-import type { TableId } from "../joblog/formula/log-types.ts";
+import type { ColumnId } from "../joblog/formula/log-names.ts";
+import type { LogTables, TableId } from "../joblog/formula/log-types.ts";
 import type { RowValue } from "../joblog/model/definition.ts";
 import { isCellError, type LogSnapshot, type SnapshotRow } from "../joblog/model/log-snapshot.ts";
+import type { FilledFields } from "./filled-fields.ts";
+
+/** What a column holds as text: its few words, where the log names them. */
+export type TextOf<Table extends TableId, Id extends ColumnId<Table>> = LogTables[Table][Id] extends string
+  ? LogTables[Table][Id]
+  : string;
 
 /** A row as figures and words: what is blank or of the other type is undefined. */
-export interface RowFacts {
-  readonly number: (column: string) => number | undefined;
-  readonly text: (column: string) => string | undefined;
+export interface RowFacts<Table extends TableId> {
+  readonly number: (column: ColumnId<Table>) => number | undefined;
+  readonly text: <Id extends ColumnId<Table>>(column: Id) => TextOf<Table, Id> | undefined;
 }
 
-export function rowFacts(row: SnapshotRow): RowFacts {
+export function rowFacts<Table extends TableId>({ cells }: SnapshotRow<Table>): RowFacts<Table> {
   return {
     number: (column) => {
-      const value = row.cells[column];
+      const value = cells[column];
       return typeof value === "number" ? value : undefined;
     },
-    text: (column) => {
-      const value = row.cells[column];
-      return value === undefined || isCellError(value) ? undefined : String(value);
+    text: <Id extends ColumnId<Table>>(column: Id) => {
+      const value = cells[column];
+      // A cell can hold any text; the words are named so that it is compared with none that the column never holds.
+      return value === undefined || isCellError(value) ? undefined : (String(value) as TextOf<Table, Id>);
     },
+  };
+}
+
+/** A row as it will stand: what it holds already, and what a form adds to it. */
+export function completedFacts<Table extends TableId>(
+  row: SnapshotRow<Table> | undefined,
+  filled: FilledFields<ColumnId<Table>>,
+): RowFacts<Table> {
+  const known = row === undefined ? undefined : rowFacts(row);
+  return {
+    // A form offers the words of the column and no others.
+    text: <Id extends ColumnId<Table>>(column: Id) =>
+      known?.text(column) ?? (filled.text(column) as TextOf<Table, Id> | undefined),
+    number: (column) => known?.number(column) ?? filled.number(column),
   };
 }
 
@@ -26,26 +48,34 @@ function sameKey(value: RowValue | undefined, key: string): boolean {
 }
 
 /** The row of a table whose column holds that key. */
-export function findRow(log: LogSnapshot, table: TableId, column: string, key: string): SnapshotRow | undefined {
-  return log.rows[table].find((row) => sameKey(row.cells[column], key));
+export function findRow<Table extends TableId>(
+  log: LogSnapshot,
+  table: Table,
+  column: ColumnId<Table>,
+  key: string,
+): SnapshotRow<Table> | undefined {
+  return log.rows[table].find(({ cells }) => sameKey(cells[column], key));
 }
 
+/** Tables whose rows are events of a bath. */
+export type BathTable = "benchTests" | "readings" | "additions" | "loads" | "care" | "releases";
+
 /** The rows of one bath, in the order of time and, at the same minute, of the sheet. */
-export function rowsOfBath(
+export function rowsOfBath<Table extends BathTable>(
   log: LogSnapshot,
-  table: "benchTests" | "readings" | "additions" | "loads" | "care" | "releases",
+  table: Table,
   bath: string,
-): readonly SnapshotRow[] {
-  const time = (row: SnapshotRow): number => {
-    const { when } = row.cells;
+): readonly SnapshotRow<Table>[] {
+  const time = ({ cells }: SnapshotRow<Table>): number => {
+    const { when } = cells;
     return typeof when === "number" ? when : Number.NEGATIVE_INFINITY;
   };
-  return log.rows[table].filter((row) => sameKey(row.cells["bath"], bath)).sort((a, b) => time(a) - time(b));
+  return log.rows[table].filter(({ cells }) => sameKey(cells.bath, bath)).sort((a, b) => time(a) - time(b));
 }
 
 /** The latest reading of a bath that is not of a rinse and has a pH. */
-export function lastReadingOf(log: LogSnapshot, bath: string): SnapshotRow | undefined {
+export function lastReadingOf(log: LogSnapshot, bath: string): SnapshotRow<"readings"> | undefined {
   return rowsOfBath(log, "readings", bath)
-    .filter((row) => row.cells["purpose"] !== "rinse" && typeof row.cells["ph"] === "number")
+    .filter((row) => rowFacts(row).text("purpose") !== "rinse" && typeof row.cells.ph === "number")
     .at(-1);
 }

@@ -11,6 +11,9 @@ import type { Finding } from "./finding.ts";
 import type { LogContext } from "./log-context.ts";
 import { amount, figure } from "./wording/figures.ts";
 
+/** What a dose is worked out from. */
+type DoseKey = "tank" | "water" | "concentrate" | "strength";
+
 /** The dose of a charge, piece by piece as the Baths sheet works it out. */
 export interface ChargeDose {
   readonly volume: number | undefined;
@@ -33,8 +36,11 @@ function extra(
 }
 
 /** The dose for the tank, water, concentrate and strength chosen so far, as the bath's row will say it. */
-export function chargeDose(filled: FilledFields, { log }: LogContext): ChargeDose {
-  const chosen = ["tank", "water", "concentrate", "strength"].map((id) => [id, filled.text(id)] as const);
+export function chargeDose(
+  filled: FilledFields<"tank" | "water" | "concentrate" | "strength">,
+  { log }: LogContext,
+): ChargeDose {
+  const chosen = (["tank", "water", "concentrate", "strength"] as const).map((id) => [id, filled.text(id)] as const);
   const bath = draftedRow(log, "baths", Object.fromEntries(chosen));
   return {
     volume: bath.number("workingVolume"),
@@ -98,7 +104,10 @@ function extraFinding(name: string, answer: Answer<number> | undefined, system: 
 }
 
 /** What the charge form says while it is filled in. */
-export function doseFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+export function doseFindings(
+  filled: FilledFields<DoseKey | "concentrateAmount">,
+  context: LogContext,
+): readonly Finding[] {
   const { system } = context;
   const dose = chargeDose(filled, context);
   const strength = filled.text("strength");

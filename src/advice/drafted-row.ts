@@ -4,14 +4,13 @@ import { EvaluatedLog, type Fresh } from "../joblog/evaluate/evaluated-log.ts";
 import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { TableId } from "../joblog/formula/log-types.ts";
 import { jobLog } from "../joblog/job-log.ts";
-import type { LogRow } from "../joblog/model/definition.ts";
+import type { LogRow, NewRow } from "../joblog/model/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import type { Answer } from "./ask.ts";
+import type { RowFacts, TextOf } from "./bath-facts.ts";
 
 /** A row as it will stand, as figures and words: what is blank, an error or of the other type is undefined. */
-export interface DraftedRow<Table extends TableId> {
-  readonly number: (column: ColumnId<Table>) => number | undefined;
-  readonly text: (column: ColumnId<Table>) => string | undefined;
+export interface DraftedRow<Table extends TableId> extends RowFacts<Table> {
   /** The sentence of the function that refused. */
   readonly refusal: (column: ColumnId<Table>) => string | undefined;
   /** The figure, or why there is none; undefined where the cell is blank or holds words. */
@@ -29,11 +28,11 @@ function drafted<Table extends TableId>(cell: (column: ColumnId<Table>) => Scala
   };
   return {
     number,
-    text: (column) => {
+    text: <Id extends ColumnId<Table>>(column: Id) => {
       const value = cell(column);
       return value === undefined || value === null || value === "" || value instanceof CellError
         ? undefined
-        : String(value);
+        : (String(value) as TextOf<Table, Id>);
     },
     refusal,
     answer: (column) => {
@@ -49,18 +48,14 @@ export interface DraftedLog {
   /** One of the rows that were added to a table, the first being 0. */
   readonly added: <Table extends TableId>(table: Table, index?: number) => DraftedRow<Table>;
   /** A row that stands in the log already. */
-  readonly standing: <Table extends TableId>(table: Table, row: SnapshotRow) => DraftedRow<Table>;
+  readonly standing: <Table extends TableId>(table: Table, row: SnapshotRow<Table>) => DraftedRow<Table>;
 }
 
 /**
  * A log once some rows are added. Rows that stand in it count as the sheet shows them now, but for those
  * that `fresh` picks: what it reckons from the new rows is worked out anew.
  */
-export function draftedLog(
-  log: LogSnapshot,
-  rows: readonly { readonly table: TableId; readonly row: LogRow }[],
-  fresh?: Fresh,
-): DraftedLog {
+export function draftedLog(log: LogSnapshot, rows: readonly NewRow[], fresh?: Fresh): DraftedLog {
   const worked = new EvaluatedLog(
     jobLog,
     log,
@@ -79,18 +74,22 @@ export function draftedLog(
 }
 
 /** What one row will say. */
-export function draftedRow<Table extends TableId>(log: LogSnapshot, table: Table, row: LogRow): DraftedRow<Table> {
-  return draftedLog(log, [{ table, row }]).added(table);
+export function draftedRow<Table extends TableId>(
+  log: LogSnapshot,
+  table: Table,
+  row: LogRow<Table>,
+): DraftedRow<Table> {
+  return draftedLog(log, [{ table, row } as NewRow]).added(table);
 }
 
 /** What a row of the log will say once further cells of it are filled in. */
 export function completedRow<Table extends TableId>(
   log: LogSnapshot,
   table: Table,
-  { position, cells }: SnapshotRow,
-  further: LogRow,
+  { position, cells }: SnapshotRow<Table>,
+  further: LogRow<Table>,
 ): DraftedRow<Table> {
-  const completed: SnapshotRow = { position, cells: { ...cells, ...further } };
+  const completed: SnapshotRow<Table> = { position, cells: { ...cells, ...further } };
   const rows = log.rows[table].map((row) => (row.position === position ? completed : row));
   const after: LogSnapshot = { ...log, rows: { ...log.rows, [table]: rows } };
   return draftedLog(after, [], (of, ours) => of === table && ours === completed.cells).standing(table, completed);

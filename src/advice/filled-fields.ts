@@ -3,8 +3,8 @@ export interface FieldProblem {
   readonly message: string;
 }
 
-/** Values that could be read; a blank or unreadable field is undefined. */
-export interface FilledFields {
-  readonly number: (key: string) => number | undefined;
-  readonly text: (key: string) => string | undefined;
+/** Values of a form's fields that could be read, by the keys that the form has; a blank or unreadable field is undefined. */
+export interface FilledFields<Key extends string> {
+  readonly number: (key: Key) => number | undefined;
+  readonly text: (key: Key) => string | undefined;
 }

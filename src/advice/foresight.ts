@@ -2,6 +2,7 @@
 import { timeLeft } from "../../functions/top-up/time-left.ts";
 import { topUpLearned } from "../../functions/top-up/top-up-learned.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
+import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { bathState, bench } from "../joblog/model/words.ts";
@@ -16,8 +17,8 @@ const hoursADay = 24;
 
 /** Anything poured in, and a meter that was adjusted, begins a new trend. */
 function trendStart(log: LogSnapshot, bath: string): number {
-  const poured = rowsOfBath(log, "additions", bath).map(({ cells }) => cells["when"]);
-  const checked = log.rows.meterChecks.map(({ cells }) => cells["when"]);
+  const poured = rowsOfBath(log, "additions", bath).map(({ cells }) => cells.when);
+  const checked = log.rows.meterChecks.map(({ cells }) => cells.when);
   return [...poured, ...checked].reduce<number>(
     (latest, when) => (typeof when === "number" && when > latest ? when : latest),
     Number.NEGATIVE_INFINITY,
@@ -52,7 +53,7 @@ export function learnedTopUp(log: LogSnapshot, bath: string, ph: number): number
         facts.number("phAfter") !== undefined,
     );
   if (baseline === undefined || known.length === 0) return undefined;
-  const column = (id: string): number[][] => known.map((facts) => [facts.number(id) ?? 0]);
+  const column = (id: ColumnId<"additions">): number[][] => known.map((facts) => [facts.number(id) ?? 0]);
   const answer = askNumber(topUpLearned, {
     baseline,
     reading: ph,
@@ -70,7 +71,7 @@ function spokenHours(hours: number): string {
 }
 
 /** After a bench test that failed with the planned dose in: how much more the form will propose. */
-function stepUp(facts: RowFacts, log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
+function stepUp(facts: RowFacts<"baths">, log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
   const planned = (facts.number("plannedDose") ?? 0) <= (facts.number("openingDose") ?? 0);
   const more = planned && facts.text("benchState") === bench.refused ? missingOpening(log, bath) : undefined;
   return more === undefined

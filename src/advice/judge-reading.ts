@@ -23,7 +23,11 @@ const wordsOfVerdict: Readonly<Record<string, string>> = {
 /** No bath gains so much pH by itself, whatever drop its shop allows (common practice, no source). */
 const farAbove = 0.5;
 
-function topUpFindings(bath: RowFacts, reading: DraftedRow<"readings">, { system }: LogContext): readonly Finding[] {
+function topUpFindings(
+  bath: RowFacts<"baths">,
+  reading: DraftedRow<"readings">,
+  { system }: LogContext,
+): readonly Finding[] {
   const unit = volumeUnit[system];
   const first = reading.answer("firstAddition");
   if (first === undefined && reading.text("firstAddition") !== undefined) {
@@ -62,7 +66,7 @@ function verdictFindings(reading: DraftedRow<"readings">, afterTopUp: boolean): 
 
 /** Trigger at the sample's temperature, verdict, and what to add. */
 export function judgeReading(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   reading: DraftedRow<"readings">,
   afterTopUp: boolean,
   context: LogContext,

@@ -12,7 +12,7 @@ import { shopsHouseShare } from "./shop-values.ts";
 import { amount, ph as phFigure } from "./wording/figures.ts";
 
 /** The first addition of a top-up from a pH at the baseline's temperature: no row says it, for the verdict may be to hold. */
-function firstFrom(bath: RowFacts, ph: number, { log, system }: LogContext): Answer<number> | undefined {
+function firstFrom(bath: RowFacts<"baths">, ph: number, { log, system }: LogContext): Answer<number> | undefined {
   const opening = bath.number("openingDose");
   if (opening === undefined) return undefined;
   const range = askRow(topUpRange, {
@@ -35,7 +35,7 @@ function firstFrom(bath: RowFacts, ph: number, { log, system }: LogContext): Ans
  * amount or no pH before, the first addition of a top-up from here. Undefined where neither can be asked.
  */
 export function furtherAddition(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   addition: DraftedRow<"additions">,
   context: LogContext,
 ): Answer<number> | undefined {
@@ -51,7 +51,7 @@ export function furtherAddition(
 }
 
 function shortFindings(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   baseline: number,
   addition: DraftedRow<"additions">,
   context: LogContext,
@@ -78,7 +78,7 @@ function shortFindings(
 
 /** Whether the bath came back to its baseline after an addition, and what to add if it did not. */
 export function judgeRecovery(
-  bath: RowFacts,
+  bath: RowFacts<"baths">,
   addition: DraftedRow<"additions">,
   context: LogContext,
 ): readonly Finding[] {

@@ -1,12 +1,14 @@
 import { dose } from "../../functions/charge/dose.ts";
+import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { RowValue } from "../joblog/model/definition.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
+import { soilGrades } from "../joblog/model/words.ts";
 import { askNumber } from "./ask.ts";
 import { findRow } from "./bath-facts.ts";
 import type { LogContext } from "./log-context.ts";
 import { figure } from "./wording/figures.ts";
 
-const labelColumn: Readonly<Record<string, string>> = {
+const labelColumn: Readonly<Record<(typeof soilGrades)[number], ColumnId<"concentrates">>> = {
   light: "labelLight",
   medium: "labelMedium",
   heavy: "labelHeavy",
@@ -20,13 +22,16 @@ function strengthText(value: RowValue | undefined): string {
 
 /** What the label says for the soil of the job. */
 export function labelStrength(soil: string | undefined, concentrate: string, { log }: LogContext): string {
-  return strengthText(findRow(log, "concentrates", "concentrate", concentrate)?.cells[labelColumn[soil ?? ""] ?? ""]);
+  const grade = soilGrades.find((one) => one === soil);
+  if (grade === undefined) return "";
+  const { cells = {} } = findRow(log, "concentrates", "concentrate", concentrate) ?? {};
+  return strengthText(cells[labelColumn[grade]]);
 }
 
 /** Every strength that a label in the log names. */
 export function labelStrengths(log: LogSnapshot): readonly string[] {
   const cells = Object.values(labelColumn).flatMap((column) =>
-    log.rows.concentrates.map((row) => strengthText(row.cells[column])),
+    log.rows.concentrates.map(({ cells: held }) => strengthText(held[column])),
   );
   return [...new Set(cells)].filter((text) => text !== "");
 }

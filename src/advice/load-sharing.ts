@@ -1,3 +1,4 @@
+import type { ColumnId } from "../joblog/formula/log-names.ts";
 import { soilGrades, yesNo } from "../joblog/model/words.ts";
 import { findRow, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { FilledFields } from "./filled-fields.ts";
@@ -25,7 +26,12 @@ const others = (claims: readonly string[]): string =>
 const soilRank = (soil: string | undefined): number => soilGrades.findIndex((grade) => grade === soil);
 
 /** A dirtier claim was in since the bath was last skimmed or filtered, and this one comes in for the first time. */
-function cleanAfterDirty(filled: FilledFields, bath: string, claim: string, context: LogContext): readonly string[] {
+function cleanAfterDirty(
+  filled: FilledFields<ColumnId<"loads">>,
+  bath: string,
+  claim: string,
+  context: LogContext,
+): readonly string[] {
   const now = filled.number("when") ?? Number.POSITIVE_INFINITY;
   const before = rowsOfBath(context.log, "loads", bath)
     .map(rowFacts)
@@ -48,13 +54,13 @@ function cleanAfterDirty(filled: FilledFields, bath: string, claim: string, cont
 }
 
 /** Asked before a load goes into a bath that other claims share: flagged pieces never share, clean goes before dirty. */
-export function loadsFlaggedOrDirty(filled: FilledFields, context: LogContext): readonly string[] {
+export function loadsFlaggedOrDirty(filled: FilledFields<ColumnId<"loads">>, context: LogContext): readonly string[] {
   const [bath, claim] = [filled.text("bath"), filled.text("claim")];
   if (bath === undefined || claim === undefined) return [];
   const inBath = [
     ...new Set(
       rowsOfBath(context.log, "loads", bath)
-        .flatMap((row) => row.cells["claim"] ?? [])
+        .flatMap((row) => row.cells.claim ?? [])
         .map(String),
     ),
   ].filter((one) => one !== claim);

@@ -1,7 +1,7 @@
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { fieldTextOf, serialOf } from "./wording/moments.ts";
 
-const timed = ["baths", "benchTests", "readings", "additions", "loads", "meterChecks", "care", "releases"] as const;
+const timed = ["benchTests", "readings", "additions", "loads", "meterChecks", "care", "releases"] as const;
 
 /** Minutes between the latest entry of a log that is ahead of the clock and its present. */
 const pause = 10 / 1440;
@@ -10,10 +10,9 @@ const pause = 10 / 1440;
 const ahead = 1;
 
 function latestEntry(log: LogSnapshot): number | undefined {
-  const times = timed.flatMap((table) =>
-    log.rows[table].flatMap(({ cells }) => cells["when"] ?? cells["opened"] ?? []),
-  );
-  return times.reduce<number | undefined>(
+  const opened = log.rows.baths.map(({ cells }) => cells.opened);
+  const times = timed.flatMap((table) => log.rows[table].map(({ cells }) => cells.when));
+  return [...opened, ...times].reduce<number | undefined>(
     (latest, time) => (typeof time === "number" && (latest === undefined || time > latest) ? time : latest),
     undefined,
   );

@@ -33,7 +33,7 @@ const shown = (ph: number): number => Math.round(ph * 100) / 100;
  * The log with one more check of a meter: its checks, its readings, those that make baselines, and the
  * baselines themselves are worked out anew.
  */
-export function withCheck(log: LogSnapshot, check: LogRow): DraftedLog {
+export function withCheck(log: LogSnapshot, check: LogRow<"meterChecks">): DraftedLog {
   return draftedLog(log, [{ table: "meterChecks", row: check }], (table, { meter, counted }) => {
     if (table === "meterChecks") return meter === check["meter"];
     return table === "baths" || (table === "readings" && (meter === check["meter"] || counted === 1));
@@ -41,7 +41,7 @@ export function withCheck(log: LogSnapshot, check: LogRow): DraftedLog {
 }
 
 /** What becomes of a reading; undefined for one without a pH. */
-function reached(row: SnapshotRow, after: DraftedLog): ReachedReading | undefined {
+function reached(row: SnapshotRow<"readings">, after: DraftedLog): ReachedReading | undefined {
   const before = rowFacts(row);
   const now = after.standing("readings", row);
   const becomes = now.number("phCorrected");
@@ -63,7 +63,7 @@ function reached(row: SnapshotRow, after: DraftedLog): ReachedReading | undefine
  * What a check changes in the readings since the meter's check before; undefined where there is none. The
  * drift is taken as even in between, and what the meter showed stays.
  */
-export function reachOf(log: LogSnapshot, check: LogRow): Reach | undefined {
+export function reachOf(log: LogSnapshot, check: LogRow<"meterChecks">): Reach | undefined {
   const after = withCheck(log, check);
   const drafted = after.added("meterChecks");
   const [since, when] = [drafted.number("since"), drafted.number("when")];

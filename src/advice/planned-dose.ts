@@ -13,9 +13,9 @@ export const pourable = 0.0005;
 const step = 0.8;
 
 /** A step up from the strength wanted, where its dose is in and the bench test failed all the same. */
-export function proposedRaise(facts: RowFacts | undefined): string {
-  const [planned, poured, base, held] = ["plannedDose", "openingDose", "baseDose", "workingVolume"].map((id) =>
-    facts?.number(id),
+export function proposedRaise(facts: RowFacts<"baths"> | undefined): string {
+  const [planned, poured, base, held] = (["plannedDose", "openingDose", "baseDose", "workingVolume"] as const).map(
+    (id) => facts?.number(id),
   );
   if (planned === undefined || poured === undefined || base === undefined || held === undefined) return "";
   return facts?.text("benchState") === bench.refused && planned - poured <= pourable

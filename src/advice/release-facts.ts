@@ -1,3 +1,4 @@
+import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import { releaseState } from "../joblog/model/words.ts";
 import { rowFacts, rowsOfBath } from "./bath-facts.ts";
@@ -9,7 +10,7 @@ import type { LogContext } from "./log-context.ts";
 export type ReleaseFacts = DraftedRow<"releases">;
 
 /** A treatment that can lead to no release: a result over its limit, or all three stages poured and the pH still outside. What it found stays; the bath is treated again in a row of its own. */
-export function isSpent(row: SnapshotRow): boolean {
+export function isSpent(row: SnapshotRow<"releases">): boolean {
   const { number, text } = rowFacts(row);
   const state = text("state");
   const outside = state === releaseState.above || state === releaseState.below;
@@ -20,24 +21,26 @@ export function isSpent(row: SnapshotRow): boolean {
 }
 
 /** The release of a bath that waits for stages, results or the release itself. */
-export function openRelease(context: LogContext, bath: string | undefined): SnapshotRow | undefined {
+export function openRelease(context: LogContext, bath: string | undefined): SnapshotRow<"releases"> | undefined {
   return bath === undefined
     ? undefined
     : rowsOfBath(context.log, "releases", bath)
-        .filter((row) => row.cells["releasedAt"] === undefined && !isSpent(row))
+        .filter((row) => row.cells.releasedAt === undefined && !isSpent(row))
         .at(-1);
 }
 
 /** `columns`: those that the form asks for. A cell that the row holds already stays. */
 export function releaseFacts(
-  row: SnapshotRow | undefined,
+  row: SnapshotRow<"releases"> | undefined,
   bath: string | undefined,
-  filled: FilledFields,
-  columns: readonly string[],
+  filled: FilledFields<ColumnId<"releases">>,
+  columns: readonly ColumnId<"releases">[],
   { log }: LogContext,
 ): ReleaseFacts {
   const cells = Object.fromEntries(
-    columns.filter((id) => row?.cells[id] === undefined).map((id) => [id, filled.number(id) ?? filled.text(id)]),
+    columns
+      .filter((id) => row === undefined || row.cells[id] === undefined)
+      .map((id) => [id, filled.number(id) ?? filled.text(id)]),
   );
   return row === undefined
     ? draftedRow(log, "releases", { bath, ...cells })

@@ -1,8 +1,9 @@
 /** The shop's own defaults where no row of the log has taken them up yet; what its sheets leave blank is the function's own. */
 import { usualDrop, usualHouseShare } from "../core/bath/common-practice.ts";
+import type { FieldId } from "../joblog/formula/log-names.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 
-function shopsNumber(log: LogSnapshot | undefined, field: string, otherwise: number): number {
+function shopsNumber(log: LogSnapshot | undefined, field: FieldId, otherwise: number): number {
   const value = log?.fields[field];
   return typeof value === "number" ? value : otherwise;
 }

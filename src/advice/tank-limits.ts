@@ -6,7 +6,7 @@ import type { LogContext } from "./log-context.ts";
 import { amount as amountFigure, figure } from "./wording/figures.ts";
 
 /** The tank that a bath stands in. */
-export function tankOf(context: LogContext, bath: string | undefined): RowFacts | undefined {
+export function tankOf(context: LogContext, bath: string | undefined): RowFacts<"tanks"> | undefined {
   const tank = bathFacts(context.log, bath)?.text("tank");
   const row = tank === undefined ? undefined : findRow(context.log, "tanks", "tank", tank);
   return row === undefined ? undefined : rowFacts(row);

@@ -25,7 +25,7 @@ export function trendOf(log: LogSnapshot, bath: string): Trend {
   const row = findRow(log, "baths", "bath", bath);
   const facts = row === undefined ? undefined : rowFacts(row);
   const reference = facts?.number("baselineTemperature");
-  const gap = log.fields["temperatureGap"];
+  const gap = log.fields.temperatureGap;
   const points = rowsOfBath(log, "readings", bath).flatMap((reading): TrendPoint[] => {
     const { when, ph, purpose, temperature, verdict, phAtBaseline } = reading.cells;
     if (typeof when !== "number" || typeof ph !== "number" || purpose === "rinse") return [];

@@ -68,7 +68,7 @@ interface LogProps {
   readonly refresh: LogStore["refresh"];
 }
 
-const systemOf = (log: LogSnapshot): UnitSystem => unitSystems.find((one) => one === log.fields["unitSystem"]) ?? "US";
+const systemOf = (log: LogSnapshot): UnitSystem => unitSystems.find((one) => one === log.fields.unitSystem) ?? "US";
 
 /** The bath that a person chose, as long as the log has it, or else the usual one. */
 const bathOf = (log: LogSnapshot, { bath }: Chosen): string | undefined =>

@@ -12,33 +12,33 @@ function running(letter: string, index: number): string {
 export function largeLog(readingCount: number, additionCount: number): LogContent {
   const { rows } = firstTwoDays;
   const [bath] = rows.baths ?? [];
-  const first = rows.readings?.[0]?.["when"];
-  if (bath?.["bath"] === undefined || typeof first !== "number")
+  const first = rows.readings?.[0]?.when;
+  if (bath?.bath === undefined || typeof first !== "number")
     throw new RangeError("The demo holds no bath that was read.");
   const days = (readingCount * readingStep) / additionCount;
-  const readings = (index: number): LogRow => ({
+  const readings = (index: number): LogRow<"readings"> => ({
     id: running("R", index),
-    bath: bath["bath"],
+    bath: bath.bath,
     when: first + 2 + index * readingStep,
     purpose: "check",
     ph: 11.4 - (index % 30) / 50,
     temperature: 77,
     meter: "M-1",
   });
-  const additions = (index: number): LogRow => ({
+  const additions = (index: number): LogRow<"additions"> => ({
     id: running("A", index),
-    bath: bath["bath"],
+    bath: bath.bath,
     when: first + 2.01 + index * days,
     kind: index % 3 === 0 ? "water" : "concentrate",
     purpose: index % 3 === 0 ? "make-up" : "top-up",
     amount: 1.2,
     account: "claims",
   });
-  const filled = (
-    known: readonly LogRow[] | undefined,
+  const filled = <Row>(
+    known: readonly Row[] | undefined,
     count: number,
-    row: (index: number) => LogRow,
-  ): readonly LogRow[] => {
+    row: (index: number) => Row,
+  ): readonly Row[] => {
     const given = known ?? [];
     return [
       ...given,

@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
 
 import { jobLog } from "../../src/joblog/job-log.ts";
-import type { LogContent, LogRow } from "../../src/joblog/model/definition.ts";
+import type { Cells, LogContent } from "../../src/joblog/model/definition.ts";
 import { firstTwoDays } from "../demo/days/demo-week.ts";
 import { contentIn } from "../demo/metric/week-in.ts";
 import { logOf } from "../unit/excel/prepared-log.ts";
 import { compareWithGrid } from "../unit/joblog/evaluate/compare-with-grid.ts";
 import { fullWeek, weekOf, weekWhere } from "../unit/joblog/sheets/hostile-log.ts";
 
-const changed = (change: (rows: readonly LogRow[]) => readonly LogRow[]): LogContent => ({
+const changed = (change: (rows: readonly Cells[]) => readonly Cells[]): LogContent => ({
   fields: fullWeek.fields,
   rows: Object.fromEntries(Object.entries(fullWeek.rows).map(([id, rows]) => [id, change(rows)])),
 });

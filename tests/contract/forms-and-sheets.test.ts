@@ -5,7 +5,7 @@ import { inJugs } from "../../src/advice/charge-dose.ts";
 import { amount, figure, money, ph } from "../../src/advice/wording/figures.ts";
 import { editLog, readLog } from "../../src/excel/log-workbook.ts";
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
-import type { LogContent, RowValue } from "../../src/joblog/model/definition.ts";
+import type { Cells, LogContent, RowValue } from "../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import type { Draft, EntryForm } from "../../src/pane/record/entry-form.ts";
 import { additionEntry } from "../../src/pane/record/forms/addition/addition-entry.ts";
@@ -333,7 +333,8 @@ function cellsAfter(log: LogSnapshot, keys: Readonly<Partial<Record<TableId, Row
   return (table, column) => {
     const row = log.rows[table].find(({ cells }) => Object.values(cells)[0] === keys[table]);
     if (row === undefined) throw new Error(`${table} has no row ${String(keys[table])}.`);
-    return row.cells[column];
+    const cells: Cells = row.cells;
+    return cells[column];
   };
 }
 

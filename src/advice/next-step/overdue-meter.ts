@@ -4,15 +4,20 @@ import { fixed } from "../wording/figure-words.ts";
 import { isCheckLate } from "./check-late.ts";
 import { type Bath, limitOf } from "./step.ts";
 
-function checksOf({ log }: Bath, meter: string): readonly RowFacts[] {
-  const time = (facts: RowFacts): number => facts.number("when") ?? Number.NEGATIVE_INFINITY;
+function checksOf({ log }: Bath, meter: string): readonly RowFacts<"meterChecks">[] {
+  const time = (facts: RowFacts<"meterChecks">): number => facts.number("when") ?? Number.NEGATIVE_INFINITY;
   return log.rows.meterChecks
     .map(rowFacts)
     .filter((facts) => facts.text("meter") === meter)
     .sort((a, b) => time(a) - time(b));
 }
 
-function lateCheck(bath: Bath, meter: string, last: RowFacts | undefined, now: number): string | undefined {
+function lateCheck(
+  bath: Bath,
+  meter: string,
+  last: RowFacts<"meterChecks"> | undefined,
+  now: number,
+): string | undefined {
   const at = last?.number("when");
   if (at === undefined)
     return `Meter ${meter} has no check in this log: check it in two buffers before you trust a reading.`;
@@ -22,7 +27,7 @@ function lateCheck(bath: Bath, meter: string, last: RowFacts | undefined, now: n
 }
 
 /** A check that failed and left the meter as it was. */
-function failedCheck(meter: string, last: RowFacts | undefined): string | undefined {
+function failedCheck(meter: string, last: RowFacts<"meterChecks"> | undefined): string | undefined {
   const verdict = last?.text("verdict");
   if (
     last === undefined ||
@@ -41,7 +46,7 @@ function failedCheck(meter: string, last: RowFacts | undefined): string | undefi
 
 /** What the meter of the bath's last reading wants, each a sentence. */
 export function meterSentences(bath: Bath, now: number): readonly string[] {
-  const meter = lastReadingOf(bath.log, bath.id)?.cells["meter"];
+  const meter = lastReadingOf(bath.log, bath.id)?.cells.meter;
   if (meter === undefined) return [];
   const last = checksOf(bath, String(meter)).at(-1);
   return [lateCheck(bath, String(meter), last, now), failedCheck(String(meter), last)].filter(

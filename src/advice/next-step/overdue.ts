@@ -51,7 +51,7 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
   const line = tank === undefined ? undefined : rowFacts(tank).number("fillDepth");
   const perDepth = tank === undefined ? undefined : rowFacts(tank).number("volumePerDepth");
   const madeUp = log.rows.additions.some(
-    ({ cells }) => cells["bath"] === id && Number(cells["when"]) > Number(row?.cells["when"]),
+    ({ cells }) => cells.bath === id && Number(cells.when) > Number(row?.cells.when),
   );
   if (
     level === undefined ||
@@ -77,6 +77,6 @@ export function overdueOf(bath: Bath, now: number): readonly Overdue[] {
     ...one(levelSentence(bath), "make-up"),
     ...one(ageSentence(bath), "change-out"),
     ...one(changeOutSentence(bath), "change-out"),
-    ...one(concentrate?.cells["sdsOnFile"] === "no" ? "No safety data sheet on file for the concentrate." : undefined),
+    ...one(concentrate?.cells.sdsOnFile === "no" ? "No safety data sheet on file for the concentrate." : undefined),
   ];
 }

@@ -8,7 +8,7 @@ import { failedSurfaces } from "./step-before-use.ts";
 
 export function readAgainStep({ facts, log, id, system }: Bath): Step {
   const lastAddition = rowsOfBath(log, "additions", id)
-    .filter((row) => row.cells["kind"] === "concentrate")
+    .filter((row) => row.cells.kind === "concentrate")
     .at(-1);
   const added = lastAddition === undefined ? undefined : rowFacts(lastAddition).number("amount");
   const verdict = facts.text("lastVerdict") ?? "";
@@ -58,9 +58,9 @@ export function topUpStep({ log, id, system, facts }: Bath): Step {
 }
 
 /** The last top-ups, newest first, for as long as each was read and fell short of the baseline. */
-function shortTopUps({ log, id }: Bath): readonly RowFacts[] {
+function shortTopUps({ log, id }: Bath): readonly RowFacts<"additions">[] {
   const topUps = rowsOfBath(log, "additions", id).filter(
-    (row) => row.cells["kind"] === "concentrate" && row.cells["purpose"] !== "opening",
+    (row) => row.cells.kind === "concentrate" && row.cells.purpose !== "opening",
   );
   const newestFirst = topUps.map(rowFacts).reverse();
   const end = newestFirst.findIndex((facts) => facts.text("recovery") !== "short");
@@ -71,7 +71,7 @@ function shortTopUps({ log, id }: Bath): readonly RowFacts[] {
 function shortStep(bath: Bath): Step | undefined {
   const { facts, log, id, system } = bath;
   const row = lastReadingOf(log, id);
-  if (row?.cells["purpose"] !== "after top-up") return undefined;
+  if (row?.cells.purpose !== "after top-up") return undefined;
   const short = shortTopUps(bath);
   const baseline = facts.number("baseline");
   const after = rowFacts(row).number("phAtBaseline") ?? facts.number("lastReading");

@@ -1,4 +1,5 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { FieldId } from "../../joblog/formula/log-names.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { volume } from "../../joblog/model/units-of.ts";
 import type { RowFacts } from "../bath-facts.ts";
@@ -35,7 +36,7 @@ export interface NextStep {
 
 export interface Bath {
   readonly id: string;
-  readonly facts: RowFacts;
+  readonly facts: RowFacts<"baths">;
   readonly log: LogSnapshot;
   readonly system: UnitSystem;
 }
@@ -43,7 +44,7 @@ export interface Bath {
 export type Step = Omit<NextStep, "overdue">;
 
 /** A limit of the shop, where the log names one. */
-export function limitOf(log: LogSnapshot, field: string): number | undefined {
+export function limitOf(log: LogSnapshot, field: FieldId): number | undefined {
   const limit = log.fields[field];
   return typeof limit === "number" ? limit : undefined;
 }

@@ -1,6 +1,6 @@
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { LogDefinition, RowValue, TableDefinition } from "../../joblog/model/definition.ts";
-import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
+import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { findField } from "../../joblog/model/references.ts";
 import { DamagedLog, NewerLog, OlderLog } from "../log-problems.ts";
 import { columnPositions, logTables, systemOf } from "../table-columns.ts";
@@ -16,7 +16,7 @@ function rowsOf(
   headers: readonly unknown[],
   body: readonly (readonly unknown[])[],
   system: Parameters<typeof columnPositions>[3],
-): readonly SnapshotRow[] {
+): readonly AnyRow[] {
   const positions = columnPositions(table, sheet, headers, system);
   return body.flatMap((line, position) => {
     const cells: Record<string, RowValue | undefined> = {};
@@ -104,6 +104,6 @@ export async function readTables(context: Excel.RequestContext, log: LogDefiniti
       table.id,
       rowsOf(table, sheet.name, headers.values[0] ?? [], body.values, system),
     ]),
-  ) as Record<TableId, readonly SnapshotRow[]>;
+  ) as Record<TableId, readonly AnyRow[]>;
   return { fields: fieldValues, rows };
 }

@@ -1,21 +1,19 @@
 import { unitSystems } from "../../core/units/unit-system.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
-import type { ColumnDefinition, LogDefinition, LogRow, TableDefinition } from "../../joblog/model/definition.ts";
+import type { Cells, ColumnDefinition, LogDefinition, LogRow, TableDefinition } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import { LogProblem } from "../office-problems.ts";
 import { logTables } from "../table-columns.ts";
 
-/** A row for one of the log's tables. */
-export interface NewRow {
-  readonly table: TableId;
-  readonly row: LogRow;
-}
-
 /** Cells of an earlier row, found by its key in the table's first column, that are filled in if they are blank. */
-export interface BlankFill {
-  readonly table: TableId;
+export type BlankFill = {
+  readonly [Table in TableId]: { readonly table: Table; readonly key: string; readonly cells: LogRow<Table> };
+}[TableId];
+
+/** What is filled in of a row, whichever table it stands in. */
+interface RowFill {
   readonly key: string;
-  readonly cells: LogRow;
+  readonly cells: Cells;
 }
 
 /** One column of the log as one read trip found it; a null object under the header of another unit system. */
@@ -37,8 +35,8 @@ export interface Ground {
   readonly used: readonly LoadedColumn[];
   /** Whole columns, only those that a fill looks at: keys and the cells to fill. */
   readonly read: readonly LoadedColumn[];
-  readonly rows: readonly LogRow[];
-  readonly fills: readonly BlankFill[];
+  readonly rows: readonly Cells[];
+  readonly fills: readonly RowFill[];
 }
 
 /** The table and its sheet. Throws a RangeError where the log has none of that id. */
@@ -59,8 +57,8 @@ export function loadGround(
   context: Excel.RequestContext,
   log: LogDefinition,
   id: TableId,
-  rows: readonly LogRow[],
-  fills: readonly BlankFill[],
+  rows: readonly Cells[],
+  fills: readonly RowFill[],
 ): Ground {
   const found = tableOf(log, id);
   const table = context.workbook.tables.getItem(found.table.name);

@@ -1,9 +1,9 @@
-import type { LogDefinition, RowValue } from "../../joblog/model/definition.ts";
+import type { Cells, LogDefinition } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
 import { cellValue } from "../cell-text.ts";
 import { systemOf } from "../table-columns.ts";
 import { loadGround, refuseIfReadOnly } from "./append-ground.ts";
-import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
+import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
 import type { LogEdit } from "./log-edit.ts";
 import { type PlannedTable, planTable } from "./plan-rows.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
@@ -31,7 +31,7 @@ function filledCells({ ground, fills }: PlannedTable): readonly FilledCells[] {
   const table = ground.definition.id;
   const byPosition = new Map<number, FilledCells>();
   for (const { position, key, column, value } of fills) {
-    const cells: Readonly<Record<string, RowValue | undefined>> = {
+    const cells: Cells = {
       ...byPosition.get(position)?.cells,
       [column]: value,
     };
@@ -40,7 +40,7 @@ function filledCells({ ground, fills }: PlannedTable): readonly FilledCells[] {
   return [...byPosition.values()];
 }
 
-function receiptFor(planned: readonly PlannedTable[], changes: readonly RowChange[]): Receipt {
+function receiptFor(planned: readonly PlannedTable[], changes: readonly AnyChange[]): Receipt {
   return {
     rows: planned.flatMap(({ ground, lines }) =>
       lines.map(({ position, row }): WrittenRow => ({

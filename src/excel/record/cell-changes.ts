@@ -1,3 +1,4 @@
+import type { ColumnId, FieldId } from "../../joblog/formula/log-names.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
@@ -12,18 +13,28 @@ export interface CellChange {
   readonly after: RowValue | undefined;
 }
 
-/** Typed cells of a row, by column. */
-export interface RowChange {
+/** Typed cells of a row, by column. `position` counts the table's data rows from 0. */
+export type RowChange = {
+  readonly [Table in TableId]: {
+    readonly table: Table;
+    readonly position: number;
+    readonly cells: { readonly [Id in ColumnId<Table>]?: CellChange };
+  };
+}[TableId];
+
+/** Typed cells of a row of whichever table. */
+export interface AnyChange {
   readonly table: TableId;
-  /** Counts the table's data rows from 0. */
   readonly position: number;
   readonly cells: Readonly<Record<string, CellChange>>;
 }
 
+/** Named cells, by field. */
+export type FieldChanges = { readonly [Id in FieldId]?: CellChange };
+
 export interface CellChanges {
-  /** Named cells, by field. */
-  readonly fields?: Readonly<Record<string, CellChange>>;
-  readonly rows?: readonly RowChange[];
+  readonly fields?: FieldChanges;
+  readonly rows?: readonly AnyChange[];
 }
 
 interface LoadedField {
@@ -33,7 +44,7 @@ interface LoadedField {
 }
 
 interface LoadedRow {
-  readonly change: RowChange;
+  readonly change: AnyChange;
   readonly worksheet: Excel.Worksheet;
   readonly headers: Excel.Range;
   readonly line: Excel.Range;
@@ -61,7 +72,7 @@ function loadField(context: Excel.RequestContext, log: LogDefinition, id: string
   return { name, change, range };
 }
 
-function loadRow(context: Excel.RequestContext, log: LogDefinition, change: RowChange): LoadedRow {
+function loadRow(context: Excel.RequestContext, log: LogDefinition, change: AnyChange): LoadedRow {
   const table = context.workbook.tables.getItem(tableOf(log, change.table).table.name);
   const { worksheet } = table;
   worksheet.load("name");

@@ -1,5 +1,6 @@
-import type { BlankFill, NewRow } from "./append-ground.ts";
-import type { CellChange, RowChange } from "./cell-changes.ts";
+import type { NewRow } from "../../joblog/model/definition.ts";
+import type { BlankFill } from "./append-ground.ts";
+import type { FieldChanges, RowChange } from "./cell-changes.ts";
 
 /** All that one act of a person writes to the log, in one batch. Plain data. */
 export interface LogEdit {
@@ -9,5 +10,5 @@ export interface LogEdit {
   /** Cells of earlier rows that it changes, each with what the log holds there now. */
   readonly changes?: readonly RowChange[];
   /** Named cells that it changes, by field. */
-  readonly fields?: Readonly<Record<string, CellChange>>;
+  readonly fields?: FieldChanges;
 }

@@ -1,7 +1,7 @@
 /** Which lines go where, decided before the first cell is written. */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { columnFormula } from "../../joblog/layout/written-formula.ts";
-import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../../joblog/model/definition.ts";
+import type { Cells, ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions } from "../table-columns.ts";
@@ -24,11 +24,11 @@ export interface PlannedTable {
   readonly ground: Ground;
   /** How far the table must grow. */
   readonly extra: number;
-  readonly lines: readonly { readonly position: number; readonly line: Line; readonly row: LogRow }[];
+  readonly lines: readonly { readonly position: number; readonly line: Line; readonly row: Cells }[];
   readonly fills: readonly CellFill[];
 }
 
-function lineOf(ground: Ground, row: LogRow, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
+function lineOf(ground: Ground, row: Cells, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
   const line: (RowValue | null)[] = Array.from({ length: ground.body.columnCount }, () => null);
   for (const [column, at] of positions) {
     if (column.role === "computed") line[at] = columnFormula(column, ground.definition, log, system);

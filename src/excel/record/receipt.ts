@@ -1,6 +1,6 @@
 import type { TableId } from "../../joblog/formula/log-types.ts";
-import type { LogRow } from "../../joblog/model/definition.ts";
-import type { RowChange } from "./cell-changes.ts";
+import type { Cells } from "../../joblog/model/definition.ts";
+import type { AnyChange } from "./cell-changes.ts";
 
 /** A row that was written: where, with what, and whether the table grew for it. */
 export interface WrittenRow {
@@ -8,7 +8,7 @@ export interface WrittenRow {
   /** Counts the table's data rows from 0. */
   readonly position: number;
   /** The typed cells as they were handed over; computed cells are not among them. */
-  readonly cells: LogRow;
+  readonly cells: Cells;
   readonly grown: boolean;
 }
 
@@ -17,7 +17,7 @@ export interface FilledCells {
   readonly table: TableId;
   readonly position: number;
   readonly key: string;
-  readonly cells: LogRow;
+  readonly cells: Cells;
 }
 
 /** What one entry wrote, so that it can be taken back. Plain data. */
@@ -25,7 +25,7 @@ export interface Receipt {
   readonly rows: readonly WrittenRow[];
   readonly fills: readonly FilledCells[];
   /** Cells of earlier rows that held something else before. */
-  readonly changes: readonly RowChange[];
+  readonly changes: readonly AnyChange[];
 }
 
 /** What several writes wrote, as if one: it is taken back whole or not at all. */

@@ -1,10 +1,10 @@
 import type { TableId } from "../../joblog/formula/log-types.ts";
-import type { ColumnDefinition, LogDefinition, LogRow, RowValue } from "../../joblog/model/definition.ts";
+import type { Cells, ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, systemOf } from "../table-columns.ts";
 import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-ground.ts";
-import { loadChanges, planChanges, type RowChange } from "./cell-changes.ts";
+import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 
 interface LoadedTable {
@@ -47,7 +47,7 @@ function load(
 /** Whether every cell still holds what was written; `undefined` was left blank. */
 function isUnchanged(
   line: readonly unknown[],
-  cells: LogRow,
+  cells: Cells,
   columns: readonly (readonly [ColumnDefinition, number])[],
 ): boolean {
   return columns.every(([column, at]) => line[at] === (cells[column.id] ?? ""));
@@ -82,7 +82,7 @@ function removeRows(found: LoadedTable, rows: readonly WrittenRow[], inputs: Inp
   worksheet.getRangeByIndexes(rowIndex + rowCount - cut.size, columnIndex, cut.size, columnCount).clear();
 }
 
-function given(cells: LogRow): readonly [string, RowValue | undefined][] {
+function given(cells: Cells): readonly [string, RowValue | undefined][] {
   return Object.entries(cells).filter(([, value]) => value !== undefined);
 }
 
@@ -105,7 +105,7 @@ function refuseIfChanged(
   if (!whole || !fills.every(unchangedFill)) throw changedSince(name);
 }
 
-function undone(change: RowChange): RowChange {
+function undone(change: AnyChange): AnyChange {
   const cells = Object.entries(change.cells).map(
     ([id, { before, after }]) => [id, { before: after, after: before }] as const,
   );

@@ -2,6 +2,7 @@ import { nodeOf } from "../formula/expression.ts";
 import type { TableId } from "../formula/log-types.ts";
 import { logNames, rowNames } from "../formula/name-log.ts";
 import type {
+  Cells,
   ColumnDefinition,
   ComputedColumn,
   FieldDefinition,
@@ -13,8 +14,6 @@ import type { LogSnapshot } from "../model/log-snapshot.ts";
 import { isCellError } from "../model/log-snapshot.ts";
 import { CellError, type Scalar, scalarOf } from "./cell-value.ts";
 import { type Surroundings, valueOf } from "./value-of.ts";
-
-type Cells = Readonly<Record<string, RowValue | undefined>>;
 
 /** A row to be worked out as if it stood in the log. */
 export interface DraftRow {
@@ -50,6 +49,7 @@ const asScalar = (value: RowValue | undefined): Scalar =>
 export class EvaluatedLog {
   private readonly sheets: ReadonlyMap<TableId, Sheet>;
   private readonly fields: ReadonlyMap<string, FieldDefinition>;
+  private readonly held: Cells;
   private readonly knownFields = new Map<string, Scalar>();
 
   constructor(
@@ -74,6 +74,7 @@ export class EvaluatedLog {
         ];
       }),
     );
+    this.held = log.fields;
     this.fields = new Map(definition.sheets.flatMap((sheet) => sheet.fields).map((field) => [field.id, field]));
   }
 
@@ -133,7 +134,7 @@ export class EvaluatedLog {
     const value =
       formula !== undefined && this.fresh === "everything"
         ? scalarOf(valueOf(nodeOf(formula(logNames(this.definition))), this.around(undefined, undefined)))
-        : asScalar(this.log.fields[field]);
+        : asScalar(this.held[field]);
     this.knownFields.set(field, value);
     return value;
   }

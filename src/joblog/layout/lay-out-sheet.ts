@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { TableId } from "../formula/log-types.ts";
 import type {
+  Cells,
   ChartDefinition,
   ChartSeriesDefinition,
   LogContent,
@@ -133,6 +134,7 @@ export function laidOutSheet(
   placement: Placement,
 ): SheetPlan {
   const { sheet, columnWidths } = placed;
+  const held: Cells = content.fields;
   const tables = placed.tables.map((one): TablePlan => ({
     id: one.table.id,
     name: one.table.name,
@@ -141,7 +143,7 @@ export function laidOutSheet(
   }));
   const cells = [
     ...headCells(placed),
-    ...placed.fields.flatMap((one) => fieldCells(one, log, system, content.fields[one.field.id])),
+    ...placed.fields.flatMap((one) => fieldCells(one, log, system, held[one.field.id])),
     ...placed.tables.flatMap((one, index) =>
       tableCells(one, tables[index]?.columns ?? [], content.rows[one.table.id] ?? []),
     ),

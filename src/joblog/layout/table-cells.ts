@@ -1,4 +1,4 @@
-import type { ColumnDefinition, LogRow } from "../model/definition.ts";
+import type { Cells, ColumnDefinition } from "../model/definition.ts";
 import type { CellPlan, TableColumnPlan } from "../model/plan.ts";
 import type { PlacedTable } from "./placement.ts";
 import { headerStyle } from "./table-columns.ts";
@@ -13,7 +13,7 @@ function bodyCell(
   align: Pick<CellPlan, "align">,
   row: number,
   place: number,
-  content: LogRow,
+  content: Cells,
 ): CellPlan {
   const look = {
     row,
@@ -31,7 +31,7 @@ function bodyCell(
 export function tableCells(
   placed: PlacedTable,
   columns: readonly TableColumnPlan[],
-  rows: readonly LogRow[],
+  rows: readonly Cells[],
 ): readonly CellPlan[] {
   const { area, captionRow, table } = placed;
   const caption: CellPlan[] =

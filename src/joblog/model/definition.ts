@@ -4,7 +4,7 @@
  */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Expression, Value } from "../formula/expression.ts";
-import type { Log } from "../formula/log-names.ts";
+import type { ColumnId, FieldId, Log } from "../formula/log-names.ts";
 import type { TableId } from "../formula/log-types.ts";
 
 /** What a column or field holds; decides cell format, validation and how a form reads it. */
@@ -86,7 +86,7 @@ export interface TableDefinition {
   /** Empty rows a new log starts with (at least 1: an Excel table cannot have none). */
   readonly emptyRows: number;
   /** Rows that a new log starts with, where the content has none. */
-  readonly start?: (system: UnitSystem) => readonly LogRow[];
+  readonly start?: (system: UnitSystem) => readonly Cells[];
   /** Its lines are all worked out: nobody types into it and it never grows. */
   readonly fixedRows?: true;
   readonly signals?: readonly RowSignal[];
@@ -200,11 +200,19 @@ export interface LogDefinition {
 /** What a cell of a row may hold; a date is an Excel serial number, an absent value a blank cell. */
 export type RowValue = string | number | boolean;
 
+/** Cells by column id, of whichever table: for what goes by the log's description. */
+export type Cells = Readonly<Record<string, RowValue | undefined>>;
+
 /** One table row by column id; computed columns never appear. */
-export type LogRow = Readonly<Record<string, RowValue | undefined>>;
+export type LogRow<Table extends TableId> = { readonly [Id in ColumnId<Table>]?: RowValue | undefined };
+
+/** A row for one of the log's tables. */
+export type NewRow = {
+  readonly [Table in TableId]: { readonly table: Table; readonly row: LogRow<Table> };
+}[TableId];
 
 /** What a log is filled with when it is laid out. */
 export interface LogContent {
-  readonly fields: Readonly<Record<string, RowValue | undefined>>;
-  readonly rows: Readonly<Partial<Record<TableId, readonly LogRow[]>>>;
+  readonly fields: { readonly [Id in FieldId]?: RowValue | undefined };
+  readonly rows: { readonly [Table in TableId]?: readonly LogRow<Table>[] };
 }

@@ -1,6 +1,6 @@
 import { jobLog } from "../job-log.ts";
-import type { LogContent, TableDefinition } from "./definition.ts";
-import type { LogSnapshot } from "./log-snapshot.ts";
+import type { Cells, LogContent, TableDefinition } from "./definition.ts";
+import type { AnyRow, LogSnapshot } from "./log-snapshot.ts";
 
 function inputsOf(table: TableDefinition): readonly string[] {
   return table.columns.flatMap((column) => (column.role === "input" ? [column.id] : []));
@@ -12,15 +12,19 @@ export function contentOf(log: LogSnapshot): LogContent {
     .flatMap((sheet) => sheet.fields)
     .filter((field) => field.formula === undefined && field.fixed !== true);
   const tables = jobLog.sheets.flatMap((sheet) => sheet.tables).filter((table) => inputsOf(table).length > 0);
+  const held: Cells = log.fields;
   return {
-    fields: Object.fromEntries(fields.map(({ id }) => [id, log.fields[id]])),
+    fields: Object.fromEntries(fields.map(({ id }) => [id, held[id]])),
     rows: Object.fromEntries(
-      tables.map((table) => [
-        table.id,
-        log.rows[table.id].map(({ cells }) =>
-          Object.fromEntries(inputsOf(table).flatMap((id) => (cells[id] === undefined ? [] : [[id, cells[id]]]))),
-        ),
-      ]),
+      tables.map((table) => {
+        const rows: readonly AnyRow[] = log.rows[table.id];
+        return [
+          table.id,
+          rows.map(({ cells }) =>
+            Object.fromEntries(inputsOf(table).flatMap((id) => (cells[id] === undefined ? [] : [[id, cells[id]]]))),
+          ),
+        ];
+      }),
     ),
   };
 }

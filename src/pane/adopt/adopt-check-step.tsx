@@ -46,8 +46,8 @@ export function AdoptCheckStep({
   const styles = useStyles();
   const { taken, listed, before } = adoption;
   const columns = columnsOf(kindOf(table)).filter(({ id }) => taken.some(({ cells }) => cells[id] !== undefined));
-  const added = before.map(
-    ({ table: to, row }) => `${to === "claims" ? "claim" : "bath"} ${String(row["claim"] ?? row["bath"])}`,
+  const added = before.map((one) =>
+    one.table === "claims" ? `claim ${String(one.row.claim)}` : `bath ${String(one.row.bath)}`,
   );
   return (
     <>

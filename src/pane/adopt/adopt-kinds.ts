@@ -1,3 +1,4 @@
+import type { ColumnId } from "../../joblog/formula/log-names.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
@@ -6,13 +7,15 @@ import { findTable } from "../../joblog/model/references.ts";
 export type AdoptTable = Extract<TableId, "readings" | "additions" | "loads" | "items" | "benchTests">;
 
 /** What the rows of a shop's sheet can be. */
-export interface AdoptKind {
-  readonly table: AdoptTable;
-  readonly name: string;
-  readonly about: string;
-  /** Columns without which a row says nothing, beyond those that the log itself wants. */
-  readonly alsoNeeded: readonly string[];
-}
+export type AdoptKind = {
+  readonly [Table in AdoptTable]: {
+    readonly table: Table;
+    readonly name: string;
+    readonly about: string;
+    /** Columns without which a row says nothing, beyond those that the log itself wants. */
+    readonly alsoNeeded: readonly ColumnId<Table>[];
+  };
+}[AdoptTable];
 
 export const adoptKinds: readonly AdoptKind[] = [
   { table: "readings", name: "Readings", about: "pH and temperature of samples", alsoNeeded: ["ph"] },
@@ -32,7 +35,7 @@ export function kindOf(table: AdoptTable): AdoptKind {
 export function columnsOf({ table, alsoNeeded }: AdoptKind): readonly (InputColumn & { readonly needed: boolean })[] {
   return findTable(jobLog, table).columns.flatMap((column) => {
     if (column.role !== "input" || (column.id === "id" && table !== "items")) return [];
-    const needed = column.id !== "id" && (column.required || alsoNeeded.includes(column.id));
+    const needed = column.id !== "id" && (column.required || alsoNeeded.some((id) => id === column.id));
     return [{ ...column, needed }];
   });
 }

@@ -1,5 +1,7 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 
+import type { ColumnId } from "../../joblog/formula/log-names.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
 import { isKeyText } from "../../joblog/model/key-text.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
@@ -27,7 +29,7 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
   const setBath = (key: keyof typeof answers.newBath, value: string): void => {
     onAnswer({ newBath: { ...answers.newBath, [key]: value } });
   };
-  const keys = (table: "tanks" | "waters" | "concentrates", column: string) =>
+  const keys = <Table extends TableId>(table: Table, column: ColumnId<Table>) =>
     asOptions(log.rows[table].flatMap(({ cells }) => cells[column] ?? []).map(String));
   return (
     <>

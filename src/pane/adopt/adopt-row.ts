@@ -1,7 +1,7 @@
 import { bathFacts } from "../../advice/bath-values.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { InputColumn, LogRow, RowValue } from "../../joblog/model/definition.ts";
+import type { Cells, InputColumn, RowValue } from "../../joblog/model/definition.ts";
 import { isKeyText } from "../../joblog/model/key-text.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { readInput } from "../controls/read-input.ts";
@@ -17,7 +17,7 @@ type CellReading = { readonly value: RowValue | undefined } | { readonly why: st
 
 /** A row as far as it could be read, and everything that is wrong with it. */
 export interface ReadRow {
-  readonly cells: LogRow;
+  readonly cells: Cells;
   readonly why: readonly string[];
 }
 
@@ -55,7 +55,7 @@ function readNumberOrText(
 }
 
 /** Times at which the event cannot have happened. */
-function impossible(cells: LogRow, log: LogSnapshot, now: number): readonly string[] {
+function impossible(cells: Cells, log: LogSnapshot, now: number): readonly string[] {
   const { when, bath } = cells;
   if (typeof when !== "number") return [];
   if (when > now + clockSlack) return ["the date is still to come"];

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { NewRow } from "../../excel/record/append-ground.ts";
-import type { LogRow } from "../../joblog/model/definition.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { NewRow } from "../../joblog/model/definition.ts";
+import type { Cells } from "../../joblog/model/definition.ts";
+import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { nextIds } from "../record/next-id.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
 import { rowReader } from "./adopt-row.ts";
@@ -15,23 +15,26 @@ interface ListedRow {
 
 interface TakenRow {
   readonly number: number;
-  readonly cells: LogRow;
+  readonly cells: Cells;
 }
+
+type NewName = Extract<NewRow, { readonly table: "claims" | "baths" }>;
 
 /** What adopting would do: every row of the sheet is either taken or listed. */
 export interface Adoption {
   readonly taken: readonly TakenRow[];
   readonly listed: readonly ListedRow[];
   /** Claims and baths that the log gets first. */
-  readonly before: readonly NewRow[];
+  readonly before: readonly NewName[];
 }
 
 const minute = 1 / 1440;
 
 /** The same event is in the log already where bath or claim, moment and everything else taken agree. */
-function isInLog(cells: LogRow, table: AdoptAnswers["table"], log: LogSnapshot): boolean {
+function isInLog(cells: Cells, table: AdoptAnswers["table"], log: LogSnapshot): boolean {
   const keys = Object.keys(cells).filter((key) => cells[key] !== undefined && key !== "id" && key !== "note");
-  return log.rows[table].some((row) =>
+  const rows: readonly AnyRow[] = log.rows[table];
+  return rows.some((row) =>
     keys.every((key) => {
       const [there, here] = [row.cells[key], cells[key]];
       return typeof there === "number" && typeof here === "number"
@@ -42,22 +45,21 @@ function isInLog(cells: LogRow, table: AdoptAnswers["table"], log: LogSnapshot):
 }
 
 /** Claims and baths that taken rows name and the log does not hold; a bath opens with its first row. */
-function newNames(taken: readonly TakenRow[], { newBath }: AdoptAnswers, log: LogSnapshot): readonly NewRow[] {
-  const held = (table: "claims" | "baths", column: string): ReadonlySet<string> =>
-    new Set(log.rows[table].map(({ cells }) => String(cells[column])));
-  const named = (column: string): readonly string[] => [
+function newNames(taken: readonly TakenRow[], { newBath }: AdoptAnswers, log: LogSnapshot): readonly NewName[] {
+  const named = (column: "claim" | "bath"): readonly string[] => [
     ...new Set(taken.flatMap(({ cells }) => (cells[column] === undefined ? [] : [String(cells[column])]))),
   ];
-  const [claims, baths] = [held("claims", "claim"), held("baths", "bath")];
+  const claims = new Set(log.rows.claims.map(({ cells }) => String(cells.claim)));
+  const baths = new Set(log.rows.baths.map(({ cells }) => String(cells.bath)));
   const firstOf = (bath: string): number =>
-    Math.min(...taken.filter(({ cells }) => cells["bath"] === bath).map(({ cells }) => Number(cells["when"])));
+    Math.min(...taken.filter(({ cells }) => cells.bath === bath).map(({ cells }) => Number(cells.when)));
   return [
     ...named("claim")
       .filter((claim) => !claims.has(claim))
-      .map((claim): NewRow => ({ table: "claims", row: { claim } })),
+      .map((claim): NewName => ({ table: "claims", row: { claim } })),
     ...named("bath")
       .filter((bath) => !baths.has(bath))
-      .map((bath): NewRow => ({ table: "baths", row: { bath, ...newBath, opened: firstOf(bath) } })),
+      .map((bath): NewName => ({ table: "baths", row: { bath, ...newBath, opened: firstOf(bath) } })),
   ];
 }
 
@@ -75,10 +77,10 @@ export function adoptRows(
   const read = rowReader(sheet, answers, log, system, now);
   const taken: TakenRow[] = [];
   const listed: ListedRow[] = [];
-  const tags = new Set(log.rows[answers.table].map(({ cells }) => String(cells["id"])));
+  const tags = new Set(log.rows[answers.table].map(({ cells }) => String(cells.id)));
   for (const row of sheet.rows) {
     const { cells, why } = read(row);
-    const tag = cells["id"];
+    const tag = cells.id;
     if (why.length > 0) listed.push({ number: row.number, why });
     else if (isInLog(cells, answers.table, log)) listed.push({ number: row.number, why: ["is in the log already"] });
     else if (tag !== undefined && tags.has(String(tag)))
@@ -88,14 +90,14 @@ export function adoptRows(
       taken.push({ number: row.number, cells });
     }
   }
-  const unnumbered = taken.filter(({ cells }) => cells["id"] === undefined);
+  const unnumbered = taken.filter(({ cells }) => cells.id === undefined);
   // Tags of the sheet are numbers that are taken, too.
-  const tagged = taken.filter(({ cells }) => cells["id"] !== undefined).map(({ cells }) => ({ position: 0, cells }));
+  const tagged = taken.filter(({ cells }) => cells.id !== undefined).map(({ cells }) => ({ position: 0, cells }));
   const rows = { ...log.rows, [answers.table]: [...log.rows[answers.table], ...tagged] };
   const ids = nextIds({ ...log, rows }, answers.table, unnumbered.length);
   const idOf = new Map(unnumbered.map(({ number }, index) => [number, ids[index]]));
   return {
-    taken: taken.map(({ number, cells }) => ({ number, cells: { ...cells, id: cells["id"] ?? idOf.get(number) } })),
+    taken: taken.map(({ number, cells }) => ({ number, cells: { ...cells, id: cells.id ?? idOf.get(number) } })),
     listed,
     before: newNames(taken, answers, log),
   };

@@ -9,6 +9,8 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { readActiveSheet, type SheetReading } from "../../excel/read/read-active-sheet.ts";
 import { joinReceipts, type Receipt } from "../../excel/record/receipt.ts";
+import type { ColumnId } from "../../joblog/formula/log-names.ts";
+import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { LongWorkView } from "../controls/long-work-view.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
@@ -31,7 +33,7 @@ import { proposeHeadingRow, tableBelow } from "./sheet-table.ts";
 const steps = ["Your sheet", "Columns", "Open questions", "Check"] as const;
 
 function blankAnswers(log: LogSnapshot): AdoptAnswers {
-  const only = (table: "tanks" | "waters" | "concentrates", column: string): string => {
+  const only = <Table extends TableId>(table: Table, column: ColumnId<Table>): string => {
     const [first, ...others] = log.rows[table].map(({ cells }) => String(cells[column] ?? ""));
     return others.length === 0 ? (first ?? "") : "";
   };

@@ -1,13 +1,14 @@
 import type { InputColumn } from "../../joblog/model/definition.ts";
 import { isKeyText } from "../../joblog/model/key-text.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { AdoptAnswers, NameAnswer } from "./adopt-answers.ts";
 
 /** The words that a choice column takes, from the log's description or from its rows; undefined for other columns. */
 export function choicesOf({ choices }: InputColumn, log: LogSnapshot): readonly string[] | undefined {
   if (choices === undefined) return undefined;
   if (choices.kind === "fixed") return choices.choices;
-  return log.rows[choices.table].flatMap(({ cells }) => cells[choices.column] ?? []).map(String);
+  const rows: readonly AnyRow[] = log.rows[choices.table];
+  return rows.flatMap(({ cells }) => cells[choices.column] ?? []).map(String);
 }
 
 /** Whether the column names rows that adopting can add: claims, and baths where the sheet says when. */

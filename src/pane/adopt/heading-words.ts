@@ -1,5 +1,10 @@
+import type { ColumnId } from "../../joblog/formula/log-names.ts";
+import type { AdoptTable } from "./adopt-kinds.ts";
+
+type AdoptColumn = { readonly [Table in AdoptTable]: ColumnId<Table> }[AdoptTable];
+
 /** Words that home-made sheets write over columns, by the log's column; common practice, no source. */
-export const wordsOfColumn: Readonly<Record<string, readonly string[]>> = {
+const words = {
   when: ["when", "date", "day", "datetime", "time"],
   bath: ["bath", "fill", "tank"],
   claim: ["claim", "job", "customer", "file"],
@@ -44,9 +49,11 @@ export const wordsOfColumn: Readonly<Record<string, readonly string[]>> = {
   method: ["method"],
   dwell: ["dwell"],
   result: ["result", "pass"],
-};
+} as const satisfies { readonly [Id in AdoptColumn]?: readonly string[] };
 
-export const headingsKnown: ReadonlySet<string> = new Set(Object.values(wordsOfColumn).flat());
+export const wordsOfColumn: Readonly<Record<string, readonly string[] | undefined>> = words;
+
+export const headingsKnown: ReadonlySet<string> = new Set(Object.values(words).flat());
 
 /** A column that holds nothing but times of day. */
 export const timeWords: readonly string[] = ["time", "hour", "clock"];

@@ -1,6 +1,6 @@
 import { rowsOfBath } from "../../advice/bath-facts.ts";
 import { shortMoment } from "../../advice/wording/moments.ts";
-import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
+import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { claimsInBath } from "./share-plan.ts";
 
 interface BathVisit {
@@ -9,17 +9,17 @@ interface BathVisit {
   readonly words: string;
 }
 
-const timesOf = (rows: readonly SnapshotRow[]): readonly number[] =>
-  rows.flatMap(({ cells }) => (typeof cells["when"] === "number" ? [cells["when"]] : []));
+const timesOf = (rows: readonly AnyRow[]): readonly number[] =>
+  rows.flatMap(({ cells }) => (typeof cells.when === "number" ? [cells.when] : []));
 
 function wordsFor(log: LogSnapshot, bath: string, claim: string): string {
-  const loads = rowsOfBath(log, "loads", bath).filter(({ cells }) => String(cells["claim"] ?? "") === claim);
+  const loads = rowsOfBath(log, "loads", bath).filter(({ cells }) => String(cells.claim ?? "") === claim);
   const times = timesOf(loads);
   const [first, last] = [times[0], times.at(-1)];
   const count = `${String(loads.length)} ${loads.length === 1 ? "load" : "loads"}`;
   if (first === undefined || last === undefined) return `${count}, without a time.`;
   const cleaned = timesOf(
-    rowsOfBath(log, "care", bath).filter(({ cells }) => cells["kind"] === "skim" || cells["kind"] === "filter"),
+    rowsOfBath(log, "care", bath).filter(({ cells }) => cells.kind === "skim" || cells.kind === "filter"),
   ).findLast((time) => time <= first);
   const before =
     cleaned === undefined

@@ -21,10 +21,8 @@ interface Props {
 /** Which bath is shared out and by what; one button makes the log follow. */
 export function ShareCard({ log, bath: usual, refresh }: Props): React.JSX.Element {
   const page = usePageStyles();
-  const [bath, setBath] = useState(String(log.fields["shareBath"] ?? usual));
-  const [basis, setBasis] = useState<string>(
-    shareBases.find((one) => one === log.fields["shareBasis"]) ?? shareBases[0],
-  );
+  const [bath, setBath] = useState(String(log.fields.shareBath ?? usual));
+  const [basis, setBasis] = useState<string>(shareBases.find((one) => one === log.fields.shareBasis) ?? shareBases[0]);
   const attempt = useAttempt();
   const { changes, findings } = sharePlan(log, bath, basis);
   const Icon = shareBath.icon;

@@ -10,7 +10,7 @@ export interface SharePlan {
   readonly findings: readonly Finding[];
 }
 
-const claimOf = ({ cells }: SnapshotRow): string => String(cells["claim"] ?? "");
+const claimOf = ({ cells }: SnapshotRow<"loads">): string => String(cells.claim ?? "");
 
 /** The claims that had loads in a bath, in the order in which they came in. */
 export function claimsInBath(log: LogSnapshot, bath: string): readonly string[] {
@@ -26,8 +26,8 @@ export function sharePlan(log: LogSnapshot, bath: string, basis: string): ShareP
   const listed = new Set(log.rows.shares.map(claimOf));
   const missing = claimsInBath(log, bath).filter((claim) => !listed.has(claim));
   const another = bath !== shareBath || basis !== shareBasis;
-  const typed = another ? log.rows.shares.filter(({ cells }) => cells["units"] !== undefined) : [];
-  const spoken = typed.map((row) => `${claimOf(row)}: ${String(row.cells["units"])}`).join(", ");
+  const typed = another ? log.rows.shares.filter(({ cells }) => cells.units !== undefined) : [];
+  const spoken = typed.map((row) => `${claimOf(row)}: ${String(row.cells.units)}`).join(", ");
   const findings: readonly Finding[] = [
     ...(claimsInBath(log, bath).length === 0
       ? [
@@ -55,7 +55,7 @@ export function sharePlan(log: LogSnapshot, bath: string, basis: string): ShareP
       changes: typed.map(({ position, cells }) => ({
         table: "shares",
         position,
-        cells: { units: { before: cells["units"], after: undefined } },
+        cells: { units: { before: cells.units, after: undefined } },
       })),
       rows: missing.map((claim) => ({ table: "shares", row: { claim } })),
     },

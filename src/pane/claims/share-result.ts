@@ -1,6 +1,7 @@
 import { rowFacts, rowsOfBath } from "../../advice/bath-facts.ts";
 import type { Finding } from "../../advice/finding.ts";
 import { figure, money } from "../../advice/wording/figures.ts";
+import type { ColumnId, FieldId } from "../../joblog/formula/log-names.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { shareBases } from "../../joblog/model/words.ts";
 import { claimsInBath } from "./share-plan.ts";
@@ -25,26 +26,26 @@ export interface ShareResult {
 }
 
 /** The column of a load that counts by each basis. */
-const countedBy: Readonly<Record<(typeof shareBases)[number], string>> = {
+const countedBy: Readonly<Record<(typeof shareBases)[number], ColumnId<"loads">>> = {
   baskets: "counted",
   "soil-weighted baskets": "weighted",
   "basket-minutes": "basketMinutes",
 };
 
 function leftOut(log: LogSnapshot, bath: string, basis: string): readonly string[] {
-  const listed = new Set(log.rows.shares.map(({ cells }) => String(cells["claim"] ?? "")));
+  const listed = new Set(log.rows.shares.map(({ cells }) => String(cells.claim ?? "")));
   const known = shareBases.find((one) => one === basis);
   const column = known === undefined ? undefined : countedBy[known];
   return rowsOfBath(log, "loads", bath)
     .filter(
       ({ cells }) =>
-        !listed.has(String(cells["claim"] ?? "")) || (column !== undefined && typeof cells[column] !== "number"),
+        !listed.has(String(cells.claim ?? "")) || (column !== undefined && typeof cells[column] !== "number"),
     )
-    .map(({ cells }) => String(cells["id"] ?? "a line without a number"));
+    .map(({ cells }) => String(cells.id ?? "a line without a number"));
 }
 
 function leftOutFinding(log: LogSnapshot, bath: string, basis: string): readonly Finding[] {
-  const count = log.fields["loadsLeftOut"];
+  const count = log.fields.loadsLeftOut;
   if (typeof count !== "number" || count === 0) return [];
   if (count < 0)
     return [
@@ -117,7 +118,7 @@ export function shareResult(log: LogSnapshot): ShareResult | undefined {
       ? []
       : [{ claim: row.text("claim") ?? "", units, part: row.number("weight"), share: row.number("share") }];
   });
-  const amount = (field: string): number | undefined => {
+  const amount = (field: FieldId): number | undefined => {
     const value = log.fields[field];
     return typeof value === "number" ? value : undefined;
   };

@@ -11,7 +11,7 @@ export const showStatement: Action<{ readonly log: LogSnapshot; readonly claim: 
   icon: DocumentTextRegular,
   needs: "log",
   run: async ({ log, claim }) => {
-    const before = log.fields["statementClaim"];
+    const before = log.fields.statementClaim;
     if (before !== claim) await editLog({ fields: { statementClaim: { before, after: claim } } });
     await showSheet("statement");
     return undefined;

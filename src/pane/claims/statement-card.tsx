@@ -13,7 +13,7 @@ import { showStatement } from "./show-statement.ts";
 export function StatementCard({ log }: { readonly log: LogSnapshot }): React.JSX.Element | null {
   const page = usePageStyles();
   const claims = textsOf(log, "claims", "claim");
-  const [claim, setClaim] = useState(String(log.fields["statementClaim"] ?? claims[0] ?? ""));
+  const [claim, setClaim] = useState(String(log.fields.statementClaim ?? claims[0] ?? ""));
   const attempt = useAttempt();
   if (claims.length === 0) return null;
   const Icon = showStatement.icon;

@@ -3,7 +3,7 @@ import { serialOf } from "../../advice/wording/moments.ts";
 import type { LogContent, LogRow } from "../../joblog/model/definition.ts";
 import { bathOne } from "./week-event.ts";
 
-const claims: readonly LogRow[] = [
+const claims: readonly LogRow<"claims">[] = [
   {
     claim: "D-0427",
     loss: "kitchen fire, row house",
@@ -29,7 +29,7 @@ const claims: readonly LogRow[] = [
 ];
 
 /** What a load carries out was measured by nobody: a guess of the shop's, for the split of a fallen level. */
-const tanks: readonly LogRow[] = [
+const tanks: readonly LogRow<"tanks">[] = [
   {
     tank: "T1",
     length: 48,
@@ -53,7 +53,7 @@ const tanks: readonly LogRow[] = [
 ];
 
 /** No prices: this shop books its water by the week, as a cost line, so that it is not counted twice. */
-const waters: readonly LogRow[] = [
+const waters: readonly LogRow<"waters">[] = [
   { water: "RO", name: "RO permeate", hardness: 7, alkalinity: 5, tds: 14, ph: 6.1, tested: serialOf("2027-02-26") },
   {
     water: "SOFT",
@@ -75,7 +75,7 @@ const waters: readonly LogRow[] = [
   },
 ];
 
-const concentrates: readonly LogRow[] = [
+const concentrates: readonly LogRow<"concentrates">[] = [
   {
     concentrate: "CN-1",
     description: "Invented alkaline liquid",
@@ -94,7 +94,7 @@ const concentrates: readonly LogRow[] = [
   },
 ];
 
-const people: readonly LogRow[] = [
+const people: readonly LogRow<"people">[] = [
   { initials: "KT", name: "technician 1 (invented)" },
   { initials: "MV", name: "technician 2 (invented)" },
 ];

@@ -2,8 +2,8 @@
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
 import type { LogContext } from "../../advice/log-context.ts";
-import type { NewRow } from "../../excel/record/append-ground.ts";
 import type { LogEdit } from "../../excel/record/log-edit.ts";
+import type { NewRow } from "../../joblog/model/definition.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
 
 export type EntryId =
@@ -73,7 +73,7 @@ export interface EntryForm {
   readonly groups: (values: Draft, context: LogContext) => readonly FieldGroup[];
   /** What untouched fields start with; follows what was typed elsewhere in the form. */
   readonly proposals: (typed: Draft, context: LogContext) => Draft;
-  readonly meaning: (filled: FilledFields, context: LogContext, values: Draft) => Meaning;
+  readonly meaning: (filled: FilledFields<string>, context: LogContext, values: Draft) => Meaning;
   /** Where a form has repeated fields: how many sets there are, kept in the draft under this key. */
   readonly repeats?: { readonly key: string; readonly label: string; readonly least: number; readonly most: number };
 }

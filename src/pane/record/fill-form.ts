@@ -51,7 +51,7 @@ export function readFields(fields: readonly EntryField[], typed: Draft, system: 
 }
 
 /** The values that could be read, by field key. */
-export function filledFields(values: ReadonlyMap<string, RowValue>): FilledFields {
+export function filledFields(values: ReadonlyMap<string, RowValue>): FilledFields<string> {
   return {
     number: (key) => {
       const value = values.get(key);

@@ -12,7 +12,7 @@ const spoken = (serial: number): string => fieldTextOf(serial).replace("T", " ")
 /** Times at which the entry cannot have happened: still to come, or outside the life of its bath. */
 export function impossibleTimes(
   fields: readonly EntryField[],
-  filled: FilledFields,
+  filled: FilledFields<string>,
   context: LogContext,
 ): readonly FieldProblem[] {
   const now = serialOf(context.now);

@@ -37,7 +37,7 @@ export function nextIds(log: LogSnapshot, table: NumberedTable, count: number): 
   let digits = 3;
   let highest = 0;
   for (const row of log.rows[table]) {
-    const parts = numbered.exec(String(row.cells["id"] ?? ""));
+    const parts = numbered.exec(String(row.cells.id ?? ""));
     const value = Number(parts?.[2] ?? 0);
     if (parts === null || value < highest) continue;
     highest = value;
@@ -51,7 +51,7 @@ export function nextIds(log: LogSnapshot, table: NumberedTable, count: number): 
 export function proposedBathId(log: LogSnapshot, tank: string, opened: string): string {
   const [, month = "", day = ""] = /^\d{4}-(\d{2})-(\d{2})/.exec(opened) ?? [];
   const base = `B-${tank}-${month}${day}`;
-  const taken = new Set(log.rows.baths.map((row) => String(row.cells["bath"] ?? "")));
+  const taken = new Set(log.rows.baths.map((row) => String(row.cells.bath ?? "")));
   if (!taken.has(base)) return base;
   for (let code = "b".charCodeAt(0); code <= "z".charCodeAt(0); code += 1) {
     const id = base + String.fromCharCode(code);

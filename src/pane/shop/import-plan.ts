@@ -1,14 +1,13 @@
-import { findRow } from "../../advice/bath-facts.ts";
 import { figure } from "../../advice/wording/figures.ts";
 import { fieldTextOf } from "../../advice/wording/moments.ts";
 import type { CellChange } from "../../excel/record/cell-changes.ts";
 import type { LogEdit } from "../../excel/record/log-edit.ts";
-import type { LogRow, RowValue } from "../../joblog/model/definition.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { Cells, RowValue } from "../../joblog/model/definition.ts";
+import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { limitOf } from "./limit-fields.ts";
 import type { ShopFileReading } from "./read-shop-file.ts";
 import { type FileTable, fileTables } from "./shop-file.ts";
-import { inputsOf, keyColumn, tableWords } from "./shop-tables.ts";
+import { inputsOf, keyColumn, shopRow, tableWords } from "./shop-tables.ts";
 
 type Shop = Extract<ShopFileReading, { readonly read: "shop" }>;
 
@@ -25,10 +24,7 @@ function spoken(value: RowValue | undefined, type: string): string {
 }
 
 /** Only what the file says is changed: a cell or row that it lacks stays as it is. */
-function differing(
-  held: Readonly<Record<string, RowValue | undefined>>,
-  given: LogRow,
-): Readonly<Record<string, CellChange>> {
+function differing(held: Cells, given: Cells): Readonly<Record<string, CellChange>> {
   return Object.fromEntries(
     Object.entries(given).flatMap(([id, after]) =>
       after === undefined || after === held[id] ? [] : [[id, { before: held[id], after }]],
@@ -36,12 +32,12 @@ function differing(
   );
 }
 
-function planTable(log: LogSnapshot, table: FileTable, rows: readonly LogRow[]): ImportPlan {
+function planTable(log: LogSnapshot, table: FileTable, rows: readonly Cells[]): ImportPlan {
   const { one } = tableWords[table];
   const key = keyColumn(table).id;
   const planned = rows.map((given): ImportPlan => {
     const name = String(given[key]);
-    const row = findRow(log, table, key, name);
+    const row: AnyRow | undefined = shopRow(log, table, name);
     if (row === undefined) return { lines: [`New ${one}: ${name}`], changes: { rows: [{ table, row: given }] } };
     const cells = differing(row.cells, given);
     const lines = inputsOf(table).flatMap(({ id, label, type }) => {

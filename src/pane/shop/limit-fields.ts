@@ -1,18 +1,21 @@
+import type { FieldId } from "../../joblog/formula/log-names.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import type { FieldDefinition, InputColumn } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
 
 /** The shop's own limits, in the groups in which a person looks for them. */
-export const limitGroups: readonly { readonly legend: string; readonly ids: readonly string[] }[] = [
+export const limitGroups = [
   { legend: "Top-ups", ids: ["usualDrop", "tolerance", "temperatureGap", "houseShare", "topUpGrowth", "topUpLimit"] },
   { legend: "Readings and bath life", ids: ["readingHours", "bathLife"] },
   { legend: "Meter", ids: ["meterCheckDays", "meterLimit", "slopeLow", "slopeHigh"] },
   { legend: "Soil in the shares", ids: ["weightLight", "weightMedium", "weightHeavy"] },
   { legend: "Items", ids: ["economicShare"] },
   { legend: "Discharge", ids: ["sewerLow", "sewerHigh", "permit"] },
-];
+] as const satisfies readonly { readonly legend: string; readonly ids: readonly FieldId[] }[];
 
-export const limitIds: readonly string[] = limitGroups.flatMap(({ ids }) => ids);
+export type LimitId = (typeof limitGroups)[number]["ids"][number];
+
+export const limitIds: readonly LimitId[] = limitGroups.flatMap(({ ids }): readonly LimitId[] => ids);
 
 export const limitOf = (id: string): FieldDefinition => findField(jobLog, id);
 

@@ -1,8 +1,9 @@
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { Cells } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Draft, EntryField } from "../record/entry-form.ts";
-import { limitColumn, limitGroups, limitOf } from "./limit-fields.ts";
+import { limitColumn, limitGroups, type LimitId, limitOf } from "./limit-fields.ts";
 import { type FilledShopForm, readForm, type ShopForm } from "./shop-form.ts";
 
 const groups = limitGroups.map(({ legend, ids }) => ({
@@ -22,7 +23,7 @@ const pairs = [
   ["sewerLow", "sewerHigh"],
 ] as const;
 
-export function crossed(number: FilledFields["number"]): readonly FieldProblem[] {
+export function crossed(number: FilledFields<LimitId>["number"]): readonly FieldProblem[] {
   return pairs.flatMap(([low, high]) => {
     const [below, above] = [number(low), number(high)];
     return below !== undefined && above !== undefined && below >= above
@@ -38,8 +39,9 @@ export function crossed(number: FilledFields["number"]): readonly FieldProblem[]
 
 /** All limits in one form; every verdict in the log follows them at once. */
 export function limitsForm(log: LogSnapshot, system: UnitSystem): ShopForm {
+  const held: Cells = log.fields;
   const fill = (typed: Draft): FilledShopForm => {
-    const { values, converted, problems, filled, changed } = readForm(fields, (key) => log.fields[key], typed, system);
+    const { values, converted, problems, filled, changed } = readForm(fields, (key) => held[key], typed, system);
     const all = [...problems, ...crossed(filled.number)];
     return {
       values,
@@ -59,7 +61,7 @@ export function limitsForm(log: LogSnapshot, system: UnitSystem): ShopForm {
         : {
             changes: {
               fields: Object.fromEntries(
-                changed.map((key) => [key, { before: log.fields[key], after: filled.number(key) ?? filled.text(key) }]),
+                changed.map((key) => [key, { before: held[key], after: filled.number(key) ?? filled.text(key) }]),
               ),
             },
           }),

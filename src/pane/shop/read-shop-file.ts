@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { InputColumn, LogRow, RowValue } from "../../joblog/model/definition.ts";
+import type { Cells, InputColumn, RowValue } from "../../joblog/model/definition.ts";
 import { readInput } from "../controls/read-input.ts";
 import { limitColumn, limitIds } from "./limit-fields.ts";
 import { crossed } from "./limits-form.ts";
@@ -10,7 +10,7 @@ import { inputsOf, keyColumn, tableWords } from "./shop-tables.ts";
 
 /** What a file holds for this log, or every reason why it is refused. */
 export type ShopFileReading =
-  | { readonly read: "shop"; readonly limits: LogRow; readonly tables: Readonly<Record<FileTable, readonly LogRow[]>> }
+  | { readonly read: "shop"; readonly limits: Cells; readonly tables: Readonly<Record<FileTable, readonly Cells[]>> }
   | { readonly read: "refused"; readonly problems: readonly string[] };
 
 /** Far more than any shop's lists; a larger file is something else. */

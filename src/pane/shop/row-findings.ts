@@ -9,12 +9,13 @@ import type { FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
 import { amount, money } from "../../advice/wording/figures.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { ColumnId } from "../../joblog/formula/log-names.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import type { ShopTable } from "./shop-tables.ts";
 
-interface Row {
-  readonly filled: FilledFields;
+interface Row<Table extends ShopTable> {
+  readonly filled: FilledFields<ColumnId<Table>>;
   /** The row's key in the log; undefined for a new row. */
   readonly key: string | undefined;
   readonly changed: readonly string[];
@@ -22,17 +23,17 @@ interface Row {
   readonly system: UnitSystem;
 }
 
-function bathsWith(log: LogSnapshot, column: string, key: string | undefined): string {
+function bathsWith(log: LogSnapshot, column: "tank" | "water" | "concentrate", key: string | undefined): string {
   return key === undefined
     ? ""
     : log.rows.baths
         .filter(({ cells }) => String(cells[column] ?? "") === key)
-        .map(({ cells }) => String(cells["bath"] ?? ""))
+        .map(({ cells }) => String(cells.bath ?? ""))
         .join(", ");
 }
 
-function ofTank({ filled, key, changed, log, system }: Row): readonly Finding[] {
-  const [length, width, depth] = ["length", "width", "fillDepth"].map(filled.number);
+function ofTank({ filled, key, changed, log, system }: Row<"tanks">): readonly Finding[] {
+  const [length, width, depth] = (["length", "width", "fillDepth"] as const).map(filled.number);
   if (length === undefined || width === undefined || depth === undefined) return [];
   const volume = askNumber(tankVolume, {
     length,
@@ -42,7 +43,7 @@ function ofTank({ filled, key, changed, log, system }: Row): readonly Finding[] 
     system,
   });
   const baths = bathsWith(log, "tank", key);
-  const measured = ["length", "width", "fillDepth", "displacement"].some((id) => changed.includes(id));
+  const measured = (["length", "width", "fillDepth", "displacement"] as const).some((id) => changed.includes(id));
   return [
     volume.known
       ? { tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` }
@@ -51,7 +52,7 @@ function ofTank({ filled, key, changed, log, system }: Row): readonly Finding[] 
   ];
 }
 
-function ofWater({ filled, key, changed, log }: Row): readonly Finding[] {
+function ofWater({ filled, key, changed, log }: Row<"waters">): readonly Finding[] {
   const hardness = filled.number("hardness");
   const answer =
     hardness === undefined ? undefined : askText(hardnessClass, { hardness: hardness === 0 ? "0 mg/L" : hardness });
@@ -75,13 +76,13 @@ function ofWater({ filled, key, changed, log }: Row): readonly Finding[] {
   ];
 }
 
-function ofConcentrate({ filled, key, changed, log, system }: Row): readonly Finding[] {
+function ofConcentrate({ filled, key, changed, log, system }: Row<"concentrates">): readonly Finding[] {
   const [price, pack] = [filled.number("packPrice"), filled.number("packVolume")];
   const unit =
     price === undefined || pack === undefined
       ? undefined
       : askNumber(unitPrice, { pack_price: price, pack_volume: pack, system });
-  const strengths = ["labelLight", "labelMedium", "labelHeavy"].flatMap((id): readonly Finding[] => {
+  const strengths = (["labelLight", "labelMedium", "labelHeavy"] as const).flatMap((id): readonly Finding[] => {
     const text = filled.text(id);
     const answer = text === undefined ? undefined : askNumber(dose, { volume: 100, rate: text, system });
     return answer?.known === false ? [{ tone: "watch", text: `"${text ?? ""}" gives no dose: ${answer.why}` }] : [];
@@ -108,7 +109,7 @@ function ofConcentrate({ filled, key, changed, log, system }: Row): readonly Fin
 }
 
 /** What stands ready for the days that a delivery takes, at the use so far. */
-function ofStock({ filled, key, log, system }: Row): readonly Finding[] {
+function ofStock({ filled, key, log, system }: Row<"stockBalance">): readonly Finding[] {
   const [lead, safety] = [filled.number("leadDays"), filled.number("safety")];
   const name = key ?? filled.text("concentrate");
   const row = name === undefined ? undefined : findRow(log, "stockBalance", "concentrate", name);
@@ -133,14 +134,17 @@ function ofStock({ filled, key, log, system }: Row): readonly Finding[] {
   ];
 }
 
-const byTable: Readonly<Partial<Record<ShopTable, (row: Row) => readonly Finding[]>>> = {
+const byTable: { readonly [Table in ShopTable]?: (row: Row<Table>) => readonly Finding[] } = {
   tanks: ofTank,
   waters: ofWater,
   concentrates: ofConcentrate,
   stockBalance: ofStock,
 };
 
+/** A row whose table only the description knows. */
+type Described = Omit<Row<ShopTable>, "filled"> & { readonly filled: FilledFields<string> };
+
 /** What a row comes to: its computed figures, and which baths follow a change. */
-export function rowFindings(table: ShopTable, row: Row): readonly Finding[] {
+export function rowFindings(table: ShopTable, row: Described): readonly Finding[] {
   return byTable[table]?.(row) ?? [];
 }

@@ -1,20 +1,19 @@
-import { findRow } from "../../advice/bath-facts.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Draft } from "../record/entry-form.ts";
-import { field } from "../record/fields-of.ts";
+import { fieldOf } from "../record/fields-of.ts";
 import { rowFindings } from "./row-findings.ts";
 import { type FilledShopForm, readForm, type ShopForm } from "./shop-form.ts";
-import { inputsOf, keyColumn, keysOf, type ShopTable, tableWords } from "./shop-tables.ts";
+import { inputsOf, keyColumn, keysOf, shopRow, type ShopTable, tableWords } from "./shop-tables.ts";
 
 /** Adds a row to one of the shop's lists, or changes the one of that key; a key once used is not renamed here. */
 export function rowForm(log: LogSnapshot, system: UnitSystem, table: ShopTable, key: string | undefined): ShopForm {
   const { one } = tableWords[table];
   const keyId = keyColumn(table).id;
-  const row = key === undefined ? undefined : findRow(log, table, keyId, key);
+  const row: AnyRow | undefined = key === undefined ? undefined : shopRow(log, table, key);
   const fields = inputsOf(table)
     .filter(({ id }) => key === undefined || id !== keyId)
-    .map(({ id }) => field(log, table, id));
+    .map((column) => fieldOf(log, column));
   const fill = (typed: Draft): FilledShopForm => {
     const { values, converted, problems, filled, changed } = readForm(fields, (id) => row?.cells[id], typed, system);
     const name = filled.text(keyId);

@@ -1,7 +1,7 @@
 /** The shop's defaults as a file: limits, tanks, waters, concentrates and people, for the next job's workbook. */
 import { fieldTextOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { RowValue } from "../../joblog/model/definition.ts";
+import type { Cells, RowValue } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { limitIds } from "./limit-fields.ts";
 import { inputsOf, type ShopTable } from "./shop-tables.ts";
@@ -25,7 +25,7 @@ export interface ShopFile {
   readonly tables: Readonly<Record<FileTable, readonly FileCells[]>>;
 }
 
-function cellsOfRow(table: FileTable, cells: Readonly<Record<string, RowValue | undefined>>): FileCells {
+function cellsOfRow(table: FileTable, cells: Cells): FileCells {
   return Object.fromEntries(
     inputsOf(table).flatMap(({ id, type }) => {
       const value = cells[id];

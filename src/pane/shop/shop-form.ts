@@ -40,7 +40,7 @@ interface ReadForm {
   readonly values: Draft;
   readonly converted: Readonly<Partial<Record<string, string>>>;
   readonly problems: readonly FieldProblem[];
-  readonly filled: FilledFields;
+  readonly filled: FilledFields<string>;
   /** Keys of the fields whose text is no longer that of the log. */
   readonly changed: readonly string[];
 }

@@ -1,6 +1,6 @@
 import { jobLog } from "../../joblog/job-log.ts";
-import type { InputColumn } from "../../joblog/model/definition.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { Cells, InputColumn } from "../../joblog/model/definition.ts";
+import type { AnyRow, LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { findTable } from "../../joblog/model/references.ts";
 
 /** The lists that the other sheets look up. */
@@ -32,5 +32,19 @@ export function keyColumn(table: ShopTable): InputColumn {
 
 export function keysOf(log: LogSnapshot, table: ShopTable): readonly string[] {
   const { id } = keyColumn(table);
-  return log.rows[table].flatMap(({ cells }) => cells[id] ?? []).map(String);
+  const rows: readonly AnyRow[] = log.rows[table];
+  return rows.flatMap(({ cells }) => cells[id] ?? []).map(String);
+}
+
+/** The row of that key. */
+export function shopRow<Table extends ShopTable>(
+  log: LogSnapshot,
+  table: Table,
+  key: string,
+): SnapshotRow<Table> | undefined {
+  const { id } = keyColumn(table);
+  return log.rows[table].find(({ cells }) => {
+    const held: Cells = cells;
+    return held[id] !== undefined && String(held[id]) === key;
+  });
 }

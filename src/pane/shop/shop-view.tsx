@@ -2,9 +2,11 @@ import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { AddRegular } from "@fluentui/react-icons/svg/add";
 import { useState } from "react";
 
-import { findRow, rowFacts } from "../../advice/bath-facts.ts";
+import { type RowFacts, rowFacts } from "../../advice/bath-facts.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import { amount, figure } from "../../advice/wording/figures.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { stockLevel } from "../../joblog/model/words.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
@@ -18,7 +20,7 @@ import { limitsForm } from "./limits-form.ts";
 import { rowForm } from "./row-form.ts";
 import { ShopFileCard } from "./shop-file-card.tsx";
 import { ShopFormView } from "./shop-form-view.tsx";
-import { keyColumn, keysOf, type ShopTable, shopTables, tableWords } from "./shop-tables.ts";
+import { keysOf, shopRow, type ShopTable, shopTables, tableWords } from "./shop-tables.ts";
 
 const useStyles = makeStyles({
   fold: {
@@ -63,24 +65,32 @@ type Open =
   | { readonly form: "stock" }
   | { readonly form: "row"; readonly table: ShopTable; readonly key: string | undefined };
 
+type About = { readonly [Table in ShopTable]: (row: RowFacts<Table>, system: UnitSystem) => string | undefined };
+
 /** What tells a row from its neighbors. */
+const about: About = {
+  tanks: ({ number }, system) => {
+    const volume = number("workingVolume");
+    return volume === undefined ? "not measured yet" : `working volume ${amount(volume)} ${volumeUnit[system]}`;
+  },
+  waters: ({ text }) => [text("name"), text("hardnessClass")].filter((one) => one !== undefined).join(", "),
+  concentrates: ({ text }) => text("description"),
+  people: ({ text }) => text("name"),
+  claims: ({ text }) => text("loss"),
+  stockBalance: ({ number }, system) => {
+    const [days, reorder] = [number("leadDays"), number("reorderAt")];
+    if (days === undefined) return "delivery time not given yet";
+    return `delivery takes ${figure(days, 0)} days${reorder === undefined ? "" : `, reorder at ${amount(reorder)} ${volumeUnit[system]}`}`;
+  },
+};
+
+function wordsOf<Table extends ShopTable>(table: Table, row: SnapshotRow<Table>, system: UnitSystem): string {
+  return about[table](rowFacts(row), system) ?? "";
+}
+
 function aboutRow({ log, system }: LogContext, table: ShopTable, key: string): string {
-  const row = findRow(log, table, keyColumn(table).id, key);
-  if (row === undefined) return "";
-  const { number, text } = rowFacts(row);
-  const volume = number("workingVolume");
-  const words: Readonly<Record<ShopTable, string | undefined>> = {
-    tanks: volume === undefined ? "not measured yet" : `working volume ${amount(volume)} ${volumeUnit[system]}`,
-    waters: [text("name"), text("hardnessClass")].filter((one) => one !== undefined).join(", "),
-    concentrates: text("description"),
-    people: text("name"),
-    claims: text("loss"),
-    stockBalance:
-      number("leadDays") === undefined
-        ? "delivery time not given yet"
-        : `delivery takes ${figure(number("leadDays") ?? 0, 0)} days${number("reorderAt") === undefined ? "" : `, reorder at ${amount(number("reorderAt") ?? 0)} ${volumeUnit[system]}`}`,
-  };
-  return words[table] ?? "";
+  const row = shopRow(log, table, key);
+  return row === undefined ? "" : wordsOf(table, row, system);
 }
 
 function Stock({

@@ -5,7 +5,8 @@ import type { Finding } from "../../advice/finding.ts";
 import { amount } from "../../advice/wording/figures.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { LogContent, LogRow } from "../../joblog/model/definition.ts";
+import type { ColumnId } from "../../joblog/formula/log-names.ts";
+import type { Cells, LogContent } from "../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import type { Draft, FieldGroup } from "../record/entry-form.ts";
 import { field } from "../record/fields-of.ts";
@@ -20,10 +21,15 @@ export interface FilledStart {
   readonly content: LogContent;
 }
 
-const own = (
-  table: "claims" | "tanks" | "waters" | "concentrates",
-  ids: readonly string[],
-  required: readonly string[],
+type StartTable = "claims" | "tanks" | "waters" | "concentrates";
+
+/** A field's key: its table and column. */
+type StartKey = { readonly [Table in StartTable]: `${Table}.${ColumnId<Table>}` }[StartTable];
+
+const own = <Table extends StartTable>(
+  table: Table,
+  ids: readonly ColumnId<Table>[],
+  required: readonly ColumnId<Table>[],
 ): FieldGroup["fields"] =>
   ids.map((id) => field(undefined, table, id, { key: `${table}.${id}`, required: required.includes(id) }));
 
@@ -57,8 +63,8 @@ const groups: readonly FieldGroup[] = [
   },
 ];
 
-function findingsOf(filled: FilledFields, system: UnitSystem): readonly Finding[] {
-  const [length, width, depth] = ["length", "width", "fillDepth"].map((id) => filled.number(`tanks.${id}`));
+function findingsOf(filled: FilledFields<StartKey>, system: UnitSystem): readonly Finding[] {
+  const [length, width, depth] = (["length", "width", "fillDepth"] as const).map((id) => filled.number(`tanks.${id}`));
   if (length === undefined || width === undefined || depth === undefined) return [];
   const volume = askNumber(tankVolume, {
     length,
@@ -72,7 +78,7 @@ function findingsOf(filled: FilledFields, system: UnitSystem): readonly Finding[
     : [{ tone: "act", text: volume.why }];
 }
 
-function rowOf(filled: FilledFields, table: string): LogRow {
+function rowOf(filled: FilledFields<string>, table: StartTable): Cells {
   const fields = groups.flatMap((group) => group.fields).filter((one) => one.key.startsWith(`${table}.`));
   return Object.fromEntries(fields.map((one) => [one.column.id, filled.number(one.key) ?? filled.text(one.key)]));
 }

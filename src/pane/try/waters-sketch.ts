@@ -2,10 +2,10 @@ import { alkalinityDose } from "../../../functions/charge/alkalinity-dose.ts";
 import { hardnessDose } from "../../../functions/charge/hardness-dose.ts";
 import { blend } from "../../../functions/water/blend.ts";
 import { type Answer, askNumber } from "../../advice/ask.ts";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { rowFacts } from "../../advice/bath-facts.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
 import { amount, figure, percent } from "../../advice/wording/figures.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import type { Draft } from "../record/entry-form.ts";
 import { callText, systemCell, type TypedCell, typedCell } from "./cells.ts";
@@ -95,7 +95,7 @@ export const watersSketch: Sketch = {
   proposals: (context) => {
     const facts = context.log === undefined ? undefined : bathFacts(context.log, context.bath);
     const code = facts?.text("concentrate");
-    const row = context.log?.rows.concentrates.find(({ cells }) => cells["concentrate"] === code);
+    const row = context.log?.rows.concentrates.find(({ cells }) => cells.concentrate === code);
     const concentrate = row === undefined ? undefined : rowFacts(row);
     const shown = (value: number | undefined): string => (value === undefined ? "" : figure(value, 4));
     const [first, ...others] = watersOf(context);

@@ -2,7 +2,7 @@ import type { LogRow } from "../../../src/joblog/model/definition.ts";
 import { demoBath, moment } from "../demo-week-times.ts";
 
 /** Invented, as all of the demo week: what went into the bath on its first two days. */
-export const demoAdditions: readonly LogRow[] = [
+export const demoAdditions: readonly LogRow<"additions">[] = [
   {
     id: "A001",
     bath: demoBath,

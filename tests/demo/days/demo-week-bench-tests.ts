@@ -16,7 +16,7 @@ function testId(number: number): string {
 }
 
 /** Invented, as all of the demo week: Monday's trial at 1+36 failed on two surfaces, the repeat at 1+28 passed on all. */
-export const demoBenchTests: readonly LogRow[] = [
+export const demoBenchTests: readonly LogRow<"benchTests">[] = [
   ...pieces.map(({ surface, piece, trial, left }, index) => ({
     id: testId(index + 1),
     ...common,

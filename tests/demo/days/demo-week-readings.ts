@@ -98,7 +98,7 @@ const samples: readonly Sample[] = [
   { id: "R010", day: 1, clock: "16:45", ph: 11.21, celsius: 24.3, level: 24.7, conductivity: 1.04, initials: "KT" },
 ];
 
-export const demoReadings: readonly LogRow[] = samples.map(
+export const demoReadings: readonly LogRow<"readings">[] = samples.map(
   ({ id, day, clock, ph, celsius, level, conductivity, initials, purpose, titres, note }) => ({
     id,
     bath: demoBath,

@@ -8,7 +8,7 @@ import { demoAdditions } from "./demo-week-additions.ts";
 import { demoBenchTests } from "./demo-week-bench-tests.ts";
 import { demoReadings } from "./demo-week-readings.ts";
 
-const claims: readonly LogRow[] = [
+const claims: readonly LogRow<"claims">[] = [
   {
     claim: "D-0427",
     loss: "kitchen fire, row house",
@@ -33,7 +33,7 @@ const claims: readonly LogRow[] = [
   },
 ];
 
-const tanks: readonly LogRow[] = [
+const tanks: readonly LogRow<"tanks">[] = [
   {
     tank: "T1",
     length: 48,
@@ -54,7 +54,7 @@ const tanks: readonly LogRow[] = [
   },
 ];
 
-const waters: readonly LogRow[] = [
+const waters: readonly LogRow<"waters">[] = [
   { water: "RO", name: "RO permeate", hardness: 7, alkalinity: 5, tds: 14, ph: 6.1, tested: day(-3), price: 0.031 },
   {
     water: "SOFT",
@@ -78,7 +78,7 @@ const waters: readonly LogRow[] = [
   },
 ];
 
-const concentrates: readonly LogRow[] = [
+const concentrates: readonly LogRow<"concentrates">[] = [
   {
     concentrate: "CN-1",
     description: "Invented alkaline liquid",
@@ -97,7 +97,7 @@ const concentrates: readonly LogRow[] = [
   },
 ];
 
-const baths: readonly LogRow[] = [
+const baths: readonly LogRow<"baths">[] = [
   {
     bath: demoBath,
     tank: "T1",
@@ -111,7 +111,7 @@ const baths: readonly LogRow[] = [
 ];
 
 /** Concentrate and water are priced from the additions; these are what else the two days cost. */
-const costLines: readonly LogRow[] = [
+const costLines: readonly LogRow<"costLines">[] = [
   {
     id: "C001",
     bath: demoBath,
@@ -150,7 +150,7 @@ const costLines: readonly LogRow[] = [
   },
 ];
 
-const shares: readonly LogRow[] = [
+const shares: readonly LogRow<"shares">[] = [
   { claim: "D-0427", units: 11 },
   { claim: "D-0431", units: 3 },
 ];

@@ -1,6 +1,6 @@
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import type { ColumnDefinition, RowValue, UnitOf } from "../../../src/joblog/model/definition.ts";
-import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import type { Cells, ColumnDefinition, RowValue, UnitOf } from "../../../src/joblog/model/definition.ts";
+import type { AnyRow, LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { priceByVolume, volume } from "../../../src/joblog/model/units-of.ts";
 import { inOtherUnit, type OtherSystem } from "./conversion.ts";
 import { temperatureDifferences } from "./week-in.ts";
@@ -54,12 +54,14 @@ export function compareLogs(us: LogSnapshot, other: LogSnapshot, to: OtherSystem
     if (ours !== undefined) filled.add(id);
     if (differs(ours, theirs, unit, to, id)) unlike.push(`${id}${place}: US ${String(ours)}, ${to} ${String(theirs)}`);
   };
+  const named: readonly [Cells, Cells] = [us.fields, other.fields];
   for (const { fields, tables } of jobLog.sheets) {
     for (const { id, unit } of fields) {
-      if (id !== namesTheSystem) hold(id, "", us.fields[id], other.fields[id], unit);
+      if (id !== namesTheSystem) hold(id, "", named[0][id], named[1][id], unit);
     }
     for (const { id, columns } of tables) {
-      const [ours, theirs] = [us.rows[id], other.rows[id]];
+      const ours: readonly AnyRow[] = us.rows[id];
+      const theirs: readonly AnyRow[] = other.rows[id];
       if (ours.length !== theirs.length)
         unlike.push(`${id}: US ${String(ours.length)} rows, ${to} ${String(theirs.length)}`);
       ours.forEach(({ position, cells }, index) => {

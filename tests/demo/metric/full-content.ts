@@ -1,12 +1,12 @@
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
-import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
+import type { Cells, LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
 import { contentOf } from "../../../src/joblog/model/log-content.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
 import { serial } from "../week/played-week.ts";
 
 /** A second round of top-ups, which takes more than the first, and a foil test. */
-const moreRows: Readonly<Partial<Record<TableId, readonly LogRow[]>>> = {
+const moreRows: LogContent["rows"] = {
   readings: [
     { id: "R901", bath: bathOne, when: serial(march(5, "18:00")), purpose: "check", ph: 10.6, temperature: 77 },
     { id: "R902", bath: bathOne, when: serial(march(5, "18:40")), purpose: "after top-up", ph: 11.35, temperature: 77 },
@@ -28,7 +28,7 @@ const moreRows: Readonly<Partial<Record<TableId, readonly LogRow[]>>> = {
 };
 
 /** Cells that the invented week leaves blank, in every row of their table. */
-const moreCells: Readonly<Partial<Record<TableId, LogRow>>> = {
+const moreCells: { readonly [Table in TableId]?: LogRow<Table> } = {
   waters: { price: 0.031 },
   baths: { builder: "carbonate" },
   items: { restoreCost: 40 },
@@ -53,13 +53,15 @@ const moreFields: LogContent["fields"] = {
 /** What the played week leaves in its sheets, with every input that it leaves blank filled in, so that every formula has work to do. */
 export function fullContent(log: LogSnapshot): LogContent {
   const { fields, rows } = contentOf(log);
+  const cells: Readonly<Record<string, Cells>> = moreCells;
+  const added: Readonly<Record<string, readonly Cells[]>> = moreRows;
   return {
     fields: { ...fields, ...moreFields },
     rows: Object.fromEntries(
-      Object.entries(rows).map(([id, lines]) => {
-        const table = id as TableId;
-        return [table, [...lines.map((line) => ({ ...line, ...moreCells[table] })), ...(moreRows[table] ?? [])]];
-      }),
+      Object.entries<readonly Cells[]>(rows).map(([table, lines]) => [
+        table,
+        [...lines.map((line) => ({ ...line, ...cells[table] })), ...(added[table] ?? [])],
+      ]),
     ),
   };
 }

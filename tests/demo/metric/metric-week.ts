@@ -41,7 +41,7 @@ export function holdsInMetricUnits(week: () => PlayedWeek): void {
     const log = metric.shared.get(textIn(one, "basis"));
     if (log === undefined) throw new RangeError(textIn(one, "basis"));
     expect(number(row(log, "shares", { claim: textIn(one, "claim") }), "share")).toBe(numberIn(one, "share"));
-    expect(log.fields["sharesCheck"]).toBe(0);
+    expect(log.fields.sharesCheck).toBe(0);
   });
 
   it("laid out with every input filled in, a metric and an imperial log hold the same", async () => {

@@ -18,7 +18,7 @@ function plain(text: string): string {
 /** What a form said of an entry just before it was recorded, and what Now then said of every bath, without figures and units. */
 export function said({ event, filled, log }: Played, system: UnitSystem): readonly string[] {
   const { findings, doubts = [], recorded } = filled.meaning;
-  const steps = log.rows.baths.map(({ cells }) => nextStep(log, String(cells["bath"]), system, serial(event.at)));
+  const steps = log.rows.baths.map(({ cells }) => nextStep(log, String(cells.bath), system, serial(event.at)));
   return [
     ...findings.map(({ tone, text }) => `${tone}: ${plain(text)}`),
     ...doubts.map(plain),

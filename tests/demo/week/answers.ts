@@ -51,7 +51,7 @@ const agreeing: Readonly<Record<string, Ours>> = {
   "R015, share of the opening dose by P titration": ({ log }) => {
     const [fresh] = log.rows.readings
       .map(({ cells }) => cells)
-      .filter((cells) => cells["bath"] === bathOne && cells["pTitre"] !== undefined);
+      .filter((cells) => cells.bath === bathOne && cells.pTitre !== undefined);
     return known(
       askNumber(topUpTitration, {
         opening_dose: 1,

@@ -51,7 +51,7 @@ export function holdsCourse(week: () => PlayedWeek): void {
   });
 
   it("the release stays closed until the results are in, and is released by a person then", () => {
-    const states = week().entries.map(({ event, log }) => [event.at, log.rows.releases[0]?.cells["state"]]);
+    const states = week().entries.map(({ event, log }) => [event.at, log.rows.releases[0]?.cells.state]);
     expect(states.filter(([at]) => String(at) < march(6, "11:30")).every(([, state]) => state === undefined)).toBe(
       true,
     );
@@ -68,11 +68,11 @@ export function holdsCourse(week: () => PlayedWeek): void {
   it("items balance after every entry, and none is pending at the end", () => {
     for (const { event, log } of week().entries) {
       expect(
-        log.rows.itemCounts.map(({ cells }) => cells["difference"]).every((difference) => difference === 0),
+        log.rows.itemCounts.map(({ cells }) => cells.difference).every((difference) => difference === 0),
         event.at,
       ).toBe(true);
     }
-    expect(week().log.rows.itemCounts.map(({ cells }) => [cells["claim"], cells["pieces"], cells["pending"]])).toEqual([
+    expect(week().log.rows.itemCounts.map(({ cells }) => [cells.claim, cells.pieces, cells.pending])).toEqual([
       ["D-0427", 132, 0],
       ["D-0431", 91, 0],
       ["D-0436", 71, 0],

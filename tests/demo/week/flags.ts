@@ -22,8 +22,8 @@ export function holdsFlags(week: () => PlayedWeek): void {
   it("R008, read hot, asks for no top-up, on the sheet or in the form", () => {
     const when = march(2, "14:05");
     const cells = reading(week().log, bathOne, when);
-    expect(cells["verdict"]).toBe("hold");
-    expect(cells["firstAddition"]).toBeUndefined();
+    expect(cells.verdict).toBe("hold");
+    expect(cells.firstAddition).toBeUndefined();
     const played = week().entries.find(({ event }) => event.entry === "reading" && event.at === when);
     const said = played?.filled.meaning.findings.map(({ text }) => text).join("\n") ?? "";
     expect(said).toContain("A used bath may be lower: cool a sample to be sure.");
@@ -36,8 +36,8 @@ export function holdsFlags(week: () => PlayedWeek): void {
       const when = textIn(flag, "when");
       expect(reading(logAt(week(), march(3, "23:59")), bathOne, when)["verdict"]).toBe("near");
       const cells = reading(logAt(week(), march(4, "08:05")), bathOne, when);
-      expect([cells["verdictAsRead"], cells["verdict"]]).toEqual(["near", "top up"]);
-      expect(cells["flag"]).toBe("verdict changed by the meter's drift: top up instead of near");
+      expect([cells.verdictAsRead, cells.verdict]).toEqual(["near", "top up"]);
+      expect(cells.flag).toBe("verdict changed by the meter's drift: top up instead of near");
     },
   );
 

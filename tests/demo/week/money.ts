@@ -25,8 +25,7 @@ export function holdsMoney(week: () => PlayedWeek): void {
     const cost = (purpose: string): number =>
       week()
         .log.rows.additions.filter(
-          ({ cells }) =>
-            cells["bath"] === "B-T1-0301" && cells["kind"] === "concentrate" && cells["purpose"] === purpose,
+          ({ cells }) => cells.bath === "B-T1-0301" && cells.kind === "concentrate" && cells.purpose === purpose,
         )
         .reduce((sum, { cells }) => sum + number(cells, "cost"), 0);
     expect(cost("opening")).toBeCloseTo(pool.opening, 9);
@@ -41,12 +40,12 @@ export function holdsMoney(week: () => PlayedWeek): void {
   // At 0.031 a gallon the 126.17 gal of RO water that were logged come to 3.91; the week's books say 3.90.
   it("water is booked by the week, not by the addition, so that it counts once", () => {
     const gallons = week()
-      .log.rows.additions.filter(({ cells }) => cells["water"] === "RO")
+      .log.rows.additions.filter(({ cells }) => cells.water === "RO")
       .reduce((sum, { cells }) => sum + number(cells, "amount"), 0);
     expect(gallons * 0.031).toBeCloseTo(pool.water + 0.01, 2);
-    expect(
-      week().log.rows.additions.filter(({ cells }) => cells["kind"] === "water" && cells["cost"] !== undefined),
-    ).toEqual([]);
+    expect(week().log.rows.additions.filter(({ cells }) => cells.kind === "water" && cells.cost !== undefined)).toEqual(
+      [],
+    );
   });
 
   it("the shop bears its own mistake: corrective concentrate, bags and labor", () => {
@@ -72,7 +71,7 @@ export function holdsMoney(week: () => PlayedWeek): void {
         const claim = row(log, "shares", { claim: textIn(one, "claim") });
         expect([claim["unitsUsed"], claim["share"]]).toEqual([numberIn(one, "units"), numberIn(one, "share")]);
       }
-      expect([log.fields["sharesCheck"], log.fields["loadsLeftOut"]]).toEqual([0, 0]);
+      expect([log.fields.sharesCheck, log.fields.loadsLeftOut]).toEqual([0, 0]);
     },
     120_000,
   );

@@ -1,6 +1,7 @@
 import { serialOf } from "../../../src/advice/wording/moments.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
-import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import type { Cells, RowValue } from "../../../src/joblog/model/definition.ts";
+import type { LogSnapshot, SnapshotRow } from "../../../src/joblog/model/log-snapshot.ts";
 import { type Played, playWeek } from "../../../src/pane/demo/play-week.ts";
 import { openWorkbook } from "../../unit/excel/open-workbook.ts";
 
@@ -34,26 +35,33 @@ export function serial(moment: string): number {
   return found;
 }
 
-export type Cells = Readonly<Record<string, unknown>>;
+export type CellsOf<Table extends TableId> = SnapshotRow<Table>["cells"];
 
 /** The one row of a table that fits. */
-export function row(log: LogSnapshot, table: TableId, fits: Cells): Cells {
-  const found = log.rows[table].filter(({ cells }) =>
-    Object.entries(fits).every(([column, value]) =>
-      typeof value === "number" ? Math.abs(Number(cells[column]) - value) < 1e-6 : cells[column] === value,
-    ),
-  );
-  if (found.length !== 1) throw new RangeError(`${String(found.length)} rows of ${table} fit ${JSON.stringify(fits)}.`);
-  return found[0]?.cells ?? {};
+export function row<Table extends TableId>(log: LogSnapshot, table: Table, fits: CellsOf<Table>): CellsOf<Table> {
+  const wanted: Cells = fits;
+  const found = log.rows[table].filter(({ cells }) => {
+    const held: Cells = cells;
+    return Object.entries(wanted).every(([column, value]) =>
+      typeof value === "number" ? Math.abs(Number(held[column]) - value) < 1e-6 : held[column] === value,
+    );
+  });
+  const [one] = found;
+  if (one === undefined || found.length !== 1)
+    throw new RangeError(`${String(found.length)} rows of ${table} fit ${JSON.stringify(fits)}.`);
+  return one.cells;
 }
 
-export function number(cells: Cells, column: string): number {
+export function number<Column extends string>(
+  cells: { readonly [Id in Column]?: RowValue | undefined },
+  column: Column,
+): number {
   const value = cells[column];
   if (typeof value !== "number") throw new TypeError(`${column} holds ${JSON.stringify(value)}, no number.`);
   return value;
 }
 
 /** A reading of a bath by its moment. */
-export function reading(log: LogSnapshot, bath: string, when: string): Cells {
+export function reading(log: LogSnapshot, bath: string, when: string): CellsOf<"readings"> {
   return row(log, "readings", { bath, when: serial(when) });
 }

@@ -24,24 +24,24 @@ async function protect(sheet: string): Promise<void> {
 
 describe("changing cells of the log", () => {
   it("writes named cells and typed cells of a row together", async () => {
-    const tank = (await log()).rows.tanks.find(({ cells }) => cells["tank"] === "T2");
+    const tank = (await log()).rows.tanks.find(({ cells }) => cells.tank === "T2");
     await editLog({
       fields: { sewerLow: { before: undefined, after: 6 }, sewerHigh: { before: undefined, after: 10 } },
       changes: [
         {
           table: "tanks",
           position: tank?.position ?? -1,
-          cells: { displacement: { before: 0.6, after: 0.5 }, note: { before: tank?.cells["note"], after: "=lid" } },
+          cells: { displacement: { before: 0.6, after: 0.5 }, note: { before: tank?.cells.note, after: "=lid" } },
         },
       ],
     });
     const { fields, rows } = await log();
-    expect([fields["sewerLow"], fields["sewerHigh"]]).toEqual([6, 10]);
+    expect([fields.sewerLow, fields.sewerHigh]).toEqual([6, 10]);
     const [first, second] = rows.tanks;
     expect(second?.cells).toMatchObject({ tank: "T2", displacement: 0.5, note: "=lid" });
     // 24 × 16 × 11.5 / 231 − 0.5 gal.
-    expect(second?.cells["workingVolume"]).toBeCloseTo(18.617, 3);
-    expect(first?.cells["displacement"]).toBe(3.5);
+    expect(second?.cells.workingVolume).toBeCloseTo(18.617, 3);
+    expect(first?.cells.displacement).toBe(3.5);
   });
 
   it("empties a cell, and never leaves a blank as a zero", async () => {
@@ -49,7 +49,7 @@ describe("changing cells of the log", () => {
     await editLog({
       changes: [{ table: "tanks", position, cells: { displacement: { before: 3.5, after: undefined } } }],
     });
-    expect((await log()).rows.tanks[0]?.cells["displacement"]).toBeUndefined();
+    expect((await log()).rows.tanks[0]?.cells.displacement).toBeUndefined();
   });
 
   it("writes nothing at all where one cell was changed since it was seen", async () => {
@@ -61,7 +61,7 @@ describe("changing cells of the log", () => {
     await expect(change).rejects.toMatchObject({
       what: expect.stringMatching(/Displacement \(Job\) was changed since it was read: it holds "3\.5"/) as string,
     });
-    expect((await log()).fields["permit"]).toBeUndefined();
+    expect((await log()).fields.permit).toBeUndefined();
   });
 
   it("refuses a protected sheet in words, and leaves the others alone", async () => {
@@ -70,6 +70,6 @@ describe("changing cells of the log", () => {
       fields: { permit: { before: undefined, after: "P-1" }, chartBath: { before: "B-T1-0301", after: undefined } },
     });
     await expect(change).rejects.toMatchObject({ what: expect.stringMatching(/sheet Shop is protected/) as string });
-    expect((await log()).fields["chartBath"]).toBe("B-T1-0301");
+    expect((await log()).fields.chartBath).toBe("B-T1-0301");
   });
 });

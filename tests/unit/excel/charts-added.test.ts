@@ -36,9 +36,9 @@ test("Building a log again that lacks the sheet Charts adds it with a chart for 
   expect(report.added).toEqual(["Charts"]);
   expect(report.addedColumns.filter(({ table }) => table === "Readings")).toHaveLength(later.size);
   const log = await readLog();
-  expect(log?.rows.readings.map(({ cells }) => cells["ph"])).toEqual(firstTwoDays.rows.readings?.map(({ ph }) => ph));
-  expect(log?.fields["chartFirst"]).toBe("Bath B-T1-0301: baseline 11.42, trigger 10.92");
-  expect(log?.fields["chartSecond"]).toBe("No second bath yet: the chart is empty");
+  expect(log?.rows.readings.map(({ cells }) => cells.ph)).toEqual(firstTwoDays.rows.readings?.map(({ ph }) => ph));
+  expect(log?.fields.chartFirst).toBe("Bath B-T1-0301: baseline 11.42, trigger 10.92");
+  expect(log?.fields.chartSecond).toBe("No second bath yet: the chart is empty");
   const names = await Excel.run(async (context) => {
     const { charts } = context.workbook.worksheets.getItem("Charts");
     charts.load("items/name");

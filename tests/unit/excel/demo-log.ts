@@ -1,6 +1,5 @@
 import { serialOf } from "../../../src/advice/wording/moments.ts";
-import type { TableId } from "../../../src/joblog/formula/log-types.ts";
-import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
+import type { Cells, LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { logOf } from "./prepared-log.ts";
@@ -12,16 +11,18 @@ export function moment(text: string): number {
   return serial;
 }
 
-type Extra = Partial<Record<TableId, readonly LogRow[]>>;
+type Extra = LogContent["rows"];
+
+/** Rows of every table alike. */
+type AnyRows = Readonly<Partial<Record<string, readonly Cells[]>>>;
 
 /** The demo days as far as they had gone at a moment, and rows of a test's own. */
 function contentUntil(until: number, extra: Extra): LogContent {
-  const tables = [...new Set([...Object.keys(firstTwoDays.rows), ...Object.keys(extra)])] as readonly TableId[];
-  const rows = tables.map((table) => {
-    const past = (firstTwoDays.rows[table] ?? []).filter(
-      (row) => row["when"] === undefined || Number(row["when"]) <= until,
-    );
-    return [table, [...past, ...(extra[table] ?? [])]] as const;
+  const days: AnyRows = firstTwoDays.rows;
+  const more: AnyRows = extra;
+  const rows = [...new Set([...Object.keys(days), ...Object.keys(more)])].map((table) => {
+    const past = (days[table] ?? []).filter(({ when }) => when === undefined || Number(when) <= until);
+    return [table, [...past, ...(more[table] ?? [])]] as const;
   });
   return { fields: firstTwoDays.fields, rows: Object.fromEntries(rows) };
 }

@@ -45,12 +45,10 @@ test("an entry under a filter goes beneath the last row, hidden or not, and no r
     ],
   });
   const after = (await readLog())?.rows.readings ?? [];
-  expect(after.slice(0, -1).map(({ cells }) => cells["id"])).toEqual(before.map(({ cells }) => cells["id"]));
+  expect(after.slice(0, -1).map(({ cells }) => cells.id)).toEqual(before.map(({ cells }) => cells.id));
   expect(after.at(-1)?.cells).toMatchObject({ id: "R011", ph: 10.83, verdict: "top up" });
   await takeBack(receipt);
-  expect((await readLog())?.rows.readings.map(({ cells }) => cells["id"])).toEqual(
-    before.map(({ cells }) => cells["id"]),
-  );
+  expect((await readLog())?.rows.readings.map(({ cells }) => cells.id)).toEqual(before.map(({ cells }) => cells.id));
 });
 
 test("formulas are not written anew under a filter: the table is named, with what to do", async () => {
@@ -68,7 +66,7 @@ test("formulas that Excel left as #NAME? are written anew, and a typed cell keep
     context.workbook.names.getItem("Pool.Total").getRange().formulas = [["=_xldudf_BATH_SHARE(1)"]];
     await context.sync();
   });
-  expect((await readLog())?.rows.readings[0]?.cells["verdict"]).toBe("#NAME?");
+  expect((await readLog())?.rows.readings[0]?.cells.verdict).toBe("#NAME?");
   const report = await repairFormulas(plan);
   expect(report).toMatchObject({ added: [], addedColumns: [] });
   expect(report.rewritten).toBeGreaterThan(50);

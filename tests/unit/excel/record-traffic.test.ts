@@ -30,7 +30,7 @@ async function trafficOf(work: () => Promise<unknown>): Promise<Traffic> {
   };
 }
 
-function readings(count: number): readonly LogRow[] {
+function readings(count: number): readonly LogRow<"readings">[] {
   return Array.from({ length: count }, (_, index) => ({
     id: `R${String(index + 1).padStart(4, "0")}`,
     bath,

@@ -8,7 +8,7 @@ import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
 
-const reading: LogRow = {
+const reading: LogRow<"readings"> = {
   id: "R011",
   bath: "B-T1-0301",
   when: 46449.302083,
@@ -17,8 +17,8 @@ const reading: LogRow = {
   temperature: 77,
   note: "=1+1",
 };
-const claim: LogRow = { claim: "D-0500", insurer: "Some insurer" };
-const addition: LogRow = {
+const claim: LogRow<"claims"> = { claim: "D-0500", insurer: "Some insurer" };
+const addition: LogRow<"additions"> = {
   id: "A005",
   bath: "B-T1-0301",
   when: 46449.33,

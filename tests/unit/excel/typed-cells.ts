@@ -1,9 +1,9 @@
-import type { NewRow } from "../../../src/excel/record/append-ground.ts";
 import type { CellChange, RowChange } from "../../../src/excel/record/cell-changes.ts";
 import type { LogEdit } from "../../../src/excel/record/log-edit.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import type { LogRow, RowValue } from "../../../src/joblog/model/definition.ts";
+import type { NewRow } from "../../../src/joblog/model/definition.ts";
+import type { Cells, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { CellPlan, SheetPlan, WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 
 /** What a person would have to type into an empty log to come to a plan. */
@@ -11,7 +11,7 @@ export interface TypedCells {
   /** Where each table stands: one with a full table above it is further down. */
   readonly places: readonly string[];
   readonly fields: ReadonlyMap<string, RowValue | undefined>;
-  readonly rows: ReadonlyMap<TableId, readonly LogRow[]>;
+  readonly rows: ReadonlyMap<TableId, readonly Cells[]>;
 }
 
 function valueIn(cell: CellPlan | undefined): RowValue | undefined {
@@ -23,13 +23,13 @@ function finder(sheet: SheetPlan): (row: number, column: number) => RowValue | u
   return (row, column) => valueIn(cells.get(`${String(row)} ${String(column)}`));
 }
 
-const isBlank = (row: LogRow): boolean => Object.values(row).every((value) => value === undefined);
+const isBlank = (row: Cells): boolean => Object.values(row).every((value) => value === undefined);
 
-function rowsOf(sheet: SheetPlan, id: TableId, at: ReturnType<typeof finder>): readonly LogRow[] {
+function rowsOf(sheet: SheetPlan, id: TableId, at: ReturnType<typeof finder>): readonly Cells[] {
   const table = sheet.tables.find((one) => one.id === id);
   if (table === undefined) return [];
   const { row: top, column: left, rows: height } = table.area;
-  const rows = Array.from({ length: height - 1 }, (_, line): LogRow =>
+  const rows = Array.from({ length: height - 1 }, (_, line): Cells =>
     Object.fromEntries(
       table.columns.flatMap(({ id: column, formula }, index) =>
         formula === undefined ? [[column, at(top + 1 + line, left + index)] as const] : [],
@@ -61,7 +61,7 @@ export function typedCells(plan: WorkbookPlan): TypedCells {
   return { places, fields: new Map(fields), rows: new Map(rows) };
 }
 
-function changesIn(from: LogRow, to: LogRow): Readonly<Record<string, CellChange>> {
+function changesIn(from: Cells, to: Cells): Readonly<Record<string, CellChange>> {
   return Object.fromEntries(
     Object.keys(to).flatMap((id) => (from[id] === to[id] ? [] : [[id, { before: from[id], after: to[id] }] as const])),
   );
@@ -78,8 +78,9 @@ export function changesBetween(from: TypedCells, to: TypedCells): (LogEdit & { r
     if (had.length > wanted.length) return undefined;
     for (const [position, row] of wanted.entries()) {
       const before = had[position];
-      if (before === undefined) added.push({ table, row });
-      else rows.push({ table, position, cells: changesIn(before, row) });
+      // Both logs are laid out from the description that gives a table its columns.
+      if (before === undefined) added.push({ table, row } as NewRow);
+      else rows.push({ table, position, cells: changesIn(before, row) } as RowChange);
     }
   }
   const changed = rows.filter(({ cells }) => Object.keys(cells).length > 0);

@@ -150,7 +150,7 @@ describe("a log of an earlier version", () => {
       await context.sync();
     });
     await upgradeLog(plan);
-    expect((await log()).fields["temperatureGap"]).toBe(3.6);
+    expect((await log()).fields.temperatureGap).toBe(3.6);
   });
 });
 
@@ -180,10 +180,10 @@ describe("the upgrade of an earlier log", () => {
     });
     await upgradeLog(plan);
     const { rows } = await log();
-    expect(rows.readings.map(({ cells }) => cells["initials"])).toEqual(
+    expect(rows.readings.map(({ cells }) => cells.initials)).toEqual(
       content.rows.readings?.map((row) => row["initials"]),
     );
-    expect(rows.readings.map(({ cells }) => cells["note"])).toEqual(content.rows.readings?.map((row) => row["note"]));
+    expect(rows.readings.map(({ cells }) => cells.note)).toEqual(content.rows.readings?.map((row) => row["note"]));
     const weather = await Excel.run(async (context) => {
       const range = context.workbook.tables
         .getItem("Readings")

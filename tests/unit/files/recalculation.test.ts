@@ -10,7 +10,7 @@ import { demoRowsAnd, demoWith } from "../joblog/sheets/worked-log.ts";
 import { hasLibreOffice } from "./libre-office.ts";
 import { type ShownIn, workedOutTwice } from "./native-formulas.ts";
 
-const reading = (id: string, day: 2 | 3, clock: string, ph: number, purpose: string): LogRow => ({
+const reading = (id: string, day: 2 | 3, clock: string, ph: number, purpose: string): LogRow<"readings"> => ({
   id,
   bath,
   when: moment(day, clock),
@@ -18,7 +18,14 @@ const reading = (id: string, day: 2 | 3, clock: string, ph: number, purpose: str
   ph,
   temperature: 77,
 });
-const topUp = (id: string, day: 2 | 3, clock: string, amount: number, phBefore: number, phAfter?: number): LogRow => ({
+const topUp = (
+  id: string,
+  day: 2 | 3,
+  clock: string,
+  amount: number,
+  phBefore: number,
+  phAfter?: number,
+): LogRow<"additions"> => ({
   id,
   bath,
   when: moment(day, clock),

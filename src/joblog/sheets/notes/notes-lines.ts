@@ -1,11 +1,11 @@
 import { textInput } from "../../model/columns.ts";
 import type { LogRow, TableDefinition } from "../../model/definition.ts";
 
-function line(topic: string, note: string, source: string): LogRow {
+function line(topic: string, note: string, source: string): LogRow<"noteLines"> {
   return { topic, note, source };
 }
 
-const formulas: readonly LogRow[] = [
+const formulas: readonly LogRow<"noteLines">[] = [
   line(
     "Tank",
     "Inside length × width × fill depth, less what racks take up; 231 cubic inches to the US gallon.",
@@ -71,7 +71,7 @@ const formulas: readonly LogRow[] = [
   line("Cost shares", "Largest remainder: shares add up to the cent.", "arithmetic"),
 ];
 
-const limits: readonly LogRow[] = [
+const limits: readonly LogRow<"noteLines">[] = [
   line("Does not know", "What the label, the SDS and the permit say: they win.", ""),
   line("Does not know", "Whether a piece can stand alkali, heat or ultrasound: the bench test answers.", ""),
   line("Does not know", "Mixing, dirt on the electrode, or soil that no reading shows.", ""),

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 
+import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
+import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { weekItems } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
@@ -8,11 +10,11 @@ import { type WorkedLog, workedLog } from "./worked-log.ts";
 const shared = "B-T1-0301";
 const own = "B-T2-0303";
 
-function line(
+function line<Table extends TableId>(
   log: WorkedLog,
-  table: Parameters<WorkedLog["cell"]>[0],
+  table: Table,
   key: string,
-  columns: readonly string[],
+  columns: readonly ColumnId<Table>[],
 ): unknown[] {
   return columns.map((column) => log.cell(table, key, column));
 }
@@ -20,7 +22,7 @@ function line(
 describe("the claim statement", () => {
   it("shows the claim, its baths, its loads and its share of each bath", async () => {
     const log = await workedLog(weekWith({ statementClaim: "D-0436" }));
-    expect(["statementLoss", "statementInsurer", "statementAdjuster"].map((id) => log.field(id))).toEqual([
+    expect((["statementLoss", "statementInsurer", "statementAdjuster"] as const).map((id) => log.field(id))).toEqual([
       "apartment above a shop, smoke only",
       "Insurer A (invented)",
       "adjuster 3",
@@ -85,7 +87,7 @@ describe("the claim statement", () => {
   });
 
   it("says how much more there is where a list is too long for the page", async () => {
-    const many = Array.from({ length: 14 }, (_, index): LogRow => ({
+    const many = Array.from({ length: 14 }, (_, index): LogRow<"items"> => ({
       id: `X${String(index)}`,
       claim: "D-0431",
       quantity: 1,

@@ -44,7 +44,7 @@ const loads: readonly Load[] = [
   ["L019", 4, "14:10", "B-T1-0301", "D-0436", 2, "M", 8],
 ];
 
-export const weekLoads: readonly LogRow[] = loads.map(
+export const weekLoads: readonly LogRow<"loads">[] = loads.map(
   ([id, offset, clock, bath, claim, baskets, soil, minutes, rework]) => ({
     id,
     bath,
@@ -433,7 +433,7 @@ const items: readonly Item[] = [
   ],
 ];
 
-export const weekItems: readonly LogRow[] = items.map(
+export const weekItems: readonly LogRow<"items">[] = items.map(
   ([id, claim, room, quantity, item, material, condition, where, outcome, reason, reasonText, replacementValue]) => {
     const bath = where.startsWith("B-") ? where : undefined;
     return {
@@ -477,7 +477,7 @@ const concentrate: readonly Concentrate[] = [
   ["A011", 4, "07:45", "B-T1-0301", "corrective", 0.95, "shop"],
 ];
 
-export const weekConcentrate: readonly LogRow[] = concentrate.map(
+export const weekConcentrate: readonly LogRow<"additions">[] = concentrate.map(
   ([id, offset, clock, bath, purpose, amount, account]) => ({
     id,
     bath,
@@ -490,7 +490,7 @@ export const weekConcentrate: readonly LogRow[] = concentrate.map(
 );
 
 /** What the week cost beside concentrate; the last two are the shop's own. */
-export const weekCostLines: readonly LogRow[] = (
+export const weekCostLines: readonly LogRow<"costLines">[] = (
   [
     ["RO water", 3.9, "claims"],
     ["electricity", 8.42, "claims"],
@@ -510,7 +510,7 @@ export const weekCostLines: readonly LogRow[] = (
   account,
 }));
 
-export const weekStock: readonly LogRow[] = [
+export const weekStock: readonly LogRow<"stockMoves">[] = [
   { id: "S1", when: day(-1), concentrate: "CN-1", kind: "count", amount: 22.5, note: "opening stock" },
   {
     id: "S2",
@@ -532,7 +532,7 @@ export const weekStock: readonly LogRow[] = [
   },
 ];
 
-export const weekBaths: readonly LogRow[] = [
+export const weekBaths: readonly LogRow<"baths">[] = [
   {
     bath: "B-T1-0301",
     tank: "T1",
@@ -555,7 +555,7 @@ export const weekBaths: readonly LogRow[] = [
   },
 ];
 
-export const weekCare: readonly LogRow[] = [
+export const weekCare: readonly LogRow<"care">[] = [
   { id: "K1", bath: "B-T1-0301", when: moment(1, "09:30"), kind: "skim" },
   { id: "K2", bath: "B-T1-0301", when: moment(2, "08:20"), kind: "skim" },
   { id: "K3", bath: "B-T1-0301", when: moment(3, "09:55"), kind: "filter" },

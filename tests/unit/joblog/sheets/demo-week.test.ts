@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import { jobLog } from "../../../../src/joblog/job-log.ts";
-import type { InputColumn } from "../../../../src/joblog/model/definition.ts";
+import type { Cells, InputColumn } from "../../../../src/joblog/model/definition.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 
 const tables = jobLog.sheets.flatMap((sheet) => sheet.tables);
@@ -10,7 +10,11 @@ function inputsOf(id: string): readonly InputColumn[] {
   return tables.find((table) => table.id === id)?.columns.filter((column) => column.role === "input") ?? [];
 }
 
-const rows = Object.entries(firstTwoDays.rows).flatMap(([table, list]) => list.map((row) => ({ table, row })));
+const lists: Readonly<Partial<Record<string, readonly Cells[]>>> = firstTwoDays.rows;
+
+const rows = Object.entries<readonly Cells[]>(firstTwoDays.rows).flatMap(([table, list]) =>
+  list.map((row) => ({ table, row })),
+);
 
 describe("the demo week's first two days", () => {
   it("hold what was noted: 10 bench tests, 10 readings, 4 additions, 3 claims", () => {
@@ -46,7 +50,7 @@ describe("the demo week's first two days", () => {
         if (column.choices?.kind === "column") {
           const { table: source, column: key } = column.choices;
           expect(
-            firstTwoDays.rows[source]?.map((one) => one[key]),
+            lists[source]?.map((one) => one[key]),
             `${table} ${column.id}`,
           ).toContain(value);
         }
@@ -68,6 +72,6 @@ describe("the demo week's first two days", () => {
   });
 
   it("say that they are invented", () => {
-    expect(String(firstTwoDays.fields["jobNumber"])).toContain("invented");
+    expect(String(firstTwoDays.fields.jobNumber)).toContain("invented");
   });
 });

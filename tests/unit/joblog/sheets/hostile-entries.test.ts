@@ -1,14 +1,15 @@
 import { describe, expect, it } from "vitest";
 
-import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
+import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
+import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { demoBath as bath } from "../../../demo/demo-week-times.ts";
 import { errorsIn, fullWeek, shown, weekOf, weekWhere } from "./hostile-log.ts";
 
 /** What a bath, its costs, the stock and a release come to. */
 function answersOf(log: LogSnapshot): unknown {
-  const [ours] = log.rows.baths.filter(({ cells }) => cells["bath"] === bath);
-  const pick = (columns: readonly string[]): unknown => columns.map((column) => ours?.cells[column]);
+  const [ours] = log.rows.baths.map(({ cells }) => cells).filter((cells) => cells.bath === bath);
+  const pick = (columns: readonly ColumnId<"baths">[]): unknown => columns.map((column) => ours?.[column]);
   return {
     bath: pick([
       "state",
@@ -22,22 +23,22 @@ function answersOf(log: LogSnapshot): unknown {
       "cost",
       "loads",
     ]),
-    shares: Object.fromEntries(log.rows.shares.map(({ cells }) => [String(cells["claim"]), cells["share"]])) as unknown,
-    checks: ["poolTotal", "sharesCheck", "loadsLeftOut", "notAllocated", "statementCost"].map((id) => log.fields[id]),
-    stock: log.rows.stockBalance.map(({ cells }) => [cells["book"], cells["dailyUse"]]),
-    meter: log.rows.meterChecks
-      .map(({ cells }) => [cells["id"], cells["readingsReached"], cells["verdictsFlipped"]])
-      .sort(),
-    acid: log.rows.releases.map(({ cells }) => cells["acidNeeded"]),
+    shares: Object.fromEntries(log.rows.shares.map(({ cells }) => [String(cells.claim), cells.share])) as unknown,
+    checks: (["poolTotal", "sharesCheck", "loadsLeftOut", "notAllocated", "statementCost"] as const).map(
+      (id) => log.fields[id],
+    ),
+    stock: log.rows.stockBalance.map(({ cells }) => [cells.book, cells.dailyUse]),
+    meter: log.rows.meterChecks.map(({ cells }) => [cells.id, cells.readingsReached, cells.verdictsFlipped]).sort(),
+    acid: log.rows.releases.map(({ cells }) => cells.acidNeeded),
     makeUp: log.rows.additions
-      .filter(({ cells }) => cells["id"] === "W2")
-      .map(({ cells }) => [cells["evaporated"], cells["carriedOut"]]),
+      .filter(({ cells }) => cells.id === "W2")
+      .map(({ cells }) => [cells.evaporated, cells.carriedOut]),
   };
 }
 
-const tablesChanged = (change: (rows: readonly LogRow[]) => readonly LogRow[]): LogContent => ({
+const tablesChanged = (change: (rows: readonly Cells[]) => readonly Cells[]): LogContent => ({
   fields: fullWeek.fields,
-  rows: Object.fromEntries(Object.entries(fullWeek.rows).map(([id, rows]) => [id, change(rows)])),
+  rows: Object.fromEntries(Object.entries<readonly Cells[]>(fullWeek.rows).map(([id, rows]) => [id, change(rows)])),
 });
 
 const dates = ["when", "opened", "closed", "date", "releasedAt"] as const;
@@ -75,7 +76,7 @@ describe("a log that a person was rough with", () => {
   });
 
   it.each(Object.entries(shifts))("comes to the same over %s", async (_name, days) => {
-    const later = (row: LogRow): LogRow => ({
+    const later = (row: Cells): Cells => ({
       ...row,
       ...Object.fromEntries(dates.flatMap((id) => (typeof row[id] === "number" ? [[id, row[id] + days]] : []))),
     });
@@ -83,15 +84,13 @@ describe("a log that a person was rough with", () => {
   });
 
   it("says which lines count nowhere once a bath is renamed on Baths alone", async () => {
-    const log = await weekOf(weekWhere({ baths: (row) => (row["bath"] === bath ? { ...row, bath: "B-NEW" } : row) }));
+    const log = await weekOf(weekWhere({ baths: (row) => (row.bath === bath ? { ...row, bath: "B-NEW" } : row) }));
     expect(errorsIn(log)).toEqual([]);
     const of = (table: "additions" | "costLines"): number =>
-      (fullWeek.rows[table] ?? []).filter((row) => row["bath"] === bath).length;
-    expect(log.fields["notAllocated"]).toBe(`lines not counted: ${String(of("additions") + of("costLines"))}`);
+      (fullWeek.rows[table] ?? []).filter((row) => row.bath === bath).length;
+    expect(log.fields.notAllocated).toBe(`lines not counted: ${String(of("additions") + of("costLines"))}`);
     expect(
-      new Set(
-        log.rows.readings.filter(({ cells }) => cells["purpose"] !== "rinse").map(({ cells }) => cells["verdict"]),
-      ),
+      new Set(log.rows.readings.filter(({ cells }) => cells.purpose !== "rinse").map(({ cells }) => cells.verdict)),
     ).toEqual(new Set(["not counted: bath missing"]));
     expect(shown(log, "loads", "L001", "check")).toBe("bath missing");
   });
@@ -105,22 +104,22 @@ describe("a log that a person was rough with", () => {
 
 describe("text where a number or a date belongs", () => {
   it("is named on its row, and no sum passes over it in silence", async () => {
-    const texts: Readonly<Record<string, LogRow>> = {
+    const texts: Readonly<Record<string, LogRow<"readings">>> = {
       R004: { ph: "11,33" },
       R005: { temperature: "25.0 C" },
       R006: { when: "2.3.2027 7 Uhr 50" },
     };
     const log = await weekOf(
       weekWhere({
-        readings: (row) => ({ ...row, ...texts[String(row["id"])] }),
+        readings: (row) => ({ ...row, ...texts[String(row.id)] }),
         tanks: (row) => ({ ...row, dragOut: "0.2 gal" }),
         waters: (row) => ({
           ...row,
-          hardness: row["water"] === "CITY" ? "19 gpg" : row["hardness"],
+          hardness: row.water === "CITY" ? "19 gpg" : row.hardness,
           ph: "6,1",
           price: "3 ct",
         }),
-        additions: (row) => (row["id"] === "W1" ? { ...row, amount: "117 gal" } : row),
+        additions: (row) => (row.id === "W1" ? { ...row, amount: "117 gal" } : row),
         costLines: (row, index) => (index === 0 ? { ...row, amount: "$11.80" } : row),
         items: (row, index) => (index === 0 ? { ...row, quantity: "18 pcs" } : row),
       }),
@@ -133,7 +132,7 @@ describe("text where a number or a date belongs", () => {
     ]);
     expect(shown(log, "additions", "W2", "evaporated")).toBe("drag-out of the tank missing");
     expect(shown(log, "additions", "W2", "hardnessCarried")).toBe("water not tested");
-    expect(log.fields["notAllocated"]).toBe("lines not counted: 2");
+    expect(log.fields.notAllocated).toBe("lines not counted: 2");
     expect(shown(log, "itemCounts", "D-0427", "balance")).toBe("lines without pieces: 1");
   });
 
@@ -163,13 +162,13 @@ describe("a true zero", () => {
 
 describe("twelve claims in a bath", () => {
   const claims = Array.from({ length: 12 }, (_, index) => `C-${String(index + 1)}`);
-  const load = (claim: string, index: number): LogRow => ({
+  const load = (claim: string, index: number): LogRow<"loads"> => ({
     ...fullWeek.rows.loads?.[0],
     id: `L${String(index)}`,
     claim,
     baskets: 1,
   });
-  const twelve = (loads: readonly LogRow[], more: LogContent["rows"] = {}): LogContent => ({
+  const twelve = (loads: readonly LogRow<"loads">[], more: LogContent["rows"] = {}): LogContent => ({
     fields: { ...fullWeek.fields, shareBasis: "baskets", statementClaim: "C-12" },
     rows: {
       ...fullWeek.rows,
@@ -183,13 +182,13 @@ describe("twelve claims in a bath", () => {
     },
   });
   const fewest = twelve([], { shares: claims.slice(0, 11).map((claim) => ({ claim })) });
-  const sharesIn = (log: LogSnapshot): readonly unknown[] => log.rows.shares.map(({ cells }) => cells["share"]);
+  const sharesIn = (log: LogSnapshot): readonly unknown[] => log.rows.shares.map(({ cells }) => cells.share);
 
   // 578.99 / 12 is 48.2491…: eleven claims get the cents that are over.
   it("share to the cent", async () => {
     const log = await weekOf(twelve(claims.map(load)), fewest);
     expect(sharesIn(log)).toEqual([...Array<number>(11).fill(48.25), 48.24]);
-    expect([log.fields["sharesCheck"], log.fields["loadsLeftOut"], log.fields["statementCost"]]).toEqual([0, 0, 48.24]);
+    expect([log.fields.sharesCheck, log.fields.loadsLeftOut, log.fields.statementCost]).toEqual([0, 0, 48.24]);
     expect(errorsIn(log)).toEqual([]);
   });
 
@@ -197,7 +196,7 @@ describe("twelve claims in a bath", () => {
   it("give nothing to one without a load", async () => {
     const log = await weekOf(twelve(claims.slice(0, 11).map(load)), fewest);
     expect(sharesIn(log)).toEqual([...Array<number>(6).fill(52.64), ...Array<number>(5).fill(52.63), 0]);
-    expect(log.fields["sharesCheck"]).toBe(0);
+    expect(log.fields.sharesCheck).toBe(0);
     expect(errorsIn(log)).toEqual([]);
   });
 
@@ -215,7 +214,7 @@ describe("twelve claims in a bath", () => {
         .map(Number)
         .sort((a, b) => a - b),
     ).toEqual([-9.1, ...Array<number>(10).fill(-9.09)]);
-    expect([log.fields["sharesCheck"], log.fields["loadsLeftOut"], log.fields["statementCost"]]).toEqual([
+    expect([log.fields.sharesCheck, log.fields.loadsLeftOut, log.fields.statementCost]).toEqual([
       0,
       1,
       "not complete: see below",

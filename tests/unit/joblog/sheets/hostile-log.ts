@@ -1,6 +1,7 @@
+import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
-import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
-import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
+import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
 import { logOf } from "../../excel/prepared-log.ts";
 import { weekWith } from "./week-of-sheets.ts";
@@ -87,11 +88,12 @@ export const fullWeek: LogContent = (() => {
 })();
 
 /** The week with some tables' rows made anew from its own. */
-export function weekWhere(
-  change: Readonly<Partial<Record<TableId, (row: LogRow, index: number) => LogRow>>>,
-): LogContent {
-  const rows = Object.entries(fullWeek.rows).map(
-    ([id, lines]) => [id, lines.map((row, index) => change[id as TableId]?.(row, index) ?? row)] as const,
+export function weekWhere(change: {
+  readonly [Table in TableId]?: (row: LogRow<Table>, index: number) => LogRow<Table>;
+}): LogContent {
+  const changed: Readonly<Partial<Record<string, (row: Cells, index: number) => Cells>>> = change;
+  const rows = Object.entries<readonly Cells[]>(fullWeek.rows).map(
+    ([id, lines]) => [id, lines.map((row, index) => changed[id]?.(row, index) ?? row)] as const,
   );
   return { fields: fullWeek.fields, rows: Object.fromEntries(rows) };
 }
@@ -103,7 +105,7 @@ export function weekOf(content: LogContent, start: LogContent = fullWeek): Promi
 /** Cells and fields that show an error; a chart passes over its #N/A. */
 export function errorsIn(log: LogSnapshot): readonly string[] {
   const isError = (value: unknown): boolean => typeof value === "string" && value.startsWith("#");
-  const inTables = Object.entries(log.rows).flatMap(([table, rows]) =>
+  const inTables = Object.entries<readonly AnyRow[]>(log.rows).flatMap(([table, rows]) =>
     rows.flatMap(({ position, cells }) =>
       Object.entries(cells)
         .filter(([column, value]) => isError(value) && !column.startsWith("chart"))
@@ -119,8 +121,14 @@ export function errorsIn(log: LogSnapshot): readonly string[] {
 }
 
 /** What a row, known by its first column, shows in a column. */
-export function shown(log: LogSnapshot, table: TableId, key: string, column: string): unknown {
+export function shown<Table extends TableId>(
+  log: LogSnapshot,
+  table: Table,
+  key: string,
+  column: ColumnId<Table>,
+): unknown {
   const row = log.rows[table].find(({ cells }) => Object.values(cells)[0] === key);
   if (row === undefined) throw new RangeError(`${table} has no row ${key}.`);
-  return row.cells[column];
+  const { cells } = row;
+  return cells[column];
 }

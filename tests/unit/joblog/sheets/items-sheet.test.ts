@@ -5,13 +5,19 @@ import { weekItems } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
 import { workedLog } from "./worked-log.ts";
 
-const piece = (id: string, more: LogRow): LogRow => ({ id, claim: "D-0427", quantity: 1, item: "piece", ...more });
+const piece = (id: string, more: LogRow<"items">): LogRow<"items"> => ({
+  id,
+  claim: "D-0427",
+  quantity: 1,
+  item: "piece",
+  ...more,
+});
 
 describe("the pieces of a claim", () => {
   it("balance, those restored by hand among the hand cleaned", async () => {
     const log = await workedLog(weekWith());
     // Added up by hand from the invented week's item list.
-    const counts = ["pieces", "restored", "handCleaned", "notRestorable", "returned", "pending", "difference"];
+    const counts = ["pieces", "restored", "handCleaned", "notRestorable", "returned", "pending", "difference"] as const;
     expect(counts.map((column) => log.cell("itemCounts", "D-0427", column))).toEqual([132, 76, 45, 11, 0, 0, 0]);
     expect(counts.map((column) => log.cell("itemCounts", "D-0431", column))).toEqual([91, 51, 19, 21, 0, 0, 0]);
     expect(counts.map((column) => log.cell("itemCounts", "D-0436", column))).toEqual([71, 67, 3, 1, 0, 0, 0]);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 
+import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { moment } from "../../../demo/demo-week-times.ts";
 import { weekCostLines, weekLoads } from "./demo-week-facts.ts";
@@ -7,7 +8,7 @@ import { weekWith } from "./week-of-sheets.ts";
 import { workedLog } from "./worked-log.ts";
 
 const claims = ["D-0427", "D-0431", "D-0436"] as const;
-const of = (log: Awaited<ReturnType<typeof workedLog>>, column: string): unknown[] =>
+const of = (log: Awaited<ReturnType<typeof workedLog>>, column: ColumnId<"shares">): unknown[] =>
   claims.map((claim) => log.cell("shares", claim, column));
 
 // The invented week's own allocation of 578.99, worked out by hand with largest remainders.
@@ -46,7 +47,7 @@ describe("a bath's cost", () => {
     const left = await workedLog(weekWith({}, { shares: [{ claim: "D-0427" }, { claim: "D-0431" }] }));
     expect(left.field("sharesCheck")).toBe(0);
     expect(left.field("loadsLeftOut")).toBe(5);
-    const open: readonly LogRow[] = [
+    const open: readonly LogRow<"loads">[] = [
       ...weekLoads,
       { id: "L030", bath: "B-T1-0301", when: moment(4, "15:00"), baskets: 1, soil: "light", minutes: 5 },
       { id: "L031", bath: "B-T1-0301", claim: "D-0427", when: moment(4, "15:30"), baskets: 1, minutes: 5 },
@@ -58,7 +59,7 @@ describe("a bath's cost", () => {
   });
 
   it("says aloud what stands on no bath or account", async () => {
-    const stray: readonly LogRow[] = [
+    const stray: readonly LogRow<"costLines">[] = [
       ...weekCostLines,
       { id: "C20", what: "no bath", amount: 5, account: "claims" },
       { id: "C21", bath: "B-T1-0301", what: "no account", amount: 7.5 },

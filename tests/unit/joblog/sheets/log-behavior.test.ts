@@ -63,7 +63,7 @@ describe("a top-up", () => {
     expect(log.cell("readings", "R015", "verdict")).toBe("top up");
     expect(log.cell("baths", bath, "state")).toBe("top up");
     expect(log.cell("readings", "R015", "firstAddition")).toBeCloseTo(4.178 / 3, 3);
-    const [low, best, high] = ["topUpLow", "topUpBest", "topUpHigh"].map((column) =>
+    const [low, best, high] = (["topUpLow", "topUpBest", "topUpHigh"] as const).map((column) =>
       Number(log.cell("readings", "R015", column)),
     );
     expect(low).toBeLessThanOrEqual(best ?? 0);

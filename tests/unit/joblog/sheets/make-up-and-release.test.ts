@@ -6,7 +6,7 @@ import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
 import { demoRowsAnd, demoWith, workedLog } from "./worked-log.ts";
 
 const dragging = (firstTwoDays.rows.tanks ?? []).map((tank) => ({ ...tank, dragOut: 0.2 }));
-const load = (id: string, day: number, clock: string): LogRow => ({
+const load = (id: string, day: number, clock: string): LogRow<"loads"> => ({
   id,
   bath,
   claim: "D-0427",
@@ -15,7 +15,7 @@ const load = (id: string, day: number, clock: string): LogRow => ({
   soil: "medium",
   minutes: 8,
 });
-const city: LogRow = {
+const city: LogRow<"additions"> = {
   id: "A010",
   bath,
   when: moment(3, "15:20"),
@@ -41,7 +41,7 @@ describe("make-up water", () => {
 
   it("divides into what evaporated and what the loads and drains took", async () => {
     // 1.4 in at 48 × 24 / 231 gal/in, less two loads of 0.2 gal and 0.5 gal drained; concentrate at 4.178 in 121.175 gal.
-    const makeUp: LogRow = {
+    const makeUp: LogRow<"additions"> = {
       id: "A005",
       bath,
       when: moment(2, "07:30"),
@@ -74,7 +74,7 @@ describe("make-up water", () => {
 
   it("says in words where half as much again left as the level fell, and not for a little less", async () => {
     // 0.1 in at 48 × 24 / 231 gal/in is 0.499 gal: 0.5 gal drained and two loads of 0.2 gal are 1.80 times that, 0.7 gal drained is 1.40 times.
-    const makeUp = (id: string, clock: string): LogRow => ({
+    const makeUp = (id: string, clock: string): LogRow<"additions"> => ({
       id,
       bath,
       when: moment(2, clock),
@@ -86,7 +86,7 @@ describe("make-up water", () => {
       levelBefore: 24.9,
       levelAfter: 25,
     });
-    const drain = (id: string, clock: string, amount: number): LogRow => ({
+    const drain = (id: string, clock: string, amount: number): LogRow<"care"> => ({
       id,
       bath,
       when: moment(2, clock),
@@ -118,7 +118,7 @@ describe("make-up water", () => {
 });
 
 describe("a release", () => {
-  const dump: LogRow = {
+  const dump: LogRow<"releases"> = {
     id: "D1",
     bath,
     when: moment(5, "09:30"),

@@ -5,7 +5,7 @@ import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
 import { demoRowsAnd, demoWith, type WorkedLog, workedLog } from "./worked-log.ts";
 
 // Invented, as all of the demo week: the meter's checks, and the readings of Wednesday and Thursday around the second.
-const monday: LogRow = {
+const monday: LogRow<"meterChecks"> = {
   id: "M1",
   when: moment(0, "08:00"),
   meter: "M-1",
@@ -19,7 +19,7 @@ const monday: LogRow = {
   asLeft1: 7,
   asLeft2: 10.01,
 };
-const thursday: LogRow = {
+const thursday: LogRow<"meterChecks"> = {
   id: "M2",
   when: moment(3, "08:05"),
   meter: "M-1",
@@ -39,8 +39,10 @@ const wednesday = [
   { id: "R015", bath, when: moment(3, "08:15"), purpose: "check", ph: 10.83, temperature: 78.8, meter: "M-1" },
 ];
 
-const worked = (meterChecks: readonly LogRow[], readings: readonly LogRow[] = wednesday): Promise<WorkedLog> =>
-  workedLog(demoWith({ meterChecks, readings: demoRowsAnd("readings", ...readings) }));
+const worked = (
+  meterChecks: readonly LogRow<"meterChecks">[],
+  readings: readonly LogRow<"readings">[] = wednesday,
+): Promise<WorkedLog> => workedLog(demoWith({ meterChecks, readings: demoRowsAnd("readings", ...readings) }));
 
 describe("the meter's drift", () => {
   it("changes nothing before a later check is recorded", async () => {
@@ -101,7 +103,7 @@ describe("the meter's drift", () => {
 
   it("starts from what a check without an adjustment had left", async () => {
     // Found 0.06 high and left so on Wednesday at 08:00; 0.14 high on Thursday at 08:05. At 16:30: 0.06 + 0.08 × 8.5 / 24.083.
-    const unadjusted: LogRow = {
+    const unadjusted: LogRow<"meterChecks"> = {
       ...thursday,
       id: "M3",
       when: moment(2, "08:00"),

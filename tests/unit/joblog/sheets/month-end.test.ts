@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 
+import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import { day, moment } from "../../../demo/demo-week-times.ts";
 import { weekConcentrate } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
@@ -13,18 +14,18 @@ describe("a month's end of a concentrate", () => {
   // The invented week's stock list: 22.5 counted before, 10 received, 9.042 and 0.95 gal into baths, 22.308 counted after.
   it("says where the week's concentrate went, on whose account, and what the count lacks", async () => {
     const log = await workedLog(weekWith({}, { monthEnd: [line(march)] }));
-    const cell = (column: string): unknown => log.cell("monthEnd", "CN-1", column);
-    const known: Readonly<Record<string, number>> = {
-      opening: 22.5,
-      received: 10,
-      usedForClaims: 3.275 + 0.903 + 0.975 + 0.709 + 1.39 + 1.39 + 0.4,
-      usedByShop: 0.95,
-      usedForNobody: 0,
-      issued: 0,
-      difference: -0.2,
-      closing: 22.308,
-    };
-    for (const [column, value] of Object.entries(known)) expect(cell(column), column).toBeCloseTo(value, 6);
+    const cell = (column: ColumnId<"monthEnd">): unknown => log.cell("monthEnd", "CN-1", column);
+    const known: readonly (readonly [ColumnId<"monthEnd">, number])[] = [
+      ["opening", 22.5],
+      ["received", 10],
+      ["usedForClaims", 3.275 + 0.903 + 0.975 + 0.709 + 1.39 + 1.39 + 0.4],
+      ["usedByShop", 0.95],
+      ["usedForNobody", 0],
+      ["issued", 0],
+      ["difference", -0.2],
+      ["closing", 22.308],
+    ];
+    for (const [column, value] of known) expect(cell(column), column).toBeCloseTo(value, 6);
   });
 
   // 139.00 for 5 gal: each addition to the cent, as the claims are billed, and the shelf at the same price.

@@ -8,7 +8,7 @@ type Day = 2 | 3 | 4 | 5;
 
 let running = 100;
 
-const reading = (day: Day, clock: string, ph: number, purpose = "check"): LogRow => ({
+const reading = (day: Day, clock: string, ph: number, purpose = "check"): LogRow<"readings"> => ({
   id: `R${String((running += 1))}`,
   bath,
   when: moment(day, clock),
@@ -17,7 +17,7 @@ const reading = (day: Day, clock: string, ph: number, purpose = "check"): LogRow
   temperature: 77,
 });
 
-const topUp = (day: Day, clock: string, amount: number, more: LogRow = {}): LogRow => ({
+const topUp = (day: Day, clock: string, amount: number, more: LogRow<"additions"> = {}): LogRow<"additions"> => ({
   id: `A${String((running += 1))}`,
   bath,
   when: moment(day, clock),
@@ -28,7 +28,10 @@ const topUp = (day: Day, clock: string, amount: number, more: LogRow = {}): LogR
   ...more,
 });
 
-async function worked(readings: readonly LogRow[], additions: readonly LogRow[]): Promise<WorkedLog> {
+async function worked(
+  readings: readonly LogRow<"readings">[],
+  additions: readonly LogRow<"additions">[],
+): Promise<WorkedLog> {
   return workedLog(
     demoWith({ readings: demoRowsAnd("readings", ...readings), additions: demoRowsAnd("additions", ...additions) }),
   );
@@ -47,7 +50,8 @@ const firstRound = {
 describe("rounds of top-ups", () => {
   it("are none before a top-up is due", async () => {
     const log = await worked([], []);
-    for (const column of ["firstRound", "largestRound", "changeOut"]) expect(log.cell("baths", bath, column)).toBe("");
+    for (const column of ["firstRound", "largestRound", "changeOut"] as const)
+      expect(log.cell("baths", bath, column)).toBe("");
   });
 
   it("join the additions up to the next check that asks for one", async () => {

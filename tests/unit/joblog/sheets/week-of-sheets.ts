@@ -31,8 +31,8 @@ export function weekWith(fields: LogContent["fields"] = {}, rows: LogContent["ro
       costLines: weekCostLines,
       stockMoves: weekStock,
       stockBalance: [{ concentrate: "CN-1", leadDays: 4, safety: 5 }],
-      itemCounts: weekClaims.map((claim): LogRow => ({ claim })),
-      shares: weekClaims.map((claim): LogRow => ({ claim })),
+      itemCounts: weekClaims.map((claim): LogRow<"itemCounts"> => ({ claim })),
+      shares: weekClaims.map((claim): LogRow<"shares"> => ({ claim })),
       ...rows,
     },
   };

@@ -1,16 +1,17 @@
+import type { ColumnId, FieldId } from "../../../../src/joblog/formula/log-names.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
-import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
-import { findField, findTable } from "../../../../src/joblog/model/references.ts";
+import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
+import { findTable } from "../../../../src/joblog/model/references.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { logOf, openLog } from "../../excel/prepared-log.ts";
 import { weekStarts } from "./week-of-sheets.ts";
 
 export interface WorkedLog {
   /** What a cell shows, "" for nothing; the row by its first column. */
-  readonly cell: (table: TableId, key: string, column: string) => unknown;
-  readonly field: (id: string) => unknown;
+  readonly cell: <Table extends TableId>(table: Table, key: string, column: ColumnId<Table>) => unknown;
+  readonly field: (id: FieldId) => unknown;
 }
 
 /** Opens a log in the stand-in host and lets the formulas work it out. */
@@ -18,15 +19,16 @@ export async function workedLog(content: LogContent, system: "US" | "metric" = "
   const log = await logOf(content, system, weekStarts);
   return {
     cell: (table, key, column) => {
-      const row = log.rows[table].find(
-        (one) => String(one.cells[findTable(jobLog, table).columns[0]?.id ?? ""]) === key,
-      );
+      const [first] = findTable(jobLog, table).columns;
+      const row = log.rows[table].find(({ cells }) => {
+        const held: Cells = cells;
+        return String(held[first?.id ?? ""]) === key;
+      });
       if (row === undefined) throw new Error(`${table} has no row ${key}.`);
-      if (!findTable(jobLog, table).columns.some((one) => one.id === column))
-        throw new Error(`${table} has no column ${column}.`);
-      return row.cells[column] ?? "";
+      const { cells } = row;
+      return cells[column] ?? "";
     },
-    field: (id) => log.fields[findField(jobLog, id).id] ?? "",
+    field: (id) => log.fields[id] ?? "",
   };
 }
 
@@ -36,7 +38,10 @@ export function demoWith(rows: LogContent["rows"]): LogContent {
 }
 
 /** The demo days' rows of a table and more. */
-export function demoRowsAnd(table: TableId, ...more: readonly LogRow[]): readonly LogRow[] {
+export function demoRowsAnd<Table extends TableId>(
+  table: Table,
+  ...more: readonly LogRow<Table>[]
+): readonly LogRow<Table>[] {
   return [...(firstTwoDays.rows[table] ?? []), ...more];
 }
 

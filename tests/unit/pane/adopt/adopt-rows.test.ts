@@ -82,7 +82,7 @@ describe("rows of a shop's own sheet", () => {
   test("are listed where 3/1/2027 can be two days, and taken once the person says which", () => {
     const row = ["3/5/2027", "9:00", "T1", 11.2, 77];
     expect(why(row)).toMatch(/can be read two ways/);
-    expect(adopt([row], { order: "month first" }).taken[0]?.cells["when"]).toBeCloseTo(march5 + 9 / 24, 9);
+    expect(adopt([row], { order: "month first" }).taken[0]?.cells.when).toBeCloseTo(march5 + 9 / 24, 9);
   });
 
   test("need a unit where the heading names none", () => {
@@ -92,7 +92,7 @@ describe("rows of a shop's own sheet", () => {
     expect(questionsOn(sheetOf(heads, row), answers, log, "US").units.map(({ column }) => column.id)).toEqual([
       "temperature",
     ]);
-    expect(adopt([row], { units: { temperature: "°C" } }, heads).taken[0]?.cells["temperature"]).toBe(77);
+    expect(adopt([row], { units: { temperature: "°C" } }, heads).taken[0]?.cells.temperature).toBe(77);
   });
 
   test("open the baths and claims that the person wants new, once each, at the first of their rows", () => {
@@ -131,7 +131,7 @@ describe("rows of a shop's own sheet", () => {
       "US",
       now,
     );
-    expect(taken.map(({ cells }) => [cells["id"], cells["item"], cells["quantity"]])).toEqual([
+    expect(taken.map(({ cells }) => [cells.id, cells.item, cells.quantity])).toEqual([
       ["X-1", "plate", 4],
       [expect.stringMatching(/\d$/), "=1+1", 2],
     ]);
@@ -258,7 +258,7 @@ test("any sheet, read in any way, throws nothing; each of its rows is taken or l
         expect(numbers).toEqual(sheet.rows.map(({ number }) => number));
         for (const { why: reasons } of listed) expect(reasons.length).toBeGreaterThan(0);
         for (const { cells } of taken) {
-          expect(cells["id"]).toBeDefined();
+          expect(cells.id).toBeDefined();
           for (const { id, limits, needed } of columnsOf(kind)) {
             const value = cells[id];
             if (needed) expect(value).toBeDefined();

@@ -22,8 +22,8 @@ function readings(count: number): Adoption {
 async function held(): Promise<{ readonly readings: number; readonly claims: readonly unknown[] }> {
   const log = await readLog();
   return {
-    readings: log?.rows.readings.filter(({ cells }) => String(cells["id"]).startsWith("N")).length ?? 0,
-    claims: log?.rows.claims.map(({ cells }) => cells["claim"]).filter((claim) => claim === "NEW-1") ?? [],
+    readings: log?.rows.readings.filter(({ cells }) => String(cells.id).startsWith("N")).length ?? 0,
+    claims: log?.rows.claims.map(({ cells }) => cells.claim).filter((claim) => claim === "NEW-1") ?? [],
   };
 }
 
@@ -64,8 +64,8 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
     });
     await takeBack(joinReceipts(receipts));
     const after = await readLog();
-    expect(after?.rows.readings.map(({ cells }) => cells["id"])).toEqual(
-      before?.rows.readings.map(({ cells }) => cells["id"]),
+    expect(after?.rows.readings.map(({ cells }) => cells.id)).toEqual(
+      before?.rows.readings.map(({ cells }) => cells.id),
     );
     expect((await held()).claims).toEqual([]);
 

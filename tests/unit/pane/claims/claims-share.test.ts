@@ -74,7 +74,7 @@ describe("sharing a bath out", () => {
     await expect(shareBath.run(changes ?? {})).rejects.toMatchObject({
       what: expect.stringMatching(/Units \(Costs\) was changed/) as string,
     });
-    expect((await readAgain()).fields["shareBasis"]).toBe("basket-minutes");
+    expect((await readAgain()).fields.shareBasis).toBe("basket-minutes");
   }, 60_000);
 
   it("tells who shared the bath in what order, and what was done between", async () => {

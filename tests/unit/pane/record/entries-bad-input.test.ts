@@ -1,6 +1,7 @@
 /** What no form may take, form by form: impossible is refused at its field, unlikely is asked about. */
 import { beforeAll, describe, expect, test } from "vitest";
 
+import type { Cells } from "../../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { Draft, EntryForm } from "../../../../src/pane/record/entry-form.ts";
 import { additionEntry } from "../../../../src/pane/record/forms/addition/addition-entry.ts";
@@ -18,7 +19,7 @@ import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-
 import { releaseEntry } from "../../../../src/pane/record/forms/release/release-entry.ts";
 import { stockMoveEntry } from "../../../../src/pane/record/forms/stock-move/stock-move-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
-import { asked, bath, fill, withCells, withRows } from "./entry-forms.ts";
+import { asked, bath, fill, withCells, withRows, written } from "./entry-forms.ts";
 
 let open: LogSnapshot;
 let closed: LogSnapshot;
@@ -119,10 +120,11 @@ describe("every form", () => {
       if (!hasNote) return;
       const filled = fill(one.form, log, { ...one.good, note: "=HYPERLINK(1)" });
       expect(filled.problems).toEqual([]);
-      const cells = [
-        ...filled.meaning.rows.map(({ row }) => row["note"]),
-        ...(filled.meaning.fills ?? []).map(({ cells: own }) => own["note"]),
+      const given: readonly Cells[] = [
+        ...filled.meaning.rows.map(({ row }) => row),
+        ...(filled.meaning.fills ?? []).map(({ cells: own }) => own),
       ];
+      const cells = given.map(({ note }) => note);
       expect(cells).toContain("=HYPERLINK(1)");
     },
   );
@@ -240,7 +242,9 @@ describe("numbers as people write them", () => {
         temperature: 77,
       },
     ]);
-    expect(fill(readingEntry, odd, { ph: "11.3", temperature: "77" }).meaning.rows[0]?.row["id"]).toMatch(/^R\d{3}$/);
+    expect(written(fill(readingEntry, odd, { ph: "11.3", temperature: "77" }), "readings", "id")[0]?.[0]).toMatch(
+      /^R\d{3}$/,
+    );
     expect(problemsOf(readingEntry, odd, { ph: "11.3", temperature: "77" })).toEqual([]);
   });
 });

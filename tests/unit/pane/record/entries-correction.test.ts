@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 
 import { findRow } from "../../../../src/advice/bath-facts.ts";
 import { readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
+import type { AnyChange } from "../../../../src/excel/record/cell-changes.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import type { FilledForm } from "../../../../src/pane/record/fill-form.ts";
@@ -60,7 +61,7 @@ describe("the correction form", () => {
   test("writes only what differs, and the note keeps what stood there, when and why", async () => {
     const filled = correct("Reading", "R001", { temperature: "77,5" });
     expect(problemsOf(filled)).toEqual([]);
-    const before = findRow(log, "readings", "id", "R001")?.cells["temperature"];
+    const before = findRow(log, "readings", "id", "R001")?.cells.temperature;
     expect(said(filled)).toContain(`Sample: ${String(before)} becomes 77,5.`);
     const receipt = await recordActionOf("correction").run(filled.meaning);
     const after = findRow(await present(), "readings", "id", "R001")?.cells;
@@ -94,7 +95,8 @@ describe("the correction form", () => {
           "corrected 2027-03-08 08:50: Outcome was restored, Reason code was blank (finish lifted in the second cycle)",
       },
     });
-    expect(correct("Item", "I001", { outcome: "" }).meaning.changes?.[0]?.cells["outcome"]).toEqual({
+    const changed: AnyChange | undefined = correct("Item", "I001", { outcome: "" }).meaning.changes?.[0];
+    expect(changed?.cells["outcome"]).toEqual({
       before: "restored",
       after: undefined,
     });

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { levelMakeUpEntry } from "../../../../src/pane/record/forms/level-make-up/level-make-up-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
-import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";
+import { asked, bath, fill, said, withCells, withRows, written } from "./entry-forms.ts";
 
 const overnight = { levelBefore: "23.6", levelAfter: "25", water: "RO", when: "2027-03-03T07:30" };
 
@@ -70,7 +70,7 @@ describe("the level make-up form", () => {
 
   test("a concentrate amount typed with it becomes a row of its own", () => {
     const filled = fill(levelMakeUpEntry, loaded, { ...overnight, concentrateAmount: "0.04" });
-    expect(filled.meaning.rows.map(({ row }) => [row["id"], row["kind"], row["purpose"], row["amount"]])).toEqual([
+    expect(written(filled, "additions", "id", "kind", "purpose", "amount")).toEqual([
       ["A005", "water", "make-up", 6.98],
       ["A006", "concentrate", "make-up", 0.04],
     ]);

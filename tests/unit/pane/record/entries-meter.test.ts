@@ -85,13 +85,11 @@ describe("the meter check form", () => {
     expect(check?.["slope"]).toBeCloseTo(96.1, 1);
     const text = said(fill(meterCheckEntry, log, thursday));
     expect(text).toContain(`Reaches back to ${String(check?.["readingsReached"])} readings`);
-    const flipped = written.rows.readings.filter((row) =>
-      String(row.cells["flag"] ?? "").startsWith("verdict changed"),
-    );
-    expect(flipped.map((row) => row.cells["id"])).toEqual(["R013", "R014"]);
+    const flipped = written.rows.readings.filter((row) => String(row.cells.flag ?? "").startsWith("verdict changed"));
+    expect(flipped.map((row) => row.cells.id)).toEqual(["R013", "R014"]);
     for (const { cells } of flipped)
       expect(text).toContain(
-        `becomes ${Number(cells["phCorrected"]).toFixed(2)}, "${String(cells["verdictAsRead"])}" becomes "${String(cells["verdict"])}"`,
+        `becomes ${Number(cells.phCorrected).toFixed(2)}, "${String(cells.verdictAsRead)}" becomes "${String(cells.verdict)}"`,
       );
   }, 120_000);
 
@@ -117,7 +115,7 @@ describe("the meter check form", () => {
     expect(text).toContain("up to 0.12 lower");
     expect(text).toContain("R014, B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.84");
     const written = await demoLog("2027-03-02T17:00", { meterChecks: [leftHigh, second], readings: wednesday });
-    const corrected = (id: string) => written.rows.readings.find((row) => row.cells["id"] === id)?.cells["phCorrected"];
+    const corrected = (id: string) => written.rows.readings.find((row) => row.cells.id === id)?.cells.phCorrected;
     expect([corrected("R013"), corrected("R014")]).toEqual([expect.closeTo(10.89, 9), expect.closeTo(10.84, 9)]);
   }, 120_000);
 

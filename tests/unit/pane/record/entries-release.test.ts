@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { releaseEntry } from "../../../../src/pane/record/forms/release/release-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
-import { bath, fill, said, withCells, withRows } from "./entry-forms.ts";
+import { bath, fill, said, withCells, withRows, written } from "./entry-forms.ts";
 
 /** The invented week's release: 3.32 eq to pH 8.5, 0.213 kg of citric acid, limits 6.0 to 10.0. */
 const neutralizing = {
@@ -70,7 +70,7 @@ describe("the release form", () => {
     const filled = fill(releaseEntry, limited, { ...neutralizing, ...stages }, now);
     expect(filled.problems).toEqual([]);
     // 0.128 kg are 0.2822 lb.
-    expect(filled.meaning.rows[0]?.row["stage1"]).toBeCloseTo(0.2822, 4);
+    expect(written(filled, "releases", "stage1")[0]?.[0]).toBeCloseTo(0.2822, 4);
     expect(filled.converted["stage1"]).toBe("0.28 lb");
   });
 
@@ -213,9 +213,11 @@ describe("the release form", () => {
     };
     const above = withRows(limited, "releases", [{ ...row, state: "not released: pH above the limits" }]);
     expect(
-      fill(releaseEntry, above, { ...neutralizing, ph: "10.4", when: "2027-03-07T09:30" }, now).meaning.rows[0]?.row[
-        "id"
-      ],
+      written(
+        fill(releaseEntry, above, { ...neutralizing, ph: "10.4", when: "2027-03-07T09:30" }, now),
+        "releases",
+        "id",
+      )[0]?.[0],
     ).toBe("D002");
     const within = withRows(limited, "releases", [{ ...row, phAfter3: 8.4, state: "not released: results awaited" }]);
     expect(fill(releaseEntry, within, results, now).meaning.fills?.[0]?.key).toBe("D001");

@@ -30,7 +30,7 @@ async function present(): Promise<LogSnapshot> {
   return read;
 }
 
-function factsIn(snapshot: LogSnapshot): RowFacts {
+function factsIn(snapshot: LogSnapshot): RowFacts<"baths"> {
   const row = findRow(snapshot, "baths", "bath", weak);
   if (row === undefined) throw new Error(`No bath ${weak}.`);
   return rowFacts(row);
@@ -63,7 +63,7 @@ describe("the strength wanted of an open bath", () => {
     expect(raised.number("plannedDose")).toBeCloseTo(wanted, 6);
     expect(raised.number("openingDose")).toBeCloseTo(wanted, 3);
     expect(raised.text("benchState")).toBe("no test since the last concentrate");
-    expect((await present()).rows.additions.at(-1)?.cells["note"]).toBe("strength wanted 1+28, was 1+36");
+    expect((await present()).rows.additions.at(-1)?.cells.note).toBe("strength wanted 1+28, was 1+36");
     await takeBack(receipt);
     expect(await present()).toEqual(log);
   });

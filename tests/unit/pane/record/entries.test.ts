@@ -8,7 +8,7 @@ import { benchTestEntry } from "../../../../src/pane/record/forms/bench-test/ben
 import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-entry.ts";
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
-import { asked, bath, fill, said, withCells } from "./entry-forms.ts";
+import { asked, bath, fill, said, withCells, written } from "./entry-forms.ts";
 
 let afterTwoDays: LogSnapshot;
 let beforeBenchTest: LogSnapshot;
@@ -170,7 +170,7 @@ describe("the bench test form", () => {
       "result plastic": "partial",
       "note plastic": "smear left",
     });
-    expect(filled.meaning.rows.map(({ row }) => [row["surface"], row["result"], row["note"]])).toEqual([
+    expect(written(filled, "benchTests", "surface", "result", "note")).toEqual([
       ["metal", "pass", undefined],
       ["plastic", "partial", "smear left"],
     ]);
@@ -205,7 +205,7 @@ describe("the baseline form", () => {
     expect(filled.meaning.blocked).toBeUndefined();
     expect(said(filled)).toContain("Baseline 11.42");
     expect(said(filled)).toContain("Top-up due at 10.92 or under");
-    expect(filled.meaning.rows.map(({ row }) => [row["id"], row["purpose"], row["ph"], row["temperature"]])).toEqual([
+    expect(written(filled, "readings", "id", "purpose", "ph", "temperature")).toEqual([
       ["R001", "baseline", 11.42, 76.46],
       ["R002", "baseline", 11.43, 77],
       ["R003", "baseline", 11.41, 76.82],

@@ -1,6 +1,8 @@
 import type { LogContext } from "../../../../src/advice/log-context.ts";
-import type { LogRow } from "../../../../src/joblog/model/definition.ts";
-import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
+import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
+import type { Cells, LogRow } from "../../../../src/joblog/model/definition.ts";
+import type { LogSnapshot, SnapshotRow } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { Draft, EntryForm } from "../../../../src/pane/record/entry-form.ts";
 import { type FilledForm, fillForm } from "../../../../src/pane/record/fill-form.ts";
 
@@ -18,11 +20,11 @@ export const said = (filled: FilledForm): string => filled.meaning.findings.map(
 export const asked = (filled: FilledForm): string => (filled.meaning.doubts ?? []).join("\n");
 
 /** A log with other cells in one row of a table, as if a person had typed or a formula had given them. */
-export function withCells(
+export function withCells<Table extends TableId>(
   log: LogSnapshot,
-  table: keyof LogSnapshot["rows"],
+  table: Table,
   key: string,
-  cells: Readonly<Record<string, string | number | undefined>>,
+  cells: SnapshotRow<Table>["cells"],
 ): LogSnapshot {
   const rows = log.rows[table].map((row) =>
     Object.values(row.cells)[0] === key ? { ...row, cells: { ...row.cells, ...cells } } : row,
@@ -30,8 +32,26 @@ export function withCells(
   return { ...log, rows: { ...log.rows, [table]: rows } };
 }
 
+/** What a form writes to a table: those cells of each of its rows. */
+export function written<Table extends TableId>(
+  { meaning }: FilledForm,
+  table: Table,
+  ...columns: readonly ColumnId<Table>[]
+): readonly (readonly unknown[])[] {
+  return meaning.rows
+    .filter((one) => one.table === table)
+    .map(({ row }) => {
+      const held: Cells = row;
+      return columns.map((column) => held[column]);
+    });
+}
+
 /** A log with further rows in a table. */
-export function withRows(log: LogSnapshot, table: keyof LogSnapshot["rows"], more: readonly LogRow[]): LogSnapshot {
+export function withRows<Table extends TableId>(
+  log: LogSnapshot,
+  table: Table,
+  more: readonly LogRow<Table>[],
+): LogSnapshot {
   const rows = [
     ...log.rows[table],
     ...more.map((cells, index) => ({ position: log.rows[table].length + index, cells })),

@@ -29,7 +29,7 @@ describe("a log in metric units, started from the form", () => {
   // 120 × 60 × 60 cm³ are 432 L, less 10 L.
   test("says the working volume in liters while the tank is typed, and the sheet agrees", () => {
     expect(fillStart(typed, "metric", "2027-03-01").findings[0]?.text).toBe("Working volume 422 L.");
-    expect(log?.rows.tanks[0]?.cells["workingVolume"]).toBeCloseTo(422, 9);
+    expect(log?.rows.tanks[0]?.cells.workingVolume).toBeCloseTo(422, 9);
   });
 
   test("takes inches where a person types them", () => {

@@ -2,10 +2,11 @@ import { beforeAll, describe, expect, test } from "vitest";
 
 import { amount, figure, percent, ph } from "../../../../src/advice/wording/figures.ts";
 import { buildLog, editLog, readLog } from "../../../../src/excel/log-workbook.ts";
+import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
-import type { LogContent, LogRow, RowValue } from "../../../../src/joblog/model/definition.ts";
+import type { LogContent, RowValue } from "../../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { jobSheet } from "../../../../src/joblog/sheets/job/job-sheet.ts";
 import { shopSheet } from "../../../../src/joblog/sheets/shop/shop-sheet.ts";
@@ -52,8 +53,11 @@ const ownDefaults: Readonly<Record<string, RowValue>> = {
   permit: "P-77",
 };
 
-function until(last: string, table: TableId): readonly LogRow[] {
-  return (firstTwoDays.rows[table] ?? []).filter((row) => Number(row["when"]) <= moment(last));
+function until<Row extends { readonly when?: RowValue | undefined }>(
+  last: string,
+  rows: readonly Row[] = [],
+): readonly Row[] {
+  return rows.filter(({ when }) => Number(when) <= moment(last));
 }
 
 /** The invented Monday up to its bench tests; the bath leaves its drop to the shop. */
@@ -63,8 +67,8 @@ const monday: LogContent = {
     ...firstTwoDays.rows,
     tanks: (firstTwoDays.rows.tanks ?? []).map((tank) => ({ ...tank, dragOut: 0.2 })),
     baths: (firstTwoDays.rows.baths ?? []).map((row) => ({ ...row, dropAllowed: undefined })),
-    benchTests: until("2027-03-01T09:40", "benchTests"),
-    additions: until("2027-03-01T09:40", "additions"),
+    benchTests: until("2027-03-01T09:40", firstTwoDays.rows.benchTests),
+    additions: until("2027-03-01T09:40", firstTwoDays.rows.additions),
     readings: [],
   },
 };
@@ -93,17 +97,28 @@ async function record(form: EntryForm, typed: Draft, now: string): Promise<Recor
 }
 
 /** What the sheet shows in a row, known by its first column; by the last one where no key is given. */
-function shown({ after }: Recorded, table: TableId, column: string, key?: string): RowValue | undefined {
+function shown<Table extends TableId>(
+  { after }: Recorded,
+  table: Table,
+  column: ColumnId<Table>,
+  key?: string,
+): RowValue | undefined {
   const rows = after.rows[table];
   const row =
     key === undefined
       ? rows.filter(({ cells }) => Object.keys(cells).length > 1).at(-1)
       : rows.find(({ cells }) => Object.values(cells)[0] === key);
   if (row === undefined) throw new Error(`${table} has no row ${key ?? "at all"}.`);
-  return row.cells[column];
+  const { cells } = row;
+  return cells[column];
 }
 
-function number(recorded: Recorded, table: TableId, column: string, key?: string): number {
+function number<Table extends TableId>(
+  recorded: Recorded,
+  table: Table,
+  column: ColumnId<Table>,
+  key?: string,
+): number {
   const value = shown(recorded, table, column, key);
   if (typeof value !== "number") throw new Error(`${table}.${column} is ${String(value)}, no number.`);
   return value;
@@ -311,7 +326,7 @@ describe("a shop whose every default differs from the built-in one", () => {
     expect(recorded.text).toContain(
       `First addition: ${amount(number(recorded, "readings", "firstAddition"))} gal, mix, read again.`,
     );
-    const [low, best, high] = ["topUpLow", "topUpBest", "topUpHigh"].map((id) =>
+    const [low, best, high] = (["topUpLow", "topUpBest", "topUpHigh"] as const).map((id) =>
       figure(number(recorded, "readings", id), 1, 1),
     );
     expect(recorded.text).toContain(
@@ -375,7 +390,7 @@ describe("a shop whose every default differs from the built-in one", () => {
 
   test("a level make-up divides as on the Additions sheet", () => {
     const recorded = on("make-up");
-    const [evaporated, carriedOut, due] = ["evaporated", "carriedOut", "concentrateDue"].map((id) =>
+    const [evaporated, carriedOut, due] = (["evaporated", "carriedOut", "concentrateDue"] as const).map((id) =>
       amount(number(recorded, "additions", id)),
     );
     expect(recorded.text).toContain(
@@ -397,13 +412,13 @@ describe("a shop whose every default differs from the built-in one", () => {
     );
     const flips = recorded.text.split("\n").filter((line) => / becomes "/.test(line));
     const flagged = recorded.after.rows.readings.filter(({ cells }) =>
-      String(cells["flag"] ?? "").startsWith("verdict changed"),
+      String(cells.flag ?? "").startsWith("verdict changed"),
     );
-    expect(flips.map((line) => line.split(",")[0])).toEqual(flagged.map(({ cells }) => cells["id"]));
+    expect(flips.map((line) => line.split(",")[0])).toEqual(flagged.map(({ cells }) => cells.id));
     for (const [at, { cells }] of flagged.entries())
-      expect(flips[at]).toContain(`"${String(cells["verdictAsRead"])}" becomes "${String(cells["verdict"])}"`);
+      expect(flips[at]).toContain(`"${String(cells.verdictAsRead)}" becomes "${String(cells.verdict)}"`);
     expect(flagged.length).toBeGreaterThan(0);
-    const moved = recorded.before.rows.baths[0]?.cells["baseline"];
+    const moved = recorded.before.rows.baths[0]?.cells.baseline;
     expect(recorded.text).toContain(
       `Baseline of ${bath}: ${ph(Number(moved))} becomes ${ph(number(recorded, "baths", "baseline", bath))}.`,
     );

@@ -155,8 +155,8 @@ describe("the shop's defaults as a file", () => {
     ]);
     await saveShop.run(plan.changes);
     const after = await readAgain();
-    expect(after.fields["meterLimit"]).toBe(0.1);
-    expect(after.rows.tanks.map(({ cells }) => cells["displacement"])).toEqual([4, 0.6]);
+    expect(after.fields.meterLimit).toBe(0.1);
+    expect(after.rows.tanks.map(({ cells }) => cells.displacement)).toEqual([4, 0.6]);
     expect(after.rows.waters.at(-1)?.cells).toMatchObject({
       water: "WELL",
       hardness: 300,

@@ -3,8 +3,8 @@ import { labelStrengths } from "../../../../advice/label-strength.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
@@ -13,15 +13,15 @@ import { nextIds } from "../../next-id.ts";
 import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";
 import { additionProposals } from "./addition-proposals.ts";
-import { raiseChanges, raiseFindings, raiseKey, raiseNote, raiseProblems } from "./strength-raise.ts";
+import { type AdditionKey, raiseChanges, raiseFindings, raiseKey, raiseNote, raiseProblems } from "./strength-raise.ts";
 
 const purposes = ["top-up", "opening", "corrective"];
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<AdditionKey>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const amount = filled.number("amount");
   const note = [filled.text("note"), raiseNote(filled, context)].filter((part) => part !== undefined);
-  const row: LogRow = {
+  const row: LogRow<"additions"> = {
     id: nextIds(context.log, "additions", 1)[0],
     bath,
     when: filled.number("when"),

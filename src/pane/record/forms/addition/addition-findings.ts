@@ -1,14 +1,15 @@
 import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { inJugs } from "../../../../advice/charge-dose.ts";
+import { draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
-import { draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
 import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure, money } from "../../../../advice/wording/figures.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import type { AdditionKey } from "./strength-raise.ts";
 
 function costFinding(addition: DraftedRow<"additions">): readonly Finding[] {
   const cost = addition.number("cost");
@@ -53,7 +54,7 @@ function concentrateFindings(
 }
 
 /** Asked where more goes in at once than opened the bath. */
-export function amountDoubts(filled: FilledFields, { log, system }: LogContext): readonly string[] {
+export function amountDoubts(filled: FilledFields<AdditionKey>, { log, system }: LogContext): readonly string[] {
   const opening = bathFacts(log, filled.text("bath"))?.number("openingDose");
   const amount = filled.number("amount");
   if (opening === undefined || amount === undefined || amount <= opening || filled.text("purpose") === "opening")
@@ -64,7 +65,7 @@ export function amountDoubts(filled: FilledFields, { log, system }: LogContext):
 }
 
 /** What the top-up form says of the addition's row while it is filled in. */
-export function additionFindings(row: LogRow, context: LogContext): readonly Finding[] {
+export function additionFindings(row: LogRow<"additions">, context: LogContext): readonly Finding[] {
   const { log } = context;
   const ofBath = findRow(log, "baths", "bath", String(row["bath"] ?? ""));
   if (ofBath === undefined || typeof row["amount"] !== "number") return [];

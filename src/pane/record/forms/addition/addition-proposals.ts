@@ -11,12 +11,17 @@ import type { Draft } from "../../entry-form.ts";
 import { unreadTopUp } from "../reading/reading-entry.ts";
 import { raiseKey } from "./strength-raise.ts";
 
-function proposedPurpose(facts: RowFacts | undefined): string {
+function proposedPurpose(facts: RowFacts<"baths"> | undefined): string {
   return facts?.number("baseline") === undefined ? "opening" : "top-up";
 }
 
 /** After a top-up that fell short of the baseline: what it says is still missing. */
-function stillMissing(facts: RowFacts, last: RowFacts, context: LogContext, bath: string): number | undefined {
+function stillMissing(
+  facts: RowFacts<"baths">,
+  last: RowFacts<"readings">,
+  context: LogContext,
+  bath: string,
+): number | undefined {
   const phAfter = last.text("purpose") === "after top-up" ? phForRecovery(last) : undefined;
   const row = rowsOfBath(context.log, "additions", bath)
     .filter(({ cells }) => cells["kind"] === "concentrate")
@@ -31,7 +36,7 @@ function stillMissing(facts: RowFacts, last: RowFacts, context: LogContext, bath
 /** The first addition of the last reading, or what is missing of the planned opening dose. */
 function proposedAmount(
   purpose: string,
-  facts: RowFacts | undefined,
+  facts: RowFacts<"baths"> | undefined,
   strength: string,
   context: LogContext,
   bath: string,
@@ -48,7 +53,7 @@ function proposedAmount(
 }
 
 /** The last reading as an addition's row wants it; blank where the sample was too far from the baseline's temperature. */
-function proposedBefore(facts: RowFacts | undefined, bath: string, context: LogContext): string {
+function proposedBefore(facts: RowFacts<"baths"> | undefined, bath: string, context: LogContext): string {
   const row = lastReadingOf(context.log, bath);
   const last = row === undefined ? undefined : rowFacts(row);
   if (facts === undefined || last === undefined) return "";

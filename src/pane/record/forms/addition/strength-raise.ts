@@ -8,17 +8,21 @@ import type { LogContext } from "../../../../advice/log-context.ts";
 import { plannedAt, pourable } from "../../../../advice/planned-dose.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import type { RowChange } from "../../../../excel/record/cell-changes.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 
 export const raiseKey = "strengthNow";
 
+/** Keys of the form's fields. */
+export type AdditionKey = ColumnId<"additions"> | typeof raiseKey;
+
 /** The strength that the form is to book; undefined where it is blank or the one that stands. */
-function raisedTo(filled: FilledFields, facts: RowFacts | undefined): string | undefined {
+function raisedTo(filled: FilledFields<AdditionKey>, facts: RowFacts<"baths"> | undefined): string | undefined {
   const strength = filled.text(raiseKey);
   return strength === facts?.text("strength") ? undefined : strength;
 }
 
-export function raiseProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
+export function raiseProblems(filled: FilledFields<AdditionKey>, context: LogContext): readonly FieldProblem[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
   if (facts === undefined || strength === undefined) return [];
@@ -40,7 +44,7 @@ export function raiseProblems(filled: FilledFields, context: LogContext): readon
   ];
 }
 
-export function raiseFindings(filled: FilledFields, context: LogContext): readonly Finding[] {
+export function raiseFindings(filled: FilledFields<AdditionKey>, context: LogContext): readonly Finding[] {
   const { system } = context;
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
@@ -60,7 +64,7 @@ export function raiseFindings(filled: FilledFields, context: LogContext): readon
 }
 
 /** What the note keeps of the strength that stood before. */
-export function raiseNote(filled: FilledFields, context: LogContext): string | undefined {
+export function raiseNote(filled: FilledFields<AdditionKey>, context: LogContext): string | undefined {
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
   const was = facts?.text("strength");
@@ -68,7 +72,7 @@ export function raiseNote(filled: FilledFields, context: LogContext): string | u
 }
 
 /** The bath's own row: from it follow planned dose and bench test. Its name stands with it, so that a row which sorting moved is never taken for this one. */
-export function raiseChanges(filled: FilledFields, context: LogContext): readonly RowChange[] {
+export function raiseChanges(filled: FilledFields<AdditionKey>, context: LogContext): readonly RowChange[] {
   const bath = filled.text("bath");
   const row = bath === undefined ? undefined : findRow(context.log, "baths", "bath", bath);
   const strength = raisedTo(filled, bathFacts(context.log, bath));
@@ -79,8 +83,8 @@ export function raiseChanges(filled: FilledFields, context: LogContext): readonl
       table: "baths",
       position,
       cells: {
-        bath: { before: cells["bath"], after: cells["bath"] },
-        strength: { before: cells["strength"], after: strength },
+        bath: { before: cells.bath, after: cells.bath },
+        strength: { before: cells.strength, after: strength },
       },
     },
   ];

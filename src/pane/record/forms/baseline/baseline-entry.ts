@@ -6,6 +6,7 @@ import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
 import { degrees, figure, ph } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
@@ -17,6 +18,13 @@ import { field, initialsField, meterField } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
 
+const phKey = (set: number) => `ph${String(set)}` as const;
+
+const temperatureKey = (set: number) => `temperature${String(set)}` as const;
+
+/** A field for each sample besides those of a reading. */
+type BaselineKey = ColumnId<"readings"> | ReturnType<typeof phKey | typeof temperatureKey>;
+
 const repeats = { key: "readings", label: "Add a reading", least: 3, most: 6 } as const;
 
 function setsOf(values: Draft): readonly number[] {
@@ -25,7 +33,7 @@ function setsOf(values: Draft): readonly number[] {
 }
 
 /** The gate: no baseline before an accepted bench test that is newer than the last concentrate. */
-function gate(filled: FilledFields, context: LogContext): Meaning["blocked"] {
+function gate(filled: FilledFields<BaselineKey>, context: LogContext): Meaning["blocked"] {
   const facts = bathFacts(context.log, filled.text("bath"));
   switch (facts?.text("benchState")) {
     case bench.noCharge:
@@ -69,7 +77,7 @@ function excessSpread(
   samples: readonly Sample[],
   { log }: LogContext,
 ): { readonly spread: number; readonly gap: number } | undefined {
-  const gap = log.fields["temperatureGap"];
+  const gap = log.fields.temperatureGap;
   const temperatures = temperaturesOf(samples);
   if (typeof gap !== "number" || temperatures.length < 2) return undefined;
   const spread = Math.max(...temperatures) - Math.min(...temperatures);
@@ -103,7 +111,7 @@ function sampleSpreadDoubts(samples: readonly Sample[]): readonly string[] {
 /** What is said of samples that make a baseline: `before` is the bath's row as it stands, `after` as it will stand. */
 function baselineFindings(
   samples: readonly Sample[],
-  before: RowFacts,
+  before: RowFacts<"baths">,
   after: DraftedRow<"baths">,
   context: LogContext,
 ): readonly Finding[] {
@@ -143,8 +151,8 @@ function baselineFindings(
 
 function findingsOf(
   samples: readonly Sample[],
-  rows: readonly LogRow[],
-  bath: SnapshotRow | undefined,
+  rows: readonly LogRow<"readings">[],
+  bath: SnapshotRow<"baths"> | undefined,
   context: LogContext,
 ): readonly Finding[] {
   const existing = bath === undefined ? undefined : rowFacts(bath).number("baseline");
@@ -172,15 +180,15 @@ function findingsOf(
   return [...findings, ...baselineFindings(samples, rowFacts(bath), after.standing("baths", bath), context)];
 }
 
-function meaning(filled: FilledFields, context: LogContext, values: Draft): Meaning {
+function meaning(filled: FilledFields<BaselineKey>, context: LogContext, values: Draft): Meaning {
   const bath = filled.text("bath");
   const samples = setsOf(values).flatMap((set): Sample[] => {
-    const read = filled.number(`ph${String(set)}`);
-    return read === undefined ? [] : [{ ph: read, temperature: filled.number(`temperature${String(set)}`) }];
+    const read = filled.number(phKey(set));
+    return read === undefined ? [] : [{ ph: read, temperature: filled.number(temperatureKey(set)) }];
   });
   const ids = nextIds(context.log, "readings", samples.length);
   const blocked = gate(filled, context);
-  const rows = samples.map((sample, index): LogRow => ({
+  const rows = samples.map((sample, index): LogRow<"readings"> => ({
     id: ids[index],
     bath,
     when: filled.number("when"),
@@ -231,14 +239,14 @@ export const baselineEntry: EntryForm = {
       legend: `Reading ${String(set)}`,
       fields: [
         field(log, "readings", "ph", {
-          key: `ph${String(set)}`,
+          key: phKey(set),
           label: `pH as read ${String(set)}`,
           required: set <= repeats.least,
         }),
         field(log, "readings", "temperature", {
-          key: `temperature${String(set)}`,
+          key: temperatureKey(set),
           label: `Sample ${String(set)}`,
-          required: set <= repeats.least || (values[`ph${String(set)}`] ?? "") !== "",
+          required: set <= repeats.least || (values[phKey(set)] ?? "") !== "",
         }),
       ],
     })),
@@ -246,7 +254,7 @@ export const baselineEntry: EntryForm = {
       legend: "More",
       folded: true,
       fields: [
-        ...["level", "conductivity", "pTitre", "tTitre"].map((id) => field(log, "readings", id)),
+        ...(["level", "conductivity", "pTitre", "tTitre"] as const).map((id) => field(log, "readings", id)),
         initialsField(log, "readings"),
         field(log, "readings", "note"),
       ],
@@ -255,7 +263,7 @@ export const baselineEntry: EntryForm = {
   proposals: (typed, context) => ({
     bath: typed["bath"] ?? context.bath ?? "",
     when: context.now,
-    meter: String(context.log.rows.meterChecks.at(-1)?.cells["meter"] ?? ""),
+    meter: String(context.log.rows.meterChecks.at(-1)?.cells.meter ?? ""),
   }),
   meaning,
 };

@@ -2,6 +2,7 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { surfaces } from "../../../../joblog/model/words.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
@@ -9,9 +10,14 @@ import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 
-const resultKey = (surface: string): string => `result ${surface}`;
+type Surface = (typeof surfaces)[number];
 
-const noteKey = (surface: string): string => `note ${surface}`;
+const resultKey = (surface: Surface) => `result ${surface}` as const;
+
+const noteKey = (surface: Surface) => `note ${surface}` as const;
+
+/** Two fields for each surface besides those of a test. */
+type BenchTestKey = ColumnId<"benchTests"> | ReturnType<typeof resultKey | typeof noteKey>;
 
 const capitalized = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
@@ -57,7 +63,7 @@ function findingsOf(
   ];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<BenchTestKey>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const tested = surfaces.flatMap((surface) => {
     const result = filled.text(resultKey(surface));

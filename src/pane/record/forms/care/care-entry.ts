@@ -2,7 +2,8 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
-import { bathState } from "../../../../joblog/model/words.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import { bathState, careKinds } from "../../../../joblog/model/words.ts";
 import { careCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { EntryField, EntryForm, Meaning } from "../../entry-form.ts";
@@ -23,11 +24,16 @@ const columns = [
   "result",
   "initials",
   "note",
-];
+] as const;
+
+type CareColumn = (typeof columns)[number];
 
 /** Which columns a kind of care fills; the required ones first. */
 const fieldsOfKind: Readonly<
-  Record<string, { readonly required: readonly string[]; readonly optional: readonly string[] }>
+  Record<
+    (typeof careKinds)[number],
+    { readonly required: readonly CareColumn[]; readonly optional: readonly CareColumn[] }
+  >
 > = {
   skim: { required: [], optional: ["result", "amount"] },
   filter: { required: [], optional: ["result", "minutes"] },
@@ -37,15 +43,17 @@ const fieldsOfKind: Readonly<
   "foil test": { required: ["result"], optional: [] },
 };
 
-const labels: Readonly<Partial<Record<string, string>>> = {
+const labels: Readonly<Partial<Record<(typeof careKinds)[number], string>>> = {
   "rinse check": "What was done",
   "foil test": "Pattern of the foil",
   filter: "Bags changed, what was seen",
 };
 
 function kindFields(kind: string, context: LogContext): readonly EntryField[] {
-  const { required = [], optional = [] } = fieldsOfKind[kind] ?? {};
-  const label = labels[kind];
+  const known = careKinds.find((one) => one === kind);
+  if (known === undefined) return [];
+  const { required, optional } = fieldsOfKind[known];
+  const label = labels[known];
   return [...required, ...optional].map((id) =>
     field(context.log, "care", id, {
       required: required.includes(id),
@@ -55,7 +63,7 @@ function kindFields(kind: string, context: LogContext): readonly EntryField[] {
   );
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"care">>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const kind = filled.text("kind") ?? "care";
   const minutes = filled.number("minutes");

@@ -49,7 +49,7 @@ function rinse(care: DraftedRow<"care">, { log }: LogContext): readonly Finding[
 }
 
 /** What the care form says while it is filled in. */
-export function careFindings(row: LogRow, context: LogContext): readonly Finding[] {
+export function careFindings(row: LogRow<"care">, context: LogContext): readonly Finding[] {
   const care = draftedRow(context.log, "care", row);
   if (care.number("bathRow") === undefined) return [];
   const minutes = care.number("minutes");

@@ -3,6 +3,7 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { closeReasons } from "../../../../joblog/model/words.ts";
 import { entryTimes } from "../../bath-times.ts";
 import { changeOutCaution } from "../../cautions.ts";
@@ -13,7 +14,7 @@ import { field } from "../../fields-of.ts";
 import { changeOutFindings } from "./change-out-findings.ts";
 
 /** A bath is closed once, and after everything that happened in it. */
-function closeProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
+function closeProblems(filled: FilledFields<ColumnId<"baths">>, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath") ?? "";
   const closedAt = bathFacts(context.log, bath)?.number("closed");
   if (closedAt !== undefined)
@@ -31,7 +32,7 @@ function closeProblems(filled: FilledFields, context: LogContext): readonly Fiel
 /** The file ends with a reading: what state the bath was in when it was given up. */
 function finalReadingDoubt(context: LogContext, bath: string): readonly string[] {
   const last = (table: "readings" | "additions" | "loads"): number => {
-    const when = rowsOfBath(context.log, table, bath).at(-1)?.cells["when"];
+    const when = rowsOfBath(context.log, table, bath).at(-1)?.cells.when;
     return typeof when === "number" ? when : 0;
   };
   return Math.max(last("additions"), last("loads")) > last("readings")
@@ -39,7 +40,7 @@ function finalReadingDoubt(context: LogContext, bath: string): readonly string[]
     : [];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"baths">>, context: LogContext): Meaning {
   const bath = filled.text("bath") ?? "";
   return {
     findings: changeOutFindings(bath, filled.number("closed"), context),
@@ -64,7 +65,7 @@ export const changeOutEntry: EntryForm = {
       {
         fields: [
           field(context.log, "baths", "bath", {
-            choices: context.log.rows.baths.map((row) => String(row.cells["bath"] ?? "")),
+            choices: context.log.rows.baths.map((row) => String(row.cells.bath ?? "")),
           }),
           field(context.log, "baths", "closeReason", { required: true, choices: closeReasons }),
           field(context.log, "baths", "closed", { required: true }),

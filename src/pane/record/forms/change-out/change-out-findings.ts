@@ -34,7 +34,7 @@ export function changeOutFindings(bath: string, closed: number | undefined, cont
     findings.push(
       against(
         `Top-ups: ${percent(share)} of the opening dose`,
-        numberOf(fields["topUpLimit"]),
+        numberOf(fields.topUpLimit),
         (limit) => share >= limit,
         percent,
       ),
@@ -44,7 +44,7 @@ export function changeOutFindings(bath: string, closed: number | undefined, cont
     findings.push(
       against(
         `Open for ${countOf(figure(end - opened, 1), "day")}`,
-        numberOf(fields["bathLife"]),
+        numberOf(fields.bathLife),
         (limit) => end - opened > limit,
         (limit) => countOf(figure(limit, 0), "day"),
       ),

@@ -4,13 +4,13 @@ import type { FieldProblem, FilledFields } from "../../../../advice/filled-field
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 
-function bathsOfTank(filled: FilledFields, { log }: LogContext): readonly RowFacts[] {
+function bathsOfTank(filled: FilledFields<"tank" | "opened">, { log }: LogContext): readonly RowFacts<"baths">[] {
   const tank = filled.text("tank");
   return tank === undefined ? [] : log.rows.baths.map(rowFacts).filter((bath) => bath.text("tank") === tank);
 }
 
 /** The bath that was in the tank when the fill began and has no change-out. */
-export function bathInTank(filled: FilledFields, context: LogContext): string | undefined {
+export function bathInTank(filled: FilledFields<"tank" | "opened">, context: LogContext): string | undefined {
   const opened = filled.number("opened") ?? Number.POSITIVE_INFINITY;
   return bathsOfTank(filled, context)
     .find((bath) => bath.number("closed") === undefined && (bath.number("opened") ?? 0) <= opened)
@@ -18,7 +18,7 @@ export function bathInTank(filled: FilledFields, context: LogContext): string | 
 }
 
 /** A fill that began while the tank held another bath. */
-export function tankProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
+export function tankProblems(filled: FilledFields<"tank" | "opened">, context: LogContext): readonly FieldProblem[] {
   const opened = filled.number("opened");
   if (opened === undefined) return [];
   return bathsOfTank(filled, context).flatMap((bath) => {
@@ -34,7 +34,7 @@ export function tankProblems(filled: FilledFields, context: LogContext): readonl
 }
 
 /** A fill entered late, older than what the tank holds now: it has ended, and wants its change-out at once. */
-export function tankDoubts(filled: FilledFields, context: LogContext): readonly string[] {
+export function tankDoubts(filled: FilledFields<"tank" | "opened">, context: LogContext): readonly string[] {
   const opened = filled.number("opened");
   if (opened === undefined) return [];
   const later = bathsOfTank(filled, context).find((bath) => (bath.number("opened") ?? 0) > opened);

@@ -4,17 +4,19 @@ import { labelStrength, labelStrengths } from "../../../../advice/label-strength
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { shopsDrop } from "../../../../advice/shop-values.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
-import type { NewRow } from "../../../../excel/record/append-ground.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { TableId } from "../../../../joblog/formula/log-types.ts";
+import type { NewRow } from "../../../../joblog/model/definition.ts";
 import { chargeCaution } from "../../cautions.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { nextIds, proposedBathId } from "../../next-id.ts";
 import { bathInTank, tankDoubts } from "../change-out/tank-turns.ts";
-import { chargeProblems } from "./charge-problems.ts";
+import { type ChargeKey, chargeProblems } from "./charge-problems.ts";
 
-function onlyKey(context: LogContext, table: "tanks" | "waters" | "concentrates", column: string): string {
-  const keys = context.log.rows[table].map((row) => row.cells[column]);
+function onlyKey<Table extends TableId>(context: LogContext, table: Table, column: ColumnId<Table>): string {
+  const keys = context.log.rows[table].map(({ cells }) => cells[column]);
   return keys.length === 1 && keys[0] !== undefined ? String(keys[0]) : "";
 }
 
@@ -43,7 +45,7 @@ function amounts(typed: Draft, context: LogContext, start: Draft): Draft {
   return { waterAmount: figure(dose.volume - dose.planned, 2), concentrateAmount: figure(dose.planned, 3) };
 }
 
-function rowsOf(filled: FilledFields, context: LogContext): readonly NewRow[] {
+function rowsOf(filled: FilledFields<ChargeKey>, context: LogContext): readonly NewRow[] {
   const bath = filled.text("bath");
   const water = filled.number("waterAmount");
   const concentrate = filled.number("concentrateAmount");
@@ -80,7 +82,7 @@ function rowsOf(filled: FilledFields, context: LogContext): readonly NewRow[] {
   ];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ChargeKey>, context: LogContext): Meaning {
   const [bath, tank, holds] = [filled.text("bath"), filled.text("tank"), bathInTank(filled, context)];
   return {
     findings: doseFindings(filled, context),

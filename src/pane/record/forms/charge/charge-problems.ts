@@ -5,10 +5,18 @@ import type { FieldProblem, FilledFields } from "../../../../advice/filled-field
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems } from "../../../../advice/tank-limits.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { tankProblems } from "../change-out/tank-turns.ts";
 
+/** Keys of the form's fields: a row of the Baths sheet and the two first additions. */
+export type ChargeKey = ColumnId<"baths"> | "soil" | "initials" | "waterAmount" | "concentrateAmount" | "concentrateAt";
+
 /** Water and concentrate together. */
-function overfull(filled: FilledFields, tankHolds: number | undefined, context: LogContext): readonly FieldProblem[] {
+function overfull(
+  filled: FilledFields<ChargeKey>,
+  tankHolds: number | undefined,
+  context: LogContext,
+): readonly FieldProblem[] {
   const [water, concentrate] = [filled.number("waterAmount"), filled.number("concentrateAmount")];
   if (water === undefined || concentrate === undefined) return [];
   const alone = amountProblems("waterAmount", "Water in", Math.max(water, concentrate), tankHolds, context);
@@ -18,7 +26,7 @@ function overfull(filled: FilledFields, tankHolds: number | undefined, context: 
 }
 
 /** Concentrate goes into water, so not before the fill began. */
-function concentrateFirst(filled: FilledFields): readonly FieldProblem[] {
+function concentrateFirst(filled: FilledFields<ChargeKey>): readonly FieldProblem[] {
   const [opened, poured] = [filled.number("opened"), filled.number("concentrateAt")];
   if (opened === undefined || poured === undefined || poured >= opened) return [];
   return [
@@ -30,7 +38,7 @@ function concentrateFirst(filled: FilledFields): readonly FieldProblem[] {
 }
 
 /** What cannot be so of a new bath beyond its single fields. */
-export function chargeProblems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
+export function chargeProblems(filled: FilledFields<ChargeKey>, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
   const taken = bathIds(context.log).find((id) => id.toLowerCase() === bath?.toLowerCase());
   const missing = (["tanks", "waters", "concentrates"] as const).filter(

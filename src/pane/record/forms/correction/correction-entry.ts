@@ -5,7 +5,7 @@ import type { CellChange } from "../../../../excel/record/cell-changes.ts";
 import type { RowValue } from "../../../../joblog/model/definition.ts";
 import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
-import { field, inputIds } from "../../fields-of.ts";
+import { describedColumn, field, fieldOf, inputColumns } from "../../fields-of.ts";
 import {
   asHeld,
   correctedIds,
@@ -58,7 +58,7 @@ function cellsOf(
   context: LogContext,
 ): Readonly<Record<string, CellChange>> {
   const { table, row, changed } = correction;
-  const [key = ""] = inputIds(table);
+  const key = inputColumns(table)[0]?.id ?? "";
   const note = valueOf(correction, "note");
   const noted =
     why === undefined || changed.every((id) => id === "note")
@@ -71,7 +71,7 @@ function cellsOf(
   return Object.fromEntries([
     [key, { before: row.cells[key], after: row.cells[key] }],
     ...cells,
-    ...(noted === row.cells["note"] ? [] : [["note", { before: row.cells["note"], after: noted }] as const]),
+    ...(noted === row.cells.note ? [] : [["note", { before: row.cells.note, after: noted }] as const]),
   ]);
 }
 
@@ -95,7 +95,7 @@ function problemsOf(
   ];
 }
 
-function meaning(filled: FilledFields, context: LogContext, values: Draft): Meaning {
+function meaning(filled: FilledFields<string>, context: LogContext, values: Draft): Meaning {
   const chosen = chosenRow(context.log, values);
   if (chosen === undefined) return { findings: [], problems: [], rows: [], recorded: "correction" };
   const correction = correctionOf(chosen, filled, values);
@@ -131,7 +131,7 @@ function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
   if (chosen === undefined) return [{ fields: which }];
   const { table, row } = chosen;
   const fields = correctedIds(table).map((id) =>
-    asHeld(field(log, table, id, { key: correctionKey(chosen, id) }), row.cells[id]),
+    asHeld(fieldOf(log, describedColumn(table, id), { key: correctionKey(chosen, id) }), row.cells[id]),
   );
   const why = hasNote(chosen)
     ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what stood there before.", context), required: false }]

@@ -2,32 +2,35 @@ import type { FieldProblem } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy, levelProblems } from "../../../../advice/tank-limits.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
 import { entryTimes } from "../../bath-times.ts";
 import type { EntryField } from "../../entry-form.ts";
-import { field } from "../../fields-of.ts";
+import { describedColumn, fieldOf } from "../../fields-of.ts";
 import { impossibleTimes } from "../../impossible-times.ts";
 import { type Correction, correctionLabel } from "./correction.ts";
 
+type ColumnsByTable = { readonly [Table in TableId]?: readonly ColumnId<Table>[] };
+
 /** Amounts of which 0 is nothing, though their column takes it. */
-const moreThanNothing: Readonly<Partial<Record<TableId, readonly string[]>>> = {
+const moreThanNothing: ColumnsByTable = {
   loads: ["baskets", "minutes"],
   costLines: ["amount"],
   stockMoves: ["amount"],
 };
 
-const volumes: Readonly<Partial<Record<TableId, readonly string[]>>> = {
+const volumes: ColumnsByTable = {
   additions: ["amount"],
   care: ["amount"],
   releases: ["volume", "releasedVolume"],
 };
 
-const levels: Readonly<Partial<Record<TableId, readonly string[]>>> = {
+const levels: ColumnsByTable = {
   readings: ["level"],
   additions: ["levelBefore", "levelAfter"],
 };
 
-const afterClose: readonly string[] = ["when", "releasedAt"];
+const afterClose: readonly ColumnId<"releases">[] = ["when", "releasedAt"];
 
 function amounts({ table, filled, changed }: Correction, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
@@ -47,7 +50,7 @@ function amounts({ table, filled, changed }: Correction, context: LogContext): r
 /** A bath is open while things happen in it. */
 function bathSpan({ table, row, filled, changed }: Correction, context: LogContext): readonly FieldProblem[] {
   if (table !== "baths") return [];
-  const times = entryTimes(context, String(row.cells["bath"] ?? ""));
+  const times = entryTimes(context, String(row.cells.bath ?? ""));
   const [first, last] = [times.at(0), times.at(-1)];
   const [opened, closed] = [filled.number("opened"), filled.number("closed")];
   const problems: FieldProblem[] = [];
@@ -75,7 +78,9 @@ function times({ table, filled, changed }: Correction, context: LogContext): rea
     (id) => changed.includes(id) || (id === "when" && changed.includes("bath")),
   );
   const fields = ids.map((id): EntryField =>
-    field(context.log, table, id, { afterClose: table === "releases" && afterClose.includes(id) }),
+    fieldOf(context.log, describedColumn(table, id), {
+      afterClose: table === "releases" && afterClose.some((one) => one === id),
+    }),
   );
   return impossibleTimes(fields, filled, context);
 }

@@ -1,19 +1,21 @@
 /** Which rows of the log can be put right, and how a person tells them apart. */
-import { rowFacts } from "../../../../advice/bath-facts.ts";
 import { fieldTextOf, shortMoment } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
-import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import { type AnyRow, isCellError, type LogSnapshot } from "../../../../joblog/model/log-snapshot.ts";
 import type { Draft } from "../../entry-form.ts";
-import { inputColumn, inputIds } from "../../fields-of.ts";
+import { describedColumn, inputColumns } from "../../fields-of.ts";
 
-interface CorrectedTable {
-  readonly table: TableId;
-  readonly word: string;
-  /** Columns that tell a row from its neighbors, beside its key and its time. */
-  readonly about: readonly string[];
-}
+type CorrectedTable = {
+  readonly [Table in TableId]: {
+    readonly table: Table;
+    readonly word: string;
+    /** Columns that tell a row from its neighbors, beside its key and its time. */
+    readonly about: readonly ColumnId<Table>[];
+  };
+}[TableId];
 
-const tables: readonly CorrectedTable[] = [
+const tables = [
   { table: "readings", word: "Reading", about: ["bath", "ph"] },
   { table: "additions", word: "Addition", about: ["bath", "kind", "amount"] },
   { table: "loads", word: "Load", about: ["bath", "claim"] },
@@ -25,21 +27,24 @@ const tables: readonly CorrectedTable[] = [
   { table: "releases", word: "Release", about: ["bath"] },
   { table: "stockMoves", word: "Stock line", about: ["concentrate", "kind"] },
   { table: "costLines", word: "Cost line", about: ["what"] },
-];
+] as const satisfies readonly CorrectedTable[];
+
+/** A table whose rows can be put right. */
+export type CorrectedId = (typeof tables)[number]["table"];
 
 export const tableKey = "entryTable";
 export const rowKey = "entryRow";
 
 const between = " · ";
 
-function nameOf({ cells }: SnapshotRow, { table, about }: CorrectedTable): string {
-  const [key = ""] = inputIds(table);
+function nameOf({ cells }: AnyRow, table: CorrectedId, about: readonly string[]): string {
+  const [key] = inputColumns(table);
   const { when } = cells;
   const time =
     typeof when !== "number"
       ? []
-      : [inputColumn(table, "when").type === "date" ? fieldTextOf(when).slice(0, 10) : shortMoment(when)];
-  return [cells[key] ?? "no number", ...time, ...about.map((id) => cells[id] ?? "")]
+      : [describedColumn(table, "when").type === "date" ? fieldTextOf(when).slice(0, 10) : shortMoment(when)];
+  return [cells[key?.id ?? ""] ?? "no number", ...time, ...about.map((id) => cells[id] ?? "")]
     .filter((part) => part !== "")
     .map(String)
     .join(between);
@@ -51,8 +56,8 @@ export function correctedKinds(log: LogSnapshot): readonly string[] {
 }
 
 export interface ChosenRow {
-  readonly table: TableId;
-  readonly row: SnapshotRow;
+  readonly table: CorrectedId;
+  readonly row: AnyRow;
 }
 
 /** Rows of the chosen kind by the name they are offered under, the one written last first. Two of one name bear their place in the table. */
@@ -60,8 +65,8 @@ function rowsByName(log: LogSnapshot, kind: string | undefined): ReadonlyMap<str
   const found = tables.find(({ word }) => word === kind);
   const byName = new Map<string, ChosenRow>();
   if (found === undefined) return byName;
-  const rows = log.rows[found.table];
-  const names = rows.map((row) => nameOf(row, found));
+  const rows: readonly AnyRow[] = log.rows[found.table];
+  const names = rows.map((row) => nameOf(row, found.table, found.about));
   for (const [index, row] of [...rows.entries()].reverse()) {
     const name = names[index] ?? "";
     const several = names.filter((one) => one === name).length > 1;
@@ -81,6 +86,6 @@ export function chosenRow(log: LogSnapshot, values: Draft): ChosenRow | undefine
 
 /** The row's own key, or its place in the table. */
 export function keyOfRow({ table, row }: ChosenRow): string {
-  const key = rowFacts(row).text(inputIds(table)[0] ?? "");
-  return key ?? `row ${String(row.position + 1)}`;
+  const key = row.cells[inputColumns(table)[0]?.id ?? ""];
+  return key !== undefined && !isCellError(key) ? String(key) : `row ${String(row.position + 1)}`;
 }

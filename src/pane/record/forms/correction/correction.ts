@@ -2,18 +2,19 @@
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { fieldTextOf } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
 import type { RowValue } from "../../../../joblog/model/definition.ts";
-import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import type { AnyRow } from "../../../../joblog/model/log-snapshot.ts";
 import type { Draft, EntryField } from "../../entry-form.ts";
-import { inputColumn, inputIds } from "../../fields-of.ts";
-import type { ChosenRow } from "./correction-rows.ts";
+import { describedColumn, inputColumns } from "../../fields-of.ts";
+import type { ChosenRow, CorrectedId } from "./correction-rows.ts";
 
 export interface Correction {
-  readonly table: TableId;
-  readonly row: SnapshotRow;
+  readonly table: CorrectedId;
+  readonly row: AnyRow;
   /** The row as it will stand, by column. */
-  readonly filled: FilledFields;
+  readonly filled: FilledFields<string>;
   /** Columns whose text is no longer that of the log. */
   readonly changed: readonly string[];
 }
@@ -25,7 +26,7 @@ const digits = 6;
 export function heldText(table: TableId, id: string, value: RowValue | undefined): string {
   if (value === undefined) return "";
   if (typeof value !== "number") return String(value);
-  const { type } = inputColumn(table, id);
+  const { type } = describedColumn(table, id);
   if (type === "date") return fieldTextOf(value).slice(0, 10);
   return type === "date and time" ? fieldTextOf(value) : figure(value, digits);
 }
@@ -34,18 +35,19 @@ export function heldText(table: TableId, id: string, value: RowValue | undefined
 export const correctionKey = ({ table, row }: ChosenRow, id: string): string =>
   `${table} ${String(row.position)} ${id}`;
 
-export const correctionLabel = (table: TableId, id: string): string => inputColumn(table, id).label;
+export const correctionLabel = (table: TableId, id: string): string => describedColumn(table, id).label;
 
 /** What the meter showed is never overwritten: a drift is taken out beside it, a misreading gets another reading. */
-const asRead: Readonly<Partial<Record<TableId, string>>> = { readings: "ph" };
+const asRead: { readonly [Table in TableId]?: ColumnId<Table> } = { readings: "ph" };
 
 /** Columns of a row that may change: not its key, by which other rows and receipts find it, and no pH as read. */
 export const correctedIds = (table: TableId): readonly string[] =>
-  inputIds(table)
+  inputColumns(table)
     .slice(1)
+    .map(({ id }) => id)
     .filter((id) => id !== asRead[table]);
 
-export function correctionOf(chosen: ChosenRow, filled: FilledFields, values: Draft): Correction {
+export function correctionOf(chosen: ChosenRow, filled: FilledFields<string>, values: Draft): Correction {
   const { table, row } = chosen;
   return {
     table,

@@ -3,13 +3,14 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { money } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 
-function findingsOf(filled: FilledFields, { log }: LogContext): readonly Finding[] {
+function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly Finding[] {
   const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
   if (amount === undefined) return [];
   if (bath === undefined || account === undefined)
@@ -26,17 +27,15 @@ function findingsOf(filled: FilledFields, { log }: LogContext): readonly Finding
 }
 
 /** The same document twice is the commonest way to bill a cost twice. */
-function doubtsOf(filled: FilledFields, { log }: LogContext): readonly string[] {
+function doubtsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly string[] {
   const document = filled.text("document");
   const same = document === undefined ? undefined : findRow(log, "costLines", "document", document);
   return same === undefined
     ? []
-    : [
-        `Document ${document ?? ""} stands on line ${String(same.cells["id"] ?? "")} already. Is this another cost of it?`,
-      ];
+    : [`Document ${document ?? ""} stands on line ${String(same.cells.id ?? "")} already. Is this another cost of it?`];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"costLines">>, context: LogContext): Meaning {
   const amount = filled.number("amount");
   return {
     findings: findingsOf(filled, context),

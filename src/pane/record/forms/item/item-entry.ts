@@ -2,6 +2,7 @@ import { findRow } from "../../../../advice/bath-facts.ts";
 import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { itemsCaution } from "../../cautions.ts";
@@ -14,16 +15,19 @@ import { itemFindings } from "./item-findings.ts";
 import { bathDoubts } from "./item-hazards.ts";
 
 const earlierKey = "earlier";
+
+type ItemKey = ColumnId<"items"> | typeof earlierKey;
+
 const between = " · ";
 
-const nameOf = ({ cells }: SnapshotRow): string =>
-  [cells["id"], cells["item"]].map((part) => String(part ?? "")).join(between);
+const nameOf = ({ cells }: SnapshotRow<"items">): string =>
+  [cells.id, cells.item].map((part) => String(part ?? "")).join(between);
 
-const pendingItems = ({ log }: LogContext): readonly SnapshotRow[] =>
-  log.rows.items.filter((row) => row.cells["outcome"] === undefined && row.cells["id"] !== undefined);
+const pendingItems = ({ log }: LogContext): readonly SnapshotRow<"items">[] =>
+  log.rows.items.filter((row) => row.cells.outcome === undefined && row.cells.id !== undefined);
 
 /** The item in the list that the form is to complete. */
-function earlierItem(chosen: string | undefined, { log }: LogContext): SnapshotRow | undefined {
+function earlierItem(chosen: string | undefined, { log }: LogContext): SnapshotRow<"items"> | undefined {
   const [id = ""] = (chosen ?? "").split(between);
   return id === "" ? undefined : findRow(log, "items", "id", id);
 }
@@ -32,20 +36,26 @@ const what = ["claim", "room", "item", "quantity", "material", "condition", "pre
 const became = ["route", "bath", "outcome", "reason", "reasonText"] as const;
 const more = ["replacementValue", "restoreCost", "photo", "note"] as const;
 
-function itemField(id: string, { log }: LogContext): EntryField {
+type ItemColumn = (typeof what | typeof became | typeof more)[number];
+
+function itemField(id: ItemColumn, { log }: LogContext): EntryField {
   const offered =
     id === "room" || id === "material" || id === "condition" ? { suggestions: textsOf(log, "items", id) } : {};
   return field(log, "items", id, offered);
 }
 
 /** The item as it will stand: a row of the list, whose own cells count first, or a new one. */
-function together(row: SnapshotRow | undefined, filled: FilledFields, { log }: LogContext): DraftedRow<"items"> {
+function together(
+  row: SnapshotRow<"items"> | undefined,
+  filled: FilledFields<ItemKey>,
+  { log }: LogContext,
+): DraftedRow<"items"> {
   if (row === undefined) return draftedRow(log, "items", newRow(filled, log));
   const blank = [...became, ...more].filter((id) => row.cells[id] === undefined);
   return completedRow(log, "items", row, cellsOf(filled, blank));
 }
 
-function newRow(filled: FilledFields, log: LogSnapshot): LogRow {
+function newRow(filled: FilledFields<ItemKey>, log: LogSnapshot): LogRow<"items"> {
   return { id: nextIds(log, "items", 1)[0], ...cellsOf(filled, [...what, ...became, ...more]) };
 }
 
@@ -69,7 +79,7 @@ function reasonProblems(item: DraftedRow<"items">, earlier: boolean): readonly F
   return problems;
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ItemKey>, context: LogContext): Meaning {
   const row = earlierItem(filled.text(earlierKey), context);
   const item = together(row, filled, context);
   const key = row?.cells["id"];
@@ -94,15 +104,16 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
 }
 
 function fieldsLeft(
-  ids: readonly string[],
-  row: SnapshotRow | undefined,
+  ids: readonly ItemColumn[],
+  row: SnapshotRow<"items"> | undefined,
   values: Draft,
   context: LogContext,
 ): readonly EntryField[] {
   const outcome = values["outcome"] ?? "";
-  const route = values["route"] ?? String(row?.cells["route"] ?? "");
+  const held: SnapshotRow<"items">["cells"] = row?.cells ?? {};
+  const route = values["route"] ?? String(held.route ?? "");
   return ids
-    .filter((id) => row?.cells[id] === undefined)
+    .filter((id) => held[id] === undefined)
     .filter((id) => id !== "bath" || route === "bath")
     .filter(
       (id) =>
@@ -123,7 +134,7 @@ export const itemEntry: EntryForm = {
   groups: (values, context) => {
     const pending = pendingItems(context);
     const row = earlierItem(values[earlierKey], context);
-    const left = (ids: readonly string[]): readonly EntryField[] => fieldsLeft(ids, row, values, context);
+    const left = (ids: readonly ItemColumn[]): readonly EntryField[] => fieldsLeft(ids, row, values, context);
     return [
       ...(pending.length === 0
         ? []
@@ -147,10 +158,10 @@ export const itemEntry: EntryForm = {
   proposals: (typed, context) => {
     const last = context.log.rows.items.at(-1)?.cells;
     const { claims } = context.log.rows;
-    const only = claims.length === 1 ? claims[0]?.cells["claim"] : undefined;
-    const claim = typed["claim"] ?? String(last?.["claim"] ?? only ?? "");
+    const only = claims.length === 1 ? claims[0]?.cells.claim : undefined;
+    const claim = typed["claim"] ?? String(last?.claim ?? only ?? "");
     const bath = typed["route"] === "bath" ? (context.bath ?? "") : "";
-    return { claim, room: claim === last?.["claim"] ? String(last["room"] ?? "") : "", bath };
+    return { claim, room: claim === last?.claim ? String(last.room ?? "") : "", bath };
   },
   meaning,
 };

@@ -1,6 +1,7 @@
 import { rowsOfBath } from "../../../../advice/bath-facts.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { yesNo } from "../../../../joblog/model/words.ts";
 import { amphotericStarts, amphotericWords, neverInTank } from "../../../../joblog/sheets/items/item-standing.ts";
 
@@ -18,7 +19,7 @@ function attackedByAlkali(material: string): boolean {
 
 /** Asked before a piece goes into an alkaline bath that its material, its contents or its age speak against. */
 export function bathDoubts(
-  filled: FilledFields,
+  filled: FilledFields<ColumnId<"items">>,
   material: string,
   what: string,
   old: string | undefined,
@@ -27,7 +28,7 @@ export function bathDoubts(
   if (filled.text("route") !== "bath") return [];
   const bath = filled.text("bath");
   const claims =
-    bath === undefined ? [] : [...new Set(rowsOfBath(context.log, "loads", bath).map((row) => row.cells["claim"]))];
+    bath === undefined ? [] : [...new Set(rowsOfBath(context.log, "loads", bath).map((row) => row.cells.claim))];
   const shared = claims.some((claim) => claim !== filled.text("claim"));
   return [
     ...(attackedByAlkali(material)

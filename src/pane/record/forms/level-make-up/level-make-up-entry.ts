@@ -4,19 +4,19 @@ import type { FieldProblem, FilledFields } from "../../../../advice/filled-field
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../../../advice/tank-limits.ts";
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { readInput } from "../../../controls/read-input.ts";
-import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, inputColumn } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
-import { keyed } from "./level-make-up-facts.ts";
+import { keyed, type MakeUpKey } from "./level-make-up-facts.ts";
 import { makeUpFindings } from "./level-make-up-findings.ts";
 
-function problems(filled: FilledFields, context: LogContext): readonly FieldProblem[] {
+function problems(filled: FilledFields<MakeUpKey>, context: LogContext): readonly FieldProblem[] {
   const bath = filled.text("bath");
   const [before, after] = [filled.number("levelBefore"), filled.number("levelAfter")];
   return [
@@ -42,7 +42,7 @@ function problems(filled: FilledFields, context: LogContext): readonly FieldProb
 }
 
 /** Water from the wall hose clouds a bath that was made with soft water. */
-function waterDoubts(filled: FilledFields, context: LogContext): readonly string[] {
+function waterDoubts(filled: FilledFields<MakeUpKey>, context: LogContext): readonly string[] {
   const facts = bathFacts(context.log, filled.text("bath"));
   const [name, ofFill] = [filled.text("water"), facts?.text("water")];
   if (name === undefined || name === ofFill) return [];
@@ -54,13 +54,13 @@ function waterDoubts(filled: FilledFields, context: LogContext): readonly string
   ];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<MakeUpKey>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const poured = filled.number("amount");
   const concentrate = filled.number("concentrateAmount");
   const ids = nextIds(context.log, "additions", 2);
   const common = cellsOf(filled, ["bath", "when", "account", "minutesMixed", "initials"]);
-  const water: LogRow = {
+  const water: LogRow<"additions"> = {
     id: ids[0],
     ...common,
     kind: "water",
@@ -89,7 +89,7 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
 /** The amount that brings the level from before to after, less the concentrate that goes with it. */
 function proposedAmount(values: Draft, context: LogContext): string {
   const perDepth = tankOf(context, values["bath"])?.number("volumePerDepth");
-  const level = (id: string): number | undefined => {
+  const level = (id: "levelBefore" | "levelAfter"): number | undefined => {
     const reading = readInput(inputColumn("additions", id), context.system, values[id] ?? "");
     return reading.read === "value" && typeof reading.value === "number" ? reading.value : undefined;
   };
@@ -132,7 +132,7 @@ export const levelMakeUpEntry: EntryForm = {
   proposals: (typed, context) => {
     const bath = typed["bath"] ?? context.bath ?? "";
     const line = tankOf(context, bath)?.number("fillDepth");
-    const level = bath === "" ? undefined : lastReadingOf(context.log, bath)?.cells["level"];
+    const level = bath === "" ? undefined : lastReadingOf(context.log, bath)?.cells.level;
     const low = typeof level === "number" && line !== undefined && level < line;
     const start = {
       bath,

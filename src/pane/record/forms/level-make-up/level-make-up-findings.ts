@@ -9,14 +9,14 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
-import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
+import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { moreLeft } from "../../../../joblog/model/words.ts";
-import { keyed, riseOf } from "./level-make-up-facts.ts";
+import { keyed, type MakeUpKey, riseOf } from "./level-make-up-facts.ts";
 
 function splitFindings(
   addition: DraftedRow<"additions">,
-  filled: FilledFields,
+  filled: FilledFields<MakeUpKey>,
   context: LogContext,
 ): readonly Finding[] {
   const unit = volumeUnit[context.system];
@@ -71,7 +71,7 @@ function eats(answer: Answer<number>, unit: string): string {
 function waterFindings(
   poured: number,
   addition: DraftedRow<"additions">,
-  facts: RowFacts | undefined,
+  facts: RowFacts<"baths"> | undefined,
   context: LogContext,
 ): readonly Finding[] {
   const { system } = context;
@@ -125,7 +125,11 @@ function waterFindings(
 const mismatch = 0.15;
 
 /** What the level make-up form says while it is filled in. */
-export function makeUpFindings(row: LogRow, filled: FilledFields, context: LogContext): readonly Finding[] {
+export function makeUpFindings(
+  row: LogRow<"additions">,
+  filled: FilledFields<MakeUpKey>,
+  context: LogContext,
+): readonly Finding[] {
   const [bath, when, poured] = [filled.text("bath"), filled.number("when"), filled.number("amount")];
   if (bath === undefined || when === undefined) return [];
   const addition = draftedRow(context.log, "additions", row);

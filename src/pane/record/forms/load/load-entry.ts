@@ -3,6 +3,7 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { bathState } from "../../../../joblog/model/words.ts";
 import { loadCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
@@ -19,7 +20,7 @@ const doubtOfState: Readonly<Partial<Record<string, string>>> = {
   [bathState.topUp]: "A top-up is due in this bath. Run the load before it?",
 };
 
-function zeroProblems(filled: FilledFields): readonly FieldProblem[] {
+function zeroProblems(filled: FilledFields<ColumnId<"loads">>): readonly FieldProblem[] {
   const named = [
     ["baskets", "Baskets"],
     ["minutes", "In the bath"],
@@ -29,11 +30,22 @@ function zeroProblems(filled: FilledFields): readonly FieldProblem[] {
   );
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"loads">>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const state = bathFacts(context.log, bath)?.text("state");
   const stateDoubt = doubtOfState[state ?? ""];
-  const columns = ["bath", "claim", "when", "baskets", "soil", "minutes", "area", "rework", "initials", "note"];
+  const columns = [
+    "bath",
+    "claim",
+    "when",
+    "baskets",
+    "soil",
+    "minutes",
+    "area",
+    "rework",
+    "initials",
+    "note",
+  ] as const;
   const row = { id: nextIds(context.log, "loads", 1)[0], ...cellsOf(filled, columns) };
   return {
     findings: loadFindings(row, context),
@@ -85,8 +97,8 @@ export const loadEntry: EntryForm = {
     const bath = typed["bath"] ?? context.bath ?? "";
     const last = rowsOfBath(context.log, "loads", bath).at(-1)?.cells;
     const claims = context.log.rows.claims;
-    const only = claims.length === 1 ? claims[0]?.cells["claim"] : undefined;
-    return { bath, when: context.now, claim: String(last?.["claim"] ?? only ?? "") };
+    const only = claims.length === 1 ? claims[0]?.cells.claim : undefined;
+    return { bath, when: context.now, claim: String(last?.claim ?? only ?? "") };
   },
   meaning,
 };

@@ -3,13 +3,14 @@ import { draftedRow } from "../../../../advice/drafted-row.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure, percent } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
 
 /** What the load form says of its row while it is filled in: what it counts for, and the claim's share of the bath with it. */
-export function loadFindings(row: LogRow, context: LogContext): readonly Finding[] {
+export function loadFindings(row: LogRow<"loads">, context: LogContext): readonly Finding[] {
   const load = draftedRow(context.log, "loads", row);
   const [baskets, weighted, minutes] = (["counted", "weighted", "basketMinutes"] as const).map(load.number);
   const [bath, claim] = [load.text("bath"), load.text("claim")];
@@ -23,12 +24,12 @@ export function loadFindings(row: LogRow, context: LogContext): readonly Finding
       },
     ];
   const loads = rowsOfBath(context.log, "loads", bath);
-  const sum = (column: string, ofClaim: boolean): number =>
+  const sum = (column: ColumnId<"loads">, ofClaim: boolean): number =>
     loads.reduce(
       (total, one) => total + (ofClaim && one.cells["claim"] !== claim ? 0 : (rowFacts(one).number(column) ?? 0)),
       0,
     );
-  const share = (column: string, more: number): string =>
+  const share = (column: ColumnId<"loads">, more: number): string =>
     percent((sum(column, true) + more) / (sum(column, false) + more));
   return [
     {

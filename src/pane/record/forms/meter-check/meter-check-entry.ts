@@ -1,7 +1,9 @@
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { buffers } from "../../../../advice/meter-facts.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
@@ -24,25 +26,24 @@ const columns = [
   "bufferLot",
   "initials",
   "note",
-];
+] as const;
 
 /** Written down after the adjustment, as found is gone for ever: it comes first. */
-function orderProblems(filled: FilledFields): readonly FieldProblem[] {
-  return [1, 2].flatMap((buffer) => {
-    const missing =
-      filled.number(`asLeft${String(buffer)}`) !== undefined && filled.number(`asFound${String(buffer)}`) === undefined;
+function orderProblems(filled: FilledFields<ColumnId<"meterChecks">>): readonly FieldProblem[] {
+  return buffers.flatMap((buffer) => {
+    const missing = filled.number(`asLeft${buffer}`) !== undefined && filled.number(`asFound${buffer}`) === undefined;
     return missing
       ? [
           {
-            key: `asFound${String(buffer)}`,
-            message: `As found ${String(buffer)} comes before as left: what the meter showed before it was adjusted says how far earlier readings were off.`,
+            key: `asFound${buffer}`,
+            message: `As found ${buffer} comes before as left: what the meter showed before it was adjusted says how far earlier readings were off.`,
           },
         ]
       : [];
   });
 }
 
-function bufferProblems(filled: FilledFields): readonly FieldProblem[] {
+function bufferProblems(filled: FilledFields<ColumnId<"meterChecks">>): readonly FieldProblem[] {
   const [one, two] = [filled.number("buffer1"), filled.number("buffer2")];
   return one !== undefined && one === two
     ? [
@@ -57,9 +58,9 @@ function bufferProblems(filled: FilledFields): readonly FieldProblem[] {
 /** No electrode in use is off by so much; more likely buffers are mixed up or a digit is wrong (common practice, no source). */
 const farOff = 1;
 
-function mixedUp(filled: FilledFields): readonly string[] {
-  return [1, 2].flatMap((buffer) => {
-    const [found, known] = [filled.number(`asFound${String(buffer)}`), filled.number(`buffer${String(buffer)}`)];
+function mixedUp(filled: FilledFields<ColumnId<"meterChecks">>): readonly string[] {
+  return buffers.flatMap((buffer) => {
+    const [found, known] = [filled.number(`asFound${buffer}`), filled.number(`buffer${buffer}`)];
     if (found === undefined || known === undefined || Math.abs(found - known) < farOff) return [];
     return [
       `${figure(found, 2, 2)} in the buffer ${figure(known, 2, 2)} is off by ${figure(Math.abs(found - known), 2, 2)} pH. Are the buffers in the right order?`,
@@ -67,7 +68,7 @@ function mixedUp(filled: FilledFields): readonly string[] {
   });
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): Meaning {
   const row = { id: nextIds(context.log, "meterChecks", 1)[0], ...cellsOf(filled, columns) };
   return {
     findings: meterFindings(row, filled, context),
@@ -96,7 +97,7 @@ export const meterCheckEntry: EntryForm = {
     },
     {
       legend: "As found, before anything is adjusted",
-      fields: ["buffer1", "asFound1", "buffer2", "asFound2", "mv1", "mv2"].map((id) =>
+      fields: (["buffer1", "asFound1", "buffer2", "asFound2", "mv1", "mv2"] as const).map((id) =>
         field(log, "meterChecks", id, { required: !id.startsWith("mv") }),
       ),
     },
@@ -117,13 +118,13 @@ export const meterCheckEntry: EntryForm = {
   proposals: (typed, context) => {
     const meters = metersOf(context.log);
     const last = context.log.rows.meterChecks.at(-1)?.cells;
-    const read = context.bath === undefined ? undefined : lastReadingOf(context.log, context.bath)?.cells["meter"];
+    const read = context.bath === undefined ? undefined : lastReadingOf(context.log, context.bath)?.cells.meter;
     return {
       when: context.now,
-      meter: typed["meter"] ?? String(last?.["meter"] ?? read ?? meters[0] ?? ""),
-      buffer1: String(last?.["buffer1"] ?? "7.00"),
-      buffer2: String(last?.["buffer2"] ?? "10.01"),
-      bufferLot: String(last?.["bufferLot"] ?? ""),
+      meter: typed["meter"] ?? String(last?.meter ?? read ?? meters[0] ?? ""),
+      buffer1: String(last?.buffer1 ?? "7.00"),
+      buffer2: String(last?.buffer2 ?? "10.01"),
+      bufferLot: String(last?.bufferLot ?? ""),
     };
   },
   meaning,

@@ -8,7 +8,7 @@ import { metersOf } from "../../fields-of.ts";
 
 /** Whether a meter was left out of the shop's limit at its last check. */
 function leftOut(error: number | undefined, { log }: LogContext): error is number {
-  const limit = log.fields["meterLimit"];
+  const limit = log.fields.meterLimit;
   return error !== undefined && typeof limit === "number" && Math.abs(error) > limit;
 }
 
@@ -16,7 +16,11 @@ function leftOut(error: number | undefined, { log }: LogContext): error is numbe
  * What speaks against the meter of a reading: not named where the log knows several, not checked for too
  * long, left out of limits. `unchecked`: a meter without any check is asked about too.
  */
-export function meterDoubts(filled: FilledFields, unchecked: boolean, context: LogContext): readonly string[] {
+export function meterDoubts(
+  filled: FilledFields<"meter" | "when">,
+  unchecked: boolean,
+  context: LogContext,
+): readonly string[] {
   const [meter, when] = [filled.text("meter"), filled.number("when")];
   const known = metersOf(context.log);
   if (meter === undefined) {
@@ -40,7 +44,7 @@ export function meterDoubts(filled: FilledFields, unchecked: boolean, context: L
       ? [`Meter ${meter} has no check in the log: the baseline is off by as much as the meter. Take it all the same?`]
       : [];
   const checked = last.number("when") ?? 0;
-  const limit = context.log.fields["meterCheckDays"];
+  const limit = context.log.fields.meterCheckDays;
   const days = (when ?? checked) - checked;
   const left = last.number("left");
   return [

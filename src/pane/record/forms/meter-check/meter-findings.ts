@@ -4,9 +4,11 @@ import { type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { buffers } from "../../../../advice/meter-facts.ts";
 import { type Reach, reachOf } from "../../../../advice/meter-reach.ts";
 import { degrees, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { meterVerdict } from "../../../../joblog/model/words.ts";
@@ -22,11 +24,11 @@ function errorFinding(check: DraftedRow<"meterChecks">): readonly Finding[] {
 }
 
 /** A primary standard moves with temperature; the bottle's own table wins. */
-function bufferFindings(filled: FilledFields, { system }: LogContext): readonly Finding[] {
+function bufferFindings(filled: FilledFields<ColumnId<"meterChecks">>, { system }: LogContext): readonly Finding[] {
   const temperature = filled.number("temperature");
   if (temperature === undefined) return [];
-  return [1, 2].flatMap((buffer): readonly Finding[] => {
-    const value = filled.number(`buffer${String(buffer)}`);
+  return buffers.flatMap((buffer): readonly Finding[] => {
+    const value = filled.number(`buffer${buffer}`);
     const certified =
       value === undefined ? undefined : askNumber(bufferPh, { buffer: figure(value, 2), temperature, system });
     if (value === undefined || certified?.known !== true || phFigure(certified.value) === phFigure(value)) return [];
@@ -71,7 +73,11 @@ function readingsFinding({ since, readings }: Reach): Finding {
 }
 
 /** Which readings, verdicts and baselines change, named one by one. */
-function reachFindings(check: DraftedRow<"meterChecks">, row: LogRow, { log }: LogContext): readonly Finding[] {
+function reachFindings(
+  check: DraftedRow<"meterChecks">,
+  row: LogRow<"meterChecks">,
+  { log }: LogContext,
+): readonly Finding[] {
   if (check.number("found") === undefined || check.text("verdict") === undefined) return [];
   const reach = reachOf(log, row);
   if (reach === undefined)
@@ -93,7 +99,11 @@ function reachFindings(check: DraftedRow<"meterChecks">, row: LogRow, { log }: L
 }
 
 /** What the meter check form says while it is filled in. */
-export function meterFindings(row: LogRow, filled: FilledFields, context: LogContext): readonly Finding[] {
+export function meterFindings(
+  row: LogRow<"meterChecks">,
+  filled: FilledFields<ColumnId<"meterChecks">>,
+  context: LogContext,
+): readonly Finding[] {
   const check = draftedRow(context.log, "meterChecks", row);
   const [low, high] = [filled.number("buffer1"), filled.number("buffer2")].sort((a, b) => (a ?? 0) - (b ?? 0));
   const acid = low !== undefined && high !== undefined && high < 8;

@@ -4,6 +4,7 @@ import type { LogContext } from "../../../../advice/log-context.ts";
 import { degrees, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../../../core/units/unit-system.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 
 /** No bath falls or rises by so much from one reading to the next (common practice, no source). */
@@ -13,7 +14,10 @@ export const farInPh = 1;
 const farInTemperature: Readonly<Record<UnitSystem, number>> = { US: 54, metric: 30, imperial: 30 };
 
 /** The reading that this one follows; one entered late follows an earlier one than the last. */
-function readingBefore(filled: FilledFields, { log }: LogContext): RowFacts | undefined {
+function readingBefore(
+  filled: FilledFields<ColumnId<"readings">>,
+  { log }: LogContext,
+): RowFacts<"readings"> | undefined {
   const [bath, when] = [filled.text("bath"), filled.number("when")];
   if (bath === undefined || when === undefined) return undefined;
   const readings = rowsOfBath(log, "readings", bath)
@@ -23,7 +27,11 @@ function readingBefore(filled: FilledFields, { log }: LogContext): RowFacts | un
 }
 
 /** What is possible of a sample but unlikely: far in pH from the reading before, far in temperature from the baseline. */
-export function sampleDoubts(bath: RowFacts | undefined, filled: FilledFields, context: LogContext): readonly string[] {
+export function sampleDoubts(
+  bath: RowFacts<"baths"> | undefined,
+  filled: FilledFields<ColumnId<"readings">>,
+  context: LogContext,
+): readonly string[] {
   const last = readingBefore(filled, context);
   const [before, at] = [last?.number("ph"), last?.number("when")];
   const [ph, temperature] = [filled.number("ph"), filled.number("temperature")];

@@ -1,5 +1,5 @@
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
-import { lastReadingOf, type RowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
@@ -9,6 +9,7 @@ import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
 import { degrees } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { readingPurposes } from "../../../../joblog/model/words.ts";
@@ -16,7 +17,7 @@ import { hotSampleCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { entryNames } from "../../entry-names.ts";
-import { field, initialsField, meterField } from "../../fields-of.ts";
+import { field, type FieldChange, initialsField, meterField } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
 import { sampleDoubts } from "./reading-doubts.ts";
@@ -25,29 +26,32 @@ import { sampleDoubts } from "./reading-doubts.ts";
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
 
 /** The columns in the order of the form: what every reading has, and what is folded away. */
-const asRead = ["ph", "temperature", "purpose", "when", "bath"];
-const more = ["meter", "level", "conductivity", "pTitre", "tTitre", "initials", "note"];
+const asRead = ["ph", "temperature", "purpose", "when", "bath"] as const;
+const more = ["meter", "level", "conductivity", "pTitre", "tTitre", "initials", "note"] as const;
 
 /** What the form asks for otherwise than the log does. */
-function changeOf(id: string, values: Draft): Parameters<typeof field>[3] {
+function changeOf(id: ColumnId<"readings">, values: Draft): FieldChange {
   if (id === "ph") return { required: true };
   if (id === "temperature") return { required: values["purpose"] !== "rinse" };
   return id === "purpose" ? { choices: purposes } : {};
 }
 
 /** The last concentrate that went in after the opening and since the last reading. */
-export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow | undefined {
+export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow<"additions"> | undefined {
   const top = rowsOfBath(log, "additions", bath)
-    .filter((row) => row.cells["kind"] === "concentrate" && row.cells["purpose"] !== "opening")
+    .filter((row) => {
+      const { text } = rowFacts(row);
+      return text("kind") === "concentrate" && text("purpose") !== "opening";
+    })
     .at(-1);
-  const readAt = lastReadingOf(log, bath)?.cells["when"];
-  const addedAt = top?.cells["when"];
+  const readAt = lastReadingOf(log, bath)?.cells.when;
+  const addedAt = top?.cells.when;
   return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
 }
 
 /** The addition that the reading answers as it will stand; where none waits for one, a top-up of which only that reading is known. */
 function answered(
-  topUp: SnapshotRow | undefined,
+  topUp: SnapshotRow<"additions"> | undefined,
   bath: string | undefined,
   phAfter: number,
   { log }: LogContext,
@@ -58,9 +62,9 @@ function answered(
 }
 
 function recoveryFindings(
-  facts: RowFacts,
+  facts: RowFacts<"baths">,
   reading: DraftedRow<"readings">,
-  topUp: SnapshotRow | undefined,
+  topUp: SnapshotRow<"additions"> | undefined,
   context: LogContext,
 ): readonly Finding[] {
   const after = phForRecovery(reading);
@@ -76,9 +80,9 @@ function recoveryFindings(
 }
 
 function findingsOf(
-  facts: RowFacts,
+  facts: RowFacts<"baths">,
   reading: DraftedRow<"readings">,
-  topUp: SnapshotRow | undefined,
+  topUp: SnapshotRow<"additions"> | undefined,
   context: LogContext,
 ): readonly Finding[] {
   const purpose = reading.text("purpose");
@@ -96,7 +100,7 @@ function findingsOf(
   return [...recovery, ...judgeReading(facts, reading, afterTopUp, context)];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext): Meaning {
   const { log } = context;
   const bath = filled.text("bath");
   const facts = bathFacts(log, bath);
@@ -155,7 +159,7 @@ export const readingEntry: EntryForm = {
       bath,
       when: context.now,
       purpose: afterTopUp ? "after top-up" : "check",
-      meter: String(last?.cells["meter"] ?? ""),
+      meter: String(last?.cells.meter ?? ""),
     };
   },
   meaning,

@@ -7,6 +7,7 @@ import { isSpent, openRelease, releaseFacts } from "../../../../advice/release-f
 import { tankOf } from "../../../../advice/tank-limits.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { serialOf, shortMoment } from "../../../../advice/wording/moments.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { releaseCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
@@ -18,7 +19,11 @@ import { allColumns, releaseGroups } from "./release-groups.ts";
 import { releaseProblems } from "./release-problems.ts";
 
 /** An earlier treatment that led to no release is named, so that nobody takes this one for its continuation. */
-function afterSpent(row: SnapshotRow | undefined, bath: string | undefined, context: LogContext): readonly Finding[] {
+function afterSpent(
+  row: SnapshotRow<"releases"> | undefined,
+  bath: string | undefined,
+  context: LogContext,
+): readonly Finding[] {
   const spent =
     row === undefined && bath !== undefined
       ? rowsOfBath(context.log, "releases", bath).filter(isSpent).at(-1)
@@ -44,15 +49,16 @@ function gate(bath: string | undefined, context: LogContext): Meaning["blocked"]
       };
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"releases">>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const row = openRelease(context, bath);
   const release = releaseFacts(row, bath, filled, allColumns, context);
   const blocked = gate(bath, context);
-  const columns = allColumns.filter((id) => row?.cells[id] === undefined);
-  const done = rowsOfBath(context.log, "releases", bath ?? "").find((one) => one.cells["releasedAt"] !== undefined);
-  const at = done?.cells["releasedAt"];
-  const key = row?.cells["id"];
+  const held: SnapshotRow<"releases">["cells"] = row?.cells ?? {};
+  const columns = allColumns.filter((id) => held[id] === undefined);
+  const done = rowsOfBath(context.log, "releases", bath ?? "").find((one) => one.cells.releasedAt !== undefined);
+  const at = done?.cells.releasedAt;
+  const key = row?.cells.id;
   const common = {
     findings: [...afterSpent(row, bath, context), ...releaseFindings(release, context)],
     problems: releaseProblems(filled, release, row !== undefined, context),
@@ -79,9 +85,11 @@ function meaning(filled: FilledFields, context: LogContext): Meaning {
 /** The bath as it stands, by the level of its last reading. */
 function proposedVolume(context: LogContext, bath: string): string {
   const tank = tankOf(context, bath);
-  const [atLine, line, perDepth] = ["workingVolume", "fillDepth", "volumePerDepth"].map((id) => tank?.number(id));
+  const [atLine, line, perDepth] = (["workingVolume", "fillDepth", "volumePerDepth"] as const).map((id) =>
+    tank?.number(id),
+  );
   if (atLine === undefined) return "";
-  const level = lastReadingOf(context.log, bath)?.cells["level"];
+  const level = lastReadingOf(context.log, bath)?.cells.level;
   const above =
     typeof level === "number" && line !== undefined && perDepth !== undefined ? (level - line) * perDepth : 0;
   return figure(atLine + above, 1);
@@ -99,7 +107,7 @@ function threeYearsAfter(moment: string): string {
 function proposedBath(typed: Draft, context: LogContext): string {
   const closed = bathIds(context.log).filter((id) => bathFacts(context.log, id)?.number("closed") !== undefined);
   const waiting = closed.filter(
-    (id) => !rowsOfBath(context.log, "releases", id).some((row) => row.cells["releasedAt"] !== undefined),
+    (id) => !rowsOfBath(context.log, "releases", id).some((row) => row.cells.releasedAt !== undefined),
   );
   const chosen = context.bath !== undefined && waiting.includes(context.bath) ? context.bath : waiting.at(-1);
   return typed["bath"] ?? chosen ?? context.bath ?? "";

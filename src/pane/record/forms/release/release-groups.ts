@@ -6,6 +6,7 @@ import {
   releaseFacts,
   shopsLimits,
 } from "../../../../advice/release-facts.ts";
+import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { analysesResults } from "../../../../joblog/model/words.ts";
 import type { Draft, EntryField, FieldGroup } from "../../entry-form.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
@@ -19,16 +20,18 @@ const results = ["analysesResult", "analyses"] as const;
 const release = ["releasedAt", "releasedVolume", "point", "retainedUntil"] as const;
 const more = ["purity", "initials", "note"] as const;
 
-export const allColumns: readonly string[] = [...plan, ...stages, ...limits, ...results, ...release, ...more];
+export const allColumns = [...plan, ...stages, ...limits, ...results, ...release, ...more] as const;
+
+type ReleaseColumn = (typeof allColumns)[number];
 
 /** An amount of acid in the unit that its kind is counted in. */
-function acidField(id: string, acid: string | undefined, { log }: LogContext): EntryField {
+function acidField(id: ReleaseColumn, acid: string | undefined, { log }: LogContext): EntryField {
   const plain = field(log, "releases", id);
   const unit = acidUnitOf(acid);
   return unit === undefined ? plain : { ...plain, column: { ...plain.column, unit } };
 }
 
-function releaseField(id: string, acid: string | undefined, context: LogContext): EntryField {
+function releaseField(id: ReleaseColumn, acid: string | undefined, context: LogContext): EntryField {
   const { log } = context;
   if (id.startsWith("stage")) return acidField(id, acid, context);
   if (id === "initials") return initialsField(log, "releases");
@@ -42,7 +45,7 @@ function releaseField(id: string, acid: string | undefined, context: LogContext)
 }
 
 /** A stage is asked for once the pH after the one before is known. */
-function stagesToShow(facts: ReleaseFacts): readonly string[] {
+function stagesToShow(facts: ReleaseFacts): readonly ReleaseColumn[] {
   const after = ([1, 2] as const).map((stage) => facts.number(`phAfter${stage}`) !== undefined);
   const known = after.indexOf(false);
   return stages.slice(0, 2 * (known < 0 ? 3 : known + 1));
@@ -51,9 +54,10 @@ function stagesToShow(facts: ReleaseFacts): readonly string[] {
 /** The fields of a release that its row does not hold yet; those of the release itself only once limits and results are in. */
 export function releaseGroups(values: Draft, context: LogContext): readonly FieldGroup[] {
   const row = openRelease(context, values["bath"]);
-  const acid = row?.cells["acid"] === undefined ? values["acid"] : String(row.cells["acid"]);
-  const left = (ids: readonly string[]): readonly EntryField[] =>
-    ids.filter((id) => row?.cells[id] === undefined).map((id) => releaseField(id, acid, context));
+  const held: SnapshotRow<"releases">["cells"] = row?.cells ?? {};
+  const acid = held.acid === undefined ? values["acid"] : String(held.acid);
+  const left = (ids: readonly ReleaseColumn[]): readonly EntryField[] =>
+    ids.filter((id) => held[id] === undefined).map((id) => releaseField(id, acid, context));
   const all = left(allColumns);
   const filled = filledFields(readFields(all, values, context.system).values);
   const facts = releaseFacts(row, values["bath"], filled, allColumns, context);

@@ -27,7 +27,7 @@ function stageProblems(release: ReleaseFacts): readonly FieldProblem[] {
       ? [
           {
             key: poured,
-            message: `Acid ${String(stage)}: blank. Say how much went in before pH ${figure(release.number(read) ?? 0, 2)} was read.`,
+            message: `Acid ${stage}: blank. Say how much went in before pH ${figure(release.number(read) ?? 0, 2)} was read.`,
           },
         ]
       : [];
@@ -43,15 +43,15 @@ const wanted: readonly (readonly [key: ColumnId<"releases">, message: string])[]
 ];
 
 /** A release says when, how much, where, by whom and under which permit. */
-function completeness(filled: FilledFields, release: ReleaseFacts): readonly FieldProblem[] {
-  const begun = ["releasedAt", "releasedVolume", "point"].some((key) => filled.text(key) !== undefined);
+function completeness(filled: FilledFields<ColumnId<"releases">>, release: ReleaseFacts): readonly FieldProblem[] {
+  const begun = (["releasedAt", "releasedVolume", "point"] as const).some((key) => filled.text(key) !== undefined);
   if (!begun) return [];
   const { permit } = limitsOf(release);
   const missing = wanted.filter(([key]) => (key === "permit" ? permit : release.text(key)) === undefined);
   return missing.map(([key, message]) => ({ key, message }));
 }
 
-function orderProblems(filled: FilledFields, release: ReleaseFacts): readonly FieldProblem[] {
+function orderProblems(filled: FilledFields<ColumnId<"releases">>, release: ReleaseFacts): readonly FieldProblem[] {
   const [began, gone] = [release.number("when"), filled.number("releasedAt")];
   return began === undefined || gone === undefined || gone >= began
     ? []
@@ -65,7 +65,7 @@ function orderProblems(filled: FilledFields, release: ReleaseFacts): readonly Fi
 
 /** What is wrong with a release beyond single fields. `earlier`: it completes a row of the log. */
 export function releaseProblems(
-  filled: FilledFields,
+  filled: FilledFields<ColumnId<"releases">>,
   release: ReleaseFacts,
   earlier: boolean,
   context: LogContext,

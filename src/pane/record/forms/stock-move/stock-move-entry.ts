@@ -4,6 +4,7 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount, money } from "../../../../advice/wording/figures.ts";
+import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { cellsOf } from "../../cells-of.ts";
@@ -12,7 +13,7 @@ import { entryNames } from "../../entry-names.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { nextIds } from "../../next-id.ts";
 
-function findingsOf(row: LogRow, { log, system }: LogContext): readonly Finding[] {
+function findingsOf(row: LogRow<"stockMoves">, { log, system }: LogContext): readonly Finding[] {
   const move = draftedRow(log, "stockMoves", row);
   const [kind, value] = [move.text("kind"), move.number("value")];
   if (move.text("concentrate") === undefined || move.number("amount") === undefined || kind === undefined) return [];
@@ -44,11 +45,11 @@ function findingsOf(row: LogRow, { log, system }: LogContext): readonly Finding[
   ];
 }
 
-function meaning(filled: FilledFields, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"stockMoves">>, context: LogContext): Meaning {
   const { log } = context;
   const [concentrate, kind, moved] = [filled.text("concentrate"), filled.text("kind"), filled.number("amount")];
   const listed = concentrate === undefined || findRow(log, "stockBalance", "concentrate", concentrate) !== undefined;
-  const columns = ["when", "concentrate", "kind", "amount", "price", "document", "lot", "initials", "note"];
+  const columns = ["when", "concentrate", "kind", "amount", "price", "document", "lot", "initials", "note"] as const;
   const row = { id: nextIds(log, "stockMoves", 1)[0], ...cellsOf(filled, columns) };
   return {
     findings: findingsOf(row, context),
