@@ -33,7 +33,7 @@ const shown = (ph: number): number => Math.round(ph * 100) / 100;
  * The log with one more check of a meter: its checks, its readings, those that make baselines, and the
  * baselines themselves are worked out anew.
  */
-export function withCheck(log: LogSnapshot, check: LogRow<"meterChecks">): DraftedLog {
+function withCheck(log: LogSnapshot, check: LogRow<"meterChecks">): DraftedLog {
   return draftedLog(log, [{ table: "meterChecks", row: check }], (table, { meter, counted }) => {
     if (table === "meterChecks") return meter === check["meter"];
     return table === "baths" || (table === "readings" && (meter === check["meter"] || counted === 1));

@@ -37,10 +37,9 @@ export function releaseFacts(
   columns: readonly ColumnId<"releases">[],
   { log }: LogContext,
 ): ReleaseFacts {
+  const held: SnapshotRow<"releases">["cells"] = row?.cells ?? {};
   const cells = Object.fromEntries(
-    columns
-      .filter((id) => row === undefined || row.cells[id] === undefined)
-      .map((id) => [id, filled.number(id) ?? filled.text(id)]),
+    columns.filter((id) => held[id] === undefined).map((id) => [id, filled.number(id) ?? filled.text(id)]),
   );
   return row === undefined
     ? draftedRow(log, "releases", { bath, ...cells })

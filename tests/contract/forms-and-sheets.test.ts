@@ -146,17 +146,14 @@ const cases: Readonly<Record<string, Case>> = {
     form: baselineEntry,
     start: firstMorning,
     drafts: fc
-      .tuple(...Array.from({ length: 3 }, () => fc.tuple(between(11.2, 11.5), between(75, 77, 1))))
-      .map((samples) =>
-        Object.fromEntries([
-          ["meter", "M-1"],
-          ["when", "2027-03-01T10:00"],
-          ...samples.flatMap(([read, temperature], index) => [
-            [`ph${String(index + 1)}`, read],
-            [`temperature${String(index + 1)}`, temperature],
-          ]),
-        ]),
-      ),
+      .array(fc.record({ ph: between(11.2, 11.5), temperature: between(75, 77, 1) }), { minLength: 3, maxLength: 3 })
+      .map((samples): Draft => {
+        const cells = samples.flatMap(({ ph: read, temperature }, index): (readonly [string, string])[] => [
+          [`ph${String(index + 1)}`, read],
+          [`temperature${String(index + 1)}`, temperature],
+        ]);
+        return { meter: "M-1", when: "2027-03-01T10:00", ...Object.fromEntries(cells) };
+      }),
     says: (cell) => [
       ...ifNumber(
         cell("baths", "baseline"),

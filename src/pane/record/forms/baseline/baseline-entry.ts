@@ -175,7 +175,7 @@ function findingsOf(
   if (bath === undefined) return findings;
   const drafts = rows.map((row) => ({ table: "readings" as const, row }));
   const after = draftedLog(context.log, drafts, (table, cells) =>
-    table === "readings" ? cells["counted"] === 1 && cells["bath"] === bath.cells["bath"] : cells === bath.cells,
+    table === "readings" ? cells["counted"] === 1 && cells["bath"] === bath.cells.bath : cells === bath.cells,
   );
   return [...findings, ...baselineFindings(samples, rowFacts(bath), after.standing("baths", bath), context)];
 }

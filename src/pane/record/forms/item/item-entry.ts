@@ -51,7 +51,8 @@ function together(
   { log }: LogContext,
 ): DraftedRow<"items"> {
   if (row === undefined) return draftedRow(log, "items", newRow(filled, log));
-  const blank = [...became, ...more].filter((id) => row.cells[id] === undefined);
+  const { cells } = row;
+  const blank = [...became, ...more].filter((id) => cells[id] === undefined);
   return completedRow(log, "items", row, cellsOf(filled, blank));
 }
 
@@ -82,7 +83,7 @@ function reasonProblems(item: DraftedRow<"items">, earlier: boolean): readonly F
 function meaning(filled: FilledFields<ItemKey>, context: LogContext): Meaning {
   const row = earlierItem(filled.text(earlierKey), context);
   const item = together(row, filled, context);
-  const key = row?.cells["id"];
+  const key = row?.cells.id;
   const common = {
     findings: itemFindings(item, row !== undefined, context),
     problems: reasonProblems(item, row !== undefined),

@@ -26,7 +26,7 @@ export function loadFindings(row: LogRow<"loads">, context: LogContext): readonl
   const loads = rowsOfBath(context.log, "loads", bath);
   const sum = (column: ColumnId<"loads">, ofClaim: boolean): number =>
     loads.reduce(
-      (total, one) => total + (ofClaim && one.cells["claim"] !== claim ? 0 : (rowFacts(one).number(column) ?? 0)),
+      (total, one) => total + (ofClaim && one.cells.claim !== claim ? 0 : (rowFacts(one).number(column) ?? 0)),
       0,
     );
   const share = (column: ColumnId<"loads">, more: number): string =>

@@ -109,8 +109,8 @@ function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext
   const reading = draftedRow(log, "readings", row);
   const topUp = bath === undefined || purpose !== "after top-up" ? undefined : unreadTopUp(log, bath);
   const phAfter = facts === undefined ? undefined : phForRecovery(reading);
-  const completes = topUp !== undefined && topUp.cells["phAfter"] === undefined && phAfter !== undefined;
-  const key = topUp?.cells["id"];
+  const completes = topUp !== undefined && topUp.cells.phAfter === undefined && phAfter !== undefined;
+  const key = topUp?.cells.id;
   return {
     findings: facts === undefined ? [] : findingsOf(facts, reading, topUp, context),
     problems: levelProblems("level", "Level", filled.number("level"), bath, context),
