@@ -1,46 +1,86 @@
-import type { CellInput, CellMatrix, CellValue } from "../../functions/define-function.ts";
-import { findFunction } from "../../functions/find-function.ts";
-import { type Answer, answerOf, numberOf } from "./answer.ts";
+import type {
+  Argument,
+  CellInput,
+  CellMatrix,
+  CellValue,
+  DefinedFunction,
+  WorksheetFunction,
+} from "../../functions/define-function.ts";
+import { evaluate } from "../../functions/evaluate.ts";
+import { DomainError } from "../core/limits/domain-error.ts";
 
-/** What the worksheet function gives for these cells, whatever its shape. */
-export function ask(id: string, ...cells: readonly CellInput[]): Answer<CellValue | CellMatrix> {
-  const definition = findFunction(id);
-  if (definition === undefined) throw new RangeError(`There is no function ${id}.`);
-  return answerOf(definition, cells);
+/** A live figure, or why there is none. */
+export type Answer<Value> =
+  { readonly known: true; readonly value: Value } | { readonly known: false; readonly why: string };
+
+/** Cells for a worksheet function by its arguments' names; a cell that is not known may be left out or undefined. */
+export type Given<Arguments extends readonly Argument<unknown>[]> = {
+  readonly [Name in Arguments[number]["name"]]?: CellInput;
+};
+
+/** What a worksheet function gives for cells in the order of its definition. */
+function answerInOrder(of: WorksheetFunction, cells: readonly CellInput[]): Answer<CellValue | CellMatrix> {
+  try {
+    return { known: true, value: evaluate(of, cells) };
+  } catch (error) {
+    if (error instanceof DomainError) return { known: false, why: error.message };
+    throw error;
+  }
 }
 
-/** The number that the worksheet function gives for these cells: what a cell with the same formula would show. */
-export function askNumber(id: string, ...cells: readonly CellInput[]): Answer<number> {
-  return numberOf(ask(id, ...cells));
+/** What a worksheet function gives, whatever its shape; its arguments' order is the definition's. */
+export function ask<const Arguments extends readonly Argument<unknown>[]>(
+  of: DefinedFunction<Arguments>,
+  given: Given<Arguments>,
+): Answer<CellValue | CellMatrix> {
+  const cells: Readonly<Record<string, CellInput>> = given;
+  return answerInOrder(
+    of,
+    of.arguments.map(({ name }) => cells[name]),
+  );
 }
 
-/** The words that the worksheet function gives. */
-export function askText(id: string, ...cells: readonly CellInput[]): Answer<string> {
-  const answer = ask(id, ...cells);
-  if (!answer.known || typeof answer.value === "string") return answer as Answer<string>;
-  throw new TypeError(`${id} gave no text.`);
+/** The number that the function gives: what a cell with the same formula would show. */
+export function askNumber<const Arguments extends readonly Argument<unknown>[]>(
+  of: DefinedFunction<Arguments>,
+  given: Given<Arguments>,
+): Answer<number> {
+  const answer = ask(of, given);
+  if (!answer.known) return answer;
+  if (typeof answer.value === "number") return { known: true, value: answer.value };
+  throw new TypeError(`${of.id} gave no number.`);
+}
+
+/** The words that the function gives. */
+export function askText<const Arguments extends readonly Argument<unknown>[]>(
+  of: DefinedFunction<Arguments>,
+  given: Given<Arguments>,
+): Answer<string> {
+  const answer = ask(of, given);
+  if (!answer.known) return answer;
+  if (typeof answer.value === "string") return { known: true, value: answer.value };
+  throw new TypeError(`${of.id} gave no text.`);
 }
 
 /** The numbers of the first spilled row. */
-export function askRow(id: string, ...cells: readonly CellInput[]): Answer<readonly number[]> {
-  const answer = ask(id, ...cells);
+export function askRow<const Arguments extends readonly Argument<unknown>[]>(
+  of: DefinedFunction<Arguments>,
+  given: Given<Arguments>,
+): Answer<readonly number[]> {
+  const answer = ask(of, given);
   if (!answer.known) return answer;
   const row = Array.isArray(answer.value) ? answer.value[0] : undefined;
-  if (row === undefined) throw new TypeError(`${id} spilled no row.`);
+  if (row === undefined) throw new TypeError(`${of.id} spilled no row.`);
   return { known: true, value: row.filter((cell) => typeof cell === "number") };
 }
 
 /** The numbers of the first spilled column. */
-export function askColumn(id: string, ...cells: readonly CellInput[]): Answer<readonly number[]> {
-  const answer = ask(id, ...cells);
+export function askColumn<const Arguments extends readonly Argument<unknown>[]>(
+  of: DefinedFunction<Arguments>,
+  given: Given<Arguments>,
+): Answer<readonly number[]> {
+  const answer = ask(of, given);
   if (!answer.known) return answer;
-  if (!Array.isArray(answer.value)) throw new TypeError(`${id} spilled no rows.`);
+  if (!Array.isArray(answer.value)) throw new TypeError(`${of.id} spilled no rows.`);
   return { known: true, value: answer.value.flatMap(([cell]) => (typeof cell === "number" ? [cell] : [])) };
-}
-
-/** The truth value that the worksheet function gives. */
-export function askTruth(id: string, ...cells: readonly CellInput[]): Answer<boolean> {
-  const answer = ask(id, ...cells);
-  if (!answer.known || typeof answer.value === "boolean") return answer as Answer<boolean>;
-  throw new TypeError(`${id} gave no truth value.`);
 }

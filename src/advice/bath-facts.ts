@@ -2,10 +2,9 @@ import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { LogTables, TableId } from "../joblog/formula/log-types.ts";
 import type { RowValue } from "../joblog/model/definition.ts";
 import { isCellError, type LogSnapshot, type SnapshotRow } from "../joblog/model/log-snapshot.ts";
-import type { FilledFields } from "./filled-fields.ts";
 
 /** What a column holds as text: its few words, where the log names them. */
-type TextOf<Table extends TableId, Id extends ColumnId<Table>> = LogTables[Table][Id] extends string
+export type TextOf<Table extends TableId, Id extends ColumnId<Table>> = LogTables[Table][Id] extends string
   ? LogTables[Table][Id]
   : string;
 
@@ -26,20 +25,6 @@ export function rowFacts<Table extends TableId>({ cells }: SnapshotRow<Table>): 
       // A cell can hold any text; the words are named so that it is compared with none that the column never holds.
       return value === undefined || isCellError(value) ? undefined : (String(value) as TextOf<Table, Id>);
     },
-  };
-}
-
-/** A row as it will stand: what it holds already, and what a form adds to it. */
-export function completedFacts<Table extends TableId>(
-  row: SnapshotRow<Table> | undefined,
-  filled: FilledFields<ColumnId<Table>>,
-): RowFacts<Table> {
-  const known = row === undefined ? undefined : rowFacts(row);
-  return {
-    // A form offers the words of the column and no others.
-    text: <Id extends ColumnId<Table>>(column: Id) =>
-      known?.text(column) ?? (filled.text(column) as TextOf<Table, Id> | undefined),
-    number: (column) => known?.number(column) ?? filled.number(column),
   };
 }
 

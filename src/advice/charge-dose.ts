@@ -1,10 +1,11 @@
+import { dose as doseFunction } from "../../functions/charge/dose.ts";
+import { strengthOf } from "../../functions/charge/strength-of.ts";
+import { unitConvert } from "../../functions/units/unit-convert.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
-import type { ColumnId } from "../joblog/formula/log-names.ts";
-import type { TableId } from "../joblog/formula/log-types.ts";
 import { volume as volumeWords } from "../joblog/model/units-of.ts";
-import type { Answer } from "./answer.ts";
-import { askNumber } from "./ask.ts";
-import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
+import { waterNotTested } from "../joblog/model/words.ts";
+import { type Answer, askNumber } from "./ask.ts";
+import { type DraftedRow, draftedRow } from "./drafted-row.ts";
 import type { FilledFields } from "./filled-fields.ts";
 import type { Finding } from "./finding.ts";
 import type { LogContext } from "./log-context.ts";
@@ -22,58 +23,38 @@ export interface ChargeDose {
   readonly planned: number | undefined;
 }
 
-function rowOf<Table extends TableId>(
-  context: LogContext,
-  table: Table,
-  column: ColumnId<Table>,
-  key: string | undefined,
-): RowFacts<Table> | undefined {
-  const row = key === undefined ? undefined : findRow(context.log, table, column, key);
-  return row === undefined ? undefined : rowFacts(row);
-}
-
+/** An extra in figures, or in words where a figure is missing for it; undefined as long as the choice is not complete. */
 function extra(
-  id: string,
-  [volume, ofWater, ofConcentrate]: readonly [number, number | undefined, number | undefined],
-  whatIsMissing: readonly [water: string, concentrate: string],
-  rest: readonly (number | string | null)[],
-): Answer<number> {
-  if (ofWater === undefined) return { known: false, why: whatIsMissing[0] };
-  if (ofWater === 0) return { known: true, value: 0 };
-  if (ofConcentrate === undefined) return { known: false, why: whatIsMissing[1] };
-  return askNumber(id, volume, ofWater, ofConcentrate, ...rest);
+  bath: DraftedRow<"baths">,
+  column: "hardnessDose" | "alkalinityDose",
+  { ofWater, ofConcentrate }: { readonly ofWater: string; readonly ofConcentrate: string },
+): Answer<number> | undefined {
+  const words = bath.text(column);
+  const answer = bath.answer(column);
+  if (answer !== undefined || words === undefined) return answer;
+  return { known: false, why: words === waterNotTested ? ofWater : ofConcentrate };
 }
 
-/** Works out base dose and extras for the tank, water, concentrate and strength chosen so far. */
-export function chargeDose(filled: FilledFields<DoseKey>, context: LogContext): ChargeDose {
-  const { system } = context;
-  const volume = rowOf(context, "tanks", "tank", filled.text("tank"))?.number("workingVolume");
-  const water = rowOf(context, "waters", "water", filled.text("water"));
-  const concentrate = rowOf(context, "concentrates", "concentrate", filled.text("concentrate"));
-  const strength = filled.text("strength");
-  const base = volume === undefined || strength === undefined ? undefined : askNumber("DOSE", volume, strength, system);
-  const known = volume !== undefined && water !== undefined && concentrate !== undefined;
-  const forHardness = known
-    ? extra(
-        "HARDNESSDOSE",
-        [volume, water.number("hardness"), concentrate.number("capacity")],
-        ["the water's hardness is not in the log", "the concentrate's sequestering capacity is not in the log"],
-        [concentrate.number("labelHardness") ?? null, system],
-      )
-    : undefined;
-  const forAlkalinity = known
-    ? extra(
-        "ALKALINITYDOSE",
-        [volume, water.number("alkalinity"), concentrate.number("alkalinityStrength")],
-        ["the water's alkalinity is not in the log", "the concentrate's alkali strength is not in the log"],
-        [system],
-      )
-    : undefined;
-  const sum = [base, forHardness, forAlkalinity].reduce(
-    (total, one) => total + (one?.known === true ? one.value : 0),
-    0,
-  );
-  return { volume, base, forHardness, forAlkalinity, planned: base?.known === true ? sum : undefined };
+/** The dose for the tank, water, concentrate and strength chosen so far, as the bath's row will say it. */
+export function chargeDose(
+  filled: FilledFields<"tank" | "water" | "concentrate" | "strength">,
+  { log }: LogContext,
+): ChargeDose {
+  const chosen = (["tank", "water", "concentrate", "strength"] as const).map((id) => [id, filled.text(id)] as const);
+  const bath = draftedRow(log, "baths", Object.fromEntries(chosen));
+  return {
+    volume: bath.number("workingVolume"),
+    base: bath.answer("baseDose"),
+    forHardness: extra(bath, "hardnessDose", {
+      ofWater: "the water's hardness is not in the log",
+      ofConcentrate: "the concentrate's sequestering capacity is not in the log",
+    }),
+    forAlkalinity: extra(bath, "alkalinityDose", {
+      ofWater: "the water's alkalinity is not in the log",
+      ofConcentrate: "the concentrate's alkali strength is not in the log",
+    }),
+    planned: bath.number("plannedDose"),
+  };
 }
 
 const smallMeasure: Readonly<Record<UnitSystem, readonly [from: string, to: string]>> = {
@@ -85,7 +66,7 @@ const smallMeasure: Readonly<Record<UnitSystem, readonly [from: string, to: stri
 /** "4.18 gal (534.8 US fl oz)": the big measure and the jug's. */
 export function inJugs(value: number, system: UnitSystem): string {
   const [from, to] = smallMeasure[system];
-  const small = askNumber("UNITCONVERT", value, from, to);
+  const small = askNumber(unitConvert, { value, from, to });
   return `${amount(value)} ${volumeWords[system]}${small.known ? ` (${figure(small.value, 1)} ${to})` : ""}`;
 }
 
@@ -96,7 +77,7 @@ export function bothReadings(strength: string, volume: number, dose: number, sys
   const parts = colonRatio.exec(strength);
   if (parts === null) return [];
   const [, one = "", other = ""] = parts;
-  const inBath = askNumber("DOSE", volume, `${one} in ${other}`, system);
+  const inBath = askNumber(doseFunction, { volume, rate: `${one} in ${other}`, system });
   const unit = volumeWords[system];
   const otherwise = inBath.known ? ` ${one} in ${other} would be ${amount(inBath.value)} ${unit}.` : "";
   return [
@@ -145,7 +126,7 @@ export function doseFindings(
     findings.push({ tone: "good", text: `Planned dose in all: ${inJugs(dose.planned, system)}.` });
   const now = filled.number("concentrateAmount");
   if (now !== undefined && now > 0 && dose.planned !== undefined) {
-    const reached = askNumber("STRENGTHOF", now, dose.volume, "parts");
+    const reached = askNumber(strengthOf, { dose: now, volume: dose.volume, as: "parts" });
     const left = dose.planned - now;
     const rest =
       left > 0.005 ? ` ${amount(left)} ${volumeWords[system]} of the plan is left for after the bench test.` : "";

@@ -6,7 +6,7 @@ import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { bathState, bench } from "../joblog/model/words.ts";
-import { answerOf, numberOf } from "./answer.ts";
+import { askNumber } from "./ask.ts";
 import { findRow, type RowFacts, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import { missingOpening } from "./planned-dose.ts";
 import { trendOf } from "./trend-points.ts";
@@ -31,7 +31,11 @@ export function hoursLeft(log: LogSnapshot, bath: string): number | undefined {
   const since = trendStart(log, bath);
   const used = points.filter(({ when, comparable }) => comparable && when > since);
   if (trigger === undefined || used.length === 0) return undefined;
-  const days = numberOf(answerOf(timeLeft, [used.map(({ when }) => [when]), used.map(({ ph }) => [ph]), trigger]));
+  const days = askNumber(timeLeft, {
+    times: used.map(({ when }) => [when]),
+    readings: used.map(({ ph }) => [ph]),
+    trigger,
+  });
   return days.known ? days.value * hoursADay : undefined;
 }
 
@@ -50,9 +54,13 @@ export function learnedTopUp(log: LogSnapshot, bath: string, ph: number): number
     );
   if (baseline === undefined || known.length === 0) return undefined;
   const column = (id: ColumnId<"additions">): number[][] => known.map((facts) => [facts.number(id) ?? 0]);
-  const answer = numberOf(
-    answerOf(topUpLearned, [baseline, ph, column("amount"), column("phBefore"), column("phAfter")]),
-  );
+  const answer = askNumber(topUpLearned, {
+    baseline,
+    reading: ph,
+    additions: column("amount"),
+    befores: column("phBefore"),
+    afters: column("phAfter"),
+  });
   return answer.known ? answer.value : undefined;
 }
 
@@ -63,9 +71,9 @@ function spokenHours(hours: number): string {
 }
 
 /** After a bench test that failed with the planned dose in: how much more the form will propose. */
-function stepUp(facts: RowFacts<"baths">, system: UnitSystem): readonly string[] {
+function stepUp(facts: RowFacts<"baths">, log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
   const planned = (facts.number("plannedDose") ?? 0) <= (facts.number("openingDose") ?? 0);
-  const more = planned && facts.text("benchState") === bench.refused ? missingOpening(facts, system) : undefined;
+  const more = planned && facts.text("benchState") === bench.refused ? missingOpening(log, bath) : undefined;
   return more === undefined
     ? []
     : [`A step up is ${amount(more)} ${volumeUnit[system]} more: a fifth less water to a part of concentrate.`];
@@ -76,7 +84,7 @@ export function foresight(log: LogSnapshot, bath: string, system: UnitSystem): r
   const row = findRow(log, "baths", "bath", bath);
   const facts = row === undefined ? undefined : rowFacts(row);
   const state = facts?.text("state");
-  if (facts !== undefined && state === bathState.benchTest) return stepUp(facts, system);
+  if (facts !== undefined && state === bathState.benchTest) return stepUp(facts, log, bath, system);
   if (state === bathState.inUse) {
     const hours = hoursLeft(log, bath);
     return hours === undefined || hours === 0

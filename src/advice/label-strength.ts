@@ -1,3 +1,4 @@
+import { dose } from "../../functions/charge/dose.ts";
 import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { RowValue } from "../joblog/model/definition.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
@@ -16,7 +17,7 @@ const labelColumn: Readonly<Record<(typeof soilGrades)[number], ColumnId<"concen
 /** What a cell says of a strength: a number is a share of the bath, and the time that Excel makes of 1:40 is no strength at all. */
 function strengthText(value: RowValue | undefined): string {
   if (typeof value !== "number") return value === undefined ? "" : String(value);
-  return askNumber("DOSE", 1, value).known ? `${figure(100 * value, 4)}%` : "";
+  return askNumber(dose, { volume: 1, rate: value }).known ? `${figure(100 * value, 4)}%` : "";
 }
 
 /** What the label says for the soil of the job. */

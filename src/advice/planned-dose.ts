@@ -1,9 +1,9 @@
-/** What an open bath still lacks of its opening dose; asks only the one worksheet function, since the first view needs it. */
-import { dose } from "../../functions/charge/dose.ts";
-import type { UnitSystem } from "../core/units/unit-system.ts";
+/** What an open bath still lacks of its opening dose. */
+import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { bench } from "../joblog/model/words.ts";
-import { type Answer, answerOf, numberOf } from "./answer.ts";
-import type { RowFacts } from "./bath-facts.ts";
+import type { Answer } from "./ask.ts";
+import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
+import { completedRow } from "./drafted-row.ts";
 import { figure } from "./wording/figures.ts";
 
 /** Amounts are poured to about this much of the log's unit of volume. */
@@ -23,22 +23,22 @@ export function proposedRaise(facts: RowFacts<"baths"> | undefined): string {
     : "";
 }
 
-/** Planned dose at a strength: its base dose, and the extras for the water, which no strength changes. */
-export function plannedAt(strength: string, facts: RowFacts<"baths">, system: UnitSystem): Answer<number> | undefined {
-  const held = facts.number("workingVolume");
-  if (held === undefined) return undefined;
-  const base = numberOf(answerOf(dose, [held, strength, system]));
-  const extras = (facts.number("plannedDose") ?? 0) - (facts.number("baseDose") ?? 0);
-  return base.known ? { known: true, value: base.value + extras } : base;
+/** What a bath's row will say of its planned dose once it asks for that strength; undefined without a working volume. */
+export function plannedAt(strength: string, log: LogSnapshot, bath: string): Answer<number> | undefined {
+  const row = findRow(log, "baths", "bath", bath);
+  if (row === undefined) return undefined;
+  const raised = completedRow(log, "baths", row, { strength });
+  const base = raised.answer("baseDose");
+  return base?.known === true ? raised.answer("plannedDose") : base;
 }
 
 /** What is missing of the planned opening dose, at the strength that is wanted from now on. */
-export function missingOpening(
-  facts: RowFacts<"baths">,
-  system: UnitSystem,
-  strength = proposedRaise(facts),
-): number | undefined {
-  const planned = strength === "" ? undefined : plannedAt(strength, facts, system);
+export function missingOpening(log: LogSnapshot, bath: string, strength?: string): number | undefined {
+  const row = findRow(log, "baths", "bath", bath);
+  if (row === undefined) return undefined;
+  const facts = rowFacts(row);
+  const wantedStrength = strength ?? proposedRaise(facts);
+  const planned = wantedStrength === "" ? undefined : plannedAt(wantedStrength, log, bath);
   const wanted = planned?.known === true ? planned.value : facts.number("plannedDose");
   const left = (wanted ?? 0) - (facts.number("openingDose") ?? 0);
   return left > pourable ? left : undefined;

@@ -1,11 +1,13 @@
+import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import { releaseState } from "../joblog/model/words.ts";
-import { askText } from "./ask.ts";
-import { type RowFacts, rowFacts, rowsOfBath } from "./bath-facts.ts";
+import { rowFacts, rowsOfBath } from "./bath-facts.ts";
+import { completedRow, type DraftedRow, draftedRow } from "./drafted-row.ts";
+import type { FilledFields } from "./filled-fields.ts";
 import type { LogContext } from "./log-context.ts";
 
 /** A release as it will stand: cells that its row holds already, and what is typed now. */
-export type ReleaseFacts = RowFacts<"releases">;
+export type ReleaseFacts = DraftedRow<"releases">;
 
 /** A treatment that can lead to no release: a result over its limit, or all three stages poured and the pH still outside. What it found stays; the bath is treated again in a row of its own. */
 export function isSpent(row: SnapshotRow<"releases">): boolean {
@@ -27,6 +29,23 @@ export function openRelease(context: LogContext, bath: string | undefined): Snap
         .at(-1);
 }
 
+/** `columns`: those that the form asks for. A cell that the row holds already stays. */
+export function releaseFacts(
+  row: SnapshotRow<"releases"> | undefined,
+  bath: string | undefined,
+  filled: FilledFields<ColumnId<"releases">>,
+  columns: readonly ColumnId<"releases">[],
+  { log }: LogContext,
+): ReleaseFacts {
+  const held: SnapshotRow<"releases">["cells"] = row?.cells ?? {};
+  const cells = Object.fromEntries(
+    columns.filter((id) => held[id] === undefined).map((id) => [id, filled.number(id) ?? filled.text(id)]),
+  );
+  return row === undefined
+    ? draftedRow(log, "releases", { bath, ...cells })
+    : completedRow(log, "releases", row, cells);
+}
+
 export interface ReleaseLimits {
   readonly low: number | undefined;
   readonly high: number | undefined;
@@ -34,31 +53,22 @@ export interface ReleaseLimits {
 }
 
 /** The limits typed for this release, or else the shop's own. None are built in. */
-export function limitsOf(release: ReleaseFacts, { log }: LogContext): ReleaseLimits {
-  const { sewerLow, sewerHigh, permit } = log.fields;
-  return {
-    low: release.number("limitLow") ?? (typeof sewerLow === "number" ? sewerLow : undefined),
-    high: release.number("limitHigh") ?? (typeof sewerHigh === "number" ? sewerHigh : undefined),
-    permit: release.text("permit") ?? (permit === undefined ? undefined : String(permit)),
-  };
+export function limitsOf(release: ReleaseFacts): ReleaseLimits {
+  return { low: release.number("lowUsed"), high: release.number("highUsed"), permit: release.text("permitUsed") };
 }
 
-/** After the latest stage, or before any acid. */
-export function lastPhOf(release: ReleaseFacts): number | undefined {
-  return (["phAfter3", "phAfter2", "phAfter1", "ph"] as const).map(release.number).find((ph) => ph !== undefined);
+/** Limits of the shop's own, where a release brings none. */
+export function shopsLimits({ log }: LogContext): ReleaseLimits {
+  return limitsOf(draftedRow(log, "releases", {}));
 }
 
-/** How far the release is, in the words of the Release sheet and in its order; "entered" opens the release fields, and says no more. */
-export function releaseStateOf(release: ReleaseFacts, context: LogContext): string {
-  const { low, high } = limitsOf(release, context);
-  const ph = lastPhOf(release);
-  if (low === undefined || high === undefined) return releaseState.limits;
-  if (ph === undefined) return releaseState.ph;
-  const place = askText("DISCHARGECHECK", ph, low, high);
-  if (!place.known) return releaseState.limits;
-  if (place.value === "below") return releaseState.below;
-  if (place.value === "above") return releaseState.above;
-  const result = release.text("analysesResult");
-  if (result === "over a limit") return releaseState.over;
-  return result === undefined || result === "awaited" ? releaseState.results : releaseState.entered;
+/** How far the release is, in the words of its row; limits that leave no room are none. */
+export function releaseStateOf(release: ReleaseFacts): string {
+  return release.text("state") ?? releaseState.limits;
+}
+
+/** Whether limits and results are in, so that the release itself can be entered. */
+export function isEntered(release: ReleaseFacts): boolean {
+  const after: readonly string[] = [releaseState.entered, releaseState.incomplete, releaseState.released];
+  return after.includes(releaseStateOf(release));
 }

@@ -5,11 +5,6 @@ import { headerOf } from "../../joblog/model/headers.ts";
 import { LogProblem } from "../office-problems.ts";
 import { logTables } from "../table-columns.ts";
 
-/** A row for one of the log's tables. */
-export type NewRow = {
-  readonly [Table in TableId]: { readonly table: Table; readonly row: LogRow<Table> };
-}[TableId];
-
 /** Cells of an earlier row, found by its key in the table's first column, that are filled in if they are blank. */
 export type BlankFill = {
   readonly [Table in TableId]: { readonly table: Table; readonly key: string; readonly cells: LogRow<Table> };

@@ -10,7 +10,7 @@ import type {
   RowValue,
   TableDefinition,
 } from "../model/definition.ts";
-import type { AnyRow, LogSnapshot } from "../model/log-snapshot.ts";
+import type { LogSnapshot } from "../model/log-snapshot.ts";
 import { isCellError } from "../model/log-snapshot.ts";
 import { CellError, type Scalar, scalarOf } from "./cell-value.ts";
 import { type Surroundings, valueOf } from "./value-of.ts";
@@ -78,10 +78,13 @@ export class EvaluatedLog {
     this.fields = new Map(definition.sheets.flatMap((sheet) => sheet.fields).map((field) => [field.id, field]));
   }
 
-  /** Blank rows between the others keep their place, for positions are counted. */
+  /**
+   * Blank rows between the others keep their place, for positions are counted; those at the end of a table are
+   * not in a snapshot. A table of Excel always has one row.
+   */
   private linesOf({ id: table, fixedRows, emptyRows }: TableDefinition, drafts: readonly Cells[]): readonly Line[] {
-    const rows: readonly AnyRow[] = this.log.rows[table];
-    const length = Math.max(fixedRows === true ? emptyRows : 0, ...rows.map(({ position }) => position + 1));
+    const rows = this.log.rows[table];
+    const length = Math.max(fixedRows === true ? emptyRows : 1, ...rows.map(({ position }) => position + 1));
     const lines = Array.from({ length }, (): Line => ({ typed: {}, shown: undefined, known: new Map() }));
     for (const { position, cells } of rows) {
       const anew = this.fresh === "everything" || this.fresh(table, cells);

@@ -217,6 +217,11 @@ export type Cells = Readonly<Record<string, RowValue | undefined>>;
 /** One table row by column id; computed columns never appear. */
 export type LogRow<Table extends TableId> = { readonly [Id in ColumnId<Table>]?: RowValue | undefined };
 
+/** A row for one of the log's tables. */
+export type NewRow = {
+  readonly [Table in TableId]: { readonly table: Table; readonly row: LogRow<Table> };
+}[TableId];
+
 /** What a log is filled with when it is laid out. */
 export interface LogContent {
   readonly fields: { readonly [Id in FieldId]?: RowValue | undefined };

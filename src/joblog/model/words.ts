@@ -134,6 +134,12 @@ export const bathState = {
 /** How far a baseline is, once there are enough readings for one. */
 export const baselineStanding = { set: "set", differ: "temperatures differ" } as const;
 
+/** Cost to restore against the agreed share of the replacement value. */
+export const economicTest = { within: "within the share", over: "over the share" } as const;
+
+/** What stands instead of a split of what a bath lost. */
+export const moreLeft = "more left than the level fell: check";
+
 /** What stands where a figure of the water would be needed. */
 export const waterNotTested = "water not tested";
 

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { NewRow } from "../../excel/record/append-ground.ts";
+import type { NewRow } from "../../joblog/model/definition.ts";
 import type { Cells } from "../../joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { nextIds } from "../record/next-id.ts";

@@ -1,3 +1,8 @@
+import { dose } from "../../../functions/charge/dose.ts";
+import { reorderPoint } from "../../../functions/money/reorder-point.ts";
+import { unitPrice } from "../../../functions/money/unit-price.ts";
+import { tankVolume } from "../../../functions/tank/tank-volume.ts";
+import { hardnessClass } from "../../../functions/water/hardness-class.ts";
 import { askNumber, askText } from "../../advice/ask.ts";
 import { findRow, rowFacts } from "../../advice/bath-facts.ts";
 import type { FilledFields } from "../../advice/filled-fields.ts";
@@ -30,7 +35,13 @@ function bathsWith(log: LogSnapshot, column: "tank" | "water" | "concentrate", k
 function ofTank({ filled, key, changed, log, system }: Row<"tanks">): readonly Finding[] {
   const [length, width, depth] = (["length", "width", "fillDepth"] as const).map(filled.number);
   if (length === undefined || width === undefined || depth === undefined) return [];
-  const volume = askNumber("TANKVOLUME", length, width, depth, filled.number("displacement") ?? null, system);
+  const volume = askNumber(tankVolume, {
+    length,
+    width,
+    depth,
+    displacement: filled.number("displacement"),
+    system,
+  });
   const baths = bathsWith(log, "tank", key);
   const measured = (["length", "width", "fillDepth", "displacement"] as const).some((id) => changed.includes(id));
   return [
@@ -43,7 +54,8 @@ function ofTank({ filled, key, changed, log, system }: Row<"tanks">): readonly F
 
 function ofWater({ filled, key, changed, log }: Row<"waters">): readonly Finding[] {
   const hardness = filled.number("hardness");
-  const answer = hardness === undefined ? undefined : askText("HARDNESSCLASS", hardness === 0 ? "0 mg/L" : hardness);
+  const answer =
+    hardness === undefined ? undefined : askText(hardnessClass, { hardness: hardness === 0 ? "0 mg/L" : hardness });
   const baths = bathsWith(log, "water", key);
   return [
     ...(answer === undefined
@@ -66,11 +78,14 @@ function ofWater({ filled, key, changed, log }: Row<"waters">): readonly Finding
 
 function ofConcentrate({ filled, key, changed, log, system }: Row<"concentrates">): readonly Finding[] {
   const [price, pack] = [filled.number("packPrice"), filled.number("packVolume")];
-  const unit = price === undefined || pack === undefined ? undefined : askNumber("UNITPRICE", price, pack, system);
+  const unit =
+    price === undefined || pack === undefined
+      ? undefined
+      : askNumber(unitPrice, { pack_price: price, pack_volume: pack, system });
   const strengths = (["labelLight", "labelMedium", "labelHeavy"] as const).flatMap((id): readonly Finding[] => {
     const text = filled.text(id);
-    const dose = text === undefined ? undefined : askNumber("DOSE", 100, text, system);
-    return dose?.known === false ? [{ tone: "watch", text: `"${text ?? ""}" gives no dose: ${dose.why}` }] : [];
+    const answer = text === undefined ? undefined : askNumber(dose, { volume: 100, rate: text, system });
+    return answer?.known === false ? [{ tone: "watch", text: `"${text ?? ""}" gives no dose: ${answer.why}` }] : [];
   });
   const baths = bathsWith(log, "concentrate", key);
   return [
@@ -108,7 +123,7 @@ function ofStock({ filled, key, log, system }: Row<"stockBalance">): readonly Fi
         text: "Nothing of it has gone into a bath yet: the reorder point follows with the first days of use.",
       },
     ];
-  const point = askNumber("REORDERPOINT", use, lead, safety ?? null);
+  const point = askNumber(reorderPoint, { daily_use: use, lead_days: lead, safety });
   return [
     point.known
       ? {

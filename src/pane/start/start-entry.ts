@@ -1,3 +1,4 @@
+import { tankVolume } from "../../../functions/tank/tank-volume.ts";
 import { askNumber } from "../../advice/ask.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
@@ -65,7 +66,13 @@ const groups: readonly FieldGroup[] = [
 function findingsOf(filled: FilledFields<StartKey>, system: UnitSystem): readonly Finding[] {
   const [length, width, depth] = (["length", "width", "fillDepth"] as const).map((id) => filled.number(`tanks.${id}`));
   if (length === undefined || width === undefined || depth === undefined) return [];
-  const volume = askNumber("TANKVOLUME", length, width, depth, filled.number("tanks.displacement") ?? null, system);
+  const volume = askNumber(tankVolume, {
+    length,
+    width,
+    depth,
+    displacement: filled.number("tanks.displacement"),
+    system,
+  });
   return volume.known
     ? [{ tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` }]
     : [{ tone: "act", text: volume.why }];

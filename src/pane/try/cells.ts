@@ -1,3 +1,4 @@
+import type { Argument, DefinedFunction } from "../../../functions/define-function.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Draft } from "../record/entry-form.ts";
@@ -18,9 +19,14 @@ function argument(cell: TypedCell): string {
 }
 
 /** The call of a function as a cell holds it, without its equals sign; arguments left out at the end are not written. */
-export function callText(id: string, cells: readonly TypedCell[]): string {
+export function callText<const Arguments extends readonly Argument<unknown>[]>(
+  of: DefinedFunction<Arguments>,
+  given: { readonly [Name in Arguments[number]["name"]]?: TypedCell | undefined },
+): string {
+  const byName: Readonly<Record<string, TypedCell | undefined>> = given;
+  const cells = of.arguments.map(({ name }) => byName[name] ?? null);
   const last = cells.findLastIndex((cell) => cell !== null);
-  return `BATH.${id}(${cells
+  return `BATH.${of.id}(${cells
     .slice(0, last + 1)
     .map(argument)
     .join(",")})`;

@@ -1,3 +1,5 @@
+import { dose } from "../../../functions/charge/dose.ts";
+import { strengthOf } from "../../../functions/charge/strength-of.ts";
 import { askNumber } from "../../advice/ask.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
 import { bothReadings, inJugs } from "../../advice/charge-dose.ts";
@@ -7,10 +9,10 @@ import { callText, systemCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 
 /** The same strength as labels write it. */
-function otherWords(dose: number, volume: number | string): string {
+function otherWords(poured: number, volume: number | string): string {
   const said = (["parts", "%", "mL/L", "fl oz/gal"] as const).map((word) => ({
     word,
-    answer: askNumber("STRENGTHOF", dose, volume, word),
+    answer: askNumber(strengthOf, { dose: poured, volume, as: word }),
   }));
   return said
     .flatMap(({ word, answer }) => {
@@ -38,22 +40,22 @@ export const doseSketch: Sketch = {
   work: (values, { system }) => {
     const [volume, rate] = [typedCell(values, "volume"), typedCell(values, "rate")];
     if (volume === null || rate === null) return { findings: [] };
-    const dose = askNumber("DOSE", volume, rate, system);
-    if (!dose.known) return { findings: [{ tone: "act", text: dose.why }] };
+    const needed = askNumber(dose, { volume, rate, system });
+    if (!needed.known) return { findings: [{ tone: "act", text: needed.why }] };
     return {
       findings: [
-        { tone: "good", text: `Concentrate: ${inJugs(dose.value, system)}.` },
+        { tone: "good", text: `Concentrate: ${inJugs(needed.value, system)}.` },
         ...(typeof volume === "number"
           ? [
-              ...bothReadings(String(rate), volume, dose.value, system),
+              ...bothReadings(String(rate), volume, needed.value, system),
               {
                 tone: "plain",
-                text: `${otherWords(dose.value, volume)}. Water: ${amount(volume - dose.value)} ${volumeUnit[system]}.`,
+                text: `${otherWords(needed.value, volume)}. Water: ${amount(volume - needed.value)} ${volumeUnit[system]}.`,
               } as const,
             ]
           : []),
       ],
-      formula: `=${callText("DOSE", [volume, rate, systemCell(system)])}`,
+      formula: `=${callText(dose, { volume, rate, system: systemCell(system) })}`,
     };
   },
 };

@@ -1,3 +1,5 @@
+import { acidStages } from "../../../functions/discharge/acid-stages.ts";
+import { acidTo } from "../../../functions/discharge/acid-to.ts";
 import { ask, askNumber } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
@@ -47,10 +49,11 @@ export const neutralizingSketch: Sketch = {
     );
     const acid = values["acid"] ?? "";
     if (volume === null || ph === null || target === null || acid === "") return { findings: [] };
-    const needed = askNumber("ACIDTO", volume, ph, target, acid, null, null, titrated, system);
+    const asked = { volume, ph, target_ph: target, acid, alkalinity_meq_L: titrated };
+    const needed = askNumber(acidTo, { ...asked, system });
     if (!needed.known) return { findings: [{ tone: "act", text: needed.why }] };
     const unit = acidUnit(acid, system);
-    const stages = needed.value > 0 ? ask("ACIDSTAGES", needed.value) : undefined;
+    const stages = needed.value > 0 ? ask(acidStages, { amount: needed.value }) : undefined;
     const rows = stages?.known === true && Array.isArray(stages.value) ? stages.value : [];
     return {
       findings: [
@@ -73,7 +76,7 @@ export const neutralizingSketch: Sketch = {
               ]),
             },
           }),
-      formula: `=${callText("ACIDTO", [volume, ph, target, acid, null, null, titrated, systemCell(system)])}`,
+      formula: `=${callText(acidTo, { ...asked, system: systemCell(system) })}`,
     };
   },
 };

@@ -1,3 +1,5 @@
+import { phAt } from "../../../functions/ph/ph-at.ts";
+import { verdict as verdictFunction } from "../../../functions/top-up/verdict.ts";
 import { askNumber, askText } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";
@@ -46,12 +48,24 @@ export const temperatureSketch: Sketch = {
       "alkalinity",
     ].map((key) => typedCell(values, key));
     if (ph === null || from === null || to === null) return { findings: [] };
-    const there = askNumber("PHAT", ph, from, to, builder, alkalinity, system);
+    const asked = { ph, from_temperature: from, to_temperature: to, builder, alkalinity };
+    const there = askNumber(phAt, { ...asked, system });
     if (!there.known) return { findings: [{ tone: "act", text: there.why }] };
     const facts = log === undefined ? undefined : bathFacts(log, bath);
     const drop = facts === undefined ? shopsDrop(log) : dropOf(facts);
     const verdict =
-      baseline === null ? undefined : askText("VERDICT", ph, baseline, drop, to, from, builder, alkalinity, system);
+      baseline === null
+        ? undefined
+        : askText(verdictFunction, {
+            reading: ph,
+            baseline,
+            drop,
+            baseline_temperature: to,
+            reading_temperature: from,
+            builder,
+            alkalinity,
+            system,
+          });
     return {
       findings: [
         { tone: "good", text: `Cooled or warmed to the baseline's temperature: about ${phFigure(there.value)}.` },
@@ -70,7 +84,7 @@ export const temperatureSketch: Sketch = {
           text: "A used bath moves less with temperature than the fresh one this is worked out for. To be sure, cool a sample.",
         },
       ],
-      formula: `=${callText("PHAT", [ph, from, to, builder, alkalinity, systemCell(system)])}`,
+      formula: `=${callText(phAt, { ...asked, system: systemCell(system) })}`,
     };
   },
 };

@@ -1,3 +1,5 @@
+import { topUpRange } from "../../../functions/top-up/top-up-range.ts";
+import { trigger } from "../../../functions/top-up/trigger.ts";
 import { askNumber, askRow } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";
@@ -56,13 +58,14 @@ export const topUpSketch: Sketch = {
     ].map((key) => typedCell(values, key));
     if (dose === null || baseline === null || reading === null) return { findings: [] };
     const share = shareCell(log);
-    const range = askRow("TOPUPRANGE", dose, baseline, reading, builder, temperature, alkalinity, share, system);
+    const asked = { opening_dose: dose, baseline, reading, builder, temperature, alkalinity, house_share: share };
+    const range = askRow(topUpRange, { ...asked, system });
     if (!range.known) return { findings: [{ tone: "act", text: range.why }] };
     const [low = 0, best = 0, high = 0, first = 0] = range.value;
     const unit = volumeUnit[system];
     const facts = log === undefined ? undefined : bathFacts(log, bath);
     const drop = facts === undefined ? shopsDrop(log) : dropOf(facts);
-    const trigger = askNumber("TRIGGER", baseline, drop);
+    const due = askNumber(trigger, { baseline, drop });
     return {
       findings: [
         best === 0
@@ -72,16 +75,16 @@ export const topUpSketch: Sketch = {
           tone: "plain",
           text: `In all likely ${amount(low)} to ${amount(high)} ${unit}, best estimate ${amount(best)}${typeof dose === "number" ? `, ${percent(best / dose)} of the opening dose` : ""}.`,
         },
-        ...(trigger.known
+        ...(due.known
           ? [
               {
                 tone: "plain",
-                text: `Top-up due at ${ph(trigger.value)} or under (drop allowed ${figure(drop, 2, 2)}).`,
+                text: `Top-up due at ${ph(due.value)} or under (drop allowed ${figure(drop, 2, 2)}).`,
               } as const,
             ]
           : []),
       ],
-      formula: `=${callText("TOPUPRANGE", [dose ?? null, baseline ?? null, reading ?? null, builder ?? null, temperature ?? null, alkalinity ?? null, share, systemCell(system)])}`,
+      formula: `=${callText(topUpRange, { ...asked, system: systemCell(system) })}`,
     };
   },
 };

@@ -1,8 +1,11 @@
-import type { Answer } from "../../advice/answer.ts";
-import { askNumber } from "../../advice/ask.ts";
+import { alkalinityDose } from "../../../functions/charge/alkalinity-dose.ts";
+import { hardnessDose } from "../../../functions/charge/hardness-dose.ts";
+import { blend } from "../../../functions/water/blend.ts";
+import { type Answer, askNumber } from "../../advice/ask.ts";
 import { rowFacts } from "../../advice/bath-facts.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
 import { amount, figure, percent } from "../../advice/wording/figures.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import type { Draft } from "../record/entry-form.ts";
 import { callText, systemCell, type TypedCell, typedCell } from "./cells.ts";
@@ -31,7 +34,7 @@ function blendOf(values: Draft, waters: readonly Water[]): Water | undefined {
   const share = Number(values["share"] ?? "");
   if (one === undefined || two === undefined || one === two || !(share > 0 && share < 100)) return undefined;
   const mixed = (kind: "hardness" | "alkalinity"): Answer<number> =>
-    askNumber("BLEND", [[labCell(one[kind])], [labCell(two[kind])]], [[100 - share], [share]]);
+    askNumber(blend, { values: [[labCell(one[kind])], [labCell(two[kind])]], volumes: [[100 - share], [share]] });
   const [hardness, alkalinity] = [mixed("hardness"), mixed("alkalinity")];
   return hardness.known && alkalinity.known
     ? {
@@ -49,15 +52,24 @@ interface Dressing {
   readonly alkali: TypedCell;
 }
 
-const callsOf = (
-  { hardness, alkalinity }: Water,
-  { volume, capacity, labelHardness, alkali }: Dressing,
-  system: TypedCell,
-) =>
-  [
-    ["HARDNESSDOSE", [volume, labCell(hardness), capacity, labelHardness, system]],
-    ["ALKALINITYDOSE", [volume, labCell(alkalinity), alkali, system]],
-  ] as const;
+/** What the extra doses of a water are asked with. */
+const askedOf = ({ hardness, alkalinity }: Water, { volume, capacity, labelHardness, alkali }: Dressing) => ({
+  hardness: { volume, hardness: labCell(hardness), capacity, label_hardness: labelHardness },
+  alkalinity: { volume, alkalinity: labCell(alkalinity), strength_eq_L: alkali },
+});
+
+function extrasOf(water: Water, dressing: Dressing, system: UnitSystem): readonly Answer<number>[] {
+  const asked = askedOf(water, dressing);
+  return [
+    askNumber(hardnessDose, { ...asked.hardness, system }),
+    askNumber(alkalinityDose, { ...asked.alkalinity, system }),
+  ];
+}
+
+function formulaOf(water: Water, dressing: Dressing, system: TypedCell): string {
+  const asked = askedOf(water, dressing);
+  return `=${callText(hardnessDose, { ...asked.hardness, system })}+${callText(alkalinityDose, { ...asked.alkalinity, system })}`;
+}
 
 export const watersSketch: Sketch = {
   id: "waters",
@@ -100,7 +112,7 @@ export const watersSketch: Sketch = {
   work: (values, context) => {
     const { system } = context;
     const waters = watersOf(context);
-    const blend = blendOf(values, waters);
+    const mixed = blendOf(values, waters);
     const [volume, capacity, labelHardness, alkali] = ["volume", "capacity", "labelHardness", "alkali"].map((key) =>
       typedCell(values, key),
     );
@@ -117,9 +129,9 @@ export const watersSketch: Sketch = {
       labelHardness: labelHardness ?? null,
       alkali: alkali ?? null,
     };
-    const compared = [...waters, ...(blend === undefined ? [] : [blend])].map((water) => ({
+    const compared = [...waters, ...(mixed === undefined ? [] : [mixed])].map((water) => ({
       water,
-      answers: callsOf(water, dressing, system).map(([id, cells]) => askNumber(id, ...cells)),
+      answers: extrasOf(water, dressing, system),
     }));
     const failed = compared.flatMap(({ answers }) => answers).find((answer) => !answer.known);
     if (failed !== undefined) return { findings: [{ tone: "act", text: failed.why }] };
@@ -138,9 +150,7 @@ export const watersSketch: Sketch = {
       ...(last === undefined
         ? {}
         : {
-            formula: `=${callsOf(last.water, dressing, systemCell(system))
-              .map(([id, cells]) => callText(id, cells))
-              .join("+")}`,
+            formula: formulaOf(last.water, dressing, systemCell(system)),
           }),
     };
   },

@@ -1,5 +1,9 @@
 import { expect, it } from "vitest";
 
+import { corrosive } from "../../../functions/discharge/corrosive.ts";
+import { heatTime } from "../../../functions/heat/heat-time.ts";
+import { topUpTitration } from "../../../functions/top-up/top-up-titration.ts";
+import { unitConvert } from "../../../functions/units/unit-convert.ts";
 import { ask, askNumber } from "../../../src/advice/ask.ts";
 import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
 import { numberIn, readCsv, textIn } from "../../reference/read-csv.ts";
@@ -32,7 +36,7 @@ const agreeing: Readonly<Record<string, Ours>> = {
   "T2 working volume, gal": (week) => tank(week, "T2", "workingVolume"),
   "T1 dose at 1+28, gal": (week) => bath(week, bathOne, "baseDose"),
   "T1 dose at 1+28, US fl oz": (week) =>
-    known(askNumber("UNITCONVERT", bath(week, bathOne, "baseDose"), "US gal", "US fl oz")),
+    known(askNumber(unitConvert, { value: bath(week, bathOne, "baseDose"), from: "US gal", to: "US fl oz" })),
   "T1 baseline": (week) => bath(week, bathOne, "baseline"),
   "T1 trigger": (week) => bath(week, bathOne, "trigger"),
   "evaporated overnight by levels, gal": byLevels,
@@ -49,7 +53,11 @@ const agreeing: Readonly<Record<string, Ours>> = {
       .map(({ cells }) => cells)
       .filter((cells) => cells.bath === bathOne && cells.pTitre !== undefined);
     return known(
-      askNumber("TOPUPTITRATION", 1, number(fresh ?? {}, "pTitre"), number(reading(log, bathOne, morning), "pTitre")),
+      askNumber(topUpTitration, {
+        opening_dose: 1,
+        fresh_titre: number(fresh ?? {}, "pTitre"),
+        titre_now: number(reading(log, bathOne, morning), "pTitre"),
+      }),
     );
   },
   "R013 without drift, linear between checks": ({ log }) =>
@@ -90,14 +98,28 @@ const differing: Readonly<Record<string, Difference>> = {
   "T1 heated from 62 to 130 °F without loss, h": {
     why: "the list takes 8.345 lb in every gallon; the function takes the density of water at 62 °F and its heat up to 130 °F",
     ours: (week) =>
-      known(askNumber("HEATTIME", tank(week, "T1", "workingVolume"), 62, 130, tank(week, "T1", "heater"), null, "US")),
+      known(
+        askNumber(heatTime, {
+          volume: tank(week, "T1", "workingVolume"),
+          from: 62,
+          to: 130,
+          kilowatts: tank(week, "T1", "heater"),
+          system: "US",
+        }),
+      ),
     by: -0.009,
     within: 0.002,
   },
   "citric acid for T1, kg": {
     why: "the list knows what the invented bath takes to pH 8.5, 3.32 eq; the log knows its pH and its titration to 4.5, and reckons 3.64 eq with an unknown builder: 10 % more, and stages are read anyway",
     ours: ({ log }) =>
-      known(askNumber("UNITCONVERT", number(row(log, "releases", { bath: bathOne }), "acidNeeded"), "lb", "kg")),
+      known(
+        askNumber(unitConvert, {
+          value: number(row(log, "releases", { bath: bathOne }), "acidNeeded"),
+          from: "lb",
+          to: "kg",
+        }),
+      ),
     by: 0.0204,
     within: 0.001,
   },
@@ -146,7 +168,7 @@ export function holdsAnswers(week: () => PlayedWeek): void {
   });
 
   it("neat concentrate of pH 12.9 is corrosive waste if discarded, the spent bath is not", () => {
-    expect(ask("CORROSIVE", 12.9)).toEqual({ known: true, value: true });
+    expect(ask(corrosive, { ph: 12.9 })).toEqual({ known: true, value: true });
     expect(row(week().log, "releases", { bath: bathOne })["corrosive"]).toBe("no");
   });
 }

@@ -7,6 +7,7 @@ import { holdsFlags } from "./flags.ts";
 import { holdsMoney } from "./money.ts";
 import { type PlayedWeek, playInNewWorkbook } from "./played-week.ts";
 import { holdsSample } from "./sample.ts";
+import { holdsWithoutSpreadsheet } from "./without-spreadsheet.ts";
 
 let week: PlayedWeek;
 
@@ -29,6 +30,9 @@ describe("the invented week, typed into the pane", () => {
   });
   describe("shares its costs", () => {
     holdsMoney(() => week);
+  });
+  describe("worked out without a spreadsheet", () => {
+    holdsWithoutSpreadsheet(() => week);
   });
   // Opens a workbook of its own: last.
   describe("is the same week in other units", () => {

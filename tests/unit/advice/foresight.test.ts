@@ -75,7 +75,8 @@ describe("what a bath's readings and additions foretell", () => {
 
   // 121.175 gal at 1+28 holds 4.178 gal; four fifths of 28 parts of water, 1+22.4, takes 121.175 / 23.4 = 5.178 gal.
   it("is the step up after a bench test that failed with the planned dose in", async () => {
-    const log = withCells(await demoLog("2027-03-02T17:00"), "baths", bath, {
+    const pure = withCells(await demoLog("2027-03-02T17:00"), "waters", "RO", { hardness: 0, alkalinity: 0 });
+    const log = withCells(pure, "baths", bath, {
       state: "bench test",
       benchState: bench.refused,
       plannedDose: 4.178,

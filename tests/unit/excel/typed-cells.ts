@@ -1,8 +1,8 @@
-import type { NewRow } from "../../../src/excel/record/append-ground.ts";
 import type { CellChange, RowChange } from "../../../src/excel/record/cell-changes.ts";
 import type { LogEdit } from "../../../src/excel/record/log-edit.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
+import type { NewRow } from "../../../src/joblog/model/definition.ts";
 import type { Cells, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { CellPlan, SheetPlan, WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 

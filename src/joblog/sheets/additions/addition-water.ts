@@ -13,6 +13,7 @@ import { placeIn, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { alkaliAdded, hardnessAdded, volume } from "../../model/units-of.ts";
+import { moreLeft } from "../../model/words.ts";
 
 const { computed, helper } = columnsOf<"additions">();
 
@@ -46,7 +47,7 @@ function split(id: string, label: string, place: number, help: string): Computed
       [isBlank(levelLoss), isBlank(strength)],
       when(isBlank(dragOut), instead("drag-out of the tank missing"))
         .when(isAtMost(levelLoss, 0), instead("level did not fall"))
-        .when(isOver(out, times(mostCarriedOut, levelLoss)), instead("more left than the level fell: check"))
+        .when(isOver(out, times(mostCarriedOut, levelLoss)), instead(moreLeft))
         .otherwise(placeIn(parts, place)),
     );
   });

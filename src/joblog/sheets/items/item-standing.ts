@@ -3,7 +3,7 @@ import { blankIf, when } from "../../formula/choices.ts";
 import { all, is, isBlank, isFilled, isNoNumber, isUnder } from "../../formula/conditions.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { itemStandings } from "../../model/words.ts";
+import { economicTest as words, itemStandings } from "../../model/words.ts";
 
 const { computed } = columnsOf<"items">();
 
@@ -47,9 +47,7 @@ export const economicTest: ComputedColumn = computed(
   ({ restoreCost, replacementValue }, { named }) =>
     blankIf(
       [isNoNumber(named.economicShare), isNoNumber(restoreCost), isNoNumber(replacementValue)],
-      when(isUnder(restoreCost, times(named.economicShare, replacementValue)), "within the share").otherwise(
-        "over the share",
-      ),
+      when(isUnder(restoreCost, times(named.economicShare, replacementValue)), words.within).otherwise(words.over),
     ),
 );
 

@@ -9,7 +9,7 @@ import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { alkaliCaution } from "../../cautions.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField } from "../../fields-of.ts";
-import { newRows } from "../../new-rows.ts";
+import { newRow } from "../../new-rows.ts";
 import { addition } from "../../step-forms.ts";
 import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";
@@ -22,17 +22,19 @@ function meaning(filled: FilledFields<AdditionKey>, context: LogContext): Meanin
   const bath = filled.text("bath");
   const amount = filled.number("amount");
   const note = [filled.text("note"), raiseNote(filled, context)].filter((part) => part !== undefined);
+  const added = newRow("additions", filled, context, {
+    kind: "concentrate",
+    note: note.length === 0 ? undefined : note.join("; "),
+  });
   return {
-    findings: [...raiseFindings(filled, context), ...additionFindings(filled, context)],
+    findings: [...raiseFindings(filled, context), ...additionFindings(added.row, context)],
     problems: [
       ...amountProblems("amount", "Amount", amount, heldBy(context, bath), context),
       ...raiseProblems(filled, context),
     ],
     doubts: additionDoubts(filled, context),
     changes: raiseChanges(filled, context),
-    rows: newRows("additions", filled, context, [
-      { kind: "concentrate", note: note.length === 0 ? undefined : note.join("; ") },
-    ]),
+    rows: [added],
     recorded: `${amountFigure(amount ?? 0)} ${volumeUnit[context.system]} of concentrate for bath ${bath ?? ""}`,
   };
 }

@@ -1,56 +1,48 @@
-import { askNumber } from "../../../../advice/ask.ts";
-import { findRow, type RowFacts, rowFacts } from "../../../../advice/bath-facts.ts";
+import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { inJugs } from "../../../../advice/charge-dose.ts";
+import { draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure, money } from "../../../../advice/wording/figures.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { AdditionKey } from "./strength-raise.ts";
 
-function costFinding(
-  amount: number,
-  filled: FilledFields<AdditionKey>,
-  facts: RowFacts<"baths">,
-  context: LogContext,
-): readonly Finding[] {
-  const row = findRow(context.log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
-  const price = row === undefined ? undefined : rowFacts(row).number("unitPrice");
-  if (price === undefined) return [];
-  const payer = filled.text("account") === "shop" ? "the shop's own account" : "claims";
-  return [{ tone: "plain", text: `Cost ${money(amount * price)}, to ${payer}.` }];
+function costFinding(addition: DraftedRow<"additions">): readonly Finding[] {
+  const cost = addition.number("cost");
+  if (cost === undefined) return [];
+  const payer = addition.text("account") === "shop" ? "the shop's own account" : "claims";
+  return [{ tone: "plain", text: `Cost ${money(cost)}, to ${payer}.` }];
 }
 
+/** `bath`: as its row will stand with the addition. */
 function concentrateFindings(
   amount: number,
-  filled: FilledFields<AdditionKey>,
-  facts: RowFacts<"baths">,
-  context: LogContext,
+  addition: DraftedRow<"additions">,
+  bath: DraftedRow<"baths">,
+  { system }: LogContext,
 ): readonly Finding[] {
-  const { system } = context;
-  const opening = facts.number("openingDose");
-  const volume = facts.number("workingVolume");
-  if (filled.text("purpose") === "opening") {
-    const total = (opening ?? 0) + amount;
-    const reached = volume === undefined ? undefined : askNumber("STRENGTHOF", total, volume, "parts");
-    const strength = reached?.known === true ? ` makes 1+${figure(reached.value, 1)}` : "";
+  const opening = bath.number("openingDose");
+  if (addition.text("purpose") === "opening") {
+    const reached = bath.text("strengthReached");
+    const strength = reached === undefined ? "" : ` makes ${reached}`;
     return [
-      { tone: "good", text: `Opening dose in all: ${inJugs(total, system)}${strength}.` },
+      { tone: "good", text: `Opening dose in all: ${inJugs(opening ?? amount, system)}${strength}.` },
       { tone: "watch", text: "New concentrate: test every surface again before the baseline." },
     ];
   }
   if (opening === undefined) return [];
-  const total = (facts.number("topUpTotal") ?? 0) + (filled.text("purpose") === "top-up" ? amount : 0);
   const counts =
-    filled.text("purpose") === "top-up"
+    addition.text("purpose") === "top-up"
       ? "With it, top-ups come to"
       : "It does not count among the top-ups, which come to";
   const findings: Finding[] = [
     {
       tone: "plain",
-      text: `${inJugs(amount, system)}. ${counts} ${figure((total / opening) * 100, 0)}% of the opening dose.`,
+      text: `${inJugs(amount, system)}. ${counts} ${figure(((bath.number("topUpTotal") ?? 0) / opening) * 100, 0)}% of the opening dose.`,
     },
   ];
   if (amount > opening)
@@ -72,19 +64,23 @@ export function amountDoubts(filled: FilledFields<AdditionKey>, { log, system }:
   ];
 }
 
-/** What the top-up form says while it is filled in. */
-export function additionFindings(filled: FilledFields<AdditionKey>, context: LogContext): readonly Finding[] {
-  const facts = bathFacts(context.log, filled.text("bath"));
-  const amount = filled.number("amount");
-  if (facts === undefined || amount === undefined) return [];
-  const after = filled.number("phAfter");
+/** What the top-up form says of the addition's row while it is filled in. */
+export function additionFindings(row: LogRow<"additions">, context: LogContext): readonly Finding[] {
+  const { log } = context;
+  const ofBath = findRow(log, "baths", "bath", String(row["bath"] ?? ""));
+  if (ofBath === undefined || typeof row["amount"] !== "number") return [];
+  const after = draftedLog(
+    log,
+    [{ table: "additions", row }],
+    (table, cells) => cells === ofBath.cells && table === "baths",
+  );
+  const addition = after.added("additions");
+  const isRead = addition.number("phAfter") !== undefined;
   return [
-    ...concentrateFindings(amount, filled, facts, context),
-    ...costFinding(amount, filled, facts, context),
-    ...(after === undefined
-      ? []
-      : judgeRecovery(facts, { added: amount, before: filled.number("phBefore"), after }, context)),
-    ...(after === undefined && filled.text("purpose") !== "opening"
+    ...concentrateFindings(row["amount"], addition, after.standing("baths", ofBath), context),
+    ...costFinding(addition),
+    ...(isRead ? judgeRecovery(rowFacts(ofBath), addition, context) : []),
+    ...(!isRead && addition.text("purpose") !== "opening"
       ? [{ tone: "plain" as const, text: "Mix, then take a reading: it fills in the pH after." }]
       : []),
   ];

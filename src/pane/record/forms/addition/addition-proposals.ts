@@ -1,7 +1,8 @@
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { furtherAddition, recoveredWord } from "../../../../advice/judge-recovery.ts";
+import { completedRow } from "../../../../advice/drafted-row.ts";
+import { furtherAddition } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { missingOpening, proposedRaise } from "../../../../advice/planned-dose.ts";
 import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
@@ -21,22 +22,14 @@ function stillMissing(
   context: LogContext,
   bath: string,
 ): number | undefined {
-  const baseline = facts.number("baseline");
-  const ph = last.number("ph");
-  if (last.text("purpose") !== "after top-up" || baseline === undefined || ph === undefined) return undefined;
-  const after = phForRecovery(facts, ph, last.number("temperature"), context);
-  if (after === undefined) return undefined;
-  const recovered = recoveredWord(after, baseline, context);
-  if (!recovered.known || recovered.value !== recovery.short) return undefined;
-  const added = rowsOfBath(context.log, "additions", bath)
-    .map(rowFacts)
-    .filter((addition) => addition.text("kind") === "concentrate")
+  const phAfter = last.text("purpose") === "after top-up" ? phForRecovery(last) : undefined;
+  const row = rowsOfBath(context.log, "additions", bath)
+    .filter(({ cells }) => cells["kind"] === "concentrate")
     .at(-1);
-  const next = furtherAddition(
-    facts,
-    { added: added?.number("amount"), before: added?.number("phBefore"), after },
-    context,
-  );
+  if (phAfter === undefined || row === undefined) return undefined;
+  const addition = completedRow(context.log, "additions", row, { phAfter });
+  if (addition.text("recovery") !== recovery.short) return undefined;
+  const next = furtherAddition(facts, addition, context);
   return next?.known === true && next.value > 0 ? next.value : undefined;
 }
 
@@ -50,7 +43,7 @@ function proposedAmount(
 ): string {
   if (facts === undefined) return "";
   if (purpose === "opening") {
-    const left = missingOpening(facts, context.system, strength);
+    const left = missingOpening(context.log, bath, strength);
     return left === undefined ? "" : figure(left, 3);
   }
   const last = lastReadingOf(context.log, bath);
@@ -63,9 +56,8 @@ function proposedAmount(
 function proposedBefore(facts: RowFacts<"baths"> | undefined, bath: string, context: LogContext): string {
   const row = lastReadingOf(context.log, bath);
   const last = row === undefined ? undefined : rowFacts(row);
-  const read = last?.number("ph");
-  if (facts === undefined || last === undefined || read === undefined) return "";
-  const before = phForRecovery(facts, read, last.number("temperature"), context);
+  if (facts === undefined || last === undefined) return "";
+  const before = phForRecovery(last);
   return before === undefined ? "" : phFigure(before);
 }
 

@@ -26,7 +26,7 @@ export function raiseProblems(filled: FilledFields<AdditionKey>, context: LogCon
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
   if (facts === undefined || strength === undefined) return [];
-  const planned = plannedAt(strength, facts, context.system);
+  const planned = plannedAt(strength, context.log, facts.text("bath") ?? "");
   const poured = facts.number("openingDose") ?? 0;
   const label = "Strength now wanted";
   if (planned === undefined)
@@ -48,8 +48,9 @@ export function raiseFindings(filled: FilledFields<AdditionKey>, context: LogCon
   const { system } = context;
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
-  const planned = facts === undefined || strength === undefined ? undefined : plannedAt(strength, facts, system);
-  if (strength === undefined || facts === undefined || planned?.known !== true) return [];
+  if (strength === undefined || facts === undefined) return [];
+  const planned = plannedAt(strength, context.log, facts.text("bath") ?? "");
+  if (planned?.known !== true) return [];
   const was = facts.text("strength");
   const left = planned.value - (facts.number("openingDose") ?? 0) - (filled.number("amount") ?? 0);
   const rest = left > pourable ? ` ${amountFigure(left)} ${volumeUnit[system]} of it are left after this.` : "";

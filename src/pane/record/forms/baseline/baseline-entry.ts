@@ -1,19 +1,17 @@
 import { TargetRegular } from "@fluentui/react-icons/svg/target";
 
-import { askNumber } from "../../../../advice/ask.ts";
-import { rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
-import { bathFacts, dropOf } from "../../../../advice/bath-values.ts";
+import { findRow, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
+import { draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { shopsDrop } from "../../../../advice/shop-values.ts";
 import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
 import { degrees, figure, ph } from "../../../../advice/wording/figures.ts";
-import { mean } from "../../../../advice/wording/middle.ts";
-import { median } from "../../../../core/numeric/median.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
-import { bench } from "../../../../joblog/model/words.ts";
+import { baselineStanding, bench } from "../../../../joblog/model/words.ts";
 import { hotSampleCaution } from "../../cautions.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, meterField } from "../../fields-of.ts";
@@ -63,12 +61,12 @@ interface Sample {
 }
 
 /** Baseline readings of the log that count already: the sheet takes them and the new ones together. */
-function countedAlready(bath: string | undefined, { log }: LogContext): readonly Sample[] {
-  const rows = bath === undefined ? [] : rowsOfBath(log, "readings", bath).map(rowFacts);
-  return rows
+function countedAlready(bath: string, { log }: LogContext): readonly Sample[] {
+  return rowsOfBath(log, "readings", bath)
+    .map(rowFacts)
     .filter((row) => row.number("counted") === 1)
     .flatMap((row): Sample[] => {
-      const read = row.number("phCorrected") ?? row.number("ph");
+      const read = row.number("phCorrected");
       return read === undefined ? [] : [{ ph: read, temperature: row.number("temperature") }];
     });
 }
@@ -112,52 +110,36 @@ function sampleSpreadDoubts(samples: readonly Sample[]): readonly string[] {
     : [`The readings lie between ${ph(low)} and ${ph(high)}. Was each typed right, and is the bath mixed?`];
 }
 
-function findingsOf(
+/** What is said of samples that make a baseline: `before` is the bath's row as it stands, `after` as it will stand. */
+function baselineFindings(
   samples: readonly Sample[],
-  filled: FilledFields<BaselineKey>,
+  before: RowFacts<"baths">,
+  after: DraftedRow<"baths">,
   context: LogContext,
 ): readonly Finding[] {
-  const facts = bathFacts(context.log, filled.text("bath"));
-  const existing = facts?.number("baseline");
-  const findings: Finding[] =
-    existing === undefined
+  const unit = temperatureUnit[context.system];
+  const [count, earlier] = [after.number("baselineReadings") ?? 0, before.number("baselineReadings") ?? 0];
+  const excess = excessSpread([...countedAlready(before.text("bath") ?? "", context), ...samples], context);
+  if (after.text("baselineState") === baselineStanding.differ)
+    return earlier === 0 || excess === undefined
       ? []
       : [
           {
-            tone: "watch",
-            text: `This bath has a baseline of ${ph(existing)} already; readings recorded here join it.`,
+            tone: "act",
+            text: `With the ${String(earlier)} in the log the samples differ by ${degrees(excess.spread)} ${unit}, and ${degrees(excess.gap)} ${unit} is allowed: the bath has no baseline until those read apart are corrected.`,
           },
         ];
-  const earlier = countedAlready(filled.text("bath"), context);
-  const all = [...earlier, ...samples];
-  if (samples.length < repeats.least) {
-    const left = repeats.least - samples.length;
-    return [
-      ...findings,
-      { tone: "plain", text: `${String(left)} more ${left === 1 ? "reading" : "readings"} for a median.` },
-    ];
-  }
-  const excess = earlier.length === 0 ? undefined : excessSpread(all, context);
-  const unit = temperatureUnit[context.system];
-  if (excess !== undefined) {
-    return [
-      ...findings,
-      {
-        tone: "act",
-        text: `With the ${String(earlier.length)} in the log the samples differ by ${degrees(excess.spread)} ${unit}, and ${degrees(excess.gap)} ${unit} is allowed: the bath has no baseline until those read apart are corrected.`,
-      },
-    ];
-  }
-  const middle = median(all.map((sample) => sample.ph));
-  const trigger = askNumber("TRIGGER", middle, facts === undefined ? shopsDrop(context.log) : dropOf(facts));
-  const temperatures = temperaturesOf(all);
-  const at = temperatures.length === 0 ? "" : ` at ${degrees(mean(temperatures))} ${unit}`;
-  const joined = earlier.length === 0 ? "" : `, ${String(earlier.length)} of them in the log already`;
-  findings.push({ tone: "good", text: `Baseline ${ph(middle)}${at}: the median of ${String(all.length)}${joined}.` });
-  if (trigger.known)
+  const [baseline, temperature, trigger] = (["baseline", "baselineTemperature", "trigger"] as const).map(after.number);
+  if (baseline === undefined) return [];
+  const at = temperature === undefined ? "" : ` at ${degrees(temperature)} ${unit}`;
+  const joined = earlier === 0 ? "" : `, ${String(earlier)} of them in the log already`;
+  const findings: Finding[] = [
+    { tone: "good", text: `Baseline ${ph(baseline)}${at}: the median of ${String(count)}${joined}.` },
+  ];
+  if (trigger !== undefined)
     findings.push({
       tone: "plain",
-      text: `Top-up due at ${ph(trigger.value)} or under (drop allowed ${figure(middle - trigger.value, 2, 2)}).`,
+      text: `Top-up due at ${ph(trigger)} or under (drop allowed ${figure(baseline - trigger, 2, 2)}).`,
     });
   const spread = Math.max(...samples.map((sample) => sample.ph)) - Math.min(...samples.map((sample) => sample.ph));
   // A pH meter in order repeats to about 0.05; a tenth between samples is a sign of poor mixing (common practice, no source).
@@ -167,6 +149,36 @@ function findingsOf(
       text: `The readings differ by ${figure(spread, 2, 2)}: is the bath mixed and the meter steady?`,
     });
   return findings;
+}
+
+function findingsOf(
+  samples: readonly Sample[],
+  rows: ReturnType<typeof newRows<"readings">>,
+  bath: SnapshotRow<"baths"> | undefined,
+  context: LogContext,
+): readonly Finding[] {
+  const existing = bath === undefined ? undefined : rowFacts(bath).number("baseline");
+  const findings: readonly Finding[] =
+    existing === undefined
+      ? []
+      : [
+          {
+            tone: "watch",
+            text: `This bath has a baseline of ${ph(existing)} already; readings recorded here join it.`,
+          },
+        ];
+  if (samples.length < repeats.least) {
+    const left = repeats.least - samples.length;
+    return [
+      ...findings,
+      { tone: "plain", text: `${String(left)} more ${left === 1 ? "reading" : "readings"} for a median.` },
+    ];
+  }
+  if (bath === undefined) return findings;
+  const after = draftedLog(context.log, rows, (table, cells) =>
+    table === "readings" ? cells["counted"] === 1 && cells["bath"] === bath.cells.bath : cells === bath.cells,
+  );
+  return [...findings, ...baselineFindings(samples, rowFacts(bath), after.standing("baths", bath), context)];
 }
 
 /** Of one sample only, in the row of the first. */
@@ -179,8 +191,20 @@ function meaning(filled: FilledFields<BaselineKey>, context: LogContext, values:
     return read === undefined ? [] : [{ ph: read, temperature: filled.number(temperatureKey(set)) }];
   });
   const blocked = gate(filled, context);
+  const rows = newRows(
+    "readings",
+    filled,
+    context,
+    samples.map(({ ph, temperature }, index) => ({
+      purpose: "baseline",
+      ph,
+      temperature,
+      ...(index === 0 ? {} : measuredOnce),
+    })),
+  );
+  const ofBath = bath === undefined ? undefined : findRow(context.log, "baths", "bath", bath);
   return {
-    findings: findingsOf(samples, filled, context),
+    findings: findingsOf(samples, rows, ofBath, context),
     problems: [
       ...spreadProblem(samples, context),
       ...levelProblems("level", "Level", filled.number("level"), bath, context),
@@ -190,17 +214,7 @@ function meaning(filled: FilledFields<BaselineKey>, context: LogContext, values:
       ...meterDoubts(filled, true, context),
       ...levelDoubts(filled.number("level"), bath, context),
     ],
-    rows: newRows(
-      "readings",
-      filled,
-      context,
-      samples.map(({ ph, temperature }, index) => ({
-        purpose: "baseline",
-        ph,
-        temperature,
-        ...(index === 0 ? {} : measuredOnce),
-      })),
-    ),
+    rows,
     recorded: `${String(samples.length)} baseline readings of bath ${bath ?? ""}`,
     ...(blocked === undefined ? {} : { blocked }),
   };

@@ -9,7 +9,7 @@ import { bathState, careKinds } from "../../../../joblog/model/words.ts";
 import { careCaution } from "../../cautions.ts";
 import type { EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
-import { newRows } from "../../new-rows.ts";
+import { newRow } from "../../new-rows.ts";
 import { careFindings } from "./care-findings.ts";
 
 type CareColumn = ColumnId<"care">;
@@ -53,8 +53,9 @@ function meaning(filled: FilledFields<ColumnId<"care">>, context: LogContext): M
   const bath = filled.text("bath");
   const kind = filled.text("kind") ?? "care";
   const minutes = filled.number("minutes");
+  const added = newRow("care", filled, context);
   return {
-    findings: careFindings(filled, context),
+    findings: careFindings(added.row, context),
     problems: [
       ...amountProblems("amount", "Taken out", filled.number("amount"), heldBy(context, bath), context),
       ...(minutes === 0
@@ -67,7 +68,7 @@ function meaning(filled: FilledFields<ColumnId<"care">>, context: LogContext): M
             "A foil test shows the pattern of a charged, degassed bath; this one has no concentrate yet. Record it all the same?",
           ]
         : [],
-    rows: newRows("care", filled, context),
+    rows: [added],
     recorded: `${kind} of bath ${bath ?? ""}`,
   };
 }

@@ -1,32 +1,25 @@
-import { findRow, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
-import { bathFacts } from "../../../../advice/bath-values.ts";
-import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import { rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure, ph } from "../../../../advice/wording/figures.ts";
-import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 
 /** Minutes of degassing after a fresh fill (common practice, no source). */
 const usualDegas = { low: 5, high: 20 } as const;
 
-function takenOut(
-  filled: FilledFields<ColumnId<"care">>,
-  bath: RowFacts<"baths">,
-  context: LogContext,
-): readonly Finding[] {
-  const taken = filled.number("amount");
+function takenOut(care: DraftedRow<"care">, context: LogContext): readonly Finding[] {
+  const taken = care.number("amount");
   if (taken === undefined || taken === 0) return [];
   const unit = volumeUnit[context.system];
-  const before = rowsOfBath(context.log, "care", filled.text("bath") ?? "").reduce(
+  const before = rowsOfBath(context.log, "care", care.text("bath") ?? "").reduce(
     (sum, row) => sum + (rowFacts(row).number("amount") ?? 0),
     0,
   );
-  const [dose, held] = [bath.number("openingDose"), bath.number("workingVolume")];
+  const concentrate = care.number("concentrateLost");
   const lost =
-    dose === undefined || held === undefined
-      ? ""
-      : ` It takes about ${amountFigure((taken * dose) / held)} ${unit} of concentrate along.`;
+    concentrate === undefined ? "" : ` It takes about ${amountFigure(concentrate)} ${unit} of concentrate along.`;
   return [
     {
       tone: "plain",
@@ -36,17 +29,12 @@ function takenOut(
 }
 
 /** A rinse is held against the water it was made of. */
-function rinse(
-  filled: FilledFields<ColumnId<"care">>,
-  bath: RowFacts<"baths">,
-  { log }: LogContext,
-): readonly Finding[] {
-  const read = filled.number("rinsePh");
+function rinse(care: DraftedRow<"care">, { log }: LogContext): readonly Finding[] {
+  const read = care.number("rinsePh");
   if (read === undefined) return [];
-  const water = findRow(log, "waters", "water", bath.text("water") ?? "");
-  const supply = water === undefined ? undefined : rowFacts(water).number("ph");
-  const above = supply === undefined ? "" : ` That is ${ph(read - supply)} above the bath's water.`;
-  const earlier = rowsOfBath(log, "care", filled.text("bath") ?? "")
+  const overWater = care.number("aboveWater");
+  const above = overWater === undefined ? "" : ` That is ${ph(overWater)} above the bath's water.`;
+  const earlier = rowsOfBath(log, "care", care.text("bath") ?? "")
     .map(rowFacts)
     .filter((row) => row.text("kind") === "rinse check")
     .at(-1)
@@ -61,18 +49,18 @@ function rinse(
 }
 
 /** What the care form says while it is filled in. */
-export function careFindings(filled: FilledFields<ColumnId<"care">>, context: LogContext): readonly Finding[] {
-  const bath = bathFacts(context.log, filled.text("bath"));
-  if (bath === undefined) return [];
-  const minutes = filled.number("minutes");
-  switch (filled.text("kind")) {
+export function careFindings(row: LogRow<"care">, context: LogContext): readonly Finding[] {
+  const care = draftedRow(context.log, "care", row);
+  if (care.number("bathRow") === undefined) return [];
+  const minutes = care.number("minutes");
+  switch (care.text("kind")) {
     case "skim":
     case "drain":
-      return takenOut(filled, bath, context);
+      return takenOut(care, context);
     case "filter":
       return [{ tone: "plain", text: "Keep bags and sludge in a labeled, closed drum until the result is in." }];
     case "rinse check":
-      return rinse(filled, bath, context);
+      return rinse(care, context);
     case "degas":
       return minutes !== undefined && (minutes < usualDegas.low || minutes > usualDegas.high)
         ? [

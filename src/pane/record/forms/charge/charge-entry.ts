@@ -6,9 +6,9 @@ import { labelStrength, labelStrengths } from "../../../../advice/label-strength
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { shopsDrop } from "../../../../advice/shop-values.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
-import type { NewRow } from "../../../../excel/record/append-ground.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
+import type { NewRow } from "../../../../joblog/model/definition.ts";
 import { chargeCaution } from "../../cautions.ts";
 import { typedCells } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";

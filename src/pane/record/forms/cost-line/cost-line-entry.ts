@@ -8,7 +8,7 @@ import { money } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, textsOf } from "../../fields-of.ts";
-import { newRows } from "../../new-rows.ts";
+import { newRow } from "../../new-rows.ts";
 
 function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly Finding[] {
   const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
@@ -41,7 +41,7 @@ function meaning(filled: FilledFields<ColumnId<"costLines">>, context: LogContex
     findings: findingsOf(filled, context),
     problems: amount === 0 ? [{ key: "amount", message: "Amount: 0.00 is no cost. A credit is negative." }] : [],
     doubts: doubtsOf(filled, context),
-    rows: newRows("costLines", filled, context),
+    rows: [newRow("costLines", filled, context)],
     recorded: `cost line of ${amount === undefined ? "" : money(amount)}, ${filled.text("what") ?? ""}`,
   };
 }

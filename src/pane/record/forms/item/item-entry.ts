@@ -1,6 +1,7 @@
 import { BoxRegular } from "@fluentui/react-icons/svg/box";
 
-import { completedFacts, findRow } from "../../../../advice/bath-facts.ts";
+import { findRow } from "../../../../advice/bath-facts.ts";
+import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
@@ -9,8 +10,8 @@ import { itemsCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, textsOf } from "../../fields-of.ts";
-import { newRows } from "../../new-rows.ts";
-import { type ItemFacts, itemFindings } from "./item-findings.ts";
+import { newRow } from "../../new-rows.ts";
+import { itemFindings } from "./item-findings.ts";
 import { bathDoubts } from "./item-hazards.ts";
 
 const earlierKey = "earlier";
@@ -43,7 +44,20 @@ function itemField(id: ItemColumn, { log }: LogContext): EntryField {
   return field(log, "items", id, offered);
 }
 
-function reasonProblems(item: ItemFacts, earlier: boolean): readonly FieldProblem[] {
+/** The item as it will stand: a row of the list, whose own cells count first, or a new one. */
+function together(
+  row: SnapshotRow<"items"> | undefined,
+  filled: FilledFields<ItemKey>,
+  context: LogContext,
+): DraftedRow<"items"> {
+  const { log } = context;
+  if (row === undefined) return draftedRow(log, "items", newRow("items", filled, context).row);
+  const { cells } = row;
+  const blank = [...became, ...more].filter((id) => cells[id] === undefined);
+  return completedRow(log, "items", row, cellsOf(filled, blank));
+}
+
+function reasonProblems(item: DraftedRow<"items">, earlier: boolean): readonly FieldProblem[] {
   const problems: FieldProblem[] = [];
   if (item.text("outcome") === "not restorable" && item.text("reason") === undefined)
     problems.push({
@@ -65,7 +79,7 @@ function reasonProblems(item: ItemFacts, earlier: boolean): readonly FieldProble
 
 function meaning(filled: FilledFields<ItemKey>, context: LogContext): Meaning {
   const row = earlierItem(filled.text(earlierKey), context);
-  const item = completedFacts(row, filled);
+  const item = together(row, filled, context);
   const key = row?.cells.id;
   const common = {
     findings: itemFindings(item, row !== undefined, context),
@@ -82,7 +96,7 @@ function meaning(filled: FilledFields<ItemKey>, context: LogContext): Meaning {
   }
   return {
     ...common,
-    rows: newRows("items", filled, context),
+    rows: [newRow("items", filled, context)],
     recorded: `${filled.text("item") ?? "item"} of claim ${filled.text("claim") ?? ""}`,
   };
 }

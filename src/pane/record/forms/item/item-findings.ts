@@ -1,46 +1,33 @@
-import { type RowFacts, rowFacts } from "../../../../advice/bath-facts.ts";
+import { rowFacts } from "../../../../advice/bath-facts.ts";
+import type { DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure, money, percent } from "../../../../advice/wording/figures.ts";
-import { itemStandings, yesNo } from "../../../../joblog/model/words.ts";
+import { economicTest, itemStandings, yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
 
-/** What an item will hold once the entry is in the log: cells of its row and what the form adds. */
-export type ItemFacts = RowFacts<"items">;
-
-/** Where a piece counts, as the Items sheet says it. */
-function standingOf(item: ItemFacts): string {
-  switch (item.text("outcome")) {
-    case undefined:
-      return itemStandings.pending;
-    case "restored":
-      return item.text("route") === "hand"
-        ? itemStandings.handCleaned
-        : item.text("route") === "specialist"
-          ? itemStandings.specialist
-          : itemStandings.restored;
-    case "not restorable":
-      return itemStandings.notRestorable;
-    default:
-      return itemStandings.returned;
-  }
-}
-
 /** The economic test is asked only where a share was agreed with the insurer: there is no usual one. */
-function economicFindings(item: ItemFacts, { log }: LogContext): readonly Finding[] {
-  const share = log.fields.economicShare;
+function economicFindings(item: DraftedRow<"items">, { log }: LogContext): readonly Finding[] {
+  const share = log.fields["economicShare"];
   const [cost, value] = [item.number("restoreCost"), item.number("replacementValue")];
   if (cost === undefined || value === undefined || value === 0) return [];
   const says = `Restoring for ${money(cost)} is ${percent(cost / value)} of the replacement value`;
-  if (typeof share !== "number")
+  const test = item.text("economic");
+  if (test === undefined || typeof share !== "number")
     return [{ tone: "plain", text: `${says}. No share is agreed yet, so nothing follows from it.` }];
-  return cost < share * value
+  return test === economicTest.within
     ? [{ tone: "good", text: `${says}: within the agreed ${percent(share)}.` }]
     : [{ tone: "watch", text: `${says}: over the agreed ${percent(share)}. Reason code COST, if that decides.` }];
 }
 
-function balance(claim: string, item: ItemFacts, added: number, closes: boolean, { log }: LogContext): string {
+function balance(
+  claim: string,
+  item: DraftedRow<"items">,
+  added: number,
+  closes: boolean,
+  { log }: LogContext,
+): string {
   const rows = log.rows.items.map(rowFacts).filter((row) => row.text("claim") === claim);
   const pieces = rows.reduce((sum, row) => sum + (row.number("quantity") ?? 0), added);
   const pendingBefore = rows
@@ -52,14 +39,14 @@ function balance(claim: string, item: ItemFacts, added: number, closes: boolean,
 }
 
 /** What the item form says while it is filled in. `earlier`: the item stands in the list already. */
-export function itemFindings(item: ItemFacts, earlier: boolean, context: LogContext): readonly Finding[] {
+export function itemFindings(item: DraftedRow<"items">, earlier: boolean, context: LogContext): readonly Finding[] {
   const [claim, quantity] = [item.text("claim"), item.number("quantity")];
   if (claim === undefined || quantity === undefined) return [];
   const closes = earlier && item.text("outcome") !== undefined;
   const findings: Finding[] = [
     {
       tone: "plain",
-      text: `Counts as ${standingOf(item)}. ${balance(claim, item, earlier ? 0 : quantity, closes, context)}`,
+      text: `Counts as ${item.text("standing") ?? itemStandings.pending}. ${balance(claim, item, earlier ? 0 : quantity, closes, context)}`,
     },
     ...economicFindings(item, context),
   ];

@@ -61,16 +61,17 @@ function meaning(filled: FilledFields<MakeUpKey>, context: LogContext): Meaning 
   const bath = filled.text("bath");
   const poured = filled.number("amount");
   const concentrate = filled.number("concentrateAmount");
+  const rows = newRows("additions", filled, context, [
+    { kind: "water", purpose: "make-up" },
+    ...(concentrate === undefined
+      ? []
+      : [{ kind: "concentrate", purpose: "make-up", amount: concentrate, ...blankBesideWater }]),
+  ]);
   return {
-    findings: makeUpFindings(filled, context),
+    findings: makeUpFindings(rows[0]?.row ?? {}, filled, context),
     problems: problems(filled, context),
     doubts: [...waterDoubts(filled, context), ...levelDoubts(filled.number("levelAfter"), bath, context)],
-    rows: newRows("additions", filled, context, [
-      { kind: "water", purpose: "make-up" },
-      ...(concentrate === undefined
-        ? []
-        : [{ kind: "concentrate", purpose: "make-up", amount: concentrate, ...blankBesideWater }]),
-    ]),
+    rows,
     recorded: `level make-up of bath ${bath ?? ""}, ${amountFigure(poured ?? 0)} ${volumeUnit[context.system]}`,
   };
 }

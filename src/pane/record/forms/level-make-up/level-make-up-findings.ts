@@ -1,25 +1,39 @@
-import type { Answer } from "../../../../advice/answer.ts";
-import { askNumber } from "../../../../advice/ask.ts";
+import { alkalinityDose } from "../../../../../functions/charge/alkalinity-dose.ts";
+import { hardnessDose } from "../../../../../functions/charge/hardness-dose.ts";
+import { type Answer, askNumber } from "../../../../advice/ask.ts";
+import type { RowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { inJugs } from "../../../../advice/charge-dose.ts";
+import { type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { keyed, type MakeUpKey, riseOf, type SinceWater, sinceWater, splitOf } from "./level-make-up-facts.ts";
+import { moreLeft } from "../../../../joblog/model/words.ts";
+import { keyed, type MakeUpKey, riseOf } from "./level-make-up-facts.ts";
 
-const volumeSymbol = { US: "US gal", metric: "L", imperial: "imperial gal" } as const;
-
-function splitFindings(filled: FilledFields<MakeUpKey>, since: SinceWater, context: LogContext): readonly Finding[] {
+function splitFindings(
+  addition: DraftedRow<"additions">,
+  filled: FilledFields<MakeUpKey>,
+  context: LogContext,
+): readonly Finding[] {
   const unit = volumeUnit[context.system];
-  const split = splitOf(filled, since, context);
+  const [loads, lost] = [addition.number("loadsSince") ?? 0, addition.number("drainedSince") ?? 0];
+  const split = addition.answer("evaporated");
   if (split?.known === false) return [{ tone: "act", text: split.why }];
   if (split === undefined) {
+    const words = addition.text("evaporated");
+    if (words === moreLeft)
+      return [
+        {
+          tone: "act",
+          text: "More left with loads and drains than the level fell: check the units, the levels, and whether water went in meanwhile.",
+        },
+      ];
     const out =
-      since.loads + since.drained > 0
-        ? " The tank's drag-out by a load is not in the log (sheet Job), so it cannot be divided."
-        : "";
+      loads + lost > 0 ? " The tank's drag-out by a load is not in the log (sheet Job), so it cannot be divided." : "";
     return [
       {
         tone: "plain",
@@ -27,13 +41,13 @@ function splitFindings(filled: FilledFields<MakeUpKey>, since: SinceWater, conte
       },
     ];
   }
-  const { evaporated, carriedOut, concentrate } = split.value;
-  const drained = since.drained > 0 ? ` and ${amountFigure(since.drained)} ${unit} drained` : "";
-  const by = carriedOut === 0 ? "" : `, by ${String(since.loads)} ${since.loads === 1 ? "load" : "loads"}${drained}`;
+  const [carriedOut, concentrate] = [addition.number("carriedOut") ?? 0, addition.number("concentrateDue") ?? 0];
+  const drained = lost > 0 ? ` and ${amountFigure(lost)} ${unit} drained` : "";
+  const by = carriedOut === 0 ? "" : `, by ${String(loads)} ${loads === 1 ? "load" : "loads"}${drained}`;
   const findings: Finding[] = [
     {
       tone: "plain",
-      text: `Lost since the last water: ${amountFigure(evaporated)} ${unit} evaporated, ${amountFigure(carriedOut)} ${unit} carried out as solution${by}.`,
+      text: `Lost since the last water: ${amountFigure(split.value)} ${unit} evaporated, ${amountFigure(carriedOut)} ${unit} carried out as solution${by}.`,
     },
   ];
   if (concentrate < 0.0005) return [...findings, { tone: "good", text: "Water alone gives it back." }];
@@ -54,48 +68,56 @@ function eats(answer: Answer<number>, unit: string): string {
 }
 
 /** What the water brings into the bath, loudly where it is another water than that of the fill. */
-function waterFindings(poured: number, filled: FilledFields<MakeUpKey>, context: LogContext): readonly Finding[] {
+function waterFindings(
+  poured: number,
+  addition: DraftedRow<"additions">,
+  facts: RowFacts<"baths"> | undefined,
+  context: LogContext,
+): readonly Finding[] {
   const { system } = context;
-  const facts = bathFacts(context.log, filled.text("bath"));
   const ofFill = facts?.text("water");
-  const name = filled.text("water") ?? ofFill;
+  const name = addition.text("water") ?? ofFill;
   const water = keyed(context, "waters", "water", name);
   const concentrate = keyed(context, "concentrates", "concentrate", facts?.text("concentrate"));
-  const liters = askNumber("UNITCONVERT", poured, volumeSymbol[system], "L");
-  const [hardness, alkalinity] = [water?.number("hardness"), water?.number("alkalinity")];
+  const [grams, equivalents] = [addition.number("hardnessCarried"), addition.number("bicarbonateCarried")];
   const other = name !== ofFill;
   const start = other ? `${name ?? ""} is not the water of the fill (${ofFill ?? ""}). ` : "";
   const brings = other ? "It brings" : "The water brings";
-  if (!liters.known || hardness === undefined || alkalinity === undefined)
+  if (grams === undefined || equivalents === undefined)
     return [{ tone: other ? "act" : "watch", text: `${start}What it brings is not known: the water is not tested.` }];
   const unit = volumeUnit[system];
-  const grams = figure((liters.value * hardness) / 1000, 1);
+  // The extra for water poured in later stands in no column.
   const byHardness =
-    hardness === 0
+    grams === 0
       ? ""
       : eats(
-          askNumber(
-            "HARDNESSDOSE",
-            poured,
-            hardness,
-            concentrate?.number("capacity") ?? null,
-            concentrate?.number("labelHardness") ?? null,
+          askNumber(hardnessDose, {
+            volume: poured,
+            hardness: water?.number("hardness"),
+            capacity: concentrate?.number("capacity"),
+            label_hardness: concentrate?.number("labelHardness"),
             system,
-          ),
+          }),
           unit,
         );
-  const perLiter = askNumber("UNITCONVERT", alkalinity, "mg/L CaCO3", "meq/L");
-  const equivalents = perLiter.known ? figure((liters.value * perLiter.value) / 1000, 3) : "0";
   const byAlkalinity =
-    alkalinity === 0
+    equivalents === 0
       ? ""
       : eats(
-          askNumber("ALKALINITYDOSE", poured, alkalinity, concentrate?.number("alkalinityStrength") ?? null, system),
+          askNumber(alkalinityDose, {
+            volume: poured,
+            alkalinity: water?.number("alkalinity"),
+            strength_eq_L: concentrate?.number("alkalinityStrength"),
+            system,
+          }),
           unit,
         );
   return [
-    { tone: other ? "act" : "plain", text: `${start}${brings} ${grams} g of hardness as CaCO3${byHardness}.` },
-    { tone: other ? "act" : "plain", text: `${brings} ${equivalents} eq of bicarbonate${byAlkalinity}.` },
+    {
+      tone: other ? "act" : "plain",
+      text: `${start}${brings} ${figure(grams, 1)} g of hardness as CaCO3${byHardness}.`,
+    },
+    { tone: other ? "act" : "plain", text: `${brings} ${figure(equivalents, 3)} eq of bicarbonate${byAlkalinity}.` },
   ];
 }
 
@@ -103,9 +125,14 @@ function waterFindings(poured: number, filled: FilledFields<MakeUpKey>, context:
 const mismatch = 0.15;
 
 /** What the level make-up form says while it is filled in. */
-export function makeUpFindings(filled: FilledFields<MakeUpKey>, context: LogContext): readonly Finding[] {
+export function makeUpFindings(
+  row: LogRow<"additions">,
+  filled: FilledFields<MakeUpKey>,
+  context: LogContext,
+): readonly Finding[] {
   const [bath, when, poured] = [filled.text("bath"), filled.number("when"), filled.number("amount")];
   if (bath === undefined || when === undefined) return [];
+  const addition = draftedRow(context.log, "additions", row);
   const rise = riseOf(filled, context);
   const unit = volumeUnit[context.system];
   const contradicts =
@@ -122,7 +149,7 @@ export function makeUpFindings(filled: FilledFields<MakeUpKey>, context: LogCont
           },
         ]
       : []),
-    ...splitFindings(filled, sinceWater(context, bath, when), context),
-    ...(poured === undefined ? [] : waterFindings(poured, filled, context)),
+    ...splitFindings(addition, filled, context),
+    ...(poured === undefined ? [] : waterFindings(poured, addition, bathFacts(context.log, bath), context)),
   ];
 }

@@ -10,7 +10,7 @@ import { bathState } from "../../../../joblog/model/words.ts";
 import { loadCaution } from "../../cautions.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField } from "../../fields-of.ts";
-import { newRows } from "../../new-rows.ts";
+import { newRow } from "../../new-rows.ts";
 import { addition } from "../../step-forms.ts";
 import { loadFindings } from "./load-findings.ts";
 
@@ -35,11 +35,12 @@ function meaning(filled: FilledFields<ColumnId<"loads">>, context: LogContext): 
   const bath = filled.text("bath");
   const state = bathFacts(context.log, bath)?.text("state");
   const stateDoubt = doubtOfState[state ?? ""];
+  const added = newRow("loads", filled, context);
   return {
-    findings: loadFindings(filled, context),
+    findings: loadFindings(added.row, context),
     problems: zeroProblems(filled),
     doubts: [...(stateDoubt === undefined ? [] : [stateDoubt]), ...loadsFlaggedOrDirty(filled, context)],
-    rows: newRows("loads", filled, context),
+    rows: [added],
     recorded: `load of claim ${filled.text("claim") ?? ""} in bath ${bath ?? ""}`,
     ...(state === bathState.charge
       ? {

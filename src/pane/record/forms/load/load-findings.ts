@@ -1,41 +1,22 @@
 import { rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
-import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import { draftedRow } from "../../../../advice/drafted-row.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure, percent } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
-import type { FieldId } from "../../../../joblog/formula/log-names.ts";
-import { soilGrades, yesNo } from "../../../../joblog/model/words.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
+import { yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
 
-const weightOf: Readonly<Record<(typeof soilGrades)[number], FieldId>> = {
-  light: "weightLight",
-  medium: "weightMedium",
-  heavy: "weightHeavy",
-};
-
-/** What a load counts for by each basis of a share, as the Loads sheet has it. */
-interface Units {
-  readonly baskets: number;
-  readonly weighted: number;
-  readonly minutes: number;
-}
-
-function unitsOf(filled: FilledFields<ColumnId<"loads">>, context: LogContext): Units | undefined {
-  const [baskets, minutes] = [filled.number("baskets"), filled.number("minutes")];
-  const grade = soilGrades.find((one) => one === filled.text("soil"));
-  const weight = grade === undefined ? undefined : context.log.fields[weightOf[grade]];
-  if (baskets === undefined || minutes === undefined || typeof weight !== "number") return undefined;
-  return { baskets, weighted: baskets * weight, minutes: baskets * minutes };
-}
-
-/** What the load form says while it is filled in: what it counts for, and the claim's share of the bath with it. */
-export function loadFindings(filled: FilledFields<ColumnId<"loads">>, context: LogContext): readonly Finding[] {
-  const units = unitsOf(filled, context);
-  const [bath, claim] = [filled.text("bath"), filled.text("claim")];
-  if (units === undefined || bath === undefined || claim === undefined) return [];
-  if (filled.text("rework") === yes)
+/** What the load form says of its row while it is filled in: what it counts for, and the claim's share of the bath with it. */
+export function loadFindings(row: LogRow<"loads">, context: LogContext): readonly Finding[] {
+  const load = draftedRow(context.log, "loads", row);
+  const [baskets, weighted, minutes] = (["counted", "weighted", "basketMinutes"] as const).map(load.number);
+  const [bath, claim] = [load.text("bath"), load.text("claim")];
+  if (baskets === undefined || weighted === undefined || minutes === undefined) return [];
+  if (bath === undefined || claim === undefined) return [];
+  if (load.text("rework") === yes)
     return [
       {
         tone: "plain",
@@ -45,7 +26,7 @@ export function loadFindings(filled: FilledFields<ColumnId<"loads">>, context: L
   const loads = rowsOfBath(context.log, "loads", bath);
   const sum = (column: ColumnId<"loads">, ofClaim: boolean): number =>
     loads.reduce(
-      (total, row) => total + (ofClaim && row.cells.claim !== claim ? 0 : (rowFacts(row).number(column) ?? 0)),
+      (total, one) => total + (ofClaim && one.cells.claim !== claim ? 0 : (rowFacts(one).number(column) ?? 0)),
       0,
     );
   const share = (column: ColumnId<"loads">, more: number): string =>
@@ -53,11 +34,11 @@ export function loadFindings(filled: FilledFields<ColumnId<"loads">>, context: L
   return [
     {
       tone: "plain",
-      text: `Counts ${figure(units.baskets, 2)} by baskets, ${figure(units.weighted, 2)} by soil, ${figure(units.minutes, 1)} by basket-minutes.`,
+      text: `Counts ${figure(baskets, 2)} by baskets, ${figure(weighted, 2)} by soil, ${figure(minutes, 1)} by basket-minutes.`,
     },
     {
       tone: "plain",
-      text: `With it claim ${claim} bears ${share("counted", units.baskets)} of this bath by baskets, ${share("weighted", units.weighted)} by soil, ${share("basketMinutes", units.minutes)} by basket-minutes.`,
+      text: `With it claim ${claim} bears ${share("counted", baskets)} of this bath by baskets, ${share("weighted", weighted)} by soil, ${share("basketMinutes", minutes)} by basket-minutes.`,
     },
   ];
 }

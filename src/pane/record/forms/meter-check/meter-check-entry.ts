@@ -8,7 +8,7 @@ import { figure } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField, meterField, metersOf } from "../../fields-of.ts";
-import { newRows } from "../../new-rows.ts";
+import { newRow } from "../../new-rows.ts";
 import { meterCheck } from "../../step-forms.ts";
 import { meterFindings } from "./meter-findings.ts";
 
@@ -53,11 +53,12 @@ function mixedUp(filled: FilledFields<ColumnId<"meterChecks">>): readonly string
 }
 
 function meaning(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): Meaning {
+  const added = newRow("meterChecks", filled, context);
   return {
-    findings: meterFindings(filled, context),
+    findings: meterFindings(added.row, filled, context),
     problems: [...orderProblems(filled), ...bufferProblems(filled)],
     doubts: mixedUp(filled),
-    rows: newRows("meterChecks", filled, context),
+    rows: [added],
     recorded: `check of meter ${filled.text("meter") ?? ""}`,
   };
 }

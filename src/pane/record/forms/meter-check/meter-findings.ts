@@ -1,21 +1,24 @@
+import { bufferPh } from "../../../../../functions/ph/buffer-ph.ts";
 import { askNumber } from "../../../../advice/ask.ts";
+import { type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { buffers, checksBefore, errorIn, foundError, slopeOf, verdictOf } from "../../../../advice/meter-facts.ts";
+import { buffers } from "../../../../advice/meter-facts.ts";
 import { type Reach, reachOf } from "../../../../advice/meter-reach.ts";
 import { degrees, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { meterVerdict } from "../../../../joblog/model/words.ts";
 
 const signed = (value: number): string => `${value > 0 ? "+" : value < 0 ? "−" : ""}${phFigure(Math.abs(value))}`;
 
-function errorFinding(filled: FilledFields<ColumnId<"meterChecks">>): readonly Finding[] {
-  const words = buffers.flatMap((buffer) => {
-    const error = errorIn(buffer, "asFound", filled);
-    return error === undefined ? [] : [`${signed(error)} in ${phFigure(filled.number(`buffer${buffer}`) ?? 0)}`];
+function errorFinding(check: DraftedRow<"meterChecks">): readonly Finding[] {
+  const words = ([1, 2] as const).flatMap((buffer) => {
+    const [error, value] = [check.number(`error${buffer}`), check.number(`buffer${buffer}`)];
+    return error === undefined ? [] : [`${signed(error)} in ${phFigure(value ?? 0)}`];
   });
   return words.length === 0 ? [] : [{ tone: "plain", text: `As found: ${words.join(", ")}.` }];
 }
@@ -26,7 +29,8 @@ function bufferFindings(filled: FilledFields<ColumnId<"meterChecks">>, { system 
   if (temperature === undefined) return [];
   return buffers.flatMap((buffer): readonly Finding[] => {
     const value = filled.number(`buffer${buffer}`);
-    const certified = value === undefined ? undefined : askNumber("BUFFERPH", figure(value, 2), temperature, system);
+    const certified =
+      value === undefined ? undefined : askNumber(bufferPh, { buffer: figure(value, 2), temperature, system });
     if (value === undefined || certified?.known !== true || phFigure(certified.value) === phFigure(value)) return [];
     return [
       {
@@ -37,10 +41,10 @@ function bufferFindings(filled: FilledFields<ColumnId<"meterChecks">>, { system 
   });
 }
 
-function verdictFindings(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): readonly Finding[] {
-  const slope = slopeOf(filled, context);
-  const { meterLimit, slopeLow, slopeHigh } = context.log.fields;
-  const verdict = verdictOf(filled, context);
+function verdictFindings(check: DraftedRow<"meterChecks">, { log }: LogContext): readonly Finding[] {
+  const slope = check.answer("slope");
+  const { meterLimit, slopeLow, slopeHigh } = log.fields;
+  const verdict = check.text("verdict") ?? meterVerdict.incomplete;
   const limits = ` (limits: ${String(meterLimit)} pH, slope ${String(slopeLow)} to ${String(slopeHigh)}%)`;
   const said = `${verdict.charAt(0).toUpperCase()}${verdict.slice(1)}`;
   const findings: Finding[] = [];
@@ -69,13 +73,13 @@ function readingsFinding({ since, readings }: Reach): Finding {
 }
 
 /** Which readings, verdicts and baselines change, named one by one. */
-function reachFindings(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): readonly Finding[] {
-  const [meter, when, found] = [filled.text("meter"), filled.number("when"), foundError(filled)];
-  if (meter === undefined || when === undefined || found === undefined) return [];
-  const before = checksBefore(meter, when, context)
-    .filter((check) => check.number("left") !== undefined)
-    .at(-1);
-  const reach = before === undefined ? undefined : reachOf({ meter, when, found, before }, context);
+function reachFindings(
+  check: DraftedRow<"meterChecks">,
+  row: LogRow<"meterChecks">,
+  { log }: LogContext,
+): readonly Finding[] {
+  if (check.number("found") === undefined || check.text("verdict") === undefined) return [];
+  const reach = reachOf(log, row);
   if (reach === undefined)
     return [{ tone: "plain", text: "No check of this meter before: earlier readings stay as read." }];
   const flips = reach.readings.filter(
@@ -95,16 +99,21 @@ function reachFindings(filled: FilledFields<ColumnId<"meterChecks">>, context: L
 }
 
 /** What the meter check form says while it is filled in. */
-export function meterFindings(filled: FilledFields<ColumnId<"meterChecks">>, context: LogContext): readonly Finding[] {
+export function meterFindings(
+  row: LogRow<"meterChecks">,
+  filled: FilledFields<ColumnId<"meterChecks">>,
+  context: LogContext,
+): readonly Finding[] {
+  const check = draftedRow(context.log, "meterChecks", row);
   const [low, high] = [filled.number("buffer1"), filled.number("buffer2")].sort((a, b) => (a ?? 0) - (b ?? 0));
   const acid = low !== undefined && high !== undefined && high < 8;
   return [
-    ...errorFinding(filled),
+    ...errorFinding(check),
     ...bufferFindings(filled, context),
-    ...verdictFindings(filled, context),
+    ...verdictFindings(check, context),
     ...(acid
       ? [{ tone: "watch" as const, text: "Bracket with 7 and 10: these buffers say little about an alkaline bath." }]
       : []),
-    ...reachFindings(filled, context),
+    ...reachFindings(check, row, context),
   ];
 }

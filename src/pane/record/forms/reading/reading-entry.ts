@@ -3,6 +3,7 @@ import { EyedropperRegular } from "@fluentui/react-icons/svg/eyedropper";
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
+import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import { judgeReading } from "../../../../advice/judge-reading.ts";
@@ -17,7 +18,7 @@ import { readingPurposes } from "../../../../joblog/model/words.ts";
 import { hotSampleCaution } from "../../cautions.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, type FieldChange } from "../../fields-of.ts";
-import { newRows } from "../../new-rows.ts";
+import { newRow } from "../../new-rows.ts";
 import { reading } from "../../step-forms.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
 import { readingDetails } from "./reading-details.ts";
@@ -48,40 +49,46 @@ export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow<"additi
   return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
 }
 
+/** The addition that the reading answers as it will stand; where none waits for one, a top-up of which only that reading is known. */
+function answered(
+  topUp: SnapshotRow<"additions"> | undefined,
+  bath: string | undefined,
+  phAfter: number,
+  { log }: LogContext,
+): DraftedRow<"additions"> {
+  return topUp === undefined
+    ? draftedRow(log, "additions", { bath, kind: "concentrate", purpose: "top-up", phAfter })
+    : completedRow(log, "additions", topUp, { phAfter });
+}
+
 function recoveryFindings(
   facts: RowFacts<"baths">,
-  bath: string | undefined,
-  ph: number,
-  temperature: number,
+  reading: DraftedRow<"readings">,
+  topUp: SnapshotRow<"additions"> | undefined,
   context: LogContext,
 ): readonly Finding[] {
-  const after = phForRecovery(facts, ph, temperature, context);
+  const after = phForRecovery(reading);
+  if (after !== undefined) return judgeRecovery(facts, answered(topUp, reading.text("bath"), after, context), context);
   const to = facts.number("baselineTemperature");
-  if (after === undefined) {
-    if (to === undefined) return [];
-    return [
-      {
-        tone: "watch",
-        text: `Whether the top-up sufficed shows only in a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]}.`,
-      },
-    ];
-  }
-  const topUp = bath === undefined ? undefined : unreadTopUp(context.log, bath);
-  const added = topUp === undefined ? undefined : rowFacts(topUp);
-  return judgeRecovery(facts, { added: added?.number("amount"), before: added?.number("phBefore"), after }, context);
+  if (to === undefined) return [];
+  return [
+    {
+      tone: "watch",
+      text: `Whether the top-up sufficed shows only in a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]}.`,
+    },
+  ];
 }
 
 function findingsOf(
-  filled: FilledFields<ColumnId<"readings">>,
   facts: RowFacts<"baths">,
+  reading: DraftedRow<"readings">,
+  topUp: SnapshotRow<"additions"> | undefined,
   context: LogContext,
 ): readonly Finding[] {
-  const purpose = filled.text("purpose");
-  const ph = filled.number("ph");
-  const temperature = filled.number("temperature");
+  const purpose = reading.text("purpose");
   if (purpose === "rinse") return [{ tone: "plain", text: "A rinse is not judged against the baseline." }];
-  if (ph === undefined) return [];
-  if (temperature === undefined)
+  if (reading.number("ph") === undefined) return [];
+  if (reading.number("temperature") === undefined)
     return [
       {
         tone: "watch",
@@ -89,30 +96,29 @@ function findingsOf(
       },
     ];
   const afterTopUp = purpose === "after top-up";
-  const recovery = afterTopUp ? recoveryFindings(facts, filled.text("bath"), ph, temperature, context) : [];
-  return [...recovery, ...judgeReading(facts, ph, temperature, afterTopUp, context)];
+  const recovery = afterTopUp ? recoveryFindings(facts, reading, topUp, context) : [];
+  return [...recovery, ...judgeReading(facts, reading, afterTopUp, context)];
 }
 
 function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext): Meaning {
+  const { log } = context;
   const bath = filled.text("bath");
-  const facts = bathFacts(context.log, bath);
+  const facts = bathFacts(log, bath);
   const purpose = filled.text("purpose");
-  const ph = filled.number("ph");
-  const topUp = bath === undefined || purpose !== "after top-up" ? undefined : unreadTopUp(context.log, bath);
-  const phAfter =
-    facts === undefined || ph === undefined
-      ? undefined
-      : phForRecovery(facts, ph, filled.number("temperature"), context);
+  const added = newRow("readings", filled, context);
+  const reading = draftedRow(log, "readings", added.row);
+  const topUp = bath === undefined || purpose !== "after top-up" ? undefined : unreadTopUp(log, bath);
+  const phAfter = facts === undefined ? undefined : phForRecovery(reading);
   const completes = topUp !== undefined && topUp.cells.phAfter === undefined && phAfter !== undefined;
   const key = topUp?.cells.id;
   return {
-    findings: facts === undefined ? [] : findingsOf(filled, facts, context),
+    findings: facts === undefined ? [] : findingsOf(facts, reading, topUp, context),
     problems: levelProblems("level", "Level", filled.number("level"), bath, context),
     doubts: [
       ...(purpose === "rinse" ? [] : [...sampleDoubts(facts, filled, context), ...meterDoubts(filled, false, context)]),
       ...levelDoubts(filled.number("level"), bath, context),
     ],
-    rows: newRows("readings", filled, context),
+    rows: [added],
     ...(completes && key !== undefined
       ? { fills: [{ table: "additions", key: String(key), cells: { phAfter } }] }
       : {}),

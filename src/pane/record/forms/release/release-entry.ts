@@ -1,11 +1,11 @@
 import { DocumentCheckmarkRegular } from "@fluentui/react-icons/svg/document-checkmark";
 
-import { completedFacts, lastReadingOf, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { lastReadingOf, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts, bathIds } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { isSpent, openRelease } from "../../../../advice/release-facts.ts";
+import { isSpent, openRelease, releaseFacts } from "../../../../advice/release-facts.ts";
 import { tankOf } from "../../../../advice/tank-limits.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { serialOf, shortMoment } from "../../../../advice/wording/moments.ts";
@@ -14,7 +14,7 @@ import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { releaseCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
-import { newRows } from "../../new-rows.ts";
+import { newRow } from "../../new-rows.ts";
 import { changeOut, release } from "../../step-forms.ts";
 import { releaseFindings } from "./release-findings.ts";
 import { allColumns, releaseGroups } from "./release-groups.ts";
@@ -54,7 +54,7 @@ function gate(bath: string | undefined, context: LogContext): Meaning["blocked"]
 function meaning(filled: FilledFields<ColumnId<"releases">>, context: LogContext): Meaning {
   const bath = filled.text("bath");
   const row = openRelease(context, bath);
-  const release = completedFacts(row, filled);
+  const release = releaseFacts(row, bath, filled, allColumns, context);
   const blocked = gate(bath, context);
   const held: SnapshotRow<"releases">["cells"] = row?.cells ?? {};
   const columns = allColumns.filter((id) => held[id] === undefined);
@@ -78,7 +78,7 @@ function meaning(filled: FilledFields<ColumnId<"releases">>, context: LogContext
     return { ...common, rows: [], fills: [{ table: "releases", key: String(key), cells: cellsOf(filled, columns) }] };
   return {
     ...common,
-    rows: newRows("releases", filled, context),
+    rows: [newRow("releases", filled, context)],
   };
 }
 

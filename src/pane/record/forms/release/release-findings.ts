@@ -1,13 +1,15 @@
-import type { Answer } from "../../../../advice/answer.ts";
-import { askColumn, askNumber, askText, askTruth } from "../../../../advice/ask.ts";
-import { bathFacts } from "../../../../advice/bath-values.ts";
+import { acidStages } from "../../../../../functions/discharge/acid-stages.ts";
+import { dischargeCheck } from "../../../../../functions/discharge/discharge-check.ts";
+import { askColumn, askText } from "../../../../advice/ask.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { lastPhOf, limitsOf, type ReleaseFacts, releaseStateOf } from "../../../../advice/release-facts.ts";
+import { isEntered, limitsOf, type ReleaseFacts, releaseStateOf } from "../../../../advice/release-facts.ts";
 import { amount, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import type { UnitOf } from "../../../../joblog/model/definition.ts";
 import { mass, volume } from "../../../../joblog/model/units-of.ts";
-import { releaseState } from "../../../../joblog/model/words.ts";
+import { releaseState, yesNo } from "../../../../joblog/model/words.ts";
+
+const [yes] = yesNo;
 
 const dryAcids: readonly string[] = ["citric", "sodium bisulfate"];
 
@@ -17,37 +19,8 @@ export function acidUnitOf(acid: string | undefined): UnitOf | undefined {
   return dryAcids.includes(acid) ? mass : volume;
 }
 
-/** As the Release sheet works it out: the usual product, and of another purity as much more or less as ACIDFOR says. */
-function neededAcid(release: ReleaseFacts, context: LogContext): Answer<number> | undefined {
-  const { system } = context;
-  const [held, ph, target, acid] = [
-    release.number("volume"),
-    release.number("ph"),
-    release.number("target"),
-    release.text("acid"),
-  ];
-  if (held === undefined || ph === undefined || target === undefined || acid === undefined) return undefined;
-  const builder = bathFacts(context.log, release.text("bath"))?.text("builderUsed") ?? null;
-  const usual = askNumber(
-    "ACIDTO",
-    held,
-    ph,
-    target,
-    acid,
-    builder,
-    release.number("temperature") ?? null,
-    release.number("alkalinity") ?? null,
-    system,
-  );
-  const purity = release.number("purity");
-  if (!usual.known || purity === undefined) return usual;
-  const [given, normal] = [purity, null].map((one) => askNumber("ACIDFOR", held, 1, acid, one, system));
-  if (given?.known !== true || normal?.known !== true) return given ?? usual;
-  return { known: true, value: (usual.value * given.value) / normal.value };
-}
-
 function acidFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
-  const needed = neededAcid(release, context);
+  const needed = release.answer("acidNeeded");
   if (needed === undefined) return [];
   if (!needed.known) return [{ tone: "act", text: needed.why }];
   const acid = release.text("acid") ?? "";
@@ -60,7 +33,7 @@ function acidFindings(release: ReleaseFacts, context: LogContext): readonly Find
   const findings: Finding[] = [
     { tone: titrated ? "plain" : "watch", text: `Acid needed: ${amount(needed.value)} ${unit} of ${acid}, ${basis}.` },
   ];
-  const stages = askColumn("ACIDSTAGES", needed.value);
+  const stages = askColumn(acidStages, { amount: needed.value });
   if (stages.known && release.number("phAfter1") === undefined) {
     const [first = 0, second = 0, rest = 0] = stages.value;
     findings.push({
@@ -73,7 +46,7 @@ function acidFindings(release: ReleaseFacts, context: LogContext): readonly Find
 
 /** Where the pH stands after the acid that is in. */
 function stageFinding(release: ReleaseFacts): readonly Finding[] {
-  const [ph, target] = [lastPhOf(release), release.number("target")];
+  const [ph, target] = [release.number("lastPh"), release.number("target")];
   if (ph === undefined || target === undefined || release.number("phAfter1") === undefined) return [];
   return ph > target
     ? [{ tone: "plain", text: `pH ${phFigure(ph)}, still ${phFigure(ph - target)} above the target.` }]
@@ -88,13 +61,12 @@ function stageFinding(release: ReleaseFacts): readonly Finding[] {
 function cautionFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
   const ph = release.number("ph");
   const temperature = release.number("temperature");
-  const corrosive = ph === undefined ? undefined : askTruth("CORROSIVE", ph);
   const hot =
     ph === undefined || temperature === undefined
       ? undefined
-      : askText("DISCHARGECHECK", ph, 0.1, 14, temperature, context.system);
+      : askText(dischargeCheck, { ph, low: 0.1, high: 14, temperature, system: context.system });
   return [
-    ...(corrosive?.known === true && corrosive.value
+    ...(release.text("corrosive") === yes
       ? [
           {
             tone: "act" as const,
@@ -110,21 +82,20 @@ function cautionFindings(release: ReleaseFacts, context: LogContext): readonly F
 
 /** What the release form says while it is filled in; never that a release is allowed. */
 export function releaseFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
-  const { low, high, permit } = limitsOf(release, context);
-  const state = releaseStateOf(release, context);
+  const { low, high, permit } = limitsOf(release);
+  const state = releaseStateOf(release);
   const limits =
     low === undefined || high === undefined
       ? ""
       : ` Limits: pH ${figure(low, 2, 1)} to ${figure(high, 2, 1)}${permit === undefined ? "" : `, ${permit}`}.`;
-  const stands: Finding =
-    state === releaseState.entered
-      ? {
-          tone: "good",
-          text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who answers for it say.`,
-        }
-      : {
-          tone: state === releaseState.over ? "act" : "watch",
-          text: `${state.charAt(0).toUpperCase()}${state.slice(1)}.${limits}`,
-        };
+  const stands: Finding = isEntered(release)
+    ? {
+        tone: "good",
+        text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who answers for it say.`,
+      }
+    : {
+        tone: state === releaseState.over ? "act" : "watch",
+        text: `${state.charAt(0).toUpperCase()}${state.slice(1)}.${limits}`,
+      };
   return [...cautionFindings(release, context), ...acidFindings(release, context), ...stageFinding(release), stands];
 }

@@ -1,8 +1,13 @@
-import { completedFacts } from "../../../../advice/bath-facts.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { limitsOf, openRelease, type ReleaseFacts, releaseStateOf } from "../../../../advice/release-facts.ts";
+import {
+  isEntered,
+  openRelease,
+  type ReleaseFacts,
+  releaseFacts,
+  shopsLimits,
+} from "../../../../advice/release-facts.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
-import { analysesResults, releaseState } from "../../../../joblog/model/words.ts";
+import { analysesResults } from "../../../../joblog/model/words.ts";
 import type { Draft, EntryField, FieldGroup } from "../../entry-form.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { filledFields, readFields } from "../../fill-form.ts";
@@ -41,7 +46,7 @@ function releaseField(id: ReleaseColumn, acid: string | undefined, context: LogC
 
 /** A stage is asked for once the pH after the one before is known. */
 function stagesToShow(facts: ReleaseFacts): readonly ReleaseColumn[] {
-  const after = (["phAfter1", "phAfter2"] as const).map((column) => facts.number(column) !== undefined);
+  const after = ([1, 2] as const).map((stage) => facts.number(`phAfter${stage}`) !== undefined);
   const known = after.indexOf(false);
   return stages.slice(0, 2 * (known < 0 ? 3 : known + 1));
 }
@@ -54,10 +59,11 @@ export function releaseGroups(values: Draft, context: LogContext): readonly Fiel
   const left = (ids: readonly ReleaseColumn[]): readonly EntryField[] =>
     ids.filter((id) => held[id] === undefined).map((id) => releaseField(id, acid, context));
   const all = left(allColumns);
-  const facts = completedFacts(row, filledFields(readFields(all, values, context.system).values));
-  const shopLimits = limitsOf({ text: () => undefined, number: () => undefined }, context);
+  const filled = filledFields(readFields(all, values, context.system).values);
+  const facts = releaseFacts(row, values["bath"], filled, allColumns, context);
+  const shopLimits = shopsLimits(context);
   const hasShopLimits = shopLimits.low !== undefined && shopLimits.high !== undefined;
-  const entered = releaseStateOf(facts, context) === releaseState.entered;
+  const entered = isEntered(facts);
   const groups: readonly FieldGroup[] = [
     { legend: "Acid, in stages", fields: left(stagesToShow(facts)) },
     {

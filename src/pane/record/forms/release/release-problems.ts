@@ -7,8 +7,8 @@ import { shortMoment } from "../../../../advice/wording/moments.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { allColumns } from "./release-groups.ts";
 
-function limitProblems(release: ReleaseFacts, context: LogContext): readonly FieldProblem[] {
-  const { low, high } = limitsOf(release, context);
+function limitProblems(release: ReleaseFacts): readonly FieldProblem[] {
+  const { low, high } = limitsOf(release);
   const target = release.number("target");
   if (low === undefined || high === undefined) return [];
   const range = `${figure(low, 2, 1)} to ${figure(high, 2, 1)}`;
@@ -20,7 +20,7 @@ function limitProblems(release: ReleaseFacts, context: LogContext): readonly Fie
 
 /** A stage is poured before it is read. */
 function stageProblems(release: ReleaseFacts): readonly FieldProblem[] {
-  return (["1", "2", "3"] as const).flatMap((stage) => {
+  return ([1, 2, 3] as const).flatMap((stage) => {
     const [poured, read] = [`stage${stage}`, `phAfter${stage}`] as const;
     const missing = release.number(read) !== undefined && release.number(poured) === undefined;
     return missing
@@ -43,14 +43,10 @@ const wanted: readonly (readonly [key: ColumnId<"releases">, message: string])[]
 ];
 
 /** A release says when, how much, where, by whom and under which permit. */
-function completeness(
-  filled: FilledFields<ColumnId<"releases">>,
-  release: ReleaseFacts,
-  context: LogContext,
-): readonly FieldProblem[] {
+function completeness(filled: FilledFields<ColumnId<"releases">>, release: ReleaseFacts): readonly FieldProblem[] {
   const begun = (["releasedAt", "releasedVolume", "point"] as const).some((key) => filled.text(key) !== undefined);
   if (!begun) return [];
-  const { permit } = limitsOf(release, context);
+  const { permit } = limitsOf(release);
   const missing = wanted.filter(([key]) => (key === "permit" ? permit : release.text(key)) === undefined);
   return missing.map(([key, message]) => ({ key, message }));
 }
@@ -86,9 +82,9 @@ export function releaseProblems(
       heldBy(context, bath),
       context,
     ),
-    ...limitProblems(release, context),
+    ...limitProblems(release),
     ...stageProblems(release),
-    ...completeness(filled, release, context),
+    ...completeness(filled, release),
     ...orderProblems(filled, release),
   ];
 }

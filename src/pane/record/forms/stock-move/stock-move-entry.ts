@@ -1,32 +1,28 @@
 import { BoxCheckmarkRegular } from "@fluentui/react-icons/svg/box-checkmark";
 
-import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
+import { findRow } from "../../../../advice/bath-facts.ts";
+import { draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount, money } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
-import { newRows } from "../../new-rows.ts";
+import { newRow } from "../../new-rows.ts";
 
-function findingsOf(filled: FilledFields<ColumnId<"stockMoves">>, { log, system }: LogContext): readonly Finding[] {
-  const [concentrate, moved, kind, price] = [
-    filled.text("concentrate"),
-    filled.number("amount"),
-    filled.text("kind"),
-    filled.number("price"),
-  ];
-  if (concentrate === undefined || moved === undefined || kind === undefined) return [];
-  const row = findRow(log, "stockBalance", "concentrate", concentrate);
-  const book = row === undefined ? undefined : rowFacts(row).number("book");
+function findingsOf(row: LogRow<"stockMoves">, { log, system }: LogContext): readonly Finding[] {
+  const move = draftedRow(log, "stockMoves", row);
+  const [kind, value] = [move.text("kind"), move.number("value")];
+  if (move.text("concentrate") === undefined || move.number("amount") === undefined || kind === undefined) return [];
   const unit = volumeUnit[system];
-  const worth: readonly Finding[] =
-    price === undefined || kind !== "receipt" ? [] : [{ tone: "plain", text: `Worth ${money(price * moved)}.` }];
+  const book = move.number("book");
   if (kind === "count") {
-    if (book === undefined) return [{ tone: "plain", text: "First count: it is the opening stock." }];
-    const off = moved - book;
+    const off = move.number("variance");
+    if (off === undefined || book === undefined)
+      return [{ tone: "plain", text: "First count: it is the opening stock." }];
     return [
       {
         tone: Math.abs(off) < 0.005 ? "good" : "watch",
@@ -37,13 +33,13 @@ function findingsOf(filled: FilledFields<ColumnId<"stockMoves">>, { log, system 
       },
     ];
   }
-  if (book === undefined)
+  const worth: readonly Finding[] = value === undefined ? [] : [{ tone: "plain", text: `Worth ${money(value)}.` }];
+  if (book === undefined || move.number("countBefore") === 0)
     return [{ tone: "watch", text: "Never counted, so the book has no balance yet. Record a count first." }, ...worth];
-  const after = kind === "receipt" ? book + moved : book - moved;
   return [
     {
-      tone: after < 0 ? "act" : "plain",
-      text: `By the book ${amount(after)} ${unit} after it.${after < 0 ? " Count the shelf." : ""}`,
+      tone: book < 0 ? "act" : "plain",
+      text: `By the book ${amount(book)} ${unit} after it.${book < 0 ? " Count the shelf." : ""}`,
     },
     ...worth,
   ];
@@ -53,16 +49,14 @@ function meaning(filled: FilledFields<ColumnId<"stockMoves">>, context: LogConte
   const { log } = context;
   const [concentrate, kind, moved] = [filled.text("concentrate"), filled.text("kind"), filled.number("amount")];
   const listed = concentrate === undefined || findRow(log, "stockBalance", "concentrate", concentrate) !== undefined;
+  const added = newRow("stockMoves", filled, context);
   return {
-    findings: findingsOf(filled, context),
+    findings: findingsOf(added.row, context),
     problems:
       moved === 0 && kind !== "count"
         ? [{ key: "amount", message: "Amount: 0 moves nothing. Only a count can be 0." }]
         : [],
-    rows: [
-      ...newRows("stockMoves", filled, context),
-      ...(listed ? [] : [{ table: "stockBalance", row: { concentrate } } as const]),
-    ],
+    rows: [added, ...(listed ? [] : [{ table: "stockBalance", row: { concentrate } } as const])],
     recorded: `${kind ?? "stock line"} of ${concentrate ?? ""}`,
   };
 }
