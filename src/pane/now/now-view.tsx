@@ -3,7 +3,6 @@ import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { WarningRegular } from "@fluentui/react-icons/svg/warning";
 
 import { bathIds } from "../../advice/bath-values.ts";
-import { foresight } from "../../advice/foresight.ts";
 import { nextStep } from "../../advice/next-step/next-step.ts";
 import type { Overdue } from "../../advice/next-step/step.ts";
 import { trendOf } from "../../advice/trend-points.ts";
@@ -16,6 +15,7 @@ import { charge, formOfStep, type StepForm } from "../record/step-forms.ts";
 import { BathFigures } from "./bath-figures.tsx";
 import { ClaimShares } from "./claim-shares.tsx";
 import { TrendChart } from "./trend-chart.tsx";
+import { useForecast } from "./use-forecast.ts";
 
 const useStyles = makeStyles({
   step: {
@@ -108,6 +108,7 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
   const styles = useStyles();
   const page = usePageStyles();
   const { control } = useControlStyles();
+  const forecast = useForecast(log, bath, system);
   if (bath === undefined) return <NoBath onRecord={onRecord} />;
   const step = nextStep(log, bath, system, now);
   const entry = formOfStep[step.kind];
@@ -131,7 +132,7 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
       <section className={mergeClasses(styles.step, step.urgent && styles.urgent)} aria-label="Next step">
         <div role="status">
           <p className={styles.sentence}>{step.sentence}</p>
-          {[step.reason, ...foresight(log, bath, system)].map((sentence) =>
+          {[step.reason, ...forecast].map((sentence) =>
             sentence === undefined ? null : (
               <p key={sentence} className={mergeClasses(page.quiet, styles.reason)}>
                 {sentence}
