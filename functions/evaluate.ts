@@ -1,6 +1,6 @@
 import { OutOfRange } from "../src/core/limits/domain.ts";
 import { DomainError } from "../src/core/limits/domain-error.ts";
-import { thirteenFigures } from "../src/core/numeric/thirteen-figures.ts";
+import { toThirteenDigits } from "../src/core/numeric/to-thirteen-digits.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
 import { system as systemArgument } from "./arguments/arguments.ts";
@@ -27,7 +27,7 @@ function callOf(fn: WorksheetFunction, cells: readonly CellInput[]): Call {
 
 /** 0 °C is 32 °F, not 31.99999999999994. */
 function tidy(value: CellValue): CellValue {
-  return typeof value === "number" ? thirteenFigures(value) : value;
+  return typeof value === "number" ? toThirteenDigits(value) : value;
 }
 
 function isStorable(value: CellValue): boolean {

@@ -1,6 +1,6 @@
 import type { Alignment, Border, Style } from "@cj-tech-master/excelts";
 
-import { fontName, fontSize, signalLooks, styleLooks } from "../joblog/layout/looks.ts";
+import { fontName, fontSize, signalLooks, styleLooks } from "../joblog/layout/styles.ts";
 import type { SignalLook } from "../joblog/model/definition.ts";
 import type { CellPlan, Look } from "../joblog/model/plan.ts";
 

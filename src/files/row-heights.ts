@@ -1,5 +1,5 @@
 import { linesOf } from "../joblog/layout/line-breaks.ts";
-import { styleLooks } from "../joblog/layout/looks.ts";
+import { styleLooks } from "../joblog/layout/styles.ts";
 import type { CellPlan, SheetPlan } from "../joblog/model/plan.ts";
 import type { ValueOf } from "./cell-value.ts";
 

@@ -9,14 +9,14 @@ import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { ProblemBar } from "./controls/problem-bar.tsx";
 import { usePageStyles } from "./controls/use-page-styles.ts";
 import {
-  LaterAdoptView,
-  LaterClaimsView,
-  LaterFunctionsView,
-  LaterRecordView,
-  LaterShopView,
-  LaterStartView,
-  LaterTryView,
-} from "./frame/later-views.ts";
+  LazyAdoptView,
+  LazyClaimsView,
+  LazyFunctionsView,
+  LazyRecordView,
+  LazyShopView,
+  LazyStartView,
+  LazyTryView,
+} from "./frame/lazy-views.ts";
 import { darkTheme } from "./frame/pane-theme.ts";
 import { type LogStore, useLog } from "./frame/use-log.ts";
 import { usePaneTheme } from "./frame/use-pane-theme.ts";
@@ -78,8 +78,8 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
   const system = systemOf(log);
   const bath = bathOf(log, chosen);
   const now = presentOf(log, fieldTextNow(new Date()));
-  if (chosen.view === "claims") return <LaterClaimsView context={{ log, system, bath, now }} refresh={refresh} />;
-  if (chosen.view === "shop") return <LaterShopView context={{ log, system, bath, now }} refresh={refresh} />;
+  if (chosen.view === "claims") return <LazyClaimsView context={{ log, system, bath, now }} refresh={refresh} />;
+  if (chosen.view === "shop") return <LazyShopView context={{ log, system, bath, now }} refresh={refresh} />;
   if (chosen.view === "now") {
     return (
       <NowView
@@ -98,7 +98,7 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
   }
   if (chosen.adopting)
     return (
-      <LaterAdoptView
+      <LazyAdoptView
         log={log}
         system={system}
         onWritten={refresh}
@@ -108,7 +108,7 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
       />
     );
   return (
-    <LaterRecordView
+    <LazyRecordView
       log={log}
       system={system}
       bath={bath}
@@ -149,11 +149,11 @@ function Body({
   readonly onChoose: (change: Partial<Chosen>) => void;
 }): React.JSX.Element {
   const { state, refresh } = store;
-  if (chosen.view === "functions") return <LaterFunctionsView />;
+  if (chosen.view === "functions") return <LazyFunctionsView />;
   if (chosen.view === "try") {
     const log = state.status === "ready" ? state.log : undefined;
     return (
-      <LaterTryView
+      <LazyTryView
         context={{
           log,
           system: log === undefined ? "US" : systemOf(log),
@@ -167,7 +167,7 @@ function Body({
       return <Spinner label="Reading the workbook…" />;
     case "no log":
       return (
-        <LaterStartView
+        <LazyStartView
           onBuilt={refresh}
           onAdopt={() => {
             onChoose({ view: "record", adopting: true });

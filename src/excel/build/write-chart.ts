@@ -1,7 +1,7 @@
 import type { ReleasedShape } from "../../joblog/model/definition.ts";
 import type { AreaPlan, ChartPlan, ChartSeriesPlan } from "../../joblog/model/plan.ts";
+import type { Locations } from "./locations.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
-import type { Whereabouts } from "./whereabouts.ts";
 
 /** A planned chart that its sheet lacks. */
 export interface MissingChart {
@@ -13,7 +13,7 @@ export interface MissingChart {
 export interface DrawnChart {
   readonly chart: Excel.Chart;
   readonly plan: ChartPlan;
-  readonly whereabouts: Whereabouts;
+  readonly locations: Locations;
   readonly context: Excel.RequestContext;
 }
 
@@ -35,30 +35,30 @@ function rangeOf(
   context: Excel.RequestContext,
   { dataSheet }: ChartSeriesPlan,
   planned: AreaPlan,
-  whereabouts: Whereabouts,
+  locations: Locations,
 ): Excel.Range {
-  const { sheet, area } = whereabouts.area(dataSheet, planned);
+  const { sheet, area } = locations.area(dataSheet, planned);
   return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, area.rows, area.columns);
 }
 
 /** A chart stands as far below its table as the plan has it, however long the table has grown. */
-function standingArea({ placement, plan }: MissingChart, whereabouts: Whereabouts): AreaPlan {
+function standingArea({ placement, plan }: MissingChart, locations: Locations): AreaPlan {
   const above = placement.plan.tables.find((table) => table.id === plan.below);
   if (above === undefined || !placement.kept) return plan.area;
-  const now = whereabouts.table(above.name).area;
+  const now = locations.table(above.name).area;
   const grown = Math.max(0, now.row + now.rows - (above.area.row + above.area.rows));
   return { ...plan.area, row: plan.area.row + grown };
 }
 
-function placeChart(context: Excel.RequestContext, missing: MissingChart, whereabouts: Whereabouts): DrawnChart {
+function placeChart(context: Excel.RequestContext, missing: MissingChart, locations: Locations): DrawnChart {
   const { placement, plan } = missing;
   const first = plan.series[0];
   if (first === undefined) throw new RangeError(`Chart ${plan.id} has no series.`);
   const on = context.workbook.worksheets.getItem(placement.actual);
-  const chart = on.charts.add(officeTypes[plan.kind], rangeOf(context, first, first.y, whereabouts), "Columns");
+  const chart = on.charts.add(officeTypes[plan.kind], rangeOf(context, first, first.y, locations), "Columns");
   chart.name = plan.id;
   chart.title.text = plan.title;
-  const { row, column, rows, columns } = standingArea(missing, whereabouts);
+  const { row, column, rows, columns } = standingArea(missing, locations);
   chart.setPosition(
     on.getRangeByIndexes(row, column, 1, 1),
     on.getRangeByIndexes(row + rows - 1, column + columns - 1, 1, 1),
@@ -68,26 +68,26 @@ function placeChart(context: Excel.RequestContext, missing: MissingChart, wherea
   chart.axes.categoryAxis.title.text = plan.xTitle;
   chart.axes.valueAxis.title.text = plan.yTitle;
   chart.series.load("items");
-  return { chart, plan, whereabouts, context };
+  return { chart, plan, locations, context };
 }
 
 /** Empty frames in place. Excel invents series from the source range, so how many there are is known only after a sync. */
 export function placeCharts(
   context: Excel.RequestContext,
   charts: readonly MissingChart[],
-  whereabouts: Whereabouts,
+  locations: Locations,
 ): readonly DrawnChart[] {
-  return charts.map((chart) => placeChart(context, chart, whereabouts));
+  return charts.map((chart) => placeChart(context, chart, locations));
 }
 
 function drawSeries(
   series: Excel.ChartSeries,
   plan: ChartSeriesPlan,
-  { plan: chart, context, whereabouts }: DrawnChart,
+  { plan: chart, context, locations }: DrawnChart,
 ): void {
   series.name = plan.label;
-  series.setXAxisValues(rangeOf(context, plan, plan.x, whereabouts));
-  series.setValues(rangeOf(context, plan, plan.y, whereabouts));
+  series.setXAxisValues(rangeOf(context, plan, plan.x, locations));
+  series.setValues(rangeOf(context, plan, plan.y, locations));
   if (chart.kind === "bars") {
     series.format.fill.setSolidColor(plan.color);
     return;

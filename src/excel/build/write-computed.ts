@@ -1,8 +1,8 @@
 import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
 import { everyCell } from "../read/every-cell.ts";
+import type { Locations } from "./locations.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";
-import type { Whereabouts } from "./whereabouts.ts";
 
 /** Which formulas of tables and cells that were there before are written anew. */
 export type Rewriting = "none" | "changed" | "all";
@@ -59,16 +59,16 @@ export function formulasFor(
 export function writeFormulas(
   context: Excel.RequestContext,
   { columns, cells }: SheetFormulas,
-  whereabouts: Whereabouts,
+  locations: Locations,
 ): void {
   for (const { table, column } of columns) {
-    const { sheet, area, positions } = whereabouts.table(table.name);
+    const { sheet, area, positions } = locations.table(table.name);
     const at = area.column + (positions.get(column.id) ?? 0);
     context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row + 1, at, area.rows - 1, 1).formulas =
       everyCell(column.formula);
   }
   for (const { name, formula } of cells) {
-    const { sheet, area } = whereabouts.cell(name.name);
+    const { sheet, area } = locations.cell(name.name);
     context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, 1, 1).formulas = [[formula]];
   }
 }

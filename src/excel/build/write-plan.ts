@@ -5,15 +5,15 @@ import { announce, checkNotCancelled, type LongWork } from "../long-work.ts";
 import { checkGaps } from "./check-gaps.ts";
 import { type FormerColumn, readFormerColumns, type Replaced, replacedIn } from "./former-columns.ts";
 import { planFields } from "./insert-fields.ts";
+import { locate, type Locations } from "./locations.ts";
 import { findGaps, type LogGaps } from "./log-gaps.ts";
 import { placeSheets, type SheetPlacement } from "./plan-placement.ts";
 import { type Survey, surveyWorkbook } from "./survey-workbook.ts";
 import { takeBackBuild } from "./take-back-build.ts";
-import { locate, type Whereabouts } from "./whereabouts.ts";
 import { checkRoomBeside, planInsertions } from "./widen-tables.ts";
 import { type DrawnChart, fillCharts, missingCharts, placeCharts } from "./write-chart.ts";
 import { formulasFor, type Rewriting, type SheetFormulas, writeFormulas } from "./write-computed.ts";
-import { writeDress } from "./write-dress.ts";
+import { writeFormats } from "./write-formats.ts";
 import { type Structure, writeStructure } from "./write-structure.ts";
 
 /** What building, upgrading or repairing the log did to the workbook. */
@@ -61,7 +61,7 @@ function sheetsToWrite({ placements, formulas, structure, gaps }: Work): readonl
   });
 }
 
-async function writeSheets(work: Work, whereabouts: Whereabouts): Promise<void> {
+async function writeSheets(work: Work, locations: Locations): Promise<void> {
   const { context, formulas, structure, gaps, long } = work;
   const sheets = sheetsToWrite(work);
   const size = Math.ceil(sheets.length / mostSheetTrips);
@@ -77,8 +77,8 @@ async function writeSheets(work: Work, whereabouts: Whereabouts): Promise<void> 
     context.workbook.application.suspendApiCalculationUntilNextSync();
     context.workbook.application.suspendScreenUpdatingUntilNextSync();
     for (const placement of batch) {
-      writeFormulas(context, formulas.get(placement) ?? { columns: [], cells: [] }, whereabouts);
-      writeDress(context, placement, structure, gaps.narrow, whereabouts);
+      writeFormulas(context, formulas.get(placement) ?? { columns: [], cells: [] }, locations);
+      writeFormats(context, placement, structure, gaps.narrow, locations);
     }
     // eslint-disable-next-line office-addins/no-context-sync-in-loop -- a few trips in all, so that the work can be stopped between them
     await context.sync();
@@ -89,10 +89,10 @@ async function writeSheets(work: Work, whereabouts: Whereabouts): Promise<void> 
 async function finish(
   { context, plan, placements }: Work,
   charts: readonly DrawnChart[],
-  whereabouts: Whereabouts,
+  locations: Locations,
 ): Promise<void> {
   fillCharts(charts);
-  const { sheet, area } = whereabouts.cell(findField(jobLog, "logVersion").name);
+  const { sheet, area } = locations.cell(findField(jobLog, "logVersion").name);
   context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, 1, 1).values = [[plan.version]];
   const first = placements[0];
   if (first !== undefined) context.workbook.worksheets.getItem(first.actual).activate();
@@ -108,14 +108,14 @@ async function write(work: Work): Promise<void> {
     context.workbook.application.suspendScreenUpdatingUntilNextSync();
     writeStructure(context, structure);
     await context.sync();
-    const whereabouts = await locate(context, plan, placements);
-    await writeSheets(work, whereabouts);
+    const locations = await locate(context, plan, placements);
+    await writeSheets(work, locations);
     const count = sheetsToWrite(work).length;
     await announce(long, { step: count + 1, of: count + 1, words: "Charts" });
     checkNotCancelled(long, takenBack);
-    const drawn = placeCharts(context, charts, whereabouts);
+    const drawn = placeCharts(context, charts, locations);
     if (drawn.length > 0) await context.sync();
-    await finish(work, drawn, whereabouts);
+    await finish(work, drawn, locations);
   } catch (error) {
     await takeBackBuild(
       context,

@@ -1,8 +1,8 @@
 import { absoluteArea, columnHeld } from "../../joblog/layout/addresses.ts";
 import type { AreaPlan, ValidationPlan, ValidationRule } from "../../joblog/model/plan.ts";
-import type { Whereabouts } from "./whereabouts.ts";
+import type { Locations } from "./locations.ts";
 
-type Locate = Whereabouts["area"];
+type Locate = Locations["area"];
 
 function listSource(rule: Extract<ValidationRule, { kind: "list of area" }>, locate: Locate): string {
   const { sheet, area } = locate(rule.sheet, rule.area);

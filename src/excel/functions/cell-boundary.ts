@@ -4,7 +4,7 @@ import { evaluate } from "../../../functions/evaluate.ts";
 import { DomainError } from "../../core/limits/domain-error.ts";
 
 /** Errors that a custom function may hand on; Excel knows #NAME?, #REF! and the rest as inputs only. */
-const handedOn = new Map<
+const passedErrors = new Map<
   string,
   "invalidValue" | "notAvailable" | "divisionByZero" | "invalidNumber" | "nullReference"
 >([
@@ -16,7 +16,7 @@ const handedOn = new Map<
 ]);
 
 function passError(name: string, error: string): never {
-  const code = handedOn.get(error);
+  const code = passedErrors.get(error);
   if (code === undefined) refuse(name, `holds the error ${error}.`);
   // eslint-disable-next-line @typescript-eslint/only-throw-error -- the one class that Excel reads an error from
   throw new CustomFunctions.Error(CustomFunctions.ErrorCode[code]);
@@ -63,7 +63,7 @@ function cellInput(name: string, received: unknown): CellInput {
 }
 
 /** `null` in a spill would show as 0. */
-function leaving(result: CellValue | CellMatrix): CellValue | CellMatrix {
+function toCells(result: CellValue | CellMatrix): CellValue | CellMatrix {
   return Array.isArray(result) ? result.map((row) => row.map((cell) => cell ?? "")) : (result ?? "");
 }
 
@@ -75,7 +75,7 @@ function leaving(result: CellValue | CellMatrix): CellValue | CellMatrix {
  */
 export function answerCell(fn: WorksheetFunction, received: readonly unknown[]): CellValue | CellMatrix {
   try {
-    return leaving(
+    return toCells(
       evaluate(
         fn,
         fn.arguments.map(({ name }, index) => cellInput(name, received[index])),

@@ -2,33 +2,33 @@ import type { Cells, LogDefinition } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
 import { cellValue } from "../cell-text.ts";
 import { systemOf } from "../table-columns.ts";
-import { loadGround, refuseIfReadOnly } from "./append-ground.ts";
+import { loadAppendTarget, refuseIfReadOnly } from "./append-target.ts";
 import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
 import type { LogEdit } from "./log-edit.ts";
 import { type PlannedTable, planTable } from "./plan-rows.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 
-function grow({ ground, extra }: PlannedTable): void {
-  const { body, worksheet } = ground;
+function grow({ target, extra }: PlannedTable): void {
+  const { body, worksheet } = target;
   const { rowIndex, columnIndex, rowCount, columnCount } = body;
-  ground.table.resize(worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, rowCount + 1 + extra, columnCount));
+  target.table.resize(worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, rowCount + 1 + extra, columnCount));
   worksheet
     .getRangeByIndexes(rowIndex + rowCount, columnIndex, extra, columnCount)
     .copyFrom(worksheet.getRangeByIndexes(rowIndex + rowCount - 1, columnIndex, 1, columnCount), "Formats");
 }
 
-function write({ ground, lines, fills }: PlannedTable): void {
-  const { rowIndex, columnIndex, columnCount } = ground.body;
+function write({ target, lines, fills }: PlannedTable): void {
+  const { rowIndex, columnIndex, columnCount } = target.body;
   for (const { position, at, value } of fills) {
-    ground.worksheet.getRangeByIndexes(rowIndex + position, columnIndex + at, 1, 1).values = [[cellValue(value)]];
+    target.worksheet.getRangeByIndexes(rowIndex + position, columnIndex + at, 1, 1).values = [[cellValue(value)]];
   }
   for (const { position, line } of lines) {
-    ground.worksheet.getRangeByIndexes(rowIndex + position, columnIndex, 1, columnCount).formulas = [[...line]];
+    target.worksheet.getRangeByIndexes(rowIndex + position, columnIndex, 1, columnCount).formulas = [[...line]];
   }
 }
 
-function filledCells({ ground, fills }: PlannedTable): readonly FilledCells[] {
-  const table = ground.definition.id;
+function filledCells({ target, fills }: PlannedTable): readonly FilledCells[] {
+  const table = target.definition.id;
   const byPosition = new Map<number, FilledCells>();
   for (const { position, key, column, value } of fills) {
     const cells: Cells = {
@@ -42,12 +42,12 @@ function filledCells({ ground, fills }: PlannedTable): readonly FilledCells[] {
 
 function receiptFor(planned: readonly PlannedTable[], changes: readonly AnyChange[]): Receipt {
   return {
-    rows: planned.flatMap(({ ground, lines }) =>
+    rows: planned.flatMap(({ target, lines }) =>
       lines.map(({ position, row }): WrittenRow => ({
-        table: ground.definition.id,
+        table: target.definition.id,
         position,
         cells: row,
-        grown: position >= ground.body.rowCount,
+        grown: position >= target.body.rowCount,
       })),
     ),
     fills: planned.flatMap(filledCells),
@@ -66,8 +66,8 @@ export async function writeEdit(context: Excel.RequestContext, log: LogDefinitio
   const { rows = [], fills = [], changes = [], fields = {} } = edit;
   const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
   context.workbook.load("readOnly");
-  const grounds = [...new Set([...rows, ...fills].map(({ table }) => table))].map((table) =>
-    loadGround(
+  const targets = [...new Set([...rows, ...fills].map(({ table }) => table))].map((table) =>
+    loadAppendTarget(
       context,
       log,
       table,
@@ -79,21 +79,21 @@ export async function writeEdit(context: Excel.RequestContext, log: LogDefinitio
   await context.sync();
   refuseIfReadOnly(context.workbook);
   const system = systemOf(unitCell.values[0]?.[0]);
-  const planned = grounds.map((ground) => planTable(ground, log, system));
+  const planned = targets.map((target) => planTable(target, log, system));
   const changesToWrite = planChanges(loaded, log, system);
   for (const one of planned) if (one.extra > 0) grow(one);
   for (const one of planned) write(one);
   for (const change of changesToWrite) change();
-  const counts = planned.map(({ ground, extra }) => ({
-    wanted: ground.body.rowCount + extra,
-    count: ground.table.rows.getCount(),
-    ground,
+  const counts = planned.map(({ target, extra }) => ({
+    wanted: target.body.rowCount + extra,
+    count: target.table.rows.getCount(),
+    target,
   }));
   await context.sync();
   const short = counts.filter(({ wanted, count }) => count.value < wanted);
-  for (const { wanted, ground } of short) {
-    const { rowIndex, columnIndex, columnCount } = ground.body;
-    ground.table.resize(ground.worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, wanted + 1, columnCount));
+  for (const { wanted, target } of short) {
+    const { rowIndex, columnIndex, columnCount } = target.body;
+    target.table.resize(target.worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, wanted + 1, columnCount));
   }
   if (short.length > 0) await context.sync();
   return receiptFor(planned, changes);

@@ -5,7 +5,7 @@ import { findField } from "../../joblog/model/references.ts";
 import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, type systemOf } from "../table-columns.ts";
-import { refuseIfLocked, tableOf } from "./append-ground.ts";
+import { refuseIfLocked, tableOf } from "./append-target.ts";
 
 /** What a cell held when the person saw it, and what it is to hold; undefined is blank. */
 export interface CellChange {

@@ -1,5 +1,5 @@
 import type { NewRow } from "../../joblog/model/definition.ts";
-import type { BlankFill } from "./append-ground.ts";
+import type { BlankFill } from "./append-target.ts";
 import type { FieldChanges, RowChange } from "./cell-changes.ts";
 
 /** All that one act of a person writes to the log, in one batch. Plain data. */

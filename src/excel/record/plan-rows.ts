@@ -5,7 +5,7 @@ import type { Cells, ColumnDefinition, LogDefinition, RowValue } from "../../job
 import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions } from "../table-columns.ts";
-import { type Ground, refuseIfLocked } from "./append-ground.ts";
+import { type AppendTarget, refuseIfLocked } from "./append-target.ts";
 
 type Positions = ReadonlyMap<ColumnDefinition, number>;
 
@@ -21,17 +21,17 @@ interface CellFill {
 }
 
 export interface PlannedTable {
-  readonly ground: Ground;
+  readonly target: AppendTarget;
   /** How far the table must grow. */
   readonly extra: number;
   readonly lines: readonly { readonly position: number; readonly line: Line; readonly row: Cells }[];
   readonly fills: readonly CellFill[];
 }
 
-function lineOf(ground: Ground, row: Cells, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
-  const line: (RowValue | null)[] = Array.from({ length: ground.body.columnCount }, () => null);
+function lineOf(target: AppendTarget, row: Cells, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
+  const line: (RowValue | null)[] = Array.from({ length: target.body.columnCount }, () => null);
   for (const [column, at] of positions) {
-    if (column.role === "computed") line[at] = columnFormula(column, ground.definition, log, system);
+    if (column.role === "computed") line[at] = columnFormula(column, target.definition, log, system);
     else {
       const value = row[column.id];
       if (value !== undefined) line[at] = cellValue(value);
@@ -41,14 +41,14 @@ function lineOf(ground: Ground, row: Cells, positions: Positions, log: LogDefini
 }
 
 /** The first data row beneath everything that a person has typed; blank lines further up stay blank. */
-function firstFree({ used, body }: Ground): number {
+function firstFree({ used, body }: AppendTarget): number {
   const ends = used.flatMap(({ range }) =>
     range.isNullObject ? [] : [range.rowIndex + range.rowCount - body.rowIndex],
   );
   return Math.max(0, ...ends);
 }
 
-function refuseIfNoRoom({ definition, worksheet, body, below }: Ground, extra: number): void {
+function refuseIfNoRoom({ definition, worksheet, body, below }: AppendTarget, extra: number): void {
   const firstBelow = body.rowIndex + body.rowCount + 1;
   if (below.values.slice(0, extra).some((line) => line.some((value) => value !== ""))) {
     throw new LogProblem({
@@ -58,7 +58,7 @@ function refuseIfNoRoom({ definition, worksheet, body, below }: Ground, extra: n
   }
 }
 
-function changedMeanwhile({ definition, sheet }: Ground, key: string): LogProblem {
+function changedMeanwhile({ definition, sheet }: AppendTarget, key: string): LogProblem {
   return new LogProblem({
     what: `The row ${key} of table ${definition.name} (sheet ${sheet}) was changed or deleted meanwhile. Nothing was written.`,
     remedy: "Your entry stays here. Look at it again with the new values, then record it.",
@@ -66,8 +66,8 @@ function changedMeanwhile({ definition, sheet }: Ground, key: string): LogProble
 }
 
 /** Cells to fill in; throws a LogProblem where their row is gone or a cell holds something else by now. */
-function planFills(ground: Ground, positions: Positions): readonly CellFill[] {
-  const { definition, read, fills } = ground;
+function planFills(target: AppendTarget, positions: Positions): readonly CellFill[] {
+  const { definition, read, fills } = target;
   const columns = new Map(
     read.flatMap(({ column, range }) =>
       range.isNullObject ? [] : [[column, range.values.map((line) => line[0] as unknown)] as const],
@@ -81,27 +81,27 @@ function planFills(ground: Ground, positions: Positions): readonly CellFill[] {
       const value = cells[column.id];
       const at = positions.get(column);
       if (value === undefined || at === undefined || values[position] === value) return [];
-      if (values[position] !== "") throw changedMeanwhile(ground, key);
+      if (values[position] !== "") throw changedMeanwhile(target, key);
       return [{ position, at, column: column.id, key, value }];
     });
   });
 }
 
 /** Throws a LogProblem where the sheet is protected, a column is missing or there is no room below. */
-export function planTable(ground: Ground, log: LogDefinition, system: UnitSystem): PlannedTable {
-  refuseIfLocked(ground.worksheet);
-  const positions = columnPositions(ground.definition, ground.sheet, ground.headers.values[0] ?? [], system);
-  const first = firstFree(ground);
-  const extra = Math.max(0, first + ground.rows.length - ground.body.rowCount);
-  refuseIfNoRoom(ground, extra);
+export function planTable(target: AppendTarget, log: LogDefinition, system: UnitSystem): PlannedTable {
+  refuseIfLocked(target.worksheet);
+  const positions = columnPositions(target.definition, target.sheet, target.headers.values[0] ?? [], system);
+  const first = firstFree(target);
+  const extra = Math.max(0, first + target.rows.length - target.body.rowCount);
+  refuseIfNoRoom(target, extra);
   return {
-    ground,
+    target,
     extra,
-    lines: ground.rows.map((row, index) => ({
+    lines: target.rows.map((row, index) => ({
       position: first + index,
-      line: lineOf(ground, row, positions, log, system),
+      line: lineOf(target, row, positions, log, system),
       row,
     })),
-    fills: planFills(ground, positions),
+    fills: planFills(target, positions),
   };
 }

@@ -3,7 +3,7 @@ import type { Cells, ColumnDefinition, LogDefinition, RowValue } from "../../job
 import { findField } from "../../joblog/model/references.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, systemOf } from "../table-columns.ts";
-import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-ground.ts";
+import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-target.ts";
 import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 

@@ -23,9 +23,9 @@ export function useForecast(log: LogSnapshot, bath: string | undefined, system: 
     const say = (sentences: readonly string[]): void => {
       if (wanted) setKnown({ log, bath, sentences });
     };
-    import(/* webpackChunkName: "pane-forecast" */ "../../advice/foresight.ts").then(
-      ({ foresight }) => {
-        say(foresight(log, bath, system));
+    import(/* webpackChunkName: "pane-forecast" */ "../../advice/forecast.ts").then(
+      ({ forecast }) => {
+        say(forecast(log, bath, system));
       },
       () => {
         say([notLoaded]);

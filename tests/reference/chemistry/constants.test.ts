@@ -79,11 +79,11 @@ describe("the properties of water", () => {
   });
 
   it("give the Debye–Hückel slopes to the printed digits", () => {
-    expect(largest(rows, (row) => debyeHueckel(temperatureOf(row)).pull - row.number("pull"))).toBeLessThanOrEqual(
+    expect(largest(rows, (row) => debyeHueckel(temperatureOf(row)).slope - row.number("slope"))).toBeLessThanOrEqual(
       2e-5,
     );
     expect(
-      largest(rows, (row) => debyeHueckel(temperatureOf(row)).crowding - row.number("crowding")),
+      largest(rows, (row) => debyeHueckel(temperatureOf(row)).sizeFactor - row.number("sizeFactor")),
     ).toBeLessThanOrEqual(2e-5);
   });
 });

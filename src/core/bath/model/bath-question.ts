@@ -4,9 +4,9 @@ import type { Solids } from "../../chemistry/equilibrium/sweep.ts";
 import { checkComposition, checkPH, checkTemperature } from "../../chemistry/limits.ts";
 import { memoize } from "../../numeric/bounded-cache.ts";
 import type { Kelvin, PH } from "../../units/quantity.ts";
-import type { AnchoredBath } from "./anchored-bath.ts";
-import { anchorBath } from "./anchored-bath.ts";
 import type { Builder } from "./builder.ts";
+import type { CalibratedBath } from "./calibrated-bath.ts";
+import { calibrateBath } from "./calibrated-bath.ts";
 import { answersOf } from "./estimate.ts";
 import type { Water } from "./water.ts";
 
@@ -39,7 +39,7 @@ export function keyOfQuestion({ baseline, temperature, builder, water, solids, o
   return `${baseline} ${temperature} ${builder.id} ${solids ?? "-"} ${openingShare ?? "-"} ${keyOfComposition(water.likely)} ${keyOfComposition(water.otherwise)}`;
 }
 
-function anchorCandidates(question: BathQuestion): readonly AnchoredBath[] {
+function anchorCandidates(question: BathQuestion): readonly CalibratedBath[] {
   checkPH(question.baseline, "Baseline pH");
   checkTemperature(question.temperature);
   const { baseline, temperature } = question;
@@ -48,15 +48,15 @@ function anchorCandidates(question: BathQuestion): readonly AnchoredBath[] {
   const solids = question.solids ?? "none";
   const openingShare = question.openingShare ?? typicalOpeningShare;
   return answersOf(question.builder.candidates, (builder) =>
-    anchorBath({ baseline, temperature, builder, water, solids, openingShare }),
+    calibrateBath({ baseline, temperature, builder, water, solids, openingShare }),
   );
 }
 
 /**
- * The bath anchored on its baseline, once for every candidate of the builder that can reach it. Throws
+ * The bath calibrated on its baseline, once for every candidate of the builder that can reach it. Throws
  * `invalid` for arguments out of range and `no-answer` where no candidate gives the baseline.
  */
-export const anchoredBaths: (question: BathQuestion) => readonly AnchoredBath[] = memoize(
+export const anchoredBaths: (question: BathQuestion) => readonly CalibratedBath[] = memoize(
   questionsKept,
   keyOfQuestion,
   anchorCandidates,

@@ -3,17 +3,17 @@ import { beginSweep, sweepPH } from "../../chemistry/equilibrium/sweep.ts";
 import { checkComposition, checkPH, mostDissolved } from "../../chemistry/limits.ts";
 import { DomainError } from "../../limits/domain-error.ts";
 import type { PH } from "../../units/quantity.ts";
-import type { AnchoredBath, LoadLine } from "./anchored-bath.ts";
-import { loadAtPH } from "./anchored-bath.ts";
 import type { BathQuestion } from "./bath-question.ts";
 import { anchoredBaths } from "./bath-question.ts";
+import type { CalibratedBath, LoadLine } from "./calibrated-bath.ts";
+import { loadAtPH } from "./calibrated-bath.ts";
 import type { Estimate } from "./estimate.ts";
 import { answersOf, estimateFrom } from "./estimate.ts";
 
 const mostTimes = 100;
 
 /** A unit of load takes the place of some of the water, until there is only concentrate. */
-function lineOf({ builder, water, load, openingShare }: AnchoredBath): LoadLine {
+function lineOf({ builder, water, load, openingShare }: CalibratedBath): LoadLine {
   const waterPerLoad = openingShare / load;
   return {
     base: water,
@@ -22,7 +22,7 @@ function lineOf({ builder, water, load, openingShare }: AnchoredBath): LoadLine 
   };
 }
 
-function pHWithDose(bath: AnchoredBath, times: number): PH {
+function pHWithDose(bath: CalibratedBath, times: number): PH {
   const share = Math.min(1, times * bath.openingShare);
   const totals = combine(times * bath.load, bath.builder, 1 - share, bath.water);
   checkComposition(totals);

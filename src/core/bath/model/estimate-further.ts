@@ -19,10 +19,10 @@ export interface Answered {
 export function estimateFurther(bath: BathQuestion, { before, after }: Answered): Estimate {
   const spent = spentBaths({ bath, reading: before, losses: usualLosses });
   return estimateFrom(
-    answersOf(spent, ({ bath: anchored, leftovers }) =>
+    answersOf(spent, ({ bath: calibrated, leftovers }) =>
       answersOf(leftovers, ({ totals }) => {
-        const toReach = topUpTo(anchored, totals, after);
-        return (topUpTo(anchored, totals, anchored.baseline) - toReach) / toReach;
+        const toReach = topUpTo(calibrated, totals, after);
+        return (topUpTo(calibrated, totals, calibrated.baseline) - toReach) / toReach;
       }),
     ),
   );

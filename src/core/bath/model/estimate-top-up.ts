@@ -1,8 +1,8 @@
 import { memoize } from "../../numeric/bounded-cache.ts";
 import type { PH } from "../../units/quantity.ts";
-import type { AnchoredBath } from "./anchored-bath.ts";
 import type { BathQuestion } from "./bath-question.ts";
 import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
+import type { CalibratedBath } from "./calibrated-bath.ts";
 import type { Estimate } from "./estimate.ts";
 import { answersIfAny, estimateFrom } from "./estimate.ts";
 import type { Loss } from "./loss.ts";
@@ -15,7 +15,7 @@ const questionsKept = 256;
 
 /** One candidate of the builder, spent in one way, and the top-up it calls for. */
 interface Case extends Leftover {
-  readonly bath: AnchoredBath;
+  readonly bath: CalibratedBath;
   readonly share: number;
 }
 

@@ -5,12 +5,12 @@ import { beginSweep, sweepAcid } from "../../chemistry/equilibrium/sweep.ts";
 import { mostDissolved } from "../../chemistry/limits.ts";
 import { DomainError } from "../../limits/domain-error.ts";
 import type { PH } from "../../units/quantity.ts";
-import type { AnchoredBath } from "./anchored-bath.ts";
+import type { CalibratedBath } from "./calibrated-bath.ts";
 
 /** How a bath lost its alkali: to acid soil, to drag-out replaced by water, to carbon dioxide of the air. */
 export type Loss = "acid" | "dilution" | "carbon dioxide";
 
-function withAcid(bath: AnchoredBath, reading: PH): Composition {
+function withAcid(bath: CalibratedBath, reading: PH): Composition {
   const { opening, temperature, solids } = bath;
   const acid = sweepAcid(beginSweep(opening, temperature, solids, reading), opening, reading);
   return { ...opening, chloride: opening.chloride + acid };
@@ -18,7 +18,7 @@ function withAcid(bath: AnchoredBath, reading: PH): Composition {
 
 /** Adds `direction` to the opening bath until the reading; undefined where even the most falls short. */
 function along(
-  bath: AnchoredBath,
+  bath: CalibratedBath,
   reading: PH,
   direction: Composition,
   guess: number,
@@ -46,7 +46,7 @@ const carbonDioxide = composition({ carbonate: 1 });
  * The bath after the loss that brings it from its baseline to a reading at the same temperature; the
  * opening bath where the reading is not below the baseline. Throws `no-answer` where that loss cannot.
  */
-export function afterLoss(bath: AnchoredBath, reading: PH, loss: Loss): Composition {
+export function afterLoss(bath: CalibratedBath, reading: PH, loss: Loss): Composition {
   if (reading >= bath.baseline) return bath.opening;
   if (loss === "acid") return withAcid(bath, reading);
   const spent =

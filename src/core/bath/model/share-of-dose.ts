@@ -3,7 +3,7 @@ import type { Composition } from "../../chemistry/composition.ts";
 import { combine } from "../../chemistry/composition.ts";
 import { DomainError } from "../../limits/domain-error.ts";
 import type { PH } from "../../units/quantity.ts";
-import type { AnchoredBath } from "./anchored-bath.ts";
+import type { CalibratedBath } from "./calibrated-bath.ts";
 
 /** A bath that would need more than this many opening doses is past topping up. */
 const mostDoses = 100;
@@ -13,7 +13,7 @@ const nothing = 1e-7;
 const half = 0.5;
 
 /** A spent bath after a top-up, given as a share of the opening dose. */
-export function toppedUp(bath: AnchoredBath, spent: Composition, share: number): Composition {
+export function toppedUp(bath: CalibratedBath, spent: Composition, share: number): Composition {
   const thinned = 1 / (1 + share * bath.openingShare);
   return combine(thinned, spent, thinned * share * bath.load, bath.builder);
 }
@@ -22,7 +22,7 @@ export function toppedUp(bath: AnchoredBath, spent: Composition, share: number):
  * Concentrate that brings a spent bath back to a pH at the bath's temperature, as a share of the opening
  * dose; 0 where it is there already. Throws `no-answer` beyond a hundred opening doses.
  */
-export function topUpTo(bath: AnchoredBath, spent: Composition, target: PH): number {
+export function topUpTo(bath: CalibratedBath, spent: Composition, target: PH): number {
   const { temperature, solids, openingShare } = bath;
   if (spent === bath.opening && target <= bath.baseline) return 0;
   // Per kg of the topped-up bath everything is linear in what the concentrate brought to it.

@@ -2,9 +2,9 @@ import type { Composition } from "../../chemistry/composition.ts";
 import { checkPH } from "../../chemistry/limits.ts";
 import { memoize } from "../../numeric/bounded-cache.ts";
 import type { PH } from "../../units/quantity.ts";
-import type { AnchoredBath } from "./anchored-bath.ts";
 import type { BathQuestion } from "./bath-question.ts";
 import { anchoredBaths, keyOfQuestion } from "./bath-question.ts";
+import type { CalibratedBath } from "./calibrated-bath.ts";
 import { answersOf } from "./estimate.ts";
 import type { Loss } from "./loss.ts";
 import { afterLoss } from "./loss.ts";
@@ -27,7 +27,7 @@ export interface Leftover {
 
 /** One candidate of the builder, and what is left of it by each loss that can have led to the reading. */
 export interface SpentBath {
-  readonly bath: AnchoredBath;
+  readonly bath: CalibratedBath;
   readonly leftovers: readonly Leftover[];
 }
 

@@ -6,7 +6,7 @@ import { mostDissolved } from "../../chemistry/limits.ts";
 import { rootOfRising } from "../../chemistry/root-of-rising.ts";
 import { DomainError } from "../../limits/domain-error.ts";
 import type { EquivalentsPerKilogram } from "../../units/quantity.ts";
-import type { AnchoredBath } from "./anchored-bath.ts";
+import type { CalibratedBath } from "./calibrated-bath.ts";
 
 /** At most two bases a mol: carbonate. */
 const basesPerMole = 2;
@@ -19,7 +19,7 @@ function closed(totals: Composition, acid: number): Composition {
 
 /** Adds `buffer` to `base`, at the bath's reading, until the titration to pH 4.5 comes out as measured. */
 function matchWith(
-  bath: AnchoredBath,
+  bath: CalibratedBath,
   base: Composition,
   buffer: Composition,
   alkalinity: number,
@@ -40,11 +40,11 @@ function matchWith(
 }
 
 /**
- * A used bath of which both the pH (the anchor's baseline) and the acid to pH 4.5 are known: more builder,
+ * A used bath of which both the pH (the calibration's baseline) and the acid to pH 4.5 are known: more builder,
  * partly used up by acid, or, where the builder holds no buffer, carbonate taken up from the air. Throws
  * `no-answer` where the titration found less than the pH alone calls for.
  */
-export function titratedBath(bath: AnchoredBath, alkalinity: EquivalentsPerKilogram): Composition {
+export function titratedBath(bath: CalibratedBath, alkalinity: EquivalentsPerKilogram): Composition {
   const water = combine(1 - bath.openingShare, bath.water, 0, bath.water);
   const matched =
     matchWith(bath, water, bath.builder, alkalinity) ?? matchWith(bath, water, sodiumCarbonate, alkalinity);

@@ -5,9 +5,9 @@ import { waterPermittivity } from "./water-permittivity.ts";
 /** Slopes of the Debye–Hückel limiting law in decimal logarithms and molality. */
 export interface DebyeHueckel {
   /** kg^½ mol^-½. */
-  readonly pull: number;
+  readonly slope: number;
   /** kg^½ mol^-½ per ångström of ion size. */
-  readonly crowding: number;
+  readonly sizeFactor: number;
 }
 
 /**
@@ -19,7 +19,7 @@ export function debyeHueckel(temperature: Kelvin): DebyeHueckel {
   const thermal = waterPermittivity(temperature) * temperature;
   const rootThermal = Math.sqrt(thermal);
   return {
-    pull: (1.824829e6 * rootDensity) / (thermal * rootThermal),
-    crowding: (50.2916 * rootDensity) / rootThermal,
+    slope: (1.824829e6 * rootDensity) / (thermal * rootThermal),
+    sizeFactor: (50.2916 * rootDensity) / rootThermal,
   };
 }

@@ -14,9 +14,9 @@ export function updateActivity(system: ChemicalSystem): void {
   const logWaterActivity = Math.log(Math.max(leastWaterActivity, 1 - waterLowering * system.solutes));
   system.logWaterActivity = logWaterActivity;
   for (const species of system.species) {
-    const crowded = 1 / (1 + species.crowding * root);
-    const logCoefficient = species.linear * ionicStrength - species.pull * root * crowded;
+    const crowded = 1 / (1 + species.sizeFactor * root);
+    const logCoefficient = species.linear * ionicStrength - species.slope * root * crowded;
     species.logShift = species.logFormation - logCoefficient + species.water * logWaterActivity;
-    species.shiftSlope = species.pull * halfPerRoot * crowded * crowded - species.linear;
+    species.shiftSlope = species.slope * halfPerRoot * crowded * crowded - species.linear;
   }
 }

@@ -10,9 +10,9 @@ export interface Species {
   readonly halfChargeSquared: number;
   /** Natural logarithm of the thermodynamic formation constant. */
   logFormation: number;
-  /** ln activity coefficient = linear·I − pull·√I/(1 + crowding·√I). */
-  pull: number;
-  crowding: number;
+  /** ln activity coefficient = linear·I − slope·√I/(1 + sizeFactor·√I). */
+  slope: number;
+  sizeFactor: number;
   linear: number;
   /** Natural logarithm of the formation constant per molality at this ionic strength. */
   logShift: number;

@@ -11,13 +11,13 @@ function setSpecies(species: Species, temperature: Kelvin, water: DebyeHueckel):
   for (const constant of species.definition.formation) logK += logKAt(constant, temperature);
   species.logFormation = logK * Math.LN10;
   const model = species.definition.activity;
-  const pull = Math.LN10 * water.pull * species.chargeSquared;
-  species.pull = pull;
+  const slope = Math.LN10 * water.slope * species.chargeSquared;
+  species.slope = slope;
   if (model.type === "davies") {
-    species.crowding = 1;
-    species.linear = daviesLinear * pull;
+    species.sizeFactor = 1;
+    species.linear = daviesLinear * slope;
   } else {
-    species.crowding = model.type === "ion" ? water.crowding * model.size : 0;
+    species.sizeFactor = model.type === "ion" ? water.sizeFactor * model.size : 0;
     species.linear = Math.LN10 * model.linear;
   }
 }

@@ -17,7 +17,7 @@ import { DomainError } from "../../../../src/core/limits/domain-error.ts";
 import { equivalentsPerKilogram, ph } from "../../../../src/core/units/quantity.ts";
 import { bathOf, celsius, onlyBath, softened } from "./opened-baths.ts";
 
-describe("an anchored bath", () => {
+describe("a calibrated bath", () => {
   it.each(builderWords)("gives its baseline (%s)", (word) => {
     const bath = onlyBath(bathOf(builderFromWord(word)));
     expect(phOf(bath.opening, bath.temperature)).toBeCloseTo(11.3, 5);

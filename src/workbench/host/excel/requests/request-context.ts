@@ -1,9 +1,9 @@
 import type { Workbook } from "../../workbook/workbook.ts";
 import { ApplicationObject } from "../sheets/application.ts";
 import { WorkbookObject } from "../sheets/workbook-object.ts";
-import { faces } from "./faces.ts";
 import { guard } from "./guard.ts";
-import type { Faces, Requests } from "./requests.ts";
+import { factories } from "./object-factories.ts";
+import type { ObjectFactories, Requests } from "./requests.ts";
 import type { Session, Step, Traffic } from "./session.ts";
 
 /** Objects need no tracking here: they hold their cells until the host is gone. */
@@ -19,7 +19,7 @@ export class RequestContextObject
   readonly workbook: Excel.Workbook;
   readonly application: Excel.Application;
   readonly runtime: Excel.Runtime;
-  readonly make: Faces = faces;
+  readonly make: ObjectFactories = factories;
   private queue: Step[] = [];
 
   constructor(session: Session) {

@@ -8,14 +8,14 @@ export interface Requests {
   readonly face: Excel.RequestContext;
   readonly workbookNow: Workbook;
   readonly traffic: Traffic;
-  readonly make: Faces;
+  readonly make: ObjectFactories;
   enqueue(kind: Step["kind"], location: string, run: () => void): void;
   /** Performs at once what `work` enqueues; for collections, whose items are known only at sync. */
   performNow(work: () => void): void;
 }
 
 /** Makes proxies of other kinds, so that the classes need not know each other. */
-export interface Faces {
+export interface ObjectFactories {
   readonly range: (requests: Requests, finding: Finding<Area>) => Excel.Range;
   readonly worksheet: (requests: Requests, finding: Finding<string>) => Excel.Worksheet;
   readonly table: (requests: Requests, finding: Finding<TableRecord>) => Excel.Table;

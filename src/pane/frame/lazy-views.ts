@@ -1,27 +1,27 @@
 /** What a person does not need in the first second; each comes as a file of its own. */
-import { laterView } from "./later-view.tsx";
+import { lazyView } from "./lazy-view.tsx";
 
-export const LaterTryView = laterView(
+export const LazyTryView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-try" */ "../try/try-view.tsx")).TryView,
 );
-export const LaterFunctionsView = laterView(
+export const LazyFunctionsView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-functions" */ "../functions/functions-view.tsx")).FunctionsView,
 );
-export const LaterStartView = laterView(
+export const LazyStartView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-start" */ "../start/start-view.tsx")).StartView,
 );
-export const LaterClaimsView = laterView(
+export const LazyClaimsView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-claims" */ "../claims/claims-view.tsx")).ClaimsView,
 );
-export const LaterShopView = laterView(
+export const LazyShopView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-shop" */ "../shop/shop-view.tsx")).ShopView,
 );
-export const LaterAdoptView = laterView(
+export const LazyAdoptView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-adopt" */ "../adopt/adopt-view.tsx")).AdoptView,
 );
 
 /** Fetched as soon as the first view stands, since most people came to record something. */
-export const LaterRecordView = laterView(
+export const LazyRecordView = lazyView(
   async () =>
     (await import(/* webpackChunkName: "pane-record", webpackPrefetch: true */ "../record/record-view.tsx")).RecordView,
 );

@@ -12,7 +12,7 @@ interface LocatedTable extends Place {
   readonly positions: ReadonlyMap<string, number>;
 }
 
-export interface Whereabouts {
+export interface Locations {
   readonly table: (name: string) => LocatedTable;
   readonly cell: (name: string) => Place;
   /** The cells in this workbook that a planned area of a planned sheet stands for. */
@@ -62,7 +62,7 @@ export async function locate(
   context: Excel.RequestContext,
   plan: WorkbookPlan,
   placements: readonly SheetPlacement[],
-): Promise<Whereabouts> {
+): Promise<Locations> {
   const tables = new Map<string, LocatedTable>();
   const cells = new Map<string, Place>();
   const looks: (() => void)[] = [];

@@ -8,7 +8,7 @@ import { DomainError } from "../../limits/domain-error.ts";
 import type { Kelvin, PH } from "../../units/quantity.ts";
 
 /** What is known of a bath when one dose has given one pH. */
-export interface Anchor {
+export interface Calibration {
   readonly baseline: PH;
   readonly temperature: Kelvin;
   /** One candidate of the builder, per equivalent. */
@@ -20,7 +20,7 @@ export interface Anchor {
 }
 
 /** A bath whose strength has been chosen so that it gives the baseline at the baseline's temperature. */
-export interface AnchoredBath extends Anchor {
+export interface CalibratedBath extends Calibration {
   /** Equivalents of builder that the opening dose brought to each kg of water. */
   readonly load: number;
   readonly opening: Composition;
@@ -34,13 +34,13 @@ export interface LoadLine {
 }
 
 /**
- * The load of builder that gives a pH at the anchor's temperature. Throws `no-answer` where the base is at or above that pH, or where no strength reaches it.
+ * The load of builder that gives a pH at the calibration's temperature. Throws `no-answer` where the base is at or above that pH, or where no strength reaches it.
  */
-export function loadAtPH(anchor: Anchor, target: PH, line: LoadLine): number {
+export function loadAtPH(calibration: Calibration, target: PH, line: LoadLine): number {
   const { base, direction, most } = line;
-  const { temperature, solids } = anchor;
+  const { temperature, solids } = calibration;
   // The hydroxide of that pH, and the base that the water's carbonate takes up.
-  const guess = Math.min(most / 2, 10 ** (target - waterIonization(temperature)) + anchor.water.carbonate + 1e-6);
+  const guess = Math.min(most / 2, 10 ** (target - waterIonization(temperature)) + calibration.water.carbonate + 1e-6);
   const load = amountAtPH({ base, direction, effect: "raises", temperature, target, solids, guess, most });
   if (load === undefined) {
     throw new DomainError(
@@ -58,10 +58,10 @@ export function loadAtPH(anchor: Anchor, target: PH, line: LoadLine): number {
 }
 
 /** Chooses the strength of the builder so that the bath gives its baseline. Throws as `loadAtPH`. */
-export function anchorBath(anchor: Anchor): AnchoredBath {
-  const { builder, water } = anchor;
-  const waterShare = 1 - anchor.openingShare;
+export function calibrateBath(calibration: Calibration): CalibratedBath {
+  const { builder, water } = calibration;
+  const waterShare = 1 - calibration.openingShare;
   const base = combine(waterShare, water, 0, builder);
-  const load = loadAtPH(anchor, anchor.baseline, { base, direction: builder, most: mostDissolved });
-  return { ...anchor, load, opening: combine(load, builder, waterShare, water) };
+  const load = loadAtPH(calibration, calibration.baseline, { base, direction: builder, most: mostDissolved });
+  return { ...calibration, load, opening: combine(load, builder, waterShare, water) };
 }

@@ -1,4 +1,4 @@
-import { signalLooks, styleLooks } from "../../joblog/layout/looks.ts";
+import { signalLooks, styleLooks } from "../../joblog/layout/styles.ts";
 import type { AreaPlan, CellPlan, ConditionalFormatPlan, Look } from "../../joblog/model/plan.ts";
 import { everyCell } from "../read/every-cell.ts";
 import { styledAreas } from "./styled-areas.ts";
@@ -43,7 +43,7 @@ export function heightenRow(worksheet: Excel.Worksheet, row: number, points: num
 }
 
 /** Fills, fonts, borders and number formats, one command for each rectangle of one look. */
-export function writeLooks(worksheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
+export function writeStyles(worksheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
   for (const area of styledAreas(cells)) {
     const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
     const look = styleLooks[area.style];

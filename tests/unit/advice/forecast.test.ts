@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 
-import { foresight, hoursLeft, learnedTopUp } from "../../../src/advice/foresight.ts";
+import { forecast, hoursLeft, learnedTopUp } from "../../../src/advice/forecast.ts";
 import { bench } from "../../../src/joblog/model/words.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 import { withCells } from "../pane/record/entry-forms.ts";
@@ -41,7 +41,7 @@ describe("what a bath's readings and additions foretell", () => {
     });
     // 0.18 above the trigger of 10.92, falling by 0.1 an hour; each reading is moved a little to the baseline's 76.8 °F.
     expect(hoursLeft(log, bath)).toBeCloseTo(1.8, 0);
-    expect(foresight(log, bath, "US")).toEqual([
+    expect(forecast(log, bath, "US")).toEqual([
       expect.stringMatching(/: 2 hours from the last reading to the trigger/),
     ]);
   }, 90_000);
@@ -52,7 +52,7 @@ describe("what a bath's readings and additions foretell", () => {
       readings: [reading("R020", "2027-03-04T10:00", 11.4), reading("R021", "2027-03-04T11:00", 11.3)],
     });
     expect(hoursLeft(log, bath)).toBeUndefined();
-    expect(foresight(log, bath, "US")).toEqual([]);
+    expect(forecast(log, bath, "US")).toEqual([]);
   }, 90_000);
 
   it("is a top-up learned from the bath's own additions, once one was read", async () => {
@@ -70,7 +70,7 @@ describe("what a bath's readings and additions foretell", () => {
     });
     // 0.824 of the opening dose of 4.178 gal: the invented week's own answer from the same three additions.
     expect(Number(learnedTopUp(log, bath, 10.83)) / 4.178).toBeCloseTo(0.824, 2);
-    expect(foresight(log, bath, "US")).toEqual([expect.stringMatching(/own additions did: 3\.4\d gal in all/)]);
+    expect(forecast(log, bath, "US")).toEqual([expect.stringMatching(/own additions did: 3\.4\d gal in all/)]);
   }, 90_000);
 
   // 121.175 gal at 1+28 holds 4.178 gal; four fifths of 28 parts of water, 1+22.4, takes 121.175 / 23.4 = 5.178 gal.
@@ -81,9 +81,9 @@ describe("what a bath's readings and additions foretell", () => {
       benchState: bench.refused,
       plannedDose: 4.178,
     });
-    expect(foresight(log, bath, "US")).toEqual([
+    expect(forecast(log, bath, "US")).toEqual([
       "A step up is 1 gal more: a fifth less water to a part of concentrate.",
     ]);
-    expect(foresight(withCells(log, "baths", bath, { plannedDose: 5.5 }), bath, "US")).toEqual([]);
+    expect(forecast(withCells(log, "baths", bath, { plannedDose: 5.5 }), bath, "US")).toEqual([]);
   }, 90_000);
 });

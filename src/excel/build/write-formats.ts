@@ -1,32 +1,28 @@
 /** How the log looks, what it takes and how it prints. */
 import type { AreaPlan, CellPlan, SheetPlan } from "../../joblog/model/plan.ts";
+import type { Locations } from "./locations.ts";
 import type { NarrowTable } from "./log-gaps.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
-import type { Whereabouts } from "./whereabouts.ts";
 import { insertedWidths } from "./widen-tables.ts";
-import { heightenRow, widenColumn, writeConditionalFormat, writeLooks } from "./write-looks.ts";
 import { insideTable, writePageSetUp } from "./write-sheet.ts";
 import type { Structure } from "./write-structure.ts";
+import { heightenRow, widenColumn, writeConditionalFormat, writeStyles } from "./write-styles.ts";
 import { writeValidation } from "./write-validation.ts";
 
-function dressNewSheet(worksheet: Excel.Worksheet, plan: SheetPlan, whereabouts: Whereabouts): void {
+function dressNewSheet(worksheet: Excel.Worksheet, plan: SheetPlan, locations: Locations): void {
   plan.columnWidths.forEach((characters, column) => {
     widenColumn(worksheet, column, characters);
   });
   for (const { row, points } of plan.rowHeights) heightenRow(worksheet, row, points);
-  writeLooks(worksheet, plan.cells);
-  for (const validation of plan.validations) writeValidation(worksheet, validation, validation.area, whereabouts.area);
+  writeStyles(worksheet, plan.cells);
+  for (const validation of plan.validations) writeValidation(worksheet, validation, validation.area, locations.area);
   for (const format of plan.conditionalFormats) writeConditionalFormat(worksheet, format, format.area);
   writePageSetUp(worksheet, plan);
 }
 
 /** Header and data cells of a table's new columns, at their places in this workbook. */
-function newColumnCells(
-  sheet: SheetPlan,
-  { plan, missing }: NarrowTable,
-  whereabouts: Whereabouts,
-): readonly CellPlan[] {
-  const { area, positions } = whereabouts.table(plan.name);
+function newColumnCells(sheet: SheetPlan, { plan, missing }: NarrowTable, locations: Locations): readonly CellPlan[] {
+  const { area, positions } = locations.table(plan.name);
   return missing.flatMap((column): readonly CellPlan[] => {
     const at = area.column + (positions.get(column.id) ?? 0);
     const planned = plan.area.column + plan.columns.indexOf(column);
@@ -65,42 +61,42 @@ function dressKeptSheet(
   placement: SheetPlacement,
   { columns, fields }: Structure,
   narrow: readonly NarrowTable[],
-  whereabouts: Whereabouts,
+  locations: Locations,
 ): void {
   const { plan, actual, missingTables } = placement;
   const sheet = (name: string): Excel.Worksheet => context.workbook.worksheets.getItem(name);
-  writeLooks(sheet(actual), [
+  writeStyles(sheet(actual), [
     ...plan.cells.filter((cell) => missingTables.some((table) => insideTable(table)(cell))),
     ...fields.filter((one) => one.sheet === actual).flatMap(({ cells }) => cells),
   ]);
   for (const table of narrow.filter((one) => plan.tables.includes(one.plan))) {
-    const { area, sheet: on } = whereabouts.table(table.plan.name);
-    writeLooks(sheet(on), newColumnCells(plan, table, whereabouts));
+    const { area, sheet: on } = locations.table(table.plan.name);
+    writeStyles(sheet(on), newColumnCells(plan, table, locations));
     const height = plan.rowHeights.find(({ row }) => row === table.plan.area.row);
     if (height !== undefined) heightenRow(sheet(on), area.row, height.points);
   }
   for (const { table, id, characters } of insertedWidths(plan, columns)) {
-    const { area, positions, sheet: on } = whereabouts.table(table);
+    const { area, positions, sheet: on } = locations.table(table);
     widenColumn(sheet(on), area.column + (positions.get(id) ?? 0), characters);
   }
   for (const validation of plan.validations.filter(({ area }) => isAdded(area, placement, narrow))) {
-    const place = whereabouts.area(plan.name, validation.area);
-    writeValidation(sheet(place.sheet), validation, place.area, whereabouts.area);
+    const place = locations.area(plan.name, validation.area);
+    writeValidation(sheet(place.sheet), validation, place.area, locations.area);
   }
   for (const format of plan.conditionalFormats.filter(({ area }) => isAdded(area, placement, narrow))) {
-    const place = whereabouts.area(plan.name, format.area);
+    const place = locations.area(plan.name, format.area);
     writeConditionalFormat(sheet(place.sheet), format, place.area);
   }
 }
 
 /** A new sheet wholly; of a kept one only what was added. */
-export function writeDress(
+export function writeFormats(
   context: Excel.RequestContext,
   placement: SheetPlacement,
   structure: Structure,
   narrow: readonly NarrowTable[],
-  whereabouts: Whereabouts,
+  locations: Locations,
 ): void {
-  if (placement.kept) dressKeptSheet(context, placement, structure, narrow, whereabouts);
-  else dressNewSheet(context.workbook.worksheets.getItem(placement.actual), placement.plan, whereabouts);
+  if (placement.kept) dressKeptSheet(context, placement, structure, narrow, locations);
+  else dressNewSheet(context.workbook.worksheets.getItem(placement.actual), placement.plan, locations);
 }

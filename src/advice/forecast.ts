@@ -80,7 +80,7 @@ function stepUp(facts: RowFacts<"baths">, log: LogSnapshot, bath: string, system
 }
 
 /** Sentences under the next step: what a step up in strength takes, how long the bath lasts, or what its own additions say of a top-up that is due. */
-export function foresight(log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
+export function forecast(log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
   const row = findRow(log, "baths", "bath", bath);
   const facts = row === undefined ? undefined : rowFacts(row);
   const state = facts?.text("state");

@@ -13,9 +13,9 @@ function notLoaded(error: unknown): LogProblem {
 }
 
 /** A view whose code comes when it is first opened and then stays; one that does not come says so and can be asked for again. */
-export function laterView<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
+export function lazyView<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
   let kept: ComponentType<Props> | undefined;
-  return function LaterView(props: Props): React.JSX.Element {
+  return function LazyView(props: Props): React.JSX.Element {
     const page = usePageStyles();
     const [View, setView] = useState<ComponentType<Props> | undefined>(() => kept);
     const [failure, setFailure] = useState<LogProblem>();

@@ -23,7 +23,7 @@ interface LoadedColumn {
 }
 
 /** A table as one read trip found it, and what is to go into it. Of its cells only a few are read, however long it is. */
-export interface Ground {
+export interface AppendTarget {
   readonly definition: TableDefinition;
   readonly sheet: string;
   readonly worksheet: Excel.Worksheet;
@@ -53,13 +53,13 @@ function columnBodies(table: Excel.Table, column: ColumnDefinition): readonly Ex
 }
 
 /** Asks for everything that planning needs; readable after the next sync. */
-export function loadGround(
+export function loadAppendTarget(
   context: Excel.RequestContext,
   log: LogDefinition,
   id: TableId,
   rows: readonly Cells[],
   fills: readonly RowFill[],
-): Ground {
+): AppendTarget {
   const found = tableOf(log, id);
   const table = context.workbook.tables.getItem(found.table.name);
   const { worksheet } = table;

@@ -7,7 +7,7 @@ const exactPowers = Array.from({ length: 23 }, (_, exponent) => Number(`1e${Stri
  * A number without the last two or three figures of a double, which are rounding noise: 55, not
  * 55.00000000000003. Printing and reading the number does the same at several times the cost.
  */
-export function thirteenFigures(value: number): number {
+export function toThirteenDigits(value: number): number {
   const power = exactPowers[figures - 1 - Math.floor(Math.log10(Math.abs(value)))];
   return power === undefined ? Number(value.toPrecision(figures)) : Math.round(value * power) / power;
 }
