@@ -354,7 +354,7 @@ describe("what a form says is what the sheets say once it is recorded", () => {
           expect(text).toContain(sentence);
         recorded += 1;
       }),
-      runs(4),
+      runs(2),
     );
     expect(recorded).toBeGreaterThan(0);
   });
