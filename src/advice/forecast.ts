@@ -1,5 +1,5 @@
 /** What the readings and additions of one bath say about what comes, asked of the worksheet functions. */
-import { timeLeft } from "../../functions/top-up/time-left.ts";
+import { timeLeft } from "../../functions/threshold/time-left.ts";
 import { topUpLearned } from "../../functions/top-up/top-up-learned.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
 import type { ColumnId } from "../joblog/formula/log-names.ts";

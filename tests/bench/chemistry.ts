@@ -1,6 +1,6 @@
 import { evaluate } from "../../functions/evaluate.ts";
+import { verdict } from "../../functions/threshold/verdict.ts";
 import { topUpRange } from "../../functions/top-up/top-up-range.ts";
-import { verdict } from "../../functions/top-up/verdict.ts";
 import type { BathQuestion } from "../../src/core/bath/model/bath-question.ts";
 import { unknownBuilder } from "../../src/core/bath/model/builder.ts";
 import { estimateReadingAt } from "../../src/core/bath/model/estimate-reading.ts";

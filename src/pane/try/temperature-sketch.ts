@@ -1,5 +1,5 @@
 import { phAt } from "../../../functions/ph/ph-at.ts";
-import { verdict as verdictFunction } from "../../../functions/top-up/verdict.ts";
+import { verdict as verdictFunction } from "../../../functions/threshold/verdict.ts";
 import { askNumber, askText } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";

@@ -1,5 +1,5 @@
+import { trigger } from "../../../functions/threshold/trigger.ts";
 import { topUpRange } from "../../../functions/top-up/top-up-range.ts";
-import { trigger } from "../../../functions/top-up/trigger.ts";
 import { askNumber, askRow } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";

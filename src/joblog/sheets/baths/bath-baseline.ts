@@ -1,4 +1,4 @@
-import { trigger } from "../../../../functions/top-up/trigger.ts";
+import { trigger } from "../../../../functions/threshold/trigger.ts";
 import { joined, minus } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";

@@ -1,7 +1,7 @@
 import { phAt } from "../../../../functions/ph/ph-at.ts";
+import { trigger } from "../../../../functions/threshold/trigger.ts";
+import { verdict } from "../../../../functions/threshold/verdict.ts";
 import { topUpRange } from "../../../../functions/top-up/top-up-range.ts";
-import { trigger } from "../../../../functions/top-up/trigger.ts";
-import { verdict } from "../../../../functions/top-up/verdict.ts";
 import { absolute, dividedBy, joined, minus } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";

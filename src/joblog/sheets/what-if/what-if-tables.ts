@@ -2,8 +2,8 @@ import { alkalinityDose } from "../../../../functions/charge/alkalinity-dose.ts"
 import { dose } from "../../../../functions/charge/dose.ts";
 import { hardnessDose } from "../../../../functions/charge/hardness-dose.ts";
 import { phAt } from "../../../../functions/ph/ph-at.ts";
+import { trigger } from "../../../../functions/threshold/trigger.ts";
 import { topUpRange } from "../../../../functions/top-up/top-up-range.ts";
-import { trigger } from "../../../../functions/top-up/trigger.ts";
 import { countOfNumbers, minus, rounded, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";

@@ -1,5 +1,5 @@
 import type { Reference } from "../reference/reference.ts";
-import { practiceWithModel } from "./top-up-working.ts";
+import { practiceWithModel } from "../top-up/top-up-working.ts";
 
 export const verdictReference: Reference = {
   symbols: ['r ≤ T "   top up"', 'T < r ≤ T + 0.1 "   near"', 'r > T + 0.1 "   hold"'],

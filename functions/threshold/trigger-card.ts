@@ -7,7 +7,7 @@ import { inSystem } from "../arguments/in-system.ts";
 import { quantity, quantityList } from "../arguments/quantity-argument.ts";
 import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { modelNotes } from "./model-notes.ts";
+import { modelNotes } from "../top-up/model-notes.ts";
 
 export const triggerCard = defineFunction({
   id: "TRIGGERCARD",

@@ -14,7 +14,7 @@ import {
 import { temperaturePair } from "../arguments/temperature-pair.ts";
 import type { CallContext } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import { modelNotes } from "./model-notes.ts";
+import { modelNotes } from "../top-up/model-notes.ts";
 
 function rereadAt(temperature: Kelvin, call: CallContext): string {
   return `re-read at ${String(Math.round(inSystem("temperature", temperature, call)))} ${defaultUnit("temperature", call.system).symbol}`;

@@ -10,7 +10,7 @@ import {
 } from "../arguments/shared-arguments.ts";
 import { temperaturePair } from "../arguments/temperature-pair.ts";
 import { defineFunction } from "../define-function.ts";
-import { modelNotes } from "./model-notes.ts";
+import { modelNotes } from "../top-up/model-notes.ts";
 
 export const trigger = defineFunction({
   id: "TRIGGER",

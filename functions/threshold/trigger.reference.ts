@@ -1,5 +1,5 @@
 import type { Reference } from "../reference/reference.ts";
-import { practiceWithModel } from "./top-up-working.ts";
+import { practiceWithModel } from "../top-up/top-up-working.ts";
 
 export const triggerReference: Reference = {
   symbols: ["T = B − d", 'T_2 ≈ T + pK_w(t_2) − pK_w(t_1) "   for plain hydroxide"'],
