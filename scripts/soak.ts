@@ -8,10 +8,13 @@ import { projectFolder } from "./project.ts";
 import { sayFailure } from "./say-failure.ts";
 
 /**
- * Runs the properties alone, ten times as often as `npm test` does and with a seed of its own each round. Ends at the
- * first round that fails, with the command that repeats it.
+ * What takes too long for `npm test`. Runs the properties alone, ten times as often and with a seed of its own each
+ * round, up to the first round that fails, with the command that repeats it; then the tests of the sheets once more,
+ * their formulas worked out by the grid in place of the log's own evaluation.
  */
 const times = 10;
+
+const sheetTests = ["joblog/sheets", "unit/advice", "unit/pane"];
 
 function countOf(name: string, given: string, least: number): number {
   const count = Number(given);
@@ -27,10 +30,10 @@ function filesWithProperties(): readonly string[] {
     .filter((file) => readFileSync(path.join(projectFolder, file), "utf8").includes('from "fast-check"'));
 }
 
-function passes(seed: number, files: readonly string[]): boolean {
+function passes(files: readonly string[], env: Readonly<Record<string, string>>): boolean {
   const { status } = spawnSync("npx", ["--no-install", "vitest", "run", "--test-timeout=0", ...files], {
     cwd: projectFolder,
-    env: { ...process.env, RANDOM_SEED: String(seed), RANDOM_TIMES: String(times) },
+    env: { ...process.env, ...env },
     stdio: "inherit",
     shell: process.platform === "win32",
   });
@@ -47,8 +50,13 @@ await sayFailure(() => {
   for (let round = 1; round <= rounds; round += 1) {
     const seed = values.seed === undefined ? randomInt(2 ** 31) : countOf("seed", values.seed, -(2 ** 31));
     console.log(`\n== round ${round} of ${rounds}: seed ${seed}, ${files.length} files, ${times} times the usual runs`);
-    if (!passes(seed, files))
+    if (!passes(files, { RANDOM_SEED: String(seed), RANDOM_TIMES: String(times) }))
       return Promise.reject(new Error(`Seed ${seed} fails. To repeat it: npm run soak -- --seed=${seed}`));
+  }
+  if (positionals.length === 0) {
+    console.log("\n== the sheets, worked out by the grid");
+    if (!passes(sheetTests, { SHEETS: "grid" }))
+      return Promise.reject(new Error("The grid shows something else. To repeat it: SHEETS=grid npx vitest run"));
   }
   console.log(`\nNo property failed in ${rounds} ${rounds === 1 ? "round" : "rounds"}.`);
   return Promise.resolve();

@@ -6,7 +6,7 @@ import { firstTwoDays } from "../demo/days/demo-week.ts";
 import { contentIn } from "../demo/metric/week-in.ts";
 import { logOf } from "../unit/excel/prepared-log.ts";
 import { compareWithGrid } from "../unit/joblog/evaluate/compare-with-grid.ts";
-import { fullWeek, weekOf, weekWhere } from "../unit/joblog/sheets/hostile-log.ts";
+import { fullWeek, weekWhere } from "../unit/joblog/sheets/hostile-log.ts";
 
 const changed = (change: (rows: readonly Cells[]) => readonly Cells[]): LogContent => ({
   fields: fullWeek.fields,
@@ -48,7 +48,7 @@ const hostile: Readonly<Record<string, LogContent>> = {
 
 describe("a log worked out without a spreadsheet shows what the grid shows", () => {
   it("in the week", async () => {
-    const { agreed, unlike } = compareWithGrid(await weekOf(fullWeek));
+    const { agreed, unlike } = compareWithGrid(await logOf(fullWeek, "US"));
     expect(unlike).toEqual([]);
     expect(agreed).toBeGreaterThan(computedCells);
   });
@@ -73,7 +73,7 @@ describe("a log worked out without a spreadsheet shows what the grid shows", () 
   });
 
   it.each(Object.entries(hostile))("%s", async (_what, content) => {
-    const { agreed, unlike } = compareWithGrid(await weekOf(content));
+    const { agreed, unlike } = compareWithGrid(await logOf(content, "US", [fullWeek]));
     expect(unlike).toEqual([]);
     expect(agreed).toBeGreaterThan(computedCells);
   });

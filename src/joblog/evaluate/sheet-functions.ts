@@ -95,10 +95,10 @@ const ofRows =
     return ofNumbers(work)([new Area(cellsOf(range).filter((_, row) => meeting[row] === true))]);
   };
 
-/** Half away from zero, by the decimal that Excel shows rather than the binary fraction under it. */
+/** Half away from zero, by the decimal that Excel shows rather than the binary fraction under it; 0 has no sign. */
 function rounded(value: number, digits: number): number {
   const scale = 10 ** digits;
-  return (Math.sign(value) * Math.round(Number((Math.abs(value) * scale).toPrecision(15)))) / scale;
+  return (Math.sign(value) * Math.round(Number((Math.abs(value) * scale).toPrecision(15)))) / scale + 0;
 }
 
 function match(key: Scalar, cells: readonly Scalar[]): Scalar {

@@ -2,6 +2,7 @@ import { serialOf } from "../../../src/advice/wording/moments.ts";
 import type { Cells, LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
+import { workedOut } from "../joblog/evaluate/worked-out.ts";
 import { logOf } from "./prepared-log.ts";
 
 /** An Excel serial number of the demo week: `moment("2027-03-01T09:45")`. */
@@ -27,7 +28,12 @@ function contentUntil(until: number, extra: Extra): LogContent {
   return { fields: firstTwoDays.fields, rows: Object.fromEntries(rows) };
 }
 
-/** Opens that log in a fresh workbook of the stand-in and reads what its formulas made of it. */
+/** That log with its formulas worked out. */
 export function demoLog(until: string, extra: Extra = {}): Promise<LogSnapshot> {
+  return workedOut(contentUntil(moment(until), extra));
+}
+
+/** The same in a fresh workbook of the stand-in, for tests that write into it. */
+export function openDemoLog(until: string, extra: Extra = {}): Promise<LogSnapshot> {
   return logOf(contentUntil(moment(until), extra));
 }

@@ -5,7 +5,9 @@ const digits = 15;
 
 function asExcelWrites(part: FunctionArgument): FunctionArgument {
   if (Array.isArray(part) || part === undefined || typeof part.value !== "number") return part;
-  return { ...part, value: Number(part.value.toPrecision(digits)) };
+  // Most numbers that are joined are counts and row numbers, and to write and read them again takes time.
+  if (Number.isSafeInteger(part.value) && Math.abs(part.value) < 10 ** digits) return part;
+  return { value: Number(part.value.toPrecision(digits)) };
 }
 
 /**

@@ -1,9 +1,10 @@
-import { CellError, type Scalar } from "../../../../src/joblog/evaluate/cell-value.ts";
+import type { Scalar } from "../../../../src/joblog/evaluate/cell-value.ts";
 import { EvaluatedLog } from "../../../../src/joblog/evaluate/evaluated-log.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import type { Cells, RowValue } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import { asShown } from "./worked-out.ts";
 
 /** What two programs make of the same formulas: cells that they agree on, and the others in words. */
 export interface Comparison {
@@ -13,11 +14,6 @@ export interface Comparison {
 
 /** How far two programs may be apart in a number, relative to it: they add up in other orders. */
 const tolerance = 1e-9;
-
-function asShown(value: Scalar): RowValue | undefined {
-  if (value instanceof CellError) return value.code;
-  return value === null || value === "" ? undefined : value;
-}
 
 function same(ours: RowValue | undefined, theirs: RowValue | undefined): boolean {
   if (typeof ours !== "number" || typeof theirs !== "number") return ours === theirs;

@@ -3,7 +3,7 @@ import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
-import { logOf } from "../../excel/prepared-log.ts";
+import { workedOut } from "../evaluate/worked-out.ts";
 import { weekWith } from "./week-of-sheets.ts";
 
 /** The invented week with something on every sheet that reckons. */
@@ -99,7 +99,7 @@ export function weekWhere(change: {
 }
 
 export function weekOf(content: LogContent, start: LogContent = fullWeek): Promise<LogSnapshot> {
-  return logOf(content, "US", [start]);
+  return workedOut(content, "US", [start]);
 }
 
 /** Cells and fields that show an error; a chart passes over its #N/A. */

@@ -5,7 +5,8 @@ import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
 import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import { findTable } from "../../../../src/joblog/model/references.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { logOf, openLog } from "../../excel/prepared-log.ts";
+import { openLog } from "../../excel/prepared-log.ts";
+import { workedOut } from "../evaluate/worked-out.ts";
 import { weekStarts } from "./week-of-sheets.ts";
 
 export interface WorkedLog {
@@ -14,9 +15,9 @@ export interface WorkedLog {
   readonly field: (id: FieldId) => unknown;
 }
 
-/** Opens a log in the stand-in host and lets the formulas work it out. */
+/** A log with its formulas worked out, by cell. */
 export async function workedLog(content: LogContent, system: "US" | "metric" = "US"): Promise<WorkedLog> {
-  const log = await logOf(content, system, weekStarts);
+  const log = await workedOut(content, system, weekStarts);
   return {
     cell: (table, key, column) => {
       const [first] = findTable(jobLog, table).columns;

@@ -7,7 +7,7 @@ import { shareBath } from "../../../../src/pane/claims/share-bath.ts";
 import { sharePlan } from "../../../../src/pane/claims/share-plan.ts";
 import { shareResult } from "../../../../src/pane/claims/share-result.ts";
 import { costLineEntry } from "../../../../src/pane/record/forms/cost-line/cost-line-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { openDemoLog, moment } from "../../excel/demo-log.ts";
 import { asked, bath, fill, said, withCells } from "../record/entry-forms.ts";
 
 const load = (id: string, claim: string | undefined, when: string, baskets: number, minutes: number | undefined) => ({
@@ -29,7 +29,7 @@ const loads = [
 let log: LogSnapshot;
 
 beforeAll(async () => {
-  log = await demoLog("2027-03-02T17:00", {
+  log = await openDemoLog("2027-03-02T17:00", {
     loads,
     care: [{ id: "K001", bath, when: moment("2027-03-02T08:00"), kind: "skim" }],
   });

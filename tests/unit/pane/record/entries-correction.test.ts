@@ -8,7 +8,7 @@ import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import type { FilledForm } from "../../../../src/pane/record/fill-form.ts";
 import { correctionEntry } from "../../../../src/pane/record/forms/correction/correction-entry.ts";
 import { rowNames } from "../../../../src/pane/record/forms/correction/correction-rows.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { openDemoLog, moment } from "../../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 
 const items = [
@@ -21,7 +21,7 @@ const loads = [
 let log: LogSnapshot;
 
 beforeAll(async () => {
-  log = await demoLog("2027-03-02T17:00", { items, loads });
+  log = await openDemoLog("2027-03-02T17:00", { items, loads });
 }, 120_000);
 
 async function present(): Promise<LogSnapshot> {

@@ -4,7 +4,7 @@ import { findRow, type RowFacts, rowFacts } from "../../../../src/advice/bath-fa
 import { editLog, readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { additionEntry } from "../../../../src/pane/record/forms/addition/addition-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { openDemoLog, moment } from "../../excel/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 
 const weak = "B-T2-0301";
@@ -36,7 +36,7 @@ function factsIn(snapshot: LogSnapshot): RowFacts<"baths"> {
 }
 
 beforeAll(async () => {
-  log = await demoLog("2027-03-01T09:10", extra);
+  log = await openDemoLog("2027-03-01T09:10", extra);
 }, 120_000);
 
 describe("the strength wanted of an open bath", () => {

@@ -9,13 +9,13 @@ import { readShopFile } from "../../../../src/pane/shop/read-shop-file.ts";
 import { rowForm } from "../../../../src/pane/shop/row-form.ts";
 import { saveShop } from "../../../../src/pane/shop/save-shop.ts";
 import { type ShopFile, shopFile } from "../../../../src/pane/shop/shop-file.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { openDemoLog, moment } from "../../excel/demo-log.ts";
 import { fill, said } from "../record/entry-forms.ts";
 
 let log: LogSnapshot;
 
 beforeAll(async () => {
-  log = await demoLog("2027-03-02T17:00");
+  log = await openDemoLog("2027-03-02T17:00");
 }, 120_000);
 
 async function readAgain(): Promise<LogSnapshot> {
