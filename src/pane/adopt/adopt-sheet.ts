@@ -7,12 +7,13 @@ import type { Action } from "../record/action.ts";
 import type { AdoptTable } from "./adopt-kinds.ts";
 import type { Adoption } from "./adopt-rows.ts";
 
-/** Rows that are written in one trip; between trips the work can be stopped. */
-const batchRows = 200;
+const usualBatch = 200;
 
 export interface AdoptInput {
   readonly table: AdoptTable;
   readonly adoption: Adoption;
+  /** Rows that are written in one trip, 200 unless given; between trips the work can be stopped. */
+  readonly batchRows?: number;
   /** Told after every trip, so that what is in the log is never written twice and can be taken back. */
   readonly onWritten: (rows: number, receipt: Receipt) => void;
 }
@@ -24,7 +25,7 @@ export const adoptSheet: Action<AdoptInput, undefined> = {
   name: "Adopt a sheet you already have",
   icon: TableEditRegular,
   needs: "log",
-  run: async ({ table, adoption: { taken, before }, onWritten }, work = {}) => {
+  run: async ({ table, adoption: { taken, before }, batchRows = usualBatch, onWritten }, work = {}) => {
     for (let done = 0; done < taken.length; done += batchRows) {
       const batch = taken.slice(done, done + batchRows).map(({ cells }) => ({ table, row: cells }));
       await announce(work, {

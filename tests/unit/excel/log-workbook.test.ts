@@ -9,6 +9,7 @@ import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
+import { openLog } from "./prepared-log.ts";
 
 const bath = "B-T1-0301";
 
@@ -20,6 +21,11 @@ beforeEach(() => {
 
 function build(content: LogContent = firstTwoDays): ReturnType<typeof buildLog> {
   return buildLog(layOut(jobLog, { system: "US" }, content));
+}
+
+/** What follows a build needs no building: the log as a shop opens it. */
+async function open(content: LogContent = firstTwoDays): Promise<void> {
+  host = await openLog(content);
 }
 
 async function log(): Promise<LogSnapshot> {
@@ -102,7 +108,7 @@ describe("building the log", () => {
 
 describe("a damaged log", () => {
   test("a renamed column is named, with what to do", async () => {
-    await build();
+    await open();
     await Excel.run(async (context) => {
       const header = context.workbook.tables.getItem("Readings").getHeaderRowRange();
       header.load("values");
@@ -114,7 +120,7 @@ describe("a damaged log", () => {
   });
 
   test("a renamed table is named", async () => {
-    await build();
+    await open();
     await Excel.run(async (context) => {
       context.workbook.tables.getItem("Additions").name = "MyAdditions";
       await context.sync();
@@ -130,14 +136,14 @@ describe("adding rows", () => {
   const reading = { id: "R011", bath, when: 46449.302083, purpose: "check", ph: 10.83, temperature: 77 };
 
   test("the first row goes into the blank line that an empty table starts with", async () => {
-    await build({ ...firstTwoDays, rows: { ...firstTwoDays.rows, readings: [] } });
+    await open({ ...firstTwoDays, rows: { ...firstTwoDays.rows, readings: [] } });
     await editLog({ rows: [{ table: "readings", row: { ...reading, id: "R001" } }] });
     const { rows } = await log();
     expect(rows.readings.map(({ position, cells }) => [position, cells.id])).toEqual([[0, "R001"]]);
   });
 
   test("a further row goes beneath, the table grows, and its calculated columns answer", async () => {
-    await build();
+    await open();
     await editLog({ rows: [{ table: "readings", row: reading }] });
     const { rows } = await log();
     const last = rows.readings.at(-1);
@@ -147,7 +153,7 @@ describe("adding rows", () => {
   });
 
   test("several tables are written together and rows keep their order", async () => {
-    await build();
+    await open();
     await editLog({
       rows: [
         {
@@ -172,7 +178,7 @@ describe("adding rows", () => {
   });
 
   test("text that looks like a formula or a number stays the text that was typed", async () => {
-    await build();
+    await open();
     await editLog({ rows: [{ table: "readings", row: { ...reading, note: "=1+1", meter: "007" } }] });
     const last = (await log()).rows.readings.at(-1);
     expect(last?.cells.note).toBe("=1+1");
@@ -190,7 +196,7 @@ describe("adding rows", () => {
   };
 
   test("a blank cell of an earlier row is filled in together with the new row", async () => {
-    await build();
+    await open();
     await editLog({ rows: [{ table: "additions", row: topUp }] });
     await editLog({
       rows: [{ table: "readings", row: reading }],
@@ -201,7 +207,7 @@ describe("adding rows", () => {
   });
 
   test("where the cell to fill holds something else by now, or its row is gone, nothing is written and it says so", async () => {
-    await build();
+    await open();
     await editLog({ rows: [{ table: "additions", row: { ...topUp, phAfter: 11.2 } }] });
     const before = await log();
     for (const key of ["A005", "A099"]) {
@@ -217,7 +223,7 @@ describe("adding rows", () => {
   });
 
   test("cells under a full table are never overwritten", async () => {
-    await build();
+    await open();
     await Excel.run(async (context) => {
       context.workbook.tables.getItem("Readings").getDataBodyRange().getRowsBelow(2).getCell(1, 0).values = [
         ["do not touch"],
@@ -233,7 +239,7 @@ describe("adding rows", () => {
   test("a table of the Job sheet that has no room left says which row to make room at, and nothing is half written", async () => {
     const plan = layOut(jobLog, { system: "US" }, firstTwoDays);
     const claims = plan.sheets.find((sheet) => sheet.id === "job")?.tables.find((table) => table.id === "claims");
-    await build();
+    await open();
     const before = await log();
     // Three of six rows are taken and three blank sheet rows follow: seven more claims are one too many.
     const seven = Array.from({ length: 7 }, (_, index) => ({
@@ -252,7 +258,7 @@ describe("adding rows", () => {
 
 describe("a workbook that may not be changed", () => {
   test("a cell being edited refuses the entry and says what to press", async () => {
-    await build();
+    await open();
     host.session.isCellBeingEdited = () => true;
     const failure = await editLog({ rows: [{ table: "readings", row: { id: "R011", bath } }] }).catch(
       (error: unknown) => error,
@@ -266,7 +272,7 @@ describe("a workbook that may not be changed", () => {
 
 describe("a protected sheet", () => {
   test("is named, and no other table of the same entry is written either", async () => {
-    await build();
+    await open();
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Readings").protection.protect();
       await context.sync();

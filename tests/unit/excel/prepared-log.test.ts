@@ -11,7 +11,6 @@ import { logOf } from "./prepared-log.ts";
 describe("a log that is restored and typed into", () => {
   it.each([
     { what: "the demo days", content: firstTwoDays, starts: [] },
-    { what: "the full week, from an empty log", content: fullWeek, starts: [] },
     {
       what: "the full week, from one without its loads and with another pH",
       content: fullWeek,

@@ -69,7 +69,7 @@ describe("building the log", () => {
   });
 });
 
-describe("recording on a log with 100 and with 1,000 readings", () => {
+describe("recording on a log with 30 and with 300 readings", () => {
   const reading = { id: "R5001", bath, when: 46460, purpose: "rinse", ph: 7.2 };
   const addition = {
     id: "A005",
@@ -98,8 +98,8 @@ describe("recording on a log with 100 and with 1,000 readings", () => {
   }
 
   test("takes one read trip and one write trip, and no more cells for ten times the readings", async () => {
-    const short = await costs(100);
-    const long = await costs(1000);
+    const short = await costs(30);
+    const long = await costs(300);
     expect(long).toEqual(short);
     expect(long.plain.trips).toBe(2);
     expect(long.fill.trips).toBe(2);

@@ -7,6 +7,7 @@ import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { headerOf } from "../../../src/joblog/model/headers.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
+import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { formulasByCell } from "../joblog/formula/formula-reader.ts";
 import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./earlier-log.ts";
@@ -37,6 +38,17 @@ const plan = layOut(
 );
 
 let host: Host;
+let saved: SavedWorkbook | undefined;
+
+/** Built once, and opened by every test as a shop opens the file of an earlier version. */
+async function openEarlier(): Promise<void> {
+  if (saved === undefined) {
+    await buildLog(earlierPlan);
+    saved = host.save();
+  }
+  host = openWorkbook();
+  host.restore(saved);
+}
 
 beforeEach(() => {
   host = openWorkbook();
@@ -100,7 +112,7 @@ function everything(): Readonly<Record<string, unknown>> {
 
 describe("a log of an earlier version", () => {
   test("is no damaged log: it says its version and what to do", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     const problem = await readLog().catch((error: unknown) => error);
     expect(problem).toBeInstanceOf(OlderLog);
     expect(problem).toMatchObject({ version: earlier.version, newest: jobLog.version });
@@ -108,7 +120,7 @@ describe("a log of an earlier version", () => {
   });
 
   test("upgraded, holds what a new log of the same rows holds, formula by formula and figure by figure", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     const report = await upgradeLog(plan);
     expect(report.fromVersion).toBe(earlier.version);
     expect(report.added).toEqual(
@@ -131,7 +143,7 @@ describe("a log of an earlier version", () => {
   });
 
   test("does not get a chart back that its version had and the shop took away", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Charts").charts.getItem("Bathsheet.Cost").delete();
       await context.sync();
@@ -144,7 +156,7 @@ describe("a log of an earlier version", () => {
   });
 
   test("whose own named cell was deleted gets it back where its label stands", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     await Excel.run(async (context) => {
       context.workbook.names.getItem("Temperature.Gap").delete();
       await context.sync();
@@ -156,7 +168,7 @@ describe("a log of an earlier version", () => {
 
 describe("the upgrade of an earlier log", () => {
   test("keeps the columns that a shop has added or moved, and its notes", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     await Excel.run(async (context) => {
       const table = context.workbook.tables.getItem("Readings");
       const headers = table.getHeaderRowRange().load("values,rowIndex,columnIndex,columnCount");
@@ -198,7 +210,7 @@ describe("the upgrade of an earlier log", () => {
   });
 
   test("holds new choices to this workbook's cells, wherever they stand", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     await upgradeLog(plan);
     const rule = await Excel.run(async (context) => {
       const column = context.workbook.tables.getItem("Loads").columns.getItem("Bath").getDataBodyRange();
@@ -213,7 +225,7 @@ describe("the upgrade of an earlier log", () => {
   });
 
   test("cancelled half way is as it was, and can still be upgraded", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     const before = everything();
     const stop = new AbortController();
     const steps: string[] = [];
@@ -232,7 +244,7 @@ describe("the upgrade of an earlier log", () => {
   });
 
   test("with a column renamed is refused by name, and nothing is changed", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     const header = host.workbook.tables.named("Readings")?.headers.indexOf("pH as read") ?? -1;
     await Excel.run(async (context) => {
       context.workbook.tables.getItem("Readings").getHeaderRowRange().getCell(0, header).values = [["pee aitch"]];
@@ -246,7 +258,7 @@ describe("the upgrade of an earlier log", () => {
   });
 
   test("with a protected sheet is left alone and the sheet is named", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Additions").protection.protect();
       await context.sync();
@@ -257,7 +269,7 @@ describe("the upgrade of an earlier log", () => {
   });
 
   test("with notes beside a table that has to grow is left alone and says where they stand", async () => {
-    await buildLog(earlierPlan);
+    await openEarlier();
     await Excel.run(async (context) => {
       const tanks = context.workbook.tables.getItem("Tanks");
       const range = tanks.getRange().load("rowIndex,rowCount,columnCount");

@@ -27,6 +27,8 @@ async function held(): Promise<{ readonly readings: number; readonly claims: rea
   };
 }
 
+const batchRows = 20;
+
 describe("writing adopted rows", { timeout: 90_000 }, () => {
   beforeEach(async () => {
     await openLog(firstTwoDays);
@@ -37,7 +39,8 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
     await adoptSheet.run(
       {
         table: "readings",
-        adoption: readings(250),
+        adoption: readings(25),
+        batchRows,
         onWritten: (rows) => {
           told.push(String(rows));
         },
@@ -48,8 +51,8 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
         },
       },
     );
-    expect(told).toEqual(["0 rows of 250 written", "200", "200 rows of 250 written", "250"]);
-    expect(await held()).toEqual({ readings: 250, claims: ["NEW-1"] });
+    expect(told).toEqual(["0 rows of 25 written", "20", "20 rows of 25 written", "25"]);
+    expect(await held()).toEqual({ readings: 25, claims: ["NEW-1"] });
   });
 
   test("is taken back whole, with the claim that it added, and not at all once a row was changed", async () => {
@@ -57,7 +60,8 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
     const receipts: Receipt[] = [];
     await adoptSheet.run({
       table: "readings",
-      adoption: readings(250),
+      adoption: readings(25),
+      batchRows,
       onWritten: (_, receipt) => {
         receipts.push(receipt);
       },
@@ -93,16 +97,17 @@ describe("writing adopted rows", { timeout: 90_000 }, () => {
     const work = adoptSheet.run(
       {
         table: "readings",
-        adoption: readings(250),
+        adoption: readings(25),
+        batchRows,
         onWritten: () => {
           stop.abort();
         },
       },
       { signal: stop.signal },
     );
-    await expect(work).rejects.toThrow("Cancelled: 200 rows of 250 are in the log, each of them whole.");
+    await expect(work).rejects.toThrow("Cancelled: 20 rows of 25 are in the log, each of them whole.");
     await expect(work).rejects.toBeInstanceOf(Cancelled);
-    expect((await held()).readings).toBe(200);
+    expect((await held()).readings).toBe(20);
   });
 });
 
