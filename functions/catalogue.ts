@@ -1,5 +1,5 @@
 // Written by `npm run catalogue` in the order of help-order.ts; never edited.
-/* eslint-disable import-sort/imports */
+/* oxlint-disable import-sort/imports */
 import type { WorksheetFunction } from "./define-function.ts";
 import { unitConvert } from "./units/unit-convert.ts";
 import { units } from "./units/units.ts";

@@ -1,5 +1,5 @@
 // Written by `npm run catalogue` in the order of help-order.ts; never edited.
-/* eslint-disable import-sort/imports */
+/* oxlint-disable import-sort/imports */
 import type { Reference } from "./reference/reference.ts";
 import { unitConvert } from "./units/unit-convert.ts";
 import { unitConvertReference } from "./units/unit-convert.reference.ts";

@@ -5,7 +5,7 @@ export async function sayFailure(work: () => Promise<void>): Promise<void> {
   } catch (error) {
     // Loaded only now, as it brings more with it than a start has time for.
     const officeTools = await import("office-addin-cli");
-    // eslint-disable-next-line @typescript-eslint/no-deprecated -- Its tag means a parameter that is gone, not the function.
+    // oxlint-disable-next-line typescript/no-deprecated -- Its tag means a parameter that is gone, not the function.
     officeTools.logErrorMessage(error);
     process.exit(1);
   }

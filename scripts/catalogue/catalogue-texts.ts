@@ -3,7 +3,7 @@ import type { DefinitionFile } from "./definition-files.ts";
 const written = "// Written by `npm run catalogue` in the order of help-order.ts; never edited.";
 
 /** Imports in the order of the help, so that a new function is one line more. */
-const unsorted = "/* eslint-disable import-sort/imports */";
+const unsorted = "/* oxlint-disable import-sort/imports */";
 
 /** The files of functions/ that are derived, by name. Only for files without faults. */
 export function catalogueTexts(

@@ -80,7 +80,7 @@ async function writeSheets(work: Work, locations: Locations): Promise<void> {
       writeFormulas(context, formulas.get(placement) ?? { columns: [], cells: [] }, locations);
       writeFormats(context, placement, structure, gaps.narrow, locations);
     }
-    // eslint-disable-next-line office-addins/no-context-sync-in-loop -- a few trips in all, so that the work can be stopped between them
+    // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- a few trips in all, so that the work can be stopped between them
     await context.sync();
   }
 }

@@ -18,7 +18,7 @@ const passedErrors = new Map<
 function passError(name: string, error: string): never {
   const code = passedErrors.get(error);
   if (code === undefined) refuse(name, `holds the error ${error}.`);
-  // eslint-disable-next-line @typescript-eslint/only-throw-error -- the one class that Excel reads an error from
+  // oxlint-disable-next-line typescript/only-throw-error -- the one class that Excel reads an error from
   throw new CustomFunctions.Error(CustomFunctions.ErrorCode[code]);
 }
 
@@ -84,7 +84,7 @@ export function answerCell(fn: WorksheetFunction, received: readonly unknown[]):
   } catch (refusal) {
     if (!(refusal instanceof DomainError)) throw refusal;
     const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
-    // eslint-disable-next-line @typescript-eslint/only-throw-error -- the one class that Excel reads a message from
+    // oxlint-disable-next-line typescript/only-throw-error -- the one class that Excel reads a message from
     throw new CustomFunctions.Error(refusal.refusal === "no-answer" ? notAvailable : invalidValue, refusal.message);
   }
 }

@@ -20,15 +20,10 @@ const isWritten = (cells: Cells): boolean => Object.values(cells).some((value) =
 /** The log as it would be read before any formula of it was worked out. */
 function typedLog(content: LogContent, system: UnitSystem): LogSnapshot {
   const { fields, rows } = typedCells(layOut(jobLog, { system }, content));
-  return {
-    fields: Object.fromEntries(fields),
-    rows: Object.fromEntries(
-      [...rows].map(([table, lines]) => [
-        table,
-        lines.flatMap((cells, position) => (isWritten(cells) ? [{ position, cells }] : [])),
-      ]),
-    ) as Record<TableId, readonly AnyRow[]>,
-  };
+  const written: Partial<Record<TableId, readonly AnyRow[]>> = {};
+  for (const [table, lines] of rows)
+    written[table] = lines.flatMap((cells, position) => (isWritten(cells) ? [{ position, cells }] : []));
+  return { fields: Object.fromEntries(fields), rows: written as LogSnapshot["rows"] };
 }
 
 function evaluated(content: LogContent, system: UnitSystem): LogSnapshot {
@@ -50,7 +45,7 @@ function evaluated(content: LogContent, system: UnitSystem): LogSnapshot {
       );
     }
   }
-  return { fields, rows: rows as Record<TableId, readonly AnyRow[]> };
+  return { fields, rows: rows as LogSnapshot["rows"] };
 }
 
 /**
