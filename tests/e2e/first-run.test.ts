@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
+import { axeFaults } from "./pane-faults.ts";
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
@@ -61,12 +61,8 @@ async function record(ph: string): Promise<void> {
 
 /** Faults by WCAG 2.2 A and AA, and how many pixels the content is wider than the pane. */
 async function looks(): Promise<readonly [faults: string[], overflow: number]> {
-  const { violations } = await new AxeBuilder({ page: bench.page })
-    .include(["#pane-frame", "body"])
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
-    .analyze();
   const overflow = await bench.pane.locator("html").evaluate((page) => page.scrollWidth - page.clientWidth);
-  return [violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}`)), overflow];
+  return [await axeFaults(bench), overflow];
 }
 
 describe("the first run, at 320 px", () => {

@@ -37,7 +37,7 @@ describe("the forms of Record, at 320 px", () => {
       for (const form of forms) {
         await bench.pane.getByRole("button", { name: form, exact: true }).click();
         await bench.pane.getByRole("form", { name: form }).waitFor();
-        expect([form, await paneFaults(bench)]).toEqual([form, []]);
+        expect([form, await paneFaults(bench, look)]).toEqual([form, []]);
         await bench.pane.getByRole("button", { name: "All entries" }).click();
       }
     },

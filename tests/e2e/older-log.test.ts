@@ -1,4 +1,3 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
 import { buildLog } from "../../src/excel/log-workbook.ts";
@@ -8,6 +7,7 @@ import { headerOf } from "../../src/joblog/model/headers.ts";
 import { firstTwoDays } from "../demo/days/demo-week.ts";
 import { contentOfThen, earlierLog, sheetsAndColumnsLater } from "../unit/excel/earlier-log.ts";
 import { openWorkbook as openInNode } from "../unit/excel/open-workbook.ts";
+import { axeFaults } from "./pane-faults.ts";
 import { type Contents, openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 /** The pane knows no shape of a version before its own, so this one lacks nothing that takes one to tell. */
@@ -72,11 +72,7 @@ describe("a log of an earlier version, at 320 px", () => {
       /All that you typed stays.*adds the sheets and columns.*lists what it added/s,
     );
     expect(await bench.pane.getByRole("alert").count()).toBe(0);
-    const { violations } = await new AxeBuilder({ page: bench.page })
-      .include(["#pane-frame", "body"])
-      .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
-      .analyze();
-    expect(violations.map(({ id }) => id)).toEqual([]);
+    expect(await axeFaults(bench)).toEqual([]);
   });
 
   it("is as it was where the upgrade is cancelled in the middle, and can still be upgraded", async () => {

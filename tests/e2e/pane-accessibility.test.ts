@@ -35,14 +35,14 @@ describe("the pane, at 320 px", () => {
         await bench.pane.getByRole("tab", { name: view }).click();
         await bench.pane.getByText("Opening…").waitFor({ state: "detached" });
         if (view === "Try" || view === "Shop") await unfold();
-        expect([view, await paneFaults(bench)]).toEqual([view, []]);
+        expect([view, await paneFaults(bench, look)]).toEqual([view, []]);
       }
       for (const { view, button, form } of formsElsewhere) {
         await bench.pane.getByRole("tab", { name: view }).click();
         await unfold();
         await bench.pane.getByRole("button", { name: button, exact: true }).click();
         await bench.pane.getByRole("form", { name: form }).waitFor();
-        expect([form, await paneFaults(bench)]).toEqual([form, []]);
+        expect([form, await paneFaults(bench, look)]).toEqual([form, []]);
         await bench.pane.getByRole("button", { name: view, exact: true }).click();
       }
     },

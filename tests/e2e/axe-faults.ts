@@ -1,0 +1,23 @@
+import axe from "axe-core";
+import type { Frame, Page } from "playwright-core";
+
+/** WCAG 2.2 A and AA. */
+export const wcagTags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] as const;
+
+type Asked = { readonly tags: readonly string[] } | { readonly rules: readonly string[] };
+
+/** Faults that axe finds in a document, as "rule: element" lines. axe goes into a document once, however often it is asked. */
+export async function axeFaultsIn(frame: Frame | Page, asked: Asked): Promise<string[]> {
+  if (!(await frame.evaluate(() => "axe" in window))) await frame.evaluate(axe.source);
+  const runOnly =
+    "tags" in asked
+      ? { type: "tag" as const, values: [...asked.tags] }
+      : { type: "rule" as const, values: [...asked.rules] };
+  return frame.evaluate(async (only) => {
+    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, {
+      runOnly: only,
+      resultTypes: ["violations"],
+    });
+    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}`));
+  }, runOnly);
+}
