@@ -15,7 +15,7 @@ const inputs = [
   "package.json",
   "package-lock.json",
   "tsconfig.json",
-  "webpack.config.ts",
+  "rspack.config.ts",
   "node_modules/.package-lock.json",
 ];
 

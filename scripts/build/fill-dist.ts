@@ -1,9 +1,9 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 
-import webpack from "webpack";
+import { type Configuration, rspack, type Stats } from "@rspack/core";
 
-import { addInBundles, functionsBundle } from "../../webpack.config.ts";
+import { addInBundles, functionsBundle } from "../../rspack.config.ts";
 import { baseUrl, distFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
 import { compressFiles } from "./compress-files.ts";
@@ -11,13 +11,13 @@ import { functionsMetadata } from "./functions-metadata.ts";
 import { manifestFor } from "./manifest.ts";
 import { weekFiles } from "./typed-week.ts";
 
-async function bundle(configuration: webpack.Configuration): Promise<void> {
-  const compiler = webpack(configuration);
-  const stats = await new Promise<webpack.Stats>((resolve, reject) => {
+async function bundle(configuration: Configuration): Promise<void> {
+  const compiler = rspack(configuration);
+  const stats = await new Promise<Stats>((resolve, reject) => {
     compiler.run((error, result) => {
       if (error) reject(error);
       else if (result) resolve(result);
-      else reject(new Error("webpack gave neither a result nor an error"));
+      else reject(new Error("rspack gave neither a result nor an error"));
     });
   });
   await new Promise<void>((resolve, reject) => {

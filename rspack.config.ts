@@ -1,8 +1,6 @@
 import path from "node:path";
 
-import CopyPlugin from "copy-webpack-plugin";
-import MinimizerPlugin from "minimizer-webpack-plugin";
-import webpack from "webpack";
+import { type Configuration, rspack } from "@rspack/core";
 
 const root = import.meta.dirname;
 
@@ -74,7 +72,7 @@ const pages = [
 
 type Mode = "production" | "development";
 
-function common(mode: Mode, entry: Record<string, string>): webpack.Configuration {
+function common(mode: Mode, entry: Record<string, string>): Configuration {
   return {
     mode,
     context: root,
@@ -85,14 +83,24 @@ function common(mode: Mode, entry: Record<string, string>): webpack.Configuratio
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {
       rules: [
-        { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic" } },
+        {
+          test: /\.tsx?$/,
+          loader: "builtin:swc-loader",
+          options: {
+            jsc: {
+              parser: { syntax: "typescript", tsx: true },
+              target: "es2022",
+              transform: { react: { runtime: "automatic" } },
+            },
+          },
+        },
         // Views that come later would reach past Fluent's index to each of its modules, and none of those could be
         // merged any more: 86 kB of wrappers when it was measured.
         { test: /@fluentui[\\/]react-components[\\/]lib[\\/]index\.js$/, sideEffects: true },
       ],
     },
     optimization: {
-      minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify })],
+      minimizer: [new rspack.SwcJsMinimizerRspackPlugin({ extractComments: true })],
       splitChunks: {
         chunks: "async",
         cacheGroups: { default: false, defaultVendors: false, shared: { name: "pane-shared", minChunks: 2 } },
@@ -104,18 +112,18 @@ function common(mode: Mode, entry: Record<string, string>): webpack.Configuratio
 }
 
 /** The bundle of the worksheet functions; it shares no module instance with the pane. */
-export function functionsBundle(mode: Mode): webpack.Configuration {
+export function functionsBundle(mode: Mode): Configuration {
   return common(mode, { functions: "./src/excel/functions/functions-entry.ts" });
 }
 
 /** The other bundles of the add-in and of the workbench, and the files beside them.
  * What several of the pane's later views need comes once, with the first of them. */
-export function addInBundles(mode: Mode): webpack.Configuration {
+export function addInBundles(mode: Mode): Configuration {
   const entry = {
     taskpane: "./src/pane/entry.tsx",
     workbench: "./src/workbench/entry.ts",
     "office-stand-in": "./src/workbench/stand-in-entry.ts",
     "service-worker": "./src/workbench/service-worker.ts",
   };
-  return { ...common(mode, entry), plugins: [new CopyPlugin({ patterns: [...pages, ...vendorFiles] })] };
+  return { ...common(mode, entry), plugins: [new rspack.CopyRspackPlugin({ patterns: [...pages, ...vendorFiles] })] };
 }
