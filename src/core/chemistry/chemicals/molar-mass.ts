@@ -1,5 +1,5 @@
 /** IUPAC abridged atomic weights, g/mol; Prohaska et al., Pure Appl. Chem. 94 (2022) 573, to five figures. */
-const atomicWeights: Readonly<Record<string, number>> = {
+export const atomicWeights: Readonly<Record<string, number>> = {
   H: 1.008,
   B: 10.81,
   C: 12.011,
