@@ -34,10 +34,10 @@ describe("a silicate builder in hard water", () => {
     },
   );
 
-  it.each(["hydroxide", "phosphate"])("does not stretch the range of a builder without silicate (%s)", (word) => {
+  it("does not stretch the range of a builder without silicate", () => {
     const hard = waterFromTests({ alkalinity, hardness: equivalentsPerKilogram(0.006) });
     const bound = { likely: boundBySilicate(hard.likely, 1) };
-    const question = { baseline: ph(11.3), temperature: at45, builder: builderFromWord(word), water: hard };
+    const question = { baseline: ph(11.3), temperature: at45, builder: builderFromWord("hydroxide"), water: hard };
     const withBound = estimateTopUp({ ...question, water: bound }, ph(10.8));
     expect(withBound.low).toBeLessThan(estimateTopUp(question, ph(10.8)).low - 0.01);
   });
