@@ -20,11 +20,22 @@ const strong = 0.3; // mol/kg
 /** The weakest, a strong and the strongest solution that a concentrate of it may make, mol/kg. */
 const hydroxideMolalities = [0.1, 0.35, 0.5];
 
+/** How far the pH of potassium hydroxide is off at 25 °C; negative where ours is the lower. */
+export interface PotassiumHydroxideError {
+  readonly molality: number;
+  readonly error: number;
+}
+
 /** Ours takes potassium for sodium, since a free metal ion's activity cancels in the pH. */
-function potassiumHydroxide(): AccuracyRow {
+export function potassiumHydroxideErrors(): readonly PotassiumHydroxideError[] {
   const at25 = kelvin(298.15);
-  const off = (molality: number): number =>
-    phOf(composition({ potassium: molality }), at25) - potassiumHydroxidePH(molality, waterIonization(at25));
+  return hydroxideMolalities.map((molality) => ({
+    molality,
+    error: phOf(composition({ potassium: molality }), at25) - potassiumHydroxidePH(molality, waterIonization(at25)),
+  }));
+}
+
+function potassiumHydroxide(): AccuracyRow {
   return accuracyOf(
     {
       subject: "potassium hydroxide 0.1 to 0.5 mol/kg, 25 °C",
@@ -33,7 +44,7 @@ function potassiumHydroxide(): AccuracyRow {
       unit: "pH",
       goalLargest: 0.1,
     },
-    hydroxideMolalities.map(off),
+    potassiumHydroxideErrors().map(({ error }) => error),
   );
 }
 

@@ -3,7 +3,8 @@ import { estimateTopUp } from "../../../src/core/bath/model/estimate-top-up.ts";
 import { waterFromTests } from "../../../src/core/bath/model/water.ts";
 import { equivalentsPerKilogram, ph } from "../../../src/core/units/quantity.ts";
 import { accuracyOfBaths } from "./accuracy-of-baths.ts";
-import { accuracyOfPH, temperatureOf } from "./accuracy-of-ph.ts";
+import type { PotassiumHydroxideError } from "./accuracy-of-ph.ts";
+import { accuracyOfPH, potassiumHydroxideErrors, temperatureOf } from "./accuracy-of-ph.ts";
 import { accuracyOfTopUps } from "./accuracy-of-top-ups.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
 import type { ConstantCounts } from "./constants-table.ts";
@@ -29,6 +30,7 @@ export interface AchievedAccuracy {
   readonly coverage: RangeCoverage;
   readonly databases: readonly DatabaseRow[];
   readonly constants: ConstantCounts;
+  readonly potassiumHydroxide: readonly PotassiumHydroxideError[];
 }
 
 function rangeCoverage(): RangeCoverage {
@@ -56,5 +58,6 @@ export function achievedAccuracy(): AchievedAccuracy {
     coverage: rangeCoverage(),
     databases: databaseRows(),
     constants: countConstants(constantRows),
+    potassiumHydroxide: potassiumHydroxideErrors(),
   };
 }
