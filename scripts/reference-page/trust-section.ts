@@ -40,7 +40,7 @@ export function trustSection(achieved: AchievedAccuracy): string {
   const { rows, contained, smallestWidth, largestWidth, largestMiss } = coverage;
   return `<section class="about" aria-labelledby="trust">
 <h2 id="trust">How far to trust this</h2>
-<p>No row of these tables is a real wash bath. All of them were measured when this page was made. No real Excel has run Bathsheet yet: it was tested in a spreadsheet in the browser that stands in for Excel.</p>
+<p>No row of these tables is a real wash bath. All of them were measured when this page was made. No real Excel has run Bathsheet yet: it was tested in a spreadsheet in the browser that stands in for Excel. Bathsheet sends nothing anywhere; its pages load Microsoft's script office.js from Microsoft, and Excel keeps a workbook where you keep it, in a cloud folder too.</p>
 <h3 id="trust-measured">Against measurements</h3>
 ${accuracyTable("Against measurements", judgedBy(figures, "measurement"))}
 ${potassiumLimit(achieved)}
