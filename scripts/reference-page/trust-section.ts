@@ -24,13 +24,13 @@ function potassiumLimit({ potassiumHydroxide }: AchievedAccuracy): string {
   const limits = potassiumHydroxide.map(
     ({ molality, error }) => `${Math.abs(error).toFixed(3)} at ${String(molality)} mol/kg`,
   );
-  return `<p>Where a concentrate's alkali is potassium hydroxide, the pH is too low, at 25 °C by ${limits.join(", ")}: the model takes potassium for sodium. A wash bath holds less than 0.1 mol/kg.</p>`;
+  return `<p>Where a concentrate's alkali is potassium hydroxide, the pH is too low, at 25 °C by ${limits.join(", ")}: the model takes potassium for sodium. A concentrate of 4 mol/L makes 0.1 mol/L at 1 in 40.</p>`;
 }
 
 function constantsText({ constants: { constants, byStatus, confirmedBy } }: AchievedAccuracy): string {
   return `<h3 id="trust-constants">Where the constants come from</h3>
 <p>They are published ones, and none was adjusted to the figures above. Where collections disagree, the value that meets the buffer standards was taken: that settled the pair of sodium and hydrogen phosphate (log K 0.29, where others have 0.87 or 1.07) and that there is no pair of sodium and carbonate.</p>
-<p>“From memory” means that the publication was not opened. All ${String(constants)} constants were first written down so. ${String(byStatus.confirmed)} were then found in a public copy with the same figure, ${String(byStatus.differs)} differ from the copy that was found (densities of acetic acid, by at most 0.2 %), and ${String(byStatus["from memory"])} have no copy that could be opened: sizes of some ions, densities of strong acids, and what is common practice or our own choice. The confirmed ones by whose copy it was:</p>
+<p>“From memory” means that the publication was not opened. All ${String(constants)} constants were first written down so. ${String(byStatus.confirmed)} now agree with a public copy (three ion pairs, CaOH+, MgOH+ and CaHCO3+, were corrected by theirs), ${String(byStatus.differs)} differ from theirs (densities of acetic acid, by at most 0.2 %), and ${String(byStatus["from memory"])} have no copy that could be opened: sizes of some ions, densities of strong acids, and what is common practice or our own choice. The confirmed ones by whose copy it was:</p>
 ${listOf(confirmedBy.map(([collection, count]) => `${collection}: ${String(count)}`))}`;
 }
 

@@ -56,7 +56,7 @@ describe("the reference page's section on trust", () => {
     const statuses = readCsv("chemistry/constants.csv").map((row) => textIn(row, "status"));
     const count = (wanted: string): number => statuses.filter((status) => status === wanted).length;
     expect(page).toContain(`All ${String(statuses.length)} constants`);
-    expect(page).toContain(`${String(count("confirmed"))} were then found`);
+    expect(page).toContain(`${String(count("confirmed"))} now agree`);
     expect(page).toContain(`${String(count("differs"))} differ`);
     expect(page).toContain(`${String(count("from memory"))} have no copy`);
   });
