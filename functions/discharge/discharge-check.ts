@@ -34,7 +34,7 @@ export const dischargeCheck = defineFunction({
       formula: '=BATH.DISCHARGECHECK(8.5,6,11,"75 F")',
       cells: [8.5, 6, 11, "75 F"],
       result: "within",
-      source: "6.0 to 11.0, a published city code",
+      source: "6.0 and 11.0 stand for local limits: an example, no source",
     },
   ],
   notes: [

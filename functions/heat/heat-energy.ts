@@ -17,7 +17,7 @@ export const heatEnergy = defineFunction({
       result: 58.7,
       tolerance: 0.06,
       source:
-        "a heat-exchanger page's formula gives 200 290 Btu with 8.345404 lb/gal and 1 Btu/lb °F throughout; water is a thousandth lighter and easier to heat",
+        "300 × 8.3454 lb × 80 °F × 1 Btu/lb °F is 200,290 Btu or 58.7 kWh; water is a thousandth lighter and easier to heat",
     },
   ],
   notes: heatNotes,

@@ -37,7 +37,7 @@ export const heatTime = defineFunction({
       cells: [80, 60, 120, 5.5],
       result: 2.13,
       tolerance: 0.005,
-      source: "a heater page: 80 gallons by 60 °F with 5.5 kW in 2.13 h",
+      source: "homepower.com, Useful Conversions and Calculations: 80 gallons by 60 °F with 5.5 kW in 2.13 h",
     },
     {
       formula: '=BATH.HEATTIME(80,60,120,5.5,"50%")',

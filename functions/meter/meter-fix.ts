@@ -20,7 +20,7 @@ export const meterFix = defineFunction({
       cells: [3.5, 4.03364, 4, 6.93848, 7],
       result: 3.5495,
       tolerance: 0.0001,
-      source: "a printed correction with slope 0.96828 and offset 0.16052, which these two buffers give",
+      source: "0.96828 × 3.5 + 0.16052, the straight line through these two buffers",
     },
   ],
   notes: [

@@ -27,18 +27,19 @@ export const meterSlope = defineFunction({
       cells: [7, -5, 10, -165],
       result: 90.15,
       tolerance: 0.02,
-      source: "a meter guide's worked example: 160 mV over 3 pH against 59.16 mV at 25 °C",
+      source:
+        "Physics Forums, Calculate the pH Slope using 7.0 and 10.0 Buffers (2019): 160 mV over 3 pH against 59.16 mV at 25 °C",
     },
     {
       formula: "=BATH.METERSLOPE(7.01,-15,4.01,160)",
       cells: [7.01, -15, 4.01, 160],
       result: 98.6,
       tolerance: 0.05,
-      source: "an offset and slope guide: 175 mV, an electrode that passes",
+      source: "How to calculate offset and slope (studylib.net): 175 mV, an electrode that passes",
     },
   ],
   notes: [
-    "One guide passes 85 to 105 % and a tighter practice 95 to 105 %; the meter's manual wins. Check the offset too: the mV in a pH 7 buffer should lie within 30 of 0 (the same guide).",
+    "The guide named with the example passes 85 to 105 % and a tighter practice 95 to 105 %; the meter's manual wins. Check the offset too: the mV in a pH 7 buffer should lie within 30 of 0 (the same guide).",
     "Takes either sign of the meter's mV. One mV left blank counts as 0, which a good electrode shows at pH 7; refused where both are alike. Does not know old or polluted buffers: a pH 10 buffer falls as it takes up carbon dioxide from the air.",
     "For a bath at pH 11 take buffers of 7 and 10: a slope between 4 and 7 says little about it. An ordinary electrode reads low above pH 10 whatever its slope (EPA Method 9040).",
   ],

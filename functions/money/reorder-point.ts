@@ -24,7 +24,7 @@ export const reorderPoint = defineFunction({
       cells: [2.1, 5, 6],
       result: 16.5,
       tolerance: 1e-9,
-      source: "the textbook formula: 2.1 gallons a day for 5 days, and 6 in reserve",
+      source: "2.1 gallons a day for 5 days, and 6 in reserve",
     },
   ],
   notes: [

@@ -73,7 +73,7 @@ export const bufferPh = defineFunction({
       cells: [10.01, "20 C"],
       result: 10.06,
       tolerance: 0.005,
-      source: "US technical buffer table: 10.06 at 20 °C",
+      source: "manual MI 611-211 of a pH transmitter, Table 7, American buffers: 10.06 at 20 °C",
     },
   ],
   notes: [

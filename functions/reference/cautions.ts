@@ -23,12 +23,14 @@ const neverMix: Caution = {
 
 const softMetals: Caution = {
   text: "No aluminum, zinc, galvanized, tin or lead pieces in the bath: alkali attacks them above about pH 8.5 to 9 and hydrogen forms.",
-  source: "Water-treatment handbook, oxide stable from pH 4 to 8.5; NIOSH Pocket Guide, from memory",
+  source:
+    "SUEZ water handbook (suezwaterhandbook.com), Aluminium: oxide stable from pH 4 to 8.5; NIOSH Pocket Guide, from memory",
 };
 
 const acidIntoBath: Caution = {
   text: "Add acid slowly to the cooled, mixing bath: it heats and foams with carbon dioxide. Never to neat concentrate; no hand or wand in the tank. Goggles, face shield, gloves: the acid's SDS wins.",
-  source: "University corrosives sheet, acid to water; 55.8 kJ to the equivalent",
+  source:
+    "Purdue University, Hazard Communication Program, Corrosives: acid to water; 55.8 kJ to the equivalent by stoichiometry",
 };
 
 const noBleachWithAcid: Caution = {
@@ -48,7 +50,7 @@ const hazardousWaste: Caution = {
 
 const scald: Caution = {
   text: "A hot bath scalds: at 131 °F (55 °C) a second-degree burn in 17 seconds, at 140 °F (60 °C) in 3. Keep the lid on.",
-  source: "Burn table as reprinted by plumbing sources",
+  source: "antiscald.com, Exposure Time to Receive a Severe Burn",
 };
 
 export const alkaliCautions: readonly Caution[] = [alkali];

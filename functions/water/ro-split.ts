@@ -26,7 +26,7 @@ export const roSplit = defineFunction({
       result: [[40, 3640, 1.1111]],
       tolerance: 0.0001,
       source:
-        "wastewater textbook's membrane example: 40 mg/L, 4444 m³ of feed for 4000 of permeate; its 3643 mg/L comes from rounded flows",
+        "Design of Reverse Osmosis Membrane, Example 1 (studylib.net): 40 mg/L, 4444 m³ of feed for 4000 of permeate; its 3643 mg/L comes from rounded flows",
     },
   ],
   notes: [

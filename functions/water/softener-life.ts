@@ -41,14 +41,15 @@ export const softenerLife = defineFunction({
       cells: [8000, "11 gpg"],
       result: 727,
       tolerance: 0.5,
-      source: "a softener frequency page prints 727 gallons: 8000 grains / 11 grains per gallon",
+      source: "portablewatersoftener.com, frequency of regeneration: 8000 grains / 11 grains per gallon is 727 gallons",
     },
     {
       formula: '=BATH.SOFTENERLIFE(15120,"18 gpg",1.5,2)',
       cells: [15120, "18 gpg", 1.5, 2],
       result: 720,
       tolerance: 0.01,
-      source: "a chemical engineering course page: 18 + 2 × 1.5 = 21 gpg, and 15 120 grains for 3 days of 240 gallons",
+      source:
+        "cheresources.com, Sizing Conventional Water Softeners: 18 + 2 × 1.5 = 21 gpg, and 15,120 grains for 3 days of 240 gallons",
     },
   ],
   notes: [

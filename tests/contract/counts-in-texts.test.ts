@@ -26,6 +26,11 @@ describe("what the texts count", () => {
     expect(listed.split(", ").sort()).toEqual(jobLog.sheets.map(({ name }) => name).sort());
   });
 
+  it("is no real Excel that has run it", () => {
+    for (const file of ["README.md", "CHANGELOG.md"]) expect(text(file)).toMatch(/No real Excel has run/);
+    expect(text("DEVELOPERS.md")).toContain("No Excel was at hand when this was written.");
+  });
+
   it("is the log's version", () => {
     const versions = [...text("CHANGELOG.md").matchAll(/Job log version (\d+)/g)].map(([, version]) => Number(version));
     expect(versions[0]).toBe(jobLog.version);

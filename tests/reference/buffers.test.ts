@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import { callFormula } from "./call-formula.ts";
+import { readTable } from "./chemistry/read-table.ts";
 import { numberIn, readCsv, textIn } from "./read-csv.ts";
 
 function at(name: string, celsius: number): number {
@@ -21,6 +22,25 @@ const copiesDiffer = 0.0012;
 describe("the standard buffers", () => {
   it.each(tabulated)("give %s at %s °C as %s", (name, celsius, printed) => {
     expect(Math.abs(at(name, celsius) - printed)).toBeLessThanOrEqual(copiesDiffer);
+  });
+
+  it("are, as far as the copy has them, those that judge the chemistry", () => {
+    const names = new Map([
+      ["phosphate 1:1 0.025+0.025", "phosphate"],
+      ["phosphate 1:3.5 0.008695+0.03043", "phosphate 7.4"],
+      ["borax 0.01", "borax"],
+      ["carbonate 0.025+0.025", "carbonate"],
+      ["Ca(OH)2 sat. at 25 (0.0203)", "lime"],
+    ]);
+    const copy = new Map(tabulated.map(([name, celsius, printed]) => [`${name} ${String(celsius)}`, printed]));
+    const judges = readTable("buffer-standards").map((row) => ({
+      printed: copy.get(`${names.get(row.text("buffer")) ?? ""} ${String(row.number("celsius"))}`),
+      used: row.number("pH"),
+    }));
+    const both = judges.filter(({ printed }) => printed !== undefined);
+    expect([both.length, judges.length]).toEqual([58, 65]);
+    for (const { printed, used } of both)
+      expect(Math.abs(used - (printed ?? Number.NaN))).toBeLessThanOrEqual(copiesDiffer);
   });
 
   it("follow the formula of NBS Research Paper RP1690 (1946) for phthalate, 4.000 + 0.0000479 (t − 15)², from 10 to 40 °C", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 
+import { catalogue } from "../../functions/catalogue.ts";
 import type { CellMatrix, CellValue } from "../../functions/define-function.ts";
 import { numberIn, readCsv, textIn } from "./read-csv.ts";
 import { worksheetValue } from "./worksheet-value.ts";
@@ -46,6 +47,16 @@ describe("worksheet functions against published values", () => {
       expect(textIn(row, "basis"), textIn(row, "id")).toMatch(/^[PDSMC]$/);
       expect(textIn(row, "source").length, textIn(row, "id")).toBeGreaterThan(5);
     }
+  });
+
+  /** A reader must be able to find it. */
+  const nameless =
+    /\b(?:a|an|another|one|several|two|widely)\b[^,:;]*\b(?:page|guide|chart|exercise|note|course|code|calculator|table|supplier|textbook)s?\b/i;
+
+  it("name their sources so that a reader can find them", () => {
+    const sources = [...published, ...wrong].map((row) => textIn(row, "source"));
+    const examples = catalogue.flatMap((fn) => fn.examples.map(({ source }) => source));
+    expect([...sources, ...examples].filter((source) => nameless.test(source))).toEqual([]);
   });
 
   it("number at least 110", () => {

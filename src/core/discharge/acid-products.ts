@@ -15,7 +15,10 @@ interface AcidProduct {
 const perEquivalent = (formula: string, name: AcidName): number =>
   molarMass(formula) / 1000 / acids[name].equivalentsPerMole;
 
-/** Density tables of aqueous solutions at 20 °C, CRC Handbook and Perry's Handbook; values from memory. */
+/**
+ * Densities of aqueous solutions at 20 °C: hydrochloric and sulfuric acid as in the CRC Handbook's class of tables,
+ * acetic as in Perry's Handbook, which is up to 0.2 % above the other. Values from memory, most held to a public copy.
+ */
 const hydrochloricDensity: Points = [
   [0, 998.2],
   [10, 1047.4],

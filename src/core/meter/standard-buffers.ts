@@ -9,7 +9,7 @@ export interface StandardBuffer {
 
 /**
  * pH(S) of the primary standards, 0 to 60 °C: Buck et al., Pure Appl. Chem. 74 (2002) 2169 (IUPAC), and
- * the NIST certificates for 60 °C; values from memory. Carbonate at 25 °C as in J. Res. NBS 73A (1969),
+ * the NIST certificates for 60 °C. Phthalate at 60 °C is the older value; Hetzer et al. 1977 have 4.087. Carbonate at 25 °C as in J. Res. NBS 73A (1969),
  * lime as in J. Res. NBS 56 (1956). Temperatures that a standard was not certified for are left out.
  */
 export const standardBuffers: readonly StandardBuffer[] = [

@@ -24,7 +24,7 @@ export const calorie = 4.184; // J
 /** Zero of the Celsius scale. */
 export const celsiusZero = 273.15; // K
 
-/** From the IUPAC 2013 abridged atomic weights: Ca 40.078, C 12.011, O 15.999. */
+/** The customary 100.0869 g/mol, of the atomic weights of 2005; those below add up to 100.086, 9 parts in a million less. */
 export const molarMassCalciumCarbonate = 0.1000869; // kg/mol
 
 /** From the IUPAC 2013 abridged atomic weights: Ca 40.078, O 15.999. */

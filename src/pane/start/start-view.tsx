@@ -65,7 +65,7 @@ function Choices({
         <h2 ref={heading} tabIndex={-1} className={page.title}>
           How do you want to begin?
         </h2>
-        <p className={page.quiet}>This workbook holds no bath log yet. Nothing leaves this computer.</p>
+        <p className={page.quiet}>This workbook holds no bath log yet. Bathsheet sends nothing anywhere.</p>
       </div>
       {problem}
       <ul className={styles.cards}>

@@ -6,12 +6,10 @@ import { afterLoss } from "../../../src/core/bath/model/loss.ts";
 import { kelvin, ph } from "../../../src/core/units/quantity.ts";
 import { temperatureOf } from "./accuracy-of-ph.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
-import { accuracyOf } from "./accuracy-row.ts";
+import { accuracyOf, program } from "./accuracy-row.ts";
 import { anchored, openingDoseOf, questionOf } from "./known-bath.ts";
 import type { TableRow } from "./read-table.ts";
 import { readTable } from "./read-table.ts";
-
-const program = "PHREEQC 3.8.8, phreeqc.dat with heat capacities";
 
 function neutralizations(): readonly AccuracyRow[] {
   const names: Readonly<Record<string, AcidName>> = {
@@ -31,11 +29,11 @@ function neutralizations(): readonly AccuracyRow[] {
   const rows = readTable("neutralizations");
   return [
     accuracyOf(
-      { subject: "acid to pH 7", against: program, unit: "relative", goalLargest: 0.01 },
+      { subject: "acid to pH 7", ...program, unit: "relative", goalLargest: 0.01 },
       rows.filter((row) => row.number("endPH") === 7).map(off),
     ),
     accuracyOf(
-      { subject: "acid to pH 8 and 9", against: program, unit: "relative", goalLargest: 0.02 },
+      { subject: "acid to pH 8 and 9", ...program, unit: "relative", goalLargest: 0.02 },
       rows.filter((row) => row.number("endPH") !== 7).map(off),
     ),
   ];
@@ -50,7 +48,7 @@ function hiddenLoss(): AccuracyRow {
     return (spent.sodium - bath.water.sodium) / marker - row.number("detergentLeft");
   });
   return accuracyOf(
-    { subject: "detergent left after dilution", against: program, unit: "relative", goalLargest: 0.01 },
+    { subject: "detergent left after dilution", ...program, unit: "relative", goalLargest: 0.01 },
     differences,
   );
 }
@@ -78,7 +76,7 @@ function hotAndCold(): readonly AccuracyRow[] {
     accuracyOf(
       {
         subject: "the same bath read at another temperature",
-        against: program,
+        ...program,
         unit: "pH",
         goalLargest: 0.03,
         goalRootMeanSquare: 0.015,
@@ -86,7 +84,7 @@ function hotAndCold(): readonly AccuracyRow[] {
       readings,
     ),
     accuracyOf(
-      { subject: "dose for the same pH hot and cold", against: program, unit: "relative", goalLargest: 0.03 },
+      { subject: "dose for the same pH hot and cold", ...program, unit: "relative", goalLargest: 0.03 },
       doses,
     ),
   ];

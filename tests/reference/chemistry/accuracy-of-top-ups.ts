@@ -11,12 +11,10 @@ import type { Composition } from "../../../src/core/chemistry/composition.ts";
 import { combine } from "../../../src/core/chemistry/composition.ts";
 import { ph } from "../../../src/core/units/quantity.ts";
 import type { AccuracyRow } from "./accuracy-row.ts";
-import { accuracyOf } from "./accuracy-row.ts";
+import { accuracyOf, program } from "./accuracy-row.ts";
 import { anchored, low, opening, openingDoseOf, questionOf } from "./known-bath.ts";
 import type { TableRow } from "./read-table.ts";
 import { readTable } from "./read-table.ts";
-
-const program = "PHREEQC 3.8.8, phreeqc.dat with heat capacities";
 
 const usual: readonly string[] = usualLosses;
 const losses: Readonly<Record<string, Loss>> = { acid: "acid", dilution: "dilution", CO2: "carbon dioxide" };
@@ -29,7 +27,7 @@ function topUpsFromSpent(): AccuracyRow {
   return accuracyOf(
     {
       subject: "top-up of a spent bath of known totals",
-      against: program,
+      ...program,
       unit: "share of the opening dose",
       goalLargest: 0.02,
     },
@@ -45,7 +43,7 @@ function topUpsFromReading(): AccuracyRow {
   return accuracyOf(
     {
       subject: "top-up from baseline and reading, builder known",
-      against: program,
+      ...program,
       unit: "share of the opening dose",
       goalLargest: 0.02,
     },
@@ -67,7 +65,7 @@ function furtherAdditions(): AccuracyRow {
   return accuracyOf(
     {
       subject: "what is missing after a third of the dose, builder known",
-      against: program,
+      ...program,
       unit: "share of the opening dose",
       goalLargest: 0.05,
     },
@@ -89,7 +87,7 @@ function topUpsWithSolids(): AccuracyRow {
   return accuracyOf(
     {
       subject: "top-up in hard water with solids",
-      against: program,
+      ...program,
       unit: "share of the opening dose",
       goalLargest: 0.03,
     },
@@ -125,7 +123,7 @@ export function topUpRounds(): readonly Round[] {
 function accuracyOfRounds(): AccuracyRow {
   const question = {
     subject: "five rounds of loss and top-up",
-    against: program,
+    ...program,
     unit: "share of the opening dose",
     goalLargest: 0.02,
   } as const;

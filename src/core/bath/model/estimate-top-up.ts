@@ -1,7 +1,7 @@
 import { memoize } from "../../numeric/bounded-cache.ts";
 import type { PH } from "../../units/quantity.ts";
 import type { BathQuestion } from "./bath-question.ts";
-import { largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
+import { anchoredBaths, largestOpeningShare, smallestOpeningShare } from "./bath-question.ts";
 import type { CalibratedBath } from "./calibrated-bath.ts";
 import type { Estimate } from "./estimate.ts";
 import { answersIfAny, estimateFrom } from "./estimate.ts";
@@ -9,6 +9,7 @@ import type { Loss } from "./loss.ts";
 import { topUpTo } from "./share-of-dose.ts";
 import type { Leftover, SpentQuestion } from "./spent-baths.ts";
 import { keyOfSpentQuestion, spentBaths, usualLosses } from "./spent-baths.ts";
+import { boundBySilicate, hardnessOf } from "./water.ts";
 
 /** A log asks for low, best and high of every row, one column after the other. */
 const questionsKept = 256;
@@ -41,6 +42,30 @@ function casesInOtherWater(question: SpentQuestion): readonly Case[] {
   return answersIfAny(() => casesOf({ ...question, bath: { ...question.bath, water: { likely: water } } }).flat());
 }
 
+/**
+ * The cases of a silicate builder in hard water with as much of the hardness bound as there is silicate for: the other
+ * end of what calcium and magnesium silicates may do, since the equilibria leave them out.
+ */
+function casesWithBoundHardness(question: SpentQuestion): readonly Case[] {
+  const { builder, water } = question.bath;
+  const hard = [water.likely, ...(water.otherwise === undefined ? [] : [water.otherwise])].filter(
+    (one) => hardnessOf(one) > 0,
+  );
+  return hard.flatMap((one) =>
+    builder.candidates
+      .filter(({ silicate }) => silicate > 0)
+      .flatMap((candidate) => {
+        const alone = { ...question.bath, builder: { id: JSON.stringify(candidate), candidates: [candidate] } };
+        return answersIfAny(() =>
+          anchoredBaths({ ...alone, water: { likely: one } }).flatMap(({ opening }) => {
+            const bound = boundBySilicate(one, Math.min(1, opening.silicate / hardnessOf(one)));
+            return casesOf({ ...question, bath: { ...alone, water: { likely: bound } } }).flat();
+          }),
+        );
+      }),
+  );
+}
+
 /** The figures that bound the cases of one water: the outermost, each with other volumes of the dose. */
 function boundsOf(cases: readonly Case[], question: BathQuestion): readonly number[] {
   const [first] = cases;
@@ -57,7 +82,8 @@ const remembered = memoize(questionsKept, keyOfSpentQuestion, (question: SpentQu
   const seldom: SpentQuestion = { ...question, losses: question.losses === usualLosses ? ["carbon dioxide"] : [] };
   const inLikelyWater = [...cases.flat(), ...answersIfAny(() => casesOf(seldom).flat())];
   const inOtherWater = [question, seldom].flatMap(casesInOtherWater);
-  const bounds = [inLikelyWater, inOtherWater].flatMap((list) => boundsOf(list, question.bath));
+  const withBoundHardness = [question, seldom].flatMap(casesWithBoundHardness);
+  const bounds = [inLikelyWater, inOtherWater, withBoundHardness].flatMap((list) => boundsOf(list, question.bath));
   return { best, low: Math.min(...bounds), high: Math.max(...bounds) };
 });
 
@@ -66,8 +92,8 @@ const remembered = memoize(questionsKept, keyOfSpentQuestion, (question: SpentQu
  * as a share of the opening dose; 0 where the reading is not below the baseline. For a named loss the best
  * figure is the median of the builder's candidates. Without one it is the median of the middles between
  * acid and dilution, and the range also covers carbon dioxide from the air. The range spans candidates,
- * losses and, where they are not known, the volume of the opening dose and the hardness of the water. Throws
- * as `spentBaths`, and `no-answer` where no amount of concentrate leads back.
+ * losses and, where they are not known, the volume of the opening dose and the hardness of the water; with a silicate
+ * builder in hard water also what silicate binds of the hardness. Throws as `spentBaths`, and `no-answer` where no amount of concentrate leads back.
  */
 export function estimateTopUp(bath: BathQuestion, reading: PH, loss?: Loss): Estimate {
   return remembered({ bath, reading, losses: loss === undefined ? usualLosses : [loss] });

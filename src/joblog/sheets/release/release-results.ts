@@ -48,7 +48,7 @@ export const releasePlan: readonly ComputedColumn[] = [
       id: "acidNeeded",
       label: "Acid needed",
       ...acidColumn,
-      help: "From the reading to the target pH. With a titration within about 15 %, without one a minimum: add in stages and read.",
+      help: "From the reading to the target pH. With a titration within about 16 % down to pH 7, but up to half off at pH 9; without one a minimum: add in stages and read.",
     },
     // ACIDTO says no by itself where one of them is out of range.
     (row, log) =>

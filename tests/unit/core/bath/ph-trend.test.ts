@@ -23,7 +23,7 @@ describe("the Theil–Sen slope", () => {
       1e-12,
     ],
     ["the data of an open R package's documentation", [0, 1, 2, 4, 5], [6, 4, 1, 8, 7], 0.35, 1e-6],
-    ["the data of a web calculator's example", [1, 2, 3, 4, 5, 6], [2, 3, 5, 4, 6, 8], 1, 1e-6],
+    ["six readings, 15 pairwise slopes", [1, 2, 3, 4, 5, 6], [2, 3, 5, 4, 6, 8], 1, 1e-6],
   ])("of %s", (_what, xs, ys, slope, tolerance) => {
     expect(Math.abs((theilSenSlope(points(xs, ys)) ?? Number.NaN) - slope)).toBeLessThanOrEqual(tolerance);
   });

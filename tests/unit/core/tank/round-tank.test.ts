@@ -19,7 +19,7 @@ describe("a round tank", () => {
     expect(Math.abs(gallons(24, 20) - 39.17)).toBeLessThanOrEqual(0.01);
   });
 
-  it("of 16 by 2 feet holds 3008.1 US gallons, not the 2988.48 that a page prints", () => {
+  it("of 16 by 2 feet holds 3008.1 US gallons, not 2988.48", () => {
     expect(Math.abs(gallons(192, 24) - 3008.1)).toBeLessThanOrEqual(0.05);
   });
 

@@ -15,7 +15,7 @@ const split = (p: number, total: number): readonly number[] => {
 };
 
 describe("a titrated alkalinity", () => {
-  it("is 0.084 eq/L for 8.4 mL of 0.1 N on 10 mL (formula of a degreasing quality page)", () => {
+  it("is 0.084 eq/L for 8.4 mL of 0.1 N on 10 mL (mptc.saitechlabs.com: mL x N / mL)", () => {
     expect(titrated(8.4, 0.1, 10)).toBeCloseTo(84, 9);
   });
 

@@ -6,7 +6,7 @@ import { reverseOsmosisSplit } from "../../../../src/core/water/reverse-osmosis-
 describe("reverse osmosis", () => {
   const example = reverseOsmosisSplit(400, 0.9, 0.9);
 
-  it("needs 4444 of feed for 4000 of permeate at a recovery of 0.9 (wastewater textbook's membrane example)", () => {
+  it("needs 4444 of feed for 4000 of permeate at a recovery of 0.9 (Design of Reverse Osmosis Membrane, Example 1)", () => {
     expect(Math.abs(4000 * example.feedPerPermeate - 4444)).toBeLessThanOrEqual(0.5);
   });
 

@@ -16,19 +16,19 @@ const gallons = (grains: number, grainsPerGallon: number, iron = 0, ironFactor =
   }) / usGallon;
 
 describe("a softener", () => {
-  it("of 8000 grains treats 727 gallons of 11 grains (softener frequency page)", () => {
+  it("of 8000 grains treats 727 gallons of 11 grains (portablewatersoftener.com)", () => {
     expect(Math.abs(gallons(8000, 11) - 727)).toBeLessThanOrEqual(0.5);
   });
 
-  it("takes 18 grains with 1.5 mg/L of iron at a factor of 2 for 21 grains (chemical engineering course page)", () => {
+  it("takes 18 grains with 1.5 mg/L of iron at a factor of 2 for 21 grains (cheresources.com)", () => {
     expect(21_000 / gallons(21_000, 18, 1.5, 2)).toBeCloseTo(21, 9);
   });
 
-  it("of 15 120 grains lasts 3 days of 4 people at 60 gallons of 21 grains (same page)", () => {
+  it("of 15 120 grains lasts 3 days of 4 people at 60 gallons of 21 grains (the same)", () => {
     expect(gallons(15_120, 18, 1.5, 2) / (4 * 60)).toBeCloseTo(3, 9);
   });
 
-  it("of 29 120 grains lasts a week of 320 gallons a day at 13 grains (sizing page)", () => {
+  it("of 29 120 grains lasts a week of 320 gallons a day at 13 grains (esdwater.com)", () => {
     expect(gallons(29_120, 13) / 320).toBeCloseTo(7, 9);
   });
 
