@@ -33,9 +33,24 @@ function linesOf(reference: StructuredReference, { area }: TableShape, row: numb
   return wants("#Headers") ? { row: area.row, rows: 1 } : body;
 }
 
+const columnsByHeader = new WeakMap<readonly string[], ReadonlyMap<string, number>>();
+
+/** Kept for as long as a table has these very headers: a log's formulas ask for some ten thousand columns an entry. */
+function columnsOf({ headers }: TableShape): ReadonlyMap<string, number> {
+  const known = columnsByHeader.get(headers);
+  if (known !== undefined) return known;
+  const columns = new Map<string, number>();
+  for (const [index, header] of headers.entries()) {
+    const name = header.toLowerCase();
+    if (!columns.has(name)) columns.set(name, index);
+  }
+  columnsByHeader.set(headers, columns);
+  return columns;
+}
+
 function columnIndex(table: TableShape, header: string): number {
-  const index = table.headers.findIndex((one) => one.toLowerCase() === header.toLowerCase());
-  if (index < 0) throw new FormulaNotUnderstood(`Table ${table.name} has no column "${header}".`);
+  const index = columnsOf(table).get(header.toLowerCase());
+  if (index === undefined) throw new FormulaNotUnderstood(`Table ${table.name} has no column "${header}".`);
   return index;
 }
 

@@ -103,7 +103,7 @@ export class TableGrowth {
       while (taken.has(`column${count}`)) count += 1;
       const name = `Column${count}`;
       taken.add(name.toLowerCase());
-      table.headers[index] = name;
+      table.headers = table.headers.with(index, name);
       this.parts.cells.write({ sheet: table.area.sheet, row: table.area.row, column: table.area.column + index }, name);
     });
   }

@@ -6,7 +6,7 @@ export interface TableRecord extends TableShape {
   readonly key: string;
   name: string;
   area: Area;
-  headers: string[];
+  headers: readonly string[];
   /** Excel's style name; the grid draws its own bands and borders. */
   style: string;
   /** What a new row's cell gets, by header in lower case. */
