@@ -27,9 +27,15 @@ export const waterAlkalinity = optionalQuantity("alkalinity", {
 export const baselineTemperature = optionalQuantity("baseline_temperature", {
   kind: "temperature",
   help: "temperature at which the baseline was read",
+  ofSample: true,
 });
 
-export const readingTemperature = optionalQuantity("reading_temperature", {
+const ofReading = {
   kind: "temperature",
   help: "temperature of the reading; give both temperatures or neither",
-});
+} as const;
+
+export const readingTemperature = optionalQuantity("reading_temperature", { ...ofReading, ofSample: true });
+
+/** Of a reading that is judged: the pH tells which scale a bare number can be on. */
+export const judgedTemperature = optionalQuantity("reading_temperature", ofReading);

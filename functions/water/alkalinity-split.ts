@@ -10,10 +10,12 @@ export const alkalinitySplit = defineFunction({
   arguments: [
     quantityOrWrittenZero("p", {
       kind: "alkalinity",
+      anyUnit: true,
       help: 'alkalinity to pH 8.3 (P); "0 mg/L" where the sample is at or below 8.3',
     }),
     quantityOrWrittenZero("total", {
       kind: "alkalinity",
+      anyUnit: true,
       help: "alkalinity to pH 4.5 (total, T or M) of the same sample",
     }),
   ],

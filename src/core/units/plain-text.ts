@@ -12,9 +12,22 @@ function normalForm(sign: string): string {
   return sign.normalize("NFKC");
 }
 
+const anyDigit = /\p{Nd}/u;
+const otherDigits = /[^\P{Nd}0-9]/gu;
+
+/** Unicode keeps the ten digits of a script side by side, so a digit is its distance from the first of them. */
+function plainDigit(digit: string): string {
+  const styled = normalForm(digit);
+  if (/^\d$/.test(styled)) return styled;
+  const code = digit.codePointAt(0) ?? 0;
+  let zero = code;
+  while (code - zero < 9 && anyDigit.test(String.fromCodePoint(zero - 1))) zero -= 1;
+  return String(code - zero);
+}
+
 /**
- * A text with one sign for each thing: plain digits and letters for full-width ones, one blank for
- * any run of spaces, "-" for every minus, "/" for every stroke, " 1/2" for ½. Superscripts stay,
+ * A text with one sign for each thing: plain digits for those of other scripts, plain letters for full-width
+ * ones, one blank for any run of spaces, "-" for every minus, "/" for every stroke, " 1/2" for ½. Superscripts stay,
  * since m³ and 10³ carry a meaning that a plain 3 has not.
  */
 export function plainText(text: string): string {
@@ -23,6 +36,9 @@ export function plainText(text: string): string {
     .replace(invisible, "")
     .replace(oneSignForms, normalForm)
     .replace(fractionSigns, (sign) => ` ${normalForm(sign)}`)
+    .replace(otherDigits, plainDigit)
+    .replace(/\u066b/g, ".")
+    .replace(/\u066c/g, "'")
     .replace(minusSigns, "-")
     .replace(/[\u2044\u2215]/g, "/")
     .replace(/\u2236/g, ":")

@@ -7,7 +7,7 @@ import { temperatureOf } from "../../../functions/arguments/temperature-argument
 import { weights } from "../../../functions/arguments/weights-argument.ts";
 import type { CallContext } from "../../../functions/define-function.ts";
 
-const call: CallContext = { system: "US", given: new Map() };
+const call: CallContext = { system: "US", systemNamed: false, given: new Map(), bare: new Map() };
 
 describe("a share of a whole", () => {
   const share = fraction("share", "a share");
