@@ -12,7 +12,7 @@ import { unitSystems } from "../../src/core/units/unit-system.ts";
 import { unitTable } from "../../src/core/units/unit-table.ts";
 import type { Argument, CallContext, CellValue } from "../define-function.ts";
 import { list } from "./list-arguments.ts";
-import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
+import { ambiguityMessage, isBlank, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
 import { askInstead, oneOfThe, plainNumber, quoted, writeOneOf } from "./wording.ts";
 
 interface QuantityHelp<Kind extends QuantityKind> {
@@ -158,6 +158,21 @@ export function quantityOrWrittenZero<Kind extends QuantityKind, const Name exte
         refuse(name, `is blank or 0. If it is truly none, write “0 ${bareUnitOf(about, call).symbol}”.`);
       }
       return argument.read(input, call);
+    },
+  };
+}
+
+/** A required quantity for which a bare 0 is a common answer; a cell that is blank for certain is refused. */
+export function quantityOrNone<Kind extends QuantityKind, const Name extends string>(
+  name: Name,
+  about: QuantityHelp<Kind>,
+): Argument<Quantity<Kind>, Name> {
+  return {
+    ...quantity(name, about),
+    read: (input, call) => {
+      const cell = singleCell(name, input);
+      if (isBlank(cell)) refuse(name, "is blank. If it is truly none, write 0.");
+      return quantityFrom(name, cell, about, call) as Quantity<Kind>;
     },
   };
 }

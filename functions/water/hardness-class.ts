@@ -20,8 +20,8 @@ export const hardnessClass = defineFunction({
       source: "USGS classes: 61 to 120 mg/L",
     },
     {
-      formula: '=BATH.HARDNESSCLASS(45,"WQA")',
-      cells: [45, "WQA"],
+      formula: '=BATH.HARDNESSCLASS("45 mg/L","WQA")',
+      cells: ["45 mg/L", "WQA"],
       result: "slightly hard",
       source: "WQA classes: 1 to 3.5 gpg; USGS calls the same water soft",
     },

@@ -33,6 +33,8 @@ interface Parts {
 }
 
 function split(text: string): Parts {
+  const alone = parseNumber(text);
+  if (alone.read !== "nothing") return { number: alone, word: "" };
   const [, number, word] = numberThenWord.exec(plainText(text)) ?? [];
   return { number: parseNumber(number ?? ""), word: word ?? "" };
 }

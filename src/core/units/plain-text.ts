@@ -6,7 +6,7 @@ const fractionSigns = /[¼-¾⅐-⅟↉]/g;
 /** Hyphens, dashes and minus signs of any width. */
 const minusSigns = /[\u2010-\u2015\u2212\ufe58\ufe63]/g;
 /** Marks that show nothing: zero-width spaces and joiners, marks of direction, byte order. */
-const invisible = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g;
+const invisible = /[\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g;
 
 function normalForm(sign: string): string {
   return sign.normalize("NFKC");

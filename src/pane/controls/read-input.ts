@@ -1,6 +1,7 @@
 import { figure } from "../../advice/wording/figures.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
-import { fromSi } from "../../core/units/convert.ts";
+import { fromSi, toSi } from "../../core/units/convert.ts";
+import { unitBySymbol } from "../../core/units/find-unit.ts";
 import { parseMoney } from "../../core/units/parse-money.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import { parseQuantity } from "../../core/units/parse-quantity.ts";
@@ -52,6 +53,18 @@ function tidy(value: number): number {
   return Number(value.toPrecision(10));
 }
 
+/** A bare temperature that is in range on the other scale: 25 in a shop of °F. */
+function otherScale({ unit, limits }: AnyInput, system: UnitSystem, value: number): string {
+  const quantity = columnUnit(unit, system);
+  const range = limits?.[system];
+  if (quantity?.kind !== "temperature" || range === undefined) return "";
+  const [symbol, word] = system === "US" ? (["°C", "C"] as const) : (["°F", "F"] as const);
+  const other = fromSi(toSi(value, unitBySymbol(symbol, "temperature")), quantity.unit);
+  return other >= range.low && other <= range.high
+    ? ` If it is in ${symbol}, write "${figure(value, 3)} ${word}".`
+    : "";
+}
+
 function checked(
   column: AnyInput,
   system: UnitSystem,
@@ -63,9 +76,10 @@ function checked(
   const limits = column.limits?.[system];
   if (limits !== undefined && (value < limits.low || value > limits.high)) {
     const meant = converted === undefined ? "" : ` (${converted})`;
+    const hint = converted === undefined ? otherScale(column, system, value) : "";
     return {
       read: "problem",
-      message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(column, system, unit)}`,
+      message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(column, system, unit)}${hint}`,
     };
   }
   if (column.type === "whole number" && !Number.isInteger(value))
