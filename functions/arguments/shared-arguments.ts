@@ -21,7 +21,7 @@ export const tolerance = optionalNumber(
 
 export const waterAlkalinity = optionalQuantity("alkalinity", {
   kind: "alkalinity",
-  help: 'alkalinity of the water, or text such as "4.8 meq/L"; left out: taken as pure water, ranges up to 200 mg/L',
+  help: 'alkalinity of the water, up to 20 with its unit, such as "4.8 meq/L"; left out: taken as pure water, ranges up to 200 mg/L',
 });
 
 export const baselineTemperature = optionalQuantity("baseline_temperature", {

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
-import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { twoPointCorrected } from "../../../../src/core/meter/two-point-correction.ts";
 import { ph } from "../../../../src/core/units/quantity.ts";
 
