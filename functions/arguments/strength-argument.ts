@@ -122,5 +122,5 @@ export function reachedStrength<const Name extends string>(name: Name, help: str
 
 export const rate = strengthArgument(
   "rate",
-  'strength: "1+40" (1 part and 40 parts water; so is "1:40"), "1 in 40" (of bath; "1 in 40 parts water" is 1+40), "2.5%", "3 fl oz/gal" (of bath; oz alone is fluid too), "3 fl oz to 1 gal" (added to water), "25 mL/L", or a share such as 0.025',
+  'strength: "1+40" (1 part and 40 parts water; so is "1:40"), "1 in 40", "2.5%", "3 fl oz/gal" (of bath; oz alone is fluid too), "3 fl oz to 1 gal" (added to water), "25 mL/L", or a share such as 0.025',
 );
