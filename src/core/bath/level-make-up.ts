@@ -1,6 +1,6 @@
 import { checkWithin } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
-import { amountOrNone, loadCount, plainAmount,washBathStrength } from "../limits/domains.ts";
+import { amountOrNone, loadCount, plainAmount, washBathStrength } from "../limits/domains.ts";
 import type { VolumeFraction } from "../units/quantity.ts";
 import { mostCarriedOut } from "./common-practice.ts";
 
