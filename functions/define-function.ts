@@ -26,8 +26,12 @@ type FunctionCategory =
 /** What holds for one call as a whole. */
 export interface CallContext {
   readonly system: UnitSystem;
+  /** Whether the call says its system: then a bare 53 in US is 53 °F, and nobody asks. */
+  readonly systemNamed: boolean;
   /** The unit that each quantity was given in, by argument name, so that a message can answer in it. */
   readonly given: Map<string, UnitDefinition>;
+  /** The quantities that were given as a number without a unit, by argument name. */
+  readonly bare: Map<string, number>;
 }
 
 /** One argument: how it stands in functions.json and how its cell becomes a checked value. */

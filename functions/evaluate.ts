@@ -3,25 +3,36 @@ import { DomainError } from "../src/core/limits/domain-error.ts";
 import { toThirteenDigits } from "../src/core/numeric/to-thirteen-digits.ts";
 import type { UnitDefinition } from "../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../src/core/units/unit-system.ts";
-import { system as systemArgument } from "./arguments/arguments.ts";
-import { inWords, outOfRangeMessage, withoutUnit } from "./arguments/wording.ts";
+import { system as systemArgument, systemGiven } from "./arguments/arguments.ts";
+import { inWords, otherDegreesHint, outOfRangeMessage, withoutUnit } from "./arguments/wording.ts";
 import type { CallContext, CellInput, CellMatrix, CellValue, WorksheetFunction } from "./define-function.ts";
 
 /** One call; most need no units for a message, so these are made when the first is noted. */
 class Call implements CallContext {
   private units: Map<string, UnitDefinition> | undefined;
+  private numbers: Map<string, number> | undefined;
+
+  systemNamed = false;
 
   constructor(public system: UnitSystem) {}
 
   get given(): Map<string, UnitDefinition> {
     return (this.units ??= new Map());
   }
+
+  get bare(): Map<string, number> {
+    return (this.numbers ??= new Map());
+  }
 }
 
 function callOf(fn: WorksheetFunction, cells: readonly CellInput[]): Call {
   const call = new Call("US");
   const last = fn.arguments.length - 1;
-  if (fn.arguments[last] === systemArgument) call.system = systemArgument.read(cells[last], call);
+  if (fn.arguments[last] === systemArgument) {
+    const given = systemGiven.read(cells[last], call);
+    call.systemNamed = given !== undefined;
+    call.system = given ?? call.system;
+  }
   return call;
 }
 
@@ -45,9 +56,18 @@ function beyondNumbers(fn: WorksheetFunction, cells: readonly CellInput[]): Doma
   return new DomainError("invalid", `${names.join(", ")}: one of these is too large or too small to calculate with.`);
 }
 
-function unitGiven(refusal: OutOfRange, call: CallContext): UnitDefinition | undefined {
-  const name = refusal.subject.replaceAll(" ", "_");
-  return [...call.given].find(([argument]) => withoutUnit(argument) === name)?.[1];
+function argumentOf({ subject }: OutOfRange, call: CallContext): string | undefined {
+  const name = subject.replaceAll(" ", "_");
+  return [...call.given.keys()].find((argument) => withoutUnit(argument) === name);
+}
+
+function messageOf(refusal: OutOfRange, call: CallContext): string {
+  const argument = argumentOf(refusal, call) ?? "";
+  const bare = call.bare.get(argument);
+  return (
+    outOfRangeMessage(refusal, call.system, call.given.get(argument)) +
+    (bare === undefined ? "" : otherDegreesHint(refusal, bare, call.system))
+  );
 }
 
 /**
@@ -65,8 +85,7 @@ export function evaluate(fn: WorksheetFunction, cells: readonly CellInput[]): Ce
     if (!areStorable(result)) throw beyondNumbers(fn, cells);
     return Array.isArray(result) ? result.map((row) => row.map(tidy)) : tidy(result);
   } catch (refusal) {
-    if (refusal instanceof OutOfRange)
-      throw new DomainError("invalid", outOfRangeMessage(refusal, call.system, unitGiven(refusal, call)));
+    if (refusal instanceof OutOfRange) throw new DomainError("invalid", messageOf(refusal, call));
     throw refusal;
   }
 }

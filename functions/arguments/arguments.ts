@@ -1,10 +1,11 @@
+import { parseMoney } from "../../src/core/units/parse-money.ts";
 import type { PH } from "../../src/core/units/quantity.ts";
 import { ph } from "../../src/core/units/quantity.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
 import type { Argument, CellValue } from "../define-function.ts";
-import { isBlank, isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "./read-cell.ts";
-import { notOneOf } from "./wording.ts";
+import { ambiguityMessage, isBlank, isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "./read-cell.ts";
+import { notOneOf, notOneOfChemicals } from "./wording.ts";
 
 type About<Name extends string> = Pick<Argument<unknown, Name>, "name" | "help" | "unit" | "optional" | "choices">;
 
@@ -29,6 +30,16 @@ export function positiveNumber<const Name extends string>(
   return oneCell({ name, help, unit, optional: false }, (cell) => {
     if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
     return numberFrom(name, cell);
+  });
+}
+
+/** A required amount of money, with its currency's sign or without. */
+export function moneyAmount<const Name extends string>(name: Name, help: string, unit: string): Argument<number, Name> {
+  return oneCell({ name, help, unit, optional: false }, (cell) => {
+    if (isBlankOrZero(cell)) refuse(name, "is blank or 0.");
+    const money = typeof cell === "string" ? parseMoney(cell) : undefined;
+    if (money?.read === "ambiguous") refuse(name, ambiguityMessage(String(cell), money.readings));
+    return money?.read === "number" ? money.value : numberFrom(name, cell);
   });
 }
 
@@ -66,6 +77,7 @@ function choiceReader<Choice extends string>(
   name: string,
   choices: readonly Choice[],
   alsoRead: AlsoRead<Choice>,
+  refusal: typeof notOneOf = notOneOf,
 ): (cell: CellValue) => Choice | undefined {
   const asWritten = choices.map((choice) => [choice, choice] as const);
   const known = new Map<string, Choice>([
@@ -75,7 +87,7 @@ function choiceReader<Choice extends string>(
   ]);
   return (cell) => {
     if (isBlankOrZero(cell) || cell === "0") return undefined;
-    return known.get(String(cell)) ?? known.get(wordIn(cell)) ?? refuse(name, notOneOf(String(cell), choices));
+    return known.get(String(cell)) ?? known.get(wordIn(cell)) ?? refuse(name, refusal(String(cell), choices));
   };
 }
 
@@ -87,14 +99,14 @@ function oneOf<Value, const Name extends string>(
   return { ...oneCell(about, fromCell), excelType: "string" };
 }
 
-/** A required word out of a few. */
-export function requiredChoice<Choice extends string, const Name extends string>(
+/** A required chemical out of a few. */
+export function requiredChemical<Choice extends string, const Name extends string>(
   name: Name,
   help: string,
   choices: readonly Choice[],
-  alsoRead: AlsoRead<Choice> = {},
+  alsoRead: AlsoRead<Choice>,
 ): Argument<Choice, Name> {
-  const read = choiceReader(name, choices, alsoRead);
+  const read = choiceReader(name, choices, alsoRead, notOneOfChemicals);
   return oneOf({ name, help, optional: false, choices }, (cell) => read(cell) ?? refuse(name, "is blank."));
 }
 
@@ -127,10 +139,15 @@ export function word<const Name extends string>(name: Name, help: string): Argum
   });
 }
 
-/** The last argument of every function that takes everyday units. `evaluate` reads it first. */
-export const system: Argument<UnitSystem, "system"> = choice(
+/** The system that a call names; undefined where it is left out. */
+export const systemGiven: Argument<UnitSystem | undefined, "system"> = optionalChoice(
   "system",
   "US (default), metric or imperial: the unit of bare numbers and of the result",
   unitSystems,
-  "US",
 );
+
+/** The last argument of every function that takes everyday units. `evaluate` reads it first. */
+export const system: Argument<UnitSystem, "system"> = {
+  ...systemGiven,
+  read: (input, call) => systemGiven.read(input, call) ?? "US",
+};

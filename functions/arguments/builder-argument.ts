@@ -8,7 +8,7 @@ import {
 import type { Argument, CellInput, CellMatrix, CellValue } from "../define-function.ts";
 import { compositionRows, naming } from "./composition-rows.ts";
 import { isBlankOrZero, refuse, wordIn } from "./read-cell.ts";
-import { notOneOf } from "./wording.ts";
+import { notOneOfChemicals } from "./wording.ts";
 
 const name = "builder";
 const words: readonly string[] = ["unknown", ...builderWords];
@@ -19,7 +19,7 @@ function fromWord(cell: CellValue): Builder {
   return (
     known.get(String(cell)) ??
     known.get(wordIn(cell)) ??
-    refuse(name, notOneOf(String(cell), words, ", or give the two columns of the SDS"))
+    refuse(name, notOneOfChemicals(String(cell), words, ", or give the two columns of the SDS"))
   );
 }
 

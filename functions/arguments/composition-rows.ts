@@ -5,9 +5,12 @@ import type { CellMatrix, CellValue } from "../define-function.ts";
 import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
 import { inWords, quoted } from "./wording.ts";
 
-/** A header or an unused row has no number in its second column. */
-function isUsed([chemical = null, amount = null]: readonly CellValue[]): boolean {
-  return !isBlankOrZero(chemical) && !isBlankOrZero(amount) && !isHeader(amount);
+const water = /^(?:water|aqua|h2o)$/i;
+
+/** A header has no number in its second column; of water, which counts for nothing, an SDS may say "balance". */
+function isUsed([chemical = null, amount = null]: readonly CellValue[], row: number): boolean {
+  if (isBlankOrZero(chemical) || isBlankOrZero(amount) || isHeader(amount, row)) return false;
+  return !(water.test(String(chemical).trim()) && typeof amount === "string" && !/\p{Nd}/u.test(amount));
 }
 
 /** Safety data sheets print ranges such as "5-10%": which figure of it to take is the shop's to say. */
@@ -26,7 +29,7 @@ function ingredientOf(name: string, row: readonly CellValue[]): Ingredient {
   return { chemical: String(row[0]), amount };
 }
 
-/** Rows of a two-column range, component and amount; headers and unused rows are skipped. */
+/** Rows of a two-column range, component and amount; a header on top and unused rows are skipped. */
 export function compositionRows(name: string, rows: CellMatrix, amount: string): readonly Ingredient[] {
   if (rows.some((row) => row.length !== 2)) refuse(name, `as a range must have two columns: component and ${amount}.`);
   const used = rows.filter(isUsed).map((row) => ingredientOf(name, row));

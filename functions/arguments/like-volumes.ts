@@ -46,8 +46,7 @@ export function checkAlike(given: readonly LikeVolume[]): void {
   const bare = given.find((each) => each.bare);
   const withUnit = given.find((each) => !each.bare);
   if (bare === undefined || withUnit === undefined) return;
-  if (bare.name === withUnit.name)
-    refuse(bare.name, "mixes bare numbers with texts that have a unit; write all of one kind.");
+  if (bare.name === withUnit.name) refuse(bare.name, "is a bare number and another has a unit; write all of one kind.");
   refuse(
     bare.name,
     `has no unit and ${inWords(withUnit.name).toLowerCase()} has one; write a unit with both, or with none.`,

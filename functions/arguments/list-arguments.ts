@@ -1,5 +1,6 @@
 import type { Argument, CallContext, CellInput, CellValue } from "../define-function.ts";
 import { isBlankOrZero, isHeader, numberFrom, refuse } from "./read-cell.ts";
+import { oneOfThe } from "./wording.ts";
 
 interface ListHelp<Item> {
   readonly help: string;
@@ -15,8 +16,8 @@ export function cellsOf(name: string, input: CellInput): readonly CellValue[] {
 }
 
 /**
- * One column or row in which a blank, a 0 or a header is nothing, so that several lists keep their rows side
- * by side; refused where all of it is.
+ * One column or row in which a blank, a 0 or a header on top is nothing, so that several lists keep their rows side
+ * by side; refused where all of it is. A word further down is no header: whoever reads the cell refuses it.
  */
 export function alignedList<Item, const Name extends string>(
   name: Name,
@@ -31,8 +32,8 @@ export function alignedList<Item, const Name extends string>(
     optional: false,
     read: (input, call) => {
       const cells = cellsOf(name, input);
-      if (cells.every(isBlankOrZero)) refuse(name, "is blank or 0.");
-      return cells.map((cell) => (isBlankOrZero(cell) || isHeader(cell) ? undefined : read(cell, call)));
+      if (cells.every(isBlankOrZero)) refuse(name, "are all blank or 0.");
+      return cells.map((cell, row) => (isBlankOrZero(cell) || isHeader(cell, row) ? undefined : read(cell, call)));
     },
   };
 }
@@ -47,12 +48,12 @@ export function list<Item, const Name extends string>(
     ...aligned,
     read: (input, call) => {
       const used = aligned.read(input, call).filter((item) => item !== undefined);
-      return used.length > 0 ? used : refuse(name, "holds no number.");
+      return used.length > 0 ? used : refuse(name, "hold no number.");
     },
   };
 }
 
 /** A plain number in a list. */
 export function numberOf(name: string): (cell: CellValue) => number {
-  return (cell) => numberFrom(name, cell);
+  return (cell) => numberFrom(oneOfThe(name), cell);
 }

@@ -1,21 +1,29 @@
 import { toSi } from "../../src/core/units/convert.ts";
 import { defaultUnit } from "../../src/core/units/default-unit.ts";
-import { nearestUnitWord, unitBySymbol } from "../../src/core/units/find-unit.ts";
+import { saysGrains, unitBySymbol } from "../../src/core/units/find-unit.ts";
+import { nearestUnitWord } from "../../src/core/units/nearest-unit-word.ts";
+import { isMoney } from "../../src/core/units/parse-money.ts";
 import { parseQuantity } from "../../src/core/units/parse-quantity.ts";
 import type { Quantity, QuantityKind } from "../../src/core/units/quantity.ts";
+import { isDoubtful, unclearNumber } from "../../src/core/units/unclear-number.ts";
 import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
+import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
 import { unitTable } from "../../src/core/units/unit-table.ts";
 import type { Argument, CallContext, CellValue } from "../define-function.ts";
 import { list } from "./list-arguments.ts";
-import { ambiguityMessage, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
-import { askInstead, quoted } from "./wording.ts";
+import { ambiguityMessage, isBlank, isBlankOrZero, refuse, singleCell } from "./read-cell.ts";
+import { askInstead, oneOfThe, plainNumber, quoted, writeOneOf } from "./wording.ts";
 
 interface QuantityHelp<Kind extends QuantityKind> {
   readonly kind: Kind;
   readonly help: string;
   /** Symbol of the unit of a bare number, where it is not the system's usual one. */
   readonly bareUnit?: string;
+  /** The sample of a wash bath: a bare temperature too cold for one is asked about. */
+  readonly ofSample?: boolean;
+  /** The answer is in whatever unit was given, so that a bare number needs none. */
+  readonly anyUnit?: boolean;
 }
 
 function bareUnitOf(about: QuantityHelp<QuantityKind>, call: Pick<CallContext, "system">): UnitDefinition {
@@ -31,15 +39,28 @@ function unitWords(about: QuantityHelp<QuantityKind>): string {
     : perSystem.map(({ system, symbol }) => `${symbol} (${system})`).join(", ");
 }
 
+/** Refuses a bare number that makes sense in two units; both readings are said. */
+function checkClear(name: string, value: number, about: QuantityHelp<QuantityKind>, call: CallContext): void {
+  call.bare.set(name, value);
+  if (about.bareUnit !== undefined || about.anyUnit === true || !isDoubtful(about.kind)) return;
+  if (about.kind === "temperature" && (about.ofSample !== true || call.systemNamed)) return;
+  const unclear = unclearNumber(about.kind, value, call.system);
+  if (unclear !== undefined) refuse(name, `is ${plainNumber(value)}, without a unit; ${writeOneOf(unclear)}.`);
+}
+
 function quantityFrom(name: string, cell: CellValue, about: QuantityHelp<QuantityKind>, call: CallContext): number {
   const bareUnit = bareUnitOf(about, call);
   call.given.set(name, bareUnit);
-  if (typeof cell === "number" && Number.isFinite(cell)) return toSi(cell, bareUnit);
+  if (typeof cell === "number" && Number.isFinite(cell)) {
+    checkClear(name, cell, about, call);
+    return toSi(cell, bareUnit);
+  }
   if (typeof cell !== "string") refuse(name, `must be a number or text with a unit of ${about.kind}.`);
   const reading = parseQuantity(cell, about.kind, call.system, bareUnit);
   switch (reading.read) {
     case "quantity":
       call.given.set(name, reading.unit);
+      if (reading.bare !== undefined) checkClear(name, reading.bare, about, call);
       return reading.si;
     case "ambiguous":
       return refuse(name, ambiguityMessage(cell, reading.readings, reading.rest));
@@ -48,18 +69,34 @@ function quantityFrom(name: string, cell: CellValue, about: QuantityHelp<Quantit
     case "other kind":
       return refuse(
         name,
-        `is ${quoted(cell)}: ${reading.unit.symbol} is a unit of ${reading.unit.kind}, not of ${about.kind}.${ounceHint(reading.unit, about.kind)}`,
+        `is ${quoted(cell)}: ${reading.unit.symbol} is a unit of ${reading.unit.kind}, not of ${about.kind}.${ounceHint(reading.unit, about.kind)}${grainHint(reading.unit, about.kind, call.system)}`,
       );
     case "unknown unit":
-      return refuse(name, askInstead(cell, nearestUnitWord(reading.word, about.kind), numberWithUnit(about.kind)));
+      return refuse(
+        name,
+        askInstead(cell, nearestUnitWord(reading.word, about.kind, call.system), numberWithUnit(about.kind)),
+      );
     case "nothing":
-      return refuse(name, askInstead(cell, undefined, numberWithUnit(about.kind)));
+      return refuse(
+        name,
+        isMoney(cell)
+          ? `is ${quoted(cell)}, an amount of money; ${numberWithUnit(about.kind)}`
+          : askInstead(cell, undefined, numberWithUnit(about.kind)),
+      );
   }
 }
 
 /** Two measures share the word ounce; only in a strength is it fluid without being said. */
 function ounceHint(unit: UnitDefinition, wanted: QuantityKind): string {
   return unit.symbol === "oz" && wanted === "volume" ? " A fluid ounce is written fl oz." : "";
+}
+
+/** Only an American shop's grain is sure to be one per US gallon. */
+function grainHint(unit: UnitDefinition, wanted: QuantityKind, system: UnitSystem): string {
+  if (!saysGrains(unit.symbol, wanted)) return "";
+  return system === "imperial"
+    ? " Grains per gallon are written °Clark (imperial gallon) or gpg (US gallon)."
+    : " Grains per US gallon are written gpg.";
 }
 
 function numberWithUnit(kind: QuantityKind): string {
@@ -93,7 +130,7 @@ export function quantity<Kind extends QuantityKind, const Name extends string>(
   };
 }
 
-/** A required column or row of quantities; blanks, zeros and headers are skipped. */
+/** A required column or row of quantities; blanks, zeros and a header on top are skipped. */
 export function quantityList<Kind extends QuantityKind, const Name extends string>(
   name: Name,
   about: QuantityHelp<Kind>,
@@ -101,7 +138,7 @@ export function quantityList<Kind extends QuantityKind, const Name extends strin
   return list(name, {
     help: about.help,
     unit: unitWords(about),
-    read: (cell, call) => quantityFrom(name, cell, about, call) as Quantity<Kind>,
+    read: (cell, call) => quantityFrom(oneOfThe(name), cell, about, call) as Quantity<Kind>,
   });
 }
 
@@ -121,6 +158,21 @@ export function quantityOrWrittenZero<Kind extends QuantityKind, const Name exte
         refuse(name, `is blank or 0. If it is truly none, write “0 ${bareUnitOf(about, call).symbol}”.`);
       }
       return argument.read(input, call);
+    },
+  };
+}
+
+/** A required quantity for which a bare 0 is a common answer; a cell that is blank for certain is refused. */
+export function quantityOrNone<Kind extends QuantityKind, const Name extends string>(
+  name: Name,
+  about: QuantityHelp<Kind>,
+): Argument<Quantity<Kind>, Name> {
+  return {
+    ...quantity(name, about),
+    read: (input, call) => {
+      const cell = singleCell(name, input);
+      if (isBlank(cell)) refuse(name, "is blank. If it is truly none, write 0.");
+      return quantityFrom(name, cell, about, call) as Quantity<Kind>;
     },
   };
 }

@@ -1,5 +1,6 @@
 import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { americanSpelling } from "../../src/core/text/american-spelling.ts";
+import { isMoney } from "../../src/core/units/parse-money.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { plainText } from "../../src/core/units/plain-text.ts";
 import type { CellInput, CellValue } from "../define-function.ts";
@@ -28,9 +29,9 @@ export function isBlank(cell: CellValue): boolean {
   return cell === null || (typeof cell === "string" && cell.trim() === "");
 }
 
-/** A text without a digit: the heading of a column, or blank. */
-export function isHeader(cell: CellValue): boolean {
-  return typeof cell === "string" && !/\d/.test(cell);
+/** The heading of a list: a text without a digit, in its first cell and nowhere else. */
+export function isHeader(cell: CellValue, row: number): boolean {
+  return row === 0 && typeof cell === "string" && !/\p{Nd}/u.test(cell);
 }
 
 /** A cell's word in the one form that words are compared in: small letters, American spelling, single blanks. */
@@ -55,6 +56,7 @@ export function numberFrom(name: string, cell: CellValue): number {
     const reading = parseNumber(cell);
     if (reading.read === "number") return reading.value;
     if (reading.read === "ambiguous") refuse(name, ambiguityMessage(cell, reading.readings));
+    if (isMoney(cell)) refuse(name, `is ${quoted(cell)}, an amount of money; write the number alone.`);
     refuse(
       name,
       `is ${quoted(cell)}${numberAndUnit.test(cell) ? "; write the number alone, without a unit." : ", not a number."}`,

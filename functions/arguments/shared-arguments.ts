@@ -21,15 +21,21 @@ export const tolerance = optionalNumber(
 
 export const waterAlkalinity = optionalQuantity("alkalinity", {
   kind: "alkalinity",
-  help: 'alkalinity of the water, or text such as "4.8 meq/L"; left out: taken as pure water, ranges up to 200 mg/L',
+  help: 'alkalinity of the water, up to 20 with its unit, such as "4.8 meq/L"; left out: taken as pure water, ranges up to 200 mg/L',
 });
 
 export const baselineTemperature = optionalQuantity("baseline_temperature", {
   kind: "temperature",
   help: "temperature at which the baseline was read",
+  ofSample: true,
 });
 
-export const readingTemperature = optionalQuantity("reading_temperature", {
+const ofReading = {
   kind: "temperature",
   help: "temperature of the reading; give both temperatures or neither",
-});
+} as const;
+
+export const readingTemperature = optionalQuantity("reading_temperature", { ...ofReading, ofSample: true });
+
+/** Of a reading that is judged: the pH tells which scale a bare number can be on. */
+export const judgedTemperature = optionalQuantity("reading_temperature", ofReading);

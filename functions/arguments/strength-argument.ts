@@ -1,4 +1,5 @@
-import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
+import { nearestUnitWord } from "../../src/core/units/nearest-unit-word.ts";
+import { isMoney } from "../../src/core/units/parse-money.ts";
 import { parseStrength } from "../../src/core/units/parse-strength.ts";
 import type { VolumeFraction } from "../../src/core/units/quantity.ts";
 import { volumeFraction } from "../../src/core/units/quantity.ts";
@@ -14,15 +15,18 @@ const minutesInHour = 60;
 /** The thinnest ratio that labels ask for, with room. */
 const mostParts = 200;
 
+/** Nobody types a share of the bath to more digits: 5 %, 7.5 %, 10 %. */
+const digitsOfShare = 2;
+
 /**
- * The N of 1:N where Excel took the ratio for one hour and N minutes. A time of few digits, as of 1:30 (6.25 %), may
- * as well be a share and is let through.
+ * The N of 1:N where Excel took the ratio for one hour and N minutes. Only the times of 1:12, 1:48, 1:84 and 1:156
+ * are shares as people type them (5, 7.5, 10 and 15 %) and are let through.
  */
 function ratioTakenForTime(value: number): number | undefined {
   const minutes = Math.round(value * minutesInDay);
   const parts = minutes - minutesInHour;
   const isTime = value === minutes / minutesInDay && parts >= 1 && parts <= mostParts;
-  return isTime && Number(value.toPrecision(6)) !== value ? parts : undefined;
+  return isTime && Number(value.toPrecision(digitsOfShare)) !== value ? parts : undefined;
 }
 
 function typedFraction(name: string, value: number): VolumeFraction {
@@ -30,7 +34,7 @@ function typedFraction(name: string, value: number): VolumeFraction {
   if (parts !== undefined) {
     refuse(
       name,
-      `is ${plainNumber(value)}, the time of day that Excel makes of 1:${String(parts)}; write 1+${String(parts)} as text, or ${plainNumber(100 * value)}% where it is a share.`,
+      `is ${plainNumber(value)}, the time of day that Excel makes of 1:${String(parts)}; write “1+${String(parts)}”, or “${plainNumber(100 * value)}%” if it is a share, as text.`,
     );
   }
   return fractionFrom(name, value);
@@ -76,10 +80,13 @@ function strengthFrom(
     case "unknown unit":
       return refuse(
         name,
-        askInstead(cell, nearestUnitWord(reading.word, "volume"), `${advice}, or 3 fl oz/gal, 25 mL/L.`),
+        askInstead(cell, nearestUnitWord(reading.word, "volume", system), `${advice}, or 3 fl oz/gal, 25 mL/L.`),
       );
     case "nothing":
-      return refuse(name, `is ${quoted(cell)}; ${advice}, or 3 fl oz/gal, 25 mL/L.`);
+      return refuse(
+        name,
+        `is ${quoted(cell)}${isMoney(cell) ? ", an amount of money" : ""}; ${advice}, or 3 fl oz/gal, 25 mL/L.`,
+      );
   }
 }
 

@@ -2,7 +2,7 @@ import { parseNumber } from "../../src/core/units/parse-number.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 import { alignedList } from "./list-arguments.ts";
 import { isBlankOrZero, numberFrom, refuse, singleCell } from "./read-cell.ts";
-import { quoted } from "./wording.ts";
+import { oneOfThe, quoted } from "./wording.ts";
 
 const unit = "date and time, or hours";
 
@@ -31,10 +31,10 @@ export function time<const Name extends string>(name: Name, help: string): Argum
   };
 }
 
-/** One column or row of points in time; a blank, a 0 or a header is nothing. */
+/** One column or row of points in time; a blank, a 0 or a header on top is nothing. */
 export function timeList<const Name extends string>(
   name: Name,
   help: string,
 ): Argument<readonly (number | undefined)[], Name> {
-  return alignedList(name, { help, unit, read: (cell) => timeFrom(name, cell) });
+  return alignedList(name, { help, unit, read: (cell) => timeFrom(oneOfThe(name), cell) });
 }

@@ -1,9 +1,10 @@
 import type { Domain } from "../../src/core/limits/domain.ts";
 import type { OutOfRange } from "../../src/core/limits/domain.ts";
 import { nearestWord } from "../../src/core/text/nearest-word.ts";
-import { fromSi } from "../../src/core/units/convert.ts";
+import { fromSi, toSi } from "../../src/core/units/convert.ts";
 import { defaultUnit } from "../../src/core/units/default-unit.ts";
 import { unitBySymbol } from "../../src/core/units/find-unit.ts";
+import type { UnclearNumber } from "../../src/core/units/unclear-number.ts";
 import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 
@@ -18,8 +19,17 @@ export function withoutUnit(name: string): string {
   return name.replace(/_(?:m?eq_L|mL|grains)$/, "");
 }
 
+/** Words so short that a sentence would swallow them: “to” is 60 °F. */
+const quotedNames: ReadonlySet<string> = new Set(["to", "from", "as", "when"]);
+
+/** One cell of a list: a refusal of it says "One of the temperatures". */
+export function oneOfThe(name: string): string {
+  return `one_of_the_${name}`;
+}
+
 /** An argument's name as a person says it: `opening_dose` becomes "Opening dose". */
 export function inWords(name: string): string {
+  if (quotedNames.has(name)) return quoted(name);
   const words = withoutUnit(name)
     .replaceAll("_", " ")
     .replace(/\bph\b/i, "pH")
@@ -42,9 +52,28 @@ export function askInstead(given: string, nearest: string | undefined, request: 
   return `is ${quoted(given)}; ${asked}`;
 }
 
+/** Both readings of a bare number, ready to be typed: write “18 gpg” (308 mg/L) or “18 mg/L”. */
+export function writeOneOf({ readings: [slip, usual], slip: comesTo }: UnclearNumber): string {
+  return `write ${quoted(slip)} (${comesTo}) or ${quoted(usual)}`;
+}
+
 /** The refusal of a word that is none of a few, with all of them. `rest`: what else may stand there. */
 export function notOneOf(given: string, words: readonly string[], rest = ""): string {
   return askInstead(given, nearestWord(given, words), `write ${words.map(quoted).join(", ")}${rest}.`);
+}
+
+/** Where a bare temperature is out of range and would be in range on the other scale. */
+export function otherDegreesHint({ domain }: OutOfRange, bare: number, system: UnitSystem): string {
+  if (domain.measure !== "temperature") return "";
+  const [symbol, word] = system === "US" ? (["°C", "C"] as const) : (["°F", "F"] as const);
+  const other = toSi(bare, unitBySymbol(symbol, "temperature"));
+  const isAllowed = other > domain.low && other <= domain.high;
+  return isAllowed ? ` If it is in ${symbol}, write “${plainNumber(bare)} ${word}”.` : "";
+}
+
+/** The refusal of a chemical that is none of a few: a near word may be another substance, so none is guessed. */
+export function notOneOfChemicals(given: string, words: readonly string[], rest = ""): string {
+  return askInstead(given, undefined, `write ${words.map(quoted).join(", ")}${rest}.`);
 }
 
 interface Scaled {
@@ -75,5 +104,6 @@ export function outOfRangeMessage(refusal: OutOfRange, system: UnitSystem, unit?
   const scaled = scaleOf(refusal.domain, system, unit);
   const value = scaled.value(refusal.given);
   const given = Number.isFinite(value) ? `${plainNumber(value)}${scaled.unit}` : "beyond counting";
-  return `${inWords(refusal.subject)} is ${given}; allowed: ${allowedRange(refusal.domain, system, unit)}.`;
+  const why = refusal.domain.why === undefined ? "" : `, ${refusal.domain.why}`;
+  return `${inWords(refusal.subject)} is ${given}; allowed: ${allowedRange(refusal.domain, system, unit)}${why}.`;
 }

@@ -3,6 +3,7 @@ import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
+import { bareAlkalinityNotes } from "../water/bare-figures.ts";
 
 export const alkalinityDose = defineFunction({
   id: "ALKALINITYDOSE",
@@ -12,7 +13,7 @@ export const alkalinityDose = defineFunction({
     quantity("volume", { kind: "volume", help: "volume of water, or of the bath" }),
     quantityOrWrittenZero("alkalinity", {
       kind: "alkalinity",
-      help: 'alkalinity of the water, or text such as "4.8 meq/L"',
+      help: 'alkalinity of the water; up to 20 with its unit, such as "4.8 meq/L"',
     }),
     quantity("strength_eq_L", {
       kind: "alkalinity",
@@ -39,6 +40,7 @@ export const alkalinityDose = defineFunction({
   ],
   notes: [
     "Takes all the water's alkalinity as bicarbonate, true of drinking and softened water. Softening removes hardness and leaves alkalinity.",
+    ...bareAlkalinityNotes,
     "The carbonate that forms buffers the bath; that part is left out.",
     "Does not know the label's highest strength; the label wins.",
   ],

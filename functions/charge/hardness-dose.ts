@@ -4,6 +4,7 @@ import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
+import { bareHardnessNotes } from "../water/bare-figures.ts";
 
 export const hardnessDose = defineFunction({
   id: "HARDNESSDOSE",
@@ -11,7 +12,10 @@ export const hardnessDose = defineFunction({
   summary: "Extra concentrate that keeps hardness above the label's in solution.",
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of water, or of the bath" }),
-    quantityOrWrittenZero("hardness", { kind: "hardness", help: 'hardness of the water, or text such as "18 gpg"' }),
+    quantityOrWrittenZero("hardness", {
+      kind: "hardness",
+      help: 'hardness of the water; up to 50 with its unit, such as "18 gpg"',
+    }),
     quantity("capacity", {
       kind: "amount per volume",
       help: "CaCO3 that the concentrate holds in solution, from the data sheet or a jar test",
@@ -19,7 +23,7 @@ export const hardnessDose = defineFunction({
     }),
     optionalQuantity("label_hardness", {
       kind: "hardness",
-      help: "hardness that the label's rate already allows for; none if left out",
+      help: "hardness that the label's rate already allows for, up to 50 with its unit; none if left out",
     }),
     system,
   ],
@@ -40,6 +44,7 @@ export const hardnessDose = defineFunction({
   ],
   notes: [
     "Capacity falls with temperature and differs by product: take it from the data sheet or a jar test. 1 mg/mL is 1 g/L.",
+    ...bareHardnessNotes,
     "Does not know the label's highest strength; the label wins.",
   ],
   source: "Volume × (hardness − label hardness) / capacity.",

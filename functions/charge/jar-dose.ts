@@ -47,7 +47,7 @@ export const jarDose = defineFunction({
     "Gives the whole dose, not the extra over the label's. Below the label's dose where your water passes with less than the reference.",
     "Does not know the label's highest strength; the label wins. A stronger bath burns worse and attacks more materials.",
     "Takes both jars to be of one size, temperature, soil and concentrate, judged alike.",
-    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except where it could be a share of few digits (1:12, 1:30, 1:48). Type 1+40 as text.",
+    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48, 1:84 and 1:156, which cannot be told from 5, 7.5, 10 and 15 %. Type 1+40 as text.",
   ],
   source: "Volume × label strength × dose in this water / dose in the reference water.",
   compute: ([volume, inThisWater, inReference, labelStrength], call) =>

@@ -1,6 +1,6 @@
 import { acidNames } from "../../src/core/bath/model/acid.ts";
 import type { AcidAmount } from "../../src/core/discharge/acid-amount.ts";
-import { requiredChoice } from "../arguments/arguments.ts";
+import { requiredChemical } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import type { CallContext } from "../define-function.ts";
 
@@ -12,7 +12,7 @@ const alsoRead = {
   "muriatic acid": "hydrochloric",
 } as const;
 
-export const acid = requiredChoice("acid", acidNames.join(", "), acidNames, alsoRead);
+export const acid = requiredChemical("acid", acidNames.join(", "), acidNames, alsoRead);
 
 export const acidUnit =
   "dry acids (citric, sodium bisulfate): lb (US), kg; liquid acids: US gal (US), L (metric), imperial gal (imperial)";

@@ -4,7 +4,7 @@ import { parseNumber } from "../../src/core/units/parse-number.ts";
 import type { Kelvin, PH } from "../../src/core/units/quantity.ts";
 import { ph } from "../../src/core/units/quantity.ts";
 import { isBlankOrZero, numberFrom, refuse, singleCell, wordIn } from "../arguments/read-cell.ts";
-import { notOneOf } from "../arguments/wording.ts";
+import { notOneOfChemicals } from "../arguments/wording.ts";
 import type { Argument } from "../define-function.ts";
 
 const names = standardBuffers.map(({ name }) => name);
@@ -29,7 +29,7 @@ export function bufferValue<const Name extends string>(name: Name, help: string)
       const standard = typeof cell === "string" ? standardNamed(wordIn(cell)) : undefined;
       if (standard !== undefined) return (temperature) => bufferPh(standard, temperature);
       if (typeof cell === "string" && parseNumber(cell).read === "nothing")
-        refuse(name, notOneOf(cell, names, ", or its pH from the bottle"));
+        refuse(name, notOneOfChemicals(cell, names, ", or its pH from the bottle"));
       const value = ph(numberFrom(name, cell));
       return () => value;
     },

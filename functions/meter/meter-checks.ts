@@ -1,6 +1,7 @@
 import type { MeterCheck } from "../../src/core/meter/drift.ts";
 import { isBlankOrZero, isHeader, numberFrom, refuse } from "../arguments/read-cell.ts";
 import { timeFrom } from "../arguments/time-argument.ts";
+import { oneOfThe } from "../arguments/wording.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 
 /** The cells of one column or row; none where all are blank, as in a log without a check yet. */
@@ -39,7 +40,7 @@ export const asFoundErrors = cells(
 
 /** Pairs times with errors; an error that has no time is refused, since it may belong to any. */
 export function checksOf(times: readonly CellValue[], errors: readonly CellValue[]): readonly MeterCheck[] {
-  if (times.length === 0 && errors.length > 0) refuse(checkTimes.name, "is blank or 0, where there are errors.");
+  if (times.length === 0 && errors.length > 0) refuse(checkTimes.name, "are blank or 0, where there are errors.");
   if (errors.length > 0 && times.length !== errors.length) {
     refuse(
       checkTimes.name,
@@ -48,14 +49,14 @@ export function checksOf(times: readonly CellValue[], errors: readonly CellValue
   }
   return times.flatMap((time, index) => {
     const error = errors[index] ?? null;
-    const noTime = isBlankOrZero(time) || isHeader(time);
-    if (noTime && (isBlankOrZero(error) || isHeader(error))) return [];
+    const noTime = isBlankOrZero(time) || isHeader(time, index);
+    if (noTime && (isBlankOrZero(error) || isHeader(error, index))) return [];
     if (noTime)
       return refuse(checkTimes.name, `has no time in cell ${index + 1} of its range, where there is an error.`);
     return [
       {
-        time: timeFrom(checkTimes.name, time),
-        asFoundError: isBlankOrZero(error) ? 0 : numberFrom(asFoundErrors.name, error),
+        time: timeFrom(oneOfThe(checkTimes.name), time),
+        asFoundError: isBlankOrZero(error) ? 0 : numberFrom(oneOfThe(asFoundErrors.name), error),
       },
     ];
   });

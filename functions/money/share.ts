@@ -1,5 +1,5 @@
 import { shareOut } from "../../src/core/money/share.ts";
-import { positiveNumber } from "../arguments/arguments.ts";
+import { moneyAmount } from "../arguments/arguments.ts";
 import { weights } from "../arguments/weights-argument.ts";
 import { defineFunction } from "../define-function.ts";
 
@@ -8,8 +8,11 @@ export const share = defineFunction({
   category: "Money and stock",
   summary: "Spills shares of a total that add up to it to the cent.",
   arguments: [
-    positiveNumber("total", "amount to share out; rounded to the cent first", "any currency with cents"),
-    weights("weights", "one column or row of weights, such as baskets per claim; blanks and headers are skipped"),
+    moneyAmount("total", "amount to share out; rounded to the cent first", "any currency with cents"),
+    weights(
+      "weights",
+      "one column or row of weights, such as baskets per claim; blanks and a header on top are skipped",
+    ),
   ],
   result: {
     excelType: "any",

@@ -10,7 +10,7 @@ export const stockDays = defineFunction({
   arguments: [
     numberOrNone("on_hand", "stock now; 0 or blank: none", "any unit"),
     list("issues", {
-      help: "column or row of daily issues, each above 0; days without an issue, blanks and headers are skipped",
+      help: "column or row of daily issues, each above 0; days without an issue, blanks and a header on top are skipped",
       unit: "same unit",
       read: numberOf("issues"),
     }),

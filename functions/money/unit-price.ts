@@ -1,5 +1,5 @@
 import { unitPrice as priceOf } from "../../src/core/money/unit-price.ts";
-import { positiveNumber, system } from "../arguments/arguments.ts";
+import { moneyAmount, system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
@@ -9,7 +9,7 @@ export const unitPrice = defineFunction({
   category: "Money and stock",
   summary: "Price per gallon or liter of a pack.",
   arguments: [
-    positiveNumber("pack_price", "price of the pack", "any currency"),
+    moneyAmount("pack_price", "price of the pack", "any currency"),
     quantity("pack_volume", { kind: "volume", help: "volume in the pack" }),
     system,
   ],

@@ -1,7 +1,6 @@
 import { bufferPh as bufferPhAt } from "../../src/core/meter/buffer-ph.ts";
 import type { StandardBuffer } from "../../src/core/meter/standard-buffers.ts";
 import { standardBuffers } from "../../src/core/meter/standard-buffers.ts";
-import { nearestWord } from "../../src/core/text/nearest-word.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { system } from "../arguments/arguments.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
@@ -15,7 +14,7 @@ const names = standardBuffers.map((one) => one.name);
 const known = standardBuffers.map((one) => `${quoted(one.name)} (${String(one.nominal[0])})`).join(", ");
 
 function bufferOf(cell: CellValue): StandardBuffer {
-  const text = wordIn(cell);
+  const text = wordIn(cell).replace(/^ph ?(?=\d)/, "");
   const number = parseNumber(text);
   const found = standardBuffers.find(
     (one) => one.name === text || (number.read === "number" && one.nominal.includes(number.value)),
@@ -24,18 +23,14 @@ function bufferOf(cell: CellValue): StandardBuffer {
     found ??
     refuse(
       name,
-      askInstead(
-        String(cell),
-        nearestWord(text, names),
-        `write ${known}. For another buffer read the table on its bottle.`,
-      ),
+      askInstead(String(cell), undefined, `write ${known}. For another buffer read the table on its bottle.`),
     )
   );
 }
 
 const buffer: Argument<StandardBuffer, "buffer"> = {
   name,
-  help: "a primary standard by name or nominal pH: phthalate (4), phosphate (6.86), phosphate 7.4 (7.41), borax (9.18), carbonate (10.01), lime (12.45)",
+  help: "a buffer by name or by the pH on its bottle: phthalate (4, 4.01), phosphate (6.86), technical 7 (7), phosphate 7.4 (7.41), borax (9.18), carbonate (10, 10.01), lime (12.45)",
   excelType: "string",
   dimensionality: "scalar",
   optional: false,
@@ -50,12 +45,12 @@ const buffer: Argument<StandardBuffer, "buffer"> = {
 export const bufferPh = defineFunction({
   id: "BUFFERPH",
   category: "pH and the meter",
-  summary: "pH of a primary standard buffer at a temperature, 0 to 60 °C.",
+  summary: "pH of a standard buffer at a temperature, 0 to 60 °C.",
   arguments: [
     buffer,
     quantity("temperature", {
       kind: "temperature",
-      help: "temperature of the buffer; 0 to 60 °C, phosphate 7.4 and carbonate to 50 °C",
+      help: "temperature of the buffer; 0 to 60 °C; technical 7, phosphate 7.4 and carbonate to 50 °C",
     }),
     system,
   ],
@@ -75,11 +70,20 @@ export const bufferPh = defineFunction({
       tolerance: 0.005,
       source: "manual MI 611-211 of a pH transmitter, Table 7, American buffers: 10.06 at 20 °C",
     },
+    {
+      formula: '=BATH.BUFFERPH(7,"20 C")',
+      cells: [7, "20 C"],
+      result: 7.016,
+      tolerance: 0.005,
+      source: "certified phosphate, 6.881 at 20 °C and 6.865 at 25 °C, moved to 7.000 at 25 °C",
+    },
   ],
   notes: [
-    "A maker's own 7.00 or 10.00 is another solution: its bottle's table wins. Does not know age, mold or carbon dioxide in an open bottle.",
-    "Phosphate 7.4 and carbonate have no certified value above 50 °C, so none is given.",
+    "The table on the bottle wins. A bottle of 4.00 counts as phthalate (4.005 at 25 °C) and one of 10.00 as carbonate (10.012), which makers' own recipes follow within about 0.03 (from memory).",
+    "technical 7 is the bottle of 7.00, no primary standard: the table that US bottles carry, from memory; within 0.005 it runs beside the certified phosphate.",
+    "Technical 7, phosphate 7.4 and carbonate have no value here above 50 °C. Does not know age, mold or carbon dioxide in an open bottle.",
   ],
-  source: "Certified pH(S) of NIST and IUPAC (Buck et al. 2002), cubic between their temperatures.",
+  source:
+    "Certified pH(S) of NIST and IUPAC (Buck et al. 2002), cubic between their temperatures; technical 7 by the table on US bottles, from memory.",
   compute: ([standard, temperature]) => bufferPhAt(standard, temperature),
 });

@@ -12,8 +12,12 @@ export const phAt = defineFunction({
   summary: "What the same bath reads at another temperature with a perfect meter, nothing lost.",
   arguments: [
     phReading("ph", "the bath's pH at the first temperature"),
-    quantity("from_temperature", { kind: "temperature", help: "temperature at which the bath has this pH" }),
-    quantity("to_temperature", { kind: "temperature", help: "temperature to know the pH at" }),
+    quantity("from_temperature", {
+      kind: "temperature",
+      help: "temperature at which the bath has this pH",
+      ofSample: true,
+    }),
+    quantity("to_temperature", { kind: "temperature", help: "temperature to know the pH at", ofSample: true }),
     builder,
     waterAlkalinity,
     system,

@@ -16,10 +16,15 @@ export const triggerCard = defineFunction({
   arguments: [
     baseline,
     positiveNumber("drop", "fall in pH at which a top-up is due, such as 0.5 (common practice, no source)", "pH"),
-    quantity("baseline_temperature", { kind: "temperature", help: "temperature at which the baseline was read" }),
+    quantity("baseline_temperature", {
+      kind: "temperature",
+      help: "temperature at which the baseline was read",
+      ofSample: true,
+    }),
     quantityList("temperatures", {
       kind: "temperature",
-      help: "column or row of temperatures for the card; blanks and headers are skipped",
+      help: "column or row of temperatures for the card; blanks and a header on top are skipped",
+      ofSample: true,
     }),
     builder,
     waterAlkalinity,
@@ -51,7 +56,7 @@ export const triggerCard = defineFunction({
   source: "TRIGGER at each temperature.",
   compute: ([baselinePh, fall, from, temperatures, madeOf, alkalinity], call) =>
     temperatures.map((reading) => {
-      checkWithin("temperatures", reading, bathTemperature);
+      checkWithin("one of the temperatures", reading, bathTemperature);
       const due = trigger({
         baseline: baselinePh,
         drop: fall,

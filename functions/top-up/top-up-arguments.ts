@@ -11,10 +11,10 @@ export const openingDose = quantity("opening_dose", {
 
 export const topUpReading = phReading("reading", "the bath's pH now, at the baseline's temperature");
 
-export const bathTemperature = temperatureOf("both readings");
+export const bathTemperature = temperatureOf("both readings", true);
 
 export const topUpReadings = list("readings", {
-  help: "column or row of readings at the baseline's temperature; blanks and headers are skipped",
+  help: "column or row of readings at the baseline's temperature; blanks and a header on top are skipped",
   unit: "pH",
   read: (cell) => ph(numberOf("readings")(cell)),
 });

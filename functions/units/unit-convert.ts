@@ -1,16 +1,17 @@
 import { DomainError } from "../../src/core/limits/domain-error.ts";
-import { nearestUnitWord } from "../../src/core/units/find-unit.ts";
+import { saysGrains } from "../../src/core/units/find-unit.ts";
+import { nearestUnitWord } from "../../src/core/units/nearest-unit-word.ts";
 import type { Conversion } from "../../src/core/units/unit-conversion.ts";
 import { convert, unitsMeant } from "../../src/core/units/unit-conversion.ts";
 import { anyNumber, word } from "../arguments/arguments.ts";
-import { quoted } from "../arguments/wording.ts";
+import { inWords, quoted } from "../arguments/wording.ts";
 import type { CallContext } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
 
 function unknownUnit(argument: string, word: string): string {
   const nearest = nearestUnitWord(word);
   const question = nearest === undefined ? "" : ` did you mean ${quoted(nearest)}?`;
-  return `${argument} is ${quoted(word)}, no unit that is known;${question} BATH.UNITS() lists all.`;
+  return `${inWords(argument)} is ${quoted(word)}, no unit that is known;${question} BATH.UNITS() lists all.`;
 }
 
 /** A label's ounces are fluid, but a unit named oz is a weight. */
@@ -18,6 +19,10 @@ function ounceHint(from: string, to: string): string {
   return [from, to].some((word) => /^oz\b/i.test(word.trim()))
     ? " oz alone is a weight; a fluid ounce is written fl oz."
     : "";
+}
+
+function grainHint(from: string, to: string): string {
+  return [from, to].some((word) => saysGrains(word, "hardness")) ? " Grains per gallon are written gpg." : "";
 }
 
 function converted(value: number, from: string, to: string, call: CallContext): Conversion {
@@ -58,7 +63,7 @@ export const unitConvert = defineFunction({
   ],
   notes: [
     "A bare gallon, quart, pint or fluid ounce is a US one; write “imperial gal” for the other.",
-    "oz alone is a weight here, so oz/gal is weight per volume; write fl oz/gal for a strength.",
+    "oz alone is a weight here, so oz/gal is weight per volume; write fl oz/gal for a strength. In STRENGTH and DOSE, which take no weights, oz is fluid.",
     "g/L of a substance and eq/L are not converted into one another: that needs the substance.",
     "A value of 0 is converted, since 0 °C is a temperature; a blank cell that Excel hands over as 0 is converted too.",
     "Sizes of temperature differences have their own units, Δ°C and Δ°F.",
@@ -70,11 +75,11 @@ export const unitConvert = defineFunction({
       case "value":
         return conversion.value;
       case "unknown":
-        throw new DomainError("invalid", unknownUnit(conversion.word === from ? "From" : "To", conversion.word));
+        throw new DomainError("invalid", unknownUnit(conversion.word === from ? "from" : "to", conversion.word));
       case "different kinds":
         throw new DomainError(
           "invalid",
-          `From is ${quoted(from)}, a unit of ${conversion.from}, and to is ${quoted(to)}, one of ${conversion.to}; they do not convert.${ounceHint(from, to)}`,
+          `${inWords("from")} is ${quoted(from)}, a unit of ${conversion.from}, and ${inWords("to")} is ${quoted(to)}, one of ${conversion.to}; they do not convert.${ounceHint(from, to)}${grainHint(from, to)}`,
         );
     }
   },

@@ -1,6 +1,6 @@
 import { alkalinitySplit as splitOf } from "../../src/core/water/alkalinity-split.ts";
 import { inUnit } from "../arguments/in-system.ts";
-import { quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
+import { quantityOrNone, quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
 
 export const alkalinitySplit = defineFunction({
@@ -8,12 +8,14 @@ export const alkalinitySplit = defineFunction({
   category: "Water",
   summary: "Spills hydroxide, carbonate and bicarbonate from the alkalinity to pH 8.3 and the total.",
   arguments: [
-    quantityOrWrittenZero("p", {
+    quantityOrNone("p", {
       kind: "alkalinity",
-      help: 'alkalinity to pH 8.3 (P); "0 mg/L" where the sample is at or below 8.3',
+      anyUnit: true,
+      help: "alkalinity to pH 8.3 (P); 0 where the sample is at or below 8.3",
     }),
     quantityOrWrittenZero("total", {
       kind: "alkalinity",
+      anyUnit: true,
       help: "alkalinity to pH 4.5 (total, T or M) of the same sample",
     }),
   ],
@@ -32,15 +34,15 @@ export const alkalinitySplit = defineFunction({
       source: "Standard Methods 2320 B, table of relationships: 2P − T, 2(T − P), 0; example as reprinted",
     },
     {
-      formula: '=BATH.ALKALINITYSPLIT("0 mg/L",240)',
-      cells: ["0 mg/L", 240],
+      formula: "=BATH.ALKALINITYSPLIT(0,240)",
+      cells: [0, 240],
       result: [[0, 0, 240]],
       tolerance: 1e-9,
       source: "the same table: with P = 0 all is bicarbonate",
     },
   ],
   notes: [
-    "A blank or bare 0 for P is refused, so that a P not titrated is never read as none.",
+    "A blank P is refused, so that a P not titrated is not read as none; where a build of Excel hands a blank cell over as 0, it counts as none: see that P was titrated.",
     "For water. In a bath, silicate, phosphate, amine and soap are counted as hydroxide or carbonate: follow the trend, not the three figures.",
     "Takes it that hydroxide and bicarbonate exclude each other, as the table does.",
   ],

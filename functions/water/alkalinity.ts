@@ -45,6 +45,7 @@ export const alkalinity = defineFunction({
   ],
   notes: [
     "Does not know the end point: pH 8.3 gives P (free), 4.5 gives total. In a used bath silicate, phosphate and soap from soil count too.",
+    'A result of 20 or less goes on with its unit: ALKALINITY(0.9,0.02,100)&" mg/L".',
     "Titrate a sample, never the tank. The acid burns too: its SDS wins.",
   ],
   source:

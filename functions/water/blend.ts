@@ -11,7 +11,7 @@ export const blend = defineFunction({
   arguments: [
     valueList(
       "values",
-      'one column or row of values; rows with both cells blank and headers are skipped; "0 mg/L" for none',
+      'one column or row of values; rows with both cells blank and a header on top are skipped; "0 mg/L" for none',
     ),
     volumes,
   ],

@@ -4,6 +4,7 @@ import type { LikeVolume } from "../arguments/like-volumes.ts";
 import { checkAlike, likeUnit, likeVolumeFrom } from "../arguments/like-volumes.ts";
 import { alignedList } from "../arguments/list-arguments.ts";
 import { refuse } from "../arguments/read-cell.ts";
+import { oneOfThe } from "../arguments/wording.ts";
 import type { Argument } from "../define-function.ts";
 import { writtenNone } from "./value-argument.ts";
 
@@ -13,11 +14,11 @@ const help = "volume of each, in the same order: bare numbers in any one unit, o
 export const volumes: Argument<readonly (LikeVolume | undefined)[], "volumes"> = alignedList("volumes", {
   help,
   unit: likeUnit,
-  read: likeVolumeFrom("volumes", help),
+  read: likeVolumeFrom(oneOfThe("volumes"), help),
 });
 
 function noNumber(index: number): string {
-  return `has no number in cell ${index + 1} of its range`;
+  return `have no number in cell ${index + 1} of its range`;
 }
 
 /** The rows that have both a value and a volume; a row with one of the two is refused. */
@@ -40,5 +41,5 @@ export function watersOf(
       return refuse("volumes", `${noNumber(index)}, where there is a value. Write the volume, or blank out both.`);
     return [{ value, volume }];
   });
-  return waters.length > 0 ? waters : refuse("values", "holds no number.");
+  return waters.length > 0 ? waters : refuse("values", "hold no number.");
 }

@@ -2,13 +2,17 @@ import { hardnessClass as classOf, hardnessSchemes } from "../../src/core/water/
 import { choice } from "../arguments/arguments.ts";
 import { quantityOrWrittenZero } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
+import { bareHardnessNotes } from "./bare-figures.ts";
 
 export const hardnessClass = defineFunction({
   id: "HARDNESSCLASS",
   category: "Water",
   summary: "Names the hardness class of a water by a published scheme.",
   arguments: [
-    quantityOrWrittenZero("hardness", { kind: "hardness", help: 'total hardness, or text such as "18 gpg", "10 °dH"' }),
+    quantityOrWrittenZero("hardness", {
+      kind: "hardness",
+      help: 'total hardness; up to 50 with its unit, such as "18 gpg", "10 °dH"',
+    }),
     choice("scheme", "USGS (default) or WQA", hardnessSchemes, "USGS"),
   ],
   result: { excelType: "string", dimensionality: "scalar", help: "the class in words, such as moderately hard" },
@@ -20,13 +24,14 @@ export const hardnessClass = defineFunction({
       source: "USGS classes: 61 to 120 mg/L",
     },
     {
-      formula: '=BATH.HARDNESSCLASS(45,"WQA")',
-      cells: [45, "WQA"],
+      formula: '=BATH.HARDNESSCLASS("45 mg/L","WQA")',
+      cells: ["45 mg/L", "WQA"],
       result: "slightly hard",
       source: "WQA classes: 1 to 3.5 gpg; USGS calls the same water soft",
     },
   ],
   notes: [
+    ...bareHardnessNotes,
     "Schemes differ between authorities, so name yours. Softened water is not the same as soft water: it keeps its alkalinity.",
   ],
   source:

@@ -28,6 +28,7 @@ export const hardness = defineFunction({
     },
   ],
   notes: [
+    'A result of 50 or less goes on with its unit, as in HARDNESSCLASS(HARDNESS(10,3)&" mg/L").',
     "Does not count iron, strontium or zinc, which a titration counts too.",
     "One ion left blank counts as none, since Excel may hand a blank over as 0: check that the report gives both. Refused where both are blank or 0.",
   ],

@@ -2,6 +2,7 @@ import { langelierIndex } from "../../src/core/water/langelier-index.ts";
 import { phReading, system } from "../arguments/arguments.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
+import { bareAlkalinityNotes, bareHardnessNotes } from "./bare-figures.ts";
 
 export const lsi = defineFunction({
   id: "LSI",
@@ -16,9 +17,9 @@ export const lsi = defineFunction({
     }),
     quantity("calcium_hardness", {
       kind: "hardness",
-      help: 'hardness of the calcium alone, or text such as "9 gpg"; calcium × 2.5',
+      help: 'hardness of the calcium alone, up to 50 with its unit, such as "9 gpg"; calcium × 2.5',
     }),
-    quantity("alkalinity", { kind: "alkalinity", help: "total alkalinity" }),
+    quantity("alkalinity", { kind: "alkalinity", help: "total alkalinity, up to 20 with its unit" }),
     quantity("tds", { kind: "amount per volume", help: "total dissolved solids, 10 to 10 000 mg/L", bareUnit: "mg/L" }),
     system,
   ],
@@ -40,6 +41,8 @@ export const lsi = defineFunction({
   notes: [
     "Meaningless inside a bath: at pH 11 the alkalinity is no longer bicarbonate. SOLUTION gives the saturation index of calcite there.",
     "Tells the tendency, not how much or how fast; within 0.3 of 0 it decides nothing (common practice, no source). Phosphate and scale inhibitors are not known. No measure of corrosion: pipe metals and chloride count too.",
+    ...bareHardnessNotes,
+    ...bareAlkalinityNotes,
     "Takes the pH as read at the temperature given; the cold pH of a water that is then heated may overstate its index.",
     "Water without calcium or alkalinity has no index.",
   ],

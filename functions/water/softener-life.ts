@@ -4,6 +4,7 @@ import { optionalNumber, system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
+import { bareHardnessNotes } from "./bare-figures.ts";
 
 export const softenerLife = defineFunction({
   id: "SOFTENERLIFE",
@@ -15,7 +16,10 @@ export const softenerLife = defineFunction({
       help: "what the softener takes up at its salt setting, as CaCO3; not the nominal size",
       bareUnit: "grain",
     }),
-    quantity("hardness", { kind: "hardness", help: 'hardness of the raw water, or text such as "18 gpg"' }),
+    quantity("hardness", {
+      kind: "hardness",
+      help: 'hardness of the raw water; up to 50 with its unit, such as "18 gpg"',
+    }),
     optionalQuantity("iron", {
       kind: "amount per volume",
       help: "dissolved iron in the raw water; none if left out",
@@ -53,7 +57,7 @@ export const softenerLife = defineFunction({
     },
   ],
   notes: [
-    'A bare hardness is in mg/L although the capacity is in grains: write "18 gpg" for grains.',
+    ...bareHardnessNotes,
     "Capacity depends on the salt used per regeneration and falls as the resin ages: test the softened water. Does not know manganese, flow rate or a reserve; regenerate before the figure, not at it.",
     "Softened water keeps its alkalinity, which uses up alkali in the bath (ALKALINITYDOSE).",
   ],

@@ -2,7 +2,7 @@ import { unitsNamed } from "../../src/core/units/find-unit.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import { alignedList } from "../arguments/list-arguments.ts";
 import { isBlankOrZero, numberFrom, refuse, singleCell } from "../arguments/read-cell.ts";
-import { quoted } from "../arguments/wording.ts";
+import { oneOfThe, quoted } from "../arguments/wording.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 
 /** A number and the word after it. */
@@ -46,10 +46,10 @@ export function value<const Name extends string>(name: Name, help: string): Argu
   };
 }
 
-/** One column or row of such values; a blank, a bare 0 or a header is nothing. */
+/** One column or row of such values; a blank, a bare 0 or a header on top is nothing. */
 export function valueList<const Name extends string>(
   name: Name,
   help: string,
 ): Argument<readonly (number | undefined)[], Name> {
-  return alignedList(name, { help, unit, read: (cell) => valueFrom(name, cell) });
+  return alignedList(name, { help, unit, read: (cell) => valueFrom(oneOfThe(name), cell) });
 }

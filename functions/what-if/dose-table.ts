@@ -6,12 +6,13 @@ import { inSystem } from "../arguments/in-system.ts";
 import { list } from "../arguments/list-arguments.ts";
 import { quantityList } from "../arguments/quantity-argument.ts";
 import { strengthArgument } from "../arguments/strength-argument.ts";
+import { oneOfThe } from "../arguments/wording.ts";
 import type { CellValue } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
 
 const help =
-  'column or row of strengths as in DOSE, such as "1+40", "1 in 40", "2.5%", "3 fl oz/gal"; blanks and headers are skipped';
-const one = strengthArgument("rates", help);
+  'column or row of strengths as in DOSE, such as "1+40", "1 in 40", "2.5%", "3 fl oz/gal"; blanks and a header on top are skipped';
+const one = strengthArgument(oneOfThe("rates"), help);
 
 /** A strength's own text. A sign before it, which would start a formula where the table is pasted, says nothing. */
 function asWritten(cell: CellValue): CellValue {
@@ -31,7 +32,7 @@ export const doseTable = defineFunction({
   arguments: [
     quantityList("volumes", {
       kind: "volume",
-      help: "column or row of volumes of finished bath; blanks and headers are skipped",
+      help: "column or row of volumes of finished bath; blanks and a header on top are skipped",
     }),
     rates,
     system,
@@ -60,7 +61,7 @@ export const doseTable = defineFunction({
   ],
   notes: [
     "Does not know the label, the water or the soil: the label's highest rate wins.",
-    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except where it could be a share of few digits (1:12, 1:30, 1:48). Type 1+40, or format the cell as text first.",
+    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48, 1:84 and 1:156, which cannot be told from 5, 7.5, 10 and 15 %. Type 1+40, or format the cell as text first.",
   ],
   source: "DOSE for each volume and strength.",
   compute: ([volumes, strengths], call) => [

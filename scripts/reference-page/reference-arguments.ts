@@ -4,7 +4,7 @@ import { text } from "./html-text.ts";
 
 function refusalOf(argument: Argument<unknown>, cell: CellInput): string | undefined {
   try {
-    argument.read(cell, { system: "US", given: new Map() });
+    argument.read(cell, { system: "US", systemNamed: false, given: new Map(), bare: new Map() });
     return undefined;
   } catch (refusal) {
     if (refusal instanceof DomainError) return refusal.message;

@@ -26,12 +26,14 @@ export const charge: TourSheet = {
       parts: [
         result("Hardness of the fill, from Water", "=[water.fillHardness]", "mg/L as CaCO3", "0.0", "hardness"),
         result("Alkalinity of the fill, from Water", "=[water.fillAlkalinity]", "mg/L as CaCO3", "0.0", "alkalinity"),
-        number("labelHardness", "Hardness that the label allows for", 40, "mg/L as CaCO3"),
+        number("labelHardness", "Hardness that the label allows for", 40, "mg/L as CaCO3", {
+          note: "50 or less goes into a formula with its unit: it could be grains",
+        }),
         number("capacity", "Hardness that CN-1 holds in solution", 2.4, "mg CaCO3 per mL", { format: "0.0" }),
         number("strength", "Alkali in CN-1", 0.254, "eq/L", { format: "0.000" }),
         result(
           "Extra concentrate for hardness",
-          "=BATH.HARDNESSDOSE([volume], [hardness], [capacity], [labelHardness])",
+          '=BATH.HARDNESSDOSE([volume], [hardness], [capacity], [labelHardness]&" mg/L")',
           "US gal",
           "0.000",
           "forHardness",

@@ -18,10 +18,8 @@ const wordsOfVerdict: Readonly<Record<string, string>> = {
   hold: "Hold: no top-up needed.",
   near: "Near the trigger: read again soon.",
   "top up": "Top up: at or under the trigger.",
+  "above baseline": "Above the baseline: no top-up needed.",
 };
-
-/** No bath gains so much pH by itself, whatever drop its shop allows (common practice, no source). */
-const farAbove = 0.5;
 
 function topUpFindings(
   bath: RowFacts<"baths">,
@@ -55,7 +53,7 @@ function verdictFindings(reading: DraftedRow<"readings">, afterTopUp: boolean): 
   const refusal = reading.refusal("verdict");
   if (refusal !== undefined) return [{ tone: "act", text: refusal }];
   const verdict = reading.text("verdict");
-  const asksNothing = verdict === readingVerdict.hold || verdict === readingVerdict.near;
+  const asksNothing = [readingVerdict.hold, readingVerdict.near, readingVerdict.above].some((word) => word === verdict);
   // A reading that is not counted lacks what the form asks for.
   if (verdict === undefined || verdict.startsWith(readingVerdict.uncounted) || (afterTopUp && asksNothing)) return [];
   const text =
@@ -87,7 +85,7 @@ export function judgeReading(
             text: `Trigger at ${degrees(temperature ?? 0)} ${temperatureUnit[system]}: ${phFigure(trigger)}. Baseline ${phFigure(baseline)}.`,
           },
         ]),
-    ...(above > farAbove
+    ...(reading.text("verdict") === readingVerdict.above
       ? [
           {
             tone: "watch" as const,

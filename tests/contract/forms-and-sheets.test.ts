@@ -94,6 +94,7 @@ const verdicts: Readonly<Record<string, string>> = {
   hold: "Hold: no top-up needed.",
   near: "Near the trigger: read again soon.",
   "top up": "Top up: at or under the trigger.",
+  "above baseline": "Above the baseline: no top-up needed.",
   "re-read cooled": "Re-read cooled: too far from the baseline's temperature to judge.",
 };
 

@@ -76,7 +76,7 @@ describe("worksheet functions in the workbench's grid", () => {
     await bench.page.keyboard.press("Enter");
     // Volume × alkalinity over 10.0 N, the usual figure for hydrochloric acid of 31.45 %.
     await expect.poll(() => bench.value("Sheet1!G1")).toBeCloseTo(0.294, 2);
-    await typeInto("Sheet1!G2", '=BATH.HARDNESSCLASS(45,"WQA")');
+    await typeInto("Sheet1!G2", '=BATH.HARDNESSCLASS("45 mg/L","WQA")');
     // 45 mg/L is 2.6 gpg: slightly hard by the Water Quality Association's classes, soft by the USGS's.
     await expect.poll(() => bench.value("Sheet1!G2")).toBe("slightly hard");
   });

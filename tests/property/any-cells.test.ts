@@ -92,8 +92,8 @@ describe("a blank cell", () => {
   for (const fn of catalogue) {
     it(`means the same to ${fn.id} as 0, null, an empty text and nothing at all`, () => {
       fn.arguments.forEach(({ name, optional }, index) => {
-        // 0 °C is a temperature: the help says that a blank which Excel hands over as 0 is converted too.
-        if (fn.id === "UNITCONVERT" && name === "value") return;
+        // 0 °C is a temperature, and a titration to pH 8.3 often finds 0: the help says that a blank which Excel hands over as 0 counts as one.
+        if ((fn.id === "UNITCONVERT" && name === "value") || (fn.id === "ALKALINITYSPLIT" && name === "p")) return;
         const outcomes = blanks.map((blank) => call(fn, exampleWith(fn, index, blank)));
         for (const outcome of outcomes) {
           expect(outcome, `${fn.id} ${name}`).toEqual(outcomes[0]);

@@ -22,6 +22,9 @@ function spill(id: string, ...cells: readonly CellInput[]): readonly CellValue[]
 
 const number = (id: string, ...cells: readonly CellInput[]): number => Number(spill(id, ...cells)[0]);
 
+/** A bare number may be in another unit where it is low. */
+const labFigure = (tested: number): string => `${String(tested)} mg/L`;
+
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 
 /** One job of a shop, in centimeters, liters and degrees Celsius. */
@@ -67,7 +70,7 @@ function toldIn(system: UnitSystem, shop: Job): Story {
     system,
   );
   const dose = number("DOSE", volume, `1+${String(shop.parts)}`, system);
-  const bath = [shop.builder, degrees(shop.cool), shop.alkalinity] as const;
+  const bath = [shop.builder, degrees(shop.cool), labFigure(shop.alkalinity)] as const;
   const reading = shop.baseline - shop.fall;
   const [low, best, high, first] = spill("TOPUPRANGE", dose, shop.baseline, reading, ...bath, null, system).map(Number);
   const verdict = String(
@@ -79,7 +82,7 @@ function toldIn(system: UnitSystem, shop: Job): Story {
       degrees(shop.cool),
       degrees(shop.hot),
       shop.builder,
-      shop.alkalinity,
+      labFigure(shop.alkalinity),
       system,
     )[0],
   );
@@ -90,7 +93,7 @@ function toldIn(system: UnitSystem, shop: Job): Story {
     degrees(shop.cool),
     [[degrees(shop.hot)]],
     shop.builder,
-    shop.alkalinity,
+    labFigure(shop.alkalinity),
     system,
   ).map(Number);
   const [evaporated, carriedOut, replaced] = spill(
@@ -106,8 +109,8 @@ function toldIn(system: UnitSystem, shop: Job): Story {
   return {
     volume: liters(volume),
     dose: liters(dose),
-    "dose for hardness": liters(number("HARDNESSDOSE", volume, shop.hardness, 2.4, null, system)),
-    "dose for alkalinity": liters(number("ALKALINITYDOSE", volume, shop.alkalinity, 1, system)),
+    "dose for hardness": liters(number("HARDNESSDOSE", volume, labFigure(shop.hardness), 2.4, null, system)),
+    "dose for alkalinity": liters(number("ALKALINITYDOSE", volume, labFigure(shop.alkalinity), 1, system)),
     strength: number("STRENGTHOF", dose, volume),
     trigger: number(
       "TRIGGER",
@@ -116,7 +119,7 @@ function toldIn(system: UnitSystem, shop: Job): Story {
       degrees(shop.cool),
       degrees(shop.hot),
       shop.builder,
-      shop.alkalinity,
+      labFigure(shop.alkalinity),
       system,
     ),
     "temperature on the card":

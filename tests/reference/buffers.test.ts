@@ -43,6 +43,12 @@ describe("the standard buffers", () => {
       expect(Math.abs(used - (printed ?? Number.NaN))).toBeLessThanOrEqual(copiesDiffer);
   });
 
+  it("let technical 7 run within 0.005 beside the certified phosphate, moved to 7.000 at 25 °C", () => {
+    const moved = 7 - at("phosphate", 25);
+    for (let celsius = 0; celsius <= 50; celsius += 1)
+      expect(Math.abs(at("technical 7", celsius) - at("phosphate", celsius) - moved)).toBeLessThanOrEqual(0.005);
+  });
+
   it("follow the formula of NBS Research Paper RP1690 (1946) for phthalate, 4.000 + 0.0000479 (t − 15)², from 10 to 40 °C", () => {
     for (let celsius = 10; celsius <= 40; celsius += 1) {
       expect(Math.abs(at("phthalate", celsius) - (4 + 0.0000479 * (celsius - 15) ** 2))).toBeLessThanOrEqual(0.005);

@@ -6,6 +6,9 @@ export const usualDrop = 0.5;
 /** So close to the baseline a bath counts as back. */
 export const usualTolerance = 0.1;
 
+/** A meter in good order, calibrated, is that sure of a bath's pH, up or down. */
+export const meterAccuracy = 0.05;
+
 /** A third of the opening dose first, then mix and read again. */
 export const usualHouseShare = 1 / 3;
 

@@ -15,7 +15,7 @@ export interface LoggedAddition {
 const hydroxide = (reading: PH): number => 10 ** reading;
 
 function response({ added, before, after }: LoggedAddition): number {
-  checkWithin("additions", added, plainAmount);
+  checkWithin("one of the additions", added, plainAmount);
   checkWithin("before", before, readablePh);
   checkWithin("after", after, readablePh);
   return (hydroxide(after) - hydroxide(before)) / added;

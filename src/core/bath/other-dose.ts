@@ -21,6 +21,7 @@ export function phAtDose(bath: Bath, knownDose: CubicMeters, newDose: CubicMeter
   checkWithin("new dose", newDose, {
     ...liquidVolume,
     high: Math.min(liquidVolume.high, knownDose * mostTimesOf(question)),
+    why: "as far as the chemistry of this bath reaches",
   });
   return estimatePHAtDose(question, newDose / knownDose);
 }

@@ -13,6 +13,8 @@ export interface Domain {
   readonly openLow?: boolean;
   /** The high end itself is not allowed. */
   readonly openHigh?: boolean;
+  /** Why it ends where it does, said after the range: "as far as …". */
+  readonly why?: string;
 }
 
 /** An input outside its domain; whoever knows the user's unit words the message from these facts. */
@@ -30,9 +32,13 @@ export class OutOfRange extends DomainError {
   }
 }
 
-/** @throws OutOfRange when the value is not a number within the domain */
-export function checkWithin(subject: string, value: number, domain: Domain): void {
+export function isWithin(value: number, domain: Domain): boolean {
   const aboveLow = domain.openLow === true ? value > domain.low : value >= domain.low;
   const belowHigh = domain.openHigh === true ? value < domain.high : value <= domain.high;
-  if (!(aboveLow && belowHigh)) throw new OutOfRange(subject, value, domain);
+  return aboveLow && belowHigh;
+}
+
+/** @throws OutOfRange when the value is not a number within the domain */
+export function checkWithin(subject: string, value: number, domain: Domain): void {
+  if (!isWithin(value, domain)) throw new OutOfRange(subject, value, domain);
 }

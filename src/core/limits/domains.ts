@@ -9,6 +9,14 @@ export const tankLength: Domain = { measure: "length", low: 0, openLow: true, hi
 export const liquidVolume: Domain = { measure: "volume", low: 0, openLow: true, high: 10_000 };
 export const displacedVolume: Domain = { measure: "volume", low: 0, high: 10_000 };
 export const bathStrength: Domain = { measure: "strength", low: 0, openLow: true, high: 1 };
+/** What stands in a tank; a label's ratio the wrong way round would make it mostly concentrate. */
+export const washBathStrength: Domain = {
+  measure: "strength",
+  low: 0,
+  openLow: true,
+  high: 0.5,
+  why: "since a bath holds more water than concentrate",
+};
 /** As far as the chemistry's constants were checked, with a little room. */
 export const bathTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 80 };
 /** Up to 10 000 mg/L as calcium carbonate. */

@@ -18,12 +18,17 @@ function nernstSlope(temperature: Kelvin): number {
   return (1000 * gasConstant * temperature * Math.LN10) / faradayConstant;
 }
 
+/** A meter shows pH where it was not switched to mV; a blank counts as 0. */
+function isRatherPh({ ph, millivolts }: BufferPotential): boolean {
+  return millivolts === 0 || Math.abs(millivolts - ph) <= 1;
+}
+
 /**
  * Slope of an electrode between two buffers as a share of the theoretical one, whichever sign the meter gives its
  * millivolts.
  *
  * @throws OutOfRange for a value outside its domain
- * @throws DomainError where the buffers or the potentials are the same
+ * @throws DomainError where the buffers or the potentials are the same, or the potentials are pH
  */
 export function electrodeSlope(one: BufferPotential, other: BufferPotential, temperature: Kelvin): number {
   checkWithin("buffer 1", one.ph, readablePh);
@@ -37,6 +42,12 @@ export function electrodeSlope(one: BufferPotential, other: BufferPotential, tem
     throw new DomainError(
       "invalid",
       "mV 1 and mV 2 are the same: blank cells, or an electrode that is dead or not connected",
+    );
+  }
+  if (isRatherPh(one) && isRatherPh(other)) {
+    throw new DomainError(
+      "invalid",
+      `mV 1 and mV 2 are ${String(one.millivolts)} and ${String(other.millivolts)}, which look like pH; switch the meter to mV and write what it shows`,
     );
   }
   return Math.abs((one.millivolts - other.millivolts) / (one.ph - other.ph)) / nernstSlope(temperature);

@@ -1,4 +1,4 @@
-/** A primary standard buffer: pH(S) at temperatures in °C. */
+/** A buffer solution and its pH at temperatures in °C: a primary standard's pH(S), or what bottles of its kind print. */
 export interface StandardBuffer {
   readonly name: string;
   readonly formula: string;
@@ -11,6 +11,10 @@ export interface StandardBuffer {
  * pH(S) of the primary standards, 0 to 60 °C: Buck et al., Pure Appl. Chem. 74 (2002) 2169 (IUPAC), and
  * the NIST certificates for 60 °C. Phthalate at 60 °C is the older value; Hetzer et al. 1977 have 4.087. Carbonate at 25 °C as in J. Res. NBS 73A (1969),
  * lime as in J. Res. NBS 56 (1956). Temperatures that a standard was not certified for are left out.
+ *
+ * The bottle of 7.00 is no primary standard: its table is the one that US technical buffers carry, values from memory.
+ * From 0 to 50 °C it runs within 0.005 beside the certified phosphate, moved to 7.000 at 25 °C. The bottles of 4.00
+ * (4.01) and of 10.00 (10.01) are taken for phthalate and carbonate, which theirs follow within 0.03 (from memory).
  */
 export const standardBuffers: readonly StandardBuffer[] = [
   {
@@ -47,6 +51,23 @@ export const standardBuffers: readonly StandardBuffer[] = [
       [40, 6.838],
       [50, 6.833],
       [60, 6.836],
+    ],
+  },
+  {
+    name: "technical 7",
+    formula: "phosphates, by the maker's recipe",
+    nominal: [7],
+    points: [
+      [0, 7.118],
+      [5, 7.087],
+      [10, 7.059],
+      [15, 7.036],
+      [20, 7.016],
+      [25, 7.0],
+      [30, 6.987],
+      [35, 6.977],
+      [40, 6.97],
+      [50, 6.964],
     ],
   },
   {
@@ -87,7 +108,7 @@ export const standardBuffers: readonly StandardBuffer[] = [
   {
     name: "carbonate",
     formula: "NaHCO3 0.025 + Na2CO3 0.025 mol/kg",
-    nominal: [10.01, 10.012],
+    nominal: [10.01, 10, 10.012],
     points: [
       [0, 10.317],
       [5, 10.245],

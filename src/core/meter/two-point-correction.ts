@@ -1,4 +1,4 @@
-import { checkWithin } from "../limits/domain.ts";
+import { checkWithin, isWithin } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
 import { readablePh } from "../limits/domains.ts";
 import type { PH } from "../units/quantity.ts";
@@ -10,11 +10,13 @@ export interface BufferReading {
   readonly read: PH;
 }
 
+const difference = (one: PH, other: PH): string => String(Number(Math.abs(one - other).toPrecision(4)));
+
 /**
  * What a meter would have read had it been adjusted on two buffers: the straight line through both.
  *
- * @throws OutOfRange for a value outside its domain, the corrected reading included
- * @throws DomainError where the meter read both alike, or the lower buffer higher
+ * @throws OutOfRange for a value outside its domain
+ * @throws DomainError where the meter read both alike or the lower buffer higher, or the line leads to no pH
  */
 export function twoPointCorrected(reading: PH, one: BufferReading, other: BufferReading): PH {
   checkWithin("reading", reading, readablePh);
@@ -33,6 +35,11 @@ export function twoPointCorrected(reading: PH, one: BufferReading, other: Buffer
       "Read 1 and read 2 run against the buffers; check which reading belongs to which buffer",
     );
   const corrected = ph(one.buffer + (reading - one.read) * slope);
-  checkWithin("corrected reading", corrected, readablePh);
+  if (!isWithin(corrected, readablePh)) {
+    throw new DomainError(
+      "invalid",
+      `Read 1 and read 2 differ by ${difference(one.read, other.read)} and the buffers by ${difference(one.buffer, other.buffer)}; by that line the reading would be pH ${String(Number(corrected.toPrecision(4)))}. Check which reading belongs to which buffer, and the typing`,
+    );
+  }
   return corrected;
 }

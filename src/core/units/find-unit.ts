@@ -1,6 +1,5 @@
 import { memoize } from "../numeric/bounded-cache.ts";
 import { americanSpelling } from "../text/american-spelling.ts";
-import { nearestWord } from "../text/nearest-word.ts";
 import { plainText } from "./plain-text.ts";
 import type { QuantityKind } from "./quantity.ts";
 import type { UnitDefinition } from "./unit-definition.ts";
@@ -65,9 +64,22 @@ function withCountry(word: string, country: string): string {
   });
 }
 
+/** "imp fl oz/imp gal" is found by the symbols of its parts, "imperial fl oz/imperial gal". */
+function bySymbols(word: string, index: UnitIndex): string | undefined {
+  const parts = word.split("/");
+  const symbols = parts.map((part) => index.get(part)?.[0]?.symbol);
+  return parts.length === 2 && symbols.every((symbol) => symbol !== undefined) ? key(symbols.join("/")) : undefined;
+}
+
 function candidates(word: string): readonly UnitDefinition[] {
   byWord ??= indexByWord();
-  return byWord.get(key(word)) ?? byWord.get(key(word).replace(/^[$€£]\//, "/")) ?? [];
+  const written = key(word);
+  return (
+    byWord.get(written) ??
+    byWord.get(written.replace(/^[$€£]\//, "/")) ??
+    byWord.get(bySymbols(written, byWord) ?? "") ??
+    []
+  );
 }
 
 function lookUp(word: string, system: UnitSystem): readonly UnitDefinition[] {
@@ -97,11 +109,20 @@ export function unitsNamed(word: string, system: UnitSystem): readonly UnitDefin
   return word.length > longestWord ? [] : lookUpIn[system](word);
 }
 
+/** A grain is a weight, and what every American who softens water calls a grain per gallon. */
+const grains = /^(?:grains?|gr)$/;
+
+/** Whether a hardness is said in grains: each to the gallon of its country. */
+export function saysGrains(word: string, kind: QuantityKind): boolean {
+  return (kind === "hardness" || kind === "alkalinity") && grains.test(key(word));
+}
+
 /** The unit of one kind that a word means. */
 export function findUnit(word: string, kind: QuantityKind, system: UnitSystem): UnitSearch {
   const named = unitsNamed(word, system);
   const unit = named.find((candidate) => candidate.kind === kind);
   if (unit !== undefined) return { found: "unit", unit };
+  if (system === "US" && saysGrains(word, kind)) return { found: "unit", unit: unitBySymbol("gpg", kind) };
   const [other] = named;
   if (other !== undefined) return { found: "other kind", unit: other };
   const choices = ["US", "imperial"]
@@ -119,28 +140,4 @@ export function unitBySymbol(symbol: string, kind: QuantityKind): UnitDefinition
   const unit = bySymbol.get(symbol)?.find((candidate) => candidate.kind === kind);
   if (unit === undefined) throw new RangeError(`The unit table holds no ${symbol} of kind ${kind}`);
   return unit;
-}
-
-/** Words that follow the system and so stand in no unit's own spellings. */
-const withoutCountry = [
-  "gal",
-  "gallon",
-  "gallons",
-  "quart",
-  "quarts",
-  "pint",
-  "pints",
-  "fl oz",
-  "fluid ounce",
-  "fluid ounces",
-];
-
-/** The unit word that was most likely meant by one that is not known; of one kind, or of any. */
-export function nearestUnitWord(written: string, kind?: QuantityKind): string | undefined {
-  const units = unitTable.filter((unit) => kind === undefined || unit.kind === kind);
-  const words = units.flatMap((unit) => [unit.symbol, ...unit.spellings, unit.name]);
-  return nearestWord(
-    plainText(written),
-    kind === undefined || kind === "volume" ? [...withoutCountry, ...words] : words,
-  );
 }

@@ -75,12 +75,17 @@ function negated(reading: NumberReading): NumberReading {
   return reading;
 }
 
+/** Bookkeepers bracket what is below 0. */
+const bracketed = /^\( ?(\d[^()]*?) ?\)$/;
+
 /**
- * Reads a number as people write it: 1.5, 1,5, 1 500, 1'500, 1 1/2, ½, 1,500.25, 1e3, 1.5 × 10³. A
- * lone comma before three digits is ambiguous and is reported with both readings.
+ * Reads a number as people write it: 1.5, 1,5, 1 500, 1'500, 1 1/2, ½, 1,500.25, 1e3, 1.5 × 10³, the digits of any
+ * script, and (5) for -5. A lone comma before three digits is ambiguous and is reported with both readings.
  */
 export function parseNumber(text: string): NumberReading {
   const tidy = plainText(text);
+  const belowNone = bracketed.exec(tidy)?.[1];
+  if (belowNone !== undefined) return negated(unsigned(belowNone));
   const reading = unsigned(tidy.replace(/^[+-] ?/, ""));
   return tidy.startsWith("-") ? negated(reading) : reading;
 }

@@ -10,7 +10,13 @@ import type { UnitSystem } from "./unit-system.ts";
 
 /** What a text turned out to be as a quantity of one kind. */
 export type QuantityReading =
-  | { readonly read: "quantity"; readonly si: number; readonly unit: UnitDefinition }
+  | {
+      readonly read: "quantity";
+      readonly si: number;
+      readonly unit: UnitDefinition;
+      /** The number where it stood alone. */
+      readonly bare?: number;
+    }
   | { readonly read: "ambiguous"; readonly readings: readonly [number, number]; readonly rest: string }
   | { readonly read: "undecided"; readonly choices: readonly string[] }
   | { readonly read: "other kind"; readonly unit: UnitDefinition }
@@ -27,6 +33,8 @@ interface Parts {
 }
 
 function split(text: string): Parts {
+  const alone = parseNumber(text);
+  if (alone.read !== "nothing") return { number: alone, word: "" };
   const [, number, word] = numberThenWord.exec(plainText(text)) ?? [];
   return { number: parseNumber(number ?? ""), word: word ?? "" };
 }
@@ -49,7 +57,7 @@ export function parseQuantity(
   const { number, word } = partsOf(text);
   if (number.read === "nothing") return { read: "nothing" };
   if (number.read === "ambiguous") return { read: "ambiguous", readings: number.readings, rest: word };
-  if (word === "") return { read: "quantity", si: toSi(number.value, bareUnit), unit: bareUnit };
+  if (word === "") return { read: "quantity", si: toSi(number.value, bareUnit), unit: bareUnit, bare: number.value };
   const search = findUnit(word, kind, system);
   switch (search.found) {
     case "unit":

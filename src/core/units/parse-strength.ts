@@ -30,6 +30,9 @@ const perVolume = /^(.+?)\s*(?:\/|\bper\b)\s*([\d.,]*\s*[a-z][a-z\d³.\s]*)$/i;
 
 /** Ounces that are not said to be a weight: in a strength they are fluid ounces. */
 const ounces = /(?<![a-z])(?:fl(?:uid|\.)?\s*)?(?:ozs?|ounces?)(?![a-z])\.?(?!\s*\(?(?:wt|av|by weight|weight))/gi;
+/** "1 in 28 parts water" and "3 oz per gallon of water" say what the concentrate is added to; without the word it is the bath. */
+const saysWater = /(?<![a-z])water$/i;
+const ofWater = /\s*(?<![a-z])(?:of )?water$/i;
 const partWords = /(?<![a-z])parts?(?![a-z])(?: of)?(?: (?:concentrate|water|bath))?/gi;
 const article = /(?<![a-z])(?:the|an?) (?=[a-z])/gi;
 
@@ -85,8 +88,22 @@ function partsPlusWater(concentrate: number, water: number): StrengthReading {
     : strength(concentrate / (concentrate + water));
 }
 
-function parse(text: string, system: UnitSystem): StrengthReading {
-  const tidy = plainText(text).replace(ounces, " fl oz").replace(partWords, "").replace(article, "").trim();
+const usMeasure = /(?<![a-z])u\.?s\.?(?![a-z])/i;
+const imperialMeasure = /(?<![a-z])(?:imp|imperial|uk)(?![a-z])/i;
+
+/** "3 oz/imp gal" names its country once, and means it for both measures. */
+function systemOf(text: string, system: UnitSystem): UnitSystem {
+  const [us, imperial] = [usMeasure.test(text), imperialMeasure.test(text)];
+  if (us === imperial) return system;
+  return us ? "US" : "imperial";
+}
+
+function parse(text: string, usual: UnitSystem): StrengthReading {
+  const plain = plainText(text).replace(ounces, " fl oz");
+  const system = systemOf(plain, usual);
+  const tidy = plain.replace(partWords, "").replace(article, "").replace(ofWater, "").trim();
+  const intoBath = (part: number, bath: number): StrengthReading => strength(part / bath);
+  const added = saysWater.test(plain) ? partsPlusWater : intoBath;
   const bare = parseNumber(tidy);
   if (bare.read === "ambiguous") return bare;
   if (bare.read === "number" && !tidy.includes("/")) return { read: "number", value: bare.value };
@@ -98,16 +115,12 @@ function parse(text: string, system: UnitSystem): StrengthReading {
     return number.read === "number" ? strength(number.value / 100) : number;
   }
   const inBath = share.exec(tidy);
-  if (inBath !== null) {
-    return pair(inBath[1] ?? "", inBath[2] ?? "", system, (part, bath) => strength(part / bath));
-  }
+  if (inBath !== null) return pair(inBath[1] ?? "", inBath[2] ?? "", system, added);
   const toWater = ratio.exec(tidy);
   if (toWater !== null) return pair(toWater[1] ?? "", toWater[2] ?? "", system, partsPlusWater);
 
   const ofBath = perVolume.exec(tidy);
-  if (ofBath !== null) {
-    return pair(ofBath[1] ?? "", ofBath[2] ?? "", system, (part, bath) => strength(part / bath));
-  }
+  if (ofBath !== null) return pair(ofBath[1] ?? "", ofBath[2] ?? "", system, added);
   return { read: "nothing" };
 }
 
@@ -129,8 +142,8 @@ const parseIn = Object.fromEntries(
 /**
  * Reads every way a label writes a strength: 1+40 and 1:40 (one part plus 40 parts of water),
  * 1 in 40 (one part in 40 parts of finished bath), a percentage, a volume per volume of finished
- * bath, or a volume added to a volume of water. Ounces are fluid ounces unless they are said to be a
- * weight.
+ * bath, or a volume added to a volume of water, as "1 in 28 parts water" says it too. Ounces are fluid ounces unless
+ * they are said to be a weight.
  */
 export function parseStrength(text: string, system: UnitSystem): StrengthReading {
   return text.length > longestText ? { read: "nothing" } : parseIn[system](text);

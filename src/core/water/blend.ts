@@ -17,8 +17,8 @@ export interface BlendedWater {
  */
 export function blend(waters: readonly BlendedWater[]): number {
   for (const { value, volume } of waters) {
-    checkWithin("values", value, blendedValue);
-    checkWithin("volumes", volume, displacedVolume);
+    checkWithin("one of the values", value, blendedValue);
+    checkWithin("one of the volumes", volume, displacedVolume);
   }
   const whole = waters.reduce((sum, { volume }) => sum + volume, 0);
   if (!(whole > 0)) throw new DomainError("invalid", "Volumes are all 0, so there is no blend");

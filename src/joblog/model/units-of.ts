@@ -17,6 +17,7 @@ export const volumeByDepth: UnitOf = { US: "gal/in", metric: "L/cm", imperial: "
 export const temperature: UnitOf = { US: "°F", metric: "°C", imperial: "°C" };
 export const priceByVolume: UnitOf = { US: "per gal", metric: "per L", imperial: "per imperial gal" };
 export const hardness: UnitOf = always("mg/L as CaCO3");
+export const waterAlkalinity: UnitOf = always("mg/L as CaCO3");
 export const dissolvedSolids: UnitOf = always("mg/L");
 export const density: UnitOf = always("kg/L");
 export const sequestering: UnitOf = always("mg CaCO3/mL");

@@ -74,6 +74,7 @@ export const readingVerdict = {
   near: "near",
   topUp: "top up",
   reRead: "re-read",
+  above: "above baseline",
   baseline: "baseline",
   noBaseline: "no baseline yet",
   noTemperature: "temperature missing",

@@ -1,6 +1,8 @@
 import { figure } from "../../advice/wording/figures.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
-import { fromSi } from "../../core/units/convert.ts";
+import { fromSi, toSi } from "../../core/units/convert.ts";
+import { unitBySymbol } from "../../core/units/find-unit.ts";
+import { parseMoney } from "../../core/units/parse-money.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import { parseQuantity } from "../../core/units/parse-quantity.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
@@ -8,7 +10,7 @@ import { firstDay } from "../../joblog/layout/validation-plans.ts";
 import type { InputColumn, RowValue } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import { isKeyText, keyTextAllowed } from "../../joblog/model/key-text.ts";
-import { columnUnit } from "./unit-kinds.ts";
+import { columnUnit, unclearFigure } from "./unit-kinds.ts";
 
 /** What the text of a field turned out to be for the log. */
 export type InputReading =
@@ -36,6 +38,9 @@ function allowedRange({ type, limits }: AnyInput, system: UnitSystem, unit: stri
   return `Allowed: ${shown(range.low)} to ${shown(range.high)}${unit}.`;
 }
 
+/** Who hands over a value: a person, whose bare number may be in another unit, or a file that the log itself wrote. */
+export type Writer = "person" | "log";
+
 /** A share is typed as a percentage or as a decimal. */
 function readShare(text: string): ReturnType<typeof parseNumber> {
   if (!text.endsWith("%")) return parseNumber(text);
@@ -46,6 +51,18 @@ function readShare(text: string): ReturnType<typeof parseNumber> {
 /** Rounds off what unit conversion leaves beyond any instrument, such as 127.57999999999998. */
 function tidy(value: number): number {
   return Number(value.toPrecision(10));
+}
+
+/** A bare temperature that is in range on the other scale: 25 in a shop of °F. */
+function otherScale({ unit, limits }: AnyInput, system: UnitSystem, value: number): string {
+  const quantity = columnUnit(unit, system);
+  const range = limits?.[system];
+  if (quantity?.kind !== "temperature" || range === undefined) return "";
+  const [symbol, word] = system === "US" ? (["°C", "C"] as const) : (["°F", "F"] as const);
+  const other = fromSi(toSi(value, unitBySymbol(symbol, "temperature")), quantity.unit);
+  return other >= range.low && other <= range.high
+    ? ` If it is in ${symbol}, write "${figure(value, 3)} ${word}".`
+    : "";
 }
 
 function checked(
@@ -59,9 +76,10 @@ function checked(
   const limits = column.limits?.[system];
   if (limits !== undefined && (value < limits.low || value > limits.high)) {
     const meant = converted === undefined ? "" : ` (${converted})`;
+    const hint = converted === undefined ? otherScale(column, system, value) : "";
     return {
       read: "problem",
-      message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(column, system, unit)}`,
+      message: `${column.label}: "${text}"${meant} is out of range. ${allowedRange(column, system, unit)}${hint}`,
     };
   }
   if (column.type === "whole number" && !Number.isInteger(value))
@@ -69,17 +87,29 @@ function checked(
   return converted === undefined ? { read: "value", value } : { read: "value", value, converted };
 }
 
-function readNumber(column: AnyInput, system: UnitSystem, text: string): InputReading {
+function bareNumber({ type }: AnyInput, text: string): ReturnType<typeof parseNumber> {
+  if (type === "share") return readShare(text);
+  return type === "money" ? parseMoney(text) : parseNumber(text);
+}
+
+function readNumber(column: AnyInput, system: UnitSystem, text: string, writer: Writer): InputReading {
   const unit = column.unit === undefined ? "" : ` ${column.unit[system]}`;
   const allowed = allowedRange(column, system, unit);
   const quantity = columnUnit(column.unit, system);
   const ambiguous = (readings: readonly [number, number]): InputReading =>
     problem(column, text, `can be ${figure(readings[0], 3)} or ${figure(readings[1], 3)}. Write it without the comma.`);
   if (quantity === undefined) {
-    const reading = column.type === "share" ? readShare(text) : parseNumber(text);
+    const reading = bareNumber(column, text);
     if (reading.read === "ambiguous") return ambiguous(reading.readings);
     if (reading.read === "nothing") return problem(column, text, `is not a number. ${allowed}`);
     return checked(column, system, text, reading.value, undefined);
+  }
+  const bare = parseNumber(text);
+  const unclear =
+    writer === "person" && bare.read === "number" ? unclearFigure(column.unit, bare.value, system) : undefined;
+  if (unclear !== undefined) {
+    const [slip, usual] = unclear.readings;
+    return problem(column, text, `has no unit. Write "${slip}" (${unclear.slip}) or "${usual}".`);
   }
   const reading = parseQuantity(text, quantity.kind, system, quantity.unit);
   switch (reading.read) {
@@ -128,9 +158,14 @@ function readText(column: AnyInput, typed: string): InputReading {
 /**
  * Reads what a person typed for a column of the log: numbers as people write them, quantities in any
  * unit of their kind ("53.1 C"), date-times as a date-time field gives them. A problem names the
- * field, what was given and what is allowed.
+ * field, what was given and what is allowed. Of a person, a hardness such as 18 has to say its unit.
  */
-export function readInput(column: AnyInput, system: UnitSystem, typed: string): InputReading {
+export function readInput(
+  column: AnyInput,
+  system: UnitSystem,
+  typed: string,
+  writer: Writer = "person",
+): InputReading {
   const text = typed.trim();
   if (text === "") return { read: "blank" };
   switch (column.type) {
@@ -148,7 +183,7 @@ export function readInput(column: AnyInput, system: UnitSystem, typed: string): 
         : { read: "value", value: serial };
     }
     default:
-      return readNumber(column, system, text);
+      return readNumber(column, system, text, writer);
   }
 }
 

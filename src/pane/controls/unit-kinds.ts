@@ -1,10 +1,20 @@
 import { defaultUnit } from "../../core/units/default-unit.ts";
 import { unitBySymbol } from "../../core/units/find-unit.ts";
 import type { QuantityKind } from "../../core/units/quantity.ts";
+import type { UnclearNumber } from "../../core/units/unclear-number.ts";
+import { unclearNumber } from "../../core/units/unclear-number.ts";
 import type { UnitDefinition } from "../../core/units/unit-definition.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { UnitOf } from "../../joblog/model/definition.ts";
-import { conductivity, depth, hardness, mass, temperature, volume } from "../../joblog/model/units-of.ts";
+import {
+  conductivity,
+  depth,
+  hardness,
+  mass,
+  temperature,
+  volume,
+  waterAlkalinity,
+} from "../../joblog/model/units-of.ts";
 
 /** The kinds of quantity that a form lets a person type in another unit. */
 const kinds: readonly (readonly [UnitOf, QuantityKind])[] = [
@@ -13,6 +23,7 @@ const kinds: readonly (readonly [UnitOf, QuantityKind])[] = [
   [depth, "length"],
   [mass, "mass"],
   [hardness, "hardness"],
+  [waterAlkalinity, "alkalinity"],
   [conductivity, "conductivity"],
 ];
 
@@ -27,4 +38,10 @@ export function columnUnit(unit: UnitOf | undefined, system: UnitSystem): Column
   const kind = kinds.find(([words]) => words === unit)?.[1];
   if (kind === undefined) return undefined;
   return { kind, unit: kind === "conductivity" ? unitBySymbol("mS/cm", kind) : defaultUnit(kind, system) };
+}
+
+/** The two readings of a lab figure typed without its unit, where it makes sense in both. Temperatures are asked about by the forms that know the bath. */
+export function unclearFigure(unit: UnitOf | undefined, value: number, system: UnitSystem): UnclearNumber | undefined {
+  const kind = columnUnit(unit, system)?.kind;
+  return kind === "hardness" || kind === "alkalinity" ? unclearNumber(kind, value, system) : undefined;
 }

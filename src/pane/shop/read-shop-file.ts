@@ -45,7 +45,7 @@ function valueOf(
   system: UnitSystem,
   given: string,
 ): { readonly value?: RowValue } | { readonly problem: string } {
-  const reading = readInput(column, system, given);
+  const reading = readInput(column, system, given, "log");
   const { label, choices, required } = column;
   if (reading.read === "problem") return { problem: reading.message };
   if (reading.read === "blank") return required ? { problem: `${label}: missing.` } : {};

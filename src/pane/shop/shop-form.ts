@@ -6,6 +6,7 @@ import { fieldTextOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogEdit } from "../../excel/record/log-edit.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
+import { unclearFigure } from "../controls/unit-kinds.ts";
 import type { Draft, EntryField, FieldGroup } from "../record/entry-form.ts";
 import { filledFields, readFields } from "../record/fill-form.ts";
 
@@ -29,11 +30,12 @@ export interface ShopForm {
 const digits = 6;
 
 /** What a cell holds, as a person would type it. */
-function typedText(value: RowValue | undefined, { column }: EntryField): string {
+function typedText(value: RowValue | undefined, { column }: EntryField, system: UnitSystem): string {
   if (value === undefined) return "";
   if (typeof value !== "number") return String(value);
   if (column.type === "date") return fieldTextOf(value).slice(0, 10);
-  return column.type === "share" ? `${figure(value * 100, digits - 2)}%` : figure(value, digits);
+  if (column.type === "share") return `${figure(value * 100, digits - 2)}%`;
+  return unclearFigure(column.unit, value, system)?.readings[1] ?? figure(value, digits);
 }
 
 interface ReadForm {
@@ -52,7 +54,7 @@ export function readForm(
   typed: Draft,
   system: UnitSystem,
 ): ReadForm {
-  const start = Object.fromEntries(fields.map((field) => [field.key, typedText(held(field.key), field)]));
+  const start = Object.fromEntries(fields.map((field) => [field.key, typedText(held(field.key), field, system)]));
   const values: Draft = { ...start, ...typed };
   const changed = fields.map(({ key }) => key).filter((key) => values[key]?.trim() !== start[key]);
   const { values: read, converted, problems } = readFields(fields, values, system);

@@ -1,5 +1,7 @@
 import type { Argument, DefinedFunction } from "../../../functions/define-function.ts";
+import { figure } from "../../advice/wording/figures.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
+import { unclearNumber } from "../../core/units/unclear-number.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Draft } from "../record/entry-form.ts";
 
@@ -30,6 +32,12 @@ export function callText<const Arguments extends readonly Argument<unknown>[]>(
     .slice(0, last + 1)
     .map(argument)
     .join(",")})`;
+}
+
+/** A temperature of the log as a person would type it: with its scale where a bare number would be asked about. */
+export function degreesText(value: number | undefined, system: UnitSystem): string {
+  if (value === undefined) return "";
+  return unclearNumber("temperature", value, system)?.readings[1] ?? figure(value, 1);
 }
 
 /** US is what a function takes where no system is given. */

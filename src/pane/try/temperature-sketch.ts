@@ -7,7 +7,7 @@ import { shopsDrop } from "../../advice/shop-values.ts";
 import { figure, ph as phFigure } from "../../advice/wording/figures.ts";
 import { temperature as temperatureUnit } from "../../joblog/model/units-of.ts";
 import { builders } from "../../joblog/model/words.ts";
-import { callText, systemCell, typedCell } from "./cells.ts";
+import { callText, degreesText, systemCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 
 export const temperatureSketch: Sketch = {
@@ -33,7 +33,7 @@ export const temperatureSketch: Sketch = {
       ph: shown(last?.number("ph"), 2),
       from: system === "US" ? "127.6" : "53.1",
       baseline: shown(facts?.number("baseline"), 2),
-      to: shown(facts?.number("baselineTemperature"), 1) || (system === "US" ? "77" : "25"),
+      to: degreesText(facts?.number("baselineTemperature"), system) || (system === "US" ? "77" : "25"),
       builder: facts?.text("builderUsed") ?? "unknown",
       alkalinity: alkalinity === null ? "" : String(alkalinity),
     };
@@ -49,7 +49,7 @@ export const temperatureSketch: Sketch = {
     ].map((key) => typedCell(values, key));
     if (ph === null || from === null || to === null) return { findings: [] };
     const asked = { ph, from_temperature: from, to_temperature: to, builder, alkalinity };
-    const there = askNumber(phAt, { ...asked, system });
+    const there = askNumber(phAt, { ...asked, system: systemCell(system) });
     if (!there.known) return { findings: [{ tone: "act", text: there.why }] };
     const facts = log === undefined ? undefined : bathFacts(log, bath);
     const drop = facts === undefined ? shopsDrop(log) : dropOf(facts);
@@ -64,7 +64,7 @@ export const temperatureSketch: Sketch = {
             reading_temperature: from,
             builder,
             alkalinity,
-            system,
+            system: systemCell(system),
           });
     return {
       findings: [

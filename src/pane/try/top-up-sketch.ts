@@ -9,7 +9,7 @@ import { usualHouseShare } from "../../core/bath/common-practice.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { builders } from "../../joblog/model/words.ts";
-import { callText, systemCell, type TypedCell, typedCell } from "./cells.ts";
+import { callText, degreesText, systemCell, type TypedCell, typedCell } from "./cells.ts";
 import type { Sketch } from "./sketch.ts";
 
 /** The shop's largest first addition; left out where it is the function's own. */
@@ -31,7 +31,7 @@ export const topUpSketch: Sketch = {
     { key: "builder", label: "Builder", choices: builders },
     { key: "alkalinity", label: "Water's alkalinity, mg/L" },
   ],
-  proposals: ({ log, bath }) => {
+  proposals: ({ log, bath, system }) => {
     const facts = log === undefined ? undefined : bathFacts(log, bath);
     const row = log === undefined || bath === undefined ? undefined : lastReadingOf(log, bath);
     const last = row === undefined ? undefined : rowFacts(row);
@@ -42,7 +42,7 @@ export const topUpSketch: Sketch = {
       dose: shown(facts?.number("openingDose"), 3),
       baseline: shown(facts?.number("baseline"), 2),
       reading: shown(last?.number("phAtBaseline") ?? last?.number("ph"), 2),
-      temperature: shown(facts?.number("baselineTemperature"), 1),
+      temperature: degreesText(facts?.number("baselineTemperature"), system),
       builder: facts?.text("builderUsed") ?? "unknown",
       alkalinity: alkalinity === null ? "" : String(alkalinity),
     };
@@ -59,7 +59,7 @@ export const topUpSketch: Sketch = {
     if (dose === null || baseline === null || reading === null) return { findings: [] };
     const share = shareCell(log);
     const asked = { opening_dose: dose, baseline, reading, builder, temperature, alkalinity, house_share: share };
-    const range = askRow(topUpRange, { ...asked, system });
+    const range = askRow(topUpRange, { ...asked, system: systemCell(system) });
     if (!range.known) return { findings: [{ tone: "act", text: range.why }] };
     const [low = 0, best = 0, high = 0, first = 0] = range.value;
     const unit = volumeUnit[system];

@@ -4,6 +4,7 @@ import { blend } from "../../../functions/water/blend.ts";
 import { type Answer, askNumber } from "../../advice/ask.ts";
 import { rowFacts } from "../../advice/bath-facts.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
+import { labFigure } from "../../advice/lab-figure.ts";
 import { amount, figure, percent } from "../../advice/wording/figures.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
@@ -26,15 +27,15 @@ function watersOf({ log }: SketchContext): readonly Water[] {
   });
 }
 
-/** A tested 0 says its unit: a bare one could be a blank cell. */
-const labCell = (value: number): TypedCell => (value === 0 ? "0 mg/L" : Number(value.toPrecision(6)));
+/** A tested 0 says its unit where bare numbers stand beside it: a bare one could be a blank cell. */
+const labNumber = (value: number): TypedCell => (value === 0 ? "0 mg/L" : Number(value.toPrecision(6)));
 
 function blendOf(values: Draft, waters: readonly Water[]): Water | undefined {
   const [one, two] = ["first", "second"].map((key) => waters.find(({ name }) => name === values[key]));
   const share = Number(values["share"] ?? "");
   if (one === undefined || two === undefined || one === two || !(share > 0 && share < 100)) return undefined;
   const mixed = (kind: "hardness" | "alkalinity"): Answer<number> =>
-    askNumber(blend, { values: [[labCell(one[kind])], [labCell(two[kind])]], volumes: [[100 - share], [share]] });
+    askNumber(blend, { values: [[labNumber(one[kind])], [labNumber(two[kind])]], volumes: [[100 - share], [share]] });
   const [hardness, alkalinity] = [mixed("hardness"), mixed("alkalinity")];
   return hardness.known && alkalinity.known
     ? {
@@ -54,8 +55,8 @@ interface Dressing {
 
 /** What the extra doses of a water are asked with. */
 const askedOf = ({ hardness, alkalinity }: Water, { volume, capacity, labelHardness, alkali }: Dressing) => ({
-  hardness: { volume, hardness: labCell(hardness), capacity, label_hardness: labelHardness },
-  alkalinity: { volume, alkalinity: labCell(alkalinity), strength_eq_L: alkali },
+  hardness: { volume, hardness: labFigure(hardness), capacity, label_hardness: labelHardness },
+  alkalinity: { volume, alkalinity: labFigure(alkalinity), strength_eq_L: alkali },
 });
 
 function extrasOf(water: Water, dressing: Dressing, system: UnitSystem): readonly Answer<number>[] {
@@ -102,7 +103,7 @@ export const watersSketch: Sketch = {
     return {
       volume: shown(facts?.number("workingVolume")),
       capacity: shown(concentrate?.number("capacity")),
-      labelHardness: shown(concentrate?.number("labelHardness")),
+      labelHardness: labFigure(concentrate?.number("labelHardness")) ?? "",
       alkali: shown(concentrate?.number("alkalinityStrength")),
       first: first?.name ?? "",
       second: others.at(-1)?.name ?? "",

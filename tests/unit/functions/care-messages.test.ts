@@ -12,12 +12,12 @@ describe("a function of meter, level, trend, release, heat, stock or table", () 
       "=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02})",
       "Check times and as-found errors have 2 and 1 cells; they must have the same number.",
     ],
-    ["=BATH.DRIFTFIX(11,103.3,{0;0},{0.02;0.14})", "Check times is blank or 0, where there are errors."],
-    ['=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02;"pending"})', "As found errors is “pending”, not a number."],
+    ["=BATH.DRIFTFIX(11,103.3,{0;0},{0.02;0.14})", "Check times are blank or 0, where there are errors."],
+    ['=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02;"pending"})', "One of the as found errors is “pending”, not a number."],
     ["=BATH.DRIFTFIX(11,103.3,{48;120.1},{0.02;10.15})", "As found error is 10.15; allowed: -2 to 2."],
     [
       '=BATH.DRIFTFIX(11,"3/4/2027 11:20",{48;120.1},{0.02;0.14})',
-      "When is “3/4/2027 11:20”, which is text; enter it as a date and time, or as a number of hours.",
+      "“when” is “3/4/2027 11:20”, which is text; enter it as a date and time, or as a number of hours.",
     ],
     [
       "=BATH.METERSLOPE(7,,10,)",
@@ -25,7 +25,7 @@ describe("a function of meter, level, trend, release, heat, stock or table", () 
     ],
     [
       '=BATH.METERSLOPE("carbonat",0,7,-170)',
-      "Buffer 1 is “carbonat”; did you mean “carbonate”? Write “phthalate”, “phosphate”, “phosphate 7.4”, “borax”, “carbonate”, “lime”, or its pH from the bottle.",
+      "Buffer 1 is “carbonat”; write “phthalate”, “phosphate”, “technical 7”, “phosphate 7.4”, “borax”, “carbonate”, “lime”, or its pH from the bottle.",
     ],
     ["=BATH.METERFIX(11,7,7.1,10,7.1)", "Read 1 and read 2 are the same, so there is no line to correct by"],
     [
@@ -48,10 +48,16 @@ describe("a function of meter, level, trend, release, heat, stock or table", () 
     ['=BATH.DRAGOUT("460 L",0.5,24)', "Per load has no unit and volume has one; write a unit with both, or with none."],
     ['=BATH.MAKEUP("6 gal",10,0.18)', "Level loss is “6 gal”; write the number alone, without a unit."],
     ['=BATH.METERSLOPE(7,"flat",10,-165)', "mV 1 is “flat”, not a number."],
-    ["=BATH.HEATENERGY(100,120,60)", "To is 60 °F; allowed: more than 120 and at most 212 °F."],
+    [
+      "=BATH.HEATENERGY(100,120,60)",
+      "“to” is 60 °F; allowed: more than 120 and at most 212 °F. If it is in °C, write “60 C”.",
+    ],
     ["=BATH.HEATTIME(100,60,120,5.5,90)", "Efficiency is 90; write a share such as 0.9, or 90%."],
     ["=BATH.STOCKDAYS(10,{-1;2})", "Issue is -1; allowed: 0.000001 to 1000000000."],
-    ['=BATH.DOSETABLE({29},{"=1+28"})', "Rates is “=1+28”; write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L."],
+    [
+      '=BATH.DOSETABLE({29},{"=1+28"})',
+      "One of the rates is “=1+28”; write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L.",
+    ],
   ])("refuses %s with “%s”", (formula, message) => {
     expect(() => callFormula(formula)).toThrow(expect.objectContaining({ message }) as Error);
   });

@@ -7,7 +7,7 @@ import { temperatureOf } from "../../../functions/arguments/temperature-argument
 import { weights } from "../../../functions/arguments/weights-argument.ts";
 import type { CallContext } from "../../../functions/define-function.ts";
 
-const call: CallContext = { system: "US", given: new Map() };
+const call: CallContext = { system: "US", systemNamed: false, given: new Map(), bare: new Map() };
 
 describe("a share of a whole", () => {
   const share = fraction("share", "a share");
@@ -26,17 +26,29 @@ describe("a strength typed as a ratio that Excel took for a time of day", () => 
   const timeOf = (parts: number): number => (60 + parts) / 1440;
 
   it.each([1, 101, 200])("is refused as 1:%i, also where labels are thin", (parts) => {
-    expect(() => rate.read(timeOf(parts), call)).toThrow(`write 1+${String(parts)} as text`);
+    expect(() => rate.read(timeOf(parts), call)).toThrow(`write “1+${String(parts)}”`);
   });
 
   it("is no ratio beyond the thinnest that labels ask for", () => {
     expect(rate.read(timeOf(201), call)).toBe(timeOf(201));
   });
 
-  it("is a share where it has as few digits as one that somebody types", () => {
-    expect(rate.read(timeOf(30), call)).toBe(0.0625);
-    expect(rate.read(timeOf(12), call)).toBe(0.05);
-    expect(rate.read(timeOf(93), call)).toBe(0.10625);
+  it("is a share in four cases of two hundred: 5, 7.5, 10 and 15 %, which people type", () => {
+    const all = Array.from({ length: 200 }, (_, index) => index + 1);
+    const read = all.filter((parts) => {
+      try {
+        return rate.read(timeOf(parts), call) === timeOf(parts);
+      } catch {
+        return false;
+      }
+    });
+    expect(read).toEqual([12, 48, 84, 156]);
+    expect(read.map(timeOf)).toEqual([0.05, 0.075, 0.1, 0.15]);
+  });
+
+  it("is refused where it has three digits, as 1:30 has: 6.25 % is written with its sign", () => {
+    expect(() => rate.read(timeOf(30), call)).toThrow("write “1+30”, or “6.25%” if it is a share");
+    expect(rate.read("6.25%", call)).toBe(0.0625);
   });
 
   it("is what it comes to where a bath's strength was reached", () => {
@@ -63,8 +75,16 @@ describe("what is left out", () => {
   it("is no number in a list: a heading is passed over, and a list of nothing else refused", () => {
     const volumes = quantityList("volumes", { kind: "volume", help: "volumes", bareUnit: "L" });
     expect(volumes.read([["Volume"], [0], [1000]], call)).toEqual([1]);
-    expect(() => volumes.read([["Volume"], ["L"]], call)).toThrow("Volumes holds no number.");
-    expect(() => volumes.read([[0], [" "]], call)).toThrow("Volumes is blank or 0.");
+    expect(() => volumes.read([["Volume"], [0]], call)).toThrow("Volumes hold no number.");
+    expect(() => volumes.read([[0], [" "]], call)).toThrow("Volumes are all blank or 0.");
+  });
+
+  it("is no word further down: only a first cell is a heading", () => {
+    const volumes = quantityList("volumes", { kind: "volume", help: "volumes", bareUnit: "L" });
+    expect(() => volumes.read([["Volume"], [1000], ["ten"], [500]], call)).toThrow("One of the volumes is “ten”");
+    expect(() => weights("weights", "weights").read([[12], ["ten"], [10]], call)).toThrow(
+      "One of the weights is “ten”, not a number.",
+    );
   });
 
   it("is no text with a digit in it: that is refused and not passed over", () => {

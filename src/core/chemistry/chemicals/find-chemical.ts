@@ -1,6 +1,5 @@
 import { DomainError } from "../../limits/domain-error.ts";
 import { americanSpelling } from "../../text/american-spelling.ts";
-import { nearestWord } from "../../text/nearest-word.ts";
 import type { Chemical } from "./chemicals.ts";
 import { chemicals } from "./chemicals.ts";
 
@@ -16,18 +15,16 @@ for (const one of chemicals) {
   for (const word of [one.formula, one.name, ...one.spellings]) byWord.set(key(word), one);
 }
 
-/** The substance that a formula or name stands for; throws `invalid` with the list of known ones. */
+/**
+ * The substance that a formula or name stands for; throws `invalid` with the list of known ones. None is guessed: bleach,
+ * NaOCl, is a letter from table salt.
+ */
 export function findChemical(word: string): Chemical {
   const found = byWord.get(key(word));
   if (found !== undefined) return found;
   const known = chemicals.map((one) => one.formula).join(", ");
-  const nearest = nearestWord(
-    americanSpelling(word),
-    chemicals.flatMap((one) => [one.name, one.formula, ...one.spellings]),
-  );
-  const question = nearest === undefined ? "" : ` (did you mean “${nearest}”?)`;
   throw new DomainError(
     "invalid",
-    `“${word}” is not a component this chemistry knows${question}. Known, by formula or name: ${known}`,
+    `“${word}” is not a component this chemistry knows. Known, by formula or name: ${known}`,
   );
 }

@@ -8,11 +8,12 @@ import { blankIf, when } from "../../formula/choices.ts";
 import { any, equal, isBlank } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
+import { inMilligrams } from "../../formula/in-milligrams.ts";
 import type { Row } from "../../formula/log-names.ts";
 import { cellAtOrBlank, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { hardness, volume } from "../../model/units-of.ts";
+import { hardness, volume, waterAlkalinity } from "../../model/units-of.ts";
 import { waterNotTested } from "../../model/words.ts";
 
 const { computed } = columnsOf<"baths">();
@@ -60,7 +61,7 @@ export const bathDose: readonly ComputedColumn[] = [
       id: "alkalinity",
       label: "Alkalinity",
       type: "number",
-      unit: hardness,
+      unit: waterAlkalinity,
       format: "0",
       width: 11,
       help: "Of the water of the fill.",
@@ -92,9 +93,9 @@ export const bathDose: readonly ComputedColumn[] = [
       const { capacity, labelHardness } = rowAt(concentrates, bath.concentrateRow);
       const extra = call(hardnessDose, {
         volume: bath.workingVolume,
-        hardness: bath.hardness,
+        hardness: inMilligrams(bath.hardness),
         capacity,
-        label_hardness: labelHardness,
+        label_hardness: inMilligrams(labelHardness),
         system: named.unitSystem,
       });
       return extraDose(bath, { tested: bath.hardness, figure: capacity, figureMissing: "capacity not known", extra });
@@ -112,7 +113,7 @@ export const bathDose: readonly ComputedColumn[] = [
       const { alkalinityStrength } = rowAt(concentrates, bath.concentrateRow);
       const extra = call(alkalinityDose, {
         volume: bath.workingVolume,
-        alkalinity: bath.alkalinity,
+        alkalinity: inMilligrams(bath.alkalinity),
         strength_eq_L: alkalinityStrength,
         system: named.unitSystem,
       });

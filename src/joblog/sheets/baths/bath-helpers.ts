@@ -3,8 +3,8 @@ import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isFilled, isNot, isNumber } from "../../formula/conditions.ts";
 import { above, countWhere, largestWhere, otherThan, type Where } from "../../formula/criteria.ts";
 import { apply } from "../../formula/expression.ts";
+import { inMilligrams } from "../../formula/in-milligrams.ts";
 import { lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
-import { withWrittenZero } from "../../formula/written-zero.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { builders } from "../../model/words.ts";
@@ -76,9 +76,9 @@ export const bathHelpers: readonly ComputedColumn[] = [
       label: "Alkalinity used",
       type: "text",
       width: 10,
-      help: "Of the water, a tested 0 with its unit.",
+      help: "Of the water, with its unit.",
     },
-    ({ alkalinity }) => blankIf([isBlank(alkalinity)], withWrittenZero(alkalinity)),
+    ({ alkalinity }) => blankIf([isBlank(alkalinity)], inMilligrams(alkalinity)),
   ),
   helper(
     {

@@ -2,10 +2,18 @@ import { hardnessClass } from "../../../../functions/water/hardness-class.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf } from "../../formula/choices.ts";
 import { isBlank } from "../../formula/conditions.ts";
-import { withWrittenZero } from "../../formula/written-zero.ts";
+import { inMilligrams } from "../../formula/in-milligrams.ts";
 import { columnsOf, dateInput, moneyInput, nameInput, numberInput, textInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
-import { between, dissolvedSolids, hardness, moneyLimits, phLimits, priceByVolume } from "../../model/units-of.ts";
+import {
+  between,
+  dissolvedSolids,
+  hardness,
+  moneyLimits,
+  phLimits,
+  priceByVolume,
+  waterAlkalinity,
+} from "../../model/units-of.ts";
 
 const { computed } = columnsOf<"waters">();
 
@@ -26,16 +34,16 @@ export const watersTable: TableDefinition = {
       limits: labLimits,
       format: "0",
       width: 11,
-      help: "Total hardness. A test in grains per gallon must be converted first.",
+      help: 'Total hardness. A test in grains: 18 gpg is 308 mg/L; the pane converts it where it is written "18 gpg".',
     }),
     numberInput({
       id: "alkalinity",
       label: "Alkalinity",
-      unit: hardness,
+      unit: waterAlkalinity,
       limits: labLimits,
       format: "0",
       width: 11,
-      help: "Total alkalinity. It uses up concentrate one for one.",
+      help: "Total alkalinity; 1 meq/L is 50 mg/L. It uses up concentrate one for one.",
     }),
     numberInput({
       id: "tds",
@@ -74,7 +82,7 @@ export const watersTable: TableDefinition = {
         width: 12,
         help: "In words, by the US Geological Survey's classes.",
       },
-      (water) => blankIf([isBlank(water.hardness)], call(hardnessClass, { hardness: withWrittenZero(water.hardness) })),
+      (water) => blankIf([isBlank(water.hardness)], call(hardnessClass, { hardness: inMilligrams(water.hardness) })),
     ),
   ],
 };

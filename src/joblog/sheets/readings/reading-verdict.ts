@@ -104,7 +104,7 @@ export const readingVerdict: readonly ComputedColumn[] = [
       label: "Verdict",
       type: "text",
       width: 15,
-      help: "Hold, near, top up, or re-read where the temperature leaves it open.",
+      help: "Hold, near, top up, above baseline, or re-read where the temperature leaves it open.",
     },
     (reading, log) => {
       const { bath, bathRow, ph, purpose, temperature, counted, benchAtTime } = reading;

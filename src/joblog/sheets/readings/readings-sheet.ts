@@ -37,6 +37,7 @@ export const readingsSheet: SheetDefinition = {
         { column: "verdict", when: { is: verdicts.topUp }, look: "act" },
         { column: "verdict", when: { is: verdicts.near }, look: "watch" },
         { column: "verdict", when: { startsWith: verdicts.reRead }, look: "watch" },
+        { column: "verdict", when: { is: verdicts.above }, look: "watch" },
         { column: "verdict", when: { startsWith: verdicts.uncounted }, look: "watch" },
         { column: "verdict", when: { is: verdicts.noTemperature }, look: "watch" },
         { column: "verdict", when: { is: verdicts.hold }, look: "good" },

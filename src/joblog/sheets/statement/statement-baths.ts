@@ -233,7 +233,7 @@ export const statementUse: TableDefinition = {
       { id: "verdicts", label: "Verdicts", type: "text", width: 25, help: "What the checks among them said." },
       (row, log) => {
         const times = (verdict: Verdict): Expression => timesSaid(verdict, row, log);
-        const said = joined(times("hold"), times("near"), times("top up"), times("re-read"));
+        const said = joined(times("hold"), times("near"), times("top up"), times("re-read"), times("above baseline"));
         return blankIf([isBlank(row.sourceRow)], apply("MID", said, ", ".length + 1, 99));
       },
     ),

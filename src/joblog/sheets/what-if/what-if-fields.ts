@@ -7,12 +7,12 @@ import type { FieldDefinition } from "../../model/definition.ts";
 import { everywhere } from "../../model/everywhere.ts";
 import {
   between,
-  hardness,
   phLimits,
   temperature,
   temperatureLimits,
   volume,
   volumeLimits,
+  waterAlkalinity,
 } from "../../model/units-of.ts";
 import { builders } from "../../model/words.ts";
 
@@ -158,8 +158,8 @@ export const whatIfFields: readonly FieldDefinition[] = [
     label: "Alkalinity, water",
     type: "number",
     format: "General",
-    unit: hardness,
+    unit: waterAlkalinity,
     help: "Of the bath's water; blank counts as any usual water.",
-    formula: reckoned("alkalinityUsed"),
+    formula: reckoned("alkalinity"),
   },
 ];

@@ -9,11 +9,12 @@ import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { any, equal, isBlank, isNoNumber } from "../../formula/conditions.ts";
 import type { Expression } from "../../formula/expression.ts";
+import { inMilligrams } from "../../formula/in-milligrams.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
 import { matchIn, placeIn, rowAt } from "../../formula/lookups.ts";
 import { columnsOf, numberInput, textInput } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
-import { between, hardness, temperature, temperatureLimits, volume } from "../../model/units-of.ts";
+import { between, hardness, temperature, temperatureLimits, volume, waterAlkalinity } from "../../model/units-of.ts";
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 19 } as const;
 
@@ -81,7 +82,7 @@ const card: TableDefinition = {
             from_temperature: named.temperatureTried,
             to_temperature: sample.temperature,
             builder: named.builderTried,
-            alkalinity: named.alkalinityTried,
+            alkalinity: inMilligrams(named.alkalinityTried),
             system: named.unitSystem,
           }),
         ),
@@ -104,7 +105,7 @@ const card: TableDefinition = {
             baseline_temperature: named.temperatureTried,
             reading_temperature: sample.temperature,
             builder: named.builderTried,
-            alkalinity: named.alkalinityTried,
+            alkalinity: inMilligrams(named.alkalinityTried),
             system: named.unitSystem,
           }),
         ),
@@ -125,7 +126,7 @@ function topUp(id: string, label: string, place: number, help: string): Computed
           reading,
           builder: named.builderTried,
           temperature: named.temperatureTried,
-          alkalinity: named.alkalinityTried,
+          alkalinity: inMilligrams(named.alkalinityTried),
           house_share: named.houseShare,
           system: named.unitSystem,
         }),
@@ -211,7 +212,7 @@ const waters: TableDefinition = {
     numberInput({
       id: "alkalinity",
       label: "Alkalinity",
-      unit: hardness,
+      unit: waterAlkalinity,
       limits: labLimits,
       format: "0",
       width: 19,
@@ -233,9 +234,9 @@ const waters: TableDefinition = {
           capacity,
           call(hardnessDose, {
             volume: whatIfVolume,
-            hardness: water.hardness,
+            hardness: inMilligrams(water.hardness),
             capacity,
-            label_hardness: labelHardness,
+            label_hardness: inMilligrams(labelHardness),
             system: unitSystem,
           }),
           log,
@@ -253,7 +254,7 @@ const waters: TableDefinition = {
           alkalinityStrength,
           call(alkalinityDose, {
             volume: whatIfVolume,
-            alkalinity: water.alkalinity,
+            alkalinity: inMilligrams(water.alkalinity),
             strength_eq_L: alkalinityStrength,
             system: unitSystem,
           }),

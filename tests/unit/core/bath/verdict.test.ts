@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 
+import { verdictIfCelsius } from "../../../../src/core/bath/celsius-slip.ts";
 import { builderFromWord } from "../../../../src/core/bath/model/builder.ts";
 import type { TriggerQuestion } from "../../../../src/core/bath/trigger.ts";
 import { verdict } from "../../../../src/core/bath/verdict.ts";
@@ -30,6 +31,28 @@ describe("the verdict on a reading", () => {
     expect(verdict(ph(10.81), bath(11.3))).toBe("near");
     expect(verdict(ph(10.9), bath(11.3))).toBe("near");
     expect(verdict(ph(10.91), bath(11.3))).toBe("hold");
+  });
+
+  it("is above baseline beyond the 0.05 that a meter errs, and hold up to it", () => {
+    expect(verdict(ph(11.35), bath(11.3))).toBe("hold");
+    expect(verdict(ph(11.36), bath(11.3))).toBe("above baseline");
+    expect(verdict(ph(13.9), bath(11.42))).toBe("above baseline");
+  });
+
+  it("measures a hot reading by what the bath's baseline is there", () => {
+    expect(verdict(ph(10.58), bath(11.42, [25, 53.1]))).toBe("hold");
+    expect(verdict(ph(11.2), bath(11.42, [25, 53.1]))).toBe("above baseline");
+  });
+
+  it("would be another in °C where °F was meant, and is none where the bath would stand above its baseline", () => {
+    // 53 °F is 11.7 °C.
+    const question = bath(11.42, [25, 11.7]);
+    expect(verdict(ph(10.58), question)).toBe("top up");
+    expect(verdictIfCelsius(ph(10.58), question, 53)).toBe("hold");
+    // 68 °F is 20 °C, an ordinary room.
+    expect(verdictIfCelsius(ph(11.3), bath(11.42, [25, 20]), 68)).toBeUndefined();
+    expect(verdictIfCelsius(ph(10.58), bath(11.42, [25, 48.9]), 120)).toBeUndefined();
+    expect(verdictIfCelsius(ph(10.58), bath(11.42), 53)).toBeUndefined();
   });
 
   it("does not take a hot reading for a weak bath", () => {

@@ -46,6 +46,9 @@ describe("numbers in text", () => {
     ["full-width digits, comma and minus", "－１，５", -1.5],
     ["ideographic spaces around", "\u300012\u3000", 12],
     ["a byte-order mark and a mark of direction", "\ufeff12\u200e", 12],
+    ["a bookkeeper's brackets for a minus", "(1,234.50)", -1234.5],
+    ["Arabic digits", "١٢٣", 123],
+    ["Persian digits and decimal mark", "۱۲٫۵", 12.5],
     ["an exponent", "2e3", 2000],
     ["an exponent below 0", "1,5E-3", 0.0015],
     ["a power of ten", "1.5×10^3", 1500],
@@ -87,7 +90,10 @@ describe("numbers in text", () => {
     "--1",
     "+-1",
     "5-",
-    "(5)",
+    "(-5)",
+    "-(5)",
+    "(5",
+    "()",
     "0x10",
     "1_000",
     "1 2 3",
@@ -97,7 +103,6 @@ describe("numbers in text", () => {
     "10^3",
     "5%",
     "$5",
-    "٣",
     "1e",
     "e5",
   ])("are not read into “%s”", (text) => {
@@ -127,6 +132,21 @@ describe("numbers in text", () => {
     const values = [0.25, -0.5, 7, 12.5, -273.15, 1234.5, 98_765.25, 1_234_567, -12_345_678.75];
     for (const value of values) {
       const text = new Intl.NumberFormat(locale, { numberingSystem: "latn" }).format(value);
+      expect(parseNumber(text), text).toEqual(number(value));
+    }
+  });
+
+  it.each([
+    ["ar-EG", "arab"],
+    ["fa-IR", "arabext"],
+    ["hi-IN", "deva"],
+    ["bn-BD", "beng"],
+    ["th-TH", "thai"],
+    ["my-MM", "mymr"],
+  ])("are read as %s writes them in digits of its own, %s", (locale, numberingSystem) => {
+    for (const value of [0.25, -0.5, 7, 1234.5, 98_765.25, -12_345_678.75]) {
+      const text = new Intl.NumberFormat(locale, { numberingSystem }).format(value);
+      expect(text).not.toMatch(/[0-9]/);
       expect(parseNumber(text), text).toEqual(number(value));
     }
   });

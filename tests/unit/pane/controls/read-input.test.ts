@@ -8,6 +8,7 @@ const sample = inputColumn("readings", "temperature");
 const ph = inputColumn("readings", "ph");
 const amount = inputColumn("additions", "amount");
 const when = inputColumn("readings", "when");
+const hardness = inputColumn("waters", "hardness");
 
 describe("what is typed in a field", () => {
   // 53.1 °C is 53.1 × 9/5 + 32 = 127.58 °F by definition.
@@ -45,6 +46,39 @@ describe("what is typed in a field", () => {
       read: "problem",
       message: 'Sample: "120 C" (248 °F) is out of range. Allowed: 32 to 212 °F.',
     });
+  });
+
+  test("a temperature out of range that fits the other scale gets the hint", () => {
+    expect(readInput(sample, "US", "25")).toEqual({
+      read: "problem",
+      message: 'Sample: "25" is out of range. Allowed: 32 to 212 °F. If it is in °C, write "25 C".',
+    });
+    expect(readInput(sample, "metric", "131")).toMatchObject({
+      message: expect.stringMatching(/write "131 F"/) as string,
+    });
+    expect(readInput(sample, "US", "300")).toMatchObject({ message: expect.not.stringMatching(/write/) as string });
+  });
+
+  // 18 grains per US gallon are 308 mg/L, 18 German degrees 321, 18 grains per imperial gallon 257.
+  test.each([
+    ["US", '"18 gpg" (308 mg/L)'],
+    ["metric", '"18 °dH" (321 mg/L)'],
+    ["imperial", '"18 °Clark" (257 mg/L)'],
+  ] as const)("a bare hardness of 18 in %s units has to say its unit", (system, slip) => {
+    expect(readInput(hardness, system, "18")).toEqual({
+      read: "problem",
+      message: `Hardness: "18" has no unit. Write ${slip} or "18 mg/L".`,
+    });
+    expect(readInput(hardness, system, "18 mg/L")).toMatchObject({ read: "value", value: 18 });
+    expect(readInput(hardness, system, "180")).toMatchObject({ read: "value", value: 180 });
+    expect(readInput(hardness, system, "18", "log")).toEqual({ read: "value", value: 18 });
+  });
+
+  test("an amount of money may bear its currency, and nothing else may", () => {
+    const price = inputColumn("concentrates", "packPrice");
+    for (const text of ["$142.50", "142.50 $", "142,50 €", "142.5"])
+      expect(readInput(price, "US", text)).toEqual({ read: "value", value: 142.5 });
+    expect(readInput(ph, "US", "$11").read).toBe("problem");
   });
 
   test("words where a number belongs are refused", () => {

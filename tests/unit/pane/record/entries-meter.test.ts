@@ -139,7 +139,7 @@ describe("the meter check form", () => {
   // A primary carbonate standard is 10.06 at 20 °C (US technical buffer table).
   test("says what the standard buffer is at another temperature", () => {
     expect(said(fill(meterCheckEntry, log, { ...thursday, temperature: "20 C" }))).toContain(
-      "The standard 10.01 is 10.06 at 68 °F.",
+      "A buffer of 10.01 is about 10.06 at 68 °F.",
     );
   });
 
@@ -168,6 +168,22 @@ describe("what a reading is asked about", () => {
       /pH 9\.90 is 1\.06 from the reading before, 10\.96 on Mar 3, 16:30/,
     );
     expect(asked(fill(readingEntry, log, cool))).toBe("");
+  });
+
+  test("a temperature without its scale that would be judged otherwise in °C", () => {
+    const hot = { ...cool, ph: "10.58" };
+    expect(asked(fill(readingEntry, log, { ...hot, temperature: "53" }))).toContain(
+      "at 53 F the verdict is “top up”, at 53 C (127.4 °F) “hold”; write “53 F” or “53 C”.",
+    );
+    expect(asked(fill(readingEntry, log, { ...hot, temperature: "53 F" }))).toBe("");
+    expect(asked(fill(readingEntry, log, { ...hot, temperature: "53 C" }))).toBe("");
+  });
+
+  test("a cold sample, whatever the verdict; a cool one is ordinary", () => {
+    expect(asked(fill(readingEntry, log, { ...cool, ph: "11.3", temperature: "55" }))).toMatch(
+      /^55 °F is cold for a sample\. If it was read in °C, write "55 C" \(131 °F\)\.$/,
+    );
+    expect(asked(fill(readingEntry, log, { ...cool, ph: "11.3", temperature: "60" }))).toBe("");
   });
 
   test("a sample 30 °C from the baseline's temperature", () => {

@@ -217,6 +217,12 @@ describe("the baseline form", () => {
     expect(filled.problems[0]?.message).toMatch(/differ by 27\.5 °F\. Allowed: 3\.6 °F/);
   });
 
+  test("asks whether a cold sample was read in °C", () => {
+    const cold = { ...three, temperature1: "52", temperature2: "52", temperature3: "52 F" };
+    expect(asked(fill(baselineEntry, benchTested, cold)).match(/write "52 C" \(125\.6 °F\)/g)).toHaveLength(2);
+    expect(asked(fill(baselineEntry, benchTested, three))).not.toContain("cold for a sample");
+  });
+
   test("asks for three readings", () => {
     const filled = fill(baselineEntry, benchTested, { ...three, ph3: "" });
     expect(filled.problems.map(({ key }) => key)).toContain("ph3");
@@ -260,7 +266,13 @@ describe("the reading form", () => {
     expect(said(fill(readingEntry, afterTwoDays, { ph: "14", temperature: "77" }))).toMatch(
       /2\.58 above the baseline\. Check/,
     );
-    expect(said(fill(readingEntry, afterTwoDays, { ph: "11.5", temperature: "77" }))).not.toMatch(/above the baseline/);
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "11.46", temperature: "77" }))).not.toMatch(
+      /above the baseline/i,
+    );
+    // A meter in order errs by 0.05.
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "11.5", temperature: "77" }))).toMatch(
+      /Above the baseline: no top-up needed\.[^]*That is 0\.08 above the baseline/,
+    );
   });
 
   test("refuses a time that is still to come and one before the fill, at its field", () => {

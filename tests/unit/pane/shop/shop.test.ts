@@ -77,6 +77,18 @@ describe("a row of the shop's lists", () => {
     expect(words(findings)).toContain("Hardness class: hard.");
   });
 
+  it("asks what a bare hardness is in, and gives one of the log back with its unit", () => {
+    const bare = rowForm(log, "US", "waters", undefined).fill({ water: "WELL", hardness: "18", alkalinity: "4.8" });
+    expect(bare.problems.map(({ message }) => message)).toEqual([
+      'Hardness: "18" has no unit. Write "18 gpg" (308 mg/L) or "18 mg/L".',
+      'Alkalinity: "4.8" has no unit. Write "4.8 meq/L" (240 mg/L) or "4.8 mg/L".',
+    ]);
+    const held = rowForm(log, "US", "waters", "RO").fill({ tds: "15" });
+    expect(held.values).toMatchObject({ hardness: "7 mg/L", alkalinity: "5 mg/L" });
+    expect(held.problems).toEqual([]);
+    expect(Object.keys(held.changes?.changes?.[0]?.cells ?? {})).toEqual(["tds"]);
+  });
+
   it("is added once, and refused under a name that is taken", async () => {
     const { changes } = rowForm(log, "US", "people", undefined).fill({ initials: "KT", name: "=K. T." });
     await saveShop.run(changes ?? {});

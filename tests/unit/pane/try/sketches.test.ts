@@ -73,6 +73,11 @@ describe("waters side by side", () => {
 });
 
 describe("trying out temperatures, top-ups and acid", () => {
+  it("asks on which scale 53 was read, as the cell would", () => {
+    expect(said(work(temperatureSketch, { ph: "10.58", from: "53" }))).toMatch(/write “53 C” \(127\.4 °F\) or “53 F”/);
+    expect(said(work(topUpSketch, { temperature: "53" }))).toMatch(/write “53 C” \(127\.4 °F\) or “53 F”/);
+  });
+
   it("does not ask for a top-up on a hot reading of the demo bath", () => {
     const answer = work(temperatureSketch, { ph: "10.58", from: "127.6" });
     expect(said(answer)).toContain("Against the baseline: hold.");

@@ -19,6 +19,7 @@ import { newRows } from "../../new-rows.ts";
 import { baseline, benchTest, charge } from "../../step-forms.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
 import { readingDetails } from "../reading/reading-details.ts";
+import { scaleDoubts } from "../reading/reading-doubts.ts";
 
 const phKey = (set: number) => `ph${String(set)}` as const;
 
@@ -211,6 +212,9 @@ function meaning(filled: FilledFields<BaselineKey>, context: LogContext, values:
     ],
     doubts: [
       ...sampleSpreadDoubts(samples),
+      ...setsOf(values).flatMap((set) =>
+        scaleDoubts(filled.number(temperatureKey(set)), values[temperatureKey(set)], context.system),
+      ),
       ...meterDoubts(filled, true, context),
       ...levelDoubts(filled.number("level"), bath, context),
     ],

@@ -7,6 +7,7 @@ import { inJugs } from "../../../../advice/charge-dose.ts";
 import { type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
+import { labFigure } from "../../../../advice/lab-figure.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
@@ -93,9 +94,9 @@ function waterFindings(
       : eats(
           askNumber(hardnessDose, {
             volume: poured,
-            hardness: water?.number("hardness"),
+            hardness: labFigure(water?.number("hardness")),
             capacity: concentrate?.number("capacity"),
-            label_hardness: concentrate?.number("labelHardness"),
+            label_hardness: labFigure(concentrate?.number("labelHardness")),
             system,
           }),
           unit,
@@ -106,7 +107,7 @@ function waterFindings(
       : eats(
           askNumber(alkalinityDose, {
             volume: poured,
-            alkalinity: water?.number("alkalinity"),
+            alkalinity: labFigure(water?.number("alkalinity")),
             strength_eq_L: concentrate?.number("alkalinityStrength"),
             system,
           }),

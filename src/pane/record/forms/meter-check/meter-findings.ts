@@ -23,7 +23,10 @@ function errorFinding(check: DraftedRow<"meterChecks">): readonly Finding[] {
   return words.length === 0 ? [] : [{ tone: "plain", text: `As found: ${words.join(", ")}.` }];
 }
 
-/** A primary standard moves with temperature; the bottle's own table wins. */
+/** Bottles of one name differ by a hundredth; less than this is no shift by temperature. */
+const tellingShift = 0.015;
+
+/** A buffer moves with temperature; the bottle's own table wins. */
 function bufferFindings(filled: FilledFields<ColumnId<"meterChecks">>, { system }: LogContext): readonly Finding[] {
   const temperature = filled.number("temperature");
   if (temperature === undefined) return [];
@@ -31,11 +34,11 @@ function bufferFindings(filled: FilledFields<ColumnId<"meterChecks">>, { system 
     const value = filled.number(`buffer${buffer}`);
     const certified =
       value === undefined ? undefined : askNumber(bufferPh, { buffer: figure(value, 2), temperature, system });
-    if (value === undefined || certified?.known !== true || phFigure(certified.value) === phFigure(value)) return [];
+    if (value === undefined || certified?.known !== true || Math.abs(certified.value - value) < tellingShift) return [];
     return [
       {
         tone: "watch",
-        text: `The standard ${phFigure(value)} is ${phFigure(certified.value)} at ${degrees(temperature)} ${temperatureUnit[system]}. Take the value from the table on your bottle.`,
+        text: `A buffer of ${phFigure(value)} is about ${phFigure(certified.value)} at ${degrees(temperature)} ${temperatureUnit[system]}. Take the value from the table on your bottle.`,
       },
     ];
   });

@@ -100,7 +100,7 @@ function findingsOf(
   return [...recovery, ...judgeReading(facts, reading, afterTopUp, context)];
 }
 
-function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext): Meaning {
+function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext, typed: Draft): Meaning {
   const { log } = context;
   const bath = filled.text("bath");
   const facts = bathFacts(log, bath);
@@ -115,7 +115,9 @@ function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext
     findings: facts === undefined ? [] : findingsOf(facts, reading, topUp, context),
     problems: levelProblems("level", "Level", filled.number("level"), bath, context),
     doubts: [
-      ...(purpose === "rinse" ? [] : [...sampleDoubts(facts, filled, context), ...meterDoubts(filled, false, context)]),
+      ...(purpose === "rinse"
+        ? []
+        : [...sampleDoubts(facts, filled, typed, context), ...meterDoubts(filled, false, context)]),
       ...levelDoubts(filled.number("level"), bath, context),
     ],
     rows: [added],
