@@ -5,7 +5,12 @@ import { topUpWorking } from "./top-up-working.ts";
 
 export const topUpRangeReference: Reference = {
   symbols: [...topUpWorking.symbols, "a = min(v, h · v_0)"],
-  where: { ...topUpWorking.where, a: "first addition", h: "house_share" },
+  where: {
+    ...topUpWorking.where,
+    δ: "meter_accuracy: low and high are those of r ± δ",
+    a: "first addition",
+    h: "house_share",
+  },
   source: `${equilibriumSource}; first addition: common practice, no source`,
   cautions: topUpCautions,
 };

@@ -1,12 +1,10 @@
-import { usualHouseShare } from "../../src/core/bath/common-practice.ts";
 import { firstAddition, topUp } from "../../src/core/bath/top-up.ts";
 import { system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
-import { optionalFraction } from "../arguments/fraction-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
-import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { baseline, houseShare, meterAccuracy, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { modelNotes } from "./model-notes.ts";
+import { modelNotes, topUpBounds } from "./model-notes.ts";
 import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
 
 export const topUpRange = defineFunction({
@@ -21,18 +19,15 @@ export const topUpRange = defineFunction({
     builder,
     bathTemperature,
     waterAlkalinity,
-    optionalFraction(
-      "house_share",
-      'largest first addition as a share of the opening dose, such as 0.25 or "25%"; 1/3 if left out (common practice, no source)',
-      usualHouseShare,
-    ),
+    houseShare,
+    meterAccuracy,
     system,
   ],
   result: {
     excelType: "any",
     dimensionality: "matrix",
     unit: "US gal (US), L (metric), imperial gal (imperial)",
-    help: "one row: low, best, high, first addition",
+    help: "one row: low, best, high, first addition; high stops at the opening dose",
   },
   examples: [
     {
@@ -46,14 +41,16 @@ export const topUpRange = defineFunction({
   ],
   notes: [
     ...modelNotes,
-    "pH alone cannot tell acid soil from dilution or carbon dioxide from the air: low and high span all three, and a titration narrows them (TOPUPTITRATION).",
+    "pH alone cannot tell acid soil from dilution or carbon dioxide from the air: low and high span all three, and what the reading would be with the meter off by its accuracy; a titration narrows them (TOPUPTITRATION).",
+    topUpBounds,
     "Does not know the label's highest strength; the label wins. Reading and baseline must be at the same temperature.",
   ],
-  source: "As TOPUP; first addition is the smaller of best and house share × opening dose.",
-  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, houseShare], call) => {
+  source:
+    "As TOPUP, the reading more and less by the meter's accuracy; first addition is the smaller of best and house share × opening dose.",
+  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, share, accuracy], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
-    const range = topUp(dose, bath, reading);
-    const row = [range.low, range.best, range.high, firstAddition(dose, range.best, houseShare)];
+    const range = topUp(dose, bath, reading, { accuracy });
+    const row = [range.low, range.best, range.high, firstAddition(dose, range.best, share)];
     return [row.map((volume) => inSystem("volume", volume, call))];
   },
 });
