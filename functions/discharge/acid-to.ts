@@ -32,7 +32,7 @@ export const acidTo = defineFunction({
   },
   examples: [
     {
-      formula: '=BATH.ACIDTO(1000,11.8944,7,"citric",{"NaOH",24;"Na2SiO3",61.03;"Na2CO3",31.8},"25 C",,"metric")',
+      formula: '=BATH.ACIDTO(1000,11.8944,7,"citric",{"NaOH",24;"Na2SiO3",61.03;"Na2CO3",31.8},"25 C",,,"metric")',
       cells: [
         1000,
         11.8944,
@@ -44,6 +44,7 @@ export const acidTo = defineFunction({
           ["Na2CO3", 31.8],
         ],
         "25 C",
+        null,
         null,
         "metric",
       ],

@@ -34,14 +34,20 @@ function refuseSmall(given: number): never {
   );
 }
 
+/** The next smaller unit in which titrations are told. */
+function likelyMeant(figure: string, { symbol }: UnitDefinition): string {
+  if (symbol === "meq/L") return ` If it is mg/L as CaCO3, write “${figure} mg/L”.`;
+  return symbol === "eq/L" ? ` If it is meq/L, write “${figure} meq/L”.` : "";
+}
+
 /** More than a bath holds, in the unit given, and the unit that was likely meant. */
 function refuseLarge(given: number, unit: UnitDefinition): never {
   const most = plainNumber(heldByBath.high);
   const mostMilligrams = plainNumber(fromSi(heldByBath.high, milligramsPerLiter));
-  const meant = unit === milligramsPerLiter ? "" : ` If it is mg/L as CaCO3, write “${plainNumber(given)} mg/L”.`;
+  const figure = plainNumber(given);
   refuse(
     name,
-    `is ${plainNumber(given)} ${unit.symbol}; no wash bath holds more than ${most} meq/L (${mostMilligrams} mg/L), and concentrate is never neutralized.${meant}`,
+    `is ${figure} ${unit.symbol}; no wash bath holds more than ${most} meq/L (${mostMilligrams} mg/L), and concentrate is never neutralized.${likelyMeant(figure, unit)}`,
   );
 }
 

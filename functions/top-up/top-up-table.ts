@@ -1,5 +1,4 @@
-import { mostToAdd, topUpShare } from "../../src/core/bath/top-up.ts";
-import { cubicMeters } from "../../src/core/units/quantity.ts";
+import { topUpIfAny } from "../../src/core/bath/top-up.ts";
 import { system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
@@ -43,12 +42,12 @@ export const topUpTable = defineFunction({
   source: "TOPUPRANGE for each reading.",
   compute: ([dose, baselinePh, readings, madeOf, temperature, alkalinity, accuracy], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
-    const amount = (share: number): number => inSystem("volume", cubicMeters(share * dose), call);
     return readings.map((reading) => {
-      const { low, best, high, isNewBath } = topUpShare(bath, reading, { accuracy });
-      return isNewBath
+      const range = topUpIfAny(dose, bath, reading, { accuracy });
+      const cells = range === undefined ? undefined : [range.low, range.best, range.high];
+      return cells === undefined
         ? [reading, overOpeningDose, overOpeningDose, overOpeningDose]
-        : [reading, amount(low), amount(best), amount(mostToAdd(high))];
+        : [reading, ...cells.map((volume) => inSystem("volume", volume, call))];
     });
   },
 });

@@ -20,11 +20,6 @@ export interface TopUp {
   readonly high: CubicMeters;
 }
 
-/** A top-up by its share of the opening dose, and whether a new bath is due instead. */
-export interface TopUpShare extends Estimate {
-  readonly isNewBath: boolean;
-}
-
 const wholeOpeningDose = 1;
 
 /**
@@ -33,15 +28,15 @@ const wholeOpeningDose = 1;
  * @throws DomainError "no-answer"
  */
 export function checkOpeningDoses(share: number): void {
-  if (share <= wholeOpeningDose) return;
+  if (share > wholeOpeningDose) refuseMore(share);
+}
+
+function refuseMore(share: number): never {
   throw new DomainError(
     "no-answer",
     `The top-up comes to ${share.toFixed(share < 10 ? 2 : 0)} times the opening dose, more than the bath was opened with: check reading, meter, temperature and water; if they are right, change the bath.`,
   );
 }
-
-/** The high end of a top-up: what would need more is a new bath. */
-export const mostToAdd = (share: number): number => Math.min(wholeOpeningDose, share);
 
 /** The readings that a meter may have meant, from the highest to the lowest. */
 function readingsMeant(reading: PH, accuracy: number): readonly [highest: PH, lowest: PH] {
@@ -76,27 +71,41 @@ function estimated(question: BathQuestion, reading: PH, { loss, accuracy }: Abou
  * @throws OutOfRange for a value outside its domain
  * @throws DomainError "no-answer" where no bath gives these readings or no amount leads back
  */
-export function topUpShare(bath: Bath, reading: PH, about: AboutReading = {}): TopUpShare {
+export function topUpShare(bath: Bath, reading: PH, about: AboutReading = {}): Estimate {
   checkWithin("baseline", bath.baseline, aimedPh);
   checkWithin("reading", reading, readablePh);
-  const { low, best, high } = estimated(questionOf(bath), reading, about);
-  return { low, best, high, isNewBath: best > wholeOpeningDose };
+  return estimated(questionOf(bath), reading, about);
 }
 
 /**
- * Concentrate that brings a bath from a reading back to its baseline, as `topUpShare` has it.
+ * Low, best and high of a top-up; undefined where it comes to more than the opening dose, so that a new bath is due.
  *
- * @throws as `topUpShare`, and DomainError "no-answer" where it comes to more than the opening dose
+ * @throws as `topUpShare`
  */
-export function topUp(openingDose: CubicMeters, bath: Bath, reading: PH, about: AboutReading = {}): TopUp {
+export function topUpIfAny(
+  openingDose: CubicMeters,
+  bath: Bath,
+  reading: PH,
+  about: AboutReading = {},
+): TopUp | undefined {
   checkWithin("opening dose", openingDose, liquidVolume);
   const { low, best, high } = topUpShare(bath, reading, about);
-  checkOpeningDoses(best);
+  if (best > wholeOpeningDose) return undefined;
   return {
     low: cubicMeters(low * openingDose),
     best: cubicMeters(best * openingDose),
-    high: cubicMeters(mostToAdd(high) * openingDose),
+    high: cubicMeters(Math.min(wholeOpeningDose, high) * openingDose),
   };
+}
+
+/**
+ * The same where an answer is wanted.
+ *
+ * @throws as `topUpShare`, and DomainError "no-answer" where the top-up comes to more than the opening dose
+ */
+export function topUp(openingDose: CubicMeters, bath: Bath, reading: PH, about: AboutReading = {}): TopUp {
+  const amounts = topUpIfAny(openingDose, bath, reading, about);
+  return amounts ?? refuseMore(topUpShare(bath, reading, about).best);
 }
 
 /**

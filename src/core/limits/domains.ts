@@ -95,6 +95,9 @@ export const saltRejection: Domain = { measure: "number", low: 0, high: 1 };
 /** Below 4.5 no alkalinity is left; above about 9.5 it is no longer bicarbonate, which the index takes it for (from memory). */
 export const langelierPh: Domain = { measure: "pH", low: 4.5, high: 9.5 };
 export const langelierTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
+/** From 0.1 mg/L, the least that a test tells; the logarithm of less says nothing of a water. */
+export const langelierHardness: Domain = { ...waterHardness, low: 0.001 };
+export const langelierAlkalinity: Domain = { ...waterAlkalinity, low: 0.002 };
 /** 10 to 10 000 mg/L: A is 0 at the low end, and brine needs another index (ASTM D3739 family, from memory). */
 export const langelierSolids: Domain = { measure: "amount per volume", low: 0.01, high: 10 };
 /** Days of a date in Excel up to the year 9999, or hours and minutes since a start. */

@@ -11,7 +11,7 @@ const neutralizing = {
   volume: "120.1",
   ph: "11.22",
   temperature: "24.5 C",
-  alkalinity: "13.65",
+  alkalinity: "13.65 meq/L",
   acid: "citric",
   target: "8.5",
 };

@@ -254,7 +254,7 @@ beforeAll(async () => {
       volume: "120",
       ph: "11.2",
       temperature: "77",
-      alkalinity: "13.65",
+      alkalinity: "13.65 meq/L",
       acid: "citric",
       target: "7.8",
       stage1: "1",
