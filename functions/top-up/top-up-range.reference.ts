@@ -4,10 +4,10 @@ import { equilibriumSource } from "../reference/sources.ts";
 import { topUpWorking } from "./top-up-working.ts";
 
 export const topUpRangeReference: Reference = {
-  symbols: [...topUpWorking.symbols, "a = min(v, h · v_0)"],
+  symbols: [...topUpWorking.symbols, '"low, high:  " v "  of  " r ± δ', "a = min(v, h · v_0)"],
   where: {
     ...topUpWorking.where,
-    δ: "meter_accuracy: low and high are those of r ± δ",
+    δ: "meter_accuracy",
     a: "first addition",
     h: "house_share",
   },

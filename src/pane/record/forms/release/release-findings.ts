@@ -62,8 +62,9 @@ function stageFinding(release: ReleaseFacts): readonly Finding[] {
 function cautionFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
   const ph = release.number("ph");
   const temperature = release.number("temperature");
+  const isSaid = release.answer("acidNeeded")?.known === false;
   const hot =
-    ph === undefined || temperature === undefined
+    ph === undefined || temperature === undefined || isSaid
       ? undefined
       : askText(dischargeCheck, {
           ph,
