@@ -113,7 +113,14 @@ function common(mode: Mode, entry: Record<string, string>): Configuration {
 
 /** The bundle of the worksheet functions; it shares no module instance with the pane. */
 export function functionsBundle(mode: Mode): Configuration {
-  return common(mode, { functions: "./src/excel/functions/functions-entry.ts" });
+  const bundle = common(mode, { functions: "./src/excel/functions/functions-entry.ts" });
+  const texts = {
+    test: /\.ts$/,
+    include: path.join(root, "functions"),
+    enforce: "pre" as const,
+    loader: path.join(root, "scripts", "build", "drop-help.js"),
+  };
+  return { ...bundle, module: { rules: [texts, ...(bundle.module?.rules ?? [])] } };
 }
 
 /** The other bundles of the add-in and of the workbench, and the files beside them.

@@ -1,6 +1,7 @@
 /** Arguments that several functions take under one name and meaning. */
-import { usualDrop, usualTolerance } from "../../src/core/bath/common-practice.ts";
+import { usualDrop, usualHouseShare, usualMeterAccuracy, usualTolerance } from "../../src/core/bath/common-practice.ts";
 import { optionalNumber, phReading } from "./arguments.ts";
+import { optionalFraction } from "./fraction-argument.ts";
 import { optionalQuantity } from "./quantity-argument.ts";
 
 export const baseline = phReading("baseline", "the bath's baseline pH, 0 to 14.5");
@@ -17,6 +18,19 @@ export const tolerance = optionalNumber(
   "largest difference that counts as recovered; 0.1 if left out (common practice, no source)",
   "pH",
   usualTolerance,
+);
+
+export const meterAccuracy = optionalNumber(
+  "meter_accuracy",
+  "how far the meter may be off, either way; 0.05 if left out (common practice, no source)",
+  "pH",
+  usualMeterAccuracy,
+);
+
+export const houseShare = optionalFraction(
+  "house_share",
+  'largest single addition as a share of the opening dose, such as 0.25 or "25%"; 1/3 if left out (common practice, no source)',
+  usualHouseShare,
 );
 
 export const waterAlkalinity = optionalQuantity("alkalinity", {

@@ -1,5 +1,6 @@
 import type { Domain } from "../../src/core/limits/domain.ts";
 import type { OutOfRange } from "../../src/core/limits/domain.ts";
+import { reasonOf } from "../../src/core/limits/domain.ts";
 import { nearestWord } from "../../src/core/text/nearest-word.ts";
 import { fromSi, toSi } from "../../src/core/units/convert.ts";
 import { defaultUnit } from "../../src/core/units/default-unit.ts";
@@ -104,6 +105,7 @@ export function outOfRangeMessage(refusal: OutOfRange, system: UnitSystem, unit?
   const scaled = scaleOf(refusal.domain, system, unit);
   const value = scaled.value(refusal.given);
   const given = Number.isFinite(value) ? `${plainNumber(value)}${scaled.unit}` : "beyond counting";
-  const why = refusal.domain.why === undefined ? "" : `, ${refusal.domain.why}`;
-  return `${inWords(refusal.subject)} is ${given}; allowed: ${allowedRange(refusal.domain, system, unit)}${why}.`;
+  const range = `${inWords(refusal.subject)} is ${given}; allowed: ${allowedRange(refusal.domain, system, unit)}.`;
+  const reason = reasonOf(refusal);
+  return reason === undefined ? range : `${range} ${reason}`;
 }

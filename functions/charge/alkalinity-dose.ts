@@ -42,6 +42,7 @@ export const alkalinityDose = defineFunction({
     "Takes all the water's alkalinity as bicarbonate, true of drinking and softened water. Softening removes hardness and leaves alkalinity.",
     ...bareAlkalinityNotes,
     "The carbonate that forms buffers the bath; that part is left out.",
+    "Refuses an extra of more than half the volume: a bath is never more concentrate than water, so a figure is off.",
     "Does not know the label's highest strength; the label wins.",
   ],
   source: "One equivalent of bicarbonate takes one of hydroxide: volume × alkalinity / strength.",

@@ -14,7 +14,7 @@ export const doseAtPh = defineFunction({
   arguments: [
     knownDose,
     knownPh,
-    phReading("target_ph", "pH wanted, at the same temperature"),
+    phReading("target_ph", "pH wanted, at the same temperature; at most 12.4"),
     builder,
     bathTemperature,
     waterAlkalinity,
@@ -38,6 +38,7 @@ export const doseAtPh = defineFunction({
   notes: [
     ...modelNotes,
     "For an unknown builder the middle of four doses, which undoes PHATDOSE to a few percent; exactly for a known builder.",
+    "Refuses a target within 0.1 of 12.5, where a bath that is poured away is hazardous waste (D002), and (#N/A) more than 10 times the known dose, which is no estimate any more (own choice).",
     "For a fresh bath; a pH is a dose at one temperature only. Does not know the label's highest strength; the label wins.",
   ],
   source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",

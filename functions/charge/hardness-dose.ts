@@ -45,6 +45,7 @@ export const hardnessDose = defineFunction({
   notes: [
     "Capacity falls with temperature and differs by product: take it from the data sheet or a jar test. 1 mg/mL is 1 g/L.",
     ...bareHardnessNotes,
+    "Refuses an extra of more than half the volume: a bath is never more concentrate than water, so a figure is off.",
     "Does not know the label's highest strength; the label wins.",
   ],
   source: "Volume × (hardness − label hardness) / capacity.",

@@ -30,7 +30,11 @@ export const phAtDose = defineFunction({
       source: "twice the hydroxide is log10 2 = 0.301 more; ions take a little of it",
     },
   ],
-  notes: [...modelNotes, "For a fresh bath. Does not know the label's highest strength; the label wins."],
+  notes: [
+    ...modelNotes,
+    "Refuses more than 10 times the known dose, or what the chemistry does not reach (own choice).",
+    "For a fresh bath. Does not know the label's highest strength; the label wins.",
+  ],
   source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",
   compute: ([dose, reading, newDose, madeOf, temperature, alkalinity]) =>
     phWith({ baseline: reading, temperature, builder: madeOf, alkalinity }, dose, newDose).best,

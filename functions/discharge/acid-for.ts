@@ -1,25 +1,10 @@
 import { acidForAlkalinity } from "../../src/core/discharge/acid-amount.ts";
 import { system } from "../arguments/arguments.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
-import { isBlankOrZero, numberFrom, singleCell } from "../arguments/read-cell.ts";
-import type { Argument } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
-import { acid, acidInSystem, acidUnit } from "./acid-arguments.ts";
-import { climbsBack } from "./acid-notes.ts";
-
-const purity: Argument<number | undefined, "purity"> = {
-  name: "purity",
-  help: "acid in the product, % by weight (31.45, not 0.3145); left out: dry acids 100, hydrochloric 31.45, sulfuric 93, acetic 100",
-  unit: "% by weight",
-  excelType: "any",
-  dimensionality: "scalar",
-  optional: true,
-  read: (input) => {
-    const cell = singleCell("purity", input);
-    if (isBlankOrZero(cell)) return undefined;
-    return numberFrom("purity", typeof cell === "string" ? cell.replace(/%\s*$/, "") : cell);
-  },
-};
+import { acid, acidInSystem, acidUnit, purity } from "./acid-arguments.ts";
+import { climbsBack, neutralizingHeats } from "./acid-notes.ts";
+import { alkalinityToTarget } from "./bath-alkalinity.ts";
 
 export const acidFor = defineFunction({
   id: "ACIDFOR",
@@ -27,11 +12,7 @@ export const acidFor = defineFunction({
   summary: "Acid that takes up a titrated alkalinity: mass of a dry acid, volume of a liquid one.",
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of the bath" }),
-    quantity("alkalinity", {
-      kind: "alkalinity",
-      help: 'titrated alkalinity of the bath to the pH wanted, or text such as "320 mg/L"',
-      bareUnit: "meq/L",
-    }),
+    alkalinityToTarget,
     acid,
     purity,
     system,
@@ -44,24 +25,33 @@ export const acidFor = defineFunction({
   },
   examples: [
     {
-      formula: '=BATH.ACIDFOR("459 L",6.4,"hydrochloric",31.45,"metric")',
-      cells: ["459 L", 6.4, "hydrochloric", 31.45, "metric"],
+      formula: '=BATH.ACIDFOR("459 L","6.4 meq/L","hydrochloric",31.45,"metric")',
+      cells: ["459 L", "6.4 meq/L", "hydrochloric", 31.45, "metric"],
       result: 0.2938,
       tolerance: 0.002,
       source: "volume × alkalinity / 10.0 N, the usual figure for 31.45 % hydrochloric acid",
     },
     {
-      formula: '=BATH.ACIDFOR(1000,25.0025,"citric",100,"metric")',
-      cells: [1000, 25.0025, "citric", 100, "metric"],
+      formula: '=BATH.ACIDFOR(1000,"25.0025 meq/L","citric",100,"metric")',
+      cells: [1000, "25.0025 meq/L", "citric", 100, "metric"],
       result: 1.601,
       tolerance: 0.001,
       source: "1.601 lb of citric acid to the lb of sodium hydroxide, 64.04 / 39.997; 25.0025 eq is 1 kg of it",
+    },
+    {
+      formula: '=BATH.ACIDFOR(121,4203.65,"citric")',
+      cells: [121, 4203.65, "citric"],
+      result: 5.43,
+      tolerance: 0.005,
+      source:
+        "by hand: 458.03 L × 0.084 eq/L × 64.04 g, in lb; 4203.65 mg/L is what ALKALINITY(8.4,0.1,10) gives for 0.084 eq/L",
     },
   ],
   notes: [
     climbsBack,
     "Takes every proton of the acid to count; near pH 8 only about 2.9 of citric acid's 3 do. Densities are of the acid at 20 °C.",
-    "0.25 eq/L, a neat concentrate, would warm by 3.3 °C (55.8 kJ/eq), and faster than it mixes.",
+    neutralizingHeats,
+    "Acetic acid is sold from vinegar (5 %) to glacial (100 %, which burns and is flammable): write its percentage. Prefer citric.",
   ],
   source:
     "Volume × alkalinity × equivalent weight / purity; liquids over their density (CRC and Perry's Handbook tables at 20 °C, from memory).",

@@ -10,8 +10,11 @@ export const dischargeCheck = defineFunction({
     "Where a pH lies among your own release limits: within, below or above. It never says that a release is allowed.",
   arguments: [
     phReading("ph", "pH of the neutralized, mixed and aerated bath"),
-    phReading("low", "lowest pH that your permit allows"),
-    phReading("high", "highest pH that your permit allows"),
+    phReading("low", "lowest pH that your permit allows; at least 5.0, the federal floor"),
+    phReading(
+      "high",
+      "highest pH that your permit allows; at most 12.4, since 12.5 is hazardous waste (D002) and no meter decides within 0.1",
+    ),
     optionalQuantity("temperature", {
       kind: "temperature",
       help: "temperature of the sample; above 104 °F (40 °C) it is refused: let it cool and read again. Not judged if left out",

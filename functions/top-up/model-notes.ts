@@ -4,3 +4,7 @@ export const modelNotes: readonly string[] = [
   "Water whose alkalinity is not given counts as pure, and ranges allow for anything up to 200 mg/L; a true zero is written “0 mg/L”.",
   "In US units a bare temperature under 60 is asked about where the call does not name its system: 53 °F is cold for a sample, and 53 °C a common bath.",
 ];
+
+/** What bounds every top-up from a reading. */
+export const topUpBounds =
+  "Refuses (#N/A) what comes to more than the opening dose: check reading, meter and water, or change the bath. Refuses a baseline within 0.1 of 12.5, where a bath that is poured away is hazardous waste (D002).";

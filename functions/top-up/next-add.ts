@@ -2,8 +2,8 @@ import { nextAddition } from "../../src/core/bath/next-addition.ts";
 import { phReading, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
-import { quantity } from "../arguments/quantity-argument.ts";
-import { baseline, tolerance, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
+import { baseline, houseShare, meterAccuracy, tolerance, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "./model-notes.ts";
 import { bathTemperature } from "./top-up-arguments.ts";
@@ -11,7 +11,8 @@ import { bathTemperature } from "./top-up-arguments.ts";
 export const nextAdd = defineFunction({
   id: "NEXTADD",
   category: "Threshold and top-up",
-  summary: "Further addition, judged from what the last one did; 0 once the bath is back at its baseline.",
+  summary:
+    "What to add next, judged from what the last addition did and never more than a first addition; 0 once the bath is back at its baseline.",
   arguments: [
     quantity("added", { kind: "volume", help: "concentrate added last" }),
     phReading("before", "pH before that addition, at the baseline's temperature"),
@@ -21,22 +22,35 @@ export const nextAdd = defineFunction({
     bathTemperature,
     waterAlkalinity,
     tolerance,
+    optionalQuantity("opening_dose", {
+      kind: "volume",
+      help: "concentrate that the bath was opened with; left out: no more than was added last",
+    }),
+    houseShare,
+    meterAccuracy,
     system,
   ],
   result: {
     excelType: "number",
     dimensionality: "scalar",
     unit: "US gal (US), L (metric), imperial gal (imperial)",
-    help: "concentrate still to add, in the volume unit of the system",
+    help: "concentrate to add before the next reading, in the volume unit of the system",
   },
   examples: [
     {
-      formula: '=BATH.NEXTADD(1,10.8,11.05,11.3,"hydroxide")',
-      cells: [1, 10.8, 11.05, 11.3, "hydroxide"],
+      formula: '=BATH.NEXTADD(1,10.8,11.05,11.3,"hydroxide",,,,6)',
+      cells: [1, 10.8, 11.05, 11.3, "hydroxide", null, null, null, 6],
       result: 1.778,
       tolerance: 0.06,
       source:
         "hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.25) / (10^0.25 − 1) of the addition; its volume and its ions add 3 %",
+    },
+    {
+      formula: '=BATH.NEXTADD(1,10.8,11.05,11.3,"hydroxide",,,,3)',
+      cells: [1, 10.8, 11.05, 11.3, "hydroxide", null, null, null, 3],
+      result: 1,
+      tolerance: 1e-9,
+      source: "a third of the opening dose, less than the 1.778 that are missing; common practice, no source",
     },
     {
       formula: "=BATH.NEXTADD(1,10.8,11.2,11.3)",
@@ -55,13 +69,18 @@ export const nextAdd = defineFunction({
   ],
   notes: [
     ...modelNotes,
-    "Refuses (#N/A) where the bath rose by less than 0.03: check meter, temperature, mixing and water before adding more.",
+    "Refuses (#N/A) where the bath rose by no more than twice the meter's accuracy, since two readings of one bath can differ by that: mix and read again.",
+    "Refuses a baseline within 0.1 of 12.5, where a bath that is poured away is hazardous waste (D002).",
     "A bath that needs more each time is wearing out. Does not know the label's highest strength; the label wins.",
   ],
   source:
-    "Equilibrium of builder and water: concentrate from the reading after to the baseline, over that from before to after, times the addition.",
-  compute: ([added, before, after, baselinePh, madeOf, temperature, alkalinity, within], call) => {
+    "Equilibrium of builder and water: concentrate from the reading after to the baseline, over that from before to after, times the addition; at most house share × opening dose.",
+  compute: (
+    [added, before, after, baselinePh, madeOf, temperature, alkalinity, within, openingDose, share, accuracy],
+    call,
+  ) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
-    return inSystem("volume", nextAddition(added, { before, after }, bath, within), call);
+    const practice = { tolerance: within, accuracy, openingDose, houseShare: share };
+    return inSystem("volume", nextAddition(added, { before, after }, bath, practice), call);
   },
 });

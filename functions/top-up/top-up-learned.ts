@@ -2,8 +2,11 @@ import type { LoggedAddition } from "../../src/core/bath/learned-top-up.ts";
 import { learnedTopUp } from "../../src/core/bath/learned-top-up.ts";
 import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { ph } from "../../src/core/units/quantity.ts";
+import { optionalNumber } from "../arguments/arguments.ts";
 import { alignedList, numberOf } from "../arguments/list-arguments.ts";
-import { baseline } from "../arguments/shared-arguments.ts";
+import { isBlankOrZero, numberFrom, singleCell } from "../arguments/read-cell.ts";
+import { baseline, meterAccuracy } from "../arguments/shared-arguments.ts";
+import type { Argument } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
 import { topUpReading } from "./top-up-arguments.ts";
 
@@ -29,6 +32,20 @@ function complete(additions: Column, befores: Column, afters: Column): readonly 
   });
 }
 
+/** Blank and 0 mean that it is not known. */
+const openingDose: Argument<number | undefined, "opening_dose"> = {
+  ...optionalNumber(
+    "opening_dose",
+    "concentrate that the bath was opened with; a top-up of more is refused. Left out: one of more than 10 times the largest addition is",
+    "unit of the additions",
+    0,
+  ),
+  read: (input) => {
+    const cell = singleCell("opening_dose", input);
+    return isBlankOrZero(cell) ? undefined : numberFrom("opening_dose", cell);
+  },
+};
+
 export const topUpLearned = defineFunction({
   id: "TOPUPLEARNED",
   category: "Threshold and top-up",
@@ -39,6 +56,8 @@ export const topUpLearned = defineFunction({
     column("additions", "amounts added; rows with a blank are skipped", "any one unit"),
     column("befores", "pH before each addition, at the baseline's temperature", "pH"),
     column("afters", "pH after each was mixed in, at the same temperature", "pH"),
+    openingDose,
+    meterAccuracy,
   ],
   result: {
     excelType: "number",
@@ -48,8 +67,16 @@ export const topUpLearned = defineFunction({
   },
   examples: [
     {
-      formula: "=BATH.TOPUPLEARNED(11.42,10.83,{0.3327;0.3327;0.0957},{10.83;11.13;11.33},{11.13;11.33;11.39})",
-      cells: [11.42, 10.83, [[0.3327], [0.3327], [0.0957]], [[10.83], [11.13], [11.33]], [[11.13], [11.33], [11.39]]],
+      formula: "=BATH.TOPUPLEARNED(11.42,10.83,{0.3327;0.3327;0.0957},{10.83;11.13;11.33},{11.13;11.33;11.39},1,0.02)",
+      cells: [
+        11.42,
+        10.83,
+        [[0.3327], [0.3327], [0.0957]],
+        [[10.83], [11.13], [11.33]],
+        [[11.13], [11.33], [11.39]],
+        1,
+        0.02,
+      ],
       result: 0.824,
       tolerance: 0.002,
       source: "missing hydroxide over the median of three responses, 0.002399 mol/L for an opening dose at pKw 13.995",
@@ -58,9 +85,10 @@ export const topUpLearned = defineFunction({
   notes: [
     "Needs no builder, water or opening dose: the bath's own answers stand for them. Give the additions of this bath only.",
     "Takes all readings to be at one temperature. A buffered bath bends away from hydroxide: mix and read after every addition.",
-    "An addition that hardly moved the pH counts too. Does not know the label's highest strength; the label wins.",
+    "Leaves out an addition that raised or lowered the pH by no more than twice the meter's accuracy, since two readings of one bath can differ by that. Refuses (#N/A) where none is left: mix and read again.",
+    "Refuses (#N/A) more than the opening dose, or more than 10 times the largest addition (own choice), and a baseline within 0.1 of 12.5 (D002). Does not know the label's highest strength; the label wins.",
   ],
   source: "(10^baseline − 10^reading) / median of (10^after − 10^before) / addition; the ionization of water cancels.",
-  compute: ([baselinePh, reading, additions, befores, afters]) =>
-    learnedTopUp(baselinePh, reading, complete(additions, befores, afters)),
+  compute: ([baselinePh, reading, additions, befores, afters, opening, accuracy]) =>
+    learnedTopUp(baselinePh, reading, complete(additions, befores, afters), { accuracy, openingDose: opening }),
 });

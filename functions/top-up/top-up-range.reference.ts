@@ -4,8 +4,13 @@ import { equilibriumSource } from "../reference/sources.ts";
 import { topUpWorking } from "./top-up-working.ts";
 
 export const topUpRangeReference: Reference = {
-  symbols: [...topUpWorking.symbols, "a = min(v, h · v_0)"],
-  where: { ...topUpWorking.where, a: "first addition", h: "house_share" },
+  symbols: [...topUpWorking.symbols, '"low, high:  " v "  of  " r ± δ', "a = min(v, h · v_0)"],
+  where: {
+    ...topUpWorking.where,
+    δ: "meter_accuracy",
+    a: "first addition",
+    h: "house_share",
+  },
   source: `${equilibriumSource}; first addition: common practice, no source`,
   cautions: topUpCautions,
 };

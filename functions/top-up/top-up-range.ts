@@ -1,12 +1,10 @@
-import { usualHouseShare } from "../../src/core/bath/common-practice.ts";
 import { firstAddition, topUp } from "../../src/core/bath/top-up.ts";
 import { system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
-import { optionalFraction } from "../arguments/fraction-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
-import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { baseline, houseShare, meterAccuracy, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { modelNotes } from "./model-notes.ts";
+import { modelNotes, topUpBounds } from "./model-notes.ts";
 import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
 
 export const topUpRange = defineFunction({
@@ -21,39 +19,38 @@ export const topUpRange = defineFunction({
     builder,
     bathTemperature,
     waterAlkalinity,
-    optionalFraction(
-      "house_share",
-      'largest first addition as a share of the opening dose, such as 0.25 or "25%"; 1/3 if left out (common practice, no source)',
-      usualHouseShare,
-    ),
+    houseShare,
+    meterAccuracy,
     system,
   ],
   result: {
     excelType: "any",
     dimensionality: "matrix",
     unit: "US gal (US), L (metric), imperial gal (imperial)",
-    help: "one row: low, best, high, first addition",
+    help: "one row: low, best, high, first addition; high stops at the opening dose",
   },
   examples: [
     {
       formula: '=BATH.TOPUPRANGE(1,11.3,10.8,"unknown","45 C","200 mg/L")',
       cells: [1, 11.3, 10.8, "unknown", "45 C", "200 mg/L"],
       result: [[0.48, 0.6, 0.76, 1 / 3]],
-      tolerance: 0.05,
+      tolerance: 0.095,
       source:
-        "three recipes in softened and hard water need 0.48 (dilution) to 0.76 (carbon dioxide) of the opening dose (PHREEQC 3.8.8); a third first is common practice, no source",
+        "three recipes in softened and hard water need 0.48 (dilution) to 0.76 (carbon dioxide) of the opening dose (PHREEQC 3.8.8), and the range adds what the meter may be off and what silicate loses to hard water; a third first is common practice, no source",
     },
   ],
   notes: [
     ...modelNotes,
-    "pH alone cannot tell acid soil from dilution or carbon dioxide from the air: low and high span all three, and a titration narrows them (TOPUPTITRATION).",
+    "pH alone cannot tell acid soil from dilution or carbon dioxide from the air: low and high span all three, and what the reading would be with the meter off by its accuracy; a titration narrows them (TOPUPTITRATION).",
+    topUpBounds,
     "Does not know the label's highest strength; the label wins. Reading and baseline must be at the same temperature.",
   ],
-  source: "As TOPUP; first addition is the smaller of best and house share × opening dose.",
-  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, houseShare], call) => {
+  source:
+    "As TOPUP, the reading more and less by the meter's accuracy; first addition is the smaller of best and house share × opening dose.",
+  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, share, accuracy], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
-    const range = topUp(dose, bath, reading);
-    const row = [range.low, range.best, range.high, firstAddition(dose, range.best, houseShare)];
+    const range = topUp(dose, bath, reading, { accuracy });
+    const row = [range.low, range.best, range.high, firstAddition(dose, range.best, share)];
     return [row.map((volume) => inSystem("volume", volume, call))];
   },
 });

@@ -4,7 +4,7 @@ import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
-import { modelNotes } from "./model-notes.ts";
+import { modelNotes, topUpBounds } from "./model-notes.ts";
 import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
 
 export const topUp = defineFunction({
@@ -29,7 +29,7 @@ export const topUp = defineFunction({
     excelType: "number",
     dimensionality: "scalar",
     unit: "US gal (US), L (metric), imperial gal (imperial)",
-    help: "concentrate, in the volume unit of the system; 0 at or above the baseline",
+    help: "concentrate, in the volume unit of the system; 0 at or above the baseline. All of it: TOPUPRANGE says what to add first",
   },
   examples: [
     {
@@ -51,6 +51,7 @@ export const topUp = defineFunction({
   ],
   notes: [
     ...modelNotes,
+    topUpBounds,
     "Add a part first, mix and read again: the bath's answer is better than any estimate. pH cannot tell acid from dilution; a titration can.",
     "Does not know the label's highest strength; the label wins. Reading and baseline must be at the same temperature.",
   ],
@@ -58,6 +59,6 @@ export const topUp = defineFunction({
     "Chemical equilibrium of builder and water, its strength chosen so that the opening dose gives the baseline; soil counts as strong acid. Plain hydroxide: nearly 1 − 10^−(baseline − reading) of the opening dose.",
   compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, loss], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
-    return inSystem("volume", topUpOf(dose, bath, reading, loss).best, call);
+    return inSystem("volume", topUpOf(dose, bath, reading, { loss }).best, call);
   },
 });

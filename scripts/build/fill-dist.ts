@@ -1,34 +1,14 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 
-import { type Configuration, rspack, type Stats } from "@rspack/core";
-
 import { addInBundles, functionsBundle } from "../../rspack.config.ts";
 import { baseUrl, distFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
+import { bundle } from "./bundle.ts";
 import { compressFiles } from "./compress-files.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
 import { manifestFor } from "./manifest.ts";
 import { weekFiles } from "./typed-week.ts";
-
-async function bundle(configuration: Configuration): Promise<void> {
-  const compiler = rspack(configuration);
-  const stats = await new Promise<Stats>((resolve, reject) => {
-    compiler.run((error, result) => {
-      if (error) reject(error);
-      else if (result) resolve(result);
-      else reject(new Error("rspack gave neither a result nor an error"));
-    });
-  });
-  await new Promise<void>((resolve, reject) => {
-    compiler.close((error) => {
-      if (error) reject(error);
-      else resolve();
-    });
-  });
-  if (stats.hasErrors()) throw new Error(stats.toString({ all: false, errors: true, errorDetails: true }));
-  console.log(stats.toString({ all: false, assets: true, warnings: true, groupAssetsByPath: true }));
-}
 
 const write = (name: string, text: string): Promise<void> => writeFile(path.join(distFolder, name), text);
 

@@ -38,10 +38,10 @@ export const discharge: TourSheet = {
         result("What makes CN-1 alkaline, from Charge", "=[charge.builder]", "", "General", "builder"),
         text("acid", "Acid", "citric", { choices: acids }),
         number("purity", "Acid in the product", 99.5, "% by weight", { format: "0.0" }),
-        number("titrated", "Alkalinity titrated to pH 8.5", 7.24, "meq/L", { format: "0.00" }),
+        number("titrated", "Alkalinity titrated to pH 8.5", 362.3, "mg/L as CaCO3", { format: "0.0" }),
         number("target", "pH wanted", 8.5, "pH", { format: "0.0" }),
         number("temperature", "Bath now", 76, "°F"),
-        number("total", "Alkalinity titrated to pH 4.5", 13.65, "meq/L", { format: "0.00" }),
+        number("total", "Alkalinity titrated to pH 4.5", 683.1, "mg/L as CaCO3", { format: "0.0" }),
         result(
           "Acid for the titrated alkalinity",
           "=BATH.ACIDFOR([volume], [titrated], [acid], [purity])",

@@ -202,7 +202,7 @@ export const thresholdAndTopUp: TourSheet = {
         },
         result(
           "What to add after the first addition",
-          "=BATH.NEXTADD(INDEX([added], 1), INDEX([befores], 1), INDEX([afters], 1), [baseline])",
+          "=BATH.NEXTADD(INDEX([added], 1), INDEX([befores], 1), INDEX([afters], 1), [baseline], [builder], [baselineAt], [alkalinity], 0.1, [openingDose])",
           "US gal",
           "0.00",
         ),
@@ -219,7 +219,7 @@ export const thresholdAndTopUp: TourSheet = {
         number("later", "Read at 17:00 on a cooled sample", 10.9, "pH", { format: "0.00" }),
         result(
           "Top-up by what the additions did",
-          "=BATH.TOPUPLEARNED([baseline], [later], [added], [befores], [afters])",
+          "=BATH.TOPUPLEARNED([baseline], [later], [added], [befores], [afters], [openingDose])",
           "US gal",
           "0.00",
         ),

@@ -9,6 +9,7 @@ import { bathState, bench } from "../joblog/model/words.ts";
 import { askNumber } from "./ask.ts";
 import { findRow, type RowFacts, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import { missingOpening } from "./planned-dose.ts";
+import { shopsMeterAccuracy } from "./shop-values.ts";
 import { trendOf } from "./trend-points.ts";
 import { countOf } from "./wording/figure-words.ts";
 import { amount, figure } from "./wording/figures.ts";
@@ -42,7 +43,9 @@ export function hoursLeft(log: LogSnapshot, bath: string): number | undefined {
 /** A top-up from here by the response of this bath's own earlier additions; undefined before the first was read. */
 export function learnedTopUp(log: LogSnapshot, bath: string, ph: number): number | undefined {
   const row = findRow(log, "baths", "bath", bath);
-  const baseline = row === undefined ? undefined : rowFacts(row).number("baseline");
+  const [baseline, openingDose] = (["baseline", "openingDose"] as const).map((id) =>
+    row === undefined ? undefined : rowFacts(row).number(id),
+  );
   const known = rowsOfBath(log, "additions", bath)
     .map(rowFacts)
     .filter(
@@ -60,6 +63,8 @@ export function learnedTopUp(log: LogSnapshot, bath: string, ph: number): number
     additions: column("amount"),
     befores: column("phBefore"),
     afters: column("phAfter"),
+    opening_dose: openingDose,
+    meter_accuracy: shopsMeterAccuracy(log),
   });
   return answer.known ? answer.value : undefined;
 }

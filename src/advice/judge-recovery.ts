@@ -8,7 +8,7 @@ import { alkalinityOf } from "./bath-values.ts";
 import type { DraftedRow } from "./drafted-row.ts";
 import type { Finding } from "./finding.ts";
 import type { LogContext } from "./log-context.ts";
-import { shopsHouseShare } from "./shop-values.ts";
+import { shopsHouseShare, shopsMeterAccuracy } from "./shop-values.ts";
 import { amount, ph as phFigure } from "./wording/figures.ts";
 
 /** The first addition of a top-up from a pH at the baseline's temperature: no row says it, for the verdict may be to hold. */
@@ -23,6 +23,7 @@ function firstFrom(bath: RowFacts<"baths">, ph: number, { log, system }: LogCont
     temperature: bath.number("baselineTemperature"),
     alkalinity: alkalinityOf(bath),
     house_share: shopsHouseShare(log),
+    meter_accuracy: shopsMeterAccuracy(log),
     system,
   });
   if (!range.known) return range;

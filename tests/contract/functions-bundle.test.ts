@@ -1,11 +1,14 @@
-import { fileURLToPath } from "node:url";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
 import { createContext, runInContext } from "node:vm";
 
-import { build } from "esbuild";
 import { beforeAll, describe, expect, it } from "vitest";
 
 import { catalogue } from "../../functions/catalogue.ts";
 import { references } from "../../functions/references.ts";
+import { functionsBundle } from "../../rspack.config.ts";
+import { bundle } from "../../scripts/build/bundle.ts";
 import { overBudget } from "../../scripts/check-sizes.ts";
 
 type CellFunction = (...cells: readonly unknown[]) => unknown;
@@ -52,17 +55,11 @@ function refusalOf(id: string, ...cells: readonly unknown[]): CellError {
 }
 
 beforeAll(async () => {
-  const built = await build({
-    entryPoints: [fileURLToPath(new URL("../../src/excel/functions/functions-entry.ts", import.meta.url))],
-    bundle: true,
-    write: false,
-    format: "iife",
-    platform: "neutral",
-    target: "es2022",
-    minify: true,
-    charset: "utf8",
-  });
-  source = built.outputFiles[0]?.text ?? "";
+  const folder = await mkdtemp(path.join(tmpdir(), "functions-"));
+  const configuration = functionsBundle("production");
+  await bundle({ ...configuration, output: { ...configuration.output, path: folder } });
+  source = await readFile(path.join(folder, "functions.js"), "utf8");
+  await rm(folder, { recursive: true });
   registered = runBundle();
 });
 
@@ -75,12 +72,20 @@ describe("the functions bundle with nothing but a global CustomFunctions", () =>
     expect(source).not.toMatch(/\b(?:document|window|Office|Excel\.run|process|require)\b(?=[.(])/);
   });
 
-  it("leaves out what only a reader needs: formulas in print, their sources and cautions", () => {
-    const inPrint = Object.values(references).flatMap(({ symbols, source: says, cautions }) => [
-      ...symbols,
-      ...(says.length > 40 ? [says] : []),
-      ...cautions.map(({ text }) => text),
-    ]);
+  it("leaves out what only a reader needs: help, notes, examples, formulas in print, sources and cautions", () => {
+    const inPrint = [
+      ...Object.values(references).flatMap(({ symbols, source: says, cautions }) => [
+        ...symbols,
+        ...(says.length > 40 ? [says] : []),
+        ...cautions.map(({ text }) => text),
+      ]),
+      ...catalogue.flatMap(({ summary, notes, examples, source: says }) => [
+        summary,
+        ...notes,
+        ...examples.map(({ formula }) => formula),
+        ...(says.length > 40 ? [says] : []),
+      ]),
+    ];
     expect(inPrint.length).toBeGreaterThan(100);
     expect(inPrint.filter((words) => source.includes(words) || source.includes(JSON.stringify(words)))).toEqual([]);
   });

@@ -4,14 +4,16 @@ import { describe, expect, it } from "vitest";
 import type { CellInput } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
 import { findFunction } from "../../functions/find-function.ts";
+import type { Bath } from "../../src/core/bath/bath.ts";
 import { anchoredBaths } from "../../src/core/bath/model/bath-question.ts";
 import { builderFromWord } from "../../src/core/bath/model/builder.ts";
 import { afterLoss } from "../../src/core/bath/model/loss.ts";
 import { toppedUp, topUpTo } from "../../src/core/bath/model/share-of-dose.ts";
 import { waterFromTests } from "../../src/core/bath/model/water.ts";
+import { topUpShare } from "../../src/core/bath/top-up.ts";
 import { phOf } from "../../src/core/chemistry/ph-of.ts";
 import { celsiusZero } from "../../src/core/units/exact-constants.ts";
-import { equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantity.ts";
+import { alkalinity as alkalinityOf, equivalentsPerKilogram, kelvin, ph } from "../../src/core/units/quantity.ts";
 import { runs } from "../setup/random-runs.ts";
 
 function spill(id: string, ...cells: readonly CellInput[]): readonly number[] {
@@ -30,6 +32,8 @@ const baseline = fc.double({ min: 10.2, max: 11.4, noNaN: true });
 const celsius = fc.double({ min: 10, max: 75, noNaN: true });
 /** Every builder reaches these with something to spare. */
 const reachable = fc.double({ min: 10.2, max: 11, noNaN: true });
+/** As cool as a bath must be before acid goes in. */
+const cooled = fc.double({ min: 10, max: 39.9, noNaN: true });
 const lukewarm = fc.double({ min: 10, max: 45, noNaN: true });
 /** A bare number may be in another unit where it is low. */
 const labFigure = (tested: number): string => `${String(tested)} mg/L`;
@@ -90,12 +94,12 @@ describe("a bath of any known builder", () => {
     fc.assert(
       fc.property(
         reachable,
-        lukewarm,
+        cooled,
         word,
         fc.constantFrom("citric", "hydrochloric", "sulfuric", "sodium bisulfate"),
         (read, at, builder, acid) => {
           const amounts = [read, 10, 9, 8, 7, 6].map((target) =>
-            ask("ACIDTO", 100, read, target, acid, builder, at, null, "metric"),
+            ask("ACIDTO", 100, read, target, acid, builder, at, null, null, "metric"),
           );
           expect(amounts[0]).toBe(0);
           expect(amounts).toEqual([...amounts].sort((first, second) => first - second));
@@ -108,23 +112,35 @@ describe("a bath of any known builder", () => {
 });
 
 describe("a top-up", () => {
-  it("is ordered low, best, high, never negative, and begins with no more than the best", () => {
+  const bathOf = (opened: number, at: number, builder: string, water: number | null): Bath => ({
+    baseline: ph(opened),
+    temperature: kelvin(celsiusZero + at),
+    builder: builderFromWord(builder),
+    alkalinity: water === null ? undefined : alkalinityOf(water / 50.043),
+  });
+
+  it("is ordered low, best, high, never negative, and begins with no more than the best; more than the opening dose is refused", () => {
     fc.assert(
       fc.property(baseline, drop, celsius, maybeUnknown, fc.option(alkalinity), (opened, fall, at, builder, water) => {
+        const lab = water === null ? null : labFigure(water);
+        const cells = [4, opened, opened - fall, builder, at, lab, null, null, "metric"];
+        const share = topUpShare(bathOf(opened, at, builder, water), ph(opened - fall), { accuracy: 0.05 });
+        expect(share.low).toBeGreaterThanOrEqual(0);
+        expect(share.best).toBeGreaterThanOrEqual(share.low);
+        expect(share.high).toBeGreaterThanOrEqual(share.best);
+        if (share.best > 1) {
+          expect(() => spill("TOPUPRANGE", ...cells)).toThrow(/times the opening dose/);
+          return;
+        }
         const [low = Number.NaN, best = Number.NaN, high = Number.NaN, first = Number.NaN] = spill(
           "TOPUPRANGE",
-          4,
-          opened,
-          opened - fall,
-          builder,
-          at,
-          water === null ? null : labFigure(water),
-          null,
-          "metric",
+          ...cells,
         );
+        expect(best).toBeCloseTo(4 * share.best, 3);
         expect(low).toBeGreaterThanOrEqual(0);
         expect(best).toBeGreaterThanOrEqual(low);
         expect(high).toBeGreaterThanOrEqual(best);
+        expect(high).toBeLessThanOrEqual(4);
         expect(first).toBeLessThanOrEqual(best);
       }),
       few,
@@ -134,8 +150,8 @@ describe("a top-up", () => {
   it("shrinks to nothing as the reading nears the baseline", () => {
     fc.assert(
       fc.property(baseline, drop, celsius, maybeUnknown, alkalinity, (opened, fall, at, builder, water) => {
-        const shares = [fall, fall / 2, fall / 4, 0].map((by) =>
-          ask("TOPUP", 1, opened, opened - by, builder, at, labFigure(water), null, "metric"),
+        const shares = [fall, fall / 2, fall / 4, 0].map(
+          (by) => topUpShare(bathOf(opened, at, builder, water), ph(opened - by)).best,
         );
         expect(shares).toEqual([...shares].sort((first, second) => second - first));
         expect(shares.at(-1)).toBe(0);

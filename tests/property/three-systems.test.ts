@@ -72,7 +72,9 @@ function toldIn(system: UnitSystem, shop: Job): Story {
   const dose = number("DOSE", volume, `1+${String(shop.parts)}`, system);
   const bath = [shop.builder, degrees(shop.cool), labFigure(shop.alkalinity)] as const;
   const reading = shop.baseline - shop.fall;
-  const [low, best, high, first] = spill("TOPUPRANGE", dose, shop.baseline, reading, ...bath, null, system).map(Number);
+  const [low, best, high, first] = spill("TOPUPRANGE", dose, shop.baseline, reading, ...bath, null, null, system).map(
+    Number,
+  );
   const verdict = String(
     spill(
       "VERDICT",
@@ -131,7 +133,19 @@ function toldIn(system: UnitSystem, shop: Job): Story {
     "top-up, high": liters(high ?? Number.NaN),
     "first addition": liters(first ?? Number.NaN),
     "next addition": liters(
-      number("NEXTADD", first ?? Number.NaN, reading, reading + 0.05, shop.baseline, ...bath, null, system),
+      number(
+        "NEXTADD",
+        first ?? Number.NaN,
+        reading,
+        reading + 0.15,
+        shop.baseline,
+        ...bath,
+        0.04,
+        dose,
+        null,
+        null,
+        system,
+      ),
     ),
     buffer: number("BUFFERPH", "borax", degrees(shop.cool), system),
     slope: number("METERSLOPE", "phosphate", 3, "borax", -131, degrees(shop.cool), system),
@@ -140,9 +154,9 @@ function toldIn(system: UnitSystem, shop: Job): Story {
     "concentrate carried out": liters(replaced ?? Number.NaN),
     "strength left": number("DRAGOUT", volume, cell.volume(shop.dragged), shop.loads),
     cost: price * dose,
-    "dry acid": inKilograms[system] * number("ACIDFOR", volume, shop.spent, "citric", null, system),
+    "dry acid": inKilograms[system] * number("ACIDFOR", volume, `${String(shop.spent)} meq/L`, "citric", null, system),
     "liquid acid": liters(
-      number("ACIDTO", volume, reading, 8.5, "hydrochloric", shop.builder, degrees(shop.cool), null, system),
+      number("ACIDTO", volume, reading, 8.5, "hydrochloric", shop.builder, degrees(shop.cool), null, null, system),
     ),
     release: String(spill("DISCHARGECHECK", 8.5, 6, 9, degrees(shop.cool), system)[0]),
     heat: number("HEATENERGY", volume, degrees(shop.cool), degrees(shop.hot), system),

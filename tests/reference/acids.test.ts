@@ -2,14 +2,18 @@ import { describe, expect, it } from "vitest";
 
 import { acidAmount } from "../../src/core/discharge/acid-amount.ts";
 import { acidProducts } from "../../src/core/discharge/acid-products.ts";
+import { alkalinity, cubicMeters } from "../../src/core/units/quantity.ts";
 
 const sodiumHydroxide = 0.039997; // kg/mol
 
 /** eq/L of a liquid acid. */
 function normality(acid: "hydrochloric" | "sulfuric" | "acetic", percent: number): number {
-  const amount = acidAmount(acid, 1, percent);
+  const liter = cubicMeters(0.001);
+  const normal = alkalinity(1000);
+  const liters = 20; // of bath, so that the acid is a small part of it
+  const amount = acidAmount(acid, cubicMeters(liters * liter), alkalinity(normal / liters), percent);
   if (amount.form !== "liquid") throw new TypeError(`${acid} is a liquid`);
-  return 0.001 / amount.volume;
+  return liter / amount.volume;
 }
 
 describe("the equivalents of acids", () => {

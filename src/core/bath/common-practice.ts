@@ -12,8 +12,14 @@ export const meterAccuracy = 0.05;
 /** A third of the opening dose first, then mix and read again. */
 export const usualHouseShare = 1 / 3;
 
-/** A rise below this may be the meter alone, so it tells nothing about the addition. */
-export const leastRise = 0.03;
+/** How far a pH meter of a shop may be off, either way. */
+export const usualMeterAccuracy = 0.05;
+
+/** One reading may be off one way and the next the other way. */
+export const readingsCompared = 2;
+
+/** What comes to more than this many times what was measured is no estimate any more. */
+export const farthestEstimate = 10;
 
 /**
  * Drag-out is an estimate and a level is read to a tenth of an inch: carried out may exceed the level's fall by half

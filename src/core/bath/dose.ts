@@ -1,5 +1,5 @@
 import { checkWithin } from "../limits/domain.ts";
-import { bathStrength, liquidVolume } from "../limits/domains.ts";
+import { chargeStrength, liquidVolume } from "../limits/domains.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
 import { cubicMeters } from "../units/quantity.ts";
 
@@ -10,6 +10,6 @@ import { cubicMeters } from "../units/quantity.ts";
  */
 export function dose(volume: CubicMeters, strength: VolumeFraction): CubicMeters {
   checkWithin("volume", volume, liquidVolume);
-  checkWithin("rate", strength, bathStrength);
+  checkWithin("rate", strength, chargeStrength);
   return cubicMeters(volume * strength);
 }

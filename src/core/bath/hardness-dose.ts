@@ -3,6 +3,7 @@ import { liquidVolume, sequesteringCapacity, waterHardness } from "../limits/dom
 import { molarMassCalciumCarbonate } from "../units/exact-constants.ts";
 import type { CubicMeters, Hardness, KilogramsPerCubicMeter } from "../units/quantity.ts";
 import { cubicMeters } from "../units/quantity.ts";
+import { checkFits, short } from "./extra-dose.ts";
 
 export interface HardnessLoad {
   readonly volume: CubicMeters;
@@ -18,6 +19,7 @@ export interface HardnessLoad {
  * below zero.
  *
  * @throws OutOfRange for a value outside its domain
+ * @throws DomainError "invalid" where the extra comes to more concentrate than water
  */
 export function hardnessDose(load: HardnessLoad): CubicMeters {
   checkWithin("volume", load.volume, liquidVolume);
@@ -25,5 +27,10 @@ export function hardnessDose(load: HardnessLoad): CubicMeters {
   checkWithin("label hardness", load.labelHardness, waterHardness);
   checkWithin("capacity", load.capacity, sequesteringCapacity);
   const excess = Math.max(0, load.hardness - load.labelHardness);
-  return cubicMeters((load.volume * excess * molarMassCalciumCarbonate) / load.capacity);
+  const share = (excess * molarMassCalciumCarbonate) / load.capacity;
+  checkFits(share, {
+    figure: `Capacity is ${short(load.capacity)} mg/mL`,
+    otherwise: `If the data sheet says grams to the mL, it is ${short(1000 * load.capacity)} mg/mL`,
+  });
+  return cubicMeters(load.volume * share);
 }

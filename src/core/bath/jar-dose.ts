@@ -1,6 +1,6 @@
 import { checkWithin } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
-import { bathStrength, liquidVolume, plainAmount } from "../limits/domains.ts";
+import { chargeStrength, liquidVolume, plainAmount } from "../limits/domains.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
 import { cubicMeters } from "../units/quantity.ts";
 
@@ -15,18 +15,18 @@ export interface PassingDoses {
  * reference water.
  *
  * @throws OutOfRange for a value outside its domain
- * @throws DomainError "invalid" where the dose comes to more than the bath
+ * @throws DomainError "invalid" where the dose comes to more concentrate than water
  */
 export function jarDose(volume: CubicMeters, doses: PassingDoses, labelStrength: VolumeFraction): CubicMeters {
   checkWithin("volume", volume, liquidVolume);
   checkWithin("dose in this water", doses.inThisWater, plainAmount);
   checkWithin("dose in reference", doses.inReference, plainAmount);
-  checkWithin("label dose", labelStrength, bathStrength);
+  checkWithin("label dose", labelStrength, chargeStrength);
   const strength = labelStrength * (doses.inThisWater / doses.inReference);
-  if (strength > 1) {
+  if (strength > chargeStrength.high) {
     throw new DomainError(
       "invalid",
-      "Dose in this water over dose in reference comes to more than the whole bath; both must be amounts in one unit, for equal jars",
+      "Dose in this water over dose in reference comes to more concentrate than water; both must be amounts in one unit, for equal jars",
     );
   }
   return cubicMeters(volume * strength);

@@ -1,6 +1,6 @@
 import { checkWithin } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
-import { amountOrNone, loadCount, plainAmount, washBathStrength } from "../limits/domains.ts";
+import { amountOrNone, chargeStrength, loadCount, plainAmount } from "../limits/domains.ts";
 import type { VolumeFraction } from "../units/quantity.ts";
 import { mostCarriedOut } from "./common-practice.ts";
 
@@ -39,7 +39,7 @@ export function levelMakeUp(
   checkWithin("loads", loads, loadCount);
   checkWithin("drag out per load", dragOutPerLoad, amountOrNone);
   checkWithin("drained", drained, amountOrNone);
-  if (strength !== undefined) checkWithin("rate", strength, washBathStrength);
+  if (strength !== undefined) checkWithin("rate", strength, chargeStrength);
   if (loads > 0 && dragOutPerLoad === 0) {
     throw new DomainError(
       "invalid",

@@ -10,6 +10,10 @@ import { volumeFraction } from "../units/quantity.ts";
  */
 export function strengthReached(concentrate: CubicMeters, finishedBath: CubicMeters): VolumeFraction {
   checkWithin("volume", finishedBath, liquidVolume);
-  checkWithin("dose", concentrate, { ...liquidVolume, high: finishedBath });
+  checkWithin("dose", concentrate, {
+    ...liquidVolume,
+    high: finishedBath,
+    tooHigh: "A bath holds no more than its own volume.",
+  });
   return volumeFraction(concentrate / finishedBath);
 }

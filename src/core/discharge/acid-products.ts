@@ -6,8 +6,8 @@ import type { Points } from "../numeric/interpolate.ts";
 interface AcidProduct {
   /** kg of pure acid per equivalent. */
   readonly perEquivalent: number;
-  /** Percent by weight that it is usually sold at; common practice, no source. */
-  readonly usualPurity: number;
+  /** Percent by weight that it is usually sold at (common practice, no source); absent where it is sold at any. */
+  readonly usualPurity?: number;
   /** Density in kg/m3 over percent by weight at 20 °C; absent for what is sold dry. */
   readonly density?: Points;
 }
@@ -65,5 +65,5 @@ export const acidProducts: Readonly<Record<AcidName, AcidProduct>> = {
     density: hydrochloricDensity,
   },
   sulfuric: { perEquivalent: perEquivalent("H2SO4", "sulfuric"), usualPurity: 93, density: sulfuricDensity },
-  acetic: { perEquivalent: perEquivalent("CH3COOH", "acetic"), usualPurity: 100, density: aceticDensity },
+  acetic: { perEquivalent: perEquivalent("CH3COOH", "acetic"), density: aceticDensity },
 };

@@ -1,6 +1,6 @@
 import { checkWithin } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
-import { readablePh, releaseTemperature } from "../limits/domains.ts";
+import { readablePh, releaseTemperature, sewerLimit } from "../limits/domains.ts";
 import type { Kelvin, PH } from "../units/quantity.ts";
 
 /** A release's own limits, both allowed themselves. */
@@ -15,7 +15,8 @@ export const placesAmongLimits = ["within", "below", "above"] as const;
  * Where a reading lies among a shop's own limits. It says nothing of whether a release is allowed.
  *
  * @param temperature of the sample; absent: not judged
- * @throws OutOfRange for a value outside its domain, such as a sample above 40 °C, which must cool first
+ * @throws OutOfRange for a value outside its domain, such as a sample above 40 °C, which must cool first, or a
+ *   limit below the federal floor or at hazardous waste
  * @throws DomainError where the low limit is not below the high one
  */
 export function placeAmongLimits(
@@ -24,8 +25,8 @@ export function placeAmongLimits(
   temperature: Kelvin | undefined,
 ): (typeof placesAmongLimits)[number] {
   checkWithin("pH", reading, readablePh);
-  checkWithin("low", low, readablePh);
-  checkWithin("high", high, readablePh);
+  checkWithin("low", low, sewerLimit);
+  checkWithin("high", high, sewerLimit);
   if (low >= high)
     throw new DomainError("invalid", "Low must lie below high: the limits are the wrong way around or the same");
   if (temperature !== undefined) checkWithin("temperature", temperature, releaseTemperature);

@@ -13,8 +13,10 @@ export interface Domain {
   readonly openLow?: boolean;
   /** The high end itself is not allowed. */
   readonly openHigh?: boolean;
-  /** Why it ends where it does, said after the range: "as far as …". */
-  readonly why?: string;
+  /** Why nothing lower is taken, and what to do: whole sentences, said after the range. */
+  readonly tooLow?: string;
+  /** Why nothing higher is taken, and what to do. */
+  readonly tooHigh?: string;
 }
 
 /** An input outside its domain; whoever knows the user's unit words the message from these facts. */
@@ -30,6 +32,11 @@ export class OutOfRange extends DomainError {
     this.given = given;
     this.domain = domain;
   }
+}
+
+/** Why a value outside its domain is refused, where the domain says so. */
+export function reasonOf({ given, domain }: OutOfRange): string | undefined {
+  return given > domain.low ? domain.tooHigh : domain.tooLow;
 }
 
 export function isWithin(value: number, domain: Domain): boolean {

@@ -1,5 +1,6 @@
 import { celsiusZero } from "../units/exact-constants.ts";
 import type { Domain } from "./domain.ts";
+import { corrosiveAlkali, meterDoubt, sewerFloor } from "./legal-limits.ts";
 
 /**
  * Generous limits that no shop tank reaches: they catch a slipped decimal point or a wrong unit, not
@@ -9,13 +10,11 @@ export const tankLength: Domain = { measure: "length", low: 0, openLow: true, hi
 export const liquidVolume: Domain = { measure: "volume", low: 0, openLow: true, high: 10_000 };
 export const displacedVolume: Domain = { measure: "volume", low: 0, high: 10_000 };
 export const bathStrength: Domain = { measure: "strength", low: 0, openLow: true, high: 1 };
-/** What stands in a tank; a label's ratio the wrong way round would make it mostly concentrate. */
-export const washBathStrength: Domain = {
-  measure: "strength",
-  low: 0,
-  openLow: true,
+/** What a tank is charged at: beyond one part and one part, concentrate and water were mixed up. */
+export const chargeStrength: Domain = {
+  ...bathStrength,
   high: 0.5,
-  why: "since a bath holds more water than concentrate",
+  tooHigh: "A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.",
 };
 /** As far as the chemistry's constants were checked, with a little room. */
 export const bathTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 80 };
@@ -28,7 +27,40 @@ export const concentrateAlkalinity: Domain = { measure: "alkalinity", low: 0, op
 export const sequesteringCapacity: Domain = { measure: "amount per volume", low: 0, openLow: true, high: 1000 };
 /** Dissolved ion up to 100 g/L. */
 export const ionConcentration: Domain = { measure: "amount per volume", low: 0, high: 100 };
+/** What a wash bath can hold: 0.5 eq/L is 20 g/L of sodium hydroxide, several times a strong charge; common practice, no source. */
+export const bathAlkalinity: Domain = { measure: "alkalinity", low: 0, openLow: true, high: 500 };
 export const readablePh: Domain = { measure: "pH", low: 0, high: 14.5 };
+const nearCorrosive = corrosiveAlkali - meterDoubt;
+/** A pH that an amount is worked out to reach. */
+export const aimedPh: Domain = {
+  ...readablePh,
+  high: nearCorrosive,
+  tooHigh:
+    "No amount is worked out for more: a bath that is poured away at 12.5 is hazardous waste, D002 (40 CFR 261.22), and within 0.1 of that no meter decides.",
+};
+/** A spent bath that may be neutralized without asking anybody. */
+export const treatedPh: Domain = {
+  ...readablePh,
+  high: nearCorrosive,
+  tooHigh:
+    "At 12.5 a spent bath is hazardous waste, D002, before any acid (40 CFR 261.22), and within 0.1 of that no meter decides: ask the authority before it is treated.",
+};
+export const neutralizedPh: Domain = {
+  ...readablePh,
+  low: 6,
+  tooLow:
+    "Federal law lets nothing below pH 5.0 into a sewer (40 CFR 403.5(b)(2)), and so near it a little acid moves the pH far: aim at 6 or higher.",
+};
+/** A limit that a shop may write for its own drain. */
+export const sewerLimit: Domain = {
+  ...readablePh,
+  low: sewerFloor,
+  high: nearCorrosive,
+  tooLow: "Federal law lets nothing below pH 5.0 into a sewer, except to works designed for it (40 CFR 403.5(b)(2)).",
+  tooHigh: "At 12.5 and more it is hazardous waste, D002 (40 CFR 261.22), and within 0.1 of that no meter decides.",
+};
+/** How far a meter may be off, either way. */
+export const meterAccuracy: Domain = { measure: "number", low: 0, openLow: true, high: 0.5 };
 export const phDrop: Domain = { measure: "number", low: 0, openLow: true, high: 5 };
 export const phTolerance: Domain = { measure: "number", low: 0, openLow: true, high: 5 };
 export const shareOfWhole: Domain = { measure: "number", low: 0, openLow: true, high: 1 };
@@ -63,6 +95,9 @@ export const saltRejection: Domain = { measure: "number", low: 0, high: 1 };
 /** Below 4.5 no alkalinity is left; above about 9.5 it is no longer bicarbonate, which the index takes it for (from memory). */
 export const langelierPh: Domain = { measure: "pH", low: 4.5, high: 9.5 };
 export const langelierTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
+/** From 0.1 mg/L, the least that a test tells; the logarithm of less says nothing of a water. */
+export const langelierHardness: Domain = { ...waterHardness, low: 0.001 };
+export const langelierAlkalinity: Domain = { ...waterAlkalinity, low: 0.002 };
 /** 10 to 10 000 mg/L: A is 0 at the low end, and brine needs another index (ASTM D3739 family, from memory). */
 export const langelierSolids: Domain = { measure: "amount per volume", low: 0.01, high: 10 };
 /** Days of a date in Excel up to the year 9999, or hours and minutes since a start. */
@@ -75,7 +110,18 @@ export const electrodePotential: Domain = { measure: "number", low: -2000, high:
 export const amountOrNone: Domain = { measure: "number", low: 0, high: 1e9 };
 export const loadCount: Domain = { measure: "number", low: 0, high: 1e6 };
 /** Up to 104 °F, above which federal law lets nothing reach the treatment works (40 CFR 403.5(b)(5)). */
-export const releaseTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 40 };
+export const releaseTemperature: Domain = {
+  measure: "temperature",
+  low: celsiusZero,
+  high: celsiusZero + 40,
+  tooHigh: "Let it cool and read again: a hot alkaline bath reads lower than a cool one.",
+};
+/** Of a bath that acid goes into. */
+export const treatedTemperature: Domain = {
+  ...releaseTemperature,
+  tooHigh:
+    "Let it cool and read again: acid makes a hot bath foam and spit, and a hot bath reads lower than a cool one.",
+};
 /** Liquid water at the pressure of the air. */
 export const liquidWater: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
 /** Up to a megawatt. */

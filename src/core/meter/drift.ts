@@ -44,5 +44,7 @@ export function driftCorrected(reading: PH, when: number, checks: readonly Meter
   const adjusted = checks.reduce((last, { time }) => (time <= when ? Math.max(last, time) : last), -Infinity);
   const next = nextCheck(checks, when);
   if (next === undefined || adjusted === -Infinity) return reading;
-  return ph(reading - (next.asFoundError * (when - adjusted)) / (next.time - adjusted));
+  const corrected = ph(reading - (next.asFoundError * (when - adjusted)) / (next.time - adjusted));
+  checkWithin("corrected reading", corrected, readablePh);
+  return corrected;
 }

@@ -1,10 +1,10 @@
 import { checkWithin } from "../limits/domain.ts";
 import {
+  langelierAlkalinity,
+  langelierHardness,
   langelierPh,
   langelierSolids,
   langelierTemperature,
-  waterAlkalinity,
-  waterHardness,
 } from "../limits/domains.ts";
 import { molarMassCalciumCarbonate } from "../units/exact-constants.ts";
 import type { Alkalinity, Hardness, Kelvin, KilogramsPerCubicMeter, PH } from "../units/quantity.ts";
@@ -37,8 +37,8 @@ function asCalciumCarbonate(moles: number): number {
 export function langelierIndex(water: SupplyWater): number {
   checkWithin("ph", water.ph, langelierPh);
   checkWithin("temperature", water.temperature, langelierTemperature);
-  checkWithin("calcium hardness", water.calciumHardness, { ...waterHardness, openLow: true });
-  checkWithin("alkalinity", water.alkalinity, { ...waterAlkalinity, openLow: true });
+  checkWithin("calcium hardness", water.calciumHardness, langelierHardness);
+  checkWithin("alkalinity", water.alkalinity, langelierAlkalinity);
   checkWithin("tds", water.dissolvedSolids, langelierSolids);
   const a = (Math.log10(water.dissolvedSolids * milligramsPerLiter) - 1) / 10;
   const b = -13.12 * Math.log10(water.temperature) + 34.55;

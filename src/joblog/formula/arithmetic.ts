@@ -30,8 +30,6 @@ export const sum = (...values: readonly Value[]): Expression => apply("SUM", ...
 
 export const largest = (...values: readonly Value[]): Expression => apply("MAX", ...values);
 
-export const smallest = (...values: readonly Value[]): Expression => apply("MIN", ...values);
-
 /** How many of them are numbers. */
 export const countOfNumbers = (...values: readonly Value[]): Expression => apply("COUNT", ...values);
 

@@ -1,3 +1,4 @@
+import { neutralizedPh, sewerLimit } from "../../core/limits/domains.ts";
 import type { LimitsOf, UnitOf } from "./definition.ts";
 
 /** The same unit word in every system. */
@@ -23,7 +24,6 @@ export const density: UnitOf = always("kg/L");
 export const sequestering: UnitOf = always("mg CaCO3/mL");
 export const equivalents: UnitOf = always("eq/L");
 export const conductivity: UnitOf = always("mS/cm");
-export const titratedAlkalinity: UnitOf = always("meq/L");
 /** Hardness as a mass, and alkali as equivalents, that water brings into a bath. */
 export const hardnessAdded: UnitOf = always("g CaCO3");
 export const alkaliAdded: UnitOf = always("eq");
@@ -67,3 +67,8 @@ export const temperatureLimits: LimitsOf = {
 /** A meter that shows 0 stands dry or is switched off: no reading. */
 export const phLimits: LimitsOf = between(0.1, 14.5);
 export const moneyLimits: LimitsOf = between(0, 1_000_000);
+/** What a permit may ask and a bath be brought to; the functions that judge and size it take no other. */
+export const sewerLimits: LimitsOf = between(sewerLimit.low, sewerLimit.high);
+export const neutralizedPhLimits: LimitsOf = between(neutralizedPh.low, sewerLimit.high);
+/** mg/L, as ACIDTO takes a number without a unit: less was most likely meant as meq/L, more no bath holds. */
+export const bathAlkalinityLimits: LimitsOf = between(100, 25_000);

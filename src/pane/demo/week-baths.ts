@@ -97,7 +97,7 @@ const release: readonly WeekEvent[] = [
       volume: 120.1,
       ph: 11.22,
       temperature: "24.5 C",
-      alkalinity: 13.65,
+      alkalinity: 683,
       acid: "citric",
       target: 8.5,
       stage1: "0.128 kg",

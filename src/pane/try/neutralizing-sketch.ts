@@ -28,7 +28,16 @@ export const neutralizingSketch: Sketch = {
     { key: "ph", label: "pH now, cooled" },
     { key: "target", label: "pH wanted" },
     { key: "acid", label: "Acid", choices: acidNames },
-    { key: "titrated", label: "Titrated alkalinity, meq/L", hint: "To pH 4.5. Left out, the amount is a minimum." },
+    {
+      key: "purity",
+      label: "Acid in the product, %",
+      hint: "By weight. Left out, the usual product; acetic has none.",
+    },
+    {
+      key: "titrated",
+      label: "Titrated alkalinity, mg/L",
+      hint: "To pH 4.5, as calcium carbonate; 1 meq/L is 50. Left out, the amount is a minimum.",
+    },
   ],
   proposals: ({ log, bath }) => {
     const facts = log === undefined ? undefined : bathFacts(log, bath);
@@ -40,16 +49,21 @@ export const neutralizingSketch: Sketch = {
       ph: last === undefined ? "" : figure(last, 2),
       target: "8.5",
       acid: "citric",
+      purity: "",
       titrated: "",
     };
   },
   work: (values, { system }) => {
-    const [volume = null, ph = null, target = null, titrated = null] = ["volume", "ph", "target", "titrated"].map(
-      (key) => typedCell(values, key),
-    );
+    const [volume = null, ph = null, target = null, titrated = null, purity = null] = [
+      "volume",
+      "ph",
+      "target",
+      "titrated",
+      "purity",
+    ].map((key) => typedCell(values, key));
     const acid = values["acid"] ?? "";
     if (volume === null || ph === null || target === null || acid === "") return { findings: [] };
-    const asked = { volume, ph, target_ph: target, acid, alkalinity_meq_L: titrated };
+    const asked = { volume, ph, target_ph: target, acid, alkalinity: titrated, purity };
     const needed = askNumber(acidTo, { ...asked, system });
     if (!needed.known) return { findings: [{ tone: "act", text: needed.why }] };
     const unit = acidUnit(acid, system);

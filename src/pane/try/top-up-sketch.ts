@@ -3,9 +3,9 @@ import { topUpRange } from "../../../functions/top-up/top-up-range.ts";
 import { askNumber, askRow } from "../../advice/ask.ts";
 import { lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
 import { alkalinityOf, bathFacts, dropOf } from "../../advice/bath-values.ts";
-import { shopsDrop, shopsHouseShare } from "../../advice/shop-values.ts";
+import { shopsDrop, shopsHouseShare, shopsMeterAccuracy } from "../../advice/shop-values.ts";
 import { amount, figure, percent, ph } from "../../advice/wording/figures.ts";
-import { usualHouseShare } from "../../core/bath/common-practice.ts";
+import { usualHouseShare, usualMeterAccuracy } from "../../core/bath/common-practice.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit, volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { builders } from "../../joblog/model/words.ts";
@@ -16,6 +16,12 @@ import type { Sketch } from "./sketch.ts";
 function shareCell(log: LogSnapshot | undefined): TypedCell {
   const share = shopsHouseShare(log);
   return share === usualHouseShare ? null : share;
+}
+
+/** What the shop lets its meter be off; left out where it is the function's own. */
+function accuracyCell(log: LogSnapshot | undefined): TypedCell {
+  const accuracy = shopsMeterAccuracy(log);
+  return accuracy === usualMeterAccuracy ? null : accuracy;
 }
 
 export const topUpSketch: Sketch = {
@@ -57,8 +63,16 @@ export const topUpSketch: Sketch = {
       "alkalinity",
     ].map((key) => typedCell(values, key));
     if (dose === null || baseline === null || reading === null) return { findings: [] };
-    const share = shareCell(log);
-    const asked = { opening_dose: dose, baseline, reading, builder, temperature, alkalinity, house_share: share };
+    const asked = {
+      opening_dose: dose,
+      baseline,
+      reading,
+      builder,
+      temperature,
+      alkalinity,
+      house_share: shareCell(log),
+      meter_accuracy: accuracyCell(log),
+    };
     const range = askRow(topUpRange, { ...asked, system: systemCell(system) });
     if (!range.known) return { findings: [{ tone: "act", text: range.why }] };
     const [low = 0, best = 0, high = 0, first = 0] = range.value;

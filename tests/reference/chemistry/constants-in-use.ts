@@ -98,7 +98,7 @@ export const constantsInUse: readonly ConstantInUse[] = [
   ),
   ...Object.entries(acidProducts).flatMap(([constant, { usualPurity, density = [] }]) =>
     [
-      ["usual purity", usualPurity] as const,
+      ...(usualPurity === undefined ? [] : [["usual purity", usualPurity] as const]),
       ...density.map(([percent, value]) => [`density at ${String(percent)} %`, value] as const),
     ].map(([part, value]) => ({ module: "discharge/acid-products", constant, part, value })),
   ),
@@ -114,8 +114,8 @@ export const writtenIn = [
   "chemistry/constants/water-ionization",
   "chemistry/constants/water-permittivity",
   "chemistry/equilibrium/activity",
-  "discharge/corrosive",
   "heat/water-enthalpy",
+  "limits/legal-limits",
   "meter/electrode-slope",
   "units/exact-constants",
   "water/hardness-class",

@@ -68,9 +68,14 @@ describe("what a bath's readings and additions foretell", () => {
         reading("R030", "2027-03-05T08:15", 10.83),
       ],
     });
-    // 0.824 of the opening dose of 4.178 gal: the invented week's own answer from the same three additions.
-    expect(Number(learnedTopUp(log, bath, 10.83)) / 4.178).toBeCloseTo(0.824, 2);
-    expect(forecast(log, bath, "US")).toEqual([expect.stringMatching(/own additions did: 3\.4\d gal in all/)]);
+    // 0.824 of the opening dose of 4.178 gal: the invented week's own answer from the same three additions, told by a
+    // meter that is good to 0.02.
+    const fine = { ...log, fields: { ...log.fields, meterLimit: 0.02 } };
+    expect(Number(learnedTopUp(fine, bath, 10.83)) / 4.178).toBeCloseTo(0.824, 2);
+    expect(forecast(fine, bath, "US")).toEqual([expect.stringMatching(/own additions did: 3\.4\d gal in all/)]);
+    // To the shop's 0.05 the third addition, a rise of 0.06, tells nothing: (10^11.42 − 10^10.83) over the mean of
+    // (10^11.13 − 10^10.83) and (10^11.33 − 10^11.13), by 0.3327 of the opening dose, is 0.889 of it.
+    expect(Number(learnedTopUp(log, bath, 10.83)) / 4.178).toBeCloseTo(0.889, 2);
   }, 90_000);
 
   // 121.175 gal at 1+28 holds 4.178 gal; four fifths of 28 parts of water, 1+22.4, takes 121.175 / 23.4 = 5.178 gal.

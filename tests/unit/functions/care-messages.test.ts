@@ -37,7 +37,10 @@ describe("a function of meter, level, trend, release, heat, stock or table", () 
       "Drag out per load is blank or 0, but there were loads: every load carries some solution out",
     ],
     ["=BATH.DISCHARGECHECK(8,9,6)", "Low must lie below high: the limits are the wrong way around or the same"],
-    ["=BATH.DISCHARGECHECK(8,6,9,131)", "Temperature is 131 °F; allowed: 32 to 104 °F."],
+    [
+      "=BATH.DISCHARGECHECK(8,6,9,131)",
+      "Temperature is 131 °F; allowed: 32 to 104 °F. Let it cool and read again: a hot alkaline bath reads lower than a cool one.",
+    ],
     ["=BATH.PHTREND({1;2;3},{11.4;11.3})", "Times and readings have 3 and 2 cells; they must have the same number."],
     ["=BATH.PHTREND({1;2;3},{11.4;11.3;112})", "Reading is 112; allowed: 0 to 14.5."],
     [

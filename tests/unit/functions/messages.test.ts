@@ -75,7 +75,10 @@ describe("a refusal", () => {
       "Rate is 0.0694444, the time of day that Excel makes of 1:40; write “1+40”, or “6.94444%” if it is a share, as text.",
     ],
     ['=BATH.STRENGTHOF("3 L",120)', "Volume has no unit and dose has one; write a unit with both, or with none."],
-    ["=BATH.STRENGTHOF(90,29)", "Dose is 90; allowed: more than 0 and at most 29."],
+    [
+      "=BATH.STRENGTHOF(90,29)",
+      "Dose is 90; allowed: more than 0 and at most 29. A bath holds no more than its own volume.",
+    ],
     ["=BATH.TOPUPRANGE(1,11.3,10.8,,,,33)", "House share is 33; write a share such as 0.33, or 33%."],
     ['=BATH.TRIGGER("11.3 pH")', "Baseline is “11.3 pH”; write the number alone, without a unit."],
     ['=BATH.TRIGGER("11;3")', "Baseline is “11;3”, not a number."],
@@ -90,7 +93,7 @@ describe("a refusal", () => {
     ],
     ['=BATH.TOPUP(4,11.3,10.8,,,,"acids")', "Loss is “acids”; did you mean “acid”? Write “acid”, “dilution”."],
     [
-      '=BATH.ACIDFOR(60,6,"sulfric")',
+      '=BATH.ACIDFOR(60,600,"sulfric")',
       "Acid is “sulfric”; write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”.",
     ],
     [
@@ -106,8 +109,8 @@ describe("a refusal", () => {
       "“from” is “oz/gal”, a unit of amount per volume, and “to” is “%”, one of strength; they do not convert. oz alone is a weight; a fluid ounce is written fl oz.",
     ],
     [
-      "=BATH.HARDNESSDOSE(100,250,1E-320)",
-      "Volume, Hardness, Capacity: one of these is too large or too small to calculate with.",
+      "=BATH.UNITPRICE(100,1E-320)",
+      "Pack price, Pack volume: one of these is too large or too small to calculate with.",
     ],
     [
       '=BATH.SOLUTIONPH({"NaOH",3})',
@@ -121,7 +124,10 @@ describe("a refusal", () => {
       '=BATH.UNITS("volumes")',
       `Kind is “volumes”; did you mean “volume”? Write ${quantityKinds.map((kind) => `“${kind}”`).join(", ")}.`,
     ],
-    ['=BATH.DOSE(60,"150%")', "Rate is 150 %; allowed: more than 0 and at most 100 %."],
+    [
+      '=BATH.DOSE(60,"150%")',
+      "Rate is 150 %; allowed: more than 0 and at most 50 %. A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.",
+    ],
     ["=BATH.TANKVOLUME(48,24,25,130)", "Displacement is 130 US gal; allowed: at least 0 and less than 124.675 US gal."],
     ["=BATH.HARDNESSCLASS(0)", "Hardness is blank or 0. If it is truly none, write “0 mg/L CaCO3”."],
     ["=BATH.TRIGGER(15)", "Baseline is 15; allowed: 0 to 14.5."],
@@ -146,7 +152,7 @@ describe("a refusal", () => {
     ["=BATH.PHATDOSE(1,15,2)", "Known pH is 15; allowed: 0 to 14.5."],
     [
       "=BATH.NEXTADD(1,10.8,10.82,11.3)",
-      "The bath hardly answered: the addition moved it by 0.02 pH. Check meter, temperature, mixing and water before adding more.",
+      "The bath hardly answered: the addition moved it by 0.02 pH, and two readings of one bath can differ by 0.10. Mix and read again; check meter, temperature, mixing and water before adding more.",
     ],
     [
       '=BATH.BUFFERPH(8,"25 C")',
@@ -154,17 +160,20 @@ describe("a refusal", () => {
     ],
     ['=BATH.BUFFERPH("carbonate","60 C")', "Temperature is 60 °C; allowed: 0 to 50 °C."],
     [
-      '=BATH.ACIDFOR(60,6,"vinegar")',
+      '=BATH.ACIDFOR(60,600,"vinegar")',
       "Acid is “vinegar”; write “citric”, “sodium bisulfate”, “hydrochloric”, “sulfuric”, “acetic”.",
     ],
-    ['=BATH.ACIDFOR(60,6,"hydrochloric",60)', "Purity is 60; allowed: more than 1 and at most 40."],
-    ['=BATH.ACIDFOR(60,6,"hydrochloric",0.3145)', "Purity is 0.3145; allowed: more than 1 and at most 40."],
-    ['=BATH.ACIDFOR(60,6,"citric",1)', "Purity is 1; allowed: more than 1 and at most 100."],
+    ['=BATH.ACIDFOR(60,600,"hydrochloric",60)', "Purity is 60; allowed: more than 1 and at most 40."],
+    ['=BATH.ACIDFOR(60,600,"hydrochloric",0.3145)', "Purity is 0.3145; allowed: more than 1 and at most 40."],
+    ['=BATH.ACIDFOR(60,600,"citric",1)', "Purity is 1; allowed: more than 1 and at most 100."],
     [
-      '=BATH.ACIDTO(60,11.3,7,"citric","hydroxide",,1)',
+      '=BATH.ACIDTO(60,11.3,7,"citric","hydroxide",,"1 meq/L")',
       "A bath at pH 11.30 holds more alkalinity than was titrated; check the titration and the reading",
     ],
-    ['=BATH.ACIDTO(60,11,7,"citric",,,2000)', "Alkalinity is 2000 meq/L; allowed: more than 0 and at most 1000 meq/L."],
+    [
+      '=BATH.ACIDTO(60,11,7,"citric",,,"2000 meq/L")',
+      "Alkalinity is 2000 meq/L; no wash bath holds more than 500 meq/L (25021.7 mg/L), and concentrate is never neutralized. If it is mg/L as CaCO3, write “2000 mg/L”.",
+    ],
     [
       "=BATH.TOPUPLEARNED(11.3,10.8,{1;1},{10.8;11},{11})",
       "Additions, befores and afters have 2, 2 and 1 cells; they must have the same number.",
@@ -204,9 +213,9 @@ describe("an answer", () => {
     ['=BATH.UNITCONVERT(1,"litre","mL")', 1000],
     ['=BATH.UNITCONVERT(1,"μS/cm","µS/cm")', 1],
     ['=BATH.SOLUTIONPH({"sodium sulphate",0.01})', Number(callFormula('=BATH.SOLUTIONPH({"Na₂SO₄",0.01})'))],
-    ['=BATH.ACIDFOR(60,6,"sulphuric")', Number(callFormula('=BATH.ACIDFOR(60,6,"sulfuric")'))],
-    ['=BATH.ACIDFOR(60,6,"Muriatic acid")', Number(callFormula('=BATH.ACIDFOR(60,6,"hydrochloric")'))],
-    ['=BATH.ACIDFOR(60,6,"sodium bisulphate")', Number(callFormula('=BATH.ACIDFOR(60,6,"sodium bisulfate")'))],
+    ['=BATH.ACIDFOR(60,600,"sulphuric")', Number(callFormula('=BATH.ACIDFOR(60,600,"sulfuric")'))],
+    ['=BATH.ACIDFOR(60,600,"Muriatic acid")', Number(callFormula('=BATH.ACIDFOR(60,600,"hydrochloric")'))],
+    ['=BATH.ACIDFOR(60,600,"sodium bisulphate")', Number(callFormula('=BATH.ACIDFOR(60,600,"sodium bisulfate")'))],
     ['=BATH.BUFFERPH("7,41","25 C")', Number(callFormula('=BATH.BUFFERPH("phosphate 7.4","25 C")'))],
     ['=BATH.STRENGTH("2,5 %")', 0.025],
     ['=BATH.HARDNESSDOSE(100,"10 gpg",2.4,"25 gpg")', 0],
@@ -220,14 +229,21 @@ describe("an answer", () => {
     else expect(result).toBe(expected);
   });
 
-  it("of PHATDOSE beyond what the chemistry reaches names the largest dose in the unit given, and DOSEATPH finds that dose again", () => {
-    const refused = messageOf('=BATH.PHATDOSE("1 L",12,"50 L","carbonate")');
-    expect(refused).toMatch(
-      /^New dose is 50 L; allowed: more than 0 and at most [\d.]+ L, as far as the chemistry of this bath reaches\.$/,
+  it("of PHATDOSE far beyond the known dose names the largest dose in the unit given, and DOSEATPH finds that dose again", () => {
+    const refused = messageOf('=BATH.PHATDOSE("1 L",10.8,"50 L","carbonate")');
+    expect(refused).toBe(
+      "New dose is 50 L; allowed: more than 0 and at most 10 L. So far from the dose that gave the known pH nothing can be said.",
     );
-    const largest = 0.999 * Number(/at most ([\d.]+) L/.exec(refused)?.[1]);
-    const reached = Number(callFormula(`=BATH.PHATDOSE(1,12,${String(largest)},"carbonate")`));
-    expect(callFormula(`=BATH.DOSEATPH(1,12,${String(reached)},"carbonate")`)).toBeCloseTo(largest, 3);
+    const largest = 9.99;
+    const reached = Number(callFormula(`=BATH.PHATDOSE(1,10.8,${String(largest)},"carbonate")`));
+    expect(callFormula(`=BATH.DOSEATPH(1,10.8,${String(reached)},"carbonate")`)).toBeCloseTo(largest, 3);
+  });
+
+  it("of PHATDOSE ends where the chemistry does, if that comes first", () => {
+    const refused = messageOf('=BATH.PHATDOSE("1 L",12.3,"9 L","carbonate")');
+    const largest = Number(/at most ([\d.]+) L/.exec(refused)?.[1]);
+    expect(largest).toBeLessThan(9);
+    expect(callFormula(`=BATH.PHATDOSE(1,12.3,${String(0.999 * largest)},"carbonate")`)).toBeGreaterThan(12.3);
   });
 
   it("of MAKEUP takes a dose over a volume that is a time of day too: 10 in 180 is 1 in 18, and Excel's 1:20", () => {

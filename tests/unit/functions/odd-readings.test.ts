@@ -174,7 +174,7 @@ const table: Readonly<Record<string, readonly Row[]>> = {
     ],
     [
       "=BATH.MAKEUP(6,0,0,1.8,0.9)",
-      "Rate is 90 %; allowed: more than 0 and at most 50 %, since a bath holds more water than concentrate.",
+      "Rate is 90 %; allowed: more than 0 and at most 50 %. A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.",
     ],
   ],
   "A word inside a list": [
@@ -254,7 +254,7 @@ const table: Readonly<Record<string, readonly Row[]>> = {
   "A dose beyond the chemistry": [
     [
       "=BATH.PHATDOSE(1,11.3,200)",
-      "New dose is 200 US gal; allowed: more than 0 and at most 66.6667 US gal, as far as the chemistry of this bath reaches.",
+      "New dose is 200 US gal; allowed: more than 0 and at most 10 US gal. So far from the dose that gave the known pH nothing can be said.",
     ],
   ],
   "Numbers as people write them": [

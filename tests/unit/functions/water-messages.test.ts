@@ -47,7 +47,7 @@ describe("a function of water, tank or jar test", () => {
     ],
     [
       '=BATH.JARDOSE(82,300,2,"1+40")',
-      "Dose in this water over dose in reference comes to more than the whole bath; both must be amounts in one unit, for equal jars",
+      "Dose in this water over dose in reference comes to more concentrate than water; both must be amounts in one unit, for equal jars",
     ],
   ])("refuses %s with “%s”", (formula, message) => {
     expect(() => callFormula(formula)).toThrow(expect.objectContaining({ message }) as Error);

@@ -1,10 +1,10 @@
 import { nextAdd } from "../../../../functions/top-up/next-add.ts";
 import { recovered } from "../../../../functions/top-up/recovered.ts";
-import { leastRise } from "../../../core/bath/common-practice.ts";
-import { minus, rounded, smallest, times, toTheCent } from "../../formula/arithmetic.ts";
+import { readingsCompared } from "../../../core/bath/common-practice.ts";
+import { minus, rounded, times, toTheCent } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { is, isBlank, isNoNumber, isNot, isUnder } from "../../formula/conditions.ts";
+import { is, isAtMost, isBlank, isNoNumber, isNot } from "../../formula/conditions.ts";
 import { sumWhere, upTo } from "../../formula/criteria.ts";
 import { cellAtOrBlank, positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
@@ -174,7 +174,8 @@ const results: readonly ColumnDefinition[] = [
       width: 12,
       help:
         "After a short recovery: a further addition, judged from what this one did " +
-        "and never more than a first addition. Mix, then read again.",
+        "and never more than a first addition. It has no figure where the pH rose by no more than twice what the meter " +
+        "may be off. Mix, then read again.",
     },
     (addition, { baths, named }) => {
       const { amount, phBefore, phAfter } = addition;
@@ -189,14 +190,17 @@ const results: readonly ColumnDefinition[] = [
         temperature: bath.baselineTemperature,
         alkalinity: bath.alkalinityUsed,
         tolerance: named.tolerance,
+        opening_dose: bath.openingDose,
+        house_share: named.houseShare,
+        meter_accuracy: named.meterLimit,
         system: named.unitSystem,
       });
-      const firstAddition = times(named.houseShare, bath.openingDose);
+      const noise = rounded(times(readingsCompared, named.meterLimit), 3);
       return blankIf(
         [isNot(addition.recovery, recovery.short), isNoNumber(amount)],
         when(isNoNumber(phBefore), "pH before missing")
-          .when(isUnder(rise, leastRise), "hardly moved: check meter, temperature, mixing and water")
-          .otherwise(smallest(next, firstAddition)),
+          .when(isAtMost(rise, noise), "hardly moved: check meter, temperature, mixing and water")
+          .otherwise(next),
       );
     },
   ),

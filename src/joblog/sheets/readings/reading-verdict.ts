@@ -46,6 +46,7 @@ function topUp(id: string, label: string, place: number, help: string, tooWarm: 
       temperature: reading.temperature,
       alkalinity: bath.alkalinityUsed,
       house_share: named.houseShare,
+      meter_accuracy: named.meterLimit,
       system: named.unitSystem,
     });
     const gap = absolute(minus(reading.temperature, bath.baselineTemperature));

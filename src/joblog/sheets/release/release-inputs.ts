@@ -3,11 +3,14 @@ import { dateInput, keyInput, momentInput, numberInput, textInput, wordInput } f
 import type { InputColumn } from "../../model/definition.ts";
 import {
   acidAmount,
+  bathAlkalinityLimits,
   between,
+  hardness,
+  neutralizedPhLimits,
   phLimits,
+  sewerLimits,
   temperature,
   temperatureLimits,
-  titratedAlkalinity,
   volume,
   volumeLimits,
 } from "../../model/units-of.ts";
@@ -78,11 +81,11 @@ export const releaseInputs: readonly InputColumn[] = [
   numberInput({
     id: "alkalinity",
     label: "Alkalinity",
-    unit: titratedAlkalinity,
-    limits: between(0, 5000),
-    format: "0.00",
+    unit: hardness,
+    limits: bathAlkalinityLimits,
+    format: "0",
     width: 12,
-    help: "Total alkalinity titrated to pH 4.5. Without it the acid is a minimum, often far too low.",
+    help: "Total alkalinity titrated to pH 4.5: 1 meq/L is 50 mg/L. Without it the acid is a minimum, often far too low.",
   }),
   wordInput({
     id: "acid",
@@ -97,15 +100,15 @@ export const releaseInputs: readonly InputColumn[] = [
     limits: between(1, 100),
     format: "0.0#",
     width: 8,
-    help: "Acid in the product, % by weight; blank means the usual product.",
+    help: "Acid in the product, % by weight; blank means the usual product. Acetic acid has none: write it.",
   }),
   numberInput({
     id: "target",
     label: "Target pH",
-    limits: phLimits,
+    limits: neutralizedPhLimits,
     format: "0.0#",
     width: 8,
-    help: "Within your own permit's limits, with room to spare.",
+    help: "Within your own permit's limits, with room to spare; at least 6, since the federal floor is 5.0.",
   }),
 ];
 
@@ -117,7 +120,7 @@ export const releaseDetails: readonly InputColumn[] = [
   numberInput({
     id: "limitLow",
     label: "pH at least",
-    limits: phLimits,
+    limits: sewerLimits,
     format: "0.0#",
     width: 8,
     help: "Of the permit for this release; blank means the shop's own.",
@@ -125,7 +128,7 @@ export const releaseDetails: readonly InputColumn[] = [
   numberInput({
     id: "limitHigh",
     label: "pH at most",
-    limits: phLimits,
+    limits: sewerLimits,
     format: "0.0#",
     width: 8,
     help: "Of the permit for this release; blank means the shop's own.",

@@ -1,10 +1,8 @@
-import { acidFor } from "../../../../functions/discharge/acid-for.ts";
 import { acidStages } from "../../../../functions/discharge/acid-stages.ts";
 import { acidTo } from "../../../../functions/discharge/acid-to.ts";
 import { corrosive } from "../../../../functions/discharge/corrosive.ts";
 import { dischargeCheck } from "../../../../functions/discharge/discharge-check.ts";
 import { placesAmongLimits } from "../../../core/discharge/release-limits.ts";
-import { dividedBy, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { any, equal, is, isBlank, isFilled, isNoNumber, isNumber } from "../../formula/conditions.ts";
@@ -20,25 +18,21 @@ const { computed, helper } = columnsOf<"releases">();
 
 const acidColumn = { type: "number", unit: acidAmount, format: "0.000", width: 10 } as const;
 
-/** ACIDTO gives the usual product; of another purity it takes as much more or less as ACIDFOR says. */
 function neededAcid(
   { volume, ph, target, acid, builderUsed, temperature, alkalinity, purity }: Row<"releases">,
   { named }: Log,
 ): Expression {
-  const system = named.unitSystem;
-  const usual = call(acidTo, {
+  return call(acidTo, {
     volume,
     ph,
     target_ph: target,
     acid,
     builder: builderUsed,
     temperature,
-    alkalinity_meq_L: alkalinity,
-    system,
+    alkalinity,
+    purity,
+    system: named.unitSystem,
   });
-  const ofTypedPurity = call(acidFor, { volume, alkalinity: 1, acid, purity, system });
-  const ofUsualPurity = call(acidFor, { volume, alkalinity: 1, acid, system });
-  return dividedBy(times(usual, ofTypedPurity), ofUsualPurity);
 }
 
 /** What is to be worked out before anybody pours. */

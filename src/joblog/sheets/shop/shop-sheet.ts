@@ -1,7 +1,7 @@
 import { usualDrop } from "../../../core/bath/common-practice.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { everywhere } from "../../model/everywhere.ts";
-import { between, days, hours } from "../../model/units-of.ts";
+import { between, days, hours, sewerLimits } from "../../model/units-of.ts";
 import { peopleTable } from "./people-table.ts";
 
 const fields: readonly FieldDefinition[] = [
@@ -123,7 +123,7 @@ const fields: readonly FieldDefinition[] = [
     label: "Discharge pH at least",
     type: "number",
     format: "0.0#",
-    limits: between(0.1, 14),
+    limits: sewerLimits,
     help: "From your own permit or local code. Blank until you have it: there is no usual value.",
   },
   {
@@ -132,7 +132,7 @@ const fields: readonly FieldDefinition[] = [
     label: "Discharge pH at most",
     type: "number",
     format: "0.0#",
-    limits: between(0.1, 14),
+    limits: sewerLimits,
     help: "From your own permit or local code. Blank until you have it: there is no usual value.",
   },
   {

@@ -128,6 +128,7 @@ function topUp(id: string, label: string, place: number, help: string): Computed
           temperature: named.temperatureTried,
           alkalinity: inMilligrams(named.alkalinityTried),
           house_share: named.houseShare,
+          meter_accuracy: named.meterLimit,
           system: named.unitSystem,
         }),
         place,

@@ -16,9 +16,9 @@ describe("a dose by jar test", () => {
     expect(dose(0.41, 3, 2, 1 / 41)).toBeCloseTo(0.015, 15);
   });
 
-  it("may fill the whole bath but not more", () => {
-    expect(dose(1, 4, 1, 0.25)).toBe(1);
-    expect(() => dose(1, 4.1, 1, 0.25)).toThrow(/more than the whole bath/);
+  it("may fill half the bath but not more", () => {
+    expect(dose(1, 2, 1, 0.25)).toBe(0.5);
+    expect(() => dose(1, 2.1, 1, 0.25)).toThrow(/more concentrate than water/);
   });
 
   it.each([

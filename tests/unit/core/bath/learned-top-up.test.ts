@@ -13,11 +13,13 @@ const additions = [
 ];
 const openingDose = 4.178;
 const [baseline, reading] = [ph(11.42), ph(10.83)];
+/** A meter good to 0.02 tells the third of them too. */
+const fine = { accuracy: 0.02, openingDose };
 const hydroxide = (value: number): number => 10 ** (value - waterIonization(kelvin(celsiusZero + 25)));
 
 describe("a top-up learned from logged additions", () => {
   it("rests on a median response of 0.002399 mol/L of hydroxide to an opening dose, and comes to 0.824 of it", () => {
-    const amount = learnedTopUp(baseline, reading, additions);
+    const amount = learnedTopUp(baseline, reading, additions, fine);
     expect(Math.abs(amount / openingDose - 0.824)).toBeLessThanOrEqual(0.002);
     expect(
       Math.abs((hydroxide(baseline) - hydroxide(reading)) / (amount / openingDose) - 0.002399),
@@ -34,13 +36,16 @@ describe("a top-up learned from logged additions", () => {
       { added: 1, before: ph(10.9), after: ph(13) },
       { added: 1, before: ph(11), after: ph(10.9) },
     ];
-    expect(learnedTopUp(baseline, reading, wild)).toBeCloseTo(learnedTopUp(baseline, reading, additions), 10);
+    expect(learnedTopUp(baseline, reading, wild, fine)).toBeCloseTo(
+      learnedTopUp(baseline, reading, additions, fine),
+      10,
+    );
   });
 
   it("is nothing at the baseline, and has no answer without an addition or where none raised the pH", () => {
-    expect(learnedTopUp(baseline, baseline, additions)).toBe(0);
+    expect(learnedTopUp(baseline, baseline, additions, fine)).toBe(0);
     const refusal = expect.objectContaining({ refusal: "no-answer" }) as Error;
-    expect(() => learnedTopUp(baseline, reading, [])).toThrow(refusal);
-    expect(() => learnedTopUp(baseline, reading, [{ added: 1, before: ph(11), after: ph(11) }])).toThrow(refusal);
+    expect(() => learnedTopUp(baseline, reading, [], fine)).toThrow(refusal);
+    expect(() => learnedTopUp(baseline, reading, [{ added: 1, before: ph(11), after: ph(11) }], fine)).toThrow(refusal);
   });
 });

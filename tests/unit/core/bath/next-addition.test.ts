@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 
 import type { Bath } from "../../../../src/core/bath/bath.ts";
-import { usualTolerance } from "../../../../src/core/bath/common-practice.ts";
+import { usualMeterAccuracy, usualTolerance } from "../../../../src/core/bath/common-practice.ts";
 import { builderFromWord, unknownBuilder } from "../../../../src/core/bath/model/builder.ts";
 import { nextAddition } from "../../../../src/core/bath/next-addition.ts";
+import { OutOfRange } from "../../../../src/core/limits/domain.ts";
 import { celsiusZero } from "../../../../src/core/units/exact-constants.ts";
 import { alkalinity, cubicMeters, kelvin, ph } from "../../../../src/core/units/quantity.ts";
 
@@ -14,8 +15,9 @@ const opened: Bath = {
   builder: unknownBuilder,
   alkalinity: alkalinity(0.1),
 };
+const wide = { accuracy: usualMeterAccuracy, openingDose: cubicMeters(100), houseShare: 1 };
 const next = (before: number, after: number, bath = opened, tolerance = usualTolerance): number =>
-  nextAddition(added, { before: ph(before), after: ph(after) }, bath, tolerance);
+  nextAddition(added, { before: ph(before), after: ph(after) }, bath, { ...wide, tolerance });
 
 describe("the next addition", () => {
   it("is nothing once the bath is within a tenth of its baseline, or above it (common practice, no source)", () => {
@@ -35,7 +37,24 @@ describe("the next addition", () => {
     const refusal = expect.objectContaining({ refusal: "no-answer" }) as Error;
     expect(() => next(10.8, 10.82)).toThrow(refusal);
     expect(() => next(10.8, 10.7)).toThrow(/meter, temperature, mixing and water/);
-    expect(next(10.83, 10.86)).toBeGreaterThan(0);
+    expect(() => next(10.83, 10.93)).toThrow(/by 0.10 pH, and two readings of one bath can differ by 0.10/);
+    expect(next(10.83, 10.94)).toBeGreaterThan(0);
+    const fine = { ...wide, accuracy: 0.01, tolerance: usualTolerance };
+    expect(nextAddition(added, { before: ph(10.83), after: ph(10.86) }, opened, fine)).toBeGreaterThan(0);
+  });
+
+  it("is never more than the house's share of the opening dose, nor than was added last where that is not known", () => {
+    const answered = { before: ph(10.8), after: ph(10.95) };
+    const practice = { ...wide, tolerance: usualTolerance };
+    expect(nextAddition(added, answered, opened, practice)).toBeGreaterThan(3);
+    const third = { ...practice, openingDose: cubicMeters(6), houseShare: 1 / 3 };
+    expect(nextAddition(added, answered, opened, third)).toBeCloseTo(2, 12);
+    expect(nextAddition(added, answered, opened, { ...third, openingDose: undefined })).toBe(1);
+  });
+
+  it("has no baseline at hazardous waste to go to", () => {
+    const strong = { ...opened, baseline: ph(12.5) };
+    expect(() => next(11, 11.5, strong)).toThrow(OutOfRange);
   });
 
   it("of plain hydroxide is the hydroxide missing over the hydroxide gained, but for ions and volume", () => {
@@ -45,7 +64,7 @@ describe("the next addition", () => {
   });
 
   it("shrinks the better the bath answers", () => {
-    const answers = [10.9, 11, 11.1, 11.15].map((after) => next(10.8, after));
+    const answers = [10.95, 11, 11.1, 11.15].map((after) => next(10.8, after));
     expect(answers).toEqual([...answers].sort((first, second) => second - first));
   });
 });

@@ -24,7 +24,7 @@ function opened(change: Partial<Bath> = {}): Bath {
 describe("a top-up", () => {
   it("of plain hydroxide in pure water is 1 − 10^−0.5 of the opening dose for half a point, but for ions and volume", () => {
     const plain = opened({ builder: builderFromWord("hydroxide"), alkalinity: alkalinity(0) });
-    expect(topUp(openingDose, plain, reading, "dilution").best).toBeCloseTo(1 - 10 ** -0.5, 1);
+    expect(topUp(openingDose, plain, reading, { loss: "dilution" }).best).toBeCloseTo(1 - 10 ** -0.5, 1);
     expect(Math.abs(topUp(openingDose, plain, reading).best - (1 - 10 ** -0.5))).toBeLessThan(0.04);
   });
 
@@ -37,8 +37,8 @@ describe("a top-up", () => {
   });
 
   it("with an unknown loss lies between acid and dilution, and its range holds both", () => {
-    const acid = topUp(openingDose, opened(), reading, "acid");
-    const dilution = topUp(openingDose, opened(), reading, "dilution");
+    const acid = topUp(openingDose, opened(), reading, { loss: "acid" });
+    const dilution = topUp(openingDose, opened(), reading, { loss: "dilution" });
     const either = topUp(openingDose, opened(), reading);
     expect(dilution.best).toBeLessThan(either.best);
     expect(either.best).toBeLessThan(acid.best);

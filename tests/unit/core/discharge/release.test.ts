@@ -26,7 +26,22 @@ describe("a waste", () => {
     [12.499999999999998, true],
     [14.5, true],
   ])("of pH %d is corrosive in federal law: %s", (reading, expected) => {
+    expect(corrosive(ph(reading), 0.001)).toBe(expected);
+  });
+
+  // Less than 0.1 from a limit no meter decides; common practice, no source.
+  it.each([
+    [2.09, true],
+    [2.1, false],
+    [12.4, false],
+    [12.41, true],
+    [12.4999, true],
+  ])("of pH %d counts as corrosive without a margin given: %s", (reading, expected) => {
     expect(corrosive(ph(reading))).toBe(expected);
+  });
+
+  it("takes no margin of nothing or of more than one", () => {
+    for (const margin of [0, 1.1]) expect(() => corrosive(ph(7), margin)).toThrow(OutOfRange);
   });
 
   it("has no pH beyond the scale", () => {
@@ -43,6 +58,14 @@ describe("a reading among a shop's limits", () => {
     [9.01, 5, 9, "above"],
   ])("of pH %d in %d to %d is %s", (reading, low, high, expected) => {
     expect(place(reading, low, high)).toBe(expected);
+  });
+
+  it.each([
+    [4.99, 9],
+    [6, 12.41],
+    [6, 12.5],
+  ])("has no limits of %d to %d: under the federal floor, or at hazardous waste", (low, high) => {
+    expect(() => place(8, low, high)).toThrow(OutOfRange);
   });
 
   it("is judged up to 104 °F, which is 40 °C, and not hotter, whatever it reads", () => {

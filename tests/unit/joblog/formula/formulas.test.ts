@@ -128,7 +128,6 @@ describe("the job log's formulas", () => {
       "NEXTADD",
       "METERSLOPE",
       "ACIDTO",
-      "ACIDFOR",
       "UNITPRICE",
     ];
     const seen = new Set<string>();

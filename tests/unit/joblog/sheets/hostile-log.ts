@@ -78,7 +78,7 @@ export const fullWeek: LogContent = (() => {
           volume: 120,
           ph: 11.22,
           temperature: 76,
-          alkalinity: 13.65,
+          alkalinity: 683,
           acid: "citric",
           target: 8.5,
         },

@@ -125,7 +125,7 @@ describe("a release", () => {
     volume: 120.1,
     ph: 11.22,
     temperature: 76.1,
-    alkalinity: 13.65,
+    alkalinity: 683,
     acid: "citric",
     target: 8.5,
   };

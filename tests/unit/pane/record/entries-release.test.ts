@@ -11,7 +11,7 @@ const neutralizing = {
   volume: "120.1",
   ph: "11.22",
   temperature: "24.5 C",
-  alkalinity: "13.65",
+  alkalinity: "13.65 meq/L",
   acid: "citric",
   target: "8.5",
 };
@@ -168,7 +168,7 @@ describe("the release form", () => {
         ...neutralizing,
         when: "2027-03-08T09:00",
         ph: "8.4",
-        alkalinity: "2.1",
+        alkalinity: "2.1 meq/L",
         stage1: "0.02",
         phAfter1: "8.1",
         ...results,
@@ -247,10 +247,22 @@ describe("the release form", () => {
   // 40 CFR 261.22: from 12.5; 40 CFR 403.5(b)(5): 104 °F.
   test("says D002 at 12.5 and asks a hot bath to cool", () => {
     expect(said(fill(releaseEntry, limited, { ...neutralizing, ph: "12.6" }, now))).toMatch(/D002/);
-    expect(said(fill(releaseEntry, limited, { ...neutralizing, temperature: "130" }, now))).toMatch(
-      /Acid into a hot bath foams/,
-    );
-    expect(said(fill(releaseEntry, limited, neutralizing, now))).not.toMatch(/D002|foams/);
+    const hot = said(fill(releaseEntry, limited, { ...neutralizing, temperature: "130" }, now));
+    expect(hot).toMatch(/Let it cool and read again: acid makes a hot bath foam and spit/);
+    expect(hot.match(/Let it cool/g)).toHaveLength(1);
+    const noAcidYet = { ...neutralizing, temperature: "130", acid: "" };
+    expect(said(fill(releaseEntry, limited, noAcidYet, now))).toMatch(/Let it cool .* Acid into a hot bath foams/);
+    expect(said(fill(releaseEntry, limited, neutralizing, now))).not.toMatch(/D002|foam/);
+  });
+
+  test("takes no limit below the federal floor or at hazardous waste, no target under 6, no alkalinity that was meq/L", () => {
+    const refused = (typed: Readonly<Record<string, string>>): readonly string[] =>
+      fill(releaseEntry, closed, { ...neutralizing, ...typed }, now).problems.map(({ key }) => key);
+    expect(refused({ limitLow: "4.5", limitHigh: "9" })).toContain("limitLow");
+    expect(refused({ limitLow: "6", limitHigh: "13" })).toContain("limitHigh");
+    expect(refused({ target: "5.5" })).toContain("target");
+    expect(refused({ alkalinity: "13.65" })).toContain("alkalinity");
+    expect(refused({})).toEqual([]);
   });
 
   // 121.175 gal at 25 in, 4.987 gal/in.

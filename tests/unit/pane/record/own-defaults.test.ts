@@ -254,7 +254,7 @@ beforeAll(async () => {
       volume: "120",
       ph: "11.2",
       temperature: "77",
-      alkalinity: "13.65",
+      alkalinity: "13.65 meq/L",
       acid: "citric",
       target: "7.8",
       stage1: "1",
@@ -483,7 +483,7 @@ describe("a shop whose every default differs from the built-in one", () => {
     expect(doubt("2027-03-05T07:00")).toContain("was last checked 3 days ago");
   });
 
-  test("the sketches take the bath's drop and the shop's first addition", () => {
+  test("the sketches take the bath's drop, the shop's first addition and what it lets its meter be off", () => {
     const { after } = on("due");
     const context = { log: after, system: "US", bath } as const;
     const topUp = topUpSketch.work(topUpSketch.proposals(context), context);
@@ -492,7 +492,7 @@ describe("a shop whose every default differs from the built-in one", () => {
     expect(texts).toContain(
       `Top-up due at ${ph(number(on("due"), "baths", "trigger", bath))} or under (drop allowed 0.30).`,
     );
-    expect(topUp.formula).toMatch(/,0\.2\)$/);
+    expect(topUp.formula).toMatch(/,0\.2,0\.02\)$/);
     const values = { ...temperatureSketch.proposals(context), from: "81" };
     expect(temperatureSketch.work(values, context).findings.map(({ text }) => text)).toContain(
       "Against the baseline: top up. The drop allowed is 0.30.",

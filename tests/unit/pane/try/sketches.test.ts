@@ -97,7 +97,7 @@ describe("trying out temperatures, top-ups and acid", () => {
     const needed = inCell(answer.formula);
     if (typeof needed !== "number") throw new TypeError("ACIDTO gave no number");
     expect(Number(answer.table?.rows[0]?.[1])).toBeCloseTo(0.6 * needed, 1);
-    expect(said(work(neutralizingSketch, { ph: "11.22", titrated: "13.65" }))).toMatch(/^About /);
+    expect(said(work(neutralizingSketch, { ph: "11.22", titrated: "13.65 meq/L" }))).toMatch(/^About /);
   });
 
   it("keeps its cautions where something can hurt", () => {

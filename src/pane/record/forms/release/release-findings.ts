@@ -5,6 +5,7 @@ import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { isEntered, limitsOf, type ReleaseFacts, releaseStateOf } from "../../../../advice/release-facts.ts";
 import { amount, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { sewerLimit } from "../../../../core/limits/domains.ts";
 import type { UnitOf } from "../../../../joblog/model/definition.ts";
 import { mass, volume } from "../../../../joblog/model/units-of.ts";
 import { releaseState, yesNo } from "../../../../joblog/model/words.ts";
@@ -61,16 +62,23 @@ function stageFinding(release: ReleaseFacts): readonly Finding[] {
 function cautionFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
   const ph = release.number("ph");
   const temperature = release.number("temperature");
+  const isSaid = release.answer("acidNeeded")?.known === false;
   const hot =
-    ph === undefined || temperature === undefined
+    ph === undefined || temperature === undefined || isSaid
       ? undefined
-      : askText(dischargeCheck, { ph, low: 0.1, high: 14, temperature, system: context.system });
+      : askText(dischargeCheck, {
+          ph,
+          low: sewerLimit.low,
+          high: sewerLimit.high,
+          temperature,
+          system: context.system,
+        });
   return [
     ...(release.text("corrosive") === yes
       ? [
           {
             tone: "act" as const,
-            text: "At this pH it is corrosive hazardous waste, D002 (40 CFR 261.22). Ask the authority before you treat it.",
+            text: "At this pH it is corrosive hazardous waste, D002 (40 CFR 261.22), or too near to tell. Ask the authority before you treat it.",
           },
         ]
       : []),

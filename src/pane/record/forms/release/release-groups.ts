@@ -13,12 +13,12 @@ import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { filledFields, readFields } from "../../fill-form.ts";
 import { acidUnitOf } from "./release-findings.ts";
 
-const plan = ["when", "volume", "ph", "temperature", "alkalinity", "acid", "target"] as const;
+const plan = ["when", "volume", "ph", "temperature", "alkalinity", "acid", "purity", "target"] as const;
 const stages = ["stage1", "phAfter1", "stage2", "phAfter2", "stage3", "phAfter3"] as const;
 const limits = ["limitLow", "limitHigh", "permit"] as const;
 const results = ["analysesResult", "analyses"] as const;
 const release = ["releasedAt", "releasedVolume", "point", "retainedUntil"] as const;
-const more = ["purity", "initials", "note"] as const;
+const more = ["initials", "note"] as const;
 
 export const allColumns = [...plan, ...stages, ...limits, ...results, ...release, ...more] as const;
 
