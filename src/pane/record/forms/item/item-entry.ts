@@ -6,7 +6,6 @@ import type { FieldProblem, FilledFields } from "../../../../advice/filled-field
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
-import { itemsCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, textsOf } from "../../fields-of.ts";
@@ -131,7 +130,6 @@ export const itemEntry: EntryForm<"item"> = {
   series: true,
   purpose: "A piece that came in, where it goes, and what became of it.",
   submit: "Record item",
-  caution: itemsCaution,
   groups: (values, context) => {
     const pending = pendingItems(context);
     const row = earlierItem(values[earlierKey], context);
