@@ -70,7 +70,7 @@ export const cautions = {
     source: "Burn table as reprinted by plumbing sources",
   },
   heatersOff: {
-    short: "Heaters and ultrasound off before draining, sludge work or acid; heaters never run dry.",
+    short: "Heaters and ultrasound off first; heaters never run dry.",
     text: "Heaters and ultrasound off before draining, sludge work or acid; heaters never run dry.",
     source: "Common practice, no source; the tank's manual wins",
   },
@@ -96,13 +96,12 @@ export const cautions = {
     source: "EPA Method 150.1, which writes the acid 1 + 9",
   },
   acidIntoBath: {
-    short:
-      "Acid slowly into the cooled, mixing bath, never into undiluted concentrate. Goggles, face shield, gloves, apron.",
+    short: "Acid slowly into the cooled, mixing bath. Goggles, face shield, gloves, apron.",
     text: "Add acid slowly to the cooled, mixing bath, never to undiluted concentrate: heat and foam. Goggles, face shield, gloves, apron; hands and tools out of the tank.",
     source: "The acid's SDS; university corrosives sheet, acid to water; 55.8 kJ to the equivalent",
   },
   permit: {
-    short: "Permit and local limits govern: pH 5.0 or more, at most 104 °F (40 °C), no storm drain, no septic system.",
+    short: "Permit governs: pH 5.0 or more, 104 °F (40 °C) or less; no storm drain or septic.",
     text: "Nothing here is permission to discharge: permit and local limits govern. Federal floor pH 5.0, at most 104 °F (40 °C) at the treatment plant; no storm drain, no septic system; tell the authority first where the permit says so.",
     source: "40 CFR 403.5(b)(2), (b)(5), 403.12(o)",
   },
