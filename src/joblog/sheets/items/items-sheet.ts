@@ -40,8 +40,8 @@ const columns: readonly ColumnDefinition[] = [
   }),
   textInput({ id: "condition", label: "Condition", width: 14, help: "Soot, heat, melt, odor: as it came in." }),
   wordInput({
-    id: "pre1980",
-    label: "Before 1980",
+    id: "pre1978",
+    label: "Before 1978",
     words: yesNo,
     width: 11,
     help: "Old paint or glaze, lead suspected: isolate and wipe-test.",

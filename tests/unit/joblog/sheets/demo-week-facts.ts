@@ -450,7 +450,7 @@ export const weekItems: readonly LogRow<"items">[] = items.map(
       reason: reason === "" ? undefined : reason,
       reasonText: reasonText === "" ? undefined : reasonText,
       replacementValue,
-      pre1980: id === "I025" ? "yes" : undefined,
+      pre1978: id === "I025" ? "yes" : undefined,
       photo: `P-${id.slice(1)}`,
     };
   },

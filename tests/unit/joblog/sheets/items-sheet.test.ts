@@ -106,14 +106,14 @@ describe("an item", () => {
       check: "keep out of the tank: hazard",
     },
     {
-      what: "from before 1980 is not for a shared bath",
-      row: { route: "bath", bath: "B-T1-0301", pre1980: "yes" },
+      what: "from before 1978 is not for a shared bath",
+      row: { route: "bath", bath: "B-T1-0301", pre1978: "yes" },
       standing: "pending",
       check: "isolate: this bath is shared",
     },
     {
-      what: "from before 1980 may go into a bath of its own",
-      row: { route: "bath", bath: "B-T2-0303", pre1980: "yes" },
+      what: "from before 1978 may go into a bath of its own",
+      row: { route: "bath", bath: "B-T2-0303", pre1978: "yes" },
       standing: "pending",
       check: "",
     },

@@ -81,10 +81,10 @@ describe("the item form", () => {
 
   test("asks before old paint goes into a bath that another claim shares", () => {
     const load = { id: "L001", bath, claim: "D-0431", baskets: 1 };
-    expect(asked(fill(itemEntry, withRows(log, "loads", [load]), { ...plates, pre1980: "yes" }))).toMatch(
+    expect(asked(fill(itemEntry, withRows(log, "loads", [load]), { ...plates, pre1978: "yes" }))).toMatch(
       /wipe-tested/,
     );
-    expect(asked(fill(itemEntry, log, { ...plates, pre1980: "yes" }))).toBe("");
+    expect(asked(fill(itemEntry, log, { ...plates, pre1978: "yes" }))).toBe("");
   });
 
   // 30 of 38 is 79 %, 20 of 38 is 53 %.

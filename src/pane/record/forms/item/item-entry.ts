@@ -31,7 +31,7 @@ function earlierItem(chosen: string | undefined, { log }: LogContext): SnapshotR
   return id === "" ? undefined : findRow(log, "items", "id", id);
 }
 
-const what = ["claim", "room", "item", "quantity", "material", "condition", "pre1980"] as const;
+const what = ["claim", "room", "item", "quantity", "material", "condition", "pre1978"] as const;
 const became = ["route", "bath", "outcome", "reason", "reasonText"] as const;
 const more = ["replacementValue", "restoreCost", "photo", "note"] as const;
 
@@ -83,7 +83,7 @@ function meaning(filled: FilledFields<ItemKey>, context: LogContext): Meaning {
   const common = {
     findings: itemFindings(item, row !== undefined, context),
     problems: reasonProblems(item, row !== undefined),
-    doubts: bathDoubts(filled, item.text("material") ?? "", item.text("item") ?? "", item.text("pre1980"), context),
+    doubts: filled.text("route") === "bath" ? bathDoubts(item, context) : [],
   };
   if (row !== undefined && key !== undefined) {
     return {
