@@ -6,10 +6,13 @@ import { soughtHazards, soughtMetals } from "../../../../joblog/sheets/items/kee
 
 const [yes] = yesNo;
 
-/** The first of these words in the line's own words, as the Items sheet looks through them. */
+/** The first of these in the line's own words, as the Items sheet looks through them; words come out whole. */
 function found(item: DraftedRow<"items">, sought: readonly string[]): string | undefined {
   const words = item.text("words") ?? "";
-  return sought.find((word) => words.includes(word))?.trim();
+  const part = sought.find((one) => words.includes(one));
+  if (part === undefined) return undefined;
+  const count = part.trim().split(" ").length;
+  return words.slice(words.indexOf(part)).trim().split(" ", count).join(" ");
 }
 
 /** Asked before a piece goes into an alkaline bath that its words or its age speak against. */
