@@ -101,7 +101,7 @@ export const cautions = {
     source: "The acid's SDS; university corrosives sheet, acid to water; 55.8 kJ to the equivalent",
   },
   permit: {
-    short: "Permit governs: pH 5.0 or more, 104 °F (40 °C) or less; no storm drain or septic.",
+    short: "Permit governs: never under pH 5.0 or over 104 °F (40 °C), no storm drain or septic.",
     text: "Nothing here is permission to discharge: permit and local limits govern. Federal floor pH 5.0, at most 104 °F (40 °C) at the treatment plant; no storm drain, no septic system; tell the authority first where the permit says so.",
     source: "40 CFR 403.5(b)(2), (b)(5), 403.12(o)",
   },
