@@ -1,8 +1,4 @@
-/** What can hurt someone who acts on a result, and who says so. */
-export interface Caution {
-  readonly text: string;
-  readonly source: string;
-}
+import type { Caution } from "../../src/core/safety/cautions.ts";
 
 /** How a result comes about, in symbols. */
 export interface Working {
@@ -20,5 +16,5 @@ export interface Reference extends Working {
   /** Who says so. */
   readonly source: string;
   /** The worst first; none where nobody pours, heats or releases by the result. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Pick<Caution, "text" | "source">[];
 }

@@ -1,11 +1,13 @@
 import { createHash } from "node:crypto";
 
 import { catalogue } from "../../functions/catalogue.ts";
+import { arithmeticAid } from "../../src/core/safety/cautions.ts";
 import { achievedAccuracy } from "../../tests/reference/chemistry/achieved-accuracy.ts";
 import { text } from "./html-text.ts";
 import { functionSection, helpAnchor } from "./reference-function.ts";
 import { referenceSearch } from "./reference-search.ts";
 import { referenceStyle } from "./reference-style.ts";
+import { safetySection } from "./safety-section.ts";
 import { trustSection } from "./trust-section.ts";
 
 const categories = [...new Set(catalogue.map(({ category }) => category))];
@@ -29,6 +31,7 @@ function contents(): string {
   return `<nav aria-label="Functions"><ul>
 <li class="category"><a href="#conventions">How to write things</a></li>
 ${chapters.join("\n")}
+<li class="category"><a href="#safety">Safety, step by step</a></li>
 <li class="category"><a href="#trust">How far to trust this</a></li>
 </ul></nav>`;
 }
@@ -76,7 +79,7 @@ export function referencePage(): string {
 <body>
 <header>
 <h1>Bathsheet functions</h1>
-<p class="motto">Arithmetic aid. The label, SDS and permit win.</p>
+<p class="motto">${arithmeticAid}</p>
 <form role="search" hidden>
 <label for="query">Search the functions</label>
 <input id="query" type="search" autocomplete="off" spellcheck="false">
@@ -87,6 +90,7 @@ ${contents()}
 <main>
 ${conventions}
 ${categories.map(chapter).join("\n")}
+${safetySection}
 ${trustSection(achievedAccuracy())}
 </main>
 <script type="module">${referenceSearch}</script>

@@ -86,7 +86,7 @@ export const charge: TourSheet = {
           choices: ["unknown", "hydroxide", "silicate", "carbonate", "phosphate"],
         }),
         number("otherDose", "Another dose", 4.2, "US gal", { format: "0.000" }),
-        number("otherPh", "Another pH", 11.3, "pH", { format: "0.00" }),
+        number("otherPh", "Another pH", 11.33, "pH", { format: "0.00" }),
         result("pH at the other dose", "=BATH.PHATDOSE([openingDose], [ph], [otherDose], [builder])", "pH", "0.00"),
         result("Dose for the other pH", "=BATH.DOSEATPH([openingDose], [ph], [otherPh], [builder])", "US gal", "0.000"),
       ],

@@ -16,7 +16,7 @@ export const discharge: TourSheet = {
   clock: "17:40",
   title: "17:40  Discharge",
   story:
-    "T1 has done its work. It is cooled and titrated before anything is added, and nothing leaves before the sludge result is in.",
+    "T1 has done its work. It is cooled and titrated before anything is added, and nothing leaves before the lab has found the metals in the water within the permit.",
   tabColor: "#8A6D2F",
   steps: [
     {

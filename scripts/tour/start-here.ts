@@ -1,3 +1,4 @@
+import { arithmeticAid } from "../../src/core/safety/cautions.ts";
 import { linesOf } from "../../src/joblog/layout/line-breaks.ts";
 import type { CellPlan, SheetPlan } from "../../src/joblog/model/plan.ts";
 import { tourPage } from "./tour-page.ts";
@@ -19,8 +20,6 @@ const opening = [
   "Every worksheet function of Bathsheet, in the order of one day at Quillhaven Contents Works: tank T1 from cold water to the drain.",
   "The shop, its people, claims, waters and the concentrate CN-1 are invented. So are all readings: take no figure from here to a tank.",
 ];
-
-const caution = "Arithmetic aid. The label, SDS and permit win.";
 
 const howTo = [
   "Warm cells with a frame are for typing. Change one and the results follow, on later sheets too.",
@@ -86,7 +85,7 @@ export function startHere(tour: readonly TourSheet[]): SheetPlan {
   const cells = [
     { row: 0, column: 0, style: "title", kind: "value", value: "A day with T1: tour of the functions" } as const,
     ...lines(1, "purpose", opening),
-    { row: 3, column: 0, style: "caution", kind: "value", value: caution } as const,
+    { row: 3, column: 0, style: "caution", kind: "value", value: arithmeticAid } as const,
     caption(howTop, "How to use it"),
     ...lines(howTop + 1, "fieldLabel", howTo),
     caption(dayTop, "The day; select a sheet's name to go there"),

@@ -63,7 +63,7 @@ export const whatIf: TourSheet = {
           kind: "list",
           id: "card",
           columns: [{ id: "readings", header: "Reading, pH", format: "General" }],
-          rows: [[11.3], [11.1], [10.9], [10.7]],
+          rows: [[11.33], [11.1], [10.92], [10.7]],
         },
         {
           kind: "grid",

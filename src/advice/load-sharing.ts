@@ -13,7 +13,7 @@ const flagWords = /pre-?\s?19\d\d|\blead\b|asbestos|arsenic|cadmium|isolate/i;
 function flagged(claim: string, bath: string, { log }: LogContext): boolean {
   const old = log.rows.items
     .map(rowFacts)
-    .filter((item) => item.text("claim") === claim && item.text("pre1980") === yes);
+    .filter((item) => item.text("claim") === claim && item.text("pre1978") === yes);
   if (old.length > 0)
     return old.some((item) => (item.text("route") ?? "bath") === "bath" && (item.text("bath") ?? bath) === bath);
   const row = findRow(log, "claims", "claim", claim);

@@ -4,6 +4,7 @@ import { useState } from "react";
 import { bathIds, usualBath } from "../advice/bath-values.ts";
 import { presentOf } from "../advice/log-clock.ts";
 import { fieldTextNow, serialOf } from "../advice/wording/moments.ts";
+import { arithmeticAid } from "../core/safety/cautions.ts";
 import { type UnitSystem, unitSystems } from "../core/units/unit-system.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { ProblemBar } from "./controls/problem-bar.tsx";
@@ -50,6 +51,12 @@ const useStyles = makeStyles({
   },
   number: { fontWeight: tokens.fontWeightSemibold },
   main: { padding: tokens.spacingHorizontalL, maxWidth: "568px" },
+  foot: {
+    padding: `0 ${tokens.spacingHorizontalL} ${tokens.spacingVerticalM}`,
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
 });
 
 interface Chosen {
@@ -241,6 +248,7 @@ export function Pane(): React.JSX.Element {
           <Body store={store} chosen={chosen} onChoose={choose} />
         </div>
       </main>
+      <footer className={styles.foot}>{arithmeticAid}</footer>
     </FluentProvider>
   );
 }

@@ -154,6 +154,7 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
   LEFT: ([text = null, length = 1]) =>
     given([text], textFrom, ([whole = ""]) => whole.slice(0, Number(scalarOf(length)))),
   LEN: withTexts((text = "") => text.length),
+  LOWER: withTexts((text = "") => text.toLowerCase()),
   MATCH: ([key = null, column = null]) => {
     const cells = cellsOf(column);
     return key instanceof Area ? new Area(key.cells.map((one) => match(one, cells))) : match(scalarOf(key), cells);

@@ -18,6 +18,7 @@ export type SheetFunction =
   | "ISNUMBER"
   | "LEFT"
   | "LEN"
+  | "LOWER"
   | "MATCH"
   | "MAX"
   | "MAXIFS"

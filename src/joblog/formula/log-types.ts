@@ -116,8 +116,8 @@ export interface LogTables {
     readonly when: number;
     readonly strength: string;
     readonly water: string;
-    readonly surface: "hard glazed" | "rough or painted" | "coated glass" | "metal" | "plastic" | "finished wood" | "other";
-    readonly method: "spray" | "spray and rub" | "short trial cycle";
+    readonly surface: "metal" | "plastic" | "sealed wood" | "smooth ceramic or glass" | "unglazed or textured" | "painted or decorated" | "other";
+    readonly method: "wipe test" | "dwell and wipe" | "trial load";
     readonly dwell: number;
     readonly result: "pass" | "partial" | "fail";
     readonly note: string;
@@ -270,7 +270,7 @@ export interface LogTables {
     readonly item: string;
     readonly material: string;
     readonly condition: string;
-    readonly pre1980: "yes" | "no";
+    readonly pre1978: "yes" | "no";
     readonly route: "bath" | "hand" | "specialist" | "none";
     readonly bath: string;
     readonly outcome: "restored" | "not restorable" | "returned uncleaned";
@@ -283,6 +283,7 @@ export interface LogTables {
     readonly standing: "pending" | "restored" | "hand cleaned" | "specialist" | "not restorable" | "reason missing" | "returned uncleaned" | "no such outcome";
     readonly economic: string;
     readonly check: string;
+    readonly words: string;
     readonly keepOut: string;
     readonly inBath: string;
     readonly statementOrder: number;

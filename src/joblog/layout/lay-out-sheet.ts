@@ -1,3 +1,4 @@
+import { arithmeticAid } from "../../core/safety/cautions.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { TableId } from "../formula/log-types.ts";
 import type {
@@ -18,10 +19,8 @@ import { tableCells } from "./table-cells.ts";
 import { tableColumns } from "./table-columns.ts";
 import { columnArea, fieldValidation, tableValidations } from "./validation-plans.ts";
 
-const footer = "Arithmetic aid. The label, SDS and permit win.";
-
 /** Rows frozen at the top must leave room to scroll on a small screen. */
-const mostFrozenRows = 10;
+const mostFrozenRows = 11;
 
 const linePoints = 13;
 
@@ -165,7 +164,7 @@ export function laidOutSheet(
     charts: chartPlans(placed, placement, system),
     frozenRows: frozen,
     orientation: sheet.orientation,
-    footer,
+    footer: arithmeticAid,
     ...(frozen > 0 ? { titleRows: { first: frozen - 1, last: frozen - 1 } } : {}),
     lastPrintedColumn: lastPrintedColumn(placed),
     pagesWide: sheet.pagesWide,

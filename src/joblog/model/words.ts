@@ -6,15 +6,15 @@ export const accounts = ["claims", "shop"] as const;
 export const benchResults = ["pass", "partial", "fail"] as const;
 export const builders = ["unknown", "hydroxide", "silicate", "carbonate", "phosphate"] as const;
 export const surfaces = [
-  "hard glazed",
-  "rough or painted",
-  "coated glass",
   "metal",
   "plastic",
-  "finished wood",
+  "sealed wood",
+  "smooth ceramic or glass",
+  "unglazed or textured",
+  "painted or decorated",
   "other",
 ] as const;
-export const benchMethods = ["spray", "spray and rub", "short trial cycle"] as const;
+export const benchMethods = ["wipe test", "dwell and wipe", "trial load"] as const;
 export const closeReasons = [
   "bench test fails at the baseline",
   "top-ups over the shop's limit",

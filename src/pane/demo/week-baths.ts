@@ -33,7 +33,7 @@ const charges: readonly WeekEvent[] = [
       concentrateAmount: 0.975,
       concentrateAt: march(3, "10:20"),
       initials: "MV",
-      note: "isolated bath for old painted pieces",
+      note: "bath of its own for old enamel and glass, wiped first",
     }),
   },
 ];
@@ -106,7 +106,7 @@ const release: readonly WeekEvent[] = [
       phAfter2: 9.2,
       stage3: "0.026 kg",
       phAfter3: 8.4,
-      note: "20 % solution, slowly into the cooled, mixing bath; held for the sludge result",
+      note: "20 % solution, heaters and ultrasound off; slowly into the cooled, mixing bath; held for the metals in the water",
     }),
   },
   {
@@ -114,12 +114,11 @@ const release: readonly WeekEvent[] = [
     entry: "release",
     bath: bathOne,
     draft: typed({
-      analyses: "sludge lead by TCLP 0.8 mg/L, limit 5.0; on file",
+      analyses: "neutralized water: lead 0.08 mg/L (permit 0.5), zinc 0.4 (permit 2.0), lab report on file; sludge apart, in its drum: lead by TCLP 0.8 mg/L",
       analysesResult: "within limits",
       releasedAt: march(9, "14:10"),
       releasedVolume: 117.1,
-      point: "floor drain FD-2",
-      retainedUntil: "2030-03-06",
+      point: "sanitary sewer connection SC-2",
       initials: "KT",
     }),
   },

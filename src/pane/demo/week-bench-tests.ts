@@ -17,11 +17,11 @@ const rounds: readonly Round[] = [
     bath: bathOne,
     initials: "KT",
     outcomes: {
-      "rough or painted": "pass",
-      "hard glazed": "pass",
+      "painted or decorated": "pass",
+      "smooth ceramic or glass": "pass",
       metal: "pass",
       plastic: ["partial", "ABS toy part: smear left"],
-      "finished wood": ["fail", "varnished oak offcut: soot drags"],
+      "sealed wood": ["fail", "varnished oak offcut: soot drags"],
     },
   },
   {
@@ -29,11 +29,11 @@ const rounds: readonly Round[] = [
     bath: bathOne,
     initials: "KT",
     outcomes: {
-      "rough or painted": "pass",
-      "hard glazed": "pass",
+      "painted or decorated": "pass",
+      "smooth ceramic or glass": "pass",
       metal: "pass",
       plastic: "pass",
-      "finished wood": "pass",
+      "sealed wood": "pass",
     },
   },
   {
@@ -41,7 +41,7 @@ const rounds: readonly Round[] = [
     bath: bathTwo,
     initials: "MV",
     outcomes: {
-      "hard glazed": "pass",
+      "smooth ceramic or glass": "pass",
       plastic: ["fail", "ABS toy part: soot smears"],
       other: ["partial", "pewter-look resin"],
     },
@@ -50,13 +50,13 @@ const rounds: readonly Round[] = [
     at: march(3, "11:15"),
     bath: bathTwo,
     initials: "MV",
-    outcomes: { "hard glazed": "pass", plastic: "pass", other: "pass" },
+    outcomes: { "smooth ceramic or glass": "pass", plastic: "pass", other: "pass" },
   },
   {
     at: march(4, "09:45"),
     bath: bathOne,
     initials: "KT",
-    outcomes: { "rough or painted": "pass", "hard glazed": "pass", plastic: "pass", "finished wood": "pass" },
+    outcomes: { "painted or decorated": "pass", "smooth ceramic or glass": "pass", plastic: "pass", "sealed wood": "pass" },
   },
   {
     at: march(4, "16:00"),
@@ -64,16 +64,16 @@ const rounds: readonly Round[] = [
     initials: "MV",
     water: "CITY",
     outcomes: {
-      "hard glazed": "pass",
+      "smooth ceramic or glass": "pass",
       plastic: ["partial", "ABS toy part: gray film"],
-      "finished wood": ["fail", "varnished oak offcut: film on wipe"],
+      "sealed wood": ["fail", "varnished oak offcut: film on wipe"],
     },
   },
   {
     at: march(5, "08:15"),
     bath: bathOne,
     initials: "KT",
-    outcomes: { "hard glazed": "pass", plastic: "pass", "finished wood": "pass" },
+    outcomes: { "smooth ceramic or glass": "pass", plastic: "pass", "sealed wood": "pass" },
   },
 ];
 
@@ -94,5 +94,5 @@ export const benchTestEvents: readonly WeekEvent[] = rounds.map(({ at, bath, ini
   at,
   entry: "bench test",
   bath,
-  draft: typed({ ...outcomeFields(outcomes), water, method: "spray and rub", dwell: 30, initials }),
+  draft: typed({ ...outcomeFields(outcomes), water, method: "dwell and wipe", dwell: 30, initials }),
 }));

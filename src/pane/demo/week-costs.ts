@@ -11,7 +11,7 @@ const costs: readonly Cost[] = [
   [march(6, "12:10"), "Bath care labor, 5.5 h", "time sheet 0306", 253, "claims"],
   [march(6, "12:10"), "Filter bags, 2", "store slip 0304", 11.8, "claims"],
   [march(6, "12:10"), "Neutralizing acid", "store slip 0306", 1.32, "claims"],
-  [march(9, "14:00"), "Sludge drum share and TCLP", "lab invoice", 96, "claims"],
+  [march(9, "14:00"), "Sludge drum share, lab for sludge and water", "lab invoice", 96, "claims"],
 ];
 
 export const costEvents: readonly WeekEvent[] = costs.map(([at, what, document, amount, account]) => ({

@@ -22,7 +22,7 @@ type Item = readonly [
 const items: readonly Item[] = [
   ["D-0427", "kitchen", 18, "dinner plates", "glazed ceramic", "greasy soot", "T1", "restored"],
   ["D-0427", "kitchen", 12, "glass tumblers", "glass", "dry soot", "T1", "restored"],
-  ["D-0427", "kitchen", 46, "stainless cutlery set", "stainless steel", "greasy soot", "T1", "restored"],
+  ["D-0427", "kitchen", 46, "stainless flatware set", "stainless steel", "greasy soot", "T1", "restored"],
   [
     "D-0427",
     "kitchen",
@@ -46,7 +46,7 @@ const items: readonly Item[] = [
     "none",
     "not restorable",
     "MELT",
-    "housing deformed; safety of a mains item cannot be shown",
+    "housing deformed; safety of a line-powered item cannot be shown",
     41,
   ],
   [
@@ -103,7 +103,7 @@ const items: readonly Item[] = [
   ],
   [
     "D-0427",
-    "lounge",
+    "living room",
     4,
     "porcelain figures, cold-painted",
     "porcelain",
@@ -116,7 +116,7 @@ const items: readonly Item[] = [
   ],
   [
     "D-0427",
-    "lounge",
+    "living room",
     31,
     "vinyl records in sleeves",
     "vinyl/card",
@@ -166,12 +166,12 @@ const items: readonly Item[] = [
     "heat-exposed cells; to hazardous-waste collection",
     150,
   ],
-  ["D-0431", "garage", 7, "paint tins", "paint", "swollen", "none", "not restorable", "HAZMAT", "to collection", 60],
+  ["D-0431", "garage", 7, "paint cans", "paint", "swollen", "none", "not restorable", "HAZMAT", "to collection", 60],
   [
     "D-0431",
     "garage",
     5,
-    "extension leads",
+    "extension cords",
     "PVC cable",
     "melted sheath",
     "none",
@@ -207,8 +207,19 @@ const items: readonly Item[] = [
     "amphoteric metal",
     210,
   ],
-  ["D-0436", "apartment", 30, "crockery, modern", "glazed ceramic", "light soot", "T1", "restored"],
-  ["D-0436", "apartment", 5, "glass vases", "glass", "light soot", "T1", "restored"],
+  ["D-0436", "apartment", 30, "dishes, modern", "glazed ceramic", "light soot", "T1", "restored"],
+  [
+    "D-0436",
+    "apartment",
+    5,
+    "pressed glass vases, old",
+    "glass",
+    "light soot",
+    "T2",
+    "restored",
+    "",
+    "bath of its own; lead wipe before washing: none found, lab slip W-0303",
+  ],
   [
     "D-0436",
     "apartment",
@@ -216,10 +227,10 @@ const items: readonly Item[] = [
     "old painted tin toys",
     "tinplate, old paint",
     "light soot",
-    "T2",
+    "hand",
     "restored",
-    "",
-    "isolated bath; lead wipe taken",
+    "AMPHOTERIC",
+    "tin and old paint: by hand; lead wipe after cleaning: none found, lab slip W-0305",
     540,
   ],
   [
@@ -260,7 +271,18 @@ const items: readonly Item[] = [
     "",
     "two reworked for film, 2027-03-05",
   ],
-  ["D-0436", "apartment", 4, "enamel pans", "vitreous enamel", "light soot", "T1", "restored"],
+  [
+    "D-0436",
+    "apartment",
+    4,
+    "enamel pans, old",
+    "vitreous enamel on steel",
+    "light soot",
+    "T2",
+    "restored",
+    "",
+    "bath of its own; lead wipe before washing: none found, lab slip W-0303",
+  ],
   [
     "D-0436",
     "apartment",
@@ -289,8 +311,8 @@ function routeFields(where: Item[6]): Readonly<Record<string, string>> {
   return where === "T2" ? { route: "bath", bath: bathTwo } : { route: where };
 }
 
-/** The form asks about tin: the toys get a bath of their own, short and watched. */
-const oldToys: readonly RegExp[] = [/alkali attacks aluminum, zinc/];
+/** From before 1978: lead is suspected until a wipe says otherwise, whatever the route. */
+const isOld = (item: string): boolean => /\bold\b/.test(item);
 
 export const itemEvents: readonly WeekEvent[] = items.flatMap(
   (
@@ -305,7 +327,7 @@ export const itemEvents: readonly WeekEvent[] = items.flatMap(
       quantity,
       material,
       condition,
-      pre1980: where === "T2" ? "yes" : undefined,
+      pre1978: isOld(item) ? "yes" : undefined,
       ...routeFields(where),
       replacementValue,
       photo: `P-${numbered(index)}`,
@@ -315,10 +337,9 @@ export const itemEvents: readonly WeekEvent[] = items.flatMap(
       outcome,
       ...(where === "hand" ? {} : outcome === "restored" ? typed({ note: reasonText }) : why),
     };
-    const confirms = where === "T2" ? oldToys : [];
-    if (where === "none") return [{ at: listed, entry: "item", draft: { ...came, ...became }, confirms }];
+    if (where === "none") return [{ at: listed, entry: "item", draft: { ...came, ...became } }];
     return [
-      { at: listed, entry: "item", draft: where === "hand" ? { ...came, ...why } : came, confirms },
+      { at: listed, entry: "item", draft: where === "hand" ? { ...came, ...why } : came },
       { at: done, entry: "item", draft: { earlier: `I${numbered(index)} · ${item}`, ...became } },
     ];
   },

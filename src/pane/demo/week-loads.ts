@@ -28,7 +28,7 @@ const loads: readonly Load[] = [
   [march(3, "08:30"), bathOne, "D-0431", 2, "H", 10, 14, "KT"],
   [march(3, "09:45"), bathOne, "D-0431", 2, "H", 10, 18, "KT"],
   [march(3, "13:00"), bathOne, "D-0431", 2, "M", 8, 16, "KT"],
-  [march(3, "13:30"), bathTwo, "D-0436", 1, "M", 6, 8, "MV", "isolated: old painted pieces, lead wipe pending"],
+  [march(3, "13:30"), bathTwo, "D-0436", 1, "M", 6, 8, "MV", "old enamel and glass by themselves; lead wipe clear"],
   [march(3, "14:10"), bathOne, "D-0427", 1, "M", 8, 11, "KT"],
   [march(4, "10:00"), bathOne, "D-0436", 2, "M", 8, 16, "KT", "third claim joins the bath"],
   [march(4, "10:30"), bathTwo, "D-0436", 1, "M", 6, 11, "MV"],

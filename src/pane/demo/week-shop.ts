@@ -24,7 +24,7 @@ const claims: readonly LogRow<"claims">[] = [
     insurer: "Insurer A (invented)",
     adjuster: "adjuster 3",
     arrived: serialOf("2027-03-01"),
-    note: "pre-1980 items: isolate, lead wipe",
+    note: "pre-1978 items: isolate, lead wipe",
   },
 ];
 
@@ -117,7 +117,11 @@ export const weekShop: LogContent = {
     waters,
     concentrates,
     people,
-    itemCounts: claims.map(({ claim }) => ({ claim })),
+    itemCounts: [
+      { claim: "D-0427", received: 132 },
+      { claim: "D-0431", received: 91 },
+      { claim: "D-0436", received: 71 },
+    ],
     stockBalance: [{ concentrate: "CN-1", leadDays: 4, safety: 5 }],
     monthEnd: [{ concentrate: "CN-1", month: serialOf("2027-03-01") }],
   },

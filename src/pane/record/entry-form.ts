@@ -64,6 +64,7 @@ export interface EntryForm<Id extends string = string> {
   readonly series?: true;
   readonly purpose: string;
   readonly submit: string;
+  /** What this form minds besides the cautions of its step, which stand in `src/core/safety`. */
   readonly caution?: string;
   readonly groups: (values: Draft, context: LogContext) => readonly FieldGroup[];
   /** What untouched fields start with; follows what was typed elsewhere in the form. */

@@ -26,8 +26,8 @@ function otherWords(poured: number, volume: number | string): string {
 export const doseSketch: Sketch = {
   id: "dose",
   title: "Dose for a strength",
+  step: "charge",
   purpose: "In any way a label writes it: 1+28, 1 in 28, 2.5%, 3 fl oz/gal, 25 mL/L.",
-  caution: "The label's highest strength wins. Cold water first, then concentrate.",
   fields: ({ system }) => [
     { key: "volume", label: `Bath, ${volumeUnit[system]}`, hint: "Finished bath. Any unit: 60 gal, 227 L." },
     { key: "rate", label: "Strength", hint: "1+28 is 1 part and 28 parts of water." },

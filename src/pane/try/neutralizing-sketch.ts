@@ -20,9 +20,8 @@ function acidUnit(acid: string, system: "US" | "metric" | "imperial"): string {
 export const neutralizingSketch: Sketch = {
   id: "neutralizing",
   title: "Neutralizing a spent bath",
+  step: "release",
   purpose: "Acid to a pH wanted. From the reading alone it is a minimum; a titration makes it an estimate.",
-  caution:
-    "Acid slowly into the cooled, mixing bath, never to neat concentrate: heat and foam. Goggles, face shield, gloves. No bleach near it: chlorine gas. The permit says whether and where a bath may go, not this figure.",
   fields: ({ system }) => [
     { key: "volume", label: `Bath, ${volumeUnit[system]}` },
     { key: "ph", label: "pH now, cooled" },

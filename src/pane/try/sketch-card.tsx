@@ -4,6 +4,7 @@ import { useState } from "react";
 import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { FindingsList } from "../controls/findings-list.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
+import { StepCautions } from "../controls/step-cautions.tsx";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { putInSheet } from "../functions/put-in-sheet.ts";
@@ -162,7 +163,7 @@ export function SketchCard({
         <span className={styles.purpose}>{sketch.purpose}</span>
       </summary>
       <div className={styles.body}>
-        {sketch.caution === undefined ? null : <p className={page.caution}>{sketch.caution}</p>}
+        {sketch.step === undefined ? null : <StepCautions of={sketch.step} />}
         <div className={styles.fields}>
           {sketch.fields(context).map((field) => (
             <SketchFieldView

@@ -34,7 +34,8 @@ export interface Sketch {
   readonly id: string;
   readonly title: string;
   readonly purpose: string;
-  readonly caution?: string;
+  /** The form whose cautions hold for what is poured by this; none where nothing is. */
+  readonly step?: string;
   readonly fields: (context: SketchContext) => readonly SketchField[];
   readonly proposals: (context: SketchContext) => Draft;
   readonly work: (values: Draft, context: SketchContext) => SketchAnswer;

@@ -27,8 +27,8 @@ function accuracyCell(log: LogSnapshot | undefined): TypedCell {
 export const topUpSketch: Sketch = {
   id: "top-up",
   title: "Top-up for a reading",
+  step: "addition",
   purpose: "How much brings a bath back to its baseline: a range, because pH alone cannot know more.",
-  caution: "Goggles, face shield, alkali-proof gloves. Add the first addition, mix, read again.",
   fields: ({ system }) => [
     { key: "dose", label: `Opening dose, ${volumeUnit[system]}` },
     { key: "baseline", label: "Baseline pH" },

@@ -75,6 +75,7 @@ function formulaOf(water: Water, dressing: Dressing, system: TypedCell): string 
 export const watersSketch: Sketch = {
   id: "waters",
   title: "Waters side by side",
+  step: "charge",
   purpose:
     "What hardness and alkalinity cost in concentrate. Softened water keeps its alkalinity, which eats alkali one for one.",
   fields: (context) => {

@@ -2,14 +2,14 @@ import type { LogRow } from "../../../src/joblog/model/definition.ts";
 import { demoBath, moment } from "../demo-week-times.ts";
 
 const pieces = [
-  { surface: "rough or painted", piece: "painted trim offcut", trial: "pass", left: "" },
-  { surface: "hard glazed", piece: "glazed ceramic tile", trial: "pass", left: "" },
+  { surface: "painted or decorated", piece: "painted trim offcut", trial: "pass", left: "" },
+  { surface: "smooth ceramic or glass", piece: "glazed ceramic tile", trial: "pass", left: "" },
   { surface: "metal", piece: "stainless ladle", trial: "pass", left: "" },
   { surface: "plastic", piece: "ABS toy part", trial: "partial", left: ": smear left" },
-  { surface: "finished wood", piece: "varnished oak offcut", trial: "fail", left: ": soot drags" },
+  { surface: "sealed wood", piece: "varnished oak offcut", trial: "fail", left: ": soot drags" },
 ] as const;
 
-const common = { bath: demoBath, water: "RO", method: "spray and rub", dwell: 30, initials: "KT" } as const;
+const common = { bath: demoBath, water: "RO", method: "dwell and wipe", dwell: 30, initials: "KT" } as const;
 
 function testId(number: number): string {
   return `T${String(number).padStart(3, "0")}`;

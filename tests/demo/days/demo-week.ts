@@ -29,7 +29,7 @@ const claims: readonly LogRow<"claims">[] = [
     insurer: "Insurer A (invented)",
     adjuster: "adjuster 3",
     arrived: day(0),
-    note: "pre-1980 items: isolate, lead wipe",
+    note: "pre-1978 items: isolate, lead wipe",
   },
 ];
 

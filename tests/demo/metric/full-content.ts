@@ -5,7 +5,7 @@ import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
 import { serial } from "../week/played-week.ts";
 
-/** A second round of top-ups, which takes more than the first, and a foil test. */
+/** A second round of top-ups, which takes more than the first, a foil test, and a piece for which a bath is wrong. */
 const moreRows: LogContent["rows"] = {
   readings: [
     { id: "R901", bath: bathOne, when: serial(march(5, "18:00")), purpose: "check", ph: 10.6, temperature: 77 },
@@ -24,6 +24,7 @@ const moreRows: LogContent["rows"] = {
       phAfter: 11.35,
     },
   ],
+  items: [{ id: "I901", claim: "D-0436", quantity: 1, item: "aluminum pot", route: "bath", bath: bathTwo }],
   care: [{ id: "K901", bath: bathTwo, when: serial(march(3, "11:30")), kind: "foil test", result: "even" }],
 };
 

@@ -14,10 +14,10 @@ function wordsOf(sheet: SheetPlan): readonly string[] {
   ];
 }
 
-/** Each system's own units; the law's and the scalds' temperatures are said in both degrees. */
+/** Each system's own units; what law and standards give in figures is said in both: temperatures, and the flow of an eyewash. */
 const foreign: Readonly<Record<Exclude<UnitSystem, "US">, RegExp>> = {
-  metric: /\b(?:gal|fl oz|lb|ft²|imperial)\b|, in\b|°F(?! \(\d+ °C\))/,
-  imperial: /(?<!imperial )\bgal\b|\bUS fl oz\b|\blb\b|, L\b|, cm\b|m²|°F(?! \(\d+ °C\))/,
+  metric: /\b(?:gal(?!\/min \([\d.]+ L\/min\))|fl oz|lb|ft²|imperial)\b|, in\b|°F(?! \(\d+ °C\))/,
+  imperial: /(?<!imperial )\bgal\b(?!\/min \([\d.]+ L\/min\))|\bUS fl oz\b|\blb\b|, L\b|, cm\b|m²|°F(?! \(\d+ °C\))/,
 };
 
 /** Words of an empty log of that system in which a unit of another one stands. */

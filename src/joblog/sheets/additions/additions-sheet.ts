@@ -1,6 +1,7 @@
 import { nextAdd } from "../../../../functions/top-up/next-add.ts";
 import { recovered } from "../../../../functions/top-up/recovered.ts";
 import { readingsCompared } from "../../../core/bath/common-practice.ts";
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import { minus, rounded, times, toTheCent } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
@@ -250,8 +251,7 @@ export const additionsSheet: SheetDefinition = {
   title: "Additions",
   purpose:
     "Everything that goes into a bath: concentrate and water, opening and later. Blank account counts for nobody, so say who pays.",
-  caution:
-    "Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. Concentrate into the bath, slowly, with the tank not running; mix, then read. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas.",
+  caution: cautionsOfSheet("additions"),
   fields: [],
   tables: [
     {

@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
@@ -30,8 +31,7 @@ export const bathsSheet: SheetDefinition = {
   name: "Baths",
   title: "Baths",
   purpose: "One row for every fill, from the charge to the change-out.",
-  caution:
-    "Cold water first, then concentrate, never the other way round; mix, then heat. Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s.",
+  caution: cautionsOfSheet("baths"),
   fields: [
     {
       id: "chartBath",

@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import { joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNoNumber, isUnder } from "../../formula/conditions.ts";
@@ -99,8 +100,7 @@ export const benchTestsSheet: SheetDefinition = {
   title: "Bench tests",
   purpose:
     "Does the bath clean every surface of this job? One row for each surface, before any pH is written down. The baseline waits until all pass.",
-  caution:
-    "Alkali burns skin and eyes, often without early pain: goggles, face shield, alkali-proof gloves, apron. In the eyes: flush 15 minutes at once, then a doctor. Never mix with bleach, ammonia or acid cleaners: toxic gas. Label every spray bottle with what is in it and its hazard.",
+  caution: cautionsOfSheet("benchTests"),
   fields: [],
   tables: [
     {

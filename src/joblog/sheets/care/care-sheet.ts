@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import { keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { InputColumn, SheetDefinition } from "../../model/definition.ts";
 import { between, conductivity, minutes, phLimits, volume, volumeLimits } from "../../model/units-of.ts";
@@ -80,8 +81,7 @@ export const careSheet: SheetDefinition = {
   title: "Bath care",
   purpose:
     "Skimming, filtering, drains, rinse checks, degassing and foil tests. What is drained counts as loss of concentrate.",
-  caution:
-    "Sludge and filters may be toxic waste whatever their pH: arsenic, chromium or lead from 5.0 mg/L, cadmium from 1.0 mg/L by TCLP (40 CFR 261.24). Keep them in a labeled, closed drum until the result is in. Hands out of a running tank; goggles and alkali-proof gloves.",
+  caution: cautionsOfSheet("care"),
   fields: [],
   tables: [
     {

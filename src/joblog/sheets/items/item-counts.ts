@@ -56,7 +56,7 @@ export const itemCounts: TableDefinition = {
         limits: between(0, 1_000_000),
         format: "0",
         width: 11,
-        help: "Pieces counted at the door, if they were: the list below is held against it.",
+        help: "Pieces counted at the door: the list below is held against it.",
       }),
       type: "whole number",
     },
@@ -87,10 +87,17 @@ export const itemCounts: TableDefinition = {
         ),
     ),
     computed(
-      { id: "balance", label: "Balance", type: "text", width: 26, help: "The difference in words." },
-      ({ claim, difference, pending }, log) => {
+      {
+        id: "balance",
+        label: "Balance",
+        type: "text",
+        width: 32,
+        help: "The difference in words; a list alone cannot show that nothing is missing.",
+      },
+      ({ claim, received, difference, pending }, log) => {
         const uncounted = withoutPieces(log.items, claim);
-        const balances = when(equal(pending, 0), "balances, all accounted for").otherwise("balances, some pending");
+        const andPending = when(equal(pending, 0), ", all accounted for").otherwise(", some pending");
+        const balances = joined(when(isNumber(received), "balances").otherwise("not counted in"), andPending);
         return blankIf(
           [isBlank(claim)],
           when(isOver(uncounted, 0), joined("lines without pieces: ", uncounted))
@@ -113,6 +120,7 @@ export const itemCounts: TableDefinition = {
   signals: [
     { column: "difference", when: { isNot: 0 }, look: "act" },
     { column: "balance", when: { startsWith: "balances" }, look: "good" },
+    { column: "balance", when: { startsWith: "not counted" }, look: "watch" },
     { column: "balance", when: { startsWith: "lines" }, look: "act" },
   ],
 };

@@ -51,32 +51,6 @@ export const economicTest: ComputedColumn = computed(
     ),
 );
 
-/** Metals that alkali attacks, as people write them; found anywhere in the material. */
-export const amphotericWords = [
-  "aluminum",
-  "aluminium",
-  "zinc",
-  "galvan",
-  "pewter",
-  "solder",
-  "die-cast",
-  "die cast",
-] as const;
-
-/** Short words that stand inside others ("tint", "leather" do not count). */
-export const amphotericStarts = ["tin", "tinplate", "tinned", "lead", "leaded"] as const;
-
-export const neverInTank = [
-  "batter",
-  "aerosol",
-  "fuel",
-  "gasoline",
-  "lighter",
-  "paint tin",
-  "paint can",
-  "cans of paint",
-] as const;
-
 /** The one thing to look at first, in words. */
 export const itemCheck: ComputedColumn = computed(
   {

@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import { keyInput, moneyInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { between, moneyLimits } from "../../model/units-of.ts";
@@ -39,8 +40,8 @@ const columns: readonly ColumnDefinition[] = [
   }),
   textInput({ id: "condition", label: "Condition", width: 14, help: "Soot, heat, melt, odor: as it came in." }),
   wordInput({
-    id: "pre1980",
-    label: "Before 1980",
+    id: "pre1978",
+    label: "Before 1978",
     words: yesNo,
     width: 11,
     help: "Old paint or glaze, lead suspected: isolate and wipe-test.",
@@ -91,8 +92,7 @@ export const itemsSheet: SheetDefinition = {
   title: "Items",
   purpose:
     "Every piece that came in, what became of it and why. At every date the pieces in are those restored, cleaned by hand, not restorable, returned and pending together.",
-  caution:
-    "No aluminum, zinc, galvanized, tin, lead or their alloys in the bath: alkali attacks them and hydrogen forms. Paint, toys and glazes from before 1978 may hold lead, fire dust asbestos, arsenic, cadmium and PAH: isolate, wipe-test, respirator by assessment. Swollen or heat-marked batteries, aerosols, paint, fuel: never in the tank; hazardous-waste collection.",
+  caution: cautionsOfSheet("items"),
   fields: [],
   tables: [
     itemCounts,

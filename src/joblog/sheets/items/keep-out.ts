@@ -5,21 +5,31 @@ import { countWhere } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { amphotericStarts, amphotericWords, neverInTank } from "./item-standing.ts";
+import { betweenWords, harmlessPhrases, soughtHazards, soughtMetals } from "./keep-out-words.ts";
 
 const { helper } = columnsOf<"items">();
 
-const holdsAny = (text: Expression, words: readonly string[]): Condition =>
-  any(...words.map((word) => holds(text, word)));
+const holdsAny = (text: Expression, sought: readonly string[]): Condition =>
+  any(...sought.map((word) => holds(text, word)));
 
-/** Every word of it between blanks. */
-function spacedOut(text: Expression): Expression {
-  const withoutCommas = apply("SUBSTITUTE", text, ",", " ");
-  return joined(" ", apply("SUBSTITUTE", withoutCommas, "-", " "), " ");
-}
+const without = (text: Expression, parts: readonly string[]): Expression =>
+  parts.reduce<Expression>((rest, part) => apply("SUBSTITUTE", rest, part, " "), text);
 
 /** Judged by the words of the line only, and only where the route is a bath. */
 export const keepOut: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "words",
+      label: "Words",
+      type: "text",
+      width: 14,
+      help: "Every text of the line, its words between blanks: what is looked through for metals and hazards.",
+    },
+    ({ item, material, condition, reasonText, note, route }) => {
+      const texts = joined(" ", item, " ", material, " ", condition, " ", reasonText, " ", note, " ");
+      return blankIf([isNot(route, "bath")], without(without(apply("LOWER", texts), betweenWords), harmlessPhrases));
+    },
+  ),
   helper(
     {
       id: "keepOut",
@@ -28,20 +38,13 @@ export const keepOut: readonly ComputedColumn[] = [
       width: 14,
       help: "Metal that alkali attacks, or a hazard, by the words typed.",
     },
-    ({ item, material, route }) => {
-      const isMetal = any(
-        holdsAny(material, amphotericWords),
-        holdsAny(
-          spacedOut(material),
-          amphotericStarts.map((word) => ` ${word} `),
-        ),
-      );
-      const isHazard = holdsAny(joined(item, " ", material), neverInTank);
-      return blankIf(
+    ({ words, route }) =>
+      blankIf(
         [isNot(route, "bath")],
-        when(isMetal, "keep out of alkali: metal").when(isHazard, "keep out of the tank: hazard").otherwise(""),
-      );
-    },
+        when(holdsAny(words, soughtHazards), "keep out of the tank: hazard")
+          .when(holdsAny(words, soughtMetals), "keep out of alkali: metal")
+          .otherwise(""),
+      ),
   ),
   helper(
     {
@@ -52,12 +55,12 @@ export const keepOut: readonly ComputedColumn[] = [
       help: "What speaks against the bath it is meant for.",
     },
     (item, { loads }) => {
-      const { bath, route, pre1980 } = item;
+      const { bath, route, pre1978 } = item;
       const claimsInBath = countWhere(loads, { bath, firstOfClaim: 1 });
       return blankIf(
         [isNot(route, "bath")],
         when(isFilled(item.keepOut), item.keepOut)
-          .when(isNot(pre1980, "yes"), "")
+          .when(isNot(pre1978, "yes"), "")
           .when(isBlank(bath), "isolate: bath of its own")
           .when(isOver(claimsInBath, 1), "isolate: this bath is shared")
           .otherwise(""),

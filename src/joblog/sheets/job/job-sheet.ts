@@ -1,4 +1,5 @@
 import { usualHouseShare, usualTolerance } from "../../../core/bath/common-practice.ts";
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import { unitSystems } from "../../../core/units/unit-system.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { everywhere } from "../../model/everywhere.ts";
@@ -96,8 +97,7 @@ export const jobSheet: SheetDefinition = {
   title: "Job chemistry log",
   purpose:
     "Who, which claims, and the tanks, waters and concentrates that the other sheets look up. Type in the framed, tinted cells; the plain ones are worked out.",
-  caution:
-    "Keep aluminum, zinc, galvanized, tin and lead pieces out of the alkaline bath: alkali attacks them and hydrogen forms. Pre-1978 paint, old toys and fire dust may hold lead, asbestos, arsenic, cadmium or PAH: isolate and test. Swollen or heat-marked batteries, aerosols, paint and fuel never go into a tank.",
+  caution: cautionsOfSheet("job"),
   fields,
   tables: [claimsTable, tanksTable, watersTable, concentratesTable],
   arrangement: "stacked",

@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import { keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { area, areaLimits, between, minutes } from "../../model/units-of.ts";
@@ -76,8 +77,7 @@ export const loadsSheet: SheetDefinition = {
   title: "Loads",
   purpose:
     "What went into a bath, when and for whose claim: the ground for sharing its cost and for saying later who shared it. Clean before dirty; skim and filter between claims.",
-  caution:
-    "Hands and tools out of a running bath: use baskets, lid on, hearing protection. A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 s, at 140 °F (60 °C) 3 s. Goggles and alkali-proof gloves. Pieces with old paint or lead suspected never share a bath.",
+  caution: cautionsOfSheet("loads"),
   fields: [],
   tables: [
     {

@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import { momentInput, nameInput, numberInput, textInput } from "../../model/columns.ts";
@@ -126,8 +127,7 @@ export const meterSheet: SheetDefinition = {
   title: "Meter checks",
   purpose:
     "As found in two buffers before anything is adjusted, then as left. A check reaches back to the readings since the one before.",
-  caution:
-    "Write down as found before you adjust. Above pH 10 an ordinary electrode reads low where sodium is high; an oil film is washed off with detergent, then a rinse. Goggles and gloves where acid cleans the bulb.",
+  caution: `Write down as found before you adjust. Above pH 10 an ordinary electrode reads low where sodium is high. ${cautionsOfSheet("meter")}`,
   fields: [],
   tables: [
     {

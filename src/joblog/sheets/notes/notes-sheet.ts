@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import { asText } from "../../formula/arithmetic.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { noteLines } from "./notes-lines.ts";
@@ -17,8 +18,7 @@ export const notesSheet: SheetDefinition = {
   name: "Notes",
   title: "Notes for the file",
   purpose: "What the figures rest on, and which limits the shop set for itself.",
-  caution:
-    "Arithmetic aid: no figure here is a permission or a promise. Never mix alkali with bleach, ammonia or acid cleaners. Alkali in the eyes: flush 15 minutes at once, then a doctor.",
+  caution: `Arithmetic aid: no figure here is a permission or a promise. ${cautionsOfSheet("notes")}`,
   fields: [version, ...ownLimits],
   tables: [noteLines],
   arrangement: "stacked",

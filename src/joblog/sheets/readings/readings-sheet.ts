@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
 import { readingVerdict as verdicts } from "../../model/words.ts";
 import { readingHelpers } from "./reading-helpers.ts";
@@ -13,8 +14,7 @@ export const readingsSheet: SheetDefinition = {
   name: "Readings",
   title: "pH readings",
   purpose: "Every reading as the meter showed it, with the sample's temperature. Never overwrite one: add a row.",
-  caution:
-    "A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature. Hands and tools out of a running tank. Splash goggles and gloves for sampling.",
+  caution: `A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature. ${cautionsOfSheet("readings")}`,
   fields: [],
   tables: [
     {

@@ -143,14 +143,14 @@ export const releaseDetails: readonly InputColumn[] = [
     id: "analyses",
     label: "Analyses",
     width: 18,
-    help: "Which were made and what they gave, such as sludge lead by TCLP in mg/L.",
+    help: "Which were made and what they gave, such as total lead in mg/L against the permit; sludge by TCLP is another matter.",
   }),
   wordInput({
     id: "analysesResult",
     label: "Result of analyses",
     words: analysesResults,
     width: 13,
-    help: "Against the limits of the permit and of the waste rules.",
+    help: "Of the water, against the limits of the permit.",
   }),
   momentInput({ id: "releasedAt", label: "Released", width: 16, help: "When, by a person who answers for it." }),
   numberInput({
@@ -162,7 +162,7 @@ export const releaseDetails: readonly InputColumn[] = [
     width: 10,
     help: "What really went out.",
   }),
-  textInput({ id: "point", label: "Point", width: 14, help: "Where it went: never a storm drain or a septic tank." }),
+  textInput({ id: "point", label: "Point", width: 14, help: "Where it went, such as the sanitary sewer; never a storm drain or a septic tank." }),
   dateInput({
     id: "retainedUntil",
     label: "Keep record until",

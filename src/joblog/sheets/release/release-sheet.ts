@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
@@ -46,8 +47,7 @@ export const releaseSheet: SheetDefinition = {
   title: "Neutralizing and release",
   purpose:
     "From the spent bath to the drain: acid in stages, pH after each, limits, results, place and person. The log never says that a release is allowed: the permit does.",
-  caution:
-    "Permit and local limits govern; federal floor pH 5.0, at most 104 °F (40 °C) at the treatment works (40 CFR 403.5(b)); no septic tank, no storm drain; tell the authority first where the permit says so. Add acid slowly to the cooled, mixing bath, never to neat concentrate: heat and foam. Goggles, face shield, gloves; no hand or wand in the tank. Never mix with bleach or ammonia: toxic gas. What is at pH 12.5 or more (neat concentrate) or 2 or less is hazardous waste D002 (40 CFR 261.22): near 12.5 measure at 25 °C with a pH 12 buffer. Sludge may be D008 for lead (TCLP, 5.0 mg/L).",
+  caution: cautionsOfSheet("release"),
   fields: [],
   tables: [
     {

@@ -1,4 +1,5 @@
 import { usualDrop } from "../../../core/bath/common-practice.ts";
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { everywhere } from "../../model/everywhere.ts";
 import { between, days, hours, sewerLimits } from "../../model/units-of.ts";
@@ -150,8 +151,7 @@ export const shopSheet: SheetDefinition = {
   title: "The shop's own limits and people",
   purpose:
     "Limits that the log holds readings, meters and releases to. Every default is common practice where no source is named: set your own.",
-  caution:
-    "Where alkali or acid is handled, an eyewash and a drench shower stand ready in the work area for immediate use (29 CFR 1910.151(c)): within 10 seconds' reach and with 15 minutes of flow (ANSI/ISEA Z358.1). Keep the SDS at hand on every shift and the assessment of protective equipment in writing (29 CFR 1910.132(d)).",
+  caution: cautionsOfSheet("shop"),
   fields,
   tables: [peopleTable],
   arrangement: "stacked",

@@ -1,7 +1,7 @@
 import { plus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isOver } from "../../formula/conditions.ts";
-import { sumWhere } from "../../formula/criteria.ts";
+import { all, equal, isBlank, isOver } from "../../formula/conditions.ts";
+import { atLeast, countWhere, sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { ColumnId, Log } from "../../formula/log-names.ts";
 import type { LogTables } from "../../formula/log-types.ts";
@@ -112,13 +112,21 @@ export const statementCounts: TableDefinition = {
         label: "Balance",
         type: "text",
         width: 19,
-        help: "Whether the outcomes add up to the pieces in.",
+        help: "Whether the outcomes add up to the pieces listed and counted in.",
       },
-      ({ pieces, restored, handCleaned, notRestorable, returned, pending }, { items, named: { statementClaim } }) => {
+      (
+        { pieces, restored, handCleaned, notRestorable, returned, pending },
+        { items, itemCounts, named: { statementClaim } },
+      ) => {
+        const claim = statementClaim;
+        const isCounted = isOver(countWhere(itemCounts, { claim, received: atLeast(0) }), 0);
+        const accounted = plus(restored, handCleaned, notRestorable, returned, pending);
+        const received = when(isCounted, sumWhere(itemCounts, "received", { claim })).otherwise(pieces);
+        const addsUp = all(equal(pieces, accounted), equal(received, accounted));
         return blankIf(
           [isBlank(statementClaim)],
           when(isOver(withoutPieces(items, statementClaim), 0), "lines without pieces")
-            .when(equal(pieces, plus(restored, handCleaned, notRestorable, returned, pending)), "balances")
+            .when(addsUp, when(isCounted, "balances").otherwise("not counted in"))
             .otherwise("does not balance"),
         );
       },
@@ -155,6 +163,7 @@ export const statementCounts: TableDefinition = {
   ],
   signals: [
     { column: "balance", when: { is: "balances" }, look: "good" },
+    { column: "balance", when: { is: "not counted in" }, look: "watch" },
     { column: "balance", when: { is: "does not balance" }, look: "act" },
     { column: "balance", when: { startsWith: "lines" }, look: "act" },
     { column: "reasonMissing", when: { isNot: 0 }, look: "act" },

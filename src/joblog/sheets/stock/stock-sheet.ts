@@ -1,3 +1,4 @@
+import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
 import { stockBalance } from "./stock-balance.ts";
 import { stockMoves } from "./stock-moves.ts";
@@ -7,8 +8,7 @@ export const stockSheet: SheetDefinition = {
   name: "Stock",
   title: "Stock of concentrates",
   purpose: "What is on the shelf by the book and by count, how long it lasts and when to reorder.",
-  caution:
-    "A concentrate at pH 12.5 or over that is thrown away is hazardous waste (D002, 40 CFR 261.22). Keep pails closed, labeled and apart from acids; never mix with bleach, ammonia or acid cleaners.",
+  caution: `Keep pails closed and apart from acids. ${cautionsOfSheet("stock")}`,
   fields: [],
   tables: [stockBalance, stockMoves],
   arrangement: "stacked",

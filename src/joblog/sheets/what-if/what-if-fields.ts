@@ -61,7 +61,7 @@ export const whatIfFields: readonly FieldDefinition[] = [
     type: "number",
     format: "0.00",
     limits: phLimits,
-    initial: everywhere(11.3),
+    initial: everywhere(11.42),
     help: "Without a bath.",
   },
   {

@@ -68,7 +68,8 @@ describe("the claim statement", () => {
   });
 
   it("counts the pieces by outcome and lists those not restorable with their reasons", async () => {
-    const log = await workedLog(weekWith({ statementClaim: "D-0431" }));
+    const counted = { itemCounts: [{ claim: "D-0427" }, { claim: "D-0431", received: 91 }] };
+    const log = await workedLog(weekWith({ statementClaim: "D-0431" }, counted));
     expect(
       line(log, "statementCounts", "91", [
         "restored",
@@ -84,6 +85,19 @@ describe("the claim statement", () => {
       line(log, "statementItems", "I017", ["item", "quantity", "reason", "reasonText", "replacementValue"]),
     ).toEqual(["cordless drill batteries", 3, "SAFETY", "heat-exposed cells; to hazardous-waste collection", 150]);
     expect(line(log, "statementItems", "I020", ["reason"])).toEqual(["POROUS"]);
+  });
+
+  it("says that pieces balance only where they were counted in, as many as are accounted for", async () => {
+    const balance = async (received: number | undefined): Promise<unknown> => {
+      const counts = { itemCounts: [{ claim: "D-0431", received }] };
+      const log = await workedLog(weekWith({ statementClaim: "D-0431" }, counts));
+      return log.cell("statementCounts", "91", "balance");
+    };
+    expect([await balance(undefined), await balance(91), await balance(95)]).toEqual([
+      "not counted in",
+      "balances",
+      "does not balance",
+    ]);
   });
 
   it("says how much more there is where a list is too long for the page", async () => {

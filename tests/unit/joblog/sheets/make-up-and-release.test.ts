@@ -131,7 +131,12 @@ describe("a release", () => {
   };
   const limits = { limitLow: 6, limitHigh: 10, permit: "QH-IU-017" };
   const neutral = { stage1: 0.28, phAfter1: 10.1, stage2: 0.14, phAfter2: 9.2, stage3: 0.06, phAfter3: 8.4 };
-  const gone = { releasedAt: moment(8, "14:10"), releasedVolume: 117.1, point: "floor drain FD-2", initials: "KT" };
+  const gone = {
+    releasedAt: moment(8, "14:10"),
+    releasedVolume: 117.1,
+    point: "sanitary sewer connection SC-2",
+    initials: "KT",
+  };
 
   it.each([
     { what: "without limits", more: neutral, says: "not released: limits missing" },

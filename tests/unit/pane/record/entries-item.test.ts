@@ -33,7 +33,9 @@ describe("the item form", () => {
       table: "items",
       row: { id: "I002", item: "dinner plates", quantity: 18, bath, outcome: "restored" },
     });
-    expect(said(filled)).toContain("Counts as restored. Claim D-0427: 20 pieces listed, 2 pending.");
+    expect(said(filled)).toContain(
+      "Counts as restored. Claim D-0427: 20 pieces listed, 2 pending; not counted in yet (Items sheet).",
+    );
     expect(asked(filled)).toBe("");
   });
 
@@ -76,15 +78,37 @@ describe("the item form", () => {
   });
 
   test("asks before batteries and aerosols go into a tank", () => {
-    expect(asked(fill(itemEntry, log, { ...plates, item: "drill batteries" }))).toMatch(/never go into a tank/);
+    expect(asked(fill(itemEntry, log, { ...plates, item: "drill batteries" }))).toMatch(
+      /^"batteries" in this line: .* never go in a tank/,
+    );
+  });
+
+  test("looks through every text of the line, and says which word it stopped at", () => {
+    const cases = [
+      [{ item: "aluminum pot", material: "" }, /^"aluminum" in this line: alkali attacks/],
+      [{ note: "screws of Zamak" }, /^"zamak" in this line: alkali attacks/],
+      [{ condition: "pot metal base cracked" }, /^"pot metal" in this line: alkali attacks/],
+      [{ item: "camp stove, propane" }, /^"propane" in this line: .*hazardous-waste collection/],
+      [{ note: "e-cigarette inside" }, /^"e cigarette" in this line: .*never go in a tank/],
+      [{ item: "paint tins" }, /never go in a tank[\s\S]*^"tins" in this line: alkali attacks/m],
+    ] as const;
+    for (const [change, question] of cases)
+      expect(asked(fill(itemEntry, log, { ...plates, ...change }))).toMatch(question);
+    for (const item of ["plant pot", "place setting", "lead-free goblets", "plates, fuel oil soot"])
+      expect(asked(fill(itemEntry, log, { ...plates, item }))).toBe("");
+  });
+
+  test("says how many were counted in", () => {
+    const counted = withRows(log, "itemCounts", [{ claim: "D-0427", received: 40 }]);
+    expect(said(fill(itemEntry, counted, plates))).toContain("2 pending; 40 counted in.");
   });
 
   test("asks before old paint goes into a bath that another claim shares", () => {
     const load = { id: "L001", bath, claim: "D-0431", baskets: 1 };
-    expect(asked(fill(itemEntry, withRows(log, "loads", [load]), { ...plates, pre1980: "yes" }))).toMatch(
+    expect(asked(fill(itemEntry, withRows(log, "loads", [load]), { ...plates, pre1978: "yes" }))).toMatch(
       /wipe-tested/,
     );
-    expect(asked(fill(itemEntry, log, { ...plates, pre1980: "yes" }))).toBe("");
+    expect(asked(fill(itemEntry, log, { ...plates, pre1978: "yes" }))).toBe("");
   });
 
   // 30 of 38 is 79 %, 20 of 38 is 53 %.
@@ -114,7 +138,9 @@ describe("the item form", () => {
         cells: expect.objectContaining({ route: "hand", outcome: "restored", reason: "AMPHOTERIC" }) as unknown,
       },
     ]);
-    expect(said(filled)).toContain("Counts as hand cleaned. Claim D-0427: 2 pieces listed, none pending.");
+    expect(said(filled)).toContain(
+      "Counts as hand cleaned. Claim D-0427: 2 pieces listed, none pending; not counted in yet (Items sheet).",
+    );
     expect(filled.groups.flatMap((group) => group.fields.map(({ key }) => key))).not.toContain("quantity");
   });
 

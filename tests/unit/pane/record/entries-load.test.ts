@@ -86,7 +86,7 @@ describe("the load form", () => {
   });
 
   test("does not ask where the old pieces are known to go elsewhere", () => {
-    const toys = { id: "I001", claim: "D-0436", quantity: 6, item: "tin toys", pre1980: "yes", route: "hand" };
+    const toys = { id: "I001", claim: "D-0436", quantity: 6, item: "tin toys", pre1978: "yes", route: "hand" };
     expect(asked(fill(loadEntry, withRows(log, "items", [toys]), { ...typed, claim: "D-0436", soil: "heavy" }))).toBe(
       "",
     );

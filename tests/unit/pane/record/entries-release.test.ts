@@ -15,7 +15,7 @@ const neutralizing = {
   acid: "citric",
   target: "8.5",
 };
-const results = { analysesResult: "within limits", analyses: "sludge lead 0.8 mg/L, TCLP" };
+const results = { analysesResult: "within limits", analyses: "lead in the water 0.08 mg/L, permit 0.5" };
 const stages = {
   stage1: "0.128 kg",
   phAfter1: "10.1",
@@ -24,7 +24,12 @@ const stages = {
   stage3: "0.026 kg",
   phAfter3: "8.4",
 };
-const gone = { releasedAt: "2027-03-09T14:10", releasedVolume: "117.1", point: "floor drain FD-2", initials: "KT" };
+const gone = {
+  releasedAt: "2027-03-09T14:10",
+  releasedVolume: "117.1",
+  point: "sanitary sewer connection SC-2",
+  initials: "KT",
+};
 const now = "2027-03-09T15:00";
 
 let open: LogSnapshot;
@@ -108,7 +113,7 @@ describe("the release form", () => {
         acid: "citric",
         analysesResult: "within limits",
         releasedVolume: 117.1,
-        point: "floor drain FD-2",
+        point: "sanitary sewer connection SC-2",
         retainedUntil: moment("2030-03-09"),
       },
     });
@@ -137,7 +142,11 @@ describe("the release form", () => {
       {
         table: "releases",
         key: "D001",
-        cells: expect.objectContaining({ phAfter3: 8.4, point: "floor drain FD-2", initials: "KT" }) as unknown,
+        cells: expect.objectContaining({
+          phAfter3: 8.4,
+          point: "sanitary sewer connection SC-2",
+          initials: "KT",
+        }) as unknown,
       },
     ]);
     expect(keys(begun, {})).not.toContain("volume");

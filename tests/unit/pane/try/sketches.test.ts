@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { CellMatrix, CellValue } from "../../../../functions/define-function.ts";
 import { evaluate } from "../../../../functions/evaluate.ts";
 import { findFunction } from "../../../../functions/find-function.ts";
+import { cautionsOfForm } from "../../../../src/core/safety/caution-places.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import { doseSketch } from "../../../../src/pane/try/dose-sketch.ts";
@@ -101,7 +102,7 @@ describe("trying out temperatures, top-ups and acid", () => {
   });
 
   it("keeps its cautions where something can hurt", () => {
-    for (const sketch of sketches.filter(({ id }) => ["dose", "top-up", "neutralizing"].includes(id)))
-      expect(sketch.caution?.length).toBeGreaterThan(40);
+    for (const sketch of sketches.filter(({ id }) => ["dose", "waters", "top-up", "neutralizing"].includes(id)))
+      expect(cautionsOfForm(sketch.step ?? "")?.first.length, sketch.id).toBeGreaterThan(1);
   });
 });

@@ -6,7 +6,6 @@ import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
-import { alkaliCaution } from "../../cautions.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
@@ -46,7 +45,6 @@ export const additionEntry: EntryForm<"addition"> = {
   needs: "bath",
   purpose: "Concentrate into a bath: top-up, second part of the opening dose, corrective.",
   submit: "Record top-up",
-  caution: alkaliCaution,
   groups: (values, { log }) => [
     {
       fields: [

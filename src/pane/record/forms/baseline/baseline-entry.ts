@@ -12,7 +12,6 @@ import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { baselineStanding, bench } from "../../../../joblog/model/words.ts";
-import { hotSampleCaution } from "../../cautions.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, meterField } from "../../fields-of.ts";
 import { newRows } from "../../new-rows.ts";
@@ -231,7 +230,6 @@ export const baselineEntry: EntryForm<"baseline"> = {
   needs: "bath",
   purpose: "Three readings of cooled samples; the bath comes back to their median.",
   submit: "Record baseline",
-  caution: hotSampleCaution,
   repeats,
   groups: (values, { log }) => [
     { fields: [field(log, "readings", "bath"), field(log, "readings", "when"), meterField(log, "readings")] },

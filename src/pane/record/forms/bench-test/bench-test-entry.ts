@@ -6,7 +6,6 @@ import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { surfaces } from "../../../../joblog/model/words.ts";
-import { alkaliCaution } from "../../cautions.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { newRows } from "../../new-rows.ts";
@@ -95,7 +94,6 @@ export const benchTestEntry: EntryForm<"bench test"> = {
   needs: "bath",
   purpose: "Does the bath clean every kind of surface in the load? Failures count too.",
   submit: "Record bench test",
-  caution: `${alkaliCaution} Label every spray bottle.`,
   groups: (values, context) => {
     const { log } = context;
     const notes = noteFields(values, context);

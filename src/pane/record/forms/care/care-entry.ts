@@ -6,7 +6,6 @@ import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { bathState, careKinds } from "../../../../joblog/model/words.ts";
-import { careCaution } from "../../cautions.ts";
 import type { EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
@@ -81,7 +80,6 @@ export const careEntry: EntryForm<"care"> = {
   needs: "bath",
   purpose: "Skim, filter, drain, rinse check, degas, foil test.",
   submit: "Record care",
-  caution: careCaution,
   groups: (values, context) => [
     {
       fields: [

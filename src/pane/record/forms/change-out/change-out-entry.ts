@@ -8,7 +8,6 @@ import { shortMoment } from "../../../../advice/wording/moments.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { closeReasons } from "../../../../joblog/model/words.ts";
 import { entryTimes } from "../../bath-times.ts";
-import { changeOutCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field } from "../../fields-of.ts";
@@ -61,7 +60,7 @@ export const changeOutEntry: EntryForm<"change-out"> = {
   needs: "bath",
   purpose: "The end of a bath: when and why. Neutralizing and release follow.",
   submit: "Close this bath",
-  caution: changeOutCaution,
+  caution: "A closed bath is not yet released: let it cool, and neutralize it before it goes anywhere.",
   groups: (values, context) => {
     const hasNote = bathFacts(context.log, values["bath"])?.text("note") !== undefined;
     return [

@@ -9,7 +9,6 @@ import { figure } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
 import type { NewRow } from "../../../../joblog/model/definition.ts";
-import { chargeCaution } from "../../cautions.ts";
 import { typedCells } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField } from "../../fields-of.ts";
@@ -98,7 +97,6 @@ export const chargeEntry: EntryForm<"charge"> = {
   needs: "log",
   purpose: "A fresh fill: its dose, and what went in first.",
   submit: "Record charge",
-  caution: chargeCaution,
   groups: (_values, { log }) => [
     {
       fields: [

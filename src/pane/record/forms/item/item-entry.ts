@@ -6,7 +6,6 @@ import type { FieldProblem, FilledFields } from "../../../../advice/filled-field
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
-import { itemsCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, textsOf } from "../../fields-of.ts";
@@ -32,7 +31,7 @@ function earlierItem(chosen: string | undefined, { log }: LogContext): SnapshotR
   return id === "" ? undefined : findRow(log, "items", "id", id);
 }
 
-const what = ["claim", "room", "item", "quantity", "material", "condition", "pre1980"] as const;
+const what = ["claim", "room", "item", "quantity", "material", "condition", "pre1978"] as const;
 const became = ["route", "bath", "outcome", "reason", "reasonText"] as const;
 const more = ["replacementValue", "restoreCost", "photo", "note"] as const;
 
@@ -84,7 +83,7 @@ function meaning(filled: FilledFields<ItemKey>, context: LogContext): Meaning {
   const common = {
     findings: itemFindings(item, row !== undefined, context),
     problems: reasonProblems(item, row !== undefined),
-    doubts: bathDoubts(filled, item.text("material") ?? "", item.text("item") ?? "", item.text("pre1980"), context),
+    doubts: filled.text("route") === "bath" ? bathDoubts(item, context) : [],
   };
   if (row !== undefined && key !== undefined) {
     return {
@@ -131,7 +130,6 @@ export const itemEntry: EntryForm<"item"> = {
   series: true,
   purpose: "A piece that came in, where it goes, and what became of it.",
   submit: "Record item",
-  caution: itemsCaution,
   groups: (values, context) => {
     const pending = pendingItems(context);
     const row = earlierItem(values[earlierKey], context);

@@ -35,7 +35,12 @@ function balance(
     .reduce((sum, row) => sum + (row.number("quantity") ?? 0), 0);
   const own = item.number("quantity") ?? 0;
   const pending = pendingBefore + (closes ? -own : item.text("outcome") === undefined ? own : 0);
-  return `Claim ${claim}: ${figure(pieces, 0)} pieces listed, ${pending === 0 ? "none" : figure(pending, 0)} pending.`;
+  const received = log.rows.itemCounts
+    .map(rowFacts)
+    .find((row) => row.text("claim") === claim)
+    ?.number("received");
+  const counted = received === undefined ? "not counted in yet (Items sheet)" : `${figure(received, 0)} counted in`;
+  return `Claim ${claim}: ${figure(pieces, 0)} ${pieces === 1 ? "piece" : "pieces"} listed, ${pending === 0 ? "none" : figure(pending, 0)} pending; ${counted}.`;
 }
 
 /** What the item form says while it is filled in. `earlier`: the item stands in the list already. */
@@ -55,7 +60,7 @@ export function itemFindings(item: DraftedRow<"items">, earlier: boolean, contex
     findings.push({ tone: "watch", text: "Give the reason in a sentence too: the adjuster was not there." });
   if (lost && item.text("photo") === undefined)
     findings.push({ tone: "watch", text: "No photo yet: a piece not restorable wants one from before cleaning." });
-  if (item.text("pre1980") === yes)
+  if (item.text("pre1978") === yes)
     findings.push({
       tone: "watch",
       text: "Old paint or glaze may hold lead: isolate and wipe-test; it never shares a bath.",

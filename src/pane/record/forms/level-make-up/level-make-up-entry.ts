@@ -8,7 +8,6 @@ import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../.
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { readInput } from "../../../controls/read-input.ts";
-import { alkaliCaution } from "../../cautions.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField, inputColumn } from "../../fields-of.ts";
 import { newRows } from "../../new-rows.ts";
@@ -96,7 +95,6 @@ export const levelMakeUpEntry: EntryForm<"level make-up"> = {
   needs: "bath",
   purpose: "Water back to the line; says what evaporated and what was carried out.",
   submit: "Record level make-up",
-  caution: alkaliCaution,
   groups: (_values, { log }) => [
     {
       fields: [

@@ -7,7 +7,6 @@ import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { bathState } from "../../../../joblog/model/words.ts";
-import { loadCaution } from "../../cautions.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
@@ -62,7 +61,6 @@ export const loadEntry: EntryForm<"load"> = {
   series: true,
   purpose: "Baskets of one claim that went into a bath.",
   submit: "Record load",
-  caution: loadCaution,
   groups: (_values, { log }) => [
     {
       fields: [

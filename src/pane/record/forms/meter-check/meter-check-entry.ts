@@ -70,8 +70,7 @@ export const meterCheckEntry: EntryForm<"meter check"> = {
   needs: "log",
   purpose: "As found in two buffers before adjusting; reaches back to earlier readings.",
   submit: "Record meter check",
-  caution:
-    "Rinse the electrode between buffers; an oil film goes with detergent, then 1:10 acid, then rinse. Fresh buffer in the cup, none back into the bottle.",
+  caution: "Rinse the electrode between buffers. Fresh buffer in the cup, none back into the bottle.",
   groups: (_values, { log }) => [
     {
       fields: [

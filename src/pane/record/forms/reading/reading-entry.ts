@@ -15,7 +15,6 @@ import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { readingPurposes } from "../../../../joblog/model/words.ts";
-import { hotSampleCaution } from "../../cautions.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, type FieldChange } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
@@ -135,7 +134,6 @@ export const readingEntry: EntryForm<"reading"> = {
   needs: "bath",
   purpose: "pH as the meter shows it, with the temperature of the sample.",
   submit: "Record reading",
-  caution: hotSampleCaution,
   groups: (values, { log }) => [
     { fields: asRead.map((id) => field(log, "readings", id, changeOf(id, values))) },
     {

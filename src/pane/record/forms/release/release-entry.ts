@@ -11,7 +11,6 @@ import { figure } from "../../../../advice/wording/figures.ts";
 import { serialOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
-import { releaseCaution } from "../../cautions.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { newRow } from "../../new-rows.ts";
@@ -120,7 +119,6 @@ export const releaseEntry: EntryForm<"release"> = {
   needs: "bath",
   purpose: "Acid in stages, limits, results; then where and when it went.",
   submit: "Record release",
-  caution: releaseCaution,
   groups: releaseGroups,
   proposals: (typed, context) => {
     const bath = proposedBath(typed, context);
