@@ -4,7 +4,7 @@ import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import { findField } from "../joblog/model/references.ts";
-import { type BuildReport, writePlan } from "./build/write-plan.ts";
+import type { BuildReport, writePlan } from "./build/write-plan.ts";
 import type { LongWork } from "./long-work.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read/read-log.ts";
@@ -21,12 +21,18 @@ async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<
   }
 }
 
+/** Comes when a log is first built or mended, which is seldom. */
+async function write(plan: WorkbookPlan, how: Parameters<typeof writePlan>[2], work: LongWork): Promise<BuildReport> {
+  const builder = await import(/* webpackChunkName: "log-builder" */ "./build/write-plan.ts");
+  return inExcel((context) => builder.writePlan(context, plan, how, work));
+}
+
 /**
  * Builds the log in the open workbook, or adds what a log there lacks; rows that hold data are left
  * alone. Cancelled or failed, it leaves the workbook as it was.
  */
 export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return inExcel((context) => writePlan(context, plan, "none", work));
+  return write(plan, "none", work);
 }
 
 /**
@@ -34,12 +40,12 @@ export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<Build
  * changed, the version last. Typed data stays. Cancelled or failed, it leaves the workbook as it was.
  */
 export function upgradeLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return inExcel((context) => writePlan(context, plan, "changed", work));
+  return write(plan, "changed", work);
 }
 
 /** Writes every formula of the log anew, where cells show #NAME? after the add-in was missing; adds what is missing as well. */
 export function repairFormulas(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return inExcel((context) => writePlan(context, plan, "all", work));
+  return write(plan, "all", work);
 }
 
 /** The unit system that a damaged log names; undefined where even that is gone. */
