@@ -29,6 +29,8 @@ function topUpFindings(
   { system }: LogContext,
 ): readonly Finding[] {
   const unit = volumeUnit[system];
+  // After a top-up the row of the addition says what is missing.
+  if (reading.text("verdict") === readingVerdict.notBack) return [];
   const first = reading.answer("firstAddition");
   if (first === undefined && reading.text("firstAddition") !== undefined) {
     return [
@@ -55,7 +57,8 @@ function verdictFindings(reading: DraftedRow<"readings">, afterTopUp: boolean): 
   const refusal = reading.refusal("verdict");
   if (refusal !== undefined) return [{ tone: "act", text: refusal }];
   const verdict = reading.text("verdict");
-  const asksNothing = verdict === readingVerdict.hold || verdict === readingVerdict.near;
+  const asksNothing =
+    verdict === readingVerdict.hold || verdict === readingVerdict.near || verdict === readingVerdict.notBack;
   // A reading that is not counted lacks what the form asks for.
   if (verdict === undefined || verdict.startsWith(readingVerdict.uncounted) || (afterTopUp && asksNothing)) return [];
   const text =

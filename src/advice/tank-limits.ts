@@ -40,6 +40,9 @@ export function heldBy(context: LogContext, bath: string | undefined): number | 
   return tankOf(context, bath)?.number("workingVolume");
 }
 
+/** Levels are read to a tenth or so: less than this says nothing. */
+export const leastLevel = { US: 0.5, metric: 1.5, imperial: 0.5 } as const;
+
 /** A tank is deeper than its fill line, but never by so much: under two thirds full it would be another tank (common practice, no source). */
 const rim = 1.5;
 
@@ -51,25 +54,30 @@ export function levelProblems(
   bath: string | undefined,
   context: LogContext,
 ): readonly FieldProblem[] {
-  const line = tankOf(context, bath)?.number("fillDepth");
-  if (level === undefined || line === undefined || level <= line * rim) return [];
+  const tank = tankOf(context, bath);
+  const [line, height] = [tank?.number("fillDepth"), tank?.number("height")];
+  if (level === undefined || line === undefined || level <= (height ?? line * rim)) return [];
   const unit = depthUnit[context.system];
+  const at =
+    height === undefined
+      ? `its fill line is at ${figure(line, 1)} ${unit}`
+      : `its inside height is ${figure(height, 1)} ${unit}`;
   return [
     {
       key,
-      message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; its fill line is at ${figure(line, 1)} ${unit}. Check the level and the tank.`,
+      message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; ${at}. Check the level and the tank.`,
     },
   ];
 }
 
-/** A level that stands far above the fill line is possible, and likely a slip. */
+/** A level that stands above the fill line is possible, and likely a slip. */
 export function levelDoubts(
   level: number | undefined,
   bath: string | undefined,
   context: LogContext,
 ): readonly string[] {
   const line = tankOf(context, bath)?.number("fillDepth");
-  if (level === undefined || line === undefined || level <= line * (1 + freeboard)) return [];
+  if (level === undefined || line === undefined || level < line + leastLevel[context.system]) return [];
   const unit = depthUnit[context.system];
   return [
     `A level of ${figure(level, 1)} ${unit} is ${figure(level - line, 1)} ${unit} above the fill line. Is that right?`,
