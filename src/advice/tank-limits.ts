@@ -1,4 +1,4 @@
-import { depth as depthUnit, volume as volumeUnit } from "../joblog/model/units-of.ts";
+import { depth as depthUnit, leastLevel, volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { FieldProblem } from "./filled-fields.ts";
@@ -39,9 +39,6 @@ export function amountProblems(
 export function heldBy(context: LogContext, bath: string | undefined): number | undefined {
   return tankOf(context, bath)?.number("workingVolume");
 }
-
-/** Levels are read to a tenth or so: less than this says nothing. */
-export const leastLevel = { US: 0.5, metric: 1.5, imperial: 0.5 } as const;
 
 /** A tank is deeper than its fill line, but never by so much: under two thirds full it would be another tank (common practice, no source). */
 const rim = 1.5;

@@ -108,7 +108,8 @@ const cases: Readonly<Record<string, Case>> = {
     form: readingEntry,
     drafts: fc.record({
       ph: between(10.4, 11.6),
-      temperature: fc.oneof(between(73, 81, 1), between(60, 140, 1)),
+      // A colder sample is asked about before anything is said of it.
+      temperature: fc.oneof(between(73, 81, 1), between(65, 140, 1)),
       purpose: one("check"),
       meter: one("M-1", ""),
       when: one(now, "2027-03-03T18:00"),
@@ -138,6 +139,7 @@ const cases: Readonly<Record<string, Case>> = {
       ...ifNumber(cell("additions", "cost"), (cost) => `Cost ${money(cost)}, to `),
       recoveries[String(cell("additions", "recovery"))] ?? "no such recovery",
       ...ifNumber(cell("additions", "nextAddition"), (next) => (next === 0 ? "" : ` Add ${amount(next)} gal, mix`)),
+      ...(cell("additions", "room") === "fits" ? [] : ["over its fill line"]),
       ...(String(cell("additions", "nextAddition")).startsWith("hardly") ? ["The bath hardly answered."] : []),
       ` come to ${figure(100 * Number(cell("baths", "topUpShare")), 0)}% of the opening dose.`,
     ],

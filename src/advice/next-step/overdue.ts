@@ -1,7 +1,6 @@
-import { depth } from "../../joblog/model/units-of.ts";
+import { depth, leastLevel } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
 import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
-import { leastLevel } from "../tank-limits.ts";
 import { countOf, fixed } from "../wording/figure-words.ts";
 import { meterSentences } from "./overdue-meter.ts";
 import { type Bath, limitOf, type Overdue, type StepKind, volumeWords } from "./step.ts";

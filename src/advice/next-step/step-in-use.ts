@@ -71,7 +71,8 @@ function shortStep(bath: Bath): Step | undefined {
   )
     return {
       kind: "reading",
-      sentence: `${start} It hardly answered: check meter, temperature, mixing and water before adding more.`,
+      sentence: `${start} The last addition hardly moved it.`,
+      reason: "Before adding more, check meter, temperature, mixing and water, and read again.",
       urgent: true,
     };
   return {
@@ -86,8 +87,10 @@ function shortStep(bath: Bath): Step | undefined {
 
 export function topUpStep(bath: Bath): Step {
   const { log, id, system, facts } = bath;
-  const instead =
-    meterStep(bath) ?? (facts.text("lastVerdict") === readingVerdict.notBack ? shortStep(bath) : undefined);
+  const meter = meterStep(bath);
+  // A meter put right has its drift taken out; one that is out comes first.
+  const out = meter?.kind === "meter check" ? meter : undefined;
+  const instead = out ?? (facts.text("lastVerdict") === readingVerdict.notBack ? shortStep(bath) : undefined);
   if (instead !== undefined) return instead;
   const row = lastReadingOf(log, id);
   const reading = row === undefined ? undefined : rowFacts(row);

@@ -1,19 +1,16 @@
 import { largest, minus, plus, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
+import { equal, is, isAtLeast, isBlank, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
 import { above, after, before, from, largestWhere, sumWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
 import { rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { depth, volume } from "../../model/units-of.ts";
+import { depth, leastLevel, volume } from "../../model/units-of.ts";
 import { tankRoom } from "../../model/words.ts";
 
 const { computed, helper } = columnsOf<"additions">();
-
-/** Levels are read to a tenth or so, and a hot bath loses a little all the time: this much above the line is no overfilling (common practice, no source). */
-const overTheLine = 1.02;
 
 const tankOf = (addition: Row<"additions">, { baths, tanks }: Log): Row<"tanks"> =>
   rowAt(tanks, rowAt(baths, addition.bathRow).tankRow);
@@ -64,10 +61,12 @@ export const additionRoom: readonly ComputedColumn[] = [
       const { volumeAfter } = addition;
       const tank = tankOf(addition, log);
       const overRim = when(isNoNumber(tank.height), false).otherwise(isOver(volumeAfter, heldAt(tank.height, tank)));
+      const least = when(is(log.named.unitSystem, "metric"), leastLevel.metric).otherwise(leastLevel.US);
+      const noticeable = times(least, tank.volumePerDepth);
       return blankIf(
         [isBlank(volumeAfter)],
         when(overRim, tankRoom.overRim)
-          .when(isOver(volumeAfter, times(overTheLine, tank.workingVolume)), tankRoom.overLine)
+          .when(isAtLeast(minus(volumeAfter, tank.workingVolume), noticeable), tankRoom.overLine)
           .otherwise(tankRoom.fits),
       );
     },
