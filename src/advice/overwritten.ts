@@ -1,4 +1,5 @@
 /** Computed cells that somebody typed over: the log goes on reckoning with what they show. */
+import type { RowValue } from "../joblog/model/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../joblog/model/log-snapshot.ts";
 import { isCellError } from "../joblog/model/log-snapshot.ts";
 import { readingVerdict } from "../joblog/model/words.ts";
@@ -12,7 +13,7 @@ interface Overwritten {
   readonly due: string;
 }
 
-const shownText = (value: unknown): string => (value === undefined || value === "" ? "nothing" : `“${String(value)}”`);
+const shownText = (value: RowValue | undefined): string => (value === undefined || value === "" ? "nothing" : `“${String(value)}”`);
 
 /** A verdict is what the row's own helper says, or that a top-up fell short. The helper is seldom typed over as well. */
 function verdictAgainstHelper(row: SnapshotRow<"readings">): Overwritten | undefined {

@@ -1,11 +1,11 @@
 import { findRow } from "../../../../advice/bath-facts.ts";
 import { draftedLog } from "../../../../advice/drafted-row.ts";
-import { labelDoubts } from "../../../../advice/label-limit.ts";
-import { roomDoubts } from "../../../../advice/tank-room.ts";
-import type { LogRow } from "../../../../joblog/model/definition.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
+import { labelDoubts } from "../../../../advice/label-limit.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { roomDoubts } from "../../../../advice/tank-room.ts";
 import { ph } from "../../../../advice/wording/figures.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { farInPh } from "../reading/reading-doubts.ts";
 import { amountDoubts } from "./addition-findings.ts";
 import { type AdditionKey, raisedLog } from "./strength-raise.ts";

@@ -8,8 +8,8 @@ import { entryTimes } from "../../bath-times.ts";
 import type { EntryField } from "../../entry-form.ts";
 import { describedColumn, fieldOf } from "../../fields-of.ts";
 import { impossibleTimes } from "../../impossible-times.ts";
-import { firstAfterOpening, openingMoves } from "./correction-opening.ts";
 import { type Correction, correctionLabel } from "./correction.ts";
+import { firstAfterOpening, openingMoves } from "./correction-opening.ts";
 
 type ColumnsByTable = { readonly [Table in TableId]?: readonly ColumnId<Table>[] };
 
