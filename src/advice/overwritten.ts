@@ -13,7 +13,8 @@ interface Overwritten {
   readonly due: string;
 }
 
-const shownText = (value: RowValue | undefined): string => (value === undefined || value === "" ? "nothing" : `“${String(value)}”`);
+const shownText = (value: RowValue | undefined): string =>
+  value === undefined || value === "" ? "nothing" : `“${String(value)}”`;
 
 /** A verdict is what the row's own helper says, or that a top-up fell short. The helper is seldom typed over as well. */
 function verdictAgainstHelper(row: SnapshotRow<"readings">): Overwritten | undefined {
