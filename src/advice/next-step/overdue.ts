@@ -1,4 +1,4 @@
-import { depth } from "../../joblog/model/units-of.ts";
+import { depth, leastLevel } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
 import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
 import { countOf, fixed } from "../wording/figure-words.ts";
@@ -41,9 +41,6 @@ function ageSentence({ facts, log }: Bath): string | undefined {
     : undefined;
 }
 
-/** Levels are read to a tenth or so: a smaller fall is no call for the hose. */
-const smallestFall = { US: 0.5, metric: 1.5, imperial: 0.5 } as const;
-
 function levelSentence({ facts, log, id, system }: Bath): string | undefined {
   const tank = findRow(log, "tanks", "tank", facts.text("tank") ?? "");
   const row = lastReadingOf(log, id);
@@ -58,7 +55,7 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
     line === undefined ||
     perDepth === undefined ||
     madeUp ||
-    line - level < smallestFall[system]
+    line - level < leastLevel[system]
   )
     return undefined;
   return `Level ${fixed(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} of make-up.`;

@@ -98,7 +98,8 @@ export const cautions = {
   acidIntoBath: {
     short: "Acid slowly into the cooled, mixing bath. Goggles, face shield, gloves, apron.",
     text: "Add acid slowly to the cooled, mixing bath, never to undiluted concentrate: heat and foam. Goggles, face shield, gloves, apron; hands and tools out of the tank.",
-    source: "The acid's SDS; Purdue University, Hazard Communication Program, Corrosives: acid to water; 55.8 kJ to the equivalent",
+    source:
+      "The acid's SDS; Purdue University, Hazard Communication Program, Corrosives: acid to water; 55.8 kJ to the equivalent",
   },
   permit: {
     short: "Permit governs: never under pH 5.0 or over 104 °F (40 °C), no storm drain or septic.",

@@ -43,11 +43,15 @@ function ofTank({ filled, key, changed, log, system }: Row<"tanks">): readonly F
     system,
   });
   const baths = bathsWith(log, "tank", key);
+  const height = filled.number("height");
   const measured = (["length", "width", "fillDepth", "displacement"] as const).some((id) => changed.includes(id));
   return [
     volume.known
       ? { tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` }
       : { tone: "act", text: volume.why },
+    ...(height !== undefined && height < depth
+      ? [{ tone: "act", text: "The inside height ends below the fill line: measure both from the floor." } as const]
+      : []),
     ...(measured && baths !== "" ? [{ tone: "watch", text: `Worked out anew with it: ${baths}.` } as const] : []),
   ];
 }

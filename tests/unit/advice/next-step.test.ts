@@ -50,7 +50,7 @@ describe("the next step of the demo bath", () => {
   test("after the first part of the charge it is the bench test", async () => {
     const step = await stepAt("2027-03-01T07:30");
     expect(step.kind).toBe("bench test");
-    expect(step.sentence).toContain("1+36");
+    expect(step.sentence).toContain("1+35.7");
   });
 
   test("after a bench test that failed it names the surfaces and what is missing to the plan", async () => {
@@ -171,11 +171,25 @@ describe("the next step of the demo bath", () => {
     expect(late).toBe("Meter M-1 was last checked 8 days ago: check it in two buffers.");
     // 10.15 in 10.01 is off by 0.14, more than the 0.05 of ASTM D1287.
     const failed = { ...mondayCheck, asFound2: 10.15, asLeft1: undefined, asLeft2: undefined };
-    const [out] = (await stepAt("2027-03-02T17:00", { meterChecks: [failed] })).overdue;
-    expect(out).toMatch(/^Meter M-1: as found out of limits at its last check/);
-    expect(
-      (await stepAt("2027-03-02T17:00", { meterChecks: [{ ...failed, asLeft1: 7, asLeft2: 10.01 }] })).overdue,
-    ).toEqual([]);
+    const out = await stepAt("2027-03-02T17:00", { meterChecks: [failed] });
+    expect(out.kind).toBe("meter check");
+    expect(out.sentence).toMatch(
+      /^Meter M-1: as found out of limits at its last check\. Clean the bulb, adjust, check again/,
+    );
+    // Left 0.14 high, it is no better for having been adjusted.
+    const still = await stepAt("2027-03-02T17:00", { meterChecks: [{ ...failed, asLeft1: 7, asLeft2: 10.15 }] });
+    expect(still.kind).toBe("meter check");
+    const adjusted = { ...failed, asLeft1: 7, asLeft2: 10.01 };
+    const read = await stepAt("2027-03-02T17:00", { meterChecks: [adjusted] });
+    expect(read.overdue).toEqual([]);
+    expect(read.sentence).not.toMatch(/Meter/i);
+    const since = await stepAt("2027-03-02T17:00", {
+      meterChecks: [{ ...adjusted, when: moment("2027-03-02T16:55") }],
+    });
+    expect(since.kind).toBe("reading");
+    expect(since.sentence).toBe(
+      "Read again: meter M-1 was out of limits and has been adjusted since the last reading.",
+    );
   });
 
   test("a bath that was changed out asks for its release until that is on record", async () => {

@@ -39,8 +39,8 @@ const formulas: readonly LogRow<"noteLines">[] = [
   ),
   line(
     "Meter drift",
-    "Taken as even between two checks of the meter: reading − error found × time gone by / time between. Nothing is corrected before the later check is recorded.",
-    "arithmetic; a knock changes a meter at once, so look at such readings again",
+    "Slope and offset: the straight line through a check's two buffers gives the error at the reading's own pH, and it is taken as even from one check to the next. Nothing is corrected before the later check is recorded.",
+    "arithmetic; above the higher buffer the line is drawn on, and a knock changes a meter at once, so look at such readings again",
   ),
   line(
     "Electrode slope",
@@ -64,7 +64,7 @@ const formulas: readonly LogRow<"noteLines">[] = [
   ),
   line(
     "Acid",
-    "From a titration to pH 4.5 and the reading; without a titration a minimum. 60 %, then 30 %, then the rest.",
+    "From a titration to pH 4.5 and the reading; without one from the alkali that water and concentrate brought less what left, an estimate, or else from the reading alone, a minimum. 60 %, then 30 %, then the rest.",
     "equilibrium by Bathsheet; stages are common practice, no source",
   ),
   line("Corrosive waste", "pH 2 or less, or 12.5 or more.", "40 CFR 261.22"),

@@ -162,7 +162,12 @@ export const releaseDetails: readonly InputColumn[] = [
     width: 10,
     help: "What really went out.",
   }),
-  textInput({ id: "point", label: "Point", width: 14, help: "Where it went, such as the sanitary sewer; never a storm drain or a septic tank." }),
+  textInput({
+    id: "point",
+    label: "Point",
+    width: 14,
+    help: "Where it went, such as the sanitary sewer; never a storm drain or a septic tank.",
+  }),
   dateInput({
     id: "retainedUntil",
     label: "Keep record until",

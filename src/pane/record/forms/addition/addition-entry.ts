@@ -31,7 +31,7 @@ function meaning(filled: FilledFields<AdditionKey>, context: LogContext): Meanin
       ...amountProblems("amount", "Amount", amount, heldBy(context, bath), context),
       ...raiseProblems(filled, context),
     ],
-    doubts: additionDoubts(filled, context),
+    doubts: additionDoubts(filled, added.row, context),
     changes: raiseChanges(filled, context),
     rows: [added],
     recorded: `${amountFigure(amount ?? 0)} ${volumeUnit[context.system]} of concentrate for bath ${bath ?? ""}`,

@@ -16,6 +16,7 @@ import {
   correctionOf,
   heldText,
 } from "./correction.ts";
+import { movedFindings, openingMoves } from "./correction-opening.ts";
 import { correctionProblems } from "./correction-problems.ts";
 import { type ChosenRow, chosenRow, correctedKinds, keyOfRow, rowKey, rowNames, tableKey } from "./correction-rows.ts";
 
@@ -109,6 +110,7 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
         tone: "plain" as const,
         text: `${correctionLabel(table, id)}: ${heldText(table, id, row.cells[id]) || "blank"} becomes ${said(id) || "blank"}.`,
       })),
+      ...movedFindings(correction, context),
       ...(changed.length === 0
         ? []
         : [{ tone: "watch" as const, text: "All that follows from it in the log is worked out anew." }]),
@@ -116,7 +118,10 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
     problems: problemsOf(chosen, correction, why, context),
     rows: [],
     // The columns were taken from this table's description.
-    changes: [{ table, position: row.position, cells: cellsOf(correction, why, context) } as RowChange],
+    changes: [
+      { table, position: row.position, cells: cellsOf(correction, why, context) } as RowChange,
+      ...openingMoves(correction, context).map(({ change }) => change),
+    ],
     recorded: `correction of ${keyOfRow(chosen)}`,
   };
 }

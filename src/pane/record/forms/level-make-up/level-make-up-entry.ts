@@ -2,9 +2,11 @@ import { ArrowAutofitHeightRegular } from "@fluentui/react-icons/svg/arrow-autof
 
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
+import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../../../advice/tank-limits.ts";
+import { roomDoubts } from "../../../../advice/tank-room.ts";
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { readInput } from "../../../controls/read-input.ts";
@@ -53,6 +55,16 @@ function waterDoubts(filled: FilledFields<MakeUpKey>, context: LogContext): read
   ];
 }
 
+/** Without a level typed: what the log says the tank holds with water and concentrate. */
+function roomOf(
+  filled: FilledFields<MakeUpKey>,
+  rows: ReturnType<typeof newRows<"additions">>,
+  context: LogContext,
+): readonly string[] {
+  if (filled.number("levelAfter") !== undefined || filled.number("amount") === undefined) return [];
+  return roomDoubts(draftedLog(context.log, rows).added("additions"), context);
+}
+
 /** What stands in the row of the water already. */
 const blankBesideWater = { water: undefined, levelBefore: undefined, levelAfter: undefined, note: undefined };
 
@@ -69,7 +81,12 @@ function meaning(filled: FilledFields<MakeUpKey>, context: LogContext): Meaning 
   return {
     findings: makeUpFindings(rows[0]?.row ?? {}, filled, context),
     problems: problems(filled, context),
-    doubts: [...waterDoubts(filled, context), ...levelDoubts(filled.number("levelAfter"), bath, context)],
+    doubts: [
+      ...waterDoubts(filled, context),
+      ...levelDoubts(filled.number("levelBefore"), bath, context),
+      ...levelDoubts(filled.number("levelAfter"), bath, context),
+      ...roomOf(filled, rows, context),
+    ],
     rows,
     recorded: `level make-up of bath ${bath ?? ""}, ${amountFigure(poured ?? 0)} ${volumeUnit[context.system]}`,
   };
