@@ -6,7 +6,16 @@ import { slowFirst } from "./tests/slow-first.ts";
 
 export default defineConfig({
   test: {
-    include: ["tests/{unit,reference,property,contract,demo}/**/*.test.ts"],
+    projects: [
+      {
+        extends: true,
+        test: { name: "stand-in", include: ["tests/{unit,reference,property,contract,demo}/**/*.test.ts"] },
+      },
+      {
+        extends: true,
+        test: { name: "object model", include: ["tests/unit/excel/**/*.test.ts"], provide: { judge: "web" } },
+      },
+    ],
     // Many tests open a whole log in the grid, which takes seconds, and more on a busy machine.
     testTimeout: 120_000,
     hookTimeout: 120_000,
