@@ -4,8 +4,10 @@ import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import { findField } from "../joblog/model/references.ts";
+import type { Rewriting } from "./build/write-computed.ts";
 import { type BuildReport, writePlan } from "./build/write-plan.ts";
 import type { LongWork } from "./long-work.ts";
+import { startWithWorkbook } from "./office-host.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read/read-log.ts";
 import { writeEdit } from "./record/append-rows.ts";
@@ -21,12 +23,35 @@ async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<
   }
 }
 
+/** As inExcel, for work that calls `sending` when its rows go out: what a person does about a failure depends on it. */
+async function inExcelSending<Result>(
+  work: (context: Excel.RequestContext, sending: () => void) => Promise<Result>,
+): Promise<Result> {
+  let sent: "nothing" | "rows" = "nothing";
+  try {
+    return await Excel.run((context) =>
+      work(context, () => {
+        sent = "rows";
+      }),
+    );
+  } catch (error) {
+    throw problemFrom(error, sent);
+  }
+}
+
+/** The log's cells need the add-in's functions whenever the workbook is open, so it starts with the workbook from now on. */
+async function writeLog(plan: WorkbookPlan, rewriting: Rewriting, work: LongWork): Promise<BuildReport> {
+  const report = await inExcel((context) => writePlan(context, plan, rewriting, work));
+  await startWithWorkbook();
+  return report;
+}
+
 /**
  * Builds the log in the open workbook, or adds what a log there lacks; rows that hold data are left
  * alone. Cancelled or failed, it leaves the workbook as it was.
  */
 export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return inExcel((context) => writePlan(context, plan, "none", work));
+  return writeLog(plan, "none", work);
 }
 
 /**
@@ -34,12 +59,12 @@ export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<Build
  * changed, the version last. Typed data stays. Cancelled or failed, it leaves the workbook as it was.
  */
 export function upgradeLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return inExcel((context) => writePlan(context, plan, "changed", work));
+  return writeLog(plan, "changed", work);
 }
 
 /** Writes every formula of the log anew, where cells show #NAME? after the add-in was missing; adds what is missing as well. */
 export function repairFormulas(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return inExcel((context) => writePlan(context, plan, "all", work));
+  return writeLog(plan, "all", work);
 }
 
 /** The unit system that a damaged log names; undefined where even that is gone. */
@@ -72,12 +97,12 @@ export async function readLog(): Promise<LogSnapshot | undefined> {
  * written. The receipt lets it be taken back, but for named cells.
  */
 export function editLog(edit: LogEdit): Promise<Receipt> {
-  return inExcel((context) => writeEdit(context, jobLog, edit));
+  return inExcelSending((context, sending) => writeEdit(context, jobLog, edit, sending));
 }
 
 /** Takes back what `editLog` wrote; rejects with a LogProblem, and changes nothing, where it was changed since. */
 export function takeBack(receipt: Receipt): Promise<void> {
-  return inExcel((context) => removeEntry(context, jobLog, receipt));
+  return inExcelSending((context, sending) => removeEntry(context, jobLog, receipt, sending));
 }
 
 /** Puts a formula in the selected cell and gives the cell's address; a cell that holds something is refused. */

@@ -109,6 +109,8 @@ export async function takeBackBuild(
     restoreFormulas(context, survey, added);
     await removeColumns(context, added.structure);
     await removeRest(context, placements, added);
+    context.runtime.enableEvents = true;
+    await context.sync();
   } catch {
     throw new LogProblem(
       {

@@ -1,8 +1,7 @@
 /** Which objects stand behind the global `Excel` of a test. */
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
 import { type Build, objectModel } from "./object-model.ts";
-import { type Refusal, type Request, requestExecutor } from "./request-executor.ts";
-import type { WireBody } from "./wire-format.ts";
+import { type Request, requestExecutor } from "./request-executor.ts";
 
 /** The stand-in judges by itself, or Microsoft's object model of one of its builds judges over it. */
 export type Judge = "stand-in" | Build;
@@ -13,14 +12,9 @@ declare module "vitest" {
   }
 }
 
-/** Excel on the web takes and gives this much in one piece; other hosts more. */
-const mostBytes = 5_000_000;
-
 /** What passes over the wire under Microsoft's object model, since the workbook was opened. */
 export interface Wire {
   readonly requests: Request[];
-  /** Set by a test that lets Excel refuse. */
-  refuse: (body: WireBody) => Refusal | undefined;
 }
 
 const wires = new WeakMap<Host, Wire>();
@@ -34,16 +28,11 @@ export function wireOf(host: Host): Wire | undefined {
 export function judgedBy(judge: Judge, host: Host): { readonly Excel: unknown; readonly OfficeExtension: unknown } {
   if (judge === "stand-in") return { Excel: host.Excel, OfficeExtension: host.OfficeExtension };
   const { excel, extension, apiNames, answerWith } = objectModel(judge);
-  const wire: Wire = { requests: [], refuse: () => undefined };
+  const wire: Wire = { requests: [] };
   wires.set(host, wire);
-  const tooLarge = (what: string): Refusal => ({
-    code: `${what}PayloadSizeLimitExceeded`,
-    message: `The ${what.toLowerCase()} payload size has exceeded the limit.`,
-  });
   answerWith(() =>
-    requestExecutor(host.session, apiNames, {
-      before: (body, bytes) => (bytes > mostBytes ? tooLarge("Request") : wire.refuse(body)),
-      after: (request) => wire.requests.push(request),
+    requestExecutor(host.session, apiNames, (request) => {
+      wire.requests.push(request);
     }),
   );
   // Office answers these two itself, not by a request.

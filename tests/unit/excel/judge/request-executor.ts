@@ -4,6 +4,7 @@
  * the add-in uses the API; what cells hold is the stand-in's.
  */
 import type { Area } from "../../../../src/workbench/host/address.ts";
+import { checkSize } from "../../../../src/workbench/host/excel/limits.ts";
 import { targetOf } from "../../../../src/workbench/host/excel/requests/client-object.ts";
 import { RequestContextObject } from "../../../../src/workbench/host/excel/requests/request-context.ts";
 import type { Session } from "../../../../src/workbench/host/excel/requests/session.ts";
@@ -23,18 +24,6 @@ export interface Request {
   readonly bytes: number;
   readonly answerBytes: number;
   readonly body: WireBody;
-}
-
-/** Excel's answer to a request that it does not carry out. */
-export interface Refusal {
-  readonly code: string;
-  readonly message: string;
-}
-
-export interface Watch {
-  /** Looks at a request before it is carried out; may refuse it. */
-  readonly before: (body: WireBody, bytes: number) => Refusal | undefined;
-  readonly after: (request: Request) => void;
 }
 
 /** Any proxy of the stand-in, whose members go by name here. */
@@ -235,24 +224,32 @@ class Batch {
   }
 }
 
-function refused({ code, message }: Refusal, location = ""): WireAnswer {
-  const error = { Code: code, Message: message, Location: location, HttpStatusCode: 400, ActionIndex: 0 };
+function refused({ code, message, debugInfo }: ExcelError): WireAnswer {
+  const error = {
+    Code: code,
+    Message: message,
+    Location: debugInfo.errorLocation,
+    HttpStatusCode: 400,
+    ActionIndex: 0,
+  };
   return { Body: { Results: [], Error: error } };
 }
 
-/** One for each request context. */
-export function requestExecutor(session: Session, apiNames: ReadonlyMap<string, string>, watch: Watch): Executor {
+/** One for each request context. Sizes are held to what Excel on the web takes and gives, whichever build asks. */
+export function requestExecutor(
+  session: Session,
+  apiNames: ReadonlyMap<string, string>,
+  seen: (request: Request) => void,
+): Executor {
   const context = new RequestContextObject(session);
   const references = new References();
 
-  async function answer(body: WireBody, bytes: number): Promise<WireAnswer> {
-    const refusal = watch.before(body, bytes);
-    if (refusal !== undefined) return refused(refusal);
+  async function answered(work: () => Promise<WireAnswer>): Promise<WireAnswer> {
     try {
-      return await new Batch(context, references, apiNames, body).carryOut();
+      return await work();
     } catch (error) {
       if (!(error instanceof ExcelError)) throw error;
-      return refused(error, error.debugInfo.errorLocation);
+      return refused(error);
     }
   }
 
@@ -262,9 +259,16 @@ export function requestExecutor(session: Session, apiNames: ReadonlyMap<string, 
       const sent = JSON.stringify(message.Body);
       const body = JSON.parse(sent) as WireBody;
       const bytes = Buffer.byteLength(sent);
-      const back = JSON.stringify(await answer(body, bytes));
-      watch.after({ bytes, answerBytes: Buffer.byteLength(back), body });
-      return JSON.parse(back) as WireAnswer;
+      let answerBytes = 0;
+      const answer = await answered(async () => {
+        checkSize(bytes, "Request");
+        const back = await new Batch(context, references, apiNames, body).carryOut();
+        answerBytes = Buffer.byteLength(JSON.stringify(back));
+        checkSize(answerBytes, "Response");
+        return back;
+      });
+      seen({ bytes, answerBytes, body });
+      return JSON.parse(JSON.stringify(answer)) as WireAnswer;
     },
   };
 }
