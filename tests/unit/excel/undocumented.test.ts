@@ -3,9 +3,11 @@ import { beforeEach, describe, expect, test } from "vitest";
 
 import { RangeFiller } from "../../../src/excel/build/range-filler.ts";
 import { buildLog, editLog, readLog, repairFormulas, upgradeLog } from "../../../src/excel/log-workbook.ts";
+import { LogProblem } from "../../../src/excel/office-problems.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
+import { ExcelError } from "../../../src/workbench/host/excel-error.ts";
 import type { Habits } from "../../../src/workbench/host/workbook/habits.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
@@ -56,12 +58,12 @@ describe.each(answers)("one value that is set on a range %s", (oneValue) => {
   });
 });
 
-describe.each(["fills the first cell", "is refused"] as const)("where one value %s", (oneValue) => {
+describe("where one value is refused", () => {
   test("a log is built and repaired as it is elsewhere", async () => {
     await openLog(firstTwoDays);
     const usual = await readLog();
     const host = openWorkbook();
-    host.workbook.habits.oneValue = oneValue;
+    host.workbook.habits.oneValue = "is refused";
     await buildLog(plan);
     expect(await readLog()).toEqual(usual);
     await Excel.run(async (context) => {
@@ -123,6 +125,27 @@ describe("rows that a table gains by resizing", () => {
       expect(await lastFormats()).toEqual(formats);
     },
   );
+});
+
+describe("where Excel stops", () => {
+  const reading = { id: "R011", bath: "B-T1-0301", when: 46449.302083, purpose: "check", ph: 10.83 };
+
+  /** The remedy that a person reads when Excel refuses the trip of this number. */
+  async function remedyAt(trip: number, work: () => Promise<unknown>): Promise<unknown> {
+    const host = await openLog(firstTwoDays);
+    let count = 0;
+    host.session.refusal = () => (++count === trip ? new ExcelError("GeneralException", "Stopped.") : undefined);
+    const failure: unknown = await work().catch((error: unknown) => error);
+    return failure instanceof LogProblem ? failure.remedy : failure;
+  }
+
+  test("only an entry whose rows were on their way sends a person to the last rows", async () => {
+    const entry = (): Promise<unknown> => editLog({ rows: [{ table: "readings", row: reading }] });
+    expect(await remedyAt(1, entry)).toBe("Nothing was written. Try again.");
+    expect(await remedyAt(2, entry)).toMatch(/^Look at the last rows of the log/);
+    expect(await remedyAt(1, readLog)).toBe("Nothing was written. Try again.");
+    expect(await remedyAt(3, () => repairFormulas(nothingTyped))).toBe("Nothing was written. Try again.");
+  });
 });
 
 describe("what the workbook lets the add-in do", () => {
