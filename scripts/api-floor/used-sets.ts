@@ -47,7 +47,7 @@ class Reader {
     this.file = file;
   }
 
-  private note(symbol: ts.Symbol | undefined, node: ts.Node, overload?: ts.SignatureDeclaration  ): void {
+  private note(symbol: ts.Symbol | undefined, node: ts.Node, overload?: ts.SignatureDeclaration): void {
     const declared = (symbol?.declarations ?? []).filter(({ parent }) =>
       officeTypes.test(parent.getSourceFile().fileName),
     );

@@ -7,7 +7,7 @@ const most = { formula: 8192, levels: 64, text: 32_767 } as const;
 /** A list typed into a rule, and a rule's formula: "More on data validation" (support.microsoft.com) names 255 for the list; the dialog takes no more of either. */
 const mostOfRule = 255;
 
-/** Office.js reference, DataValidationErrorAlert and DataValidationPrompt, checked by the dialog: title 32, alert 225, prompt 255. */
+/** [MS-XLS] 2.5.37, DValStrings: what the words of a validation hold at most. */
 const mostOfWords = { title: 32, alert: 225, prompt: 255 } as const;
 
 /** How deep parentheses stand in one another, outside quoted text. */
@@ -70,7 +70,7 @@ export function checkWords(
 }
 
 /** "Resource limits and performance optimization for Office Add-ins": Excel on the web takes and gives 5 MB at once. */
-export const mostBytes = 5_000_000;
+const mostBytes = 5_000_000;
 
 /** Throws what Excel on the web answers to a request, or instead of an answer, that is too large. */
 export function checkSize(bytes: number, direction: "Request" | "Response"): void {
