@@ -4,8 +4,10 @@ import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import { findField } from "../joblog/model/references.ts";
-import type { BuildReport, writePlan } from "./build/write-plan.ts";
+import type { Rewriting } from "./build/write-computed.ts";
+import type { BuildReport } from "./build/write-plan.ts";
 import type { LongWork } from "./long-work.ts";
+import { startWithWorkbook } from "./office-host.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read/read-log.ts";
 import { writeEdit } from "./record/append-rows.ts";
@@ -21,10 +23,31 @@ async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<
   }
 }
 
-/** Comes when a log is first built or mended, which is seldom. */
-async function write(plan: WorkbookPlan, how: Parameters<typeof writePlan>[2], work: LongWork): Promise<BuildReport> {
-  const builder = await import(/* webpackChunkName: "log-builder" */ "./build/write-plan.ts");
-  return inExcel((context) => builder.writePlan(context, plan, how, work));
+/** As inExcel, for work that calls `sending` when its rows go out: what a person does about a failure depends on it. */
+async function inExcelSending<Result>(
+  work: (context: Excel.RequestContext, sending: () => void) => Promise<Result>,
+): Promise<Result> {
+  let sent: "nothing" | "rows" = "nothing";
+  try {
+    return await Excel.run((context) =>
+      work(context, () => {
+        sent = "rows";
+      }),
+    );
+  } catch (error) {
+    throw problemFrom(error, sent);
+  }
+}
+
+/**
+ * What writes comes when a log is first built or mended, which is seldom. The log's cells need the add-in's functions
+ * whenever the workbook is open, so the add-in starts with the workbook from now on.
+ */
+async function writeLog(plan: WorkbookPlan, rewriting: Rewriting, work: LongWork): Promise<BuildReport> {
+  const { writePlan } = await import(/* webpackChunkName: "log-builder" */ "./build/write-plan.ts");
+  const report = await inExcel((context) => writePlan(context, plan, rewriting, work));
+  await startWithWorkbook();
+  return report;
 }
 
 /**
@@ -32,7 +55,7 @@ async function write(plan: WorkbookPlan, how: Parameters<typeof writePlan>[2], w
  * alone. Cancelled or failed, it leaves the workbook as it was.
  */
 export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return write(plan, "none", work);
+  return writeLog(plan, "none", work);
 }
 
 /**
@@ -40,12 +63,12 @@ export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<Build
  * changed, the version last. Typed data stays. Cancelled or failed, it leaves the workbook as it was.
  */
 export function upgradeLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return write(plan, "changed", work);
+  return writeLog(plan, "changed", work);
 }
 
 /** Writes every formula of the log anew, where cells show #NAME? after the add-in was missing; adds what is missing as well. */
 export function repairFormulas(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return write(plan, "all", work);
+  return writeLog(plan, "all", work);
 }
 
 /** The unit system that a damaged log names; undefined where even that is gone. */
@@ -78,12 +101,12 @@ export async function readLog(): Promise<LogSnapshot | undefined> {
  * written. The receipt lets it be taken back, but for named cells.
  */
 export function editLog(edit: LogEdit): Promise<Receipt> {
-  return inExcel((context) => writeEdit(context, jobLog, edit));
+  return inExcelSending((context, sending) => writeEdit(context, jobLog, edit, sending));
 }
 
 /** Takes back what `editLog` wrote; rejects with a LogProblem, and changes nothing, where it was changed since. */
 export function takeBack(receipt: Receipt): Promise<void> {
-  return inExcel((context) => removeEntry(context, jobLog, receipt));
+  return inExcelSending((context, sending) => removeEntry(context, jobLog, receipt, sending));
 }
 
 /** Puts a formula in the selected cell and gives the cell's address; a cell that holds something is refused. */

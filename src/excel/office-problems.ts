@@ -17,9 +17,14 @@ export class LogProblem extends Error implements LogProblemText {
   }
 }
 
+/** How far the work had come when Excel refused: whether rows were on their way to the log. */
+export type Sent = "nothing" | "rows";
+
 /** Excel may stop inside a batch, and then no code of it tells how far it came. */
-const lookThenTryAgain =
-  "Look at the last rows of the log: if the entry is there, whole or in part, undo it (Ctrl+Z). Then try again.";
+const tryAgain: Readonly<Record<Sent, string>> = {
+  nothing: "Nothing was written. Try again.",
+  rows: "Look at the last rows of the log: if the entry is there, whole or in part, undo it (Ctrl+Z). Then try again.",
+};
 
 const cellBeingEdited: LogProblemText = {
   what: "A cell is being edited, so Excel accepts no entry from the pane.",
@@ -31,10 +36,16 @@ const protectedSheet: LogProblemText = {
   remedy: "Unprotect the sheet (Review, Unprotect Sheet) or open a copy that you may edit, then try again.",
 };
 
-const someoneElse: LogProblemText = {
-  what: "Another person is changing the same part of the workbook.",
-  remedy: lookThenTryAgain,
+/** Adding sheets is forbidden by another lock than writing into one, and opened elsewhere. */
+export const structureProtected: LogProblemText = {
+  what: "The structure of this workbook is protected, so no sheet can be added to it. Nothing was changed.",
+  remedy: "Unlock it (Review, Protect Workbook), or build the log in a new workbook, then try again.",
 };
+
+const someoneElse = (sent: Sent): LogProblemText => ({
+  what: "Another person is changing the same part of the workbook.",
+  remedy: tryAgain[sent],
+});
 
 const somethingMissing: LogProblemText = {
   what: "A sheet, table or named cell of the log is missing or has been renamed.",
@@ -43,16 +54,25 @@ const somethingMissing: LogProblemText = {
 
 const busy: LogProblemText = { what: "Excel is busy.", remedy: "Wait a moment, then try again." };
 
-const stopped: LogProblemText = { what: "Excel stopped before it had answered.", remedy: lookThenTryAgain };
+const stopped = (sent: Sent): LogProblemText => ({
+  what: "Excel stopped before it had answered.",
+  remedy: tryAgain[sent],
+});
 
-const offline: LogProblemText = {
+const offline = (sent: Sent): LogProblemText => ({
   what: "Excel lost its connection.",
-  remedy: `Check the network; what you typed stays here. ${lookThenTryAgain}`,
-};
+  remedy: `Check the network; what you typed stays here. ${tryAgain[sent]}`,
+});
 
-const tooLarge: LogProblemText = {
+const answerTooLarge: LogProblemText = {
   what: "The log is larger than Excel hands over in one piece.",
   remedy: "Start a new workbook for the next job week.",
+};
+
+/** Excel refuses such a request before it does any of it. */
+const requestTooLarge: LogProblemText = {
+  what: "This is more than Excel takes in one piece. Nothing was written.",
+  remedy: "Take fewer rows at a time.",
 };
 
 const tooOld: LogProblemText = {
@@ -61,7 +81,7 @@ const tooOld: LogProblemText = {
 };
 
 /** Codes from the Office.js reference, "Error handling with the application-specific JavaScript APIs". */
-const byCode: Readonly<Record<string, LogProblemText>> = {
+const byCode: Readonly<Record<string, LogProblemText | ((sent: Sent) => LogProblemText)>> = {
   AccessDenied: protectedSheet,
   AccessDeniedProtected: protectedSheet,
   UnsupportedSheet: protectedSheet,
@@ -81,8 +101,8 @@ const byCode: Readonly<Record<string, LogProblemText>> = {
   HostRestartNeeded: busy,
   ConnectionFailure: offline,
   ServiceNotAvailable: offline,
-  ResponsePayloadSizeLimitExceeded: tooLarge,
-  RequestPayloadSizeLimitExceeded: tooLarge,
+  ResponsePayloadSizeLimitExceeded: answerTooLarge,
+  RequestPayloadSizeLimitExceeded: requestTooLarge,
   ApiNotFound: tooOld,
   ApiNotAvailable: tooOld,
   NotImplemented: tooOld,
@@ -93,6 +113,8 @@ const byCode: Readonly<Record<string, LogProblemText>> = {
 const editModeWords = /edit(?:ing)? (?:mode|a cell)|cell[- ]edit/i;
 
 const protectedWords = /protect|read-?only/i;
+
+const structureWords = /structure|workbook is protected/i;
 
 /** Known by its shape: the error may come from another window, where `instanceof` fails. */
 function officeError(error: unknown): { readonly code: string; readonly message: string } | undefined {
@@ -107,7 +129,7 @@ export function officeCode(error: unknown): string | undefined {
 }
 
 /** Any thrown thing as a LogProblem; one that already is passes through. */
-export function problemFrom(error: unknown): LogProblem {
+export function problemFrom(error: unknown, sent: Sent = "nothing"): LogProblem {
   if (error instanceof LogProblem) return error;
   const office = officeError(error);
   if (office === undefined) {
@@ -119,9 +141,10 @@ export function problemFrom(error: unknown): LogProblem {
     );
   }
   if (editModeWords.test(office.message)) return new LogProblem(cellBeingEdited, error);
-  if (protectedWords.test(office.message)) return new LogProblem(protectedSheet, error);
+  if (protectedWords.test(office.message))
+    return new LogProblem(structureWords.test(office.message) ? structureProtected : protectedSheet, error);
   const known = byCode[office.code];
-  if (known !== undefined) return new LogProblem(known, error);
+  if (known !== undefined) return new LogProblem(typeof known === "function" ? known(sent) : known, error);
   return new LogProblem(
     {
       what: `Excel refused (${office.code}).`,

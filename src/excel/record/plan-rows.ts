@@ -26,18 +26,32 @@ export interface PlannedTable {
   readonly extra: number;
   readonly lines: readonly { readonly position: number; readonly line: Line; readonly row: Cells }[];
   readonly fills: readonly CellFill[];
+  /** Where in the table the columns stand that people type into, and those that are computed. */
+  readonly inputs: readonly number[];
+  readonly computed: readonly number[];
 }
 
-function lineOf(target: AppendTarget, row: Cells, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
-  const line: (RowValue | null)[] = Array.from({ length: target.body.columnCount }, () => null);
+function placesOf(role: ColumnDefinition["role"], positions: Positions): readonly number[] {
+  return [...positions].flatMap(([column, at]) => (column.role === role ? [at] : [])).sort((a, b) => a - b);
+}
+
+function typedLine({ body }: AppendTarget, row: Cells, positions: Positions): (RowValue | null)[] {
+  const line: (RowValue | null)[] = Array.from({ length: body.columnCount }, () => null);
   for (const [column, at] of positions) {
-    if (column.role === "computed") line[at] = columnFormula(column, target.definition, log, system);
-    else {
-      const value = row[column.id];
-      if (value !== undefined) line[at] = cellValue(value);
-    }
+    const value = row[column.id];
+    if (column.role === "input" && value !== undefined) line[at] = cellValue(value);
   }
   return line;
+}
+
+/** Formulas stand in the first line only, from which they are copied: a row of them can weigh 15 kB. */
+function linesOf(target: AppendTarget, positions: Positions, log: LogDefinition, system: UnitSystem): readonly Line[] {
+  return target.rows.map((row, index) => {
+    const line = typedLine(target, row, positions);
+    for (const [column, at] of positions)
+      if (index === 0 && column.role === "computed") line[at] = columnFormula(column, target.definition, log, system);
+    return line;
+  });
 }
 
 /** The first data row beneath everything that a person has typed; blank lines further up stay blank. */
@@ -97,11 +111,13 @@ export function planTable(target: AppendTarget, log: LogDefinition, system: Unit
   return {
     target,
     extra,
-    lines: target.rows.map((row, index) => ({
+    lines: linesOf(target, positions, log, system).map((line, index) => ({
       position: first + index,
-      line: lineOf(target, row, positions, log, system),
-      row,
+      line,
+      row: target.rows[index] ?? {},
     })),
+    inputs: placesOf("input", positions),
+    computed: placesOf("computed", positions),
     fills: planFills(target, positions),
   };
 }

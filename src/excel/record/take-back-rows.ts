@@ -121,6 +121,7 @@ export async function removeEntry(
   context: Excel.RequestContext,
   log: LogDefinition,
   { rows, fills, changes }: Receipt,
+  sending: () => void,
 ): Promise<void> {
   const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
   context.workbook.load("readOnly");
@@ -163,5 +164,6 @@ export async function removeEntry(
     removeRows(found, written, inputs);
   }
   for (const one of undo) one();
+  sending();
   await context.sync();
 }

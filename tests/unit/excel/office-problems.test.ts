@@ -12,20 +12,36 @@ describe("what Office reports", () => {
     ["InvalidOperationInCellEditMode", /cell is being edited/, /Enter or Esc/],
     ["ItemNotFound", /missing or has been renamed/, /Undo/],
     ["InvalidReference", /missing or has been renamed/, /leaves your rows alone/],
-    ["InsertDeleteConflict", /Another person/, /last rows of the log.*try again/],
-    ["MergeConflict", /Another person/, /last rows of the log.*try again/],
-    ["EditModeConflict", /Another person/, /last rows of the log.*try again/],
-    ["ConnectionFailure", /lost its connection/, /Check the network; what you typed stays here.*last rows of the log/],
     ["ServiceNotAvailable", /lost its connection/, /what you typed stays here/],
     ["Busy", /Excel is busy/, /Wait a moment/],
-    ["RequestAborted", /stopped before/, /undo it/],
-    ["GeneralException", /stopped before/, /last rows of the log/],
-    ["RequestPayloadSizeLimitExceeded", /larger than Excel hands over/, /new workbook/],
+    ["ResponsePayloadSizeLimitExceeded", /larger than Excel hands over/, /new workbook/],
+    ["RequestPayloadSizeLimitExceeded", /more than Excel takes in one piece. Nothing was written/, /fewer rows/],
     ["ApiNotFound", /version of Excel/, /needs Excel/],
   ])("%s becomes a sentence and what to do", (code, what, remedy) => {
     const problem = problemFrom(office(code));
     expect(problem.what).toMatch(what);
     expect(problem.remedy).toMatch(remedy);
+  });
+
+  test.each([
+    ["InsertDeleteConflict", /Another person/],
+    ["MergeConflict", /Another person/],
+    ["EditModeConflict", /Another person/],
+    ["ConnectionFailure", /lost its connection/],
+    ["RequestAborted", /stopped before/],
+    ["GeneralException", /stopped before/],
+  ])("%s sends a person to the last rows where rows were on their way, and nowhere else", (code, what) => {
+    const [sent, unsent] = [problemFrom(office(code), "rows"), problemFrom(office(code), "nothing")];
+    expect([sent.what, unsent.what]).toEqual([expect.stringMatching(what), expect.stringMatching(what)]);
+    expect(sent.remedy).toMatch(/last rows of the log.*undo it.*try again/);
+    expect(unsent.remedy).toMatch(/Nothing was written. Try again/);
+    expect(unsent.remedy).not.toMatch(/last rows/);
+  });
+
+  test("a protected structure is told from a protected sheet by Excel's words", () => {
+    const structure = problemFrom(office("AccessDenied", "The workbook's structure is protected."));
+    expect(structure.remedy).toMatch(/Review, Protect Workbook/);
+    expect(problemFrom(office("AccessDenied", "The sheet is protected.")).remedy).toMatch(/Unprotect Sheet/);
   });
 
   test("cell editing is known by its words where the code is a general one", () => {

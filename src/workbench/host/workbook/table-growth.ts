@@ -6,6 +6,7 @@ import type { Charts } from "./charts.ts";
 import { copyLook } from "./copy-look.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
 import type { Grid } from "./grid.ts";
+import type { Habits } from "./habits.ts";
 import { extendRules } from "./rules.ts";
 import type { CalculatedColumn, TableChange, TableRecord } from "./table-record.ts";
 import type { Tables } from "./tables.ts";
@@ -19,6 +20,7 @@ interface Parts {
   readonly tables: Tables;
   readonly charts: Charts;
   readonly validations: Validations;
+  readonly habits: Habits;
 }
 
 function grewAtItsEnd({ table: { area }, before }: TableChange): boolean {
@@ -90,7 +92,7 @@ export class TableGrowth {
     });
     for (let row = table.area.row + before.area.rows; row < table.area.row + table.area.rows; row += 1)
       this.fillRow(table, row);
-    extendRules(this.parts.grid, table.area, before.area.rows);
+    if (this.parts.habits.resizingDressesRows) extendRules(this.parts.grid, table.area, before.area.rows);
     this.parts.validations.stretchLists(table.area, before.area.rows);
     stretchCharts(this.parts.grid, this.parts.charts, table.area, before.area.rows);
   }
@@ -171,7 +173,7 @@ export class TableGrowth {
   }
 
   private fillRow(table: TableRecord, row: number): void {
-    this.copyLook(table.area, row);
+    if (this.parts.habits.resizingDressesRows) this.copyLook(table.area, row);
     table.headers.forEach((header, index) => {
       const calculated = table.calculated.get(header.toLowerCase());
       const cell: Cell = { sheet: table.area.sheet, row, column: table.area.column + index };

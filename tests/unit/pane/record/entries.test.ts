@@ -282,9 +282,7 @@ describe("the reading form", () => {
     expect(slip.meaning.rows).toHaveLength(1);
     const celsius = fill(readingEntry, afterTwoDays, { ph: "10.9", temperature: "53" });
     // 53 × 1.8 + 32.
-    expect(said(celsius)).toBe(
-      `53 °F is cold for a sample. If it was read in °C, write "53 C" (127.4 °F).`,
-    );
+    expect(said(celsius)).toBe(`53 °F is cold for a sample. If it was read in °C, write "53 C" (127.4 °F).`);
     expect(said(fill(readingEntry, afterTwoDays, { ph: "10.9", temperature: "53 C" }))).not.toMatch(/cold/);
     expect(said(fill(readingEntry, afterTwoDays, { ph: "10.9", temperature: "66" }))).not.toMatch(/cold/);
   });

@@ -5,10 +5,19 @@ import type { Requests } from "../requests/requests.ts";
 import { TablesObject } from "../tables/tables-object.ts";
 import { ApplicationObject } from "./application.ts";
 import { NamesObject } from "./names-object.ts";
+import { StructureObject } from "./structure.ts";
 import { WorksheetsObject } from "./worksheets-object.ts";
 
 type Members =
-  "worksheets" | "tables" | "names" | "application" | "getSelectedRange" | "getActiveCell" | "name" | "readOnly";
+  | "worksheets"
+  | "tables"
+  | "names"
+  | "application"
+  | "getSelectedRange"
+  | "getActiveCell"
+  | "name"
+  | "readOnly"
+  | "protection";
 
 export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> implements Pick<Excel.Workbook, Members> {
   protected readonly scalars = ["name", "readOnly"];
@@ -39,6 +48,10 @@ export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> imple
   }
   get application(): Excel.Application {
     return this.part("application", () => new ApplicationObject(this.requests).face);
+  }
+
+  get protection(): Excel.WorkbookProtection {
+    return this.part("protection", () => new StructureObject(this.requests).face);
   }
 
   getSelectedRange(): Excel.Range {
