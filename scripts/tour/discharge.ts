@@ -64,7 +64,7 @@ export const discharge: TourSheet = {
     },
     {
       caption: "Against the shop's own limits",
-      story: "Within limits is not leave to release.",
+      story: "Within limits is not permission to release.",
       parts: [
         number("low", "Lowest pH in the permit", 6, "pH", { format: "0.0", note: "invented permit QH-IU-017" }),
         number("high", "Highest pH in the permit", 10, "pH", { format: "0.0" }),

@@ -26,7 +26,7 @@ describe("bad input in the pane", () => {
   it("is refused with the field, what was given and what is allowed, and writes nothing", async () => {
     await openReading();
     await field("pH as read").fill("111.8");
-    await field("Sample").fill("77");
+    await field("Sample temp").fill("77");
     await submit();
     const form = bench.pane.getByRole("form", { name: "Reading" });
     const said = await form.innerText();
@@ -36,7 +36,7 @@ describe("bad input in the pane", () => {
 
   it("shows both readings of a number that could be two", async () => {
     await field("pH as read").fill("11.2");
-    await field("Sample").fill("1,500");
+    await field("Sample temp").fill("1,500");
     await submit();
     const said = await bench.pane.getByRole("form", { name: "Reading" }).innerText();
     expect(said).toMatch(/1500/);
@@ -46,7 +46,7 @@ describe("bad input in the pane", () => {
   it("names a renamed column, writes nothing and keeps what was typed", async () => {
     await bench.setCell("Readings!E6", "acidity");
     await field("pH as read").fill("11.18");
-    await field("Sample").fill("77");
+    await field("Sample temp").fill("77");
     await submit();
     await expect.poll(() => bench.pane.getByRole("main").innerText()).toMatch(/pH as read/);
     expect(await bench.pane.getByRole("main").innerText()).toMatch(/Readings/);
@@ -58,7 +58,7 @@ describe("bad input in the pane", () => {
   it("is written as text where it looks like a formula", async () => {
     await openReading();
     await field("pH as read").fill("11.19");
-    await field("Sample").fill("77");
+    await field("Sample temp").fill("77");
     await bench.pane.getByText("More", { exact: true }).click();
     await field("Note").fill("=1+1");
     await submit();

@@ -12,7 +12,7 @@ beforeAll(async () => {
   await bench.pane.getByRole("tab", { name: "Record" }).click();
   await bench.pane.getByRole("button", { name: "Reading", exact: true }).click();
   await field("pH as read").fill("11.17");
-  await field("Sample, °F").fill("77");
+  await field("Sample temp, °F").fill("77");
 });
 
 afterEach(async ({ task }) => {

@@ -129,7 +129,7 @@ export function EntryFormView({
               onOpen(blocked.first.id);
             }}
           >
-            {`Go to the ${blocked.first.title.toLowerCase()}`}
+            {`Go to: ${blocked.first.title}`}
           </Button>
         </div>
       )}

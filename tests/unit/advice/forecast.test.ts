@@ -86,9 +86,7 @@ describe("what a bath's readings and additions foretell", () => {
       benchState: bench.refused,
       plannedDose: 4.178,
     });
-    expect(forecast(log, bath, "US")).toEqual([
-      "A step up is 1 gal more: a fifth less water to a part of concentrate.",
-    ]);
+    expect(forecast(log, bath, "US")).toEqual(["A step up is 1 gal more: 20 % less water per part of concentrate."]);
     expect(forecast(withCells(log, "baths", bath, { plannedDose: 5.5 }), bath, "US")).toEqual([]);
   }, 90_000);
 });

@@ -15,7 +15,7 @@ const d002 = "At 12.5 and more it is hazardous waste, D002 (40 CFR 261.22), and 
 const noMoreThan =
   "No amount is worked out for more: a bath that is poured away at 12.5 is hazardous waste, D002 (40 CFR 261.22), and within 0.1 of that no meter decides.";
 const floor =
-  "Federal law lets nothing below pH 5.0 into a sewer, except to works designed for it (40 CFR 403.5(b)(2)).";
+  "Federal law lets nothing below pH 5.0 into a sewer, except to a treatment plant designed for it (40 CFR 403.5(b)(2)).";
 const aimAtSix =
   "Federal law lets nothing below pH 5.0 into a sewer (40 CFR 403.5(b)(2)), and so near it a little acid moves the pH far: aim at 6 or higher.";
 const coolBeforeAcid =
