@@ -8,7 +8,7 @@ export const alkalinityReference: Reference = {
     V_t: "titrant to the end point",
     N: "strength of the acid, eq/L",
     V_s: "sample, in the unit of the titrant",
-    "50,043": "mg of CaCO3 to the equivalent",
+    "50,043": "mg of CaCO3 per equivalent",
   },
   source: "Standard Methods 2320 B",
   cautions: alkaliCautions,

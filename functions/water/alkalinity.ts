@@ -40,7 +40,7 @@ export const alkalinity = defineFunction({
       result: 4203.65,
       tolerance: 0.01,
       source:
-        "0.084 eq/L by mL × N / mL of sample (mptc.saitechlabs.com, chemistry notes on degreasing); 50,043.45 mg of CaCO3 to the equivalent",
+        "0.084 eq/L by mL × N / mL of sample (mptc.saitechlabs.com, chemistry notes on degreasing); 50,043.45 mg of CaCO3 per equivalent",
     },
   ],
   notes: [

@@ -69,7 +69,7 @@ export const charge: TourSheet = {
           "0.0",
         ),
         result(
-          "The same in fluid ounces to the gallon of bath",
+          "The same in fluid ounces per gallon of bath",
           '=BATH.STRENGTHOF([openingDose], [volume], "fl oz/gal")',
           "fl oz/gal",
           "0.00",

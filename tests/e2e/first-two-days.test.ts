@@ -51,7 +51,7 @@ async function record(entry: Entry, fields: Readonly<Record<string, string>>): P
   await form(entry)
     .getByRole("button", { name: /^Record / })
     .click();
-  const anyway = form(entry).getByRole("button", { name: "Record it all the same" });
+  const anyway = form(entry).getByRole("button", { name: "Record it anyway" });
   await anyway
     .or(bench.pane.getByRole("region", { name: "Recorded" }))
     .first()

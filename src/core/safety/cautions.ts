@@ -100,7 +100,7 @@ export const cautions = {
     short: "Add acid slowly to the cooled, mixing bath. Goggles, face shield, gloves, apron.",
     text: "Add acid slowly to the cooled, mixing bath, never to undiluted concentrate: heat and foam. Goggles, face shield, gloves, apron; hands and tools out of the tank.",
     source:
-      "The acid's SDS; Purdue University, Hazard Communication Program, Corrosives: acid to water; 55.8 kJ to the equivalent",
+      "The acid's SDS; Purdue University, Hazard Communication Program, Corrosives: acid to water; 55.8 kJ per equivalent",
   },
   permit: {
     short: "Permit rules: never under pH 5.0 or over 104 °F (40 °C); no storm drain or septic.",

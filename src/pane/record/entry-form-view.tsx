@@ -172,7 +172,7 @@ export function EntryFormView({
         disabled={blocked !== undefined}
         {...(writing ? { icon: <Spinner size="tiny" /> } : {})}
       >
-        {writing ? "Writing…" : asking ? "Record it all the same" : form.submit}
+        {writing ? "Writing…" : asking ? "Record it anyway" : form.submit}
       </Button>
     </form>
   );

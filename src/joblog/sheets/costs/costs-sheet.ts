@@ -106,7 +106,7 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "notAllocated",
     name: "Not.Allocated",
-    label: "On no bath or account, must be 0.00",
+    label: "Not charged to anyone, must be 0.00",
     type: "money",
     help: "Additions without an account and cost lines without a bath or account, of the whole log: not charged to anyone yet. Not counted: a bath that is not on Baths, an amount that is no number.",
     formula: (log) => {
@@ -169,7 +169,7 @@ export const costsSheet: SheetDefinition = {
   name: "Costs",
   title: "Costs and shares",
   purpose: "What a bath cost and which claim pays how much, to the cent, with the basis shown.",
-  caution: "Shop errors are not claim costs: one wrong line and an adjuster doubts all of them.",
+  caution: "Shop mistakes are not claim costs: one wrong line and an adjuster doubts all of them.",
   fields,
   tables: [shares, costLines],
   charts: [sharesChart],

@@ -23,7 +23,7 @@ const formulas: readonly LogRow<"noteLines">[] = [
   ),
   line(
     "Bicarbonate",
-    "Volume × alkalinity / 50.043 mg to the milliequivalent: one eq of it uses up one of hydroxide.",
+    "Volume × alkalinity / 50.043 mg per milliequivalent: one eq of it uses up one of hydroxide.",
     "molar mass of CaCO3; Standard Methods 2320 B uses 50,000 mg/eq",
   ),
   line("Baseline", "Median of at least three readings after every bench surface passed.", "trade rule"),

@@ -164,7 +164,7 @@ export const releaseDetails: readonly InputColumn[] = [
   }),
   textInput({
     id: "point",
-    label: "Point",
+    label: "Discharge point",
     width: 14,
     help: "Where it went, such as the sanitary sewer; never a storm drain or a septic tank.",
   }),

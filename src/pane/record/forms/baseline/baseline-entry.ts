@@ -94,7 +94,7 @@ function spreadProblem(samples: readonly Sample[], context: LogContext): readonl
   return [
     {
       key: "temperature1",
-      message: `Sample temp: the temperatures differ by ${degrees(spread)} ${unit}. Allowed: ${degrees(gap)} ${unit}. Cool the samples alike.`,
+      message: `Sample temp: the temperatures differ by ${degrees(spread)} ${unit}. Allowed: ${degrees(gap)} ${unit}. Cool the samples to the same temperature.`,
     },
   ];
 }

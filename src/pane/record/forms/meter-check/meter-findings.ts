@@ -59,7 +59,10 @@ function verdictFindings(check: DraftedRow<"meterChecks">, { log }: LogContext):
     );
   if (verdict === meterVerdict.within) findings.push({ tone: "good", text: `${said}${limits}.` });
   else if (verdict !== meterVerdict.incomplete)
-    findings.push({ tone: "act", text: `${said}${limits}. Clean the electrode and adjust, then write as left.` });
+    findings.push({
+      tone: "act",
+      text: `${said}${limits}. Clean the electrode and adjust, then write down the as-left values.`,
+    });
   return findings;
 }
 
