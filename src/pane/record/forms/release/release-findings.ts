@@ -5,6 +5,7 @@ import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { isEntered, limitsOf, type ReleaseFacts, releaseStateOf } from "../../../../advice/release-facts.ts";
 import { amount, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { dryAcids } from "../../../../core/discharge/acid-products.ts";
 import { sewerLimit } from "../../../../core/limits/domains.ts";
 import type { UnitOf } from "../../../../joblog/model/definition.ts";
 import { mass, volume } from "../../../../joblog/model/units-of.ts";
@@ -12,12 +13,10 @@ import { releaseState, yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
 
-const dryAcids: readonly string[] = ["citric", "sodium bisulfate"];
-
 /** Dry acids are weighed, liquid ones measured. */
 export function acidUnitOf(acid: string | undefined): UnitOf | undefined {
   if (acid === undefined || acid === "") return undefined;
-  return dryAcids.includes(acid) ? mass : volume;
+  return dryAcids.some((dry) => dry === acid) ? mass : volume;
 }
 
 function acidFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
