@@ -148,9 +148,7 @@ describe("the cost line form", () => {
 
   it("asks once before a document is booked twice", () => {
     expect(asked(fill(costLineEntry, log, typed))).toBe("");
-    expect(asked(fill(costLineEntry, log, { ...typed, document: "meter 0301" }))).toMatch(
-      /is on line C001 already/,
-    );
+    expect(asked(fill(costLineEntry, log, { ...typed, document: "meter 0301" }))).toMatch(/is on line C001 already/);
   });
 
   it("refuses no amount, and takes a credit", () => {
