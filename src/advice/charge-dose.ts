@@ -46,7 +46,7 @@ export function chargeDose(
     base: bath.answer("baseDose"),
     forHardness: extra(bath, "hardnessDose", {
       ofWater: "the water's hardness is not in the log",
-      ofConcentrate: "the concentrate's sequestering capacity is not in the log",
+      ofConcentrate: "the concentrate's hardness capacity is not in the log",
     }),
     forAlkalinity: extra(bath, "alkalinityDose", {
       ofWater: "the water's alkalinity is not in the log",

@@ -82,7 +82,7 @@ function stepUp(facts: RowFacts<"baths">, log: LogSnapshot, bath: string, system
   const more = planned && facts.text("benchState") === bench.refused ? missingOpening(log, bath) : undefined;
   return more === undefined
     ? []
-    : [`A step up is ${amount(more)} ${volumeUnit[system]} more: a fifth less water to a part of concentrate.`];
+    : [`A step up is ${amount(more)} ${volumeUnit[system]} more: 20 % less water per part of concentrate.`];
 }
 
 /** Sentences under the next step: a computed cell that was typed over, what a step up in strength takes, how long the bath lasts, or what its own additions say of a top-up that is due. */

@@ -67,7 +67,7 @@ const mustSay = [
   },
   {
     what: "hands out, lid, hearing",
-    words: [/hands and tools out/i, /lid on, hearing/],
+    words: [/hands and tools out/i, /keep the lid on, wear hearing protection/],
     forms: ["load", "baseline", "reading", "addition", "level make-up", "care"],
     sheets: ["loads", "readings", "care"],
     functions: [],
@@ -81,7 +81,7 @@ const mustSay = [
   },
   {
     what: "heaters and ultrasound off, heaters never dry",
-    words: [/heaters and ultrasound off/i, /never run dry/],
+    words: [/heaters and ultrasound off/i, /never run heaters dry/],
     forms: ["charge", "level make-up", "care", "change-out", "release"],
     sheets: ["baths", "additions", "care", "release"],
     functions: ["HEATTIME", "HEATENERGY", "ACIDTO"],

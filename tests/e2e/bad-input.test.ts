@@ -33,7 +33,7 @@ describe("bad input in the pane", () => {
     const before = await readings();
     await openReading();
     await field("pH as read").fill("111.8");
-    await field("Sample").fill("77");
+    await field("Sample temp").fill("77");
     await submit();
     const form = bench.pane.getByRole("form", { name: "Reading" });
     const said = await form.innerText();
@@ -43,7 +43,7 @@ describe("bad input in the pane", () => {
 
   it("shows both readings of a number that could be two", async () => {
     await field("pH as read").fill("11.2");
-    await field("Sample").fill("1,500");
+    await field("Sample temp").fill("1,500");
     await submit();
     const said = await bench.pane.getByRole("form", { name: "Reading" }).innerText();
     expect(said).toMatch(/1500/);
@@ -55,7 +55,7 @@ describe("bad input in the pane", () => {
     const heading = await bench.cellOf("Readings", "pH as read", 0);
     await bench.setCell(heading, "acidity");
     await field("pH as read").fill("11.18");
-    await field("Sample").fill("77");
+    await field("Sample temp").fill("77");
     await submit();
     await expect.poll(() => bench.pane.getByRole("main").innerText()).toMatch(/pH as read/);
     expect(await bench.pane.getByRole("main").innerText()).toMatch(/Readings/);
@@ -68,7 +68,7 @@ describe("bad input in the pane", () => {
     const before = await readings();
     await openReading();
     await field("pH as read").fill("11.19");
-    await field("Sample").fill("77");
+    await field("Sample temp").fill("77");
     await bench.pane.getByText("More", { exact: true }).click();
     await field("Note").fill("=1+1");
     await submit();

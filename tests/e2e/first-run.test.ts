@@ -50,10 +50,10 @@ async function record(ph: string): Promise<void> {
   await bench.pane.getByRole("tab", { name: "Record" }).click();
   await bench.pane.getByRole("button", { name: "Reading", exact: true }).click();
   await field("pH as read").fill(ph);
-  await field("Sample, °F").fill("77");
+  await field("Sample temp, °F").fill("77");
   const form = bench.pane.getByRole("form", { name: "Reading" });
   await form.getByRole("button", { name: "Record reading" }).click();
-  const asked = form.getByRole("button", { name: "Record it all the same" });
+  const asked = form.getByRole("button", { name: "Record it anyway" });
   await asked.or(bench.pane.getByRole("region", { name: "Recorded" })).waitFor();
   if (await asked.isVisible()) await asked.click();
   await bench.pane.getByRole("region", { name: "Recorded" }).waitFor();
@@ -136,7 +136,7 @@ describe("the first run, at 320 px", () => {
     await button("Write 2 rows").click();
     await bench.pane.getByRole("heading", { name: "2 rows are in the log" }).waitFor();
     expect(await bench.lookUp("Readings", "R001", "pH as read")).toBe(11.4);
-    expect(await bench.lookUp("Readings", "R001", "Sample, °F")).toBe(77);
+    expect(await bench.lookUp("Readings", "R001", "Sample temp, °F")).toBe(77);
     expect(await bench.lookUp("Readings", "R002", "pH as read")).toBe(11.3);
     expect(await bench.lookUp("Baths", "spring fill", "Tank")).toBe("T1");
     expect(await ownCells()).toEqual(before);

@@ -37,7 +37,7 @@ function ageSentence({ facts, log }: Bath): string | undefined {
   const open = facts.number("daysOpen");
   const most = limitOf(log, "bathLife");
   return open !== undefined && most !== undefined && open > most
-    ? `Open for ${countOf(fixed(open, 0), "day")}: think of a change-out.`
+    ? `Open for ${countOf(fixed(open, 0), "day")}: consider a change-out.`
     : undefined;
 }
 
@@ -58,7 +58,7 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
     line - level < leastLevel[system]
   )
     return undefined;
-  return `Level ${fixed(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} of make-up.`;
+  return `Level ${fixed(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} to make up.`;
 }
 
 /** What is late or wants a look. `now` is an Excel serial number. */

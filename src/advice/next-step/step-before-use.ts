@@ -77,7 +77,7 @@ export function baselineStep({ facts }: Bath): Step {
     return {
       kind: "baseline",
       sentence:
-        "Baseline: the samples differ too much in temperature. Cool them alike and take the three readings again.",
+        "Baseline: the samples differ too much in temperature. Cool them to the same temperature and take the three readings again.",
       urgent: true,
     };
   }

@@ -148,7 +148,7 @@ export function holdStep(bath: Bath): Step {
   }
   return {
     kind: "reading",
-    sentence: room === undefined ? "Carry on, and read again before long." : `Carry on: ${room}.`,
+    sentence: room === undefined ? "Keep going. Take another reading soon." : `Keep going: ${room}.`,
     reason: "Next: a reading, with the sample cooled to the temperature of the baseline.",
     urgent: false,
   };

@@ -417,6 +417,7 @@ export interface LogTables {
     readonly acid: "citric" | "sodium bisulfate" | "hydrochloric" | "sulfuric" | "acetic";
     readonly purity: number;
     readonly target: number;
+    readonly acidUnit: string;
     readonly acidNeeded: number;
     readonly corrosive: "yes" | "no";
     readonly stage1: number;

@@ -129,7 +129,7 @@ export function EntryFormView({
               onOpen(blocked.first.id);
             }}
           >
-            {`Go to the ${blocked.first.title.toLowerCase()}`}
+            {`Go to: ${blocked.first.title}`}
           </Button>
         </div>
       )}
@@ -172,7 +172,7 @@ export function EntryFormView({
         disabled={blocked !== undefined}
         {...(writing ? { icon: <Spinner size="tiny" /> } : {})}
       >
-        {writing ? "Writing…" : asking ? "Record it all the same" : form.submit}
+        {writing ? "Writing…" : asking ? "Record it anyway" : form.submit}
       </Button>
       <AllCautions of={form.id} />
     </form>

@@ -55,8 +55,8 @@ const agreeing: Readonly<Record<string, Ours>> = {
     return known(
       askNumber(topUpTitration, {
         opening_dose: 1,
-        fresh_titre: number(fresh ?? {}, "pTitre"),
-        titre_now: number(reading(log, bathOne, morning), "pTitre"),
+        fresh_titer: number(fresh ?? {}, "pTitre"),
+        titer_now: number(reading(log, bathOne, morning), "pTitre"),
       }),
     );
   },

@@ -87,7 +87,7 @@ describe("what a bath's readings and additions foretell", () => {
       benchState: bench.refused,
       plannedDose: 4.178,
     });
-    const stepUp = "A step up is 1 gal more: a fifth less water to a part of concentrate.";
+    const stepUp = "A step up is 1 gal more: 20 % less water per part of concentrate.";
     expect(forecast(log, bath, "US")).toContain(stepUp);
     expect(forecast(withCells(log, "baths", bath, { plannedDose: 5.5 }), bath, "US")).not.toContain(stepUp);
     // At 1+18, the strongest that its label names, there is none.

@@ -73,7 +73,7 @@ describe("the next step of the demo bath", () => {
 
   test("with a baseline it says how far the last reading is above the trigger", async () => {
     const step = await stepAt("2027-03-02T17:00");
-    expect(step.sentence).toMatch(/^Carry on: 0\.2[0-9] pH above the trigger/);
+    expect(step.sentence).toMatch(/^Keep going: 0\.2[0-9] pH above the trigger/);
     expect(step.urgent).toBe(false);
     expect(step.overdue).toEqual([]);
   });
@@ -122,7 +122,7 @@ describe("the next step of the demo bath", () => {
     const extra = { meterChecks: [mondayCheck], readings: [low] };
     // 1.4 in × 48 × 24 / 231 gal an inch is 6.98 gal.
     expect((await stepAt("2027-03-02T17:00", extra, "2027-03-03T07:20")).overdue).toEqual([
-      "Level 1.4 in under the line: about 6.98 gal of make-up.",
+      "Level 1.4 in under the line: about 6.98 gal to make up.",
     ]);
     const madeUp = {
       id: "A005",
@@ -145,7 +145,7 @@ describe("the next step of the demo bath", () => {
     expect((await stepAt("2027-03-02T17:00", at(24.6), "2027-03-03T07:20")).overdue).toEqual([]);
     // 0.5 in × 48 × 24 / 231 gal an inch is 2.49 gal.
     expect((await stepAt("2027-03-02T17:00", at(24.5), "2027-03-03T07:20")).overdue).toEqual([
-      "Level 0.5 in under the line: about 2.49 gal of make-up.",
+      "Level 0.5 in under the line: about 2.49 gal to make up.",
     ]);
   });
 
@@ -314,7 +314,7 @@ describe("after a top-up that fell short of the baseline", () => {
     expect(step.reason).toMatch(/check meter, temperature, mixing and water/);
   });
 
-  test("a recovered bath carries on", async () => {
+  test("a recovered bath keeps going", async () => {
     const back = {
       readings: [...first.readings, reading("R018", "2027-03-04T09:40", 11.39, 77, "after top-up")],
       additions: [
@@ -332,6 +332,6 @@ describe("after a top-up that fell short of the baseline", () => {
         },
       ],
     };
-    expect((await stepAt("2027-03-02T17:00", back, "2027-03-04T09:50")).sentence).toMatch(/^Carry on/);
+    expect((await stepAt("2027-03-02T17:00", back, "2027-03-04T09:50")).sentence).toMatch(/^Keep going/);
   });
 });

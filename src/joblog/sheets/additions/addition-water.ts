@@ -31,7 +31,7 @@ function carried(addition: Addition, log: Log, tested: Expression, perLiter: Exp
   );
 }
 
-/** Level make-up with water: part of what is missing evaporated, part left as solution. */
+/** Level make-up with water: part of what is missing evaporated, part was dragged out or drained. */
 function split(id: string, label: string, place: number, help: string): ComputedColumn {
   return computed({ id, label, ...amount, help }, ({ levelLoss, loadsSince, dragOut, drainedSince, strength }) => {
     const out = plus(times(loadsSince, dragOut), drainedSince);
@@ -57,7 +57,7 @@ export const additionWater: readonly ComputedColumn[] = [
   split("evaporated", "Evaporated", 1, "Of the water made up, what had gone as vapor: it took no concentrate along."),
   split(
     "carriedOut",
-    "Left as solution",
+    "Dragged out or drained",
     2,
     "Carried out by the loads since the last water, and drained: it took its concentrate along.",
   ),
@@ -153,7 +153,7 @@ export const additionWaterHelpers: readonly ComputedColumn[] = [
   helper(
     {
       id: "dragOut",
-      label: "Carried out by a load",
+      label: "Drag-out per load",
       type: "number",
       unit: volume,
       format: "0.00#",

@@ -45,7 +45,7 @@ const inputs: readonly ColumnDefinition[] = [
     words: additionPurposes,
     width: 13,
     required: true,
-    help: "Opening, top-up, level make-up or corrective.",
+    help: "Opening dose, top-up, make-up to the line, or corrective.",
   }),
   numberInput({
     id: "amount",
@@ -251,7 +251,7 @@ export const additionsSheet: SheetDefinition = {
   name: "Additions",
   title: "Additions",
   purpose:
-    "Everything that goes into a bath: concentrate and water, opening and later. Blank account counts for nobody, so say who pays.",
+    "Everything that goes into a bath: concentrate and water, opening and later. Choose who pays under Account; a blank is charged to no one.",
   caution: cautionsOfSheet("additions"),
   fields: [],
   tables: [

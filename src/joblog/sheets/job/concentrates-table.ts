@@ -75,12 +75,12 @@ export const concentratesTable: TableDefinition = {
     }),
     numberInput({
       id: "capacity",
-      label: "Sequestering capacity",
+      label: "Hardness capacity",
       unit: sequestering,
       limits: between(0, 1000),
       format: "0.0#",
       width: 14,
-      help: "Hardness that one mL of concentrate holds in solution, from the maker.",
+      help: "How much hardness 1 mL of concentrate can tie up, from the maker.",
     }),
     numberInput({
       id: "alkalinityStrength",

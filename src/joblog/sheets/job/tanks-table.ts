@@ -65,7 +65,7 @@ export const tanksTable: TableDefinition = {
     }),
     numberInput({
       id: "dragOut",
-      label: "Carried out by a load",
+      label: "Drag-out per load",
       unit: volume,
       limits: volumeLimits,
       format: "0.00#",

@@ -23,8 +23,8 @@ const formulas: readonly LogRow<"noteLines">[] = [
   ),
   line(
     "Bicarbonate",
-    "Volume × alkalinity / 50.043 mg to the milliequivalent: one eq of it uses up one of hydroxide.",
-    "molar mass of CaCO3; Standard Methods 2320 B uses 50 000 mg/eq",
+    "Volume × alkalinity / 50.043 mg per milliequivalent: one eq of it uses up one of hydroxide.",
+    "molar mass of CaCO3; Standard Methods 2320 B uses 50,000 mg/eq",
   ),
   line("Baseline", "Median of at least three readings after every bench surface passed.", "trade rule"),
   line(
@@ -49,17 +49,17 @@ const formulas: readonly LogRow<"noteLines">[] = [
   ),
   line(
     "Top-up",
-    "Concentrate that brings the bath back, between soil as acid and drag-out as dilution, over the builders that the label leaves open. First addition: the smaller of the best figure and the house share.",
-    "equilibrium by Bathsheet; house share is common practice, no source",
+    "Concentrate that brings the bath back, between soil as acid and drag-out as dilution, over the builders that the label leaves open. First addition: the smaller of the best figure and the shop's share of the opening dose.",
+    "equilibrium by Bathsheet; the share is common practice, no source",
   ),
   line(
-    "Level make-up",
-    "Loads × drag-out + drained left as solution, the rest evaporated. Concentrate due: what left × strength.",
+    "Make up to the line",
+    "Dragged out or drained: loads × drag-out + drained; the rest evaporated. Concentrate due: what was dragged out or drained × strength.",
     "arithmetic; drag-out by weighing or metering a few loads",
   ),
   line(
     "Total to free alkalinity",
-    "T by P titration. It climbs as soil soaps gather while additions hold the pH.",
+    "T titration over P titration. It rises as soap from soil builds up while additions hold the pH.",
     "published practice is to watch it; the limit is the shop's own",
   ),
   line(

@@ -226,7 +226,7 @@ export const readingFigures: readonly ComputedColumn[] = [
       type: "number",
       format: "0.00",
       width: 11,
-      help: "Total by free alkalinity, where both were titrated: climbs as soil soaps gather.",
+      help: "T over P, where both were titrated: it rises as soap from soil builds up.",
     },
     ({ pTitre, tTitre }) => {
       const ratio = when(isOver(pTitre, 0), dividedBy(tTitre, pTitre)).otherwise("");

@@ -14,7 +14,7 @@ export const readingsSheet: SheetDefinition = {
   name: "Readings",
   title: "pH readings",
   purpose: "Every reading as the meter showed it, with the sample's temperature. Never overwrite one: add a row.",
-  caution: `A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature. ${cautionsOfSheet("readings")}`,
+  caution: `A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature.\n${cautionsOfSheet("readings")}`,
   fields: [],
   tables: [
     {

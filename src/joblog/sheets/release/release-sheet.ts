@@ -3,6 +3,7 @@ import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
 import { acidBases, releaseState } from "../../model/words.ts";
+import { acidUnit } from "./release-acid-unit.ts";
 import { releaseDetails, releaseInputs } from "./release-inputs.ts";
 import { releaseHelpers, releasePlan, releaseStanding } from "./release-results.ts";
 
@@ -17,6 +18,7 @@ const printed: readonly ColumnId<"releases">[] = [
   "acid",
   "purity",
   "target",
+  "acidUnit",
   "acidNeeded",
   "corrosive",
   "stage1",
@@ -57,7 +59,7 @@ export const releaseSheet: SheetDefinition = {
       caption: "Releases",
       emptyRows: 1,
       columns: printedFirst(
-        [...releaseInputs, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers],
+        [...releaseInputs, acidUnit, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers],
         printed,
       ),
       signals: [

@@ -168,6 +168,18 @@ describe("a release", () => {
     expect(log.cell("releases", "D1", "state")).toBe(says);
   });
 
+  it.each([
+    { acid: "citric", unit: "lb" },
+    { acid: "sodium bisulfate", unit: "lb" },
+    { acid: "hydrochloric", unit: "gal" },
+    { acid: "sulfuric", unit: "gal" },
+    { acid: "acetic", unit: "gal" },
+    { acid: undefined, unit: "" },
+  ])("says that $acid acid is counted in “$unit”", async ({ acid, unit }) => {
+    const log = await workedLog(demoWith({ releases: [{ ...dump, acid }] }));
+    expect(log.cell("releases", "D1", "acidUnit")).toBe(unit);
+  });
+
   it("takes about the acid of the week's answers, 0.213 kg, from the titration and less from the pH alone", async () => {
     const log = await workedLog(
       demoWith({ releases: [dump, { ...dump, id: "D2", alkalinity: undefined }, { ...dump, id: "D3", purity: 50 }] }),

@@ -335,7 +335,7 @@ describe("the reading form", () => {
 
   test("does not judge a top-up by a hot sample, nor write one to its row", () => {
     const filled = fill(readingEntry, toppedUp, { ph: "10.5", temperature: "53 C" });
-    expect(said(filled)).toContain("Whether the top-up sufficed shows only in a sample cooled to 76.8 °F.");
+    expect(said(filled)).toContain("Only a sample cooled to 76.8 °F shows whether the top-up was enough.");
     expect(said(filled)).not.toContain("Short of the baseline");
     expect(filled.meaning.fills).toBeUndefined();
   });

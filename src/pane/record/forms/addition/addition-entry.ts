@@ -43,8 +43,8 @@ export const additionEntry: EntryForm<"addition"> = {
   ...addition,
   icon: DropRegular,
   needs: "bath",
-  purpose: "Concentrate into a bath: top-up, second part of the opening dose, corrective.",
-  submit: "Record top-up",
+  purpose: "Concentrate into a bath: a top-up, a further part of the opening dose, or a corrective addition.",
+  submit: "Record addition",
   groups: (values, { log }) => [
     {
       fields: [

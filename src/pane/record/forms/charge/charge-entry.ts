@@ -102,7 +102,7 @@ export const chargeEntry: EntryForm<"charge"> = {
   ...charge,
   icon: WaterRegular,
   needs: "log",
-  purpose: "A fresh fill: its dose, and what went in first.",
+  purpose: "A fresh fill, with its opening dose of concentrate: what it takes, and what went in.",
   submit: "Record charge",
   groups: (_values, { log }) => [
     {

@@ -93,7 +93,7 @@ function problemsOf(
       key: correctionKey(chosen, key),
       message,
     })),
-    ...(unsaid ? [{ key: whyKey, message: "Why: blank. It goes into the note, with what stood there before." }] : []),
+    ...(unsaid ? [{ key: whyKey, message: "Why: blank. It goes into the note, with what was there before." }] : []),
   ];
 }
 
@@ -113,7 +113,7 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
       ...movedFindings(correction, context),
       ...(changed.length === 0
         ? []
-        : [{ tone: "watch" as const, text: "All that follows from it in the log is worked out anew." }]),
+        : [{ tone: "watch" as const, text: "Everything in the log that depends on it is recalculated." }]),
     ],
     problems: problemsOf(chosen, correction, why, context),
     rows: [],
@@ -141,7 +141,7 @@ function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
     asHeld(fieldOf(log, describedColumn(table, id), { key: correctionKey(chosen, id) }), row.cells[id]),
   );
   const why = hasNote(chosen)
-    ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what stood there before.", context), required: false }]
+    ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what was there before.", context), required: false }]
     : [];
   return [{ fields: which }, { legend: keyOfRow(chosen), fields: [...fields, ...why] }];
 }
@@ -152,7 +152,7 @@ export const correctionEntry: EntryForm<"correction"> = {
   title: "Correct an entry",
   icon: EditRegular,
   needs: "log",
-  purpose: "A slip in an earlier entry, or an outcome that changed; the note keeps what stood there.",
+  purpose: "A slip in an earlier entry, or an outcome that changed; the note keeps what was there.",
   submit: "Record correction",
   caution:
     "Only what was written down wrong or changed since. A pH as read stays as it was written: take another reading, and say in the note what was wrong. A meter’s drift is taken out by the meter check.",

@@ -51,7 +51,7 @@ function waterDoubts(filled: FilledFields<MakeUpKey>, context: LogContext): read
   const covered = keyed(context, "concentrates", "concentrate", facts?.text("concentrate"))?.number("labelHardness");
   if (hardness !== undefined && covered !== undefined && hardness <= covered) return [];
   return [
-    `${name} is not the water of the fill${hardness === undefined ? "" : ` and has ${figure(hardness, 0)} mg/L of hardness`}: curd may form on the pieces. Did it go in?`,
+    `${name} is not the water of the fill${hardness === undefined ? "" : ` and has ${figure(hardness, 0)} mg/L of hardness`}: curd (soap scum) may form on the pieces. Did it go in?`,
   ];
 }
 
@@ -111,7 +111,7 @@ export const levelMakeUpEntry: EntryForm<"level make-up"> = {
   icon: ArrowAutofitHeightRegular,
   needs: "bath",
   purpose: "Water back to the line; says what evaporated and what was carried out.",
-  submit: "Record level make-up",
+  submit: "Record make-up",
   groups: (_values, { log }) => [
     {
       fields: [

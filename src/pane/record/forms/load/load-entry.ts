@@ -14,9 +14,8 @@ import { addition } from "../../step-forms.ts";
 import { loadFindings } from "./load-findings.ts";
 
 const doubtOfState: Readonly<Partial<Record<string, string>>> = {
-  [bathState.benchTest]: "The bath's bench test is not passed since the last concentrate. Run the load all the same?",
-  [bathState.baseline]:
-    "The bath has no baseline yet, so nothing will show when it weakens. Run the load all the same?",
+  [bathState.benchTest]: "The bath's bench test is not passed since the last concentrate. Run the load anyway?",
+  [bathState.baseline]: "The bath has no baseline yet, so nothing will show when it weakens. Run the load anyway?",
   [bathState.topUp]: "A top-up is due in this bath. Run the load before it?",
 };
 

@@ -61,7 +61,7 @@ function verdictFindings(check: DraftedRow<"meterChecks">, { log }: LogContext):
   else if (verdict !== meterVerdict.incomplete)
     findings.push({
       tone: "act",
-      text: `${said}${limits}. Clean the electrode, adjust, write as left, and check again.`,
+      text: `${said}${limits}. Clean the electrode and adjust, write down the as-left values, then check again.`,
     });
   return findings;
 }

@@ -73,7 +73,7 @@ function recoveryFindings(
   return [
     {
       tone: "watch",
-      text: `Whether the top-up sufficed shows only in a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]}.`,
+      text: `Only a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]} shows whether the top-up was enough.`,
     },
   ];
 }

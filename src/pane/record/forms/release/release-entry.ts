@@ -66,7 +66,7 @@ function meaning(filled: FilledFields<ColumnId<"releases">>, context: LogContext
     problems: releaseProblems(filled, release, row !== undefined, context),
     doubts: [
       ...(row === undefined && typeof at === "number"
-        ? [`A release of this bath stands in the log already, ${shortMoment(at)}. Is this another one?`]
+        ? [`A release of this bath is in the log already, ${shortMoment(at)}. Is this another one?`]
         : []),
       ...acidDoubts(filled, release, context),
     ],

@@ -7,6 +7,7 @@ import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { isEntered, limitsOf, type ReleaseFacts, releaseStateOf } from "../../../../advice/release-facts.ts";
 import { amount, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { dryAcids } from "../../../../core/discharge/acid-products.ts";
 import { sewerLimit } from "../../../../core/limits/domains.ts";
 import type { UnitOf } from "../../../../joblog/model/definition.ts";
 import { mass, volume } from "../../../../joblog/model/units-of.ts";
@@ -14,12 +15,10 @@ import { acidBases, releaseState, yesNo } from "../../../../joblog/model/words.t
 
 const [yes] = yesNo;
 
-const dryAcids: readonly string[] = ["citric", "sodium bisulfate"];
-
 /** Dry acids are weighed, liquid ones measured. */
 export function acidUnitOf(acid: string | undefined): UnitOf | undefined {
   if (acid === undefined || acid === "") return undefined;
-  return dryAcids.includes(acid) ? mass : volume;
+  return dryAcids.some((dry) => dry === acid) ? mass : volume;
 }
 
 const wordsOfBasis: Readonly<Record<(typeof acidBases)[keyof typeof acidBases], string>> = {
@@ -127,7 +126,7 @@ export function releaseFindings(release: ReleaseFacts, context: LogContext): rea
   const stands: Finding = isEntered(release)
     ? {
         tone: "good",
-        text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who answers for it say.`,
+        text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who signs for it say.`,
       }
     : {
         tone: state === releaseState.over ? "act" : "watch",
