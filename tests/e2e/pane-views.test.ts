@@ -92,7 +92,7 @@ describe("the views beside Now and Record", () => {
       .setInputFiles({ name: "shop.json", mimeType: "application/json", buffer: Buffer.from(changed) });
     await bench.pane.getByText("Bath old after: 5 → 6").waitFor();
     await button("Apply these changes").click();
-    await bench.pane.getByText("Taken over: 1 change.").waitFor();
+    await bench.pane.getByText("Loaded: 1 change.").waitFor();
   });
 
   it("say when a view's file does not come, and open it when asked again", async () => {
