@@ -149,7 +149,10 @@ export const readingVerdict: readonly ComputedColumn[] = [
       help: "Add this, mix, read again before adding more; after a top-up that fell short, what its row says to add then.",
     },
     (reading, log) =>
-      when(is(reading.verdict, words.notBack), stillMissing(reading, log)).otherwise(reading.topUpFirst),
+      // Where another program kept the helper's value alone, its "" is a blank cell, which would show here as 0.
+      when(is(reading.verdict, words.notBack), stillMissing(reading, log))
+        .when(isBlank(reading.topUpFirst), "")
+        .otherwise(reading.topUpFirst),
   ),
 ];
 
