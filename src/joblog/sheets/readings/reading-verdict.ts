@@ -12,6 +12,7 @@ import {
   type Condition,
   equal,
   is,
+  isAtMost,
   isBlank,
   isNoNumber,
   isNot,
@@ -89,7 +90,7 @@ function triggerTerms(reading: Reading, { baths, named }: Log) {
 
 /** Such a row says nothing about its bath at another temperature. */
 function incomparable({ bathRow, temperature, ph, purpose }: Reading): readonly [Condition, ...Condition[]] {
-  return [isBlank(bathRow), isNoNumber(temperature), isNoNumber(ph), is(purpose, "rinse")];
+  return [isBlank(bathRow), isNoNumber(temperature), isNoNumber(ph), isAtMost(ph, 0), is(purpose, "rinse")];
 }
 
 /** After a top-up a reading that asks for nothing counts by the baseline, as the row of the addition has it. */
@@ -285,6 +286,7 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
         when(isBlank(bathRow), uncounted("bath missing"))
           .when(isNoNumber(ph), uncounted("pH is no number"))
           .when(isNoNumber(reading.when), uncounted("when is no date"))
+          .when(isAtMost(ph, 0), uncounted("pH is 0 or below"))
           .when(is(purpose, "baseline"), asBaseline)
           .when(isBlank(baseline), words.noBaseline)
           .when(isNoNumber(temperature), words.noTemperature)
