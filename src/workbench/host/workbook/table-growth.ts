@@ -91,7 +91,7 @@ export class TableGrowth {
       this.noteColumn(table, index, before.area.rows - 1);
     });
     for (let row = table.area.row + before.area.rows; row < table.area.row + table.area.rows; row += 1)
-      this.fillRow(table, row);
+      this.fillRow(table, row, table.area.row + before.area.rows - 1);
     if (this.parts.habits.resizingDressesRows) extendRules(this.parts.grid, table.area, before.area.rows);
     this.parts.validations.stretchLists(table.area, before.area.rows);
     stretchCharts(this.parts.grid, this.parts.charts, table.area, before.area.rows);
@@ -172,8 +172,8 @@ export class TableGrowth {
     return getters.getTranslatedCellFormula(cell.sheet, 0, cell.row - calculated.row, compiled);
   }
 
-  private fillRow(table: TableRecord, row: number): void {
-    if (this.parts.habits.resizingDressesRows) this.copyLook(table.area, row);
+  private fillRow(table: TableRecord, row: number, model: number): void {
+    if (this.parts.habits.resizingDressesRows) this.copyLook(table.area, model, row);
     table.headers.forEach((header, index) => {
       const calculated = table.calculated.get(header.toLowerCase());
       const cell: Cell = { sheet: table.area.sheet, row, column: table.area.column + index };
@@ -185,10 +185,10 @@ export class TableGrowth {
     });
   }
 
-  /** A new row looks like the one above it where it has no look of its own. */
-  private copyLook({ sheet, row: top, column: left, columns }: Area, row: number): void {
-    if (row - 1 <= top) return;
+  /** A new row looks like the last that was there where it has no look of its own; looks of rows between may still wait. */
+  private copyLook({ sheet, row: top, column: left, columns }: Area, model: number, row: number): void {
+    if (model <= top) return;
     for (let column = left; column < left + columns; column += 1)
-      copyLook(this.parts.grid, { sheet, row: row - 1, column }, { sheet, row, column }, true);
+      copyLook(this.parts.grid, { sheet, row: model, column }, { sheet, row, column }, true);
   }
 }
