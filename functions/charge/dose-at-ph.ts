@@ -28,8 +28,8 @@ export const doseAtPh = defineFunction({
   },
   examples: [
     {
-      formula: '=BATH.DOSEATPH(1,11.3,11.601,"hydroxide","25 C","0 mg/L")',
-      cells: [1, 11.3, 11.601, "hydroxide", "25 C", "0 mg/L"],
+      formula: '=BATH.DOSEATPH(1,11.42,11.721,"hydroxide","25 C","0 mg/L")',
+      cells: [1, 11.42, 11.721, "hydroxide", "25 C", "0 mg/L"],
       result: 2,
       tolerance: 0.1,
       source: "log10 2 = 0.301 more pH is twice the hydroxide; ions take a little of it",

@@ -23,9 +23,9 @@ export const phAtDose = defineFunction({
   result: { excelType: "number", dimensionality: "scalar", unit: "pH", help: "best estimate, at the same temperature" },
   examples: [
     {
-      formula: '=BATH.PHATDOSE(1,11.3,2,"hydroxide","25 C","0 mg/L")',
-      cells: [1, 11.3, 2, "hydroxide", "25 C", "0 mg/L"],
-      result: 11.601,
+      formula: '=BATH.PHATDOSE(1,11.42,2,"hydroxide","25 C","0 mg/L")',
+      cells: [1, 11.42, 2, "hydroxide", "25 C", "0 mg/L"],
+      result: 11.721,
       tolerance: 0.02,
       source: "twice the hydroxide is log10 2 = 0.301 more; ions take a little of it",
     },

@@ -25,12 +25,12 @@ export const phAt = defineFunction({
   result: { excelType: "number", dimensionality: "scalar", unit: "pH", help: "best estimate of the reading" },
   examples: [
     {
-      formula: '=BATH.PHAT(11.3,"25 C","60 C","hydroxide")',
-      cells: [11.3, "25 C", "60 C", "hydroxide"],
-      result: 10.339,
+      formula: '=BATH.PHAT(11.42,"25 C","60 C","hydroxide")',
+      cells: [11.42, "25 C", "60 C", "hydroxide"],
+      result: 10.459,
       tolerance: 0.025,
       source:
-        "11.3 + 13.034 − 13.995, pKw of the CRC Handbook table at 60 and 25 °C; the newer IAPWS value is 0.013 lower",
+        "11.42 + 13.034 − 13.995, pKw of the CRC Handbook table at 60 and 25 °C; the newer IAPWS value is 0.013 lower",
     },
     {
       formula: '=BATH.PHAT(11.3,"25 C","40 C")',

@@ -38,15 +38,15 @@ export const triggerCard = defineFunction({
   },
   examples: [
     {
-      formula: '=BATH.TRIGGERCARD(11.3,0.5,"25 C",{25;50;60},"hydroxide","0 mg/L","metric")',
-      cells: [11.3, 0.5, "25 C", [[25], [50], [60]], "hydroxide", "0 mg/L", "metric"],
+      formula: '=BATH.TRIGGERCARD(11.42,0.5,"25 C",{25;50;60},"hydroxide","0 mg/L","metric")',
+      cells: [11.42, 0.5, "25 C", [[25], [50], [60]], "hydroxide", "0 mg/L", "metric"],
       result: [
-        [25, 10.8],
-        [50, 10.069],
-        [60, 9.839],
+        [25, 10.92],
+        [50, 10.189],
+        [60, 9.959],
       ],
       tolerance: 0.02,
-      source: "10.8 + pKw − 13.995 with pKw 13.264 at 50 °C (IAPWS R11-07) and 13.034 at 60 °C (CRC Handbook)",
+      source: "10.92 + pKw − 13.995 with pKw 13.264 at 50 °C (IAPWS R11-07) and 13.034 at 60 °C (CRC Handbook)",
     },
   ],
   notes: [

@@ -75,10 +75,10 @@ export const verdict = defineFunction({
       source: "10.83 is below 11.42 − 0.5; common practice, no source",
     },
     {
-      formula: "=BATH.VERDICT(11,11.3)",
-      cells: [11, 11.3],
+      formula: "=BATH.VERDICT(11.1,11.42)",
+      cells: [11.1, 11.42],
       result: "hold",
-      source: "11.0 is more than 0.1 above 11.3 − 0.5; common practice, no source",
+      source: "11.1 is more than 0.1 above 11.42 − 0.5; common practice, no source",
     },
     {
       formula: "=BATH.VERDICT(13.9,11.42)",

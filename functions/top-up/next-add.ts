@@ -38,33 +38,33 @@ export const nextAdd = defineFunction({
   },
   examples: [
     {
-      formula: '=BATH.NEXTADD(1,10.8,11.05,11.3,"hydroxide",,,,6)',
-      cells: [1, 10.8, 11.05, 11.3, "hydroxide", null, null, null, 6],
+      formula: '=BATH.NEXTADD(1,10.92,11.17,11.42,"hydroxide",,,,6)',
+      cells: [1, 10.92, 11.17, 11.42, "hydroxide", null, null, null, 6],
       result: 1.778,
       tolerance: 0.06,
       source:
         "hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.25) / (10^0.25 − 1) of the addition; its volume and its ions add 3 %",
     },
     {
-      formula: '=BATH.NEXTADD(1,10.8,11.05,11.3,"hydroxide",,,,3)',
-      cells: [1, 10.8, 11.05, 11.3, "hydroxide", null, null, null, 3],
+      formula: '=BATH.NEXTADD(1,10.92,11.17,11.42,"hydroxide",,,,3)',
+      cells: [1, 10.92, 11.17, 11.42, "hydroxide", null, null, null, 3],
       result: 1,
       tolerance: 1e-9,
       source: "a third of the opening dose, less than the 1.778 that are missing; common practice, no source",
     },
     {
-      formula: "=BATH.NEXTADD(1,10.8,11.2,11.3)",
-      cells: [1, 10.8, 11.2, 11.3],
+      formula: "=BATH.NEXTADD(1,10.92,11.32,11.42)",
+      cells: [1, 10.92, 11.32, 11.42],
       result: 0,
-      source: "11.2 is within 0.1 of 11.3 and counts as recovered; common practice, no source",
+      source: "11.32 is within 0.1 of 11.42 and counts as recovered; common practice, no source",
     },
     {
-      formula: '=BATH.NEXTADD(1,10.8,11.2,11.3,"hydroxide",,,0.05)',
-      cells: [1, 10.8, 11.2, 11.3, "hydroxide", null, null, 0.05],
+      formula: '=BATH.NEXTADD(1,10.92,11.32,11.42,"hydroxide",,,0.05)',
+      cells: [1, 10.92, 11.32, 11.42, "hydroxide", null, null, 0.05],
       result: 0.43,
       tolerance: 0.03,
       source:
-        "11.2 is not within 0.05 of 11.3; hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.4) / (10^0.4 − 1) of the addition",
+        "11.32 is not within 0.05 of 11.42; hydroxide still missing over hydroxide gained: (10^0.5 − 10^0.4) / (10^0.4 − 1) of the addition",
     },
   ],
   notes: [

@@ -15,16 +15,16 @@ export const recovered = defineFunction({
   result: { excelType: "string", dimensionality: "scalar", help: '"recovered", "short" or "over"' },
   examples: [
     {
-      formula: "=BATH.RECOVERED(11.2,11.3)",
-      cells: [11.2, 11.3],
+      formula: "=BATH.RECOVERED(11.33,11.42)",
+      cells: [11.33, 11.42],
       result: "recovered",
       source: "within 0.1; common practice, no source",
     },
     {
-      formula: "=BATH.RECOVERED(11,11.3)",
-      cells: [11, 11.3],
+      formula: "=BATH.RECOVERED(11.1,11.42)",
+      cells: [11.1, 11.42],
       result: "short",
-      source: "0.3 below; common practice, no source",
+      source: "0.32 below; common practice, no source",
     },
   ],
   notes: ["Does not know temperature, mixing or meter drift: read at the baseline's temperature."],

@@ -33,8 +33,8 @@ export const topUp = defineFunction({
   },
   examples: [
     {
-      formula: '=BATH.TOPUP(1,11.3,10.8,"hydroxide")',
-      cells: [1, 11.3, 10.8, "hydroxide"],
+      formula: '=BATH.TOPUP(1,11.42,10.92,"hydroxide")',
+      cells: [1, 11.42, 10.92, "hydroxide"],
       result: 0.684,
       tolerance: 0.025,
       source:
