@@ -137,7 +137,8 @@ export function addInBundles(mode: Mode): Configuration {
   return { ...common(mode, entry), plugins: [new rspack.CopyRspackPlugin({ patterns: [...pages, ...vendorFiles] })] };
 }
 
-/** The page that asks Excel what the add-in relies on. Bundled by itself: modules that two entries share are not merged into either. */
+/** The page that asks Excel what the add-in relies on. Bundled by itself: modules that two entries share are merged into neither. */
 export function checkBundle(mode: Mode): Configuration {
-  return common(mode, { "excel-check": "./src/pane/excel-check/entry.tsx" });
+  const bundle = common(mode, { "excel-check": "./src/pane/excel-check/entry.tsx" });
+  return { ...bundle, output: { ...bundle.output, chunkFilename: "excel-check-[name].js" } };
 }

@@ -20,9 +20,15 @@ const checkWords: readonly (readonly [ours: string, its: string])[] = [
   ["/taskpane.html", "/excel-check.html"],
   ['id="Group.Label" DefaultValue="Bathsheet"', 'id="Group.Label" DefaultValue="Bathsheet check"'],
   ['id="OpenPane.Label" DefaultValue="Bathsheet"', 'id="OpenPane.Label" DefaultValue="Check this Excel"'],
-  ["Open the pane: what the bath needs now, forms for charges, readings and top-ups, and the function list.", "Open the page that tries in this Excel what Bathsheet relies on."],
+  [
+    "Open the pane: what the bath needs now, forms for charges, readings and top-ups, and the function list.",
+    "Open the page that tries in this Excel what Bathsheet relies on.",
+  ],
   ["Bathsheet is ready", "Bathsheet check is ready"],
-  ["Open the pane with Bathsheet on the Home tab, or type =BATH. in a cell.", "Choose Check this Excel on the Home tab."],
+  [
+    "Open the pane with Bathsheet on the Home tab, or type =BATH. in a cell.",
+    "Choose Check this Excel on the Home tab.",
+  ],
 ];
 
 /**

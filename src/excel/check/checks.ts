@@ -8,6 +8,7 @@ import { grownTableChecks } from "./checks/grown-table.ts";
 import { oneValueChecks } from "./checks/one-value.ts";
 import { protectionChecks } from "./checks/protection.ts";
 import { spellingChecks } from "./checks/spelling.ts";
+import { wholeLogChecks } from "./checks/whole-log.ts";
 import { habitChecks } from "./checks/workbook-habits.ts";
 import type { ExcelCheck } from "./excel-check.ts";
 
@@ -22,4 +23,5 @@ export const excelChecks: readonly ExcelCheck[] = [
   ...chartChecks,
   ...protectionChecks,
   ...habitChecks,
+  ...wholeLogChecks,
 ];

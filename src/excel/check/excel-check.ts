@@ -25,6 +25,8 @@ export interface ExcelCheck {
   readonly asks: string;
   /** What Bathsheet relies on. */
   readonly expected: string;
+  /** How long an answer may take, in milliseconds; 30 s unless it says so. */
+  readonly patience?: number;
   /** An error of Excel that this throws is a finding too; any other means that the check could not be tried. */
   readonly run: (bench: CheckBench) => Promise<Finding>;
 }
@@ -39,6 +41,11 @@ export class NotTried extends Error {
 
 /** All sheets of the checks begin so; only such sheets are ever deleted. */
 export const sheetPrefix = "Bathsheet check ";
+
+/** What was thrown, in its words; it may come from another window, where `instanceof` fails. */
+export function wordsOf(error: unknown): string {
+  return typeof error === "object" && error !== null && "message" in error ? String(error.message) : String(error);
+}
 
 export function finding(asExpected: boolean, seen: string): Finding {
   return { verdict: asExpected ? "ok" : "differs", seen };

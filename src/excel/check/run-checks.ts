@@ -1,7 +1,7 @@
 /** Runs checks one after another, each on a blank sheet of its own, and removes what they leave. */
 import { officeCode, problemFrom } from "../office-problems.ts";
 import type { CallRecord } from "./call-record.ts";
-import { type CheckBench, type ExcelCheck, type Finding, NotTried, sheetPrefix } from "./excel-check.ts";
+import { type CheckBench, type ExcelCheck, type Finding, NotTried, sheetPrefix, wordsOf } from "./excel-check.ts";
 
 export interface CheckResult extends Finding {
   readonly check: ExcelCheck;
@@ -14,16 +14,19 @@ interface Surroundings {
   readonly onStart: (check: ExcelCheck, index: number) => void;
 }
 
-const longest = 30_000;
+const usualPatience = 30_000;
 
 /** Codes by which Excel says that it has no such thing. */
 const lacking: readonly string[] = ["ApiNotFound", "ApiNotAvailable", "NotImplemented", "UnsupportedOperation"];
 
 function findingOf(error: unknown): Finding {
-  const words = error instanceof Error ? error.message : String(error);
+  const words = wordsOf(error);
   const code = officeCode(error);
   if (code === undefined) return { verdict: "could not be tried", seen: words };
-  return { verdict: lacking.includes(code) ? "could not be tried" : "differs", seen: `Excel refused (${code}): ${words}` };
+  return {
+    verdict: lacking.includes(code) ? "could not be tried" : "differs",
+    seen: `Excel refused (${code}): ${words}`,
+  };
 }
 
 interface OwnSheet {
@@ -55,12 +58,12 @@ async function tidy(former: readonly OwnSheet[]): Promise<void> {
   });
 }
 
-function timeLimit(): { readonly reached: Promise<never>; readonly end: () => void } {
+function timeLimit(patience: number): { readonly reached: Promise<never>; readonly end: () => void } {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const reached = new Promise<never>((_, reject) => {
     timer = setTimeout(() => {
-      reject(new NotTried(`No answer within ${String(longest / 1000)} s.`));
-    }, longest);
+      reject(new NotTried(`No answer within ${String(patience / 1000)} s.`));
+    }, patience);
   });
   return {
     reached,
@@ -71,7 +74,7 @@ function timeLimit(): { readonly reached: Promise<never>; readonly end: () => vo
 }
 
 async function tryOne(check: ExcelCheck, sheetName: string, { calls, pause }: Surroundings): Promise<Finding> {
-  const limit = timeLimit();
+  const limit = timeLimit(check.patience ?? usualPatience);
   try {
     const work = Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.add(sheetName);

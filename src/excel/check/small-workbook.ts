@@ -34,8 +34,7 @@ export function smallWorkbook({ sheet, formula, value }: SmallWorkbook): Uint8Ar
     "xl/_rels/workbook.xml.rels":
       `<Relationships xmlns="${packages}/relationships">` +
       `<Relationship Id="rId1" Type="${relations}/worksheet" Target="worksheets/sheet1.xml"/></Relationships>`,
-    "xl/worksheets/sheet1.xml":
-      `<worksheet xmlns="${main}"><sheetData><row r="1"><c r="A1"><f>${escaped(formula)}</f><v>${String(value)}</v></c></row></sheetData></worksheet>`,
+    "xl/worksheets/sheet1.xml": `<worksheet xmlns="${main}"><sheetData><row r="1"><c r="A1"><f>${escaped(formula)}</f><v>${String(value)}</v></c></row></sheetData></worksheet>`,
   };
   return zipSync(Object.fromEntries(Object.entries(parts).map(([name, xml]) => [name, strToU8(head + xml)])));
 }

@@ -1,7 +1,6 @@
 import { useState } from "react";
 
 import type { CallRecord } from "../../excel/check/call-record.ts";
-import { excelChecks } from "../../excel/check/checks.ts";
 import { hostFacts } from "../../excel/check/host-facts.ts";
 import type { CheckReport } from "../../excel/check/report.ts";
 import { runChecks } from "../../excel/check/run-checks.ts";
@@ -10,7 +9,7 @@ import { ReportView } from "./report-view.tsx";
 
 type State =
   | { readonly status: "waiting" }
-  | { readonly status: "running"; readonly done: number; readonly title: string }
+  | { readonly status: "running"; readonly done: number; readonly of: number; readonly title: string }
   | { readonly status: "done"; readonly report: CheckReport; readonly left: readonly string[] }
   | { readonly status: "refused"; readonly problem: string };
 
@@ -20,13 +19,14 @@ const pause = (milliseconds: number): Promise<void> => new Promise((resume) => s
 export function CheckView({ calls }: { readonly calls: CallRecord }): React.JSX.Element {
   const [state, setState] = useState<State>({ status: "waiting" });
   const run = async (): Promise<void> => {
-    setState({ status: "running", done: 0, title: "" });
+    setState({ status: "running", done: 0, of: 1, title: "getting ready" });
     try {
+      const { excelChecks } = await import(/* webpackChunkName: "checks" */ "../../excel/check/checks.ts");
       const { results, left } = await runChecks(excelChecks, {
         calls,
         pause,
         onStart: ({ title }, done) => {
-          setState({ status: "running", done, title });
+          setState({ status: "running", done, of: excelChecks.length, title });
         },
       });
       const report = { facts: hostFacts(), browser: navigator.userAgent, at: new Date(), results };
@@ -52,16 +52,16 @@ export function CheckView({ calls }: { readonly calls: CallRecord }): React.JSX.
       <h1>Excel check</h1>
       {state.status === "done" ? null : (
         <p>
-          Tries in this Excel what Bathsheet relies on, on sheets of its own that it removes again. It takes about a
-          minute; leave Excel alone meanwhile.
+          Tries in this Excel what Bathsheet relies on, on sheets of its own that it removes again. Best in a new
+          workbook. It takes about a minute; leave Excel alone meanwhile.
         </p>
       )}
       {state.status === "waiting" ? button("Run the check") : null}
       {state.status === "running" ? (
         <>
-          <progress aria-label="Checks done" max={excelChecks.length} value={state.done} />
+          <progress aria-label="Checks done" max={state.of} value={state.done} />
           <p className="soft">
-            {state.done + 1} of {excelChecks.length}: {state.title}
+            {state.done + 1} of {state.of}: {state.title}
           </p>
         </>
       ) : null}

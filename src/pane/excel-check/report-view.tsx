@@ -7,10 +7,30 @@ import type { CheckResult } from "../../excel/check/run-checks.ts";
 import { LogProblem } from "../../excel/office-problems.ts";
 
 const groups: readonly { readonly verdict: Verdict; readonly className: string; readonly words: string }[] = [
-  { verdict: "differs", className: "differs", words: "Differs" },
-  { verdict: "could not be tried", className: "untried", words: "Could not be tried" },
-  { verdict: "ok", className: "ok", words: "As expected" },
+  { verdict: "differs", className: "differs", words: "differing" },
+  { verdict: "could not be tried", className: "untried", words: "not tried" },
+  { verdict: "ok", className: "ok", words: "as expected" },
 ];
+
+interface GroupProps {
+  readonly results: readonly CheckResult[];
+  readonly words: string;
+  readonly open: boolean;
+}
+
+function GroupView({ results, words, open }: GroupProps): React.JSX.Element | null {
+  if (results.length === 0) return null;
+  return (
+    <details className="group" open={open}>
+      <summary>
+        {results.length} {words}
+      </summary>
+      {results.map((result) => (
+        <ResultView key={result.check.id} result={result} />
+      ))}
+    </details>
+  );
+}
 
 function ResultView({ result: { check, seen } }: { readonly result: CheckResult }): React.JSX.Element {
   return (
@@ -66,7 +86,7 @@ export function ReportView({
       <ul className="counts">
         {groups.map(({ verdict, className, words }) => (
           <li key={verdict} className={className}>
-            <strong>{of(verdict).length}</strong> {words.toLowerCase()}
+            <strong>{of(verdict).length}</strong> {words}
           </li>
         ))}
       </ul>
@@ -91,19 +111,11 @@ export function ReportView({
         Put it on a sheet
       </button>
       <p role="status">{said}</p>
-      {groups.map(({ verdict, words }) =>
-        of(verdict).length === 0 ? null : (
-          <section key={verdict}>
-            <h2>{words}</h2>
-            {of(verdict).map((result) => (
-              <ResultView key={result.check.id} result={result} />
-            ))}
-          </section>
-        ),
-      )}
-      <h2>The report</h2>
-      <details ref={whole}>
-        <summary>As text</summary>
+      {groups.map(({ verdict, words }) => (
+        <GroupView key={verdict} results={of(verdict)} words={words} open={verdict !== "ok"} />
+      ))}
+      <details className="group" ref={whole}>
+        <summary>The report as text</summary>
         <textarea ref={text} readOnly aria-label="The report" value={asText} />
       </details>
     </>

@@ -21,7 +21,10 @@ async function call({ context, sheet, calls, pause }: CheckBench, formula: strin
 }
 
 /** As above, where the function must have been called. */
-async function received(bench: CheckBench, formula: string): Promise<{ readonly received: readonly unknown[]; readonly value: unknown }> {
+async function received(
+  bench: CheckBench,
+  formula: string,
+): Promise<{ readonly received: readonly unknown[]; readonly value: unknown }> {
   const { calls, value } = await call(bench, formula);
   const [first] = calls;
   if (first === undefined)

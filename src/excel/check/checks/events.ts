@@ -102,7 +102,10 @@ export const eventChecks: readonly ExcelCheck[] = [
     expected: "After each value and formula that is written, or the pane would not follow the sheet",
     run: async (bench) => {
       const heard = await heardAfter(bench, (context, handler) => context.workbook.worksheets.onChanged.add(handler));
-      return finding(cameAfter(heard, "value", "formula", "BATH formula", "value that changes both formulas"), told(heard));
+      return finding(
+        cameAfter(heard, "value", "formula", "BATH formula", "value that changes both formulas"),
+        told(heard),
+      );
     },
   },
   {
@@ -111,7 +114,9 @@ export const eventChecks: readonly ExcelCheck[] = [
     asks: does,
     expected: "After the value that changes both formulas, when the answer of BATH.DOSE is in",
     run: async (bench) => {
-      const heard = await heardAfter(bench, (context, handler) => context.workbook.worksheets.onCalculated.add(handler));
+      const heard = await heardAfter(bench, (context, handler) =>
+        context.workbook.worksheets.onCalculated.add(handler),
+      );
       return finding(cameAfter(heard, "value that changes both formulas"), told(heard));
     },
   },

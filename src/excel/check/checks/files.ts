@@ -2,7 +2,7 @@
 import { unpack } from "../../../files/unpack.ts";
 import { base64 } from "../../base64.ts";
 import { handsFileOver, openFile } from "../../open-file.ts";
-import { type ExcelCheck, finding, NotTried, sheetPrefix, spelled } from "../excel-check.ts";
+import { type ExcelCheck, finding, NotTried, sheetPrefix, spelled, wordsOf } from "../excel-check.ts";
 import { settledValue } from "../settled-value.ts";
 import { smallWorkbook } from "../small-workbook.ts";
 
@@ -73,9 +73,9 @@ export const fileChecks: readonly ExcelCheck[] = [
       const start = performance.now();
       const handed = await openFile().then(
         ({ length }) => `${String(length)} bytes after ${String(Math.round(performance.now() - start))} ms`,
-        (error: unknown) => (error instanceof Error ? error : new Error(String(error))),
+        (error: unknown) => ({ refusal: wordsOf(error) }),
       );
-      const came = typeof handed === "string" ? handed : `nothing: ${handed.message}`;
+      const came = typeof handed === "string" ? handed : `nothing: ${handed.refusal}`;
       return finding(offered === (typeof handed === "string"), `${offered ? "offered" : "not offered"}; ${came}`);
     },
   },

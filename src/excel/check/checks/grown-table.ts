@@ -95,7 +95,9 @@ export const grownTableChecks: readonly ExcelCheck[] = [
       const table = await prepareTable(bench);
       table.resize("A1:C6");
       for (const row of [4, 5, 6])
-        sheet.getRange(`A${String(row)}:C${String(row)}`).copyFrom(`A${String(row - 1)}:C${String(row - 1)}`, "Formats");
+        sheet
+          .getRange(`A${String(row)}:C${String(row)}`)
+          .copyFrom(`A${String(row - 1)}:C${String(row - 1)}`, "Formats");
       await context.sync();
       return rulesAfter(bench);
     },

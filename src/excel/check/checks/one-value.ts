@@ -12,7 +12,7 @@ export const oneValueChecks: readonly ExcelCheck[] = [
   {
     id: "one-formula-for-a-column",
     title: "One formula for a whole column",
-    asks: "B2:B6.formulas = \"=A2*2\", one text where the types want rows; read back.",
+    asks: 'B2:B6.formulas = "=A2*2", one text where the types want rows; read back.',
     expected: "=A2*2, =A3*2, … =A6*2",
     run: async ({ context, sheet }) => {
       const column = sheet.getRange("B2:B6");

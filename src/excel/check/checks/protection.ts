@@ -1,6 +1,14 @@
 /** What Excel says when it may not write, and whether the message for the person fits. */
 import { officeCode, problemFrom } from "../../office-problems.ts";
-import { type CheckBench, type ExcelCheck, type Finding, finding, NotTried, sheetPrefix } from "../excel-check.ts";
+import {
+  type CheckBench,
+  type ExcelCheck,
+  type Finding,
+  finding,
+  NotTried,
+  sheetPrefix,
+  wordsOf,
+} from "../excel-check.ts";
 
 /** What the refusal of `act` says; undefined where nothing is refused. */
 async function refusalOf(context: Excel.RequestContext, act: () => void): Promise<unknown> {
@@ -16,8 +24,10 @@ async function refusalOf(context: Excel.RequestContext, act: () => void): Promis
 function judged(refusal: unknown, fitting: string): Finding {
   if (refusal === undefined) return finding(false, "not refused");
   const { what } = problemFrom(refusal);
-  const words = refusal instanceof Error ? refusal.message : String(refusal);
-  return finding(what.includes(fitting), `${officeCode(refusal) ?? "no code"}: ${words} The person reads: ${what}`);
+  return finding(
+    what.includes(fitting),
+    `${officeCode(refusal) ?? "no code"}: ${wordsOf(refusal)} The person reads: ${what}`,
+  );
 }
 
 async function onLockedStructure({ context }: CheckBench): Promise<Finding> {

@@ -2,7 +2,11 @@
 import { type CheckBench, type ExcelCheck, type Finding, finding } from "../excel-check.ts";
 
 /** Writes a formula into C2 of a table of one row and reads it back. */
-async function readBack({ context, sheet }: CheckBench, formula: string, expected: readonly string[]): Promise<Finding> {
+async function readBack(
+  { context, sheet }: CheckBench,
+  formula: string,
+  expected: readonly string[],
+): Promise<Finding> {
   sheet.getRange("A1:C2").values = [
     ["Bath", "pH as read", "Depth, in"],
     ["B1", 10, ""],

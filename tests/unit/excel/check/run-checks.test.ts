@@ -4,12 +4,17 @@ import { test } from "vitest";
 import { recordCalls } from "../../../../src/excel/check/call-record.ts";
 import { excelChecks } from "../../../../src/excel/check/checks.ts";
 import { runChecks } from "../../../../src/excel/check/run-checks.ts";
-import { openWorkbook } from "../open-workbook.ts";
+import { openWorkbook, registerFunctions } from "../open-workbook.ts";
 
 test("all", async () => {
   const host = openWorkbook();
   const calls = recordCalls();
-  const { results, left } = await runChecks(excelChecks, { calls, onStart: () => undefined, pause: (ms) => new Promise((r) => setTimeout(r, ms / 100)) });
+  registerFunctions();
+  const { results, left } = await runChecks(excelChecks, {
+    calls,
+    onStart: () => undefined,
+    pause: (ms) => new Promise((r) => setTimeout(r, ms / 100)),
+  });
   for (const { check, verdict, seen } of results) console.log(`[${verdict}] ${check.id}: ${seen}`);
   console.log(left, host.workbook.sheets.ids().length);
 });
