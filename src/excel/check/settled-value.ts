@@ -1,5 +1,7 @@
-/** Words that Excel shows while a function has not answered yet. */
-const unfinished: readonly unknown[] = ["#BUSY!", "#GETTING_DATA", "#CONNECT!"];
+import { spelled } from "./excel-check.ts";
+
+/** Words that Excel shows while a function has not answered yet, or is not registered yet. */
+const unfinished: readonly unknown[] = ["#BUSY!", "#GETTING_DATA", "#CONNECT!", "#NAME?"];
 
 const patience = 5000;
 const step = 100;
@@ -10,9 +12,15 @@ export interface Sighting {
   readonly after: number;
 }
 
+/** The part of a range that is used. */
+interface WatchedCell {
+  readonly load: (property: "values") => unknown;
+  readonly values: readonly (readonly unknown[])[];
+}
+
 interface Watching {
-  readonly context: Excel.RequestContext;
-  readonly cell: Excel.Range;
+  readonly context: { readonly sync: () => Promise<unknown> };
+  readonly cell: WatchedCell;
   readonly pause: (milliseconds: number) => Promise<void>;
 }
 
@@ -51,3 +59,11 @@ export async function settledValue({ context, cell, pause }: Watching): Promise<
   };
   return look(0);
 }
+
+/** "#BUSY! after 5 ms, then 2 after 130 ms" */
+export const timeLine = (sightings: readonly Sighting[]): string =>
+  sightings.map(({ value, after }) => `${spelled(value)} after ${String(after)} ms`).join(", then ");
+
+/** Whether the value came, and before it nothing but words of waiting. */
+export const neverAnother = (sightings: readonly Sighting[], value: number): boolean =>
+  sightings.at(-1)?.value === value && sightings.every((one) => one.value === value || unfinished.includes(one.value));

@@ -1,14 +1,6 @@
 /** What cells show until a worksheet function has answered, and how often Excel asks it. */
 import { type CheckBench, type ExcelCheck, finding, NotTried, spelled } from "../excel-check.ts";
-import { settledValue, type Sighting, watchCell } from "../settled-value.ts";
-
-const timeLine = (sightings: readonly Sighting[]): string =>
-  sightings.map(({ value, after }) => `${spelled(value)} after ${String(after)} ms`).join(", then ");
-
-/** Whether nothing but the value itself or a word of waiting was ever shown. */
-const neverAnother = (sightings: readonly Sighting[], value: number): boolean =>
-  sightings.at(-1)?.value === value &&
-  sightings.every((one) => one.value === value || String(one.value).startsWith("#"));
+import { neverAnother, settledValue, timeLine, watchCell } from "../settled-value.ts";
 
 const rows = 30;
 
