@@ -22,13 +22,13 @@ async function prepareTable({ context, sheet }: CheckBench): Promise<Excel.Table
   return table;
 }
 
-/** Rows of conditional formats over the column and at its last cell, after growth from 2 rows to 5. */
+/** How many conditional formats reach the column, and its last cell, after growth from 2 rows to 5. */
 async function rulesAfter({ context, sheet }: CheckBench): Promise<Finding> {
-  const column = sheet.getRange("B2:B6").conditionalFormats.getCount();
-  const last = sheet.getRange("B6").conditionalFormats.getCount();
+  const counts = ["B2:B6", "B6"].map((address) => sheet.getRange(address).conditionalFormats.getCount());
   await context.sync();
-  const seen = `${String(column.value)} in the column, ${String(last.value)} at its last cell`;
-  return finding(column.value === 1 && last.value === 1, seen);
+  const [inColumn, atLast] = counts.map(({ value }) => value);
+  const seen = `${String(inColumn)} in the column, ${String(atLast)} at its last cell`;
+  return finding(inColumn === 1 && atLast === 1, seen);
 }
 
 export const grownTableChecks: readonly ExcelCheck[] = [

@@ -87,10 +87,7 @@ export const habitChecks: readonly ExcelCheck[] = [
       await Office.addin.setStartupBehavior(Office.StartupBehavior.load);
       const after = await Office.addin.getStartupBehavior();
       await Office.addin.setStartupBehavior(before);
-      return finding(
-        String(after) === String(Office.StartupBehavior.load),
-        `${String(after)}, before ${String(before)}`,
-      );
+      return finding(after === Office.StartupBehavior.load, `${after}, before ${before}`);
     },
   },
 ];

@@ -3,8 +3,8 @@ import { beforeEach, describe, expect, test, vi } from "vitest";
 import { CallRecord } from "../../../../src/excel/check/call-record.ts";
 import { type ExcelCheck, finding, NotTried } from "../../../../src/excel/check/excel-check.ts";
 import { neverAnother, timeLine, watchCell } from "../../../../src/excel/check/settled-value.ts";
-import { ExcelError } from "../../../../src/workbench/host/excel-error.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
+import { ExcelError } from "../../../../src/workbench/host/excel-error.ts";
 import { openWorkbook } from "../open-workbook.ts";
 import { checkOf, runHere } from "./run-here.ts";
 
