@@ -21,7 +21,15 @@ const readings: readonly NewRow[] = Array.from({ length: 40 }, (_, index) => ({
   },
 }));
 
-async function refuseWhereLogIs(): Promise<void> {
+/** A log, or a name of the person's own that the log's would meet: both would be lost with the check's log. */
+async function refuseWhereLogIs({ names: planned }: WorkbookPlan): Promise<void> {
+  const taken = await Excel.run(async (context) => {
+    const names = context.workbook.names.load("items/name");
+    await context.sync();
+    return new Set(names.items.map(({ name }) => name.toLowerCase()));
+  });
+  const met = planned.find(({ name }) => taken.has(name.toLowerCase()));
+  if (met !== undefined) throw new NotTried(`This workbook has the name ${met.name}. Run the check in a new workbook.`);
   const log = await readLog().catch((error: unknown) => {
     throw error instanceof LogProblem ? new NotTried(error.message) : error;
   });
@@ -96,8 +104,8 @@ export const wholeLogChecks: readonly ExcelCheck[] = [
       "No formula is read back otherwise than written, the table grows, no reading's cell shows an error but the #N/A of charts, none is left",
     patience: 240_000,
     run: async ({ pause }) => {
-      await refuseWhereLogIs();
       const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
+      await refuseWhereLogIs(plan);
       const startup = await Office.addin.getStartupBehavior();
       const watch = new Stopwatch();
       const { added } = await watch.time("built in", () => buildLog(plan));

@@ -143,4 +143,15 @@ describe("in another Excel", () => {
     expect(host.workbook.structureLocked).toBe(true);
     host.workbook.structureLocked = false;
   });
+
+  test("where a log or a name of the log stands, that stays", async () => {
+    await Excel.run(async (context) => {
+      context.workbook.names.add("unit.system", context.workbook.worksheets.getItem("Sheet1").getRange("A1"));
+      await context.sync();
+    });
+    expect(await answerOf("whole-log")).toBe(
+      "could not be tried: This workbook has the name Unit.System. Run the check in a new workbook.",
+    );
+    expect(host.workbook.names.list()).toEqual(["unit.system"]);
+  });
 });

@@ -9,7 +9,7 @@ const shortPause = (milliseconds: number): Promise<void> =>
   new Promise((resume) => setTimeout(resume, milliseconds / 100));
 
 /** The functions of the open workbook, with a record of their calls, as the page has it. */
-export function listen(): CallRecord {
+function listen(): CallRecord {
   const calls = recordCalls();
   registerFunctions();
   return calls;
