@@ -36,10 +36,10 @@ export function CheckView({ calls }: { readonly calls: CallRecord }): React.JSX.
       setState({ status: "refused", problem: error.message });
     }
   };
-  const button = (words: string): React.JSX.Element => (
+  const button = (words: string, look: "main" | "again" = "main"): React.JSX.Element => (
     <button
       type="button"
-      className="main"
+      className={look}
       onClick={() => {
         void run();
       }}
@@ -74,7 +74,7 @@ export function CheckView({ calls }: { readonly calls: CallRecord }): React.JSX.
       {state.status === "done" ? (
         <>
           <ReportView report={state.report} left={state.left} />
-          {button("Run it again")}
+          {button("Run it again", "again")}
         </>
       ) : null}
     </>

@@ -92,7 +92,7 @@ const told = (heard: readonly Heard[]): string =>
 const cameAfter = (heard: readonly Heard[], ...names: readonly string[]): boolean =>
   heard.filter(({ deed }) => names.includes(deed)).every(({ events }) => events.length > 0);
 
-const does = `${deeds.map(({ name }) => name).join(", ")} written one by one, a second apart; each event with its time.`;
+const does = `Written one by one, a second apart: ${deeds.map(({ name }) => name).join(", ")}. Each event with its time.`;
 
 export const eventChecks: readonly ExcelCheck[] = [
   {
