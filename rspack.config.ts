@@ -64,6 +64,8 @@ const vendorFiles = vendored.flatMap((one) =>
 
 const pages = [
   { from: "src/pane/taskpane.html", to: "taskpane.html" },
+  { from: "src/pane/excel-check/excel-check.html", to: "excel-check.html" },
+  { from: "src/pane/excel-check/excel-check.css", to: "excel-check.css" },
   { from: "src/workbench/index.html", to: "index.html" },
   { from: "src/workbench/workbench.css", to: "workbench.css" },
   { from: "assets/*.png", to: "[path][name][ext]" },
@@ -133,4 +135,10 @@ export function addInBundles(mode: Mode): Configuration {
     "service-worker": "./src/workbench/service-worker.ts",
   };
   return { ...common(mode, entry), plugins: [new rspack.CopyRspackPlugin({ patterns: [...pages, ...vendorFiles] })] };
+}
+
+/** The page that asks Excel what the add-in relies on. Bundled by itself: modules that two entries share are merged into neither. */
+export function checkBundle(mode: Mode): Configuration {
+  const bundle = common(mode, { "excel-check": "./src/pane/excel-check/entry.tsx" });
+  return { ...bundle, output: { ...bundle.output, chunkFilename: "excel-check-[name].js" } };
 }

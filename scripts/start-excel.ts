@@ -9,7 +9,10 @@ import { sayFailure } from "./say-failure.ts";
 import { portFromEnvironment, serve } from "./serve.ts";
 
 const sideLoading = `
-Side-load dist/manifest.xml into Excel:
+First with this Excel? Side-load dist/excel-check.xml, choose Check this Excel on the Home tab, and press its one button.
+Remove it again before you side-load the add-in itself: both bring the functions.
+
+Side-load dist/manifest.xml (or dist/excel-check.xml) into Excel:
   Windows  Put a copy of dist/manifest.xml in a shared folder. In Excel: File > Options > Trust Center >
            Trust Center Settings > Trusted Add-in Catalogs, add the folder's network path, tick "Show in Menu",
            restart Excel, then Home > Add-ins > More Add-ins > Shared Folder > Bathsheet.

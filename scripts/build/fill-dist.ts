@@ -1,13 +1,13 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 
-import { addInBundles, functionsBundle } from "../../rspack.config.ts";
+import { addInBundles, checkBundle, functionsBundle } from "../../rspack.config.ts";
 import { baseUrl, distFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
 import { bundle } from "./bundle.ts";
 import { compressFiles } from "./compress-files.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
-import { manifestFor } from "./manifest.ts";
+import { checkManifestFor, manifestFor } from "./manifest.ts";
 import { weekFiles } from "./typed-week.ts";
 
 const write = (name: string, text: string): Promise<void> => writeFile(path.join(distFolder, name), text);
@@ -22,6 +22,7 @@ async function writePages(): Promise<void> {
   await write("functions.json", JSON.stringify(functionsMetadata(address), null, 2));
   await write("reference.html", referencePage());
   await write("manifest.xml", manifestFor(address));
+  await write("excel-check.xml", checkManifestFor(address));
 }
 
 /**
@@ -32,6 +33,6 @@ export async function fillDist(): Promise<void> {
   await rm(distFolder, { recursive: true, force: true });
   await mkdir(distFolder, { recursive: true });
   await bundle(functionsBundle("production"));
-  await Promise.all([writeWeek(), bundle(addInBundles("production")), writePages()]);
+  await Promise.all([writeWeek(), bundle(addInBundles("production")), bundle(checkBundle("production")), writePages()]);
   await compressFiles(distFolder);
 }

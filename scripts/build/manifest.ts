@@ -13,6 +13,35 @@ export function manifestFor(address: string): string {
   return readFileSync(path.join(projectFolder, "manifest.xml"), "utf8").replaceAll(developmentAddress, address);
 }
 
+/** What tells the add-in of the checks from Bathsheet itself. */
+const checkWords: readonly (readonly [ours: string, its: string])[] = [
+  ["<Id>38749ad2-3b4d-4ded-9d9d-477f757b2488</Id>", "<Id>1635f6ce-17ac-4c2f-957c-9d61c4dddc6b</Id>"],
+  ['<DisplayName DefaultValue="Bathsheet"/>', '<DisplayName DefaultValue="Bathsheet check"/>'],
+  ["/taskpane.html", "/excel-check.html"],
+  ['id="Group.Label" DefaultValue="Bathsheet"', 'id="Group.Label" DefaultValue="Bathsheet check"'],
+  ['id="OpenPane.Label" DefaultValue="Bathsheet"', 'id="OpenPane.Label" DefaultValue="Check this Excel"'],
+  [
+    "Open the pane: what the bath needs now, forms for charges, readings and top-ups, and the function list.",
+    "Open the page that tries in this Excel what Bathsheet relies on.",
+  ],
+  ["Bathsheet is ready", "Bathsheet check is ready"],
+  [
+    "Open the pane with Bathsheet on the Home tab, or type =BATH. in a cell.",
+    "Choose Check this Excel on the Home tab.",
+  ],
+];
+
+/**
+ * The manifest of an add-in that has the same functions and, for a pane, the page of the checks. It is one of its own,
+ * not a second button: a shared runtime has one pane, and only in the functions' runtime can the page see their calls.
+ */
+export function checkManifestFor(address: string): string {
+  return checkWords.reduce((xml, [ours, its]) => {
+    if (!xml.includes(ours)) throw new Error(`The manifest no longer holds ${ours}`);
+    return xml.replaceAll(ours, its);
+  }, manifestFor(address));
+}
+
 type XmlNode = {
   readonly name: string;
   readonly attributes: Readonly<Record<string, string>>;

@@ -1,16 +1,9 @@
 /** The copy for the adjuster or the file. Load it when it is asked for: it brings the unpacking of workbooks with it. */
 import { valuesOnly } from "../files/hand-off.ts";
 import { FileRefused } from "../files/unpack.ts";
+import { base64 } from "./base64.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { openFile } from "./open-file.ts";
-
-/** `btoa` takes text of one character a byte, in pieces that fit the call stack. */
-function base64(bytes: Uint8Array): string {
-  const step = 0x8000;
-  let text = "";
-  for (let at = 0; at < bytes.length; at += step) text += String.fromCharCode(...bytes.subarray(at, at + step));
-  return btoa(text);
-}
 
 function handOffProblem(error: unknown): LogProblem {
   if (error instanceof FileRefused)

@@ -7,7 +7,7 @@ import type { HostWindow } from "./page/host-window.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
-import { readFunctions, readSavedWorkbook, startOf } from "./page/read-outside.ts";
+import { paneOf, readFunctions, readSavedWorkbook, startOf } from "./page/read-outside.ts";
 import { guardStartLinks, markOpen } from "./page/start-links.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
@@ -76,7 +76,7 @@ async function begin(host: Host): Promise<void> {
   host.session.isCellBeingEdited = grid.isCellBeingEdited;
   notice().hidden = true;
   await worker;
-  openPane();
+  openPane(paneOf(location.search));
 }
 
 arrangePane();

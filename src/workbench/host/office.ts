@@ -81,6 +81,7 @@ export function makeOffice(exported: () => Promise<Uint8Array>, state: OfficeSta
         state.startup = behavior;
         return Promise.resolve();
       },
+      getStartupBehavior: (): Promise<OfficeState["startup"]> => Promise.resolve(state.startup),
       showAsTaskpane: (): Promise<void> => Promise.resolve(),
       hide: (): Promise<void> => Promise.resolve(),
     }),

@@ -64,8 +64,8 @@ export function arrangePane(): void {
   setWidth(width);
 }
 
-/** Loads the add-in's own page into the frame. */
-export function openPane(): void {
+/** Loads a page of the add-in into the frame. */
+export function openPane(page: string): void {
   const frame = element("pane-frame");
-  if (frame instanceof HTMLIFrameElement) frame.src = "taskpane.html";
+  if (frame instanceof HTMLIFrameElement) frame.src = page;
 }

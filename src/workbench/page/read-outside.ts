@@ -9,6 +9,11 @@ export function startOf(search: string): "demo" | "empty" {
   return z.catch(z.enum(["demo", "empty"]), "demo").parse(new URLSearchParams(search).get("start"));
 }
 
+/** The page that an address asks for in the pane: `?check` for the checks of Excel. */
+export function paneOf(search: string): string {
+  return new URLSearchParams(search).has("check") ? "excel-check.html" : "taskpane.html";
+}
+
 const pair = <Value extends z.ZodMiniType>(value: Value) => z.readonly(z.tuple([z.string(), value]));
 const record = z.record(z.string(), z.unknown());
 /** The grid checks its own data as it opens them. */

@@ -17,7 +17,12 @@ export function openWorkbook(judge: Judge = inject("judge") ?? "stand-in"): Host
   const host = createHost(library);
   Object.assign(globalThis, { Office: host.Office, CustomFunctions: host.CustomFunctions, ...judgedBy(judge, host) });
   host.loadFunctions(functionsMetadata("https://localhost/"));
-  for (const fn of catalogue)
-    host.CustomFunctions.associate(fn.id, (...received: readonly unknown[]) => answerCell(fn, received));
+  registerFunctions();
   return host;
+}
+
+/** What functions.js does when it loads. */
+export function registerFunctions(): void {
+  for (const fn of catalogue)
+    CustomFunctions.associate(fn.id, (...received: readonly unknown[]) => answerCell(fn, received));
 }

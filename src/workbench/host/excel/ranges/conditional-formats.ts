@@ -6,7 +6,7 @@ import { addConditionalFormat } from "../../workbook/rules.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { ClientObject, partOf } from "../requests/client-object.ts";
 import { guard } from "../requests/guard.ts";
-import type { Requests } from "../requests/requests.ts";
+import type { Promised, Requests } from "../requests/requests.ts";
 import { checkedColor } from "./look-object.ts";
 
 /** A rule in the making: it reaches the grid as soon as it has a formula, and again with each look. */
@@ -127,7 +127,7 @@ function apply({ area, id, formula, style }: Draft, { grid }: Workbook): void {
 
 export class ConditionalFormatsObject
   extends ClientObject<Area, Excel.ConditionalFormatCollection>
-  implements Pick<Excel.ConditionalFormatCollection, "add" | "clearAll">
+  implements Pick<Excel.ConditionalFormatCollection, "add" | "clearAll" | "getCount">
 {
   protected readonly scalars: readonly string[] = [];
 
@@ -151,6 +151,19 @@ export class ConditionalFormatsObject
         "ConditionalFormatCollection.add",
       );
     return new ConditionalFormatObject(this.requests, this).face;
+  }
+
+  /** How many rules reach any of the cells. */
+  getCount(): Promised<number> {
+    return this.result("getCount", (area, { grid }) => {
+      const { top, left, bottom, right } = zoneOf(area);
+      const { getters } = grid.model;
+      const touches = (range: string): boolean => {
+        const { zone } = getters.getRangeFromSheetXC(area.sheet, range);
+        return zone.top <= bottom && zone.bottom >= top && zone.left <= right && zone.right >= left;
+      };
+      return getters.getConditionalFormats(area.sheet).filter(({ ranges }) => ranges.some(touches)).length;
+    });
   }
 
   clearAll(): void {

@@ -182,6 +182,7 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
           checkContents(written, location);
           workbook.cells.write(cell, written);
         }
+        if (typeof value === "string" && value.startsWith("=")) moveAlong(workbook, area);
       },
       value,
     );
@@ -250,4 +251,15 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
       }
     });
   }
+}
+
+/** One formula for several cells is the first cell's, and moves along to the others as if it were copied. */
+function moveAlong(workbook: Workbook, { sheet, row, column, ...size }: Area): void {
+  const first = { sheet, row, column };
+  const text = workbook.formulas.read(first);
+  const isRelative = text !== undefined && text === workbook.formulas.gridText(first);
+  if (!isRelative || workbook.habits.oneValue !== "fills every cell") return;
+  mapArea({ ...first, ...size }, (cell) => {
+    if (cell.row !== row || cell.column !== column) copyFormula(workbook, first, cell);
+  });
 }
