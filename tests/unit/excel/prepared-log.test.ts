@@ -8,7 +8,7 @@ import { fullWeek } from "../joblog/sheets/hostile-log.ts";
 import { openWorkbook } from "./open-workbook.ts";
 import { logOf } from "./prepared-log.ts";
 
-/** Without its loads and with another pH: rows are to be added and cells changed. It is itself typed into an empty log. */
+/** Without its loads and with another pH: rows are to be added and cells changed. It is itself typed into another log. */
 const start: LogContent = {
   ...fullWeek,
   rows: {
