@@ -10,11 +10,13 @@ import { sayFailure } from "./say-failure.ts";
 /**
  * What takes too long for `npm test`. Runs the properties alone, ten times as often and with a seed of its own each
  * round, up to the first round that fails, with the command that repeats it; then the tests of the sheets once more,
- * their formulas worked out by the grid in place of the log's own evaluation.
+ * their formulas worked out by the grid in place of the log's own evaluation; then the tests of src/excel on every judge.
  */
 const times = 10;
 
-const sheetTests = ["joblog/sheets", "unit/advice", "unit/pane"];
+const sheetTests = ["joblog/sheets", "unit/advice", "unit/pane", "demo/week"];
+
+const excelTests = ["tests/unit/excel"];
 
 function countOf(name: string, given: string, least: number): number {
   const count = Number(given);
@@ -57,6 +59,9 @@ await sayFailure(() => {
     console.log("\n== the sheets, worked out by the grid");
     if (!passes(sheetTests, { SHEETS: "grid" }))
       return Promise.reject(new Error("The grid shows something else. To repeat it: SHEETS=grid npx vitest run"));
+    console.log("\n== src/excel, judged by the stand-in alone and by Microsoft's object model for each host");
+    if (!passes(excelTests, { JUDGES: "every" }))
+      return Promise.reject(new Error("A judge refuses. To repeat it: JUDGES=every npx vitest run tests/unit/excel"));
   }
   console.log(`\nNo property failed in ${rounds} ${rounds === 1 ? "round" : "rounds"}.`);
   return Promise.resolve();

@@ -17,6 +17,8 @@ import { makeOffice, type OfficeState, usualOffice } from "./office.ts";
 import { restoreWorkbook, type SavedWorkbook, saveWorkbook } from "./save.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
+import { spareNeedlessCellWork } from "./workbook/grid-cells.ts";
+import { listColorsWhenAsked } from "./workbook/grid-colors.ts";
 import { spareNeedlessTableWork } from "./workbook/grid-tables.ts";
 import { Workbook } from "./workbook/workbook.ts";
 
@@ -58,6 +60,8 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
   prepareLibrary(library);
   registerBatchCommand(library);
   spareNeedlessTableWork(library);
+  spareNeedlessCellWork(library);
+  listColorsWhenAsked(library);
   registerRound(library);
   registerJoining(library);
   let evaluationDue = false;

@@ -1,13 +1,12 @@
 import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
-import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { shareBases } from "../../../src/joblog/model/words.ts";
 import { type Played, playWeek, shareWeek } from "../../../src/pane/demo/play-week.ts";
 import { weekShop } from "../../../src/pane/demo/week-shop.ts";
 import { openWorkbook } from "../../unit/excel/open-workbook.ts";
+import { workedOut } from "../../unit/joblog/evaluate/worked-out.ts";
 import type { PlayedWeek } from "../week/played-week.ts";
 import { contentIn, eventIn } from "./week-in.ts";
 
@@ -45,10 +44,6 @@ export async function playMetricWeek(us: PlayedWeek): Promise<MetricWeek> {
 }
 
 /** A log of the US content, laid out in one go. */
-export async function laidOutIn(content: LogContent, system: UnitSystem): Promise<LogSnapshot> {
-  openWorkbook();
-  await buildLog(layOut(jobLog, { system }, system === "US" ? content : contentIn(content, system)));
-  const log = await readLog();
-  if (log === undefined) throw new Error("The workbook holds no log.");
-  return log;
+export function laidOutIn(content: LogContent, system: UnitSystem): Promise<LogSnapshot> {
+  return workedOut(system === "US" ? content : contentIn(content, system), system);
 }

@@ -42,10 +42,21 @@ async function build(content: LogContent, system: UnitSystem): Promise<Host> {
   return host;
 }
 
+/** The one of these, or the empty log, that leaves the fewest cells to type. */
+function nearest(candidates: readonly Start[], system: UnitSystem, wanted: TypedCells): Start {
+  const toType = (start: Start): number => changesBetween(start.typed, wanted)?.cells ?? Infinity;
+  return candidates.reduce(
+    (best, one) => (one.system === system && toType(one) < toType(best) ? one : best),
+    startFrom(emptyLog, system),
+  );
+}
+
 async function save(start: Start): Promise<SavedWorkbook> {
   const { content, system, typed } = start;
-  const empty = startFrom(emptyLog, system);
-  const host = start === empty ? await build(content, system) : await openFrom(empty, content, typed);
+  const host =
+    start === startFrom(emptyLog, system)
+      ? await build(content, system)
+      : await openFrom(nearest([...saved.keys()], system, typed), content, typed);
   return host.save();
 }
 
@@ -76,13 +87,8 @@ export async function openLog(
   others: readonly LogContent[] = [],
 ): Promise<Host> {
   const wanted = typedFor(content, system);
-  const toType = (start: Start): number => changesBetween(start.typed, wanted)?.cells ?? Infinity;
   const candidates = [firstTwoDays, ...others].map((one) => startFrom(one, system));
-  const nearest = candidates.reduce(
-    (best, one) => (toType(one) < toType(best) ? one : best),
-    startFrom(emptyLog, system),
-  );
-  return openFrom(nearest, content, wanted);
+  return openFrom(nearest(candidates, system, wanted), content, wanted);
 }
 
 /** The same, and what its formulas made of it. */

@@ -1,8 +1,6 @@
 import { beforeEach, describe, expect, test } from "vitest";
 
 import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts";
-import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import type { Traffic } from "../../../src/workbench/host/excel/requests/session.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
@@ -31,13 +29,13 @@ async function trafficOf(work: () => Promise<unknown>): Promise<Omit<Traffic, "l
 
 describe("building the log", () => {
   test("takes at most twelve trips", async () => {
-    const { trips } = await trafficOf(() => buildLog(layOut(jobLog, { system: "US" }, firstTwoDays)));
+    const { trips } = await trafficOf(() => buildLog(stillLog(firstTwoDays)));
     expect(trips).toBeLessThanOrEqual(12);
     expect(trips).toBeGreaterThan(3);
   });
 });
 
-describe("recording on a log with 30 and with 300 readings", () => {
+describe("recording on a log with 15 and with 150 readings", () => {
   const reading = { id: "R5001", bath, when: 46460, purpose: "rinse", ph: 7.2 };
   const addition = {
     id: "A005",
@@ -68,8 +66,8 @@ describe("recording on a log with 30 and with 300 readings", () => {
   }
 
   test("takes one read trip and one write trip, and no more cells for ten times the readings", async () => {
-    const short = await costs(30);
-    const long = await costs(300);
+    const short = await costs(15);
+    const long = await costs(150);
     expect(long).toEqual(short);
     expect(long.plain.trips).toBe(2);
     expect(long.fill.trips).toBe(2);

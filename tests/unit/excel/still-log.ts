@@ -21,11 +21,10 @@ export function daysWithReadings(count: number): LogContent {
 }
 
 /**
- * The log's plan with formulas whose values stand still, each as long as it was: what they say plays no part in what
- * goes between the add-in and the workbook, and to work them out takes most of the time.
+ * A plan with formulas whose values stand still, each as long as it was: what they say plays no part in what goes between
+ * the add-in and the workbook, and to work them out takes most of the time.
  */
-export function stillLog(content: LogContent): WorkbookPlan {
-  const plan = layOut(jobLog, { system: "US" }, content);
+export function stillPlan(plan: WorkbookPlan): WorkbookPlan {
   const still = (formula: string): string => `=1+1${" ".repeat(Math.max(0, formula.length - 4))}`;
   return {
     ...plan,
@@ -40,4 +39,8 @@ export function stillLog(content: LogContent): WorkbookPlan {
       })),
     })),
   };
+}
+
+export function stillLog(content: LogContent): WorkbookPlan {
+  return stillPlan(layOut(jobLog, { system: "US" }, content));
 }

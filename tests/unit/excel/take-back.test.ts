@@ -1,12 +1,10 @@
 import { beforeEach, describe, expect, test } from "vitest";
 
-import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts";
-import { jobLog } from "../../../src/joblog/job-log.ts";
-import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import { editLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import type { LogRow } from "../../../src/joblog/model/definition.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { openLog } from "./prepared-log.ts";
 
 const reading: LogRow<"readings"> = {
   id: "R011",
@@ -31,8 +29,7 @@ const addition: LogRow<"additions"> = {
 let host: Host;
 
 beforeEach(async () => {
-  host = openWorkbook();
-  await buildLog(layOut(jobLog, { system: "US" }, firstTwoDays));
+  host = await openLog(firstTwoDays);
 });
 
 /** Sizes of the tables and all that the sheets show. */

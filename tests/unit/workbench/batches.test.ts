@@ -21,7 +21,7 @@ describe("a batch of writes", () => {
 
   it("of 2,000 cells takes far less than the 10 s that one command a cell would", async () => {
     const host = testHost();
-    const started = performance.now();
+    const before = process.cpuUsage();
     await host.Excel.run(async (context) => {
       const range = context.workbook.worksheets.getItem("Sheet1").getRange("A1:T100");
       range.formulas = Array.from({ length: 100 }, (_, row) =>
@@ -29,7 +29,9 @@ describe("a batch of writes", () => {
       );
       await context.sync();
     });
-    expect(performance.now() - started).toBeLessThan(5000);
+    const { user, system } = process.cpuUsage(before);
+    // Of processor time, in microseconds: others may be at work on the machine.
+    expect(user + system).toBeLessThan(5e6);
     expect(host.values("Sheet1")[99]?.[19]).toBe(((99 * 100) / 2) * 45);
   });
 });

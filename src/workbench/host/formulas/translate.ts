@@ -1,4 +1,4 @@
-import { type Area, areaText, type Cell, sheetPrefix } from "../address.ts";
+import { type Area, areaText, type Cell, columnLetters, sheetPrefix } from "../address.ts";
 import { parseStructured, type StructuredReference, structuredText } from "./structured-reference.ts";
 import { type FormulaToken, tokensOf } from "./tokens.ts";
 
@@ -65,10 +65,16 @@ function resolve(
   const thisRow = reference.portions.includes("#This Row");
   const lines = thisRow && cell.sheet !== table.area.sheet ? "outside" : linesOf(reference, table, cell.row);
   if (lines === "outside") return noSuchRow;
-  const area = { ...lines, column: table.area.column + Math.min(first, last), columns: Math.abs(last - first) + 1 };
-  const fixed = areaText({ ...area, row: lines.row, rows: lines.rows }, true);
+  const column = table.area.column + Math.min(first, last);
+  const columns = Math.abs(last - first) + 1;
   const prefix = cell.sheet === table.area.sheet ? "" : sheetPrefix(sheetName(table.area.sheet));
-  return prefix + (thisRow ? fixed.replace(/\$(?=\d)/g, "") : fixed);
+  return prefix + (thisRow ? rowText(lines.row, column, columns) : areaText({ ...lines, column, columns }, true));
+}
+
+/** A part of one row by its fixed columns, as `$B7` or `$B7:$D7`. */
+function rowText(row: number, column: number, columns: number): string {
+  const first = `$${columnLetters(column)}${row + 1}`;
+  return columns === 1 ? first : `${first}:$${columnLetters(column + columns - 1)}${row + 1}`;
 }
 
 /** The grid reads no doubled quotes and takes a backslash for an escape, so both are put together from pieces. */

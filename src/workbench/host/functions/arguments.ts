@@ -7,6 +7,7 @@ export type GivenArguments =
 
 const isError = (cell: FunctionResult): boolean =>
   typeof cell.value === "string" &&
+  cell.value.startsWith("#") &&
   /^#(?:N\/A|VALUE!|REF!?|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|BUSY!|CYCLE|BAD_EXPR|ERROR|CALC!)$/.test(cell.value);
 
 const refused: FunctionResult = { value: "#VALUE!", message: "An argument has the wrong type." };
@@ -34,7 +35,16 @@ function rowsOf(argument: FunctionArgument): FunctionResult[][] {
   return (columns[0] ?? []).map((_, row) => columns.map((column) => column[row] ?? { value: null }));
 }
 
+/** Most arguments are one cell. */
+function single(cell: FunctionResult, { type }: ParameterMetadata): { readonly value: unknown } | FunctionResult {
+  if (isError(cell)) return cell;
+  const value = converted(cell.value, type);
+  return value === undefined ? refused : { value };
+}
+
 function one(argument: FunctionArgument, parameter: ParameterMetadata): { readonly value: unknown } | FunctionResult {
+  if (!Array.isArray(argument) && parameter.dimensionality !== "matrix")
+    return single(argument as FunctionResult, parameter);
   const rows = rowsOf(argument);
   const error = rows.flat().find(isError);
   if (error !== undefined) return error;

@@ -23,6 +23,8 @@ export class FormulaKeeper {
   /** By the grid's cell id, which stays with a cell when rows are inserted above it. */
   private readonly kept = new Map<number, KeptFormula>();
   private readonly templates = new Map<string, FormulaTemplate>();
+  /** Found without fault in one cell: in another they name other cells and are otherwise the same. */
+  private readonly sound = new WeakSet<FormulaTemplate>();
 
   constructor(library: OSpreadsheet, grid: Grid, around: FormulaSurroundings) {
     this.library = library;
@@ -59,15 +61,21 @@ export class FormulaKeeper {
       if (error instanceof FormulaNotUnderstood) throw invalidArgument(`${error.message} In ${text}`);
       throw error;
     }
+    this.refuseFaulty(cell, template, content);
+    this.grid.do("UPDATE_CELL", { ...positionOf(cell), content });
+    this.keep(cell, template, content);
+  }
+
+  private refuseFaulty(cell: Cell, template: FormulaTemplate, content: string): void {
+    if (this.sound.has(template)) return;
     const compiled = this.library.CompiledFormula.Compile(content, cell.sheet, this.grid.model.getters);
     // An unknown function is a formula all the same: the cell shows #NAME?, in Excel as here.
     const fault = compiled.isBadExpression
       ? (compiled.execute as () => { value: string; message: string })()
       : undefined;
     if (fault !== undefined && fault.value !== "#NAME?")
-      throw invalidArgument(`There is a problem with the formula ${text}: ${fault.message}`);
-    this.grid.do("UPDATE_CELL", { ...positionOf(cell), content });
-    this.keep(cell, template, content);
+      throw invalidArgument(`There is a problem with the formula ${template.text}: ${fault.message}`);
+    this.sound.add(template);
   }
 
   private keep(cell: Cell, template: FormulaTemplate, content?: string): void {

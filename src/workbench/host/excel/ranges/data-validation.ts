@@ -74,6 +74,7 @@ export class DataValidationObject
   extends ClientObject<Area, Excel.DataValidation>
   implements Pick<Excel.DataValidation, Members>
 {
+  protected override readonly uncalculated = ["type"];
   protected readonly scalars = ["type", "rule", "errorAlert", "prompt", "ignoreBlanks"];
 
   constructor(requests: Requests, range: ClientObject<Area, object>) {

@@ -61,6 +61,14 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
     "columnCount",
     "cellCount",
   ];
+  protected override readonly uncalculated = [
+    "numberFormat",
+    "address",
+    "rowIndex",
+    "columnIndex",
+    "rowCount",
+    "columnCount",
+  ];
 
   constructor(requests: Requests, finding: Finding<Area>) {
     super(requests, "Range", finding);

@@ -51,6 +51,9 @@ export abstract class ClientObject<Target, Face extends object> {
   /** Names of the scalar properties that `load` may fetch. */
   protected abstract readonly scalars: readonly string[];
 
+  /** Those of them that are known without a calculation. */
+  protected readonly uncalculated: readonly string[] = [];
+
   /** Value of a scalar property at the moment of the read. */
   protected abstract fetch(property: string, target: Target, workbook: Workbook): unknown;
 
@@ -126,7 +129,7 @@ export abstract class ClientObject<Target, Face extends object> {
       throw new Error(
         `The workbench's stand-in for Excel cannot load ${this.kind}.${first}. Add it to src/workbench/host, or do without.`,
       );
-    this.requests.enqueue("read", `${this.kind}.load`, () => {
+    this.requests.enqueue(this.uncalculated.includes(first) ? "glance" : "read", `${this.kind}.load`, () => {
       const target = this.liveOrNull();
       if (target === undefined) return;
       const value = this.fetch(first, target, this.requests.workbookNow);

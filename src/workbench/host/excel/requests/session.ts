@@ -2,11 +2,11 @@ import { ExcelError } from "../../excel-error.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 
 /**
- * One step of a batch. "look" finds things, "change" writes, "read" needs calculated values, "switch"
- * changes how the following steps are treated.
+ * One step of a batch. "look" finds things, "change" writes, "read" needs calculated values, "glance" reads what is
+ * there without a calculation, "switch" changes how the following steps are treated.
  */
 export interface Step {
-  readonly kind: "look" | "change" | "read" | "switch";
+  readonly kind: "look" | "change" | "read" | "glance" | "switch";
   /** Member that asked for it, as in `Range.values`. */
   readonly location: string;
   readonly run: () => void;
@@ -52,7 +52,7 @@ export class Session {
       at += run.length;
       const changes = run.some(({ kind }) => kind === "change");
       if (changes) this.change(run);
-      else perform(run);
+      else perform(run, () => undefined);
     }
   }
 
@@ -60,7 +60,9 @@ export class Session {
     const { workbook } = this;
     workbook.changes.byProgram(this.eventsEnabled, () => {
       workbook.perform(() => {
-        perform(run);
+        perform(run, () => {
+          workbook.growth.settle();
+        });
       });
       workbook.chartScale.update();
     });
@@ -75,22 +77,28 @@ export class Session {
   }
 }
 
-/** Steps from `start` that go together: changes with the looks among them, or else one single step. */
+/** Steps from `start` that go together: changes with the looks and glances among them, or else one single step. */
 function segment(steps: readonly Step[], start: number): readonly Step[] {
   if (steps[start]?.kind !== "change") return steps.slice(start, start + 1);
-  let end = start;
-  while (end < steps.length && (steps[end]?.kind === "change" || steps[end]?.kind === "look")) end += 1;
-  return steps.slice(start, end);
+  const end = steps.findIndex(({ kind }, index) => index > start && (kind === "read" || kind === "switch"));
+  return steps.slice(start, end < 0 ? steps.length : end);
 }
 
-function perform(steps: readonly Step[]): void {
+/** `settle` brings tables to rest before a glance, which is to see what they made of the changes before it. */
+function perform(steps: readonly Step[], settle: () => void): void {
+  let changed = false;
   for (const step of steps) {
     try {
+      if (step.kind === "glance" && changed) {
+        settle();
+        changed = false;
+      }
       step.run();
     } catch (error) {
       if (error instanceof ExcelError && error.debugInfo.errorLocation === "")
         error.debugInfo.errorLocation = step.location;
       throw error;
     }
+    if (step.kind === "change") changed = true;
   }
 }
