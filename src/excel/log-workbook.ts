@@ -127,19 +127,25 @@ export function insertFormula(formula: string): Promise<string> {
   });
 }
 
-/** Calls back after any change to any sheet, by anyone. Resolves to a function that stops it. */
+/**
+ * Calls back after any change to any sheet, by anyone, and whenever Excel has finished calculating: figures that come
+ * later than the change raise no event of a change. Resolves to a function that stops it.
+ */
 export async function onLogChanged(handler: () => void): Promise<() => Promise<void>> {
-  const registration = await inExcel(async (context) => {
-    const added = context.workbook.worksheets.onChanged.add(() => {
+  const registrations = await inExcel(async (context) => {
+    const { worksheets } = context.workbook;
+    const call = (): Promise<void> => {
       handler();
       return Promise.resolve();
-    });
+    };
+    const added = [worksheets.onChanged.add(call), worksheets.onCalculated.add(call)] as const;
     await context.sync();
     return added;
   });
   return async () => {
-    await Excel.run(registration.context, async (context) => {
-      registration.remove();
+    const [first] = registrations;
+    await Excel.run(first.context, async (context) => {
+      for (const registration of registrations) registration.remove();
       await context.sync();
     });
   };
