@@ -128,17 +128,20 @@ export function insertFormula(formula: string): Promise<string> {
 }
 
 /**
- * Calls back after any change to any sheet, by anyone, and whenever Excel has finished calculating: figures that come
- * later than the change raise no event of a change. Resolves to a function that stops it.
+ * Calls `changed` after any change to any sheet, by anyone, and `calculated` whenever Excel has finished calculating:
+ * figures that come later than the change raise no event of a change. Resolves to a function that stops it.
  */
-export async function onLogChanged(handler: () => void): Promise<() => Promise<void>> {
+export async function onLogChanged(changed: () => void, calculated: () => void): Promise<() => Promise<void>> {
   const registrations = await inExcel(async (context) => {
     const { worksheets } = context.workbook;
-    const call = (): Promise<void> => {
+    const calling = (handler: () => void) => (): Promise<void> => {
       handler();
       return Promise.resolve();
     };
-    const added = [worksheets.onChanged.add(call), worksheets.onCalculated.add(call)] as const;
+    const added = [
+      worksheets.onChanged.add(calling(changed)),
+      worksheets.onCalculated.add(calling(calculated)),
+    ] as const;
     await context.sync();
     return added;
   });

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 
 import type { CheckedLog } from "../../advice/checked-log.ts";
 import { onLogChanged, readLog } from "../../excel/log-workbook.ts";
-import { LogProblem, problemFrom } from "../../excel/office-problems.ts";
+import { isCellBeingEdited, LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { isUnfinished, type LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { Figures } from "./figures-context.ts";
 
@@ -84,6 +84,7 @@ export function useLog(): LogStore {
   const reading = useRef<Promise<void>>(Promise.resolve());
   const look = useRef<Look>(undefined);
 
+  /** `times`: how often the sheet was looked at since the last change. */
   const readOnce = useCallback(async (times: number): Promise<void> => {
     const lookAgain = (done: number): void => {
       const wait = againMs[done];
@@ -125,7 +126,12 @@ export function useLog(): LogStore {
       );
       lookAgain(times);
     } catch (error) {
-      setState((before) => problemState(error, before));
+      // Nobody asked for this look, and somebody is typing.
+      if (times > 0 && isCellBeingEdited(error)) lookAgain(times);
+      else {
+        look.current = undefined;
+        setState((before) => problemState(error, before));
+      }
     }
   }, []);
 
@@ -134,14 +140,28 @@ export function useLog(): LogStore {
     return reading.current;
   }, [readOnce]);
 
+  const lookOnce = useCallback((): Promise<void> => {
+    reading.current = reading.current.then(() => (look.current === undefined ? undefined : readOnce(1)));
+    return reading.current;
+  }, [readOnce]);
+
   useEffect(() => {
     let stop: (() => Promise<void>) | undefined;
     let gone = false;
     void refresh();
-    onLogChanged(() => {
+    const soon = (read: () => Promise<void>): void => {
       clearTimeout(burst.current);
-      burst.current = setTimeout(() => void refresh(), settleMs);
-    }).then(
+      burst.current = setTimeout(() => void read(), settleMs);
+    };
+    onLogChanged(
+      () => {
+        soon(refresh);
+      },
+      () => {
+        // A log that is being built or repaired calculates too, and what is said of that stays until it is put away.
+        if (look.current !== undefined) soon(lookOnce);
+      },
+    ).then(
       (stopListening) => {
         stop = stopListening;
         if (gone) void stopListening();
@@ -156,7 +176,7 @@ export function useLog(): LogStore {
       clearTimeout(again.current);
       if (stop !== undefined) void stop();
     };
-  }, [refresh]);
+  }, [refresh, lookOnce]);
 
   return { state, refresh };
 }

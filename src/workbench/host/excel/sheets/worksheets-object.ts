@@ -44,6 +44,7 @@ export class WorksheetsObject
       add: (handler: CalculatedHandler) =>
         this.addHandler("WorksheetCollection.onCalculated", (workbook) =>
           workbook.answers.onCalculated((sheets) => {
+            if (!requests.areEventsOn) return;
             for (const sheet of sheets)
               queueMicrotask(() => {
                 void handler(calculatedIn(sheet));
