@@ -1,6 +1,6 @@
 /**
  * The next thing to do with a bath, in one sentence with figures. Reads only what the log's own
- * formulas have worked out, so pane and sheet cannot differ.
+ * formulas give, so pane and sheet cannot differ; the pane waits with it until the sheet shows that.
  */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";

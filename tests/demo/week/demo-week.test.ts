@@ -2,12 +2,11 @@ import { beforeAll, describe, expect, it } from "vitest";
 
 import { forms } from "../../../src/pane/record/forms.ts";
 import { randomSeed, runs } from "../../setup/random-runs.ts";
-
 import { holdsInMetricUnits } from "../metric/metric-week.ts";
 import { holdsAnswers } from "./answers.ts";
 import { holdsCourse } from "./course.ts";
 import { holdsFlags } from "./flags.ts";
-import { type Comparison, comparing, type Pace } from "./late-sentences.ts";
+import { comparing, type Comparison, type Pace } from "./late-sentences.ts";
 import { holdsMoney } from "./money.ts";
 import { type PlayedWeek, playInNewWorkbook } from "./played-week.ts";
 import { holdsSample } from "./sample.ts";

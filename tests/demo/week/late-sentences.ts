@@ -68,7 +68,7 @@ function allSaid(look: Look, moment: Moment): Said {
   };
   const say = (at: string, work: () => unknown): void => {
     const { answer, unlike } = noting(work);
-    put(at, unlike.length > 0 ? waitingSentence(unlike, undefined) : (JSON.stringify(answer) ?? "nothing"));
+    put(at, unlike.length > 0 ? waitingSentence(unlike, undefined) : JSON.stringify([answer]));
   };
   for (const bath of bathIds(log)) {
     say(`${bath}: next step`, () => nextStep(log, bath, "US", serial(moment.now)));
