@@ -10,7 +10,7 @@ export interface UnlikeCell {
   readonly due: RowValue | undefined;
 }
 
-export interface Noted<Answer> {
+interface Noted<Answer> {
   readonly answer: Answer;
   /** Cells that the answer rests on and that the sheet shows otherwise. */
   readonly unlike: readonly UnlikeCell[];

@@ -1,5 +1,4 @@
 import type { CellPosition } from "../library.ts";
-import type { CellValue } from "./cells.ts";
 import { type Grid, zoneOf } from "./grid.ts";
 
 /** Key under which a workbook's evaluation finds its answers. */
@@ -8,6 +7,8 @@ export const answersKey = "bathsheetAnswers";
 /** What a cell can show until its function has answered: Excel's builds differ, and one build by its mood. */
 const stopgaps = ["#BUSY!", "former value", "0"] as const;
 type Stopgap = (typeof stopgaps)[number];
+
+type Shown = string | number | boolean;
 
 /** How the add-in's functions answer; without one they answer at once. */
 export interface Lateness {
@@ -58,13 +59,13 @@ export class Answers {
   private readonly unanswered = new Set<number>();
   private readonly hidden = new Map<number, Stopgap>();
   /** What cells with formulas showed before. */
-  private readonly former = new Map<number, CellValue>();
+  private readonly former = new Map<number, Shown>();
   private readonly listeners = new Set<Listener>();
   private readonly waiting = new Set<() => void>();
   private timer: ReturnType<typeof setTimeout> | undefined;
-  private trueValue: (position: CellPosition) => CellValue = () => "";
+  private trueValue: (position: CellPosition) => Shown = () => "";
 
-  attach(grid: Grid, trueValue: (position: CellPosition) => CellValue): void {
+  attach(grid: Grid, trueValue: (position: CellPosition) => Shown): void {
     this.grid = grid;
     this.trueValue = trueValue;
     grid.model.on("update", this, () => {
@@ -90,7 +91,7 @@ export class Answers {
   }
 
   /** What a cell shows in place of its value; undefined where it is worked out. */
-  stopgap(position: CellPosition): CellValue | undefined {
+  stopgap(position: CellPosition): Shown | undefined {
     if (this.hidden.size === 0) return undefined;
     const id = this.grid?.model.getters.getCell(position)?.id;
     const stopgap = id === undefined ? undefined : this.hidden.get(id);
