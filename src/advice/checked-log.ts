@@ -66,9 +66,15 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
     due: asShown(worked.named(id)),
   });
 
-  const note = (key: string, cell: UnlikeCell): RowValue | undefined => {
-    if (!isSameValue(cell.shown, cell.due)) noted?.set(key, cell);
-    return cell.due;
+  /** Gives what is due; `cell` puts it in words, which takes longer than to compare. */
+  const noteUnlike = (
+    key: string,
+    due: RowValue | undefined,
+    shown: RowValue | undefined,
+    cell: () => UnlikeCell,
+  ): RowValue | undefined => {
+    if (noted !== undefined && !isSameValue(shown, due)) noted.set(key, cell());
+    return due;
   };
 
   /** An object of cells of which those in `computed` are answered by `due`. */
@@ -83,7 +89,7 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
   const computedFields = new Set([...definitions.values()].flatMap(({ id, formula }) => (formula ? [id] : [])));
   const fields = answering(held, computedFields, (id) => {
     const field = definitions.get(id);
-    return field === undefined ? held[id] : note(id, fieldAt(field));
+    return field === undefined ? held[id] : noteUnlike(id, asShown(worked.named(id)), held[id], () => fieldAt(field));
   });
 
   const places = jobLog.sheets.flatMap((sheet) =>
@@ -105,7 +111,9 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
     rows[table.id].push({
       position: row.position,
       cells: answering(row.cells, computedIn(place), (id) =>
-        note(`${table.id} ${id} ${String(row.position)}`, cellAt(place, id)),
+        noteUnlike(`${table.id} ${id} ${String(row.position)}`, dueIn(place, id), row.cells[id], () =>
+          cellAt(place, id),
+        ),
       ),
     });
   }

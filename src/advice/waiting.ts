@@ -1,5 +1,6 @@
 /** What is said in place of advice as long as the sheet does not show the figures that it would rest on. */
 import type { RowValue } from "../joblog/model/definition.ts";
+import { isUnfinished } from "../joblog/model/log-snapshot.ts";
 import type { RootOf, UnlikeCell } from "./unlike-cells.ts";
 
 export const workingOut = "Working out…";
@@ -24,6 +25,11 @@ export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | und
   const root = rootOf?.(unlike);
   if (root === undefined) return { sentence: workingOut, reason: "Excel has not finished the figures for this." };
   const { place, under, shown, due } = root;
+  if (isUnfinished(shown))
+    return {
+      sentence: workingOut,
+      reason: `${place} still shows ${spoken(shown)}. If it stays so, press Ctrl+Alt+F9: Excel calculates everything anew.`,
+    };
   return {
     sentence: "No advice as long as the sheet shows other figures than its formulas give.",
     reason: `${place} shows ${spoken(shown)}${under === undefined ? "" : ` under ${under}`}, and its formula gives ${spoken(due)}: typed over, or not worked out by Excel. Shop, Formulas puts it right.`,

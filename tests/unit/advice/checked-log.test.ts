@@ -4,7 +4,7 @@ import { lastReadingOf } from "../../../src/advice/bath-facts.ts";
 import { checkedLog } from "../../../src/advice/checked-log.ts";
 import { nextStep } from "../../../src/advice/next-step/next-step.ts";
 import { trendOf } from "../../../src/advice/trend-points.ts";
-import { waitingSentence, workingOut } from "../../../src/advice/waiting.ts";
+import { waitingSentence, waitingWords, workingOut } from "../../../src/advice/waiting.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import type { Cells } from "../../../src/joblog/model/definition.ts";
@@ -108,9 +108,15 @@ describe("a log whose figures the pane works out itself", () => {
       );
     });
 
-    it("unless Excel does not know the functions", async () => {
+    it("unless it shows that Excel has not finished, or does not know the functions", async () => {
       const log = await demoLog("2027-03-02T17:00");
       expect(waiting(withCells(log, "baths", bath, { trigger: 9 }))).toMatch(/shows 9 under Trigger pH/);
+      const busy = checkedLog(withCells(log, "baths", bath, { trigger: "#BUSY!" }));
+      const { unlike: unfinished } = busy.noting(() => stepIn(busy.log));
+      expect(waitingWords(unfinished, busy.rootOf)).toEqual({
+        sentence: workingOut,
+        reason: `${bath} on the sheet Baths still shows “#BUSY!”. If it stays so, press Ctrl+Alt+F9: Excel calculates everything anew.`,
+      });
       const { log: checked, noting, rootOf } = checkedLog(withComputed(log, () => "#NAME?"));
       const { unlike } = noting(() => stepIn(checked));
       expect(waitingSentence(unlike, rootOf)).toMatch(/^Excel does not know the BATH functions yet/);
