@@ -29,7 +29,9 @@ function filesWithProperties(): readonly string[] {
   return readdirSync(path.join(projectFolder, "tests"), { recursive: true, encoding: "utf8" })
     .filter((file) => file.endsWith(".test.ts"))
     .map((file) => path.join("tests", file))
-    .filter((file) => readFileSync(path.join(projectFolder, file), "utf8").includes('from "fast-check"'));
+    .filter((file) =>
+      /from "(?:fast-check|.*random-runs\.ts)"/.test(readFileSync(path.join(projectFolder, file), "utf8")),
+    );
 }
 
 function passes(files: readonly string[], env: Readonly<Record<string, string>>): boolean {

@@ -127,19 +127,28 @@ export function insertFormula(formula: string): Promise<string> {
   });
 }
 
-/** Calls back after any change to any sheet, by anyone. Resolves to a function that stops it. */
-export async function onLogChanged(handler: () => void): Promise<() => Promise<void>> {
-  const registration = await inExcel(async (context) => {
-    const added = context.workbook.worksheets.onChanged.add(() => {
+/**
+ * Calls `changed` after any change to any sheet, by anyone, and `calculated` whenever Excel has finished calculating:
+ * figures that come later than the change raise no event of a change. Resolves to a function that stops it.
+ */
+export async function onLogChanged(changed: () => void, calculated: () => void): Promise<() => Promise<void>> {
+  const registrations = await inExcel(async (context) => {
+    const { worksheets } = context.workbook;
+    const calling = (handler: () => void) => (): Promise<void> => {
       handler();
       return Promise.resolve();
-    });
+    };
+    const added = [
+      worksheets.onChanged.add(calling(changed)),
+      worksheets.onCalculated.add(calling(calculated)),
+    ] as const;
     await context.sync();
     return added;
   });
   return async () => {
-    await Excel.run(registration.context, async (context) => {
-      registration.remove();
+    const [first] = registrations;
+    await Excel.run(first.context, async (context) => {
+      for (const registration of registrations) registration.remove();
       await context.sync();
     });
   };

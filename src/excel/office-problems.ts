@@ -153,3 +153,6 @@ export function problemFrom(error: unknown, sent: Sent = "nothing"): LogProblem 
     error,
   );
 }
+
+/** Whether Excel refused because somebody is typing into a cell: a look that nobody asked for can wait. */
+export const isCellBeingEdited = (error: unknown): boolean => problemFrom(error).what === cellBeingEdited.what;

@@ -1,14 +1,12 @@
 /** A values-only copy of a workbook: it reads as before, and no formula, hence no add-in function, is left in it. */
 import { strFromU8, strToU8, type Zippable, zipSync } from "fflate";
 
+import { isUnfinished } from "../joblog/model/log-snapshot.ts";
 import { type Cut, cutElements, type ReadElement } from "./cut-elements.ts";
 import { FileRefused, unpack } from "./unpack.ts";
 
 /** A copy is the same file of the same workbook; zip entries hold local clock time. */
 const entryDate = new Date(1980, 0, 1);
-
-/** Errors that say a formula is not worked out: frozen, they would stand for a figure for ever. */
-const unfinished: readonly string[] = ["#NAME?", "#BUSY!", "#GETTING_DATA", "#CONNECT!"];
 
 /** The order of calculation, and the panes that a workbook opens with, go with the formulas. */
 function isDropped(part: string): boolean {
@@ -21,7 +19,8 @@ function cutOfSheet(sheet: string): (element: ReadElement) => Cut {
     if (name === "f" && parent === "c") return "element";
     if (name !== "c") return undefined;
     const value = children.find((child) => child.name === "v")?.text ?? "";
-    if (children.some((child) => child.name === "f") && unfinished.includes(value)) {
+    // Frozen, they would stand for a figure for ever.
+    if (children.some((child) => child.name === "f") && isUnfinished(value)) {
       throw new FileRefused(
         `Cell ${attributes["r"] ?? ""} of ${sheet} is not worked out yet (#NAME? or #BUSY!), so no copy was made.`,
       );

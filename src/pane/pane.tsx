@@ -10,6 +10,7 @@ import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { ProblemBar } from "./controls/problem-bar.tsx";
 import { usePageStyles } from "./controls/use-page-styles.ts";
 import { FaultView } from "./frame/fault-view.tsx";
+import { FiguresContext } from "./frame/figures-context.ts";
 import {
   LazyAdoptView,
   LazyClaimsView,
@@ -20,7 +21,7 @@ import {
   LazyTryView,
 } from "./frame/lazy-views.ts";
 import { darkTheme } from "./frame/pane-theme.ts";
-import { type LogStore, useLog } from "./frame/use-log.ts";
+import { type LogStore, type ReadLog, useLog } from "./frame/use-log.ts";
 import { usePaneTheme } from "./frame/use-pane-theme.ts";
 import { ViewBoundary } from "./frame/view-boundary.tsx";
 import { tabId, type View, ViewTabs } from "./frame/view-tabs.tsx";
@@ -139,12 +140,18 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
 }
 
 /** `notice` is said above the view. */
-function LogViews({ notice, ...props }: LogProps & { readonly notice: React.ReactNode }): React.JSX.Element {
+function LogViews({
+  read,
+  notice,
+  ...props
+}: Omit<LogProps, "log"> & { readonly read: ReadLog; readonly notice: React.ReactNode }): React.JSX.Element {
   const page = usePageStyles();
   return (
     <div className={page.page}>
       {notice}
-      <LogView {...props} />
+      <FiguresContext value={read}>
+        <LogView {...props} log={read.log} />
+      </FiguresContext>
     </div>
   );
 }
@@ -161,7 +168,7 @@ function Body({
   const { state, refresh } = store;
   if (chosen.view === "functions") return <LazyFunctionsView />;
   if (chosen.view === "try") {
-    const log = state.status === "ready" ? state.log : undefined;
+    const log = state.status === "ready" ? state.read.log : undefined;
     return (
       <LazyTryView
         context={{
@@ -191,7 +198,7 @@ function Body({
         <ProblemView problem={state.problem} onReadAgain={refresh} />
       ) : (
         <LogViews
-          log={state.last}
+          read={state.last}
           chosen={chosen}
           onChoose={onChoose}
           refresh={refresh}
@@ -201,7 +208,7 @@ function Body({
     case "ready":
       return (
         <LogViews
-          log={state.log}
+          read={state.read}
           chosen={chosen}
           onChoose={onChoose}
           refresh={refresh}
@@ -228,7 +235,7 @@ export function Pane(): React.JSX.Element {
     setChosen((before) => ({ ...before, ...change }));
   };
   const { state } = store;
-  const { shop, jobNumber } = state.status === "ready" ? state.log.fields : {};
+  const { shop, jobNumber } = state.status === "ready" ? state.read.log.fields : {};
   return (
     <FluentProvider
       theme={theme}

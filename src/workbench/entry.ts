@@ -7,7 +7,7 @@ import type { HostWindow } from "./page/host-window.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
-import { paneOf, readFunctions, readSavedWorkbook, startOf } from "./page/read-outside.ts";
+import { latenessOf, paneOf, readFunctions, readSavedWorkbook, startOf } from "./page/read-outside.ts";
 import { guardStartLinks, markOpen } from "./page/start-links.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
@@ -24,6 +24,7 @@ async function openWorkbook(host: Host): Promise<void> {
   host.loadFunctions(metadata === undefined ? { functions: [] } : readFunctions(metadata));
   const saved = startOf(location.search) === "demo" ? await fileOf("demo-week.json") : undefined;
   if (saved !== undefined) host.restore(readSavedWorkbook(saved));
+  host.answerLate(latenessOf(location.search));
   markOpen(saved === undefined ? "empty" : "demo");
   let changed = false;
   host.workbook.changes.onChange(() => {

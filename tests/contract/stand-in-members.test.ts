@@ -133,9 +133,12 @@ describe("on the stand-in's own objects", () => {
       await context.sync();
     });
     let heard = 0;
-    const stop = await onLogChanged(() => {
-      heard += 1;
-    });
+    const stop = await onLogChanged(
+      () => {
+        heard += 1;
+      },
+      () => undefined,
+    );
     expect(await insertFormula("=1+1")).toMatch(/A1$/);
     await new Promise((resume) => setTimeout(resume, 0));
     await stop();
@@ -171,7 +174,8 @@ describe("on the stand-in's own objects", () => {
   test("each member of Excel's API that src/excel uses was called", () => {
     const folder = path.join(projectFolder, "src", "excel");
     const files = readdirSync(folder, { recursive: true, encoding: "utf8" })
-      .filter((file) => file.endsWith(".ts"))
+      // What the checks of an Excel ask for they ask in tests of their own.
+      .filter((file) => file.endsWith(".ts") && file.split(path.sep)[0] !== "check")
       .map((file) => path.join(folder, file));
     const used = [...new Set(usedMembers(files).map(({ member }) => member))].filter((one) => !ofNoRequest.has(one));
     expect(used.length).toBeGreaterThan(100);

@@ -5,10 +5,12 @@ import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.t
 import type { Host } from "../../src/workbench/host/create-host.ts";
 import type { SavedWorkbook } from "../../src/workbench/host/save.ts";
 import type { CellValue } from "../../src/workbench/host/workbook/cells.ts";
+import { randomSeed } from "../setup/random-runs.ts";
 
 /** The part of the workbench's test interface that the browser tests use. */
 export interface WorkbenchWindow {
   readonly bathsheetWorkbench: {
+    readonly answered: () => Promise<void>;
     readonly value: (address: string) => string | number | boolean;
     readonly tooltip: (address: string) => string | undefined;
     readonly setCell: (address: string, content: string) => void;
@@ -116,11 +118,13 @@ interface SessionSettings {
   readonly clock?: string;
   /** A workbook that is open in place of the demo week. */
   readonly saved?: SavedWorkbook;
+  /** Whether the add-in's functions answer at once, or as in Excel later than the write and in any order. */
+  readonly answers?: "late" | "at once";
 }
 
 export async function openWorkbench(
   query = "",
-  { viewport = { width: 1440, height: 900 }, clock, saved }: SessionSettings = {},
+  { viewport = { width: 1440, height: 900 }, clock, saved, answers = "late" }: SessionSettings = {},
 ): Promise<WorkbenchSession> {
   const { address, close } = await serve(0);
   const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
@@ -140,17 +144,30 @@ export async function openWorkbench(
       strangers.push(request.url());
   });
   if (saved !== undefined) await page.route("**/demo-week.json", (route) => route.fulfill({ json: saved }));
-  await page.goto(`${address}/${query}`);
+  const paced = new URLSearchParams(query);
+  if (answers === "late") {
+    paced.set("answers", "late");
+    paced.set("seed", String(randomSeed));
+  }
+  await page.goto(`${address}/?${paced.toString()}`);
   await page.waitForFunction(() => "bathsheetWorkbench" in window);
   const pane = page.frameLocator("iframe");
   await pane.getByRole("heading").first().waitFor();
+  const answered = (): Promise<void> =>
+    page.evaluate(() => (window as unknown as WorkbenchWindow).bathsheetWorkbench.answered());
   return {
     page,
     pane,
     faults,
     strangers,
-    value: (cell) => page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.value(at), cell),
-    lookUp: (sheet, key, header) => page.evaluate(lookUpInGrid, { sheet, key, header }),
+    value: async (cell) => {
+      await answered();
+      return page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.value(at), cell);
+    },
+    lookUp: async (sheet, key, header) => {
+      await answered();
+      return page.evaluate(lookUpInGrid, { sheet, key, header });
+    },
     cellOf: (table, header, line) => page.evaluate(cellInTable, { table, header, line }),
     tooltip: (cell) =>
       page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.tooltip(at), cell),
@@ -166,7 +183,10 @@ export async function openWorkbench(
         (window as unknown as WorkbenchWindow).bathsheetWorkbench.select(at);
       }, cell),
     sheets: () => page.evaluate(() => (window as unknown as WorkbenchWindow).bathsheetWorkbench.sheets()),
-    contents: () => page.evaluate(allContents),
+    contents: async () => {
+      await answered();
+      return page.evaluate(allContents);
+    },
     cancelAt: (doing, step) => pane.locator("body").evaluate(watchForCancel, { doing, step }),
     close: async () => {
       await browser.close();

@@ -1,6 +1,6 @@
 /**
  * The next thing to do with a bath, in one sentence with figures. Reads only what the log's own
- * formulas have worked out, so pane and sheet cannot differ.
+ * formulas give, so pane and sheet cannot differ; the pane waits with it until the sheet shows that.
  */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
@@ -45,21 +45,7 @@ function stepFor(bath: Bath): Step {
 export function nextStep(log: LogSnapshot, bathId: string, system: UnitSystem, now: number): NextStep {
   const row = findRow(log, "baths", "bath", bathId);
   if (row === undefined) throw new RangeError(`The log has no bath "${bathId}".`);
-  const unfinished = Object.values(row.cells).find(
-    (value) => value === "#BUSY!" || value === "#NAME?" || value === "#GETTING_DATA",
-  );
   const bath: Bath = { id: bathId, facts: rowFacts(row), log, system };
-  if (unfinished !== undefined) {
-    const sentence =
-      unfinished === "#NAME?"
-        ? "Excel does not know the BATH functions yet."
-        : "Excel is still working out the figures.";
-    const reason =
-      unfinished === "#NAME?"
-        ? "Keep this pane open for a moment; if it stays so, close and open the workbook."
-        : "This takes a moment.";
-    return { kind: "wait", sentence, reason, urgent: false, overdue: [] };
-  }
   const faulty = Object.entries(row.cells).find(([, value]) => isCellError(value));
   const overdue = overdueOf(bath, now);
   return {

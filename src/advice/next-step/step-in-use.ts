@@ -138,7 +138,11 @@ export function holdStep(bath: Bath): Step {
   const reading = row === undefined ? undefined : rowFacts(row);
   const ph = reading?.number("ph");
   const trigger = reading?.number("trigger") ?? facts.number("trigger");
-  const room = ph !== undefined && trigger !== undefined ? `${fixed(ph - trigger, 2)} pH above the trigger` : undefined;
+  // A reading whose drift is taken out can stand above the trigger though the meter showed less.
+  const room =
+    ph !== undefined && trigger !== undefined && ph >= trigger
+      ? `${fixed(ph - trigger, 2)} pH above the trigger`
+      : undefined;
   if (facts.text("lastVerdict") === readingVerdict.near) {
     return {
       kind: "reading",

@@ -1,3 +1,5 @@
+import type { RowValue } from "../model/definition.ts";
+
 /** Why a cell shows no value: Excel's code, and the sentence of the function that refused. */
 export class CellError {
   constructor(
@@ -54,4 +56,10 @@ export function truthOf(value: Scalar): boolean | CellError {
   if (value instanceof CellError) return value;
   if (typeof value === "string") return new CellError("#VALUE!");
   return Boolean(value);
+}
+
+/** What a worked-out cell would be read as: a blank one not at all, an error by its code. */
+export function asShown(value: Scalar | undefined): RowValue | undefined {
+  if (value instanceof CellError) return value.code;
+  return value === null || value === "" ? undefined : value;
 }

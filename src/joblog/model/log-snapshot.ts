@@ -25,3 +25,8 @@ export interface LogSnapshot {
 export function isCellError(value: RowValue | undefined): boolean {
   return typeof value === "string" && /^#[A-Z/0-9]+[!?]?$/.test(value);
 }
+
+/** What Excel shows in a cell until a function has answered, or for one that it does not know. */
+const unfinished: readonly unknown[] = ["#BUSY!", "#GETTING_DATA", "#NAME?", "#CONNECT!"];
+
+export const isUnfinished = (value: unknown): boolean => unfinished.includes(value);

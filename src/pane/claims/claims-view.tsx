@@ -4,6 +4,7 @@ import { useState } from "react";
 import type { LogContext } from "../../advice/log-context.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { useWorkedOut } from "../controls/use-worked-out.ts";
 import { EntryFormView } from "../record/entry-form-view.tsx";
 import { costLineEntry } from "../record/forms/cost-line/cost-line-entry.ts";
 import type { LastEntry } from "../record/take-back.ts";
@@ -31,7 +32,7 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
   const { log, bath } = context;
-  const result = shareResult(log);
+  const { answer: result, waiting } = useWorkedOut(() => shareResult(log));
   const Icon = costLineEntry.icon;
   return (
     <section className={page.page} aria-label="Claims">
@@ -52,7 +53,8 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
       ) : (
         <ShareCard log={log} bath={bath} refresh={refresh} />
       )}
-      {result === undefined ? null : <ShareTable result={result} />}
+      {waiting === undefined ? null : <p className={page.quiet}>{waiting}</p>}
+      {result === undefined || waiting !== undefined ? null : <ShareTable result={result} />}
       <Button size="large" icon={<Icon />} className={page.big} onClick={onCostLine}>
         Add a cost line
       </Button>

@@ -42,6 +42,8 @@ export interface WeekOptions extends LongWork {
   /** The invented week as it is, if left out. */
   readonly week?: Week;
   readonly afterEntry?: (played: Played) => void | Promise<void>;
+  /** Reads the log after a write, with all its figures worked out; the workbook's own, if left out. */
+  readonly present?: () => Promise<LogSnapshot>;
 }
 
 async function presentLog(): Promise<LogSnapshot> {
@@ -71,20 +73,25 @@ function unseen({ draft }: WeekEvent, { groups }: FilledForm): readonly string[]
     .map((key) => `The form has no field "${key}".`);
 }
 
-async function play(event: WeekEvent, log: LogSnapshot, system: UnitSystem): Promise<Played> {
+async function play(
+  event: WeekEvent,
+  log: LogSnapshot,
+  system: UnitSystem,
+  present: () => Promise<LogSnapshot>,
+): Promise<Played> {
   const filled = fillForm(formOf(event.entry), event.draft, { log, system, bath: event.bath, now: event.at });
   const against = [...unseen(event, filled), ...objections(event, filled)];
   if (against.length > 0) throw new WeekProblem(event, against);
   await editLog(filled.meaning);
-  return { event, filled, log: await presentLog() };
+  return { event, filled, log: await present() };
 }
 
 /** Shares the first bath out among its claims, as the Claims view does. */
-export async function shareWeek(log: LogSnapshot, basis: string): Promise<LogSnapshot> {
+export async function shareWeek(log: LogSnapshot, basis: string, present = presentLog): Promise<LogSnapshot> {
   const { changes } = sharePlan(log, bathOne, basis);
   if (changes === undefined) return log;
   await shareBath.run(changes);
-  return presentLog();
+  return present();
 }
 
 /**
@@ -92,17 +99,22 @@ export async function shareWeek(log: LogSnapshot, basis: string): Promise<LogSna
  * entry, each against the log as it then stands. Cancelled, it leaves the entries typed so far. Rejects with
  * a WeekProblem where a form refuses or asks what the week does not expect.
  */
-export async function playWeek({ week = weekAsInvented, afterEntry, ...work }: WeekOptions = {}): Promise<LogSnapshot> {
+export async function playWeek({
+  week = weekAsInvented,
+  afterEntry,
+  present = presentLog,
+  ...work
+}: WeekOptions = {}): Promise<LogSnapshot> {
   const { system, shop, events } = week;
   await buildLog(layOut(jobLog, { system }, shop), work);
-  let log = await presentLog();
+  let log = await present();
   for (const [index, event] of events.entries()) {
     const at = event.at.replace("T", " ");
     checkNotCancelled(work, `The week stands as far as ${at}.`);
     await announce(work, { step: index + 1, of: events.length, words: `${at}: ${event.entry}` });
-    const played = await play(event, log, system);
+    const played = await play(event, log, system, present);
     log = played.log;
     await afterEntry?.(played);
   }
-  return shareWeek(log, "baskets");
+  return shareWeek(log, "baskets", present);
 }

@@ -1,8 +1,15 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 
+import type { CheckedLog } from "../../advice/checked-log.ts";
 import { onLogChanged, readLog } from "../../excel/log-workbook.ts";
-import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { isCellBeingEdited, LogProblem, problemFrom } from "../../excel/office-problems.ts";
+import { isUnfinished, type LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { Figures } from "./figures-context.ts";
+
+/** A log whose computed cells say what their formulas give, and how far the sheet agrees. */
+export interface ReadLog extends Figures {
+  readonly log: LogSnapshot;
+}
 
 type LogState =
   | { readonly status: "reading" }
@@ -11,31 +18,56 @@ type LogState =
       readonly status: "problem";
       readonly problem: LogProblem;
       /** As it was last read, if ever: a form that is being filled in stays open on it. */ readonly last:
-        LogSnapshot | undefined;
+        ReadLog | undefined;
     }
   | {
       readonly status: "ready";
-      readonly log: LogSnapshot;
+      readonly read: ReadLog;
       /** Formulas still show #NAME? after the functions had their time to load. */ readonly unknownFunctions: boolean;
     };
 
 /** Changes come in bursts, one for each cell. */
 const settleMs = 300;
 
-/** Excel works formulas out after a write; figures that are not there yet are read again. */
-const unfinishedMs = 1200;
+/**
+ * When to look at the sheet again after a change: Excel's functions answer later than the write, and no document
+ * promises an event for each answer.
+ */
+const againMs = [1200, 1200, 1200, 1200, 1200, 5000, 10_000, 20_000, 40_000];
 
-const mostRereads = 5;
+/** Once more after this many looks whatever the cells show, since what they showed before looks like an answer. */
+const inAnyCase = 3;
 
-function shows(log: LogSnapshot, ...errors: readonly string[]): boolean {
-  return Object.values(log.rows).some((rows) =>
-    rows.some((row) => Object.values(row.cells).some((value) => errors.includes(String(value)))),
-  );
+/** After so many, what a sheet shows that stands still is taken for all that it will show. */
+const long = 5;
+
+function shows(log: LogSnapshot, fits: (value: unknown) => boolean): boolean {
+  return Object.values(log.rows).some((rows) => rows.some((row) => Object.values(row.cells).some(fits)));
 }
 
 function problemState(error: unknown, before: LogState): LogState {
-  const last = before.status === "ready" ? before.log : before.status === "problem" ? before.last : undefined;
+  const last = before.status === "ready" ? before.read : before.status === "problem" ? before.last : undefined;
   return { status: "problem", problem: problemFrom(error), last };
+}
+
+async function loadChecked(): Promise<(read: LogSnapshot) => CheckedLog> {
+  try {
+    return (await import(/* webpackChunkName: "pane-figures" */ "../../advice/checked-log.ts")).checkedLog;
+  } catch (error) {
+    throw new LogProblem(
+      { what: "A part of this pane could not be loaded. The log is untouched.", remedy: "Check the connection." },
+      error,
+    );
+  }
+}
+
+/** What the last look at the workbook found. */
+interface Look {
+  readonly log: LogSnapshot;
+  readonly text: string;
+  readonly checked: CheckedLog;
+  /** Something that was said in the pane since rests on figures that the sheet does not show. */
+  unlike: boolean;
 }
 
 export interface LogStore {
@@ -47,29 +79,69 @@ export interface LogStore {
 /** The workbook's log, read again whenever the workbook changes. The pane keeps no copy of its own beyond the last reading. */
 export function useLog(): LogStore {
   const [state, setState] = useState<LogState>({ status: "reading" });
-  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const burst = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const again = useRef<ReturnType<typeof setTimeout>>(undefined);
   const reading = useRef<Promise<void>>(Promise.resolve());
+  const look = useRef<Look>(undefined);
 
-  const readOnce = useCallback(async (rereads: number): Promise<void> => {
+  /** `times`: how often the sheet was looked at since the last change. */
+  const readOnce = useCallback(async (times: number): Promise<void> => {
+    const lookAgain = (done: number): void => {
+      const wait = againMs[done];
+      clearTimeout(again.current);
+      if (wait === undefined) return;
+      again.current = setTimeout(() => {
+        const last = look.current;
+        const open = last === undefined || last.unlike || shows(last.log, isUnfinished);
+        if (open || done + 1 === inAnyCase) reading.current = reading.current.then(() => readOnce(done + 1));
+        else if (done < inAnyCase) lookAgain(done + 1);
+      }, wait);
+    };
     try {
-      const log = await readLog();
-      const readAgain = log !== undefined && rereads < mostRereads && shows(log, "#BUSY!", "#NAME?");
-      setState(
-        log === undefined
-          ? { status: "no log" }
-          : { status: "ready", log, unknownFunctions: !readAgain && shows(log, "#NAME?") },
-      );
-      if (readAgain) {
-        timer.current = setTimeout(() => void readOnce(rereads + 1), unfinishedMs);
+      const [log, checkedLog] = await Promise.all([readLog(), loadChecked()]);
+      if (log === undefined) {
+        look.current = undefined;
+        setState({ status: "no log" });
+        return;
       }
+      const text = JSON.stringify(log);
+      const same = look.current?.text === text ? look.current : undefined;
+      const now: Look = same ?? { log, text, checked: checkedLog(log), unlike: false };
+      look.current = now;
+      const rootOf = same !== undefined && times >= long ? same.checked.rootOf : undefined;
+      const noting: ReadLog["noting"] = (work) => {
+        const noted = now.checked.noting(work);
+        if (noted.unlike.length > 0) now.unlike = true;
+        return noted;
+      };
+      const unknownFunctions = times >= long && shows(log, (value) => value === "#NAME?");
+      // A form is worked out anew for each new state; a sheet that shows the same is none.
+      setState((before) =>
+        before.status === "ready" &&
+        before.read.log === now.checked.log &&
+        before.read.rootOf === rootOf &&
+        before.unknownFunctions === unknownFunctions
+          ? before
+          : { status: "ready", read: { log: now.checked.log, noting, rootOf }, unknownFunctions },
+      );
+      lookAgain(times);
     } catch (error) {
-      setState((before) => problemState(error, before));
+      // Nobody asked for this look, and somebody is typing.
+      if (times > 0 && isCellBeingEdited(error)) lookAgain(times);
+      else {
+        look.current = undefined;
+        setState((before) => problemState(error, before));
+      }
     }
   }, []);
 
   const refresh = useCallback((): Promise<void> => {
-    clearTimeout(timer.current);
     reading.current = reading.current.then(() => readOnce(0));
+    return reading.current;
+  }, [readOnce]);
+
+  const lookOnce = useCallback((): Promise<void> => {
+    reading.current = reading.current.then(() => (look.current === undefined ? undefined : readOnce(1)));
     return reading.current;
   }, [readOnce]);
 
@@ -77,10 +149,19 @@ export function useLog(): LogStore {
     let stop: (() => Promise<void>) | undefined;
     let gone = false;
     void refresh();
-    onLogChanged(() => {
-      clearTimeout(timer.current);
-      timer.current = setTimeout(() => void refresh(), settleMs);
-    }).then(
+    const soon = (read: () => Promise<void>): void => {
+      clearTimeout(burst.current);
+      burst.current = setTimeout(() => void read(), settleMs);
+    };
+    onLogChanged(
+      () => {
+        soon(refresh);
+      },
+      () => {
+        // A log that is being built or repaired calculates too, and what is said of that stays until it is put away.
+        if (look.current !== undefined) soon(lookOnce);
+      },
+    ).then(
       (stopListening) => {
         stop = stopListening;
         if (gone) void stopListening();
@@ -91,10 +172,11 @@ export function useLog(): LogStore {
     );
     return () => {
       gone = true;
-      clearTimeout(timer.current);
+      clearTimeout(burst.current);
+      clearTimeout(again.current);
       if (stop !== undefined) void stop();
     };
-  }, [refresh]);
+  }, [refresh, lookOnce]);
 
   return { state, refresh };
 }

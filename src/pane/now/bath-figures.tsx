@@ -42,13 +42,13 @@ const useStyles = makeStyles({
   },
 });
 
-interface Figure {
+export interface Figure {
   readonly name: string;
   readonly value: string;
   readonly more: string;
 }
 
-function figuresOf(log: LogSnapshot, bath: string, system: UnitSystem): readonly Figure[] {
+export function figuresOf(log: LogSnapshot, bath: string, system: UnitSystem): readonly Figure[] {
   const row = findRow(log, "baths", "bath", bath);
   if (row === undefined) return [];
   const facts = rowFacts(row);
@@ -99,19 +99,11 @@ function figuresOf(log: LogSnapshot, bath: string, system: UnitSystem): readonly
 }
 
 /** The four figures a person asks for first. */
-export function BathFigures({
-  log,
-  bath,
-  system,
-}: {
-  readonly log: LogSnapshot;
-  readonly bath: string;
-  readonly system: UnitSystem;
-}): React.JSX.Element {
+export function BathFigures({ figures }: { readonly figures: readonly Figure[] }): React.JSX.Element {
   const styles = useStyles();
   return (
     <dl className={styles.grid}>
-      {figuresOf(log, bath, system).map(({ name, value, more }) => (
+      {figures.map(({ name, value, more }) => (
         <div key={name} className={styles.cell}>
           <dt className={styles.name}>{name}</dt>
           <dd className={styles.value}>

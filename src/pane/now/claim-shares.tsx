@@ -21,32 +21,41 @@ const useStyles = makeStyles({
   part: { color: tokens.colorNeutralForeground3, "&&": { textAlign: "right" } },
 });
 
-/** Each claim's share of this bath, as the Costs sheet has it. */
-export function ClaimShares({
-  log,
-  bath,
-}: {
-  readonly log: LogSnapshot;
-  readonly bath: string;
-}): React.JSX.Element | null {
+interface Shared {
+  readonly sentence: string;
+  readonly shares: readonly { readonly claim: string; readonly part: string; readonly amount: string }[];
+}
+
+/** Each claim's share of this bath, as the Costs sheet has it; undefined where another bath is shared out, or none. */
+export function sharesOf(log: LogSnapshot, bath: string): Shared | undefined {
+  const { shareBath, shareBasis, poolTotal } = log.fields;
+  if (shareBath !== bath) return undefined;
+  const shares = log.rows.shares.map(rowFacts).filter((row) => row.number("share") !== undefined);
+  if (shares.length === 0 || typeof poolTotal !== "number") return undefined;
+  return {
+    sentence: `${money(poolTotal)} shared${typeof shareBasis === "string" ? ` by ${shareBasis}` : ""}, with the cost lines.`,
+    shares: shares.map((row) => ({
+      claim: row.text("claim") ?? "",
+      part: percent(row.number("weight") ?? 0),
+      amount: money(row.number("share") ?? 0),
+    })),
+  };
+}
+
+export function ClaimShares({ shared: { sentence, shares } }: { readonly shared: Shared }): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
-  const { shareBath, shareBasis, poolTotal } = log.fields;
-  const shares = log.rows.shares.map(rowFacts).filter((row) => row.number("share") !== undefined);
-  if (shareBath !== bath || shares.length === 0 || typeof poolTotal !== "number") return null;
   return (
     <section aria-label="Claims" className={page.page} style={{ rowGap: 8 }}>
       <h2 className={page.section}>Claims</h2>
-      <p
-        className={page.quiet}
-      >{`${money(poolTotal)} shared${typeof shareBasis === "string" ? ` by ${shareBasis}` : ""}, with the cost lines.`}</p>
+      <p className={page.quiet}>{sentence}</p>
       <table className={styles.table}>
         <tbody>
-          {shares.map((row) => (
-            <tr key={row.text("claim")}>
-              <th scope="row">{row.text("claim")}</th>
-              <td className={styles.part}>{percent(row.number("weight") ?? 0)}</td>
-              <td className={styles.amount}>{money(row.number("share") ?? 0)}</td>
+          {shares.map(({ claim, part, amount }) => (
+            <tr key={claim}>
+              <th scope="row">{claim}</th>
+              <td className={styles.part}>{part}</td>
+              <td className={styles.amount}>{amount}</td>
             </tr>
           ))}
         </tbody>

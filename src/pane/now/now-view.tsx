@@ -1,19 +1,23 @@
 import { Button, Field, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
 import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { WarningRegular } from "@fluentui/react-icons/svg/warning";
+import { useContext } from "react";
 
 import { bathIds } from "../../advice/bath-values.ts";
 import { nextStep } from "../../advice/next-step/next-step.ts";
-import type { Overdue } from "../../advice/next-step/step.ts";
+import type { NextStep, Overdue } from "../../advice/next-step/step.ts";
 import { trendOf } from "../../advice/trend-points.ts";
+import { waitingWords } from "../../advice/waiting.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { WorkedOut } from "../controls/worked-out.tsx";
+import { FiguresContext } from "../frame/figures-context.ts";
 import type { EntryId } from "../record/forms.ts";
 import { charge, formOfStep, type StepForm } from "../record/step-forms.ts";
-import { BathFigures } from "./bath-figures.tsx";
-import { ClaimShares } from "./claim-shares.tsx";
+import { BathFigures, figuresOf } from "./bath-figures.tsx";
+import { ClaimShares, sharesOf } from "./claim-shares.tsx";
 import { TrendChart } from "./trend-chart.tsx";
 import { useForecast } from "./use-forecast.ts";
 
@@ -108,11 +112,13 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
   const styles = useStyles();
   const page = usePageStyles();
   const { control } = useControlStyles();
+  const { noting, rootOf } = useContext(FiguresContext);
   const forecast = useForecast(log, bath, system);
   if (bath === undefined) return <NoBath onRecord={onRecord} />;
-  const step = nextStep(log, bath, system, now);
+  const { answer, unlike } = noting(() => nextStep(log, bath, system, now));
+  const waits = unlike.length > 0;
+  const step: NextStep = waits ? { kind: "wait", ...waitingWords(unlike, rootOf), urgent: false, overdue: [] } : answer;
   const entry = formOfStep[step.kind];
-  const trend = trendOf(log, bath);
   return (
     <div className={page.page}>
       <Field label="Bath">
@@ -132,7 +138,7 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
       <section className={mergeClasses(styles.step, step.urgent && styles.urgent)} aria-label="Next step">
         <div role="status">
           <p className={styles.sentence}>{step.sentence}</p>
-          {[step.reason, ...forecast].map((sentence) =>
+          {[step.reason, ...(waits ? [] : forecast)].map((sentence) =>
             sentence === undefined ? null : (
               <p key={sentence} className={mergeClasses(page.quiet, styles.reason)}>
                 {sentence}
@@ -162,9 +168,11 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
           ))}
         </ul>
       )}
-      <BathFigures log={log} bath={bath} system={system} />
-      <TrendChart trend={trend} system={system} />
-      <ClaimShares log={log} bath={bath} />
+      <WorkedOut of={() => figuresOf(log, bath, system)}>{(figures) => <BathFigures figures={figures} />}</WorkedOut>
+      <WorkedOut of={() => trendOf(log, bath)}>{(trend) => <TrendChart trend={trend} system={system} />}</WorkedOut>
+      <WorkedOut of={() => sharesOf(log, bath)}>
+        {(shared) => (shared === undefined ? null : <ClaimShares shared={shared} />)}
+      </WorkedOut>
     </div>
   );
 }

@@ -1,7 +1,9 @@
-import { useEffect, useState } from "react";
+import { useContext, useEffect, useState } from "react";
 
+import { waitingSentence } from "../../advice/waiting.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { FiguresContext } from "../frame/figures-context.ts";
 
 interface Forecast {
   readonly log: LogSnapshot;
@@ -17,6 +19,7 @@ const notLoaded = "How long the bath lasts could not be worked out: check the co
  */
 export function useForecast(log: LogSnapshot, bath: string | undefined, system: UnitSystem): readonly string[] {
   const [known, setKnown] = useState<Forecast>();
+  const { noting, rootOf } = useContext(FiguresContext);
   useEffect(() => {
     if (bath === undefined) return;
     let wanted = true;
@@ -25,7 +28,8 @@ export function useForecast(log: LogSnapshot, bath: string | undefined, system: 
     };
     import(/* webpackChunkName: "pane-forecast" */ "../../advice/forecast.ts").then(
       ({ forecast }) => {
-        say(forecast(log, bath, system));
+        const { answer, unlike } = noting(() => forecast(log, bath, system));
+        say(unlike.length === 0 ? answer : [waitingSentence(unlike, rootOf)]);
       },
       () => {
         say([notLoaded]);
@@ -34,6 +38,6 @@ export function useForecast(log: LogSnapshot, bath: string | undefined, system: 
     return () => {
       wanted = false;
     };
-  }, [log, bath, system]);
+  }, [log, bath, system, noting, rootOf]);
   return known?.log === log && known.bath === bath ? known.sentences : [];
 }

@@ -15,6 +15,7 @@ import { ProblemCount } from "../controls/problem-count.tsx";
 import { AllCautions, ShortCautions } from "../controls/step-cautions.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { findingsOr, useWorkedOut } from "../controls/use-worked-out.ts";
 import type { Draft, EntryForm } from "./entry-form.ts";
 import { type FilledForm, fillForm } from "./fill-form.ts";
 import type { EntryId } from "./forms.ts";
@@ -63,8 +64,8 @@ export function EntryFormView({
     letGo();
     onBack();
   };
-  const filled = fillForm(form, typed, context);
-  const findings = useDeferredValue(filled.meaning.findings);
+  const { answer: filled, waiting } = useWorkedOut(() => fillForm(form, typed, context));
+  const findings = useDeferredValue(findingsOr(waiting, filled.meaning.findings));
   const { blocked } = filled.meaning;
   const { repeats } = form;
   const count = repeats === undefined ? 0 : Number(filled.values[repeats.key] ?? repeats.least);

@@ -12,6 +12,7 @@ import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { adoptSheet } from "../adopt/adopt-sheet.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { useWorkedOut } from "../controls/use-worked-out.ts";
 import type { Draft, EntryForm } from "./entry-form.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
 import { type EntryId, formOf, forms } from "./forms.ts";
@@ -166,8 +167,10 @@ function RecordedCard({
   const { bath = chosen } = recorded;
   const form = formOf(recorded.form);
   const known = bath !== undefined && bathIds(log).includes(bath);
-  const step = known ? nextStep(log, bath, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0) : undefined;
-  const answer = step === undefined ? undefined : formOfStep[step.kind];
+  const { answer: step, waiting } = useWorkedOut(() =>
+    known ? nextStep(log, bath, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0) : undefined,
+  );
+  const answer = step === undefined || waiting !== undefined ? undefined : formOfStep[step.kind];
   return (
     <section className={styles.done} aria-label="Recorded">
       <h2 ref={heading} tabIndex={-1} className={styles.doneTitle}>
@@ -176,7 +179,7 @@ function RecordedCard({
       </h2>
       {step === undefined ? null : (
         <p className={styles.next} role="status">
-          {recorded.bath === undefined ? `Next for ${bath ?? ""}: ${step.sentence}` : `Next: ${step.sentence}`}
+          {`Next${recorded.bath === undefined ? ` for ${bath ?? ""}` : ""}: ${waiting ?? step.sentence}`}
         </p>
       )}
       {answer === undefined ? null : (

@@ -12,6 +12,7 @@ import { ProblemCount } from "../controls/problem-count.tsx";
 import { useAttempt } from "../controls/use-attempt.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { findingsOr, useWorkedOut } from "../controls/use-worked-out.ts";
 import type { Draft } from "../record/entry-form.ts";
 import { saveShop } from "./save-shop.ts";
 import type { ShopForm } from "./shop-form.ts";
@@ -30,7 +31,8 @@ export function ShopFormView({ form, system, onBack, onSaved }: Props): React.JS
   const [typed, setTyped] = useState<Draft>({});
   const [tried, setTried] = useState(false);
   const attempt = useAttempt();
-  const { values, converted, problems, findings, changes } = form.fill(typed);
+  const { answer, waiting } = useWorkedOut(() => form.fill(typed));
+  const { values, converted, problems, findings, changes } = answer;
   const typedProblems = problems.filter(({ key }) => typed[key] !== undefined && typed[key].trim() !== "");
   const Icon = saveShop.icon;
   const save = (): void => {
@@ -77,7 +79,7 @@ export function ShopFormView({ form, system, onBack, onSaved }: Props): React.JS
           setTyped((before) => ({ ...before, [key]: value }));
         }}
       />
-      <FindingsList findings={findings} />
+      <FindingsList findings={findingsOr(waiting, findings)} />
       {tried ? <ProblemCount count={problems.length} /> : null}
       <Button type="submit" appearance="primary" size="large" icon={<Icon />} className={page.big}>
         {attempt.busy ? "Writing…" : saveShop.name}

@@ -12,6 +12,7 @@ import { stockLevel } from "../../joblog/model/words.ts";
 import { AllCautions, ShortCautions } from "../controls/step-cautions.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { WorkedOut } from "../controls/worked-out.tsx";
 import { EntryFormView } from "../record/entry-form-view.tsx";
 import { stockMoveEntry } from "../record/forms/stock-move/stock-move-entry.ts";
 import type { LastEntry } from "../record/take-back.ts";
@@ -94,6 +95,17 @@ function aboutRow({ log, system }: LogContext, table: ShopTable, key: string): s
   return row === undefined ? "" : wordsOf(table, row, system);
 }
 
+export function stockSentences({ log, system }: Pick<LogContext, "log" | "system">): readonly string[] {
+  return log.rows.stockBalance.map(rowFacts).map((row) => {
+    const [name, book, left] = [row.text("concentrate") ?? "", row.number("book"), row.number("daysLeft")];
+    const words =
+      book === undefined
+        ? "not counted yet"
+        : `${amount(book)} ${volumeUnit[system]} by the book${left === undefined ? "" : `, ${figure(left, 1)} days of use`}${row.text("reorder") === stockLevel.reorder ? ": reorder" : ""}`;
+    return `${name}: ${words}.`;
+  });
+}
+
 function Stock({
   context,
   onOpen,
@@ -102,18 +114,18 @@ function Stock({
   readonly onOpen: (open: Open) => void;
 }): React.JSX.Element {
   const page = usePageStyles();
-  const unit = volumeUnit[context.system];
   const Icon = stockMoveEntry.icon;
   return (
     <>
-      {context.log.rows.stockBalance.map(rowFacts).map((row) => {
-        const [name, book, left] = [row.text("concentrate") ?? "", row.number("book"), row.number("daysLeft")];
-        const words =
-          book === undefined
-            ? "not counted yet"
-            : `${amount(book)} ${unit} by the book${left === undefined ? "" : `, ${figure(left, 1)} days of use`}${row.text("reorder") === stockLevel.reorder ? ": reorder" : ""}`;
-        return <p key={name} className={page.quiet}>{`${name}: ${words}.`}</p>;
-      })}
+      <WorkedOut of={() => stockSentences(context)}>
+        {(sentences) =>
+          sentences.map((sentence) => (
+            <p key={sentence} className={page.quiet}>
+              {sentence}
+            </p>
+          ))
+        }
+      </WorkedOut>
       <Button
         size="large"
         icon={<Icon />}

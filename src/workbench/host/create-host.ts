@@ -15,6 +15,7 @@ import { functionBookKey, registerFunctions } from "./functions/register.ts";
 import { ensureGroupBy, type Model, type OSpreadsheet, prepareLibrary } from "./library.ts";
 import { makeOffice, type OfficeState, usualOffice } from "./office.ts";
 import { restoreWorkbook, type SavedWorkbook, saveWorkbook } from "./save.ts";
+import type { Lateness } from "./workbook/answers.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
 import { spareNeedlessCellWork } from "./workbook/grid-cells.ts";
@@ -42,6 +43,8 @@ export interface Host {
   loadFunctions(metadata: FunctionsMetadata): void;
   save(): SavedWorkbook;
   restore(saved: SavedWorkbook): void;
+  /** Lets custom functions answer later than the write, in this workbook and those that are restored; undefined for at once. */
+  answerLate(lateness: Lateness | undefined): void;
   /** All values of a sheet from A1 to its last filled cell. */
   values(sheetName: string): CellValue[][];
 }
@@ -65,6 +68,7 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
   registerRound(library);
   registerJoining(library);
   let evaluationDue = false;
+  let late: Lateness | undefined;
   const evaluate = (): void => {
     if (!evaluationDue) return;
     evaluationDue = false;
@@ -106,6 +110,11 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
     save: () => saveWorkbook(session.workbook),
     restore: (saved) => {
       session.workbook = restoreWorkbook(saved, open);
+      session.workbook.answers.answerLate(late);
+    },
+    answerLate: (lateness) => {
+      late = lateness;
+      session.workbook.answers.answerLate(lateness);
     },
     values: (sheetName) => {
       evaluate();

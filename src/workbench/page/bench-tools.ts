@@ -7,6 +7,8 @@ import { positionOf } from "../host/workbook/grid.ts";
 export interface BenchTools {
   /** Settles when grid and pane frame are up. */
   readonly ready: Promise<void>;
+  /** Settles when every function has answered. */
+  readonly answered: () => Promise<void>;
   /** Each takes an address such as `Readings!E7`. */
   readonly value: (address: string) => CellValue;
   readonly formula: (address: string) => CellValue;
@@ -33,6 +35,7 @@ export function benchTools(host: Host, ready: Promise<void>): BenchTools {
   };
   return {
     ready,
+    answered: () => host.workbook.answers.complete(),
     value: (address) => host.workbook.cells.value(cellAt(address)),
     formula: (address) => host.workbook.cells.formula(cellAt(address)),
     displayed: (address) => host.workbook.cells.displayed(cellAt(address)),

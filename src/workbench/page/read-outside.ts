@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 
 import type { FunctionsMetadata } from "../host/functions/metadata.ts";
 import type { SavedWorkbook } from "../host/save.ts";
+import type { Lateness } from "../host/workbook/answers.ts";
 
 /** The start that an address asks for; the demo week unless it says otherwise. */
 export function startOf(search: string): "demo" | "empty" {
@@ -12,6 +13,17 @@ export function startOf(search: string): "demo" | "empty" {
 /** The page that an address asks for in the pane: `?check` for the checks of Excel. */
 export function paneOf(search: string): string {
   return new URLSearchParams(search).has("check") ? "excel-check.html" : "taskpane.html";
+}
+
+/** A pace at which a person sees the pane wait, and a test hardly does. */
+const lateMs = 60;
+
+/** How the add-in's functions answer: at once, or late as in Excel where the address asks for it. */
+export function latenessOf(search: string): Lateness | undefined {
+  const given = new URLSearchParams(search);
+  if (given.get("answers") !== "late") return undefined;
+  const seed = z.catch(z.coerce.number().check(z.int()), 1).parse(given.get("seed") ?? undefined);
+  return { until: "any of them", seed, within: lateMs };
 }
 
 const pair = <Value extends z.ZodMiniType>(value: Value) => z.readonly(z.tuple([z.string(), value]));

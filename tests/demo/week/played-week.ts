@@ -3,6 +3,7 @@ import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import type { Cells, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../src/joblog/model/log-snapshot.ts";
 import { type Played, playWeek } from "../../../src/pane/demo/play-week.ts";
+import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { openWorkbook } from "../../unit/excel/open-workbook.ts";
 
 /** The invented week after it was typed into the pane's forms, with the log as it stood after every entry. */
@@ -11,14 +12,17 @@ export interface PlayedWeek {
   readonly log: LogSnapshot;
 }
 
-export async function playInNewWorkbook(): Promise<PlayedWeek> {
-  openWorkbook();
+/** `present` is made for the new workbook and reads the log after each write. */
+export async function playInNewWorkbook(present?: (host: Host) => () => Promise<LogSnapshot>): Promise<PlayedWeek> {
+  const host = openWorkbook();
   const entries: Played[] = [];
   const log = await playWeek({
+    ...(present === undefined ? {} : { present: present(host) }),
     afterEntry: (played) => {
       entries.push(played);
     },
   });
+  host.answerLate(undefined);
   return { entries, log };
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import { functionsMetadata } from "../../../scripts/build/functions-metadata.ts";
-import { readFunctions, startOf } from "../../../src/workbench/page/read-outside.ts";
+import { latenessOf, readFunctions, startOf } from "../../../src/workbench/page/read-outside.ts";
 
 describe("what reaches the workbench's page from outside", () => {
   it.each([
@@ -26,5 +26,15 @@ describe("what reaches the workbench's page from outside", () => {
       "functions.json is damaged at functions, 1, parameters.",
     );
     expect(() => readFunctions(null)).toThrow("functions.json is damaged.");
+  });
+});
+
+describe("how functions answer", () => {
+  it("is at once unless the address says otherwise", () => {
+    expect(latenessOf("?start=demo")).toBeUndefined();
+    expect(latenessOf("?answers=sometimes")).toBeUndefined();
+    expect(latenessOf("?answers=late")).toEqual({ until: "any of them", seed: 1, within: 60 });
+    expect(latenessOf("?answers=late&seed=7")?.seed).toBe(7);
+    expect(latenessOf("?answers=late&seed=some")?.seed).toBe(1);
   });
 });

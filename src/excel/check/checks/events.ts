@@ -61,7 +61,7 @@ async function heardAfter({ context, sheet, pause }: CheckBench, listen: Listen)
   let start = performance.now();
   const registration = listen(context, ({ worksheetId, address }) => {
     const after = `after ${String(Math.round(performance.now() - start))} ms`;
-    if (worksheetId === sheet.id) events.push(address === undefined ? after : `${address} ${after}`);
+    if (worksheetId === sheet.id) events.push((address ?? "") === "" ? after : `${address ?? ""} ${after}`);
     return Promise.resolve();
   });
   await context.sync();

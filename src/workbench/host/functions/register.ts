@@ -1,4 +1,5 @@
-import type { FunctionArgument, FunctionResult, GridFunction, OSpreadsheet } from "../library.ts";
+import type { CellPosition, FunctionArgument, FunctionResult, GridFunction, OSpreadsheet } from "../library.ts";
+import { type Answers, answersKey } from "../workbook/answers.ts";
 import { givenArguments } from "./arguments.ts";
 import { CustomFunctionError, type FunctionBook } from "./custom-functions.ts";
 import type { EnumMetadata, FunctionMetadata, FunctionsMetadata } from "./metadata.ts";
@@ -83,6 +84,7 @@ function gridDescription(metadata: FunctionMetadata, lists: readonly EnumMetadat
       };
     }),
     compute(this: Record<string, unknown>, ...args: (FunctionArgument | undefined)[]): GridResult {
+      (this[answersKey] as Answers | undefined)?.ran(this["__originCellPosition"] as CellPosition | undefined);
       return compute(metadata.id, this[functionBookKey] as FunctionBook | undefined, metadata, args);
     },
     isExported: false,

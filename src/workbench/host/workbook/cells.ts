@@ -1,6 +1,7 @@
 import type { Cell } from "../address.ts";
 import { invalidArgument } from "../excel-error.ts";
 import type { ErrorCell, EvaluatedCell } from "../library.ts";
+import type { Answers } from "./answers.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
 import { type Grid, positionOf } from "./grid.ts";
 import { isTextFormat, textCellContent } from "./text-format.ts";
@@ -32,9 +33,12 @@ export class Cells {
   private readonly grid: Grid;
   private readonly formulas: FormulaKeeper;
 
-  constructor(grid: Grid, formulas: FormulaKeeper) {
+  private readonly answers: Answers;
+
+  constructor(grid: Grid, formulas: FormulaKeeper, answers: Answers) {
     this.grid = grid;
     this.formulas = formulas;
+    this.answers = answers;
   }
 
   write(cell: Cell, value: WrittenValue): void {
@@ -51,8 +55,13 @@ export class Cells {
     this.grid.do("UPDATE_CELL", { ...positionOf(cell), ...(inTextCell ? textCellContent(content) : { content }) });
   }
 
-  /** The value as Excel hands it over: blank is "", an error its word. */
+  /** The value as Excel hands it over: blank is "", an error its word, and a stopgap as long as a function has not answered. */
   value(cell: Cell): CellValue {
+    return this.answers.stopgap(positionOf(cell)) ?? this.worked(cell);
+  }
+
+  /** The same once all functions have answered. */
+  worked(cell: Cell): CellValue {
     const evaluated = this.grid.model.getters.getEvaluatedCell(positionOf(cell));
     if (isErrorCell(evaluated)) return excelSpelling[evaluated.value] ?? evaluated.value;
     return evaluated.value ?? "";

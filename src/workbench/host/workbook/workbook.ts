@@ -9,6 +9,7 @@ import {
 } from "../address.ts";
 import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
 import type { OSpreadsheet } from "../library.ts";
+import { Answers, answersKey } from "./answers.ts";
 import type { BatchSlot } from "./batch-command.ts";
 import { Cells } from "./cells.ts";
 import { ChangeLog } from "./change-log.ts";
@@ -44,6 +45,7 @@ export class Workbook {
   readonly chartScale: ChartScale;
   readonly changes: ChangeLog;
   readonly habits = usualHabits();
+  readonly answers = new Answers();
   /** While it is, sheets can neither be added nor taken away. */
   structureLocked = false;
   /** Page set-up and the like by sheet id. */
@@ -52,7 +54,8 @@ export class Workbook {
   constructor(library: OSpreadsheet, data: object, custom: Record<string, unknown>) {
     this.library = library;
     const slot: BatchSlot = { work: undefined };
-    this.grid = new Grid(new library.Model(data, { custom: { ...custom, bathsheetBatch: slot } }), slot);
+    const added = { bathsheetBatch: slot, [answersKey]: this.answers };
+    this.grid = new Grid(new library.Model(data, { custom: { ...custom, ...added } }), slot);
     this.sheets = new Sheets(this.grid);
     this.tables = new Tables(this.grid, (cell) => this.cells.literal(cell));
     this.formulas = new FormulaKeeper(library, this.grid, {
@@ -60,7 +63,8 @@ export class Workbook {
       tableAt: (cell) => this.tables.at(cell),
       sheetName: (sheet) => this.sheets.nameOf(sheet),
     });
-    this.cells = new Cells(this.grid, this.formulas);
+    this.cells = new Cells(this.grid, this.formulas, this.answers);
+    this.answers.attach(this.grid, ({ sheetId, row, col }) => this.cells.worked({ sheet: sheetId, row, column: col }));
     this.names = new Names(this.grid);
     this.validations = new Validations(this.grid);
     this.charts = new Charts(this.grid);

@@ -51,7 +51,9 @@ const answers: Readonly<Record<string, string>> = {
   "changed-events": isObjectModel
     ? noEvents
     : "ok: value: A1 after … ms; formula: B1 after … ms; BATH formula: C1 after … ms; value that changes both formulas: A1 after … ms; number format: none",
-  "calculated-events": isObjectModel ? noEvents : noStandIn("WorksheetCollection.onCalculated"),
+  "calculated-events": isObjectModel
+    ? noEvents
+    : "ok: value: none; formula: none; BATH formula: after … ms; value that changes both formulas: after … ms and after … ms; number format: after … ms",
   "stored-function-when-inserted": noStandIn("Workbook.insertWorksheetsFromBase64"),
   "stored-function-when-saved": "could not be tried: The file holds no such formula.",
   "chart-of-scatter": "ok: Reading, Trigger, Forecast",

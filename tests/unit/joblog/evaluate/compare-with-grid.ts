@@ -1,10 +1,9 @@
-import type { Scalar } from "../../../../src/joblog/evaluate/cell-value.ts";
+import { asShown, type Scalar } from "../../../../src/joblog/evaluate/cell-value.ts";
 import { EvaluatedLog } from "../../../../src/joblog/evaluate/evaluated-log.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import type { Cells, RowValue } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
-import { asShown } from "./worked-out.ts";
 
 /** What two programs make of the same formulas: cells that they agree on, and the others in words. */
 export interface Comparison {

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../../../../src/core/units/unit-system.ts";
-import { CellError, type Scalar } from "../../../../src/joblog/evaluate/cell-value.ts";
+import { asShown } from "../../../../src/joblog/evaluate/cell-value.ts";
 import { EvaluatedLog } from "../../../../src/joblog/evaluate/evaluated-log.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
@@ -8,12 +8,6 @@ import type { Cells, LogContent, RowValue } from "../../../../src/joblog/model/d
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { logOf } from "../../excel/prepared-log.ts";
 import { typedCells } from "../../excel/typed-cells.ts";
-
-/** What a worked-out cell would be read as: a blank one not at all, an error by its code. */
-export function asShown(value: Scalar | undefined): RowValue | undefined {
-  if (value instanceof CellError) return value.code;
-  return value === null || value === "" ? undefined : value;
-}
 
 const isWritten = (cells: Cells): boolean => Object.values(cells).some((value) => value !== undefined);
 

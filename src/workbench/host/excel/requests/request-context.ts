@@ -47,6 +47,10 @@ export class RequestContextObject
     return this.session.workbook;
   }
 
+  get areEventsOn(): boolean {
+    return this.session.eventsEnabled;
+  }
+
   get traffic(): Traffic {
     return this.session.traffic;
   }

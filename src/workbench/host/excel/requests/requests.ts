@@ -9,6 +9,8 @@ export interface Requests {
   readonly workbookNow: Workbook;
   readonly traffic: Traffic;
   readonly make: ObjectFactories;
+  /** Whether the add-in is told of events at this moment. */
+  readonly areEventsOn: boolean;
   /** `value` is what the step carries out with it. */
   enqueue(kind: Step["kind"], location: string, run: () => void, value?: unknown): void;
   /** Tells of cells that a read brought, so that the answer's size is known. */

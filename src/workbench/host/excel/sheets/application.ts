@@ -21,8 +21,8 @@ export class ApplicationObject
     return this.loadedValue("calculationState") as Excel.CalculationState;
   }
 
-  protected fetch(): unknown {
-    return "Done";
+  protected fetch(_property: string, { answers }: Workbook): unknown {
+    return answers.areComplete ? "Done" : "Calculating";
   }
 
   suspendApiCalculationUntilNextSync(): void {

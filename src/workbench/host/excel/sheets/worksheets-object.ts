@@ -6,22 +6,52 @@ import { guard } from "../requests/guard.ts";
 import type { Requests } from "../requests/requests.ts";
 
 type ChangedHandler = (args: Excel.WorksheetChangedEventArgs) => Promise<unknown>;
+type CalculatedHandler = (args: Excel.WorksheetCalculatedEventArgs) => Promise<unknown>;
 
 export class WorksheetsObject
   extends CollectionObject<Workbook, string, Excel.Worksheet, Excel.WorksheetCollection>
   implements
     Pick<
       Excel.WorksheetCollection,
-      "add" | "getItem" | "getItemOrNullObject" | "getActiveWorksheet" | "getFirst" | "getCount" | "items" | "onChanged"
+      | "add"
+      | "getItem"
+      | "getItemOrNullObject"
+      | "getActiveWorksheet"
+      | "getFirst"
+      | "getCount"
+      | "items"
+      | "onCalculated"
+      | "onChanged"
     >
 {
   readonly onChanged: OfficeExtension.EventHandlers<Excel.WorksheetChangedEventArgs>;
+  readonly onCalculated: OfficeExtension.EventHandlers<Excel.WorksheetCalculatedEventArgs>;
 
   constructor(requests: Requests) {
     super(requests, "WorksheetCollection", { what: "sheets", find: (workbook) => workbook });
     this.onChanged = guard("EventHandlers", {
-      add: (handler: ChangedHandler) => this.addHandler(handler),
+      add: (handler: ChangedHandler) =>
+        this.addHandler("WorksheetCollection.onChanged", (workbook) =>
+          workbook.changes.onChange((changes) => {
+            for (const change of changes)
+              queueMicrotask(() => {
+                void handler(eventFor(change, workbook));
+              });
+          }),
+        ),
     }) as typeof this.onChanged;
+    this.onCalculated = guard("EventHandlers", {
+      add: (handler: CalculatedHandler) =>
+        this.addHandler("WorksheetCollection.onCalculated", (workbook) =>
+          workbook.answers.onCalculated((sheets) => {
+            if (!requests.areEventsOn) return;
+            for (const sheet of sheets)
+              queueMicrotask(() => {
+                void handler(calculatedIn(sheet));
+              });
+          }),
+        ),
+    }) as typeof this.onCalculated;
   }
 
   protected entries(_owner: Workbook, workbook: Workbook): readonly string[] {
@@ -72,18 +102,12 @@ export class WorksheetsObject
     return this.requests.make.worksheet(this.requests, { what: `sheet ${name ?? ""}`, find: () => added });
   }
 
-  /** The handler is registered and removed at sync, and called after the change is complete. */
-  private addHandler(handler: ChangedHandler): unknown {
+  /** The handler is registered and removed at sync, and called after what it tells of is complete. */
+  private addHandler(location: string, listen: (workbook: Workbook) => () => void): unknown {
     const { requests } = this;
     let stop: (() => void) | undefined;
-    requests.enqueue("switch", "WorksheetCollection.onChanged", () => {
-      const { workbookNow } = requests;
-      stop = workbookNow.changes.onChange((changes) => {
-        for (const change of changes)
-          queueMicrotask(() => {
-            void handler(eventFor(change, workbookNow));
-          });
-      });
+    requests.enqueue("switch", location, () => {
+      stop = listen(requests.workbookNow);
     });
     return guard("EventHandlerResult", {
       context: requests.face,
@@ -104,4 +128,8 @@ function eventFor({ area }: SheetChange, workbook: Workbook): Excel.WorksheetCha
     source: "Local",
     worksheetId: area.sheet,
   } as Excel.WorksheetChangedEventArgs;
+}
+
+function calculatedIn(sheet: string): Excel.WorksheetCalculatedEventArgs {
+  return { type: "WorksheetCalculated", worksheetId: sheet, address: "" };
 }

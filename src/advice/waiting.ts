@@ -1,0 +1,43 @@
+/** What is said in place of advice as long as the sheet does not show the figures that it would rest on. */
+import type { RowValue } from "../joblog/model/definition.ts";
+import { isUnfinished } from "../joblog/model/log-snapshot.ts";
+import type { RootOf, UnlikeCell } from "./unlike-cells.ts";
+
+export const workingOut = "Working out…";
+
+interface Waiting {
+  readonly sentence: string;
+  readonly reason: string;
+}
+
+function spoken(value: RowValue | undefined): string {
+  if (value === undefined) return "nothing";
+  return typeof value === "number" ? String(Number(value.toPrecision(6))) : `“${String(value)}”`;
+}
+
+/** `rootOf`: given once nothing has changed for some time, so that waiting alone will hardly help. */
+export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | undefined): Waiting {
+  if (unlike.some(({ shown }) => shown === "#NAME?"))
+    return {
+      sentence: "Excel does not know the BATH functions yet.",
+      reason: "Keep this pane open for a moment; if it stays so, close and open the workbook.",
+    };
+  const root = rootOf?.(unlike);
+  if (root === undefined) return { sentence: workingOut, reason: "Excel has not finished the figures for this." };
+  const { place, under, shown, due } = root;
+  if (isUnfinished(shown))
+    return {
+      sentence: workingOut,
+      reason: `${place} still shows ${spoken(shown)}. If it stays so, press Ctrl+Alt+F9: Excel calculates everything anew.`,
+    };
+  return {
+    sentence: "No advice as long as the sheet shows other figures than its formulas give.",
+    reason: `${place} shows ${spoken(shown)}${under === undefined ? "" : ` under ${under}`}, and its formula gives ${spoken(due)}: typed over, or not worked out by Excel. Shop, Formulas puts it right.`,
+  };
+}
+
+/** The same as one sentence. */
+export function waitingSentence(unlike: readonly UnlikeCell[], rootOf: RootOf | undefined): string {
+  const { sentence, reason } = waitingWords(unlike, rootOf);
+  return sentence === workingOut ? sentence : `${sentence} ${reason}`;
+}
