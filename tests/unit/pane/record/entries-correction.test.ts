@@ -31,15 +31,24 @@ async function present(): Promise<LogSnapshot> {
 }
 
 /** Chooses the row whose name begins so and types over some of its columns. */
-function correct(kind: string, start: string, typed: Readonly<Record<string, string>>, why = "misread"): FilledForm {
-  const entryRow = rowNames(log, { entryTable: kind }).find((name) => name.startsWith(start)) ?? "";
+function correct(
+  kind: string,
+  start: string,
+  typed: Readonly<Record<string, string>>,
+  why = "misread",
+  given = log,
+): FilledForm {
+  const entryRow = rowNames(given, { entryTable: kind }).find((name) => name.startsWith(start)) ?? "";
   const chosen: Draft = { entryTable: kind, entryRow };
-  const keys = fill(correctionEntry, log, chosen).groups.flatMap(({ fields }) => fields.map(({ key }) => key));
+  const keys = fill(correctionEntry, given, chosen).groups.flatMap(({ fields }) => fields.map(({ key }) => key));
   const own = Object.entries(typed).map(([id, text]) => [keys.find((key) => key.endsWith(` ${id}`)) ?? id, text]);
-  return fill(correctionEntry, log, { ...chosen, ...(Object.fromEntries(own) as Draft), why });
+  return fill(correctionEntry, given, { ...chosen, ...(Object.fromEntries(own) as Draft), why });
 }
 
 const problemsOf = (filled: FilledForm): readonly string[] => filled.problems.map(({ message }) => message);
+
+/** All that the form says of a draft; it always says something. */
+const inWords = (filled: FilledForm): string => [...problemsOf(filled), said(filled)].join("\n");
 
 describe("the correction form", () => {
   test("offers the kinds that the log holds, and their rows, the last first", () => {
@@ -120,6 +129,36 @@ describe("the correction form", () => {
       /after the bath's first entry/,
     );
   });
+
+  test("moves an item and a cost line to another bath, though neither has a time of its own to check", () => {
+    const other = {
+      ...log,
+      rows: { ...log.rows, baths: [...log.rows.baths, { position: 9, cells: { bath: "B-T2" } }] },
+    };
+    for (const [kind, start] of [
+      ["Item", "I001"],
+      ["Cost line", "C001"],
+    ] as const) {
+      const filled = correct(kind, start, { bath: "B-T2" }, "wrong bath", other);
+      expect(problemsOf(filled)).toEqual([]);
+      const [change]: readonly AnyChange[] = filled.meaning.changes ?? [];
+      expect(change?.cells["bath"]).toEqual({ before: bath, after: "B-T2" });
+    }
+  });
+
+  test.each(["Reading", "Addition", "Load", "Item", "Bench test", "Bath", "Cost line"])(
+    "answers whatever is typed into any field of a %s",
+    (kind) => {
+      const [entryRow = ""] = rowNames(log, { entryTable: kind });
+      const chosen: Draft = { entryTable: kind, entryRow };
+      const keys = fill(correctionEntry, log, chosen).groups.flatMap(({ fields }) => fields.map(({ key }) => key));
+      for (const key of keys.slice(2))
+        for (const text of ["", "0", "-5", "x", "=1+1", "#VALUE!", "2030-01-01T00:00", bath, "1e99"])
+          expect(inWords(fill(correctionEntry, log, { ...chosen, [key]: text }))).toMatch(
+            /^(?!.*(?:undefined|NaN|\[object))./s,
+          );
+    },
+  );
 
   test("wants a change and a reason", () => {
     expect(problemsOf(correct("Load", "L001", {}))).toEqual(["Nothing differs from the log yet."]);

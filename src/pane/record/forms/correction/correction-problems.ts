@@ -8,7 +8,7 @@ import { entryTimes } from "../../bath-times.ts";
 import type { EntryField } from "../../entry-form.ts";
 import { describedColumn, fieldOf } from "../../fields-of.ts";
 import { impossibleTimes } from "../../impossible-times.ts";
-import { type Correction, correctionLabel } from "./correction.ts";
+import { correctedIds, type Correction, correctionLabel } from "./correction.ts";
 
 type ColumnsByTable = { readonly [Table in TableId]?: readonly ColumnId<Table>[] };
 
@@ -74,8 +74,9 @@ function bathSpan({ table, row, filled, changed }: Correction, context: LogConte
 
 /** The time counts anew where the time or the bath is another now. */
 function times({ table, filled, changed }: Correction, context: LogContext): readonly FieldProblem[] {
+  const held = correctedIds(table);
   const ids = ["when", "opened", "closed", "releasedAt", "date"].filter(
-    (id) => changed.includes(id) || (id === "when" && changed.includes("bath")),
+    (id) => changed.includes(id) || (id === "when" && held.includes(id) && changed.includes("bath")),
   );
   const fields = ids.map((id): EntryField =>
     fieldOf(context.log, describedColumn(table, id), {
