@@ -9,6 +9,7 @@ import { type UnitSystem, unitSystems } from "../core/units/unit-system.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { ProblemBar } from "./controls/problem-bar.tsx";
 import { usePageStyles } from "./controls/use-page-styles.ts";
+import { FaultView } from "./frame/fault-view.tsx";
 import {
   LazyAdoptView,
   LazyClaimsView,
@@ -21,9 +22,11 @@ import {
 import { darkTheme } from "./frame/pane-theme.ts";
 import { type LogStore, useLog } from "./frame/use-log.ts";
 import { usePaneTheme } from "./frame/use-pane-theme.ts";
+import { ViewBoundary } from "./frame/view-boundary.tsx";
 import { tabId, type View, ViewTabs } from "./frame/view-tabs.tsx";
 import { NowView } from "./now/now-view.tsx";
 import type { EntryId } from "./record/forms.ts";
+import { keptDraft,KeptDraftContext } from "./record/kept-draft.ts";
 import type { LastEntry } from "./record/take-back.ts";
 import { ProblemView } from "./start/problem-view.tsx";
 import { UnknownFunctions } from "./start/repair-view.tsx";
@@ -220,6 +223,7 @@ export function Pane(): React.JSX.Element {
     lastEntry: undefined,
     adopting: false,
   });
+  const [kept] = useState(keptDraft);
   const choose = (change: Partial<Chosen>): void => {
     setChosen((before) => ({ ...before, ...change }));
   };
@@ -245,7 +249,28 @@ export function Pane(): React.JSX.Element {
       </header>
       <main className={styles.main}>
         <div id="view" role="tabpanel" aria-labelledby={tabId(chosen.view)}>
-          <Body store={store} chosen={chosen} onChoose={choose} />
+          <KeptDraftContext value={kept}>
+            <ViewBoundary
+              of={chosen.view === "now" ? state : chosen.view}
+              onFault={kept.save}
+              instead={(fault, again) => (
+                <FaultView
+                  fault={fault}
+                  drafted={kept.saved() !== undefined}
+                  onAgain={again}
+                  onNow={
+                    chosen.view === "now"
+                      ? undefined
+                      : () => {
+                          choose({ view: "now", entry: undefined, adopting: false });
+                        }
+                  }
+                />
+              )}
+            >
+              <Body store={store} chosen={chosen} onChoose={choose} />
+            </ViewBoundary>
+          </KeptDraftContext>
         </div>
       </main>
       <footer className={styles.foot}>{arithmeticAid}</footer>

@@ -18,6 +18,7 @@ import { usePageStyles } from "../controls/use-page-styles.ts";
 import type { Draft, EntryForm } from "./entry-form.ts";
 import { type FilledForm, fillForm } from "./fill-form.ts";
 import type { EntryId } from "./forms.ts";
+import { useKeepDraft, useSavedDraft } from "./kept-draft.ts";
 import type { LastEntry } from "./take-back.ts";
 
 interface Props {
@@ -51,11 +52,17 @@ export function EntryFormView({
 }: Props): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
-  const [typed, setTyped] = useState<Draft>(reopened ?? {});
+  const saved = useSavedDraft(form.id);
+  const [typed, setTyped] = useState<Draft>(reopened ?? saved ?? {});
+  const letGo = useKeepDraft(form.id, typed);
   const [tried, setTried] = useState(false);
   const [asked, setAsked] = useState("");
   const [writing, setWriting] = useState(false);
   const [failure, setFailure] = useState<LogProblem>();
+  const leave = (): void => {
+    letGo();
+    onBack();
+  };
   const filled = fillForm(form, typed, context);
   const findings = useDeferredValue(filled.meaning.findings);
   const { blocked } = filled.meaning;
@@ -80,6 +87,7 @@ export function EntryFormView({
     setWriting(true);
     try {
       const receipt = await editLog(filled.meaning);
+      letGo();
       onRecorded({
         form: form.id,
         what: filled.meaning.recorded,
@@ -98,13 +106,13 @@ export function EntryFormView({
       noValidate
       className={page.page}
       aria-label={form.title}
-      onKeyDown={onEscape(Object.keys(typed).length > 0, onBack)}
+      onKeyDown={onEscape(Object.keys(typed).length > 0, leave)}
       onSubmit={(event) => {
         event.preventDefault();
         if (!writing && blocked === undefined) void submit();
       }}
     >
-      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={onBack}>
+      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={leave}>
         {back}
       </Button>
       <div>
