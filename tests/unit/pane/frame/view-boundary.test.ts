@@ -11,7 +11,7 @@ import type { EntryForm } from "../../../../src/pane/record/entry-form.ts";
 import { EntryFormView } from "../../../../src/pane/record/entry-form-view.tsx";
 import { field } from "../../../../src/pane/record/fields-of.ts";
 import type { EntryId } from "../../../../src/pane/record/forms.ts";
-import { keptDraft,KeptDraftContext } from "../../../../src/pane/record/kept-draft.ts";
+import { keptDraft, KeptDraftContext } from "../../../../src/pane/record/kept-draft.ts";
 
 const log = { fields: {}, rows: {} } as never;
 
