@@ -2,29 +2,31 @@ import type { Cells, LogDefinition } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
 import { cellValue } from "../cell-text.ts";
 import { systemOf } from "../table-columns.ts";
-import { loadAppendTarget, refuseIfReadOnly } from "./append-target.ts";
+import { cellsOfRow, loadAppendTarget, refuseIfReadOnly } from "./append-target.ts";
 import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
+import { type CellLeft, clearLeftovers, type TableLeft } from "./clear-leftovers.ts";
 import type { LogEdit } from "./log-edit.ts";
 import { type PlannedTable, planTable } from "./plan-rows.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
+import { rowPlaces } from "./row-places.ts";
+import { type CellWrite, type Planner, type WritePlan, writeSurely } from "./sure-write.ts";
 
-function grow({ target, extra }: PlannedTable): void {
-  const { body, worksheet } = target;
-  const { rowIndex, columnIndex, rowCount, columnCount } = body;
-  target.table.resize(worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, rowCount + 1 + extra, columnCount));
-  worksheet
-    .getRangeByIndexes(rowIndex + rowCount, columnIndex, extra, columnCount)
-    .copyFrom(worksheet.getRangeByIndexes(rowIndex + rowCount - 1, columnIndex, 1, columnCount), "Formats");
-}
-
-function write({ target, lines, fills }: PlannedTable): void {
-  const { rowIndex, columnIndex, columnCount } = target.body;
-  for (const { position, at, value } of fills) {
-    target.worksheet.getRangeByIndexes(rowIndex + position, columnIndex + at, 1, 1).values = [[cellValue(value)]];
-  }
-  for (const { position, line } of lines) {
-    target.worksheet.getRangeByIndexes(rowIndex + position, columnIndex, 1, columnCount).formulas = [[...line]];
-  }
+function cellWrites({ target, lines, fills }: PlannedTable): readonly CellWrite[] {
+  const { table, body } = target;
+  return [
+    ...fills.map(({ position, at, value }) => ({
+      range: () => cellsOfRow(table, position, at, 1),
+      write: (range: Excel.Range) => {
+        range.values = [[cellValue(value)]];
+      },
+    })),
+    ...lines.map(({ position, line }) => ({
+      range: () => cellsOfRow(table, position, 0, body.columnCount),
+      write: (range: Excel.Range) => {
+        range.formulas = [[...line]];
+      },
+    })),
+  ];
 }
 
 function filledCells({ target, fills }: PlannedTable): readonly FilledCells[] {
@@ -55,46 +57,73 @@ function receiptFor(planned: readonly PlannedTable[], changes: readonly AnyChang
   };
 }
 
+/** Typed cells alone: what a failed batch left of formulas is what their columns hold anyway. */
+function leftIn({ target, extra, lines, fills, positions }: PlannedTable): TableLeft {
+  const { id, name } = target.definition;
+  const inLines = lines.flatMap(({ position, row }) =>
+    [...positions].flatMap(([column, at]): readonly CellLeft[] => {
+      const value = column.role === "input" ? row[column.id] : undefined;
+      return value === undefined ? [] : [{ position, at, was: undefined, written: value }];
+    }),
+  );
+  const filled = fills.map(({ position, at, value }) => ({ position, at, was: undefined, written: value }));
+  return { id, name, cells: [...inLines, ...filled], rowCount: target.body.rowCount, extra };
+}
+
+interface EditPlan extends WritePlan {
+  readonly planned: readonly PlannedTable[];
+}
+
+/** Asks for all that an edit touches; the plan stands once that has come. */
+function editPlanner(
+  log: LogDefinition,
+  { rows = [], fills = [], changes = [], fields = {}, idsAsGiven = false }: LogEdit,
+): Planner<EditPlan> {
+  const places = rowPlaces<AnyChange>();
+  return (context) => {
+    const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
+    context.workbook.load("readOnly");
+    const targets = [...new Set([...rows, ...fills].map(({ table }) => table))].map((table) =>
+      loadAppendTarget(
+        context,
+        log,
+        table,
+        rows.filter((one) => one.table === table).map(({ row }) => row),
+        fills.filter((one) => one.table === table),
+      ),
+    );
+    const loaded = loadChanges(context, log, { fields, rows: changes }, places);
+    return () => {
+      refuseIfReadOnly(context.workbook);
+      const system = systemOf(unitCell.values[0]?.[0]);
+      const changed = planChanges(loaded, log, system, places);
+      const planned = targets.map((target) => planTable(target, log, system, idsAsGiven));
+      const tables = planned.map(({ target, lines, fills: filled }) => {
+        const { definition, body, headers } = target;
+        return [definition.id, body.rowCount, body.columnCount, headers.values, lines, filled];
+      });
+      return {
+        planned,
+        signature: JSON.stringify([tables, changed.map(({ signature }) => signature)]),
+        sizes: planned
+          .filter(({ extra }) => extra > 0)
+          .map(({ target: { table, body }, extra }) => ({ table, extra, wanted: body.rowCount + extra })),
+        cells: [...planned.flatMap(cellWrites), ...changed],
+      };
+    };
+  };
+}
+
 /**
- * Writes an edit to one or more tables: one read trip, one write trip; a third only where Excel did not
- * grow a table as told. What is read does not grow with the log, but for the columns that a fill looks
- * at. Everything that can be checked is checked before the first cell is written. A row goes beneath
+ * Writes an edit to one or more tables: one read trip, one write trip as a rule. What is read grows with the log by
+ * the keys of its rows alone, and by the columns that a fill looks at. Everything that can be checked is checked before
+ * the first cell is written, and again in the batch that writes. A row goes beneath
  * the last one that holds something typed; calculated columns get their formulas. Nothing that is
  * written already is overwritten but the cells of `changes`; of these the receipt speaks of rows, not of named cells.
  */
 export async function writeEdit(context: Excel.RequestContext, log: LogDefinition, edit: LogEdit): Promise<Receipt> {
-  const { rows = [], fills = [], changes = [], fields = {} } = edit;
-  const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
-  context.workbook.load("readOnly");
-  const targets = [...new Set([...rows, ...fills].map(({ table }) => table))].map((table) =>
-    loadAppendTarget(
-      context,
-      log,
-      table,
-      rows.filter((one) => one.table === table).map(({ row }) => row),
-      fills.filter((one) => one.table === table),
-    ),
+  const { planned } = await writeSurely(context, editPlanner(log, edit), (fresh, plan) =>
+    clearLeftovers(fresh, plan.planned.map(leftIn)),
   );
-  const loaded = loadChanges(context, log, { fields, rows: changes });
-  await context.sync();
-  refuseIfReadOnly(context.workbook);
-  const system = systemOf(unitCell.values[0]?.[0]);
-  const planned = targets.map((target) => planTable(target, log, system));
-  const changesToWrite = planChanges(loaded, log, system);
-  for (const one of planned) if (one.extra > 0) grow(one);
-  for (const one of planned) write(one);
-  for (const change of changesToWrite) change();
-  const counts = planned.map(({ target, extra }) => ({
-    wanted: target.body.rowCount + extra,
-    count: target.table.rows.getCount(),
-    target,
-  }));
-  await context.sync();
-  const short = counts.filter(({ wanted, count }) => count.value < wanted);
-  for (const { wanted, target } of short) {
-    const { rowIndex, columnIndex, columnCount } = target.body;
-    target.table.resize(target.worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, wanted + 1, columnCount));
-  }
-  if (short.length > 0) await context.sync();
-  return receiptFor(planned, changes);
+  return receiptFor(planned, edit.changes ?? []);
 }

@@ -1,11 +1,19 @@
 /** Which lines go where, decided before the first cell is written. */
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { columnFormula } from "../../joblog/layout/written-formula.ts";
-import type { Cells, ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
+import type {
+  Cells,
+  ColumnDefinition,
+  LogDefinition,
+  RowValue,
+  TableDefinition,
+} from "../../joblog/model/definition.ts";
+import { freeNumbers } from "../../joblog/model/running-number.ts";
+import { isSameText } from "../../joblog/model/same-text.ts";
 import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions } from "../table-columns.ts";
-import { type AppendTarget, refuseIfLocked } from "./append-target.ts";
+import { type AppendTarget, columnValues, refuseIfLocked } from "./append-target.ts";
 
 type Positions = ReadonlyMap<ColumnDefinition, number>;
 
@@ -26,6 +34,8 @@ export interface PlannedTable {
   readonly extra: number;
   readonly lines: readonly { readonly position: number; readonly line: Line; readonly row: Cells }[];
   readonly fills: readonly CellFill[];
+  /** Where each column of the log stands in the table. */
+  readonly positions: Positions;
 }
 
 function lineOf(target: AppendTarget, row: Cells, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
@@ -58,6 +68,39 @@ function refuseIfNoRoom({ definition, worksheet, body, below }: AppendTarget, ex
   }
 }
 
+/** Tables whose keys other tables look up: a second row of the same key would never be found. */
+const isLookedUp = (log: LogDefinition, { id }: TableDefinition): boolean =>
+  log.sheets
+    .flatMap(({ tables }) => tables.flatMap(({ columns }) => columns))
+    .some((column) => column.role === "input" && column.choices?.kind === "column" && column.choices.table === id);
+
+function takenKey({ definition, sheet }: AppendTarget, key: string): LogProblem {
+  return new LogProblem({
+    what: `The table ${definition.name} (sheet ${sheet}) holds a row ${key} by now; somebody was faster. Nothing was written.`,
+    remedy: "Your entry stays here. Give it another name, or correct that row.",
+  });
+}
+
+/** The rows with numbers that no other row bears. A number that somebody gave is never changed: it may stand on a tag. */
+function numberedRows(target: AppendTarget, log: LogDefinition, idsAsGiven: boolean): readonly Cells[] {
+  const { definition, rows } = target;
+  const [key] = definition.columns;
+  const letter = definition.entry?.letter;
+  const renumbers = letter !== undefined && !idsAsGiven;
+  if (key === undefined || (letter === undefined && !isLookedUp(log, definition))) return rows;
+  const taken = columnValues(target.keys)
+    .map(String)
+    .filter((one) => one !== "");
+  const wanted = rows.map((row) => (row[key.id] === undefined ? undefined : String(row[key.id])));
+  if (renumbers)
+    return freeNumbers(wanted, taken, letter).map((id, index) =>
+      id === wanted[index] ? (rows[index] ?? {}) : { ...rows[index], [key.id]: id },
+    );
+  const inUse = wanted.find((one) => one !== undefined && taken.some((other) => isSameText(one, other)));
+  if (inUse !== undefined) throw takenKey(target, inUse);
+  return rows;
+}
+
 function changedMeanwhile({ definition, sheet }: AppendTarget, key: string): LogProblem {
   return new LogProblem({
     what: `The row ${key} of table ${definition.name} (sheet ${sheet}) was changed or deleted meanwhile. Nothing was written.`,
@@ -65,18 +108,25 @@ function changedMeanwhile({ definition, sheet }: AppendTarget, key: string): Log
   });
 }
 
+function severalRows({ definition, sheet }: AppendTarget, key: string): LogProblem {
+  return new LogProblem({
+    what: `Two rows of table ${definition.name} (sheet ${sheet}) bear the number ${key}, so it is not known which one is meant. Nothing was written.`,
+    remedy: "Give one of them another number on that sheet, then record this again. Your entry stays here.",
+  });
+}
+
 /** Cells to fill in; throws a LogProblem where their row is gone or a cell holds something else by now. */
 function planFills(target: AppendTarget, positions: Positions): readonly CellFill[] {
-  const { definition, read, fills } = target;
+  const { read, fills } = target;
   const columns = new Map(
     read.flatMap(({ column, range }) =>
       range.isNullObject ? [] : [[column, range.values.map((line) => line[0] as unknown)] as const],
     ),
   );
-  const [first] = definition.columns;
-  const keys = first === undefined ? [] : (columns.get(first) ?? []);
+  const keys = columnValues(target.keys).map(String);
   return fills.flatMap(({ key, cells }) => {
-    const position = keys.findIndex((one) => String(one) === key);
+    const position = keys.indexOf(key);
+    if (position !== keys.lastIndexOf(key)) throw severalRows(target, key);
     return [...columns].flatMap(([column, values]): readonly CellFill[] => {
       const value = cells[column.id];
       const at = positions.get(column);
@@ -87,8 +137,13 @@ function planFills(target: AppendTarget, positions: Positions): readonly CellFil
   });
 }
 
-/** Throws a LogProblem where the sheet is protected, a column is missing or there is no room below. */
-export function planTable(target: AppendTarget, log: LogDefinition, system: UnitSystem): PlannedTable {
+/** Throws a LogProblem where the sheet is protected, a column is missing, a key is taken or there is no room below. */
+export function planTable(
+  target: AppendTarget,
+  log: LogDefinition,
+  system: UnitSystem,
+  idsAsGiven: boolean,
+): PlannedTable {
   refuseIfLocked(target.worksheet);
   const positions = columnPositions(target.definition, target.sheet, target.headers.values[0] ?? [], system);
   const first = firstFree(target);
@@ -97,11 +152,12 @@ export function planTable(target: AppendTarget, log: LogDefinition, system: Unit
   return {
     target,
     extra,
-    lines: target.rows.map((row, index) => ({
+    lines: numberedRows(target, log, idsAsGiven).map((row, index) => ({
       position: first + index,
       line: lineOf(target, row, positions, log, system),
       row,
     })),
     fills: planFills(target, positions),
+    positions,
   };
 }
