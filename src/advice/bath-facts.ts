@@ -2,6 +2,7 @@ import type { ColumnId } from "../joblog/formula/log-names.ts";
 import type { LogTables, TableId } from "../joblog/formula/log-types.ts";
 import type { RowValue } from "../joblog/model/definition.ts";
 import { isCellError, type LogSnapshot, type SnapshotRow } from "../joblog/model/log-snapshot.ts";
+import { isSameText } from "../joblog/model/same-text.ts";
 
 /** What a column holds as text: its few words, where the log names them. */
 export type TextOf<Table extends TableId, Id extends ColumnId<Table>> = LogTables[Table][Id] extends string
@@ -29,7 +30,7 @@ export function rowFacts<Table extends TableId>({ cells }: SnapshotRow<Table>): 
 }
 
 function sameKey(value: RowValue | undefined, key: string): boolean {
-  return value !== undefined && String(value) === key;
+  return value !== undefined && isSameText(String(value), key);
 }
 
 /** The row of a table whose column holds that key. */
@@ -58,9 +59,12 @@ export function rowsOfBath<Table extends BathTable>(
   return log.rows[table].filter(({ cells }) => sameKey(cells.bath, bath)).sort((a, b) => time(a) - time(b));
 }
 
-/** The latest reading of a bath that is not of a rinse and has a pH. */
+/** The latest reading that counts on the sheet: not of a rinse, with a time and a pH above 0. */
 export function lastReadingOf(log: LogSnapshot, bath: string): SnapshotRow<"readings"> | undefined {
   return rowsOfBath(log, "readings", bath)
-    .filter((row) => rowFacts(row).text("purpose") !== "rinse" && typeof row.cells.ph === "number")
+    .filter((row) => {
+      const { number, text } = rowFacts(row);
+      return text("purpose") !== "rinse" && (number("ph") ?? 0) > 0 && number("when") !== undefined;
+    })
     .at(-1);
 }

@@ -1,4 +1,5 @@
 import type { ColumnId } from "../joblog/formula/log-names.ts";
+import { isSameText } from "../joblog/model/same-text.ts";
 import { soilGrades, yesNo } from "../joblog/model/words.ts";
 import { findRow, rowFacts, rowsOfBath } from "./bath-facts.ts";
 import type { FilledFields } from "./filled-fields.ts";
@@ -13,9 +14,9 @@ const flagWords = /pre-?\s?19\d\d|\blead\b|asbestos|arsenic|cadmium|isolate/i;
 function flagged(claim: string, bath: string, { log }: LogContext): boolean {
   const old = log.rows.items
     .map(rowFacts)
-    .filter((item) => item.text("claim") === claim && item.text("pre1978") === yes);
+    .filter((item) => isSameText(item.text("claim"), claim) && item.text("pre1978") === yes);
   if (old.length > 0)
-    return old.some((item) => (item.text("route") ?? "bath") === "bath" && (item.text("bath") ?? bath) === bath);
+    return old.some((item) => (item.text("route") ?? "bath") === "bath" && isSameText(item.text("bath") ?? bath, bath));
   const row = findRow(log, "claims", "claim", claim);
   return row !== undefined && flagWords.test(rowFacts(row).text("note") ?? "");
 }
@@ -36,7 +37,7 @@ function cleanAfterDirty(
   const before = rowsOfBath(context.log, "loads", bath)
     .map(rowFacts)
     .filter((load) => (load.number("when") ?? now) < now);
-  if (before.some((load) => load.text("claim") === claim)) return [];
+  if (before.some((load) => isSameText(load.text("claim"), claim))) return [];
   const dirtier = before.filter((load) => soilRank(load.text("soil")) > soilRank(filled.text("soil")));
   const last = Math.max(...before.map((load) => load.number("when") ?? 0));
   const cleaned = rowsOfBath(context.log, "care", bath)

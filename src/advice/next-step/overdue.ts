@@ -1,8 +1,10 @@
+import { isSameText } from "../../joblog/model/same-text.ts";
 import { depth } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
 import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
 import { countOf, fixed } from "../wording/figure-words.ts";
 import { meterSentences } from "./overdue-meter.ts";
+import { doubleNumberSentences } from "./overdue-numbers.ts";
 import { type Bath, limitOf, type Overdue, type StepKind, volumeWords } from "./step.ts";
 
 /** The log's change-out signal with its figures; what else decides is said beside it. */
@@ -51,7 +53,7 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
   const line = tank === undefined ? undefined : rowFacts(tank).number("fillDepth");
   const perDepth = tank === undefined ? undefined : rowFacts(tank).number("volumePerDepth");
   const madeUp = log.rows.additions.some(
-    ({ cells }) => cells.bath === id && Number(cells.when) > Number(row?.cells.when),
+    ({ cells }) => isSameText(String(cells.bath ?? ""), id) && Number(cells.when) > Number(row?.cells.when),
   );
   if (
     level === undefined ||
@@ -77,6 +79,7 @@ export function overdueOf(bath: Bath, now: number): readonly Overdue[] {
     ...one(levelSentence(bath), "make-up"),
     ...one(ageSentence(bath), "change-out"),
     ...one(changeOutSentence(bath), "change-out"),
+    ...doubleNumberSentences(log).flatMap((text) => one(text)),
     ...one(concentrate?.cells.sdsOnFile === "no" ? "No safety data sheet on file for the concentrate." : undefined),
   ];
 }

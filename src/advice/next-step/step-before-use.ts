@@ -28,7 +28,8 @@ export function failedSurfaces({ log, id, facts }: Bath): readonly string[] {
   const latest = new Map<string, string>();
   for (const row of rowsOfBath(log, "benchTests", id)) {
     const { when, surface, result } = row.cells;
-    if (typeof when === "number" && when > since && typeof surface === "string") latest.set(surface, String(result));
+    if (typeof when === "number" && when > since && typeof surface === "string")
+      latest.set(surface, String(result ?? "no result"));
   }
   return [...latest].filter(([, result]) => result !== "pass").map(([surface, result]) => `${surface} (${result})`);
 }

@@ -6,7 +6,7 @@ export function folded(text: string): string {
   return text.toLowerCase();
 }
 
-/** Whether Excel's "=" would call two texts the same. */
-export function isSameText(one: string, other: string): boolean {
-  return folded(one) === folded(other);
+/** Whether Excel's "=" would call two texts the same; what is blank is the same as nothing. */
+export function isSameText(one: string | undefined, other: string): boolean {
+  return one !== undefined && folded(one) === folded(other);
 }

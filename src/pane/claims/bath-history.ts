@@ -1,6 +1,7 @@
 import { rowsOfBath } from "../../advice/bath-facts.ts";
 import { shortMoment } from "../../advice/wording/moments.ts";
 import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { isSameText } from "../../joblog/model/same-text.ts";
 import { claimsInBath } from "./share-plan.ts";
 
 interface BathVisit {
@@ -13,7 +14,7 @@ const timesOf = (rows: readonly AnyRow[]): readonly number[] =>
   rows.flatMap(({ cells }) => (typeof cells.when === "number" ? [cells.when] : []));
 
 function wordsFor(log: LogSnapshot, bath: string, claim: string): string {
-  const loads = rowsOfBath(log, "loads", bath).filter(({ cells }) => String(cells.claim ?? "") === claim);
+  const loads = rowsOfBath(log, "loads", bath).filter(({ cells }) => isSameText(String(cells.claim ?? ""), claim));
   const times = timesOf(loads);
   const [first, last] = [times[0], times.at(-1)];
   const count = `${String(loads.length)} ${loads.length === 1 ? "load" : "loads"}`;

@@ -2,6 +2,7 @@ import { rowsOfBath } from "../../advice/bath-facts.ts";
 import type { Finding } from "../../advice/finding.ts";
 import type { LogEdit } from "../../excel/record/log-edit.ts";
 import type { LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
+import { folded } from "../../joblog/model/same-text.ts";
 
 /** What sharing a bath out would change in the log, and what the person should know before. */
 export interface SharePlan {
@@ -14,7 +15,10 @@ const claimOf = ({ cells }: SnapshotRow<"loads">): string => String(cells.claim 
 
 /** The claims that had loads in a bath, in the order in which they came in. */
 export function claimsInBath(log: LogSnapshot, bath: string): readonly string[] {
-  return [...new Set(rowsOfBath(log, "loads", bath).map(claimOf))].filter((claim) => claim !== "");
+  const claims = rowsOfBath(log, "loads", bath).map(claimOf);
+  return claims.filter(
+    (claim, index) => claim !== "" && claims.findIndex((one) => folded(one) === folded(claim)) === index,
+  );
 }
 
 /**
@@ -23,8 +27,8 @@ export function claimsInBath(log: LogSnapshot, bath: string): readonly string[] 
  */
 export function sharePlan(log: LogSnapshot, bath: string, basis: string): SharePlan {
   const { shareBath, shareBasis } = log.fields;
-  const listed = new Set(log.rows.shares.map(claimOf));
-  const missing = claimsInBath(log, bath).filter((claim) => !listed.has(claim));
+  const listed = new Set(log.rows.shares.map((row) => folded(claimOf(row))));
+  const missing = claimsInBath(log, bath).filter((claim) => !listed.has(folded(claim)));
   const another = bath !== shareBath || basis !== shareBasis;
   const typed = another ? log.rows.shares.filter(({ cells }) => cells.units !== undefined) : [];
   const spoken = typed.map((row) => `${claimOf(row)}: ${String(row.cells.units)}`).join(", ");

@@ -3,6 +3,7 @@ import type { Finding } from "../../advice/finding.ts";
 import { figure, money } from "../../advice/wording/figures.ts";
 import type { ColumnId, FieldId } from "../../joblog/formula/log-names.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { folded } from "../../joblog/model/same-text.ts";
 import { shareBases } from "../../joblog/model/words.ts";
 import { claimsInBath } from "./share-plan.ts";
 
@@ -33,13 +34,13 @@ const countedBy: Readonly<Record<(typeof shareBases)[number], ColumnId<"loads">>
 };
 
 function leftOut(log: LogSnapshot, bath: string, basis: string): readonly string[] {
-  const listed = new Set(log.rows.shares.map(({ cells }) => String(cells.claim ?? "")));
+  const listed = new Set(log.rows.shares.map(({ cells }) => folded(String(cells.claim ?? ""))));
   const known = shareBases.find((one) => one === basis);
   const column = known === undefined ? undefined : countedBy[known];
   return rowsOfBath(log, "loads", bath)
     .filter(
       ({ cells }) =>
-        !listed.has(String(cells.claim ?? "")) || (column !== undefined && typeof cells[column] !== "number"),
+        !listed.has(folded(String(cells.claim ?? ""))) || (column !== undefined && typeof cells[column] !== "number"),
     )
     .map(({ cells }) => String(cells.id ?? "a line without a number"));
 }
@@ -60,6 +61,33 @@ function leftOutFinding(log: LogSnapshot, bath: string, basis: string): readonly
   ];
 }
 
+/** A share that shows an error, or none, bears nothing, whatever the sums beside it say. */
+function unworkedFinding({ rows, fields }: LogSnapshot, shares: readonly ClaimShare[]): readonly Finding[] {
+  const pool = fields.poolTotal;
+  const below = rows.shares.map(rowFacts).filter((row) => (row.number("units") ?? 0) < 0);
+  const open = shares.filter(({ share }) => share === undefined).map(({ claim }) => claim);
+  const why =
+    below.length > 0
+      ? `Units under 0 are typed for ${below.map((row) => row.text("claim") ?? "").join(", ")}: correct them on the sheet Costs.`
+      : "Look at the sheet Costs.";
+  const borne = typeof pool === "number" ? `${money(pool)} of this bath is` : "The cost of this bath is";
+  const credit: readonly Finding[] =
+    typeof pool === "number" && pool < 0
+      ? [
+          {
+            tone: "watch",
+            text: `The costs of this bath come to ${money(pool)}, less than nothing: a credit, or a slip in an amount. Look at the sheets Costs and Additions.`,
+          },
+        ]
+      : [];
+  return open.length === 0
+    ? credit
+    : [
+        ...credit,
+        { tone: "act", text: `${borne} not shared out: no share is worked out for ${open.join(", ")}. ${why}` },
+      ];
+}
+
 function findingsOf(log: LogSnapshot, bath: string, basis: string, shares: readonly ClaimShare[]): readonly Finding[] {
   const { notAllocated, sharesCheck } = log.fields;
   const open: readonly Finding[] = [
@@ -74,6 +102,7 @@ function findingsOf(log: LogSnapshot, bath: string, basis: string, shares: reado
           } as const,
         ]
       : []),
+    ...unworkedFinding(log, shares),
     ...leftOutFinding(log, bath, basis),
     ...(typeof notAllocated === "string"
       ? [

@@ -2,6 +2,7 @@ import { jobLog } from "../../joblog/job-log.ts";
 import type { Cells, InputColumn } from "../../joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot, SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { findTable } from "../../joblog/model/references.ts";
+import { isSameText } from "../../joblog/model/same-text.ts";
 
 /** The lists that the other sheets look up. */
 export const shopTables = ["tanks", "waters", "concentrates", "people", "claims", "stockBalance"] as const;
@@ -45,6 +46,6 @@ export function shopRow<Table extends ShopTable>(
   const { id } = keyColumn(table);
   return log.rows[table].find(({ cells }) => {
     const held: Cells = cells;
-    return held[id] !== undefined && String(held[id]) === key;
+    return held[id] !== undefined && isSameText(String(held[id]), key);
   });
 }

@@ -1,5 +1,5 @@
 import { share } from "../../../../functions/money/share.ts";
-import { dividedBy, joined, largest, sum } from "../../formula/arithmetic.ts";
+import { dividedBy, joined, largest, rounded, sum } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, is, isBlank, isFilled, isNoNumber, isNumber } from "../../formula/conditions.ts";
@@ -105,7 +105,14 @@ export const shares: TableDefinition = {
       ({ claim, unitsUsed }, { named, shares: all }) =>
         blankIf(
           [isBlank(claim), isNoNumber(unitsUsed), isNoNumber(named.poolTotal), equal(sum(all.unitsUsed), 0)],
-          apply("INDEX", call(share, { total: named.poolTotal, weights: all.unitsUsed }), lineOf(claim, all.claim), 1),
+          when(equal(rounded(named.poolTotal, 2), 0), 0).otherwise(
+            apply(
+              "INDEX",
+              call(share, { total: named.poolTotal, weights: all.unitsUsed }),
+              lineOf(claim, all.claim),
+              1,
+            ),
+          ),
         ),
     ),
     computed(

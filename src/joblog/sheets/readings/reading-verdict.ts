@@ -11,6 +11,7 @@ import {
   type Condition,
   equal,
   is,
+  isAtMost,
   isBlank,
   isNoNumber,
   isNot,
@@ -74,7 +75,7 @@ function triggerTerms(reading: Reading, { baths, named }: Log) {
 
 /** Such a row says nothing about its bath at another temperature. */
 function incomparable({ bathRow, temperature, ph, purpose }: Reading): readonly [Condition, ...Condition[]] {
-  return [isBlank(bathRow), isNoNumber(temperature), isNoNumber(ph), is(purpose, "rinse")];
+  return [isBlank(bathRow), isNoNumber(temperature), isNoNumber(ph), isAtMost(ph, 0), is(purpose, "rinse")];
 }
 
 const uncounted = (why: string | Expression): string | Expression =>
@@ -119,6 +120,7 @@ export const readingVerdict: readonly ComputedColumn[] = [
         when(isBlank(bathRow), uncounted("bath missing"))
           .when(isNoNumber(ph), uncounted("pH is no number"))
           .when(isNoNumber(reading.when), uncounted("when is no date"))
+          .when(isAtMost(ph, 0), uncounted("pH is 0 or below"))
           .when(is(purpose, "baseline"), asBaseline)
           .when(isBlank(baseline), words.noBaseline)
           .when(isNoNumber(temperature), words.noTemperature)

@@ -3,10 +3,11 @@ import { type RowFacts, rowFacts } from "../../../../advice/bath-facts.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { isSameText } from "../../../../joblog/model/same-text.ts";
 
 function bathsOfTank(filled: FilledFields<"tank" | "opened">, { log }: LogContext): readonly RowFacts<"baths">[] {
   const tank = filled.text("tank");
-  return tank === undefined ? [] : log.rows.baths.map(rowFacts).filter((bath) => bath.text("tank") === tank);
+  return tank === undefined ? [] : log.rows.baths.map(rowFacts).filter((bath) => isSameText(bath.text("tank"), tank));
 }
 
 /** The bath that was in the tank when the fill began and has no change-out. */

@@ -3,6 +3,7 @@ import type { DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure, money, percent } from "../../../../advice/wording/figures.ts";
+import { isSameText } from "../../../../joblog/model/same-text.ts";
 import { economicTest, itemStandings, yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
@@ -28,7 +29,7 @@ function balance(
   closes: boolean,
   { log }: LogContext,
 ): string {
-  const rows = log.rows.items.map(rowFacts).filter((row) => row.text("claim") === claim);
+  const rows = log.rows.items.map(rowFacts).filter((row) => isSameText(row.text("claim"), claim));
   const pieces = rows.reduce((sum, row) => sum + (row.number("quantity") ?? 0), added);
   const pendingBefore = rows
     .filter((row) => row.text("outcome") === undefined)
@@ -37,7 +38,7 @@ function balance(
   const pending = pendingBefore + (closes ? -own : item.text("outcome") === undefined ? own : 0);
   const received = log.rows.itemCounts
     .map(rowFacts)
-    .find((row) => row.text("claim") === claim)
+    .find((row) => isSameText(row.text("claim"), claim))
     ?.number("received");
   const counted = received === undefined ? "not counted in yet (Items sheet)" : `${figure(received, 0)} counted in`;
   return `Claim ${claim}: ${figure(pieces, 0)} ${pieces === 1 ? "piece" : "pieces"} listed, ${pending === 0 ? "none" : figure(pending, 0)} pending; ${counted}.`;
