@@ -41,6 +41,11 @@ describe("what is pasted past the lists and limits", () => {
     },
   );
 
+  it("a baseline sample under the trigger asks for a check, and never leaves less than no room", async () => {
+    const log = await demoLog("2027-03-02T17:00", { readings: [{ ...pasted(10.7), purpose: "baseline" }] });
+    expect(sentenceOf(log)).toMatch(/^Read again: the last sample is 0\.\d\d pH under the trigger\.$/);
+  });
+
   it("a cleared result of a bench test is said in words", async () => {
     const rows = firstTwoDays.rows.benchTests ?? [];
     const [last] = rows.slice(-1);
