@@ -5,6 +5,7 @@ import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import { findField } from "../joblog/model/references.ts";
 import type { BuildReport, writePlan } from "./build/write-plan.ts";
+import { refuseDatesFrom1904 } from "./date-system.ts";
 import type { LongWork } from "./long-work.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read/read-log.ts";
@@ -23,6 +24,7 @@ async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<
 
 /** Comes when a log is first built or mended, which is seldom. */
 async function write(plan: WorkbookPlan, how: Parameters<typeof writePlan>[2], work: LongWork): Promise<BuildReport> {
+  await refuseDatesFrom1904();
   const builder = await import(/* webpackChunkName: "log-builder" */ "./build/write-plan.ts");
   return inExcel((context) => builder.writePlan(context, plan, how, work));
 }

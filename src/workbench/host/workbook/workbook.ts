@@ -42,6 +42,8 @@ export class Workbook {
   readonly charts: Charts;
   readonly chartScale: ChartScale;
   readonly changes: ChangeLog;
+  /** The grid counts days from 1900 and has no other way; this is what Excel's setting would make functions answer. */
+  datesFrom1904 = false;
   /** Page set-up and the like by sheet id. */
   readonly notes = new Map<string, SheetNotes>();
 

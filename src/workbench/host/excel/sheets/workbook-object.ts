@@ -5,10 +5,19 @@ import type { Requests } from "../requests/requests.ts";
 import { TablesObject } from "../tables/tables-object.ts";
 import { ApplicationObject } from "./application.ts";
 import { NamesObject } from "./names-object.ts";
+import { SheetFunctionsObject } from "./sheet-functions.ts";
 import { WorksheetsObject } from "./worksheets-object.ts";
 
 type Members =
-  "worksheets" | "tables" | "names" | "application" | "getSelectedRange" | "getActiveCell" | "name" | "readOnly";
+  | "worksheets"
+  | "tables"
+  | "names"
+  | "application"
+  | "functions"
+  | "getSelectedRange"
+  | "getActiveCell"
+  | "name"
+  | "readOnly";
 
 export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> implements Pick<Excel.Workbook, Members> {
   protected readonly scalars = ["name", "readOnly"];
@@ -36,6 +45,9 @@ export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> imple
   }
   get names(): Excel.NamedItemCollection {
     return this.part("names", () => new NamesObject(this.requests).face);
+  }
+  get functions(): Excel.Functions {
+    return this.part("functions", () => new SheetFunctionsObject(this.requests).face);
   }
   get application(): Excel.Application {
     return this.part("application", () => new ApplicationObject(this.requests).face);
