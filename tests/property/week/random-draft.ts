@@ -4,7 +4,7 @@ import type { Draft, EntryField, EntryForm } from "../../../src/pane/record/entr
 import { type FilledForm, fillForm } from "../../../src/pane/record/fill-form.ts";
 
 /** Whole numbers under a limit, the same ones for the same seed: xorshift of 32 bits (Marsaglia, 2003). */
-export function dice(seed: number): (under: number) => number {
+function dice(seed: number): (under: number) => number {
   let state = (seed ^ 0x9e3779b9) >>> 0 || 1;
   return (under) => {
     state ^= state << 13;

@@ -29,7 +29,7 @@ export function typedRows({ rows }: LogSnapshot): TypedRows {
   );
 }
 
-export const keyOf = (table: TableId): string => inputsOf(table)[0] ?? "";
+const keyOf = (table: TableId): string => inputsOf(table)[0] ?? "";
 
 /** Rows in an order that does not depend on where they stand. */
 export function listed(rows: TypedRows): readonly string[] {
