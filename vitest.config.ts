@@ -6,7 +6,21 @@ import { slowFirst } from "./tests/slow-first.ts";
 
 export default defineConfig({
   test: {
-    include: ["tests/{unit,reference,property,contract,demo}/**/*.test.ts"],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "stand-in",
+          include: ["tests/{unit,reference,property,contract,demo}/**/*.test.ts"],
+          // These build many logs; they run on the other judge, which calls the stand-in for all that it answers.
+          exclude: ["tests/unit/excel/{judge/**,upgrade-log.test.ts,record-traffic.test.ts,charts-added.test.ts}"],
+        },
+      },
+      {
+        extends: true,
+        test: { name: "object model", include: ["tests/unit/excel/**/*.test.ts"], provide: { judge: "web" } },
+      },
+    ],
     // Many tests open a whole log in the grid, which takes seconds, and more on a busy machine.
     testTimeout: 120_000,
     hookTimeout: 120_000,
@@ -23,6 +37,9 @@ export default defineConfig({
         "log-workbook",
         "log-behavior",
         "upgrade-log",
+        "pane-traffic",
+        "undocumented",
+        "builds",
         "hostile-entries",
         "adopt-sheet",
         "evaluated-log",

@@ -29,6 +29,7 @@ const checks: readonly Program[] = [
     command: ["depcruise", "src", "functions", "scripts", "tests", "--config", ".dependency-cruiser.cjs"],
   },
   { title: "format", command: ["prettier", "--check", "--log-level=warn", "."] },
+  { title: "no newer Office.js than the manifest asks for", command: ["tsx", "scripts/check-api-floor.ts"] },
   { title: "nothing unused", command: ["knip"] },
 ];
 

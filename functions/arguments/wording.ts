@@ -104,7 +104,7 @@ function allowedRange(domain: Domain, system: UnitSystem, unit?: UnitDefinition)
 export function outOfRangeMessage(refusal: OutOfRange, system: UnitSystem, unit?: UnitDefinition): string {
   const scaled = scaleOf(refusal.domain, system, unit);
   const value = scaled.value(refusal.given);
-  const given = Number.isFinite(value) ? `${plainNumber(value)}${scaled.unit}` : "beyond counting";
+  const given = Number.isFinite(value) ? `${plainNumber(value)}${scaled.unit}` : "too large";
   const range = `${inWords(refusal.subject)} is ${given}; allowed: ${allowedRange(refusal.domain, system, unit)}.`;
   const reason = reasonOf(refusal);
   return reason === undefined ? range : `${range} ${reason}`;

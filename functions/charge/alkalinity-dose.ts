@@ -35,7 +35,7 @@ export const alkalinityDose = defineFunction({
       result: 1,
       tolerance: 0.0005,
       source:
-        "50.043 mg CaCO3 to the milliequivalent (Standard Methods 2320 B uses 50 000 mg/eq): 10 meq/L against 1000 meq/L",
+        "50.043 mg CaCO3 per milliequivalent (Standard Methods 2320 B uses 50,000 mg/eq): 10 meq/L against 1000 meq/L",
     },
   ],
   notes: [

@@ -9,7 +9,7 @@ import { bareHardnessNotes } from "../water/bare-figures.ts";
 export const hardnessDose = defineFunction({
   id: "HARDNESSDOSE",
   category: "Charge",
-  summary: "Extra concentrate that keeps hardness above the label's in solution.",
+  summary: "Extra concentrate that ties up the hardness above what the label allows for.",
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of water, or of the bath" }),
     quantityOrWrittenZero("hardness", {
@@ -18,7 +18,7 @@ export const hardnessDose = defineFunction({
     }),
     quantity("capacity", {
       kind: "amount per volume",
-      help: "CaCO3 that the concentrate holds in solution, from the data sheet or a jar test",
+      help: "how much hardness 1 mL of concentrate can tie up, from the data sheet or a jar test",
       bareUnit: "mg/mL",
     }),
     optionalQuantity("label_hardness", {

@@ -13,7 +13,7 @@ export const acidStages = defineFunction({
   id: "ACIDSTAGES",
   category: "Discharge",
   summary:
-    "Spills a planned amount of acid in stages: 60 %, then 30 %, then the rest in small portions, with a reading after each.",
+    "Returns a planned amount of acid in stages: 60 %, then 30 %, then the rest in small portions, with a reading after each.",
   arguments: [positiveNumber("amount", "acid for the whole bath, as ACIDFOR or ACIDTO gives it", "any unit")],
   result: {
     excelType: "any",

@@ -70,7 +70,7 @@ export const alkalinityToTarget = ofBath(
 );
 
 const total = ofBath(
-  'alkalinity of the bath titrated to pH 4.5, as ALKALINITY gives it, or text such as "13.65 meq/L"; a number under 200 must say its unit; left out: the result is a minimum',
+  'alkalinity of the bath titrated to pH 4.5, as ALKALINITY gives it, or text such as "13.65 meq/L"; a number under 200 must say its unit; if blank, you get a minimum only',
 );
 
 export const totalAlkalinity: Argument<Alkalinity | undefined, typeof name> = {

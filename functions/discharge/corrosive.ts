@@ -36,7 +36,7 @@ export const corrosive = defineFunction({
   notes: [
     "FALSE does not say that a waste is not hazardous: lead, cadmium and other metals (40 CFR 261.24), ignitability and state law are judged apart, and it is no permission to release.",
     "Near 12.5 measure at 25 °C with a buffer above pH 12 (EPA Method 9040C): a hot sample reads lower, and so does an ordinary electrode. Less than the margin from a limit it is TRUE: no meter decides there.",
-    "Neat concentrate is often corrosive although the bath is not. Never thin a corrosive waste to get below the limit without asking the authority.",
+    "Undiluted concentrate, if thrown away, often is corrosive although the bath is not. Never dilute a corrosive waste to get under the limit without asking the authority.",
   ],
   source: "40 CFR 261.22(a)(1): pH ≤ 2 or ≥ 12.5; the margin is common practice, no source.",
   compute: ([reading, margin]) => isCorrosive(reading, margin),

@@ -43,7 +43,7 @@ export const dischargeCheck = defineFunction({
   notes: [
     "Within is not permission: a permit may ask for metals, oil, volume, notice or a sample first.",
     "Federal law sets a floor of pH 5.0 (40 CFR 403.5(b)(2)) and no ceiling; local law sets one. Write your own limits: none are built in.",
-    "104 °F is the federal limit where the sewer reaches the works (40 CFR 403.5(b)(5)); a local limit at your drain may be lower. A hot alkaline sample reads lower than a cool one: a pH that is within when hot may be above at 25 °C.",
+    "104 °F is the federal limit where the sewer reaches the treatment plant (40 CFR 403.5(b)(5)); a local limit at your drain may be lower. A hot alkaline sample reads lower than a cool one: a pH that is within when hot may be above at 25 °C.",
     "A neutralized bath climbs back as carbon dioxide leaves: aerate and read again before anything is released.",
   ],
   source: "Compares with your limits; 40 CFR 403.5(b)(2) and (b)(5) for the cautions.",

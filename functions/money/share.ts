@@ -6,7 +6,7 @@ import { defineFunction } from "../define-function.ts";
 export const share = defineFunction({
   id: "SHARE",
   category: "Money and stock",
-  summary: "Spills shares of a total that add up to it to the cent.",
+  summary: "Returns shares of a total that add up to it to the cent.",
   arguments: [
     moneyAmount("total", "amount to share out; rounded to the cent first", "any currency with cents"),
     weights(

@@ -33,7 +33,7 @@ export const stockDays = defineFunction({
   notes: [
     "A blank cell and a 0 are alike to Excel, so days without an issue do not count: the answer is in days on which something is issued, fewer than calendar days.",
     "Add up the issues of one day first. Count a pail by what is in it. A blank stock counts as 0, so that it calls for an order rather than hides one.",
-    "The median leaves out what a rare large charge takes: see that the stock covers the next opening charge too.",
+    "The median leaves out a rare large opening dose: see that the stock covers the next one too.",
   ],
   source: "On hand / median of the daily issues.",
   compute: ([onHand, issues]) => daysOf(onHand, issues),

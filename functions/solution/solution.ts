@@ -25,7 +25,7 @@ export const solution = defineFunction({
   id: "SOLUTION",
   category: "Solution chemistry",
   summary:
-    "Spills pH, ionic strength, alkalinity to pH 8.3 and 4.5, buffer intensity and saturation indices, with labels.",
+    "Returns a table of pH, ionic strength, alkalinity to pH 8.3 and 4.5, buffer intensity and saturation indices, with labels.",
   arguments: [composition, solutionTemperature, system],
   result: {
     excelType: "any",

@@ -6,7 +6,7 @@ export const phTrend = defineFunction({
   id: "PHTREND",
   category: "Threshold and top-up",
   summary:
-    "Change of pH per unit of time: the median slope of all pairs of readings (Theil–Sen), which one wild reading does not sway.",
+    "Change of pH per unit of time: the median slope of all pairs of readings, which one wild reading does not sway.",
   arguments: [times, timedPh],
   result: {
     excelType: "number",

@@ -30,7 +30,7 @@ export function timedReadings(at: Column, readings: Column): readonly TimedReadi
 
 /** What both functions of a trend leave to the reader. */
 export const trendNotes: readonly string[] = [
-  "Start the ranges anew after every addition, water make-up and adjustment of the meter: across one of them a trend means nothing.",
+  "Start new ranges after every addition, water make-up and adjustment of the meter: across one of them a trend means nothing.",
   "Readings at one temperature only, with the meter's drift taken out (DRIFTFIX): a drifting meter falls as a bath does.",
   "At most 1000 readings. Times in hours: count from 1, since 0 is a blank.",
 ];

@@ -12,7 +12,7 @@ import { modelNotes } from "../top-up/model-notes.ts";
 export const triggerCard = defineFunction({
   id: "TRIGGERCARD",
   category: "Threshold and top-up",
-  summary: "Spills temperature and trigger for each temperature: the card taped to the tank.",
+  summary: "Returns a table with the trigger at each temperature: the card taped to the tank.",
   arguments: [
     baseline,
     positiveNumber("drop", "fall in pH at which a top-up is due, such as 0.5 (common practice, no source)", "pH"),

@@ -22,7 +22,7 @@ export const makeUp = defineFunction({
   id: "MAKEUP",
   category: "Threshold and top-up",
   summary:
-    "Spills how a fall of level divides: evaporated, dragged out and drained, and the concentrate to add with the make-up water.",
+    "Returns how a drop in level divides: evaporated, dragged out and drained, and the concentrate to add with the make-up water.",
   arguments: [
     positiveNumber(
       "level_loss",

@@ -11,7 +11,7 @@ export const topUpRange = defineFunction({
   id: "TOPUPRANGE",
   category: "Threshold and top-up",
   summary:
-    "Spills the low, best and high estimate of a top-up and what to add first, since the first addition is read again.",
+    "Returns the low, best and high estimate of a top-up and what to add first, since you read again after the first addition.",
   arguments: [
     openingDose,
     baseline,

@@ -12,7 +12,7 @@ const overOpeningDose = "over the opening dose";
 export const topUpTable = defineFunction({
   id: "TOPUPTABLE",
   category: "What-if",
-  summary: "Spills a row for each reading: reading, low, best and high top-up.",
+  summary: "Returns a table with a row for each reading: reading, low, best and high top-up.",
   arguments: [openingDose, baseline, topUpReadings, builder, bathTemperature, waterAlkalinity, meterAccuracy, system],
   result: {
     excelType: "any",

@@ -8,8 +8,8 @@ export const topUpTitration = defineFunction({
   summary: "Top-up by titration: the share of the fresh bath's titration that is gone, times the opening dose.",
   arguments: [
     positiveNumber("opening_dose", "concentrate that the bath was opened with", "any unit of volume"),
-    positiveNumber("fresh_titre", "titrant that a sample of the fresh bath took", "mL, or drops"),
-    positiveNumber("titre_now", "titrant that a sample of the same size takes now", "same unit"),
+    positiveNumber("fresh_titer", "titrant that a sample of the fresh bath took", "mL, or drops"),
+    positiveNumber("titer_now", "titrant that a sample of the same size takes now", "same unit"),
     optionalNumber("blank", "titrant that the water alone takes; 0 if left out", "same unit", 0),
   ],
   result: {

@@ -11,7 +11,7 @@ import { defineFunction } from "../define-function.ts";
 function unknownUnit(argument: string, word: string): string {
   const nearest = nearestUnitWord(word);
   const question = nearest === undefined ? "" : ` did you mean ${quoted(nearest)}?`;
-  return `${inWords(argument)} is ${quoted(word)}, no unit that is known;${question} BATH.UNITS() lists all.`;
+  return `${inWords(argument)} is ${quoted(word)}, not a known unit;${question} BATH.UNITS() lists all.`;
 }
 
 /** A label's ounces are fluid, but a unit named oz is a weight. */

@@ -16,7 +16,7 @@ export const units = defineFunction({
   id: "UNITS",
   category: "Units and strength",
   summary:
-    "Spills the table of units: symbol, other spellings, name, kind, factor to SI and where the factor comes from.",
+    "Returns the table of units: symbol, other spellings, name, kind, factor to SI and where the factor comes from.",
   arguments: [optionalChoice("kind", `only this kind: ${quantityKinds.join(", ")}`, quantityKinds)],
   result: { excelType: "any", dimensionality: "matrix", help: "one header row, then one row per unit" },
   examples: [

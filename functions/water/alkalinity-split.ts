@@ -6,7 +6,8 @@ import { defineFunction } from "../define-function.ts";
 export const alkalinitySplit = defineFunction({
   id: "ALKALINITYSPLIT",
   category: "Water",
-  summary: "Spills hydroxide, carbonate and bicarbonate from the alkalinity to pH 8.3 and the total.",
+  summary:
+    "Returns hydroxide, carbonate and bicarbonate from the alkalinity to pH 8.3 (P) and to pH 4.5 (T, the total).",
   arguments: [
     quantityOrNone("p", {
       kind: "alkalinity",

@@ -32,7 +32,7 @@ export const alkalinity = defineFunction({
       cells: [10, 0.02, 100],
       result: 100,
       tolerance: 0.1,
-      source: "Standard Methods 2320 B, mL × N × 50 000 / mL of sample; the tolerance covers its rounding of 50 043",
+      source: "Standard Methods 2320 B, mL × N × 50,000 / mL of sample; the tolerance covers its rounding of 50,043",
     },
     {
       formula: "=BATH.ALKALINITY(8.4,0.1,10)",
@@ -40,7 +40,7 @@ export const alkalinity = defineFunction({
       result: 4203.65,
       tolerance: 0.01,
       source:
-        "0.084 eq/L by mL × N / mL of sample (mptc.saitechlabs.com, chemistry notes on degreasing); 50,043.45 mg of CaCO3 to the equivalent",
+        "0.084 eq/L by mL × N / mL of sample (mptc.saitechlabs.com, chemistry notes on degreasing); 50,043.45 mg of CaCO3 per equivalent",
     },
   ],
   notes: [
@@ -49,7 +49,7 @@ export const alkalinity = defineFunction({
     "Titrate a sample, never the tank. The acid burns too: its SDS wins.",
   ],
   source:
-    "Titrant × normality / sample (Standard Methods 2320 B). 1 eq/L is 50 043 mg/L as CaCO3, which the method rounds to 50 000.",
+    "Titrant × normality / sample (Standard Methods 2320 B). 1 eq/L is 50,043 mg/L as CaCO3, which the method rounds to 50,000.",
   compute: ([titrant, normality, sample]) =>
     inUnit("alkalinity", titratedAlkalinity(titrant, normality, sample), "mg/L CaCO3"),
 });

@@ -20,7 +20,7 @@ export const lsi = defineFunction({
       help: 'hardness of the calcium alone, up to 50 with its unit, such as "9 gpg"; calcium × 2.5',
     }),
     quantity("alkalinity", { kind: "alkalinity", help: "total alkalinity, up to 20 with its unit" }),
-    quantity("tds", { kind: "amount per volume", help: "total dissolved solids, 10 to 10 000 mg/L", bareUnit: "mg/L" }),
+    quantity("tds", { kind: "amount per volume", help: "total dissolved solids, 10 to 10,000 mg/L", bareUnit: "mg/L" }),
     system,
   ],
   result: {

@@ -7,7 +7,7 @@ export const roSplit = defineFunction({
   id: "ROSPLIT",
   category: "Water",
   summary:
-    "Spills what a reverse osmosis unit makes of a feed: value of the permeate, value of the reject water, feed volume per permeate volume.",
+    "Returns what a reverse osmosis unit makes of a feed: value of the permeate, value of the reject water, feed volume per permeate volume.",
   arguments: [
     value("feed", "hardness, alkalinity or dissolved solids of the feed"),
     fraction("recovery", 'permeate volume per feed volume, below 1: 0.5, a percent cell or "50%"'),

@@ -28,7 +28,7 @@ const rates = list("rates", {
 export const doseTable = defineFunction({
   id: "DOSETABLE",
   category: "What-if",
-  summary: "Spills a table of concentrate for several volumes, one a row, at several strengths, one a column.",
+  summary: "Returns a table of concentrate for several volumes, one a row, at several strengths, one a column.",
   arguments: [
     quantityList("volumes", {
       kind: "volume",

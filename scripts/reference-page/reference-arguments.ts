@@ -12,18 +12,16 @@ function refusalOf(argument: Argument<unknown>, cell: CellInput): string | undef
   }
 }
 
-/** What a blank cell and a 0 mean, asked of the argument itself. */
+/** What a blank cell and a 0 mean, asked of the argument itself, where it is not the rule told once for all. */
 function blankMeans(argument: Argument<unknown>): string {
-  if (argument.optional) return "Blank or 0 is the same as left out.";
-  if (argument.dimensionality === "matrix") return "";
+  if (argument.optional || argument.dimensionality === "matrix") return "";
   const [blank, zero] = [refusalOf(argument, null), refusalOf(argument, 0)];
   if (blank === undefined) return "Blank or 0 counts as none.";
   if (zero === undefined) return "Blank is refused; 0 is a number.";
-  const advice = zero
+  return zero
     .split(/(?<=\.) /)
     .slice(1)
     .join(" ");
-  return `Blank or 0 is refused. ${advice}`.trim();
 }
 
 function wordsOf({ choices, help }: Argument<unknown>): string {

@@ -1,6 +1,8 @@
 import type { WorksheetFunction } from "../../functions/define-function.ts";
 import { referenceOf } from "../../functions/reference-of.ts";
+import { modelNotes } from "../../functions/top-up/model-notes.ts";
 import { text } from "./html-text.ts";
+import { modelAnchor } from "./model-section.ts";
 import { argumentList } from "./reference-arguments.ts";
 import { examples } from "./reference-example.ts";
 import { formulaBlock } from "./reference-formula.ts";
@@ -37,6 +39,15 @@ ${formulaBlock(`Formula of ${fn.id}`, reference)}
 <p class="source">Source: ${text(ended(reference.source))}</p>`;
 }
 
+/** What a function leaves to the reader; what holds for every function that asks the chemistry of a bath stands once. */
+function limits({ notes }: WorksheetFunction): string {
+  const own = notes.filter((note) => !modelNotes.includes(note)).map((note) => `<li>${text(note)}</li>`);
+  const shared =
+    own.length === notes.length ? [] : [`<li>What is taken for <a href="#${modelAnchor}">builder and water</a>.</li>`];
+  return `<h4>Limits</h4>
+<ul>${[...own, ...shared].join("\n")}</ul>`;
+}
+
 /** One function: what for, arguments, result, cautions, formula, examples, limits. */
 export function functionSection(fn: WorksheetFunction): string {
   const anchor = helpAnchor(fn);
@@ -50,7 +61,6 @@ ${cautionBox(fn)}
 ${how(fn)}
 <h4>Worked example</h4>
 ${examples(fn)}
-<h4>What it does not know</h4>
-<ul>${fn.notes.map((note) => `<li>${text(note)}</li>`).join("\n")}</ul>
+${limits(fn)}
 </section>`;
 }

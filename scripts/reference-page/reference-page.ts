@@ -4,6 +4,7 @@ import { catalogue } from "../../functions/catalogue.ts";
 import { arithmeticAid } from "../../src/core/safety/cautions.ts";
 import { achievedAccuracy } from "../../tests/reference/chemistry/achieved-accuracy.ts";
 import { text } from "./html-text.ts";
+import { modelAnchor, modelSection } from "./model-section.ts";
 import { functionSection, helpAnchor } from "./reference-function.ts";
 import { referenceSearch } from "./reference-search.ts";
 import { referenceStyle } from "./reference-style.ts";
@@ -30,6 +31,7 @@ function contents(): string {
   );
   return `<nav aria-label="Functions"><ul>
 <li class="category"><a href="#conventions">How to write things</a></li>
+<li class="category"><a href="#${modelAnchor}">Builder and water</a></li>
 ${chapters.join("\n")}
 <li class="category"><a href="#safety">Safety, step by step</a></li>
 <li class="category"><a href="#trust">How far to trust this</a></li>
@@ -48,10 +50,12 @@ const conventions = `<section class="about" aria-labelledby="conventions">
 <h2 id="conventions">How to write things</h2>
 <ul>
 <li>A number is in the unit of the chosen system; text with a unit wins: <code>"60 gal"</code>, <code>"1 1/2 gal"</code>, <code>"227 L"</code>, <code>"18 gpg"</code>, <code>"131 °F"</code>. <code>"1,500"</code> is refused because it could be 1.5 or 1500.</li>
-<li><code>"US"</code> (default): US gallons, inches, °F. <code>"metric"</code>: liters, centimeters, °C. <code>"imperial"</code>: imperial gallons, inches, °C. Hardness and alkalinity are mg/L as CaCO3 in all of them.</li>
+<li><code>"US"</code> (default): US gallons, inches, °F. <code>"metric"</code>: liters, centimeters, °C. <code>"imperial"</code>: imperial gallons, inches, and °C, since where gallons are imperial, thermometers read °C. Hardness and alkalinity are mg/L as CaCO3 in all of them.</li>
 <li>A strength is <code>"1+40"</code> (1 part and 40 parts of water; so is <code>"1:40"</code>), <code>"1 in 40"</code>, <code>"2.5%"</code>, <code>"3 fl oz/gal"</code> of finished bath, <code>"3 fl oz to 1 gal"</code> of water, <code>"25 mL/L"</code>, or a share such as 0.025.</li>
-<li>Blank and 0 always mean the same, since Excel may hand a blank cell over as 0: both are refused where 0 makes no sense, and both stand for the default in an optional argument. A true zero of hardness or alkalinity is written <code>"0 mg/L"</code>.</li>
+<li>Blank and 0 always mean the same, since Excel may hand a blank cell over as 0: an argument refuses both, and an optional one takes both as left out. Only what differs from that is said with an argument. A true zero of hardness or alkalinity is written <code>"0 mg/L"</code>.</li>
 <li><code>#VALUE!</code> means that an input is outside its range, <code>#N/A</code> that no answer exists; rest the pointer on the cell's error mark to read why.</li>
+<li>A charge is what you do: fill an empty tank with water and concentrate. The opening dose is how much concentrate goes in with it. A top-up is concentrate that you add later; to make up to the line is to replace water.</li>
+<li>P and T are the two end points of an alkalinity titration: P (free) to pH 8.3, T (total) to pH 4.5.</li>
 <li>Use these functions in cells only, not in conditional formats, validation or names, and without IFERROR around them.</li>
 </ul>
 </section>`;
@@ -89,6 +93,7 @@ export function referencePage(): string {
 ${contents()}
 <main>
 ${conventions}
+${modelSection}
 ${categories.map(chapter).join("\n")}
 ${safetySection}
 ${trustSection(achievedAccuracy())}

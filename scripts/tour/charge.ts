@@ -29,7 +29,7 @@ export const charge: TourSheet = {
         number("labelHardness", "Hardness that the label allows for", 40, "mg/L as CaCO3", {
           note: "50 or less goes into a formula with its unit: it could be grains",
         }),
-        number("capacity", "Hardness that CN-1 holds in solution", 2.4, "mg CaCO3 per mL", { format: "0.0" }),
+        number("capacity", "Hardness that 1 mL of CN-1 can tie up", 2.4, "mg CaCO3 per mL", { format: "0.0" }),
         number("strength", "Alkali in CN-1", 0.254, "eq/L", { format: "0.000" }),
         result(
           "Extra concentrate for hardness",
@@ -69,7 +69,7 @@ export const charge: TourSheet = {
           "0.0",
         ),
         result(
-          "The same in fluid ounces to the gallon of bath",
+          "The same in fluid ounces per gallon of bath",
           '=BATH.STRENGTHOF([openingDose], [volume], "fl oz/gal")',
           "fl oz/gal",
           "0.00",

@@ -20,13 +20,13 @@ export const discharge: TourSheet = {
   tabColor: "#8A6D2F",
   steps: [
     {
-      caption: "Is it corrosive waste as it stands?",
+      caption: "Is it corrosive waste as it is?",
       story: "The spent bath, and half a pail of CN-1 that someone wants to throw away.",
       parts: [
         result("Spent bath, from Threshold and top-up", "=[topUp.later]", "pH", "0.00", "ph"),
         number("neat", "Neat CN-1", 12.9, "pH", { format: "0.00" }),
         result("Spent bath corrosive by its pH (D002)?", '=IF(BATH.CORROSIVE([ph]), "yes", "no")', ""),
-        result("Neat CN-1 corrosive by its pH (D002)?", '=IF(BATH.CORROSIVE([neat]), "yes", "no")', ""),
+        result("Undiluted CN-1 corrosive by its pH (D002)?", '=IF(BATH.CORROSIVE([neat]), "yes", "no")', ""),
       ],
     },
     {
@@ -64,7 +64,7 @@ export const discharge: TourSheet = {
     },
     {
       caption: "Against the shop's own limits",
-      story: "Within limits is not leave to release.",
+      story: "Within limits is not permission to release.",
       parts: [
         number("low", "Lowest pH in the permit", 6, "pH", { format: "0.0", note: "invented permit QH-IU-017" }),
         number("high", "Highest pH in the permit", 10, "pH", { format: "0.0" }),

@@ -40,7 +40,7 @@ export const phAndTheMeter: TourSheet = {
       ],
     },
     {
-      caption: "A reading put right by two buffers",
+      caption: "A reading corrected by two buffers",
       story: "The first reading was taken before the meter was adjusted.",
       parts: [
         number("nearRead", "Read in the first buffer", 6.9, "pH", { format: "0.00" }),

@@ -13,7 +13,7 @@ export const solutionChemistry: TourSheet = {
   steps: [
     {
       caption: "The recipe in hard water",
-      story: "Mol to the kg of water, closed to air. An invented recipe: an SDS gives ranges at best.",
+      story: "Mol per kg of water, closed to air. An invented recipe: an SDS gives ranges at best.",
       parts: [
         {
           kind: "list",
@@ -38,7 +38,7 @@ export const solutionChemistry: TourSheet = {
     },
     {
       caption: "Everything about it in the hot tank",
-      story: "Seven lines of one spill. A saturation index above 0 says that scale or haze can form.",
+      story: "Seven lines from one formula. A saturation index above 0 says that scale or haze can form.",
       parts: [1, 2, 3, 4, 5, 6, 7].map((row) =>
         result(
           `=INDEX(BATH.SOLUTION(${described}), ${String(row)}, 1)`,

@@ -25,8 +25,8 @@ const howTo = [
   "Warm cells with a frame are for typing. Change one and the results follow, on later sheets too.",
   "Each result has its formula beside it. Type it into your own sheet and point it at your own cells.",
   "A number is in the unit beside it. Text with a unit is understood as well: type 458.7 L where gallons are asked for.",
-  "The functions work once the Bathsheet add-in is installed. Without it you see stored values; a cell that is worked out anew shows #NAME?.",
-  "Some functions answer with several cells. In Excel the function alone spills them all; here each cell takes its own by INDEX.",
+  "The functions work once the Bathsheet add-in is installed. Without it you see stored values; a cell that is recalculated shows #NAME?.",
+  "Some functions answer with several cells. In Excel one formula fills them all; here each cell takes its own by INDEX.",
   "A cell that shows #VALUE! or #N/A says why: select it and read the message beside it.",
 ];
 

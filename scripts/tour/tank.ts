@@ -17,7 +17,7 @@ export const tank: TourSheet = {
         number("depth", "Depth of liquid at the fill line", 25, "in"),
         number("racks", "Taken up by racks and transducers", 3.5, "US gal"),
         result(
-          "How much bath stands in T1 at the line?",
+          "How much bath does T1 hold at the line?",
           "=BATH.TANKVOLUME([length], [width], [depth], [racks])",
           "US gal",
           "0.00",
@@ -46,12 +46,7 @@ export const tank: TourSheet = {
       parts: [
         number("diameter", "Inside diameter", 22.5, "in"),
         number("drumDepth", "Depth of liquid", 28, "in"),
-        result(
-          "How much water stands in the drum?",
-          "=BATH.ROUNDTANKVOLUME([diameter], [drumDepth])",
-          "US gal",
-          "0.00",
-        ),
+        result("How much water is in the drum?", "=BATH.ROUNDTANKVOLUME([diameter], [drumDepth])", "US gal", "0.00"),
       ],
     },
   ],

@@ -47,7 +47,7 @@ export const unitsAndStrength: TourSheet = {
     },
     {
       caption: "Which units it knows",
-      story: "BATH.UNITS spills the whole table in Excel. These are the rows of one kind.",
+      story: "In Excel, BATH.UNITS fills the whole table from one cell. These are the rows of one kind.",
       parts: [
         text("kind", "Kind of unit", "hardness", { note: "a kind of fewer units leaves #REF! in the last rows" }),
         {

@@ -10,7 +10,7 @@ export const whatIf: TourSheet = {
   steps: [
     {
       caption: "Concentrate for each tank at each strength",
-      story: "In Excel the function spills the whole table from one cell. Change a volume or a strength.",
+      story: "In Excel the function fills the whole table from one cell. Change a volume or a strength.",
       parts: [
         {
           kind: "list",

@@ -1,5 +1,4 @@
 import { dose as doseFunction } from "../../functions/charge/dose.ts";
-import { strengthOf } from "../../functions/charge/strength-of.ts";
 import { unitConvert } from "../../functions/units/unit-convert.ts";
 import type { UnitSystem } from "../core/units/unit-system.ts";
 import { volume as volumeWords } from "../joblog/model/units-of.ts";
@@ -47,7 +46,7 @@ export function chargeDose(
     base: bath.answer("baseDose"),
     forHardness: extra(bath, "hardnessDose", {
       ofWater: "the water's hardness is not in the log",
-      ofConcentrate: "the concentrate's sequestering capacity is not in the log",
+      ofConcentrate: "the concentrate's hardness capacity is not in the log",
     }),
     forAlkalinity: extra(bath, "alkalinityDose", {
       ofWater: "the water's alkalinity is not in the log",
@@ -103,9 +102,10 @@ function extraFinding(name: string, answer: Answer<number> | undefined, system: 
   ];
 }
 
-/** What the charge form says while it is filled in. */
+/** What the charge form says while it is filled in. `reached`: the strength of what goes in now, as the bath's row will say it. */
 export function doseFindings(
   filled: FilledFields<DoseKey | "concentrateAmount">,
+  reached: string | undefined,
   context: LogContext,
 ): readonly Finding[] {
   const { system } = context;
@@ -126,14 +126,13 @@ export function doseFindings(
     findings.push({ tone: "good", text: `Planned dose in all: ${inJugs(dose.planned, system)}.` });
   const now = filled.number("concentrateAmount");
   if (now !== undefined && now > 0 && dose.planned !== undefined) {
-    const reached = askNumber(strengthOf, { dose: now, volume: dose.volume, as: "parts" });
     const left = dose.planned - now;
     const rest =
       left > 0.005 ? ` ${amount(left)} ${volumeWords[system]} of the plan is left for after the bench test.` : "";
-    if (reached.known)
+    if (reached !== undefined)
       findings.push({
         tone: "plain",
-        text: `${amount(now)} ${volumeWords[system]} now makes 1+${figure(reached.value, 1)}.${rest}`,
+        text: `${amount(now)} ${volumeWords[system]} now makes ${reached}.${rest}`,
       });
   }
   return findings;

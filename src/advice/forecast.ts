@@ -8,6 +8,7 @@ import { volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { bathState, bench } from "../joblog/model/words.ts";
 import { askNumber } from "./ask.ts";
 import { findRow, type RowFacts, rowFacts, rowsOfBath } from "./bath-facts.ts";
+import { overwrittenSentence } from "./overwritten.ts";
 import { missingOpening } from "./planned-dose.ts";
 import { shopsMeterAccuracy } from "./shop-values.ts";
 import { trendOf } from "./trend-points.ts";
@@ -81,11 +82,15 @@ function stepUp(facts: RowFacts<"baths">, log: LogSnapshot, bath: string, system
   const more = planned && facts.text("benchState") === bench.refused ? missingOpening(log, bath) : undefined;
   return more === undefined
     ? []
-    : [`A step up is ${amount(more)} ${volumeUnit[system]} more: a fifth less water to a part of concentrate.`];
+    : [`A step up is ${amount(more)} ${volumeUnit[system]} more: 20 % less water per part of concentrate.`];
 }
 
-/** Sentences under the next step: what a step up in strength takes, how long the bath lasts, or what its own additions say of a top-up that is due. */
+/** Sentences under the next step: a computed cell that was typed over, what a step up in strength takes, how long the bath lasts, or what its own additions say of a top-up that is due. */
 export function forecast(log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
+  return [...overwrittenSentence(log, bath), ...whatComes(log, bath, system)];
+}
+
+function whatComes(log: LogSnapshot, bath: string, system: UnitSystem): readonly string[] {
   const row = findRow(log, "baths", "bath", bath);
   const facts = row === undefined ? undefined : rowFacts(row);
   const state = facts?.text("state");

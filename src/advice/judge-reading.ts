@@ -27,6 +27,8 @@ function topUpFindings(
   { system }: LogContext,
 ): readonly Finding[] {
   const unit = volumeUnit[system];
+  // After a top-up the row of the addition says what is missing.
+  if (reading.text("verdict") === readingVerdict.notBack) return [];
   const first = reading.answer("firstAddition");
   if (first === undefined && reading.text("firstAddition") !== undefined) {
     return [
@@ -53,7 +55,9 @@ function verdictFindings(reading: DraftedRow<"readings">, afterTopUp: boolean): 
   const refusal = reading.refusal("verdict");
   if (refusal !== undefined) return [{ tone: "act", text: refusal }];
   const verdict = reading.text("verdict");
-  const asksNothing = [readingVerdict.hold, readingVerdict.near, readingVerdict.above].some((word) => word === verdict);
+  const asksNothing = [readingVerdict.hold, readingVerdict.near, readingVerdict.above, readingVerdict.notBack].some(
+    (word) => word === verdict,
+  );
   // A reading that is not counted lacks what the form asks for.
   if (verdict === undefined || verdict.startsWith(readingVerdict.uncounted) || (afterTopUp && asksNothing)) return [];
   const text =

@@ -50,7 +50,7 @@ function cleanAfterDirty(
     );
   if (dirtier.length === 0 || cleaned || filled.text("soil") === undefined) return [];
   return [
-    `Claim ${claim} comes into this bath after heavier soil of ${[...new Set(dirtier.map((load) => load.text("claim") ?? ""))].join(", ")}, with no skimming or filtering since. Clean before dirty: run it all the same?`,
+    `Claim ${claim} comes into this bath after heavier soil of ${[...new Set(dirtier.map((load) => load.text("claim") ?? ""))].join(", ")}, with no skimming or filtering since. Clean before dirty: run it anyway?`,
   ];
 }
 

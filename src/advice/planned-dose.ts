@@ -4,23 +4,16 @@ import { bench } from "../joblog/model/words.ts";
 import type { Answer } from "./ask.ts";
 import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
 import { completedRow } from "./drafted-row.ts";
-import { figure } from "./wording/figures.ts";
+import { stepUpFrom } from "./label-limit.ts";
 
 /** Amounts are poured to about this much of the log's unit of volume. */
 export const pourable = 0.0005;
 
-/** The next step up in strength after a failed bench test: a fifth less water (common practice, no source). */
-const step = 0.8;
-
-/** A step up from the strength wanted, where its dose is in and the bench test failed all the same. */
+/** A step up from the strength wanted, where its dose is in and the bench test failed all the same; blank at the label's highest. */
 export function proposedRaise(facts: RowFacts<"baths"> | undefined): string {
-  const [planned, poured, base, held] = (["plannedDose", "openingDose", "baseDose", "workingVolume"] as const).map(
-    (id) => facts?.number(id),
-  );
-  if (planned === undefined || poured === undefined || base === undefined || held === undefined) return "";
-  return facts?.text("benchState") === bench.refused && planned - poured <= pourable
-    ? `1+${figure(step * (held / base - 1), 1)}`
-    : "";
+  const [planned, poured] = (["plannedDose", "openingDose"] as const).map((id) => facts?.number(id));
+  if (facts === undefined || planned === undefined || poured === undefined) return "";
+  return facts.text("benchState") === bench.refused && planned - poured <= pourable ? stepUpFrom(facts) : "";
 }
 
 /** What a bath's row will say of its planned dose once it asks for that strength; undefined without a working volume. */

@@ -1,4 +1,4 @@
-import { depth as depthUnit, volume as volumeUnit } from "../joblog/model/units-of.ts";
+import { depth as depthUnit, leastLevel, volume as volumeUnit } from "../joblog/model/units-of.ts";
 import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { FieldProblem } from "./filled-fields.ts";
@@ -51,25 +51,30 @@ export function levelProblems(
   bath: string | undefined,
   context: LogContext,
 ): readonly FieldProblem[] {
-  const line = tankOf(context, bath)?.number("fillDepth");
-  if (level === undefined || line === undefined || level <= line * rim) return [];
+  const tank = tankOf(context, bath);
+  const [line, height] = [tank?.number("fillDepth"), tank?.number("height")];
+  if (level === undefined || line === undefined || level <= (height ?? line * rim)) return [];
   const unit = depthUnit[context.system];
+  const at =
+    height === undefined
+      ? `its fill line is at ${figure(line, 1)} ${unit}`
+      : `its inside height is ${figure(height, 1)} ${unit}`;
   return [
     {
       key,
-      message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; its fill line is at ${figure(line, 1)} ${unit}. Check the level and the tank.`,
+      message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; ${at}. Check the level and the tank.`,
     },
   ];
 }
 
-/** A level that stands far above the fill line is possible, and likely a slip. */
+/** A level that stands above the fill line is possible, and likely a slip. */
 export function levelDoubts(
   level: number | undefined,
   bath: string | undefined,
   context: LogContext,
 ): readonly string[] {
   const line = tankOf(context, bath)?.number("fillDepth");
-  if (level === undefined || line === undefined || level <= line * (1 + freeboard)) return [];
+  if (level === undefined || line === undefined || level < line + leastLevel[context.system]) return [];
   const unit = depthUnit[context.system];
   return [
     `A level of ${figure(level, 1)} ${unit} is ${figure(level - line, 1)} ${unit} above the fill line. Is that right?`,

@@ -4,9 +4,11 @@ import { jobLog } from "../joblog/job-log.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import { findField } from "../joblog/model/references.ts";
-import type { BuildReport, writePlan } from "./build/write-plan.ts";
+import type { Rewriting } from "./build/write-computed.ts";
+import type { BuildReport } from "./build/write-plan.ts";
 import { refuseDatesFrom1904 } from "./date-system.ts";
 import type { LongWork } from "./long-work.ts";
+import { startWithWorkbook } from "./office-host.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read/read-log.ts";
 import { writeEdit } from "./record/append-rows.ts";
@@ -22,11 +24,16 @@ async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<
   }
 }
 
-/** Comes when a log is first built or mended, which is seldom. */
-async function write(plan: WorkbookPlan, how: Parameters<typeof writePlan>[2], work: LongWork): Promise<BuildReport> {
+/**
+ * What writes comes when a log is first built or mended, which is seldom. The log's cells need the add-in's functions
+ * whenever the workbook is open, so the add-in starts with the workbook from now on.
+ */
+async function writeLog(plan: WorkbookPlan, rewriting: Rewriting, work: LongWork): Promise<BuildReport> {
   await refuseDatesFrom1904();
-  const builder = await import(/* webpackChunkName: "log-builder" */ "./build/write-plan.ts");
-  return inExcel((context) => builder.writePlan(context, plan, how, work));
+  const { writePlan } = await import(/* webpackChunkName: "log-builder" */ "./build/write-plan.ts");
+  const report = await inExcel((context) => writePlan(context, plan, rewriting, work));
+  await startWithWorkbook();
+  return report;
 }
 
 /**
@@ -34,7 +41,7 @@ async function write(plan: WorkbookPlan, how: Parameters<typeof writePlan>[2], w
  * alone. Cancelled or failed, it leaves the workbook as it was.
  */
 export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return write(plan, "none", work);
+  return writeLog(plan, "none", work);
 }
 
 /**
@@ -42,12 +49,12 @@ export function buildLog(plan: WorkbookPlan, work: LongWork = {}): Promise<Build
  * changed, the version last. Typed data stays. Cancelled or failed, it leaves the workbook as it was.
  */
 export function upgradeLog(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return write(plan, "changed", work);
+  return writeLog(plan, "changed", work);
 }
 
 /** Writes every formula of the log anew, where cells show #NAME? after the add-in was missing; adds what is missing as well. */
 export function repairFormulas(plan: WorkbookPlan, work: LongWork = {}): Promise<BuildReport> {
-  return write(plan, "all", work);
+  return writeLog(plan, "all", work);
 }
 
 /** The unit system that a damaged log names; undefined where even that is gone. */

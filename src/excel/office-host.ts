@@ -7,6 +7,19 @@ export async function whenHostReady(): Promise<void> {
   await Office.onReady();
 }
 
+/**
+ * Lets Excel start the add-in with this workbook when it is opened next, pane or not: without it a cell that has to be
+ * worked out shows #NAME?. Resolves in any case, for the log is whole without it and the pane offers to repair formulas.
+ */
+export async function startWithWorkbook(): Promise<void> {
+  if (!Office.context.requirements.isSetSupported("SharedRuntime", "1.1")) return;
+  try {
+    await Office.addin.setStartupBehavior(Office.StartupBehavior.load);
+  } catch (error) {
+    console.warn("Bathsheet will not start with this workbook:", error);
+  }
+}
+
 /** Excel's own shade, where the host says one; Excel on the web does not. */
 export function hostShade(): HostShade | undefined {
   const theme = (Office.context as Partial<Office.Context> | undefined)?.officeTheme as

@@ -26,7 +26,7 @@ import { ViewBoundary } from "./frame/view-boundary.tsx";
 import { tabId, type View, ViewTabs } from "./frame/view-tabs.tsx";
 import { NowView } from "./now/now-view.tsx";
 import type { EntryId } from "./record/forms.ts";
-import { keptDraft,KeptDraftContext } from "./record/kept-draft.ts";
+import { keptDraft, KeptDraftContext } from "./record/kept-draft.ts";
 import type { LastEntry } from "./record/take-back.ts";
 import { ProblemView } from "./start/problem-view.tsx";
 import { UnknownFunctions } from "./start/repair-view.tsx";

@@ -10,7 +10,7 @@ import { cautionsOfForm, formCautions, formsWith } from "../../src/core/safety/c
 import { arithmeticAid, cautions } from "../../src/core/safety/cautions.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
 import { layOut } from "../../src/joblog/layout/lay-out.ts";
-import { StepCautions } from "../../src/pane/controls/step-cautions.tsx";
+import { AllCautions, ShortCautions } from "../../src/pane/controls/step-cautions.tsx";
 import { EntryFormView } from "../../src/pane/record/entry-form-view.tsx";
 import { forms } from "../../src/pane/record/forms.ts";
 import { demoLog } from "../unit/excel/demo-log.ts";
@@ -67,7 +67,7 @@ const mustSay = [
   },
   {
     what: "hands out, lid, hearing",
-    words: [/hands and tools out/i, /lid on, hearing/],
+    words: [/hands and tools out/i, /keep the lid on, wear hearing protection/],
     forms: ["load", "baseline", "reading", "addition", "level make-up", "care"],
     sheets: ["loads", "readings", "care"],
     functions: [],
@@ -81,7 +81,7 @@ const mustSay = [
   },
   {
     what: "heaters and ultrasound off, heaters never dry",
-    words: [/heaters and ultrasound off/i, /never run dry/],
+    words: [/heaters and ultrasound off/i, /never run heaters dry/],
     forms: ["charge", "level make-up", "care", "change-out", "release"],
     sheets: ["baths", "additions", "care", "release"],
     functions: ["HEATTIME", "HEATENERGY", "ACIDTO"],
@@ -190,7 +190,13 @@ beforeAll(async () => {
       id: form.id,
       view: createElement(EntryFormView, { form, context, onBack: nothing, onOpen: nothing, onRecorded: nothing }),
     })),
-    { id: "shop", view: createElement(StepCautions, { of: "shop" }) },
+    {
+      id: "shop",
+      view: [
+        createElement(ShortCautions, { of: "shop", key: "short" }),
+        createElement(AllCautions, { of: "shop", key: "all" }),
+      ],
+    },
   ];
   // The host in which the log was opened has half a document; styles want a whole one, or none as on a server.
   vi.stubGlobal("document", undefined);

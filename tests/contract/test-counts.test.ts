@@ -7,9 +7,9 @@ function report(...tests: readonly (readonly [status: string, title: string, wit
   return {
     numPassedTests: count("passed"),
     numFailedTests: count("failed"),
-    numFailedTestSuites: count("failed") > 0 ? 1 : 0,
     testResults: [
       {
+        status: count("failed") > 0 ? "failed" : "passed",
         assertionResults: tests.map(([status, title, within]) => ({
           status,
           title,
@@ -52,6 +52,15 @@ describe("the count of the tests", () => {
       failed: 1,
       leftOut: ["xmllint"],
     });
-    expect(countTests({ ...report(["passed", "one"]), numFailedTestSuites: 2 }, false).failed).toBe(2);
+  });
+
+  it("counts each file that could not be collected, once and beside the tests that failed", () => {
+    const { testResults, ...numbers } = report(["passed", "one"], ["failed", "two"]);
+    const uncollected = { status: "failed", assertionResults: [] };
+    expect(countTests({ ...numbers, testResults: [...testResults, uncollected, uncollected] }, false)).toEqual({
+      passed: 1,
+      failed: 3,
+      leftOut: [],
+    });
   });
 });

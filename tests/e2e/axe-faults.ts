@@ -14,6 +14,14 @@ export async function axeFaultsIn(frame: Frame | Page, asked: Asked): Promise<st
       ? { type: "tag" as const, values: [...asked.tags] }
       : { type: "rule" as const, values: [...asked.rules] };
   return frame.evaluate(async (only) => {
+    // A look that was changed a moment ago fades in: halfway, its colors are those of neither look.
+    await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
+    await Promise.allSettled(
+      document
+        .getAnimations()
+        .filter(({ effect }) => effect?.getComputedTiming().endTime !== Infinity)
+        .map(({ finished }) => finished),
+    );
     const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, {
       runOnly: only,
       resultTypes: ["violations"],

@@ -57,7 +57,7 @@ describe("a damaged log", () => {
     await alert()
       .getByText(/column "Verdict" of table Readings \(sheet Readings\) is missing/)
       .waitFor();
-    await bench.pane.getByText(/puts the lost part back and mends formulas that need it/).waitFor();
+    await bench.pane.getByText(/puts the lost part back and repairs formulas that need it/).waitFor();
     const damaged = await bench.contents();
     await bench.cancelAt("Adding what is missing", 2);
     await button("Add what is missing").click();

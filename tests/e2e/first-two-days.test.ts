@@ -7,7 +7,7 @@ import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
  * working volume and the dose are arithmetic (48 × 24 × 25 / 231 − 3.5 gal; 1 part in 29); the median
  * and the trigger half a point below it are common practice, no source.
  */
-type Entry = "Charge" | "Bench test" | "Baseline" | "Reading" | "Top-up" | "Level make-up";
+type Entry = "Charge" | "Bench test" | "Baseline" | "Reading" | "Add concentrate" | "Make up to the line";
 
 let bench: WorkbenchSession;
 
@@ -36,7 +36,8 @@ async function openEntry(entry: Entry): Promise<void> {
 
 async function fill(entry: string, fields: Readonly<Record<string, string>>): Promise<void> {
   const within = form(entry);
-  for (const more of await within.locator("details:not([open]) > summary").all()) await more.click();
+  const folded = within.locator("details:not([open]) > summary").filter({ hasNotText: "All cautions" });
+  while ((await folded.count()) > 0) await folded.first().click();
   for (const [label, text] of Object.entries(fields)) {
     const named = { name: label, exact: true };
     const control = within.getByRole("textbox", named).or(within.getByRole("combobox", named));
@@ -51,7 +52,7 @@ async function record(entry: Entry, fields: Readonly<Record<string, string>>): P
   await form(entry)
     .getByRole("button", { name: /^Record / })
     .click();
-  const anyway = form(entry).getByRole("button", { name: "Record it all the same" });
+  const anyway = form(entry).getByRole("button", { name: "Record it anyway" });
   await anyway
     .or(bench.pane.getByRole("region", { name: "Recorded" }))
     .first()
@@ -88,7 +89,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
       "Pack size, gal": "5",
       "Pack price": "139",
       "Alkali strength, eq/L": "0.254",
-      "Sequestering capacity, mg CaCO3/mL": "2.4",
+      "Hardness capacity, mg CaCO3/mL": "2.4",
       "Label covers hardness to, mg/L as CaCO3": "60",
     });
     await form("Start a log here")
@@ -128,44 +129,44 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     await record("Bench test", {
       When: "2027-03-01T09:05",
       Strength: "1+36",
-      "Rough or painted": "pass",
-      "Hard glazed": "pass",
+      "Painted or decorated": "pass",
+      "Smooth ceramic or glass": "pass",
       Metal: "pass",
       Plastic: "partial",
-      "Finished wood": "fail",
+      "Sealed wood": "fail",
     });
     expect(await bath("Bench tests")).toBe("not accepted");
     await openEntry("Baseline");
-    await fill("Baseline", { When: "2027-03-01T09:10", "pH as read 1": "11.30", "Sample 1, °F": "25 C" });
+    await fill("Baseline", { When: "2027-03-01T09:10", "pH as read 1": "11.30", "Sample temp 1, °F": "25 C" });
     const within = form("Baseline");
     expect(await within.getByRole("alert").first().innerText()).toMatch(/bench test/i);
     expect(await within.getByRole("button", { name: "Record baseline" }).isDisabled()).toBe(true);
   });
 
   it("sets the baseline as the median of three after the second part and a passed bench test", async () => {
-    await record("Top-up", { Purpose: "opening", "Amount, gal": "0.903", When: "2027-03-01T09:15" });
+    await record("Add concentrate", { Purpose: "opening", "Amount, gal": "0.903", When: "2027-03-01T09:15" });
     await record("Bench test", {
       When: "2027-03-01T09:35",
-      "Rough or painted": "pass",
-      "Hard glazed": "pass",
+      "Painted or decorated": "pass",
+      "Smooth ceramic or glass": "pass",
       Metal: "pass",
       Plastic: "pass",
-      "Finished wood": "pass",
+      "Sealed wood": "pass",
     });
     await record("Baseline", {
       When: "2027-03-01T09:45",
       "pH as read 1": "11.42",
-      "Sample 1, °F": "24.7 C",
+      "Sample temp 1, °F": "24.7 C",
       "pH as read 2": "11.43",
-      "Sample 2, °F": "25.0 C",
+      "Sample temp 2, °F": "25.0 C",
       "pH as read 3": "11.41",
-      "Sample 3, °F": "24.9 C",
+      "Sample temp 3, °F": "24.9 C",
     });
     expect(await bath("Opening dose added, gal")).toBeCloseTo(4.178, 3);
     expect(await bath("Bench tests")).toBe("accepted");
     expect(await bath("Baseline pH")).toBeCloseTo(11.42, 6);
     expect(await bath("Trigger pH")).toBeCloseTo(10.92, 6);
-    expect(await reading("R001", "Sample, °F")).toBeCloseTo(76.46, 6);
+    expect(await reading("R001", "Sample temp, °F")).toBeCloseTo(76.46, 6);
   });
 
   it("holds through both days, and does not let a hot reading ask for a top-up", async () => {
@@ -180,7 +181,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     ];
     for (const [id, when, ph, celsius] of readings) {
       if (id === "R006") {
-        await record("Level make-up", {
+        await record("Make up to the line", {
           "Level before, in": "24.6",
           "Level after, in": "25",
           "Water in, gal": "2.01",
@@ -188,7 +189,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
           When: "2027-03-02T07:20",
         });
       }
-      await record("Reading", { When: when, "pH as read": ph, "Sample, °F": `${celsius} C` });
+      await record("Reading", { When: when, "pH as read": ph, "Sample temp, °F": `${celsius} C` });
       expect([id, await reading(id, "pH as read")]).toEqual([id, Number(ph)]);
       expect([id, await reading(id, "Verdict")]).toEqual([id, "hold"]);
       expect([id, await reading(id, "First addition, gal")]).toEqual([id, ""]);
@@ -197,7 +198,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
 
   it("asks for a top-up at 10.83 and 25 °C, with a range and a third of the charge first", async () => {
     await openEntry("Reading");
-    await fill("Reading", { When: "2027-03-04T08:15", "pH as read": "10.83", "Sample, °F": "25 C" });
+    await fill("Reading", { When: "2027-03-04T08:15", "pH as read": "10.83", "Sample temp, °F": "25 C" });
     await meaning("Reading", /top up/i, /1\.39/);
     await form("Reading").getByRole("button", { name: "Record reading" }).click();
     await form("Reading").waitFor({ state: "detached" });
@@ -218,19 +219,19 @@ describe("the first two days of a job and its first top-up, from an empty workbo
   });
 
   it("keeps asking after a first addition that fell short, and stops once the bath is within a tenth of its baseline", async () => {
-    await openEntry("Top-up");
-    const amount = form("Top-up").getByRole("textbox", { name: "Amount, gal", exact: true });
+    await openEntry("Add concentrate");
+    const amount = form("Add concentrate").getByRole("textbox", { name: "Amount, gal", exact: true });
     expect(Number(await amount.inputValue()), "the first addition is proposed").toBeCloseTo(1.39, 2);
-    await fill("Top-up", { When: "2027-03-04T08:30" });
-    await form("Top-up").getByRole("button", { name: "Record top-up" }).click();
-    await form("Top-up").waitFor({ state: "detached" });
+    await fill("Add concentrate", { When: "2027-03-04T08:30" });
+    await form("Add concentrate").getByRole("button", { name: "Record addition" }).click();
+    await form("Add concentrate").waitFor({ state: "detached" });
     expect(await bath("State")).toBe("re-read");
 
     await record("Reading", {
       When: "2027-03-04T08:50",
       Purpose: "after top-up",
       "pH as read": "11.13",
-      "Sample, °F": "25 C",
+      "Sample temp, °F": "25 C",
     });
     expect(await bench.lookUp("Additions", "A005", "pH after")).toBe(11.13);
     expect(await bench.lookUp("Additions", "A005", "Recovery")).toBe("short");
@@ -240,12 +241,12 @@ describe("the first two days of a job and its first top-up, from an empty workbo
       .poll(() => bench.pane.getByRole("main").innerText())
       .toMatch(/Not back yet: 0\.29 pH under the baseline\. Add 1\.39 gal/);
 
-    await record("Top-up", { "Amount, gal": "1.39", When: "2027-03-04T08:55" });
+    await record("Add concentrate", { "Amount, gal": "1.39", When: "2027-03-04T08:55" });
     await record("Reading", {
       When: "2027-03-04T09:15",
       Purpose: "after top-up",
       "pH as read": "11.33",
-      "Sample, °F": "25 C",
+      "Sample temp, °F": "25 C",
     });
     expect(await bench.lookUp("Additions", "A006", "Recovery")).toBe("recovered");
     expect(await bench.lookUp("Additions", "A006", "Then add, gal")).toBe("");

@@ -64,7 +64,7 @@ describe("worksheet functions in the workbench's grid", () => {
   });
 
   it("offers the words of an argument that takes a few, and leaves a finished formula as it was typed", async () => {
-    await typeInto("Sheet1!G1", '=BATH.ACIDFOR("459 L",6.4,"hyd', false);
+    await typeInto("Sheet1!G1", '=BATH.ACIDFOR("459 L","6.4 meq/L","hyd', false);
     await bench.page.getByText('"hydrochloric"', { exact: true }).first().waitFor();
     await bench.page.waitForTimeout(10 * keyPause);
     await bench.page.keyboard.press("Tab");

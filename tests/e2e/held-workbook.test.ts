@@ -12,7 +12,7 @@ beforeAll(async () => {
   await bench.pane.getByRole("tab", { name: "Record" }).click();
   await bench.pane.getByRole("button", { name: "Reading", exact: true }).click();
   await field("pH as read").fill("11.17");
-  await field("Sample, °F").fill("77");
+  await field("Sample temp, °F").fill("77");
 });
 
 afterEach(async ({ task }) => {
@@ -33,13 +33,13 @@ const form = () => bench.pane.getByRole("form", { name: "Reading" });
  */
 const submit = (): Promise<void> =>
   form()
-    .getByRole("button", { name: /^Record (?:reading|it all the same)$/ })
+    .getByRole("button", { name: /^Record (?:reading|it anyway)$/ })
     .dispatchEvent("click");
 
 /** What the pane says to an entry that cannot be written: the words, and nothing lost or written. */
 async function refused(words: RegExp): Promise<void> {
   await submit();
-  const asked = form().getByRole("button", { name: "Record it all the same" });
+  const asked = form().getByRole("button", { name: "Record it anyway" });
   const said = bench.pane.getByRole("alert").getByText(words);
   await said.or(asked).first().waitFor();
   if (await asked.isVisible()) await submit();
@@ -112,7 +112,7 @@ describe("a table that is sorted and filtered", () => {
     const sorted = readings(await bench.contents());
     expect([...sorted.keys()]).not.toEqual([...readings(before).keys()]);
     await submit();
-    const anyway = form().getByRole("button", { name: "Record it all the same" });
+    const anyway = form().getByRole("button", { name: "Record it anyway" });
     await anyway
       .or(bench.pane.getByRole("region", { name: "Recorded" }))
       .first()

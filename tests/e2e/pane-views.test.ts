@@ -36,7 +36,7 @@ describe("the views beside Now and Record", () => {
     await bench.pane.getByLabel("Shared by").selectOption("basket-minutes");
     await button("Share out this bath").click();
     await bench.pane.getByText(/is shared out by basket-minutes/).waitFor();
-    await bench.pane.getByText("Every cost of this bath is borne, to the cent.").waitFor();
+    await bench.pane.getByText("Every cost of this bath is charged to someone, to the cent.").waitFor();
   });
 
   it("record a cost line and take it back", async () => {
@@ -91,8 +91,8 @@ describe("the views beside Now and Record", () => {
       .locator("input[type=file]")
       .setInputFiles({ name: "shop.json", mimeType: "application/json", buffer: Buffer.from(changed) });
     await bench.pane.getByText("Bath old after: 5 → 6").waitFor();
-    await button("Change the log so").click();
-    await bench.pane.getByText("Taken over: 1 change.").waitFor();
+    await button("Apply these changes").click();
+    await bench.pane.getByText("Loaded: 1 change.").waitFor();
   });
 
   it("say when a view's file does not come, and open it when asked again", async () => {

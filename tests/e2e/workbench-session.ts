@@ -40,6 +40,8 @@ export interface WorkbenchSession {
   value(address: string): Promise<string | number | boolean>;
   /** The cell under a header, in the row whose first cell is `key`, found as a person would look it up. */
   lookUp(sheet: string, key: string, header: string): Promise<string | number | boolean>;
+  /** Where a cell of a table stands: line 0 is its headings, the first line below the table comes after its last. */
+  cellOf(table: string, header: string, line: number): Promise<string>;
   tooltip(address: string): Promise<string | undefined>;
   setCell(address: string, content: string): Promise<void>;
   select(address: string): Promise<void>;
@@ -71,6 +73,20 @@ function lookUpInGrid({
   const row = rows.find((one) => at(one, 0) === key);
   if (row === undefined) throw new Error(`Sheet ${sheet} has no row ${key}`);
   return at(row, column);
+}
+
+/** Runs in the page, as above. */
+function cellInTable({ table, header, line }: { table: string; header: string; line: number }): string {
+  const found = (window as unknown as WorkbenchWindow).bathsheetWorkbench.tables().find(({ name }) => name === table);
+  const corner = /^'?([^'!]+)'?!\$?([A-Z]+)\$?(\d+)/.exec(found?.address ?? "");
+  const at = found?.headers.indexOf(header) ?? -1;
+  if (corner === null || at < 0) throw new Error(`There is no column ${header} of a table ${table}`);
+  const [, sheet = "", letters = "", row = ""] = corner;
+  const first = letters.split("").reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  const column = first + at;
+  const name =
+    (column < 26 ? "" : String.fromCharCode(64 + Math.floor(column / 26))) + String.fromCharCode(65 + (column % 26));
+  return `${sheet}!${name}${String(Number(row) + line)}`;
 }
 
 /** Runs in the page, as above. */
@@ -135,6 +151,7 @@ export async function openWorkbench(
     strangers,
     value: (cell) => page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.value(at), cell),
     lookUp: (sheet, key, header) => page.evaluate(lookUpInGrid, { sheet, key, header }),
+    cellOf: (table, header, line) => page.evaluate(cellInTable, { table, header, line }),
     tooltip: (cell) =>
       page.evaluate((at) => (window as unknown as WorkbenchWindow).bathsheetWorkbench.tooltip(at), cell),
     setCell: (cell, content) =>

@@ -31,7 +31,7 @@ function stepFor(bath: Bath): Step {
     default:
       return {
         kind: "wait",
-        sentence: "The log has not worked out where this bath stands.",
+        sentence: "The log has not worked out the state of this bath.",
         reason: "Look at its row on the Baths sheet.",
         urgent: false,
       };

@@ -1,5 +1,5 @@
 import { isSameText } from "../../joblog/model/same-text.ts";
-import { depth } from "../../joblog/model/units-of.ts";
+import { depth, leastLevel } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
 import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
 import { countOf, fixed } from "../wording/figure-words.ts";
@@ -39,12 +39,9 @@ function ageSentence({ facts, log }: Bath): string | undefined {
   const open = facts.number("daysOpen");
   const most = limitOf(log, "bathLife");
   return open !== undefined && most !== undefined && open > most
-    ? `Open for ${countOf(fixed(open, 0), "day")}: think of a change-out.`
+    ? `Open for ${countOf(fixed(open, 0), "day")}: consider a change-out.`
     : undefined;
 }
-
-/** Levels are read to a tenth or so: a smaller fall is no call for the hose. */
-const smallestFall = { US: 0.5, metric: 1.5, imperial: 0.5 } as const;
 
 function levelSentence({ facts, log, id, system }: Bath): string | undefined {
   const tank = findRow(log, "tanks", "tank", facts.text("tank") ?? "");
@@ -60,10 +57,10 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
     line === undefined ||
     perDepth === undefined ||
     madeUp ||
-    line - level < smallestFall[system]
+    line - level < leastLevel[system]
   )
     return undefined;
-  return `Level ${fixed(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} of make-up.`;
+  return `Level ${fixed(line - level, 1)} ${depth[system]} under the line: about ${volumeWords((line - level) * perDepth, system)} to make up.`;
 }
 
 /** What is late or wants a look. `now` is an Excel serial number. */

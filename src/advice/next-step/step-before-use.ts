@@ -2,6 +2,7 @@
 import { baselineStanding, bench } from "../../joblog/model/words.ts";
 import { fewestBaselineReadings } from "../../joblog/sheets/baths/bath-baseline.ts";
 import { rowsOfBath } from "../bath-facts.ts";
+import { insteadOfStronger, isAtLabelHighest, labelHighestWords } from "../label-limit.ts";
 import { type Bath, type Step, volumeWords } from "./step.ts";
 
 export function chargeStep({ facts, system }: Bath): Step {
@@ -34,15 +35,26 @@ export function failedSurfaces({ log, id, facts }: Bath): readonly string[] {
   return [...latest].filter(([, result]) => result !== "pass").map(([surface, result]) => `${surface} (${result})`);
 }
 
+/** Amounts are told to the hundredth of a unit. */
+const pourable = 0.005;
+
 export function benchStep(bath: Bath): Step {
   const { facts, system } = bath;
   const planned = facts.number("plannedDose");
   const opening = facts.number("openingDose");
   const missing = planned !== undefined && opening !== undefined ? planned - opening : 0;
   const reached = facts.text("strengthReached");
+  if (facts.text("benchState") === bench.refused && missing <= pourable && isAtLabelHighest(facts)) {
+    return {
+      kind: "bench test",
+      sentence: `Bench test not passed on ${failedSurfaces(bath).join(", ")} at the label's highest strength, ${labelHighestWords(facts)}.`,
+      reason: insteadOfStronger,
+      urgent: true,
+    };
+  }
   if (facts.text("benchState") === bench.refused) {
     const more =
-      missing > 0.005
+      missing > pourable
         ? `${volumeWords(missing, system)} more reaches ${facts.text("strength") ?? "the strength wanted"}`
         : "raise the strength a step";
     return {
@@ -66,7 +78,7 @@ export function baselineStep({ facts }: Bath): Step {
     return {
       kind: "baseline",
       sentence:
-        "Baseline: the samples differ too much in temperature. Cool them alike and take the three readings again.",
+        "Baseline: the samples differ too much in temperature. Cool them to the same temperature and take the three readings again.",
       urgent: true,
     };
   }

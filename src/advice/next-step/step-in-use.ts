@@ -1,18 +1,29 @@
 /** What a bath with a baseline needs. */
 import { temperature, volume } from "../../joblog/model/units-of.ts";
-import { bench } from "../../joblog/model/words.ts";
+import { bench, readingVerdict, recovery } from "../../joblog/model/words.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../bath-facts.ts";
 import { fixed } from "../wording/figure-words.ts";
+import { meterStep } from "./overdue-meter.ts";
 import { type Bath, type Step, volumeWords } from "./step.ts";
 import { failedSurfaces } from "./step-before-use.ts";
 
-export function readAgainStep({ facts, log, id, system }: Bath): Step {
-  const lastAddition = rowsOfBath(log, "additions", id)
-    .filter((row) => row.cells.kind === "concentrate")
-    .at(-1);
-  const added = lastAddition === undefined ? undefined : rowFacts(lastAddition).number("amount");
+/** What went in since the last reading, concentrate before water: "1.00 gal". */
+function pouredSince({ facts, log, id, system }: Bath): string | undefined {
+  const readAt = facts.number("lastReadingAt") ?? Number.NEGATIVE_INFINITY;
+  const since = rowsOfBath(log, "additions", id)
+    .map(rowFacts)
+    .filter((row) => (row.number("when") ?? 0) > readAt);
+  const last = since.filter((row) => row.text("kind") === "concentrate").at(-1) ?? since.at(-1);
+  const amount = last?.number("amount");
+  if (amount === undefined) return undefined;
+  return `${volumeWords(amount, system)}${last?.text("kind") === "water" ? " of water" : ""}`;
+}
+
+export function readAgainStep(bath: Bath): Step {
+  const { facts, log, id, system } = bath;
+  const poured = pouredSince(bath);
   const verdict = facts.text("lastVerdict") ?? "";
-  if (verdict.startsWith("re-read")) {
+  if (poured === undefined && verdict.startsWith(readingVerdict.reRead)) {
     const reading = lastReadingOf(log, id);
     const read = reading === undefined ? undefined : rowFacts(reading).number("temperature");
     const baseline = facts.number("baselineTemperature");
@@ -25,13 +36,62 @@ export function readAgainStep({ facts, log, id, system }: Bath): Step {
   }
   return {
     kind: "reading",
-    sentence: `Mix, then read${added === undefined ? "" : `: ${volumeWords(added, system)} went in since the last reading`}.`,
+    sentence: `Mix, then read${poured === undefined ? "" : `: ${poured} went in since the last reading`}.`,
     reason: "Cool the sample to the temperature of the baseline.",
     urgent: true,
   };
 }
 
-export function topUpStep({ log, id, system, facts }: Bath): Step {
+/** The last top-ups, newest first, for as long as each was read and fell short of the baseline. */
+function shortTopUps({ log, id }: Bath): readonly RowFacts<"additions">[] {
+  const topUps = rowsOfBath(log, "additions", id)
+    .map(rowFacts)
+    .filter(({ text }) => text("kind") === "concentrate" && text("purpose") !== "opening");
+  const newestFirst = [...topUps].reverse();
+  const end = newestFirst.findIndex((facts) => facts.text("recovery") !== recovery.short);
+  return end < 0 ? newestFirst : newestFirst.slice(0, end);
+}
+
+/** After a top-up the bath is read until it is back near its baseline, though the trigger is far below. */
+function shortStep(bath: Bath): Step | undefined {
+  const { facts, log, id, system } = bath;
+  const row = lastReadingOf(log, id);
+  const reading = row === undefined ? undefined : rowFacts(row);
+  const baseline = facts.number("baseline");
+  const after = reading?.number("phAtBaseline") ?? facts.number("lastReading");
+  if (baseline === undefined || after === undefined) return undefined;
+  const short = shortTopUps(bath);
+  const start = `Not back yet: ${fixed(baseline - after, 2)} pH under the baseline.`;
+  const next = reading?.number("firstAddition");
+  // Its words stand where the bath hardly answered.
+  if (
+    next === undefined &&
+    short[0]?.text("nextAddition") !== undefined &&
+    short[0].number("nextAddition") === undefined
+  )
+    return {
+      kind: "reading",
+      sentence: `${start} The last addition hardly moved it.`,
+      reason: "Before adding more, check meter, temperature, mixing and water, and read again.",
+      urgent: true,
+    };
+  return {
+    kind: "top-up",
+    sentence: `${start} Add ${next === undefined ? "again" : volumeWords(next, system)}, mix, read.`,
+    ...(short.length > 1
+      ? { reason: "Two additions in a row fell short: check meter, temperature, mixing and water before adding more." }
+      : {}),
+    urgent: true,
+  };
+}
+
+export function topUpStep(bath: Bath): Step {
+  const { log, id, system, facts } = bath;
+  const meter = meterStep(bath);
+  // A meter put right has its drift taken out; one that is out comes first.
+  const out = meter?.kind === "meter check" ? meter : undefined;
+  const instead = out ?? (facts.text("lastVerdict") === readingVerdict.notBack ? shortStep(bath) : undefined);
+  if (instead !== undefined) return instead;
   const row = lastReadingOf(log, id);
   const reading = row === undefined ? undefined : rowFacts(row);
   const first = reading?.number("firstAddition");
@@ -53,36 +113,6 @@ export function topUpStep({ log, id, system, facts }: Bath): Step {
     kind: "top-up",
     sentence: `Top up: add ${volumeWords(first, system)}, mix, read again.`,
     reason: `${whole}Last reading ${fixed(facts.number("lastReading") ?? 0, 2)}, trigger ${fixed(reading?.number("trigger") ?? facts.number("trigger") ?? 0, 2)}.`,
-    urgent: true,
-  };
-}
-
-/** The last top-ups, newest first, for as long as each was read and fell short of the baseline. */
-function shortTopUps({ log, id }: Bath): readonly RowFacts<"additions">[] {
-  const topUps = rowsOfBath(log, "additions", id)
-    .map(rowFacts)
-    .filter(({ text }) => text("kind") === "concentrate" && text("purpose") !== "opening");
-  const newestFirst = [...topUps].reverse();
-  const end = newestFirst.findIndex((facts) => facts.text("recovery") !== "short");
-  return end < 0 ? newestFirst : newestFirst.slice(0, end);
-}
-
-/** After a top-up the bath is read until it is back near its baseline, though the trigger is far below. */
-function shortStep(bath: Bath): Step | undefined {
-  const { facts, log, id, system } = bath;
-  const row = lastReadingOf(log, id);
-  if (row === undefined || rowFacts(row).text("purpose") !== "after top-up") return undefined;
-  const short = shortTopUps(bath);
-  const baseline = facts.number("baseline");
-  const after = rowFacts(row).number("phAtBaseline") ?? facts.number("lastReading");
-  if (short.length === 0 || baseline === undefined || after === undefined || after >= baseline) return undefined;
-  const next = short[0]?.number("nextAddition");
-  return {
-    kind: "top-up",
-    sentence: `Not back yet: ${fixed(baseline - after, 2)} pH under the baseline. Add ${next === undefined || next === 0 ? "again" : volumeWords(next, system)}, mix, read.`,
-    ...(short.length > 1
-      ? { reason: "Two additions in a row fell short: check meter, temperature, mixing and water before adding more." }
-      : {}),
     urgent: true,
   };
 }
@@ -113,8 +143,8 @@ export function holdStep(bath: Bath): Step {
   const { facts, log, id } = bath;
   const failed = failedStep(bath);
   if (failed !== undefined) return failed;
-  const short = shortStep(bath);
-  if (short !== undefined) return short;
+  const meter = meterStep(bath);
+  if (meter !== undefined) return meter;
   const row = lastReadingOf(log, id);
   const reading = row === undefined ? undefined : rowFacts(row);
   // The verdict, too, goes by the pH with the meter's drift taken out.
@@ -122,7 +152,7 @@ export function holdStep(bath: Bath): Step {
   const trigger = reading?.number("trigger") ?? facts.number("trigger");
   if (ph !== undefined && trigger !== undefined && ph < trigger) return underStep(trigger - ph, bath);
   const room = ph !== undefined && trigger !== undefined ? `${fixed(ph - trigger, 2)} pH above the trigger` : undefined;
-  if (facts.text("lastVerdict") === "near") {
+  if (facts.text("lastVerdict") === readingVerdict.near) {
     return {
       kind: "reading",
       sentence: `Near the trigger${room === undefined ? "" : `: ${room}`}. Read again after the next load.`,
@@ -131,7 +161,7 @@ export function holdStep(bath: Bath): Step {
   }
   return {
     kind: "reading",
-    sentence: room === undefined ? "Carry on, and read again before long." : `Carry on: ${room}.`,
+    sentence: room === undefined ? "Keep going. Take another reading soon." : `Keep going: ${room}.`,
     reason: "Next: a reading, with the sample cooled to the temperature of the baseline.",
     urgent: false,
   };

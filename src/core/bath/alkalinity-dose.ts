@@ -18,7 +18,7 @@ export function alkalinityDose(volume: CubicMeters, water: Alkalinity, concentra
   const share = water / concentrate;
   checkFits(share, {
     figure: `Strength is ${short(concentrate / 1000)} eq/L`,
-    otherwise: `If the data sheet says equivalents to the mL, it is ${short(concentrate)} eq/L`,
+    otherwise: `If the data sheet says equivalents per mL, it is ${short(concentrate)} eq/L`,
   });
   return cubicMeters(volume * share);
 }

@@ -30,7 +30,7 @@ export function hardnessDose(load: HardnessLoad): CubicMeters {
   const share = (excess * molarMassCalciumCarbonate) / load.capacity;
   checkFits(share, {
     figure: `Capacity is ${short(load.capacity)} mg/mL`,
-    otherwise: `If the data sheet says grams to the mL, it is ${short(1000 * load.capacity)} mg/mL`,
+    otherwise: `If the data sheet says grams per mL, it is ${short(1000 * load.capacity)} mg/mL`,
   });
   return cubicMeters(load.volume * share);
 }

@@ -17,8 +17,8 @@ export interface Titres {
  */
 export function titratedTopUp(openingDose: number, { fresh, now, blank }: Titres): number {
   checkWithin("opening dose", openingDose, plainAmount);
-  checkWithin("fresh titre", fresh, plainAmount);
-  checkWithin("titre now", now, plainAmount);
+  checkWithin("fresh titer", fresh, plainAmount);
+  checkWithin("titer now", now, plainAmount);
   checkWithin("blank", blank, { ...plainAmount, openLow: false });
   if (blank >= fresh)
     throw new DomainError(

@@ -33,7 +33,7 @@ export function checkComposition(totals: Composition): void {
   for (const name of componentNames) {
     const total = totals[name];
     if (total >= 0 && total <= mostOfOneComponent) continue;
-    const given = Number.isFinite(total) ? `${String(total)} mol per kg of water` : "beyond counting";
+    const given = Number.isFinite(total) ? `${String(total)} mol per kg of water` : "too large";
     throw new DomainError(
       "invalid",
       `Total ${name} is ${given}; allowed is 0 to ${mostOfOneComponent} mol per kg of water`,

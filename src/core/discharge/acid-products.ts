@@ -1,5 +1,5 @@
 import type { AcidName } from "../bath/model/acid.ts";
-import { acids } from "../bath/model/acid.ts";
+import { acidNames, acids } from "../bath/model/acid.ts";
 import { molarMass } from "../chemistry/chemicals/molar-mass.ts";
 import type { Points } from "../numeric/interpolate.ts";
 
@@ -67,3 +67,6 @@ export const acidProducts: Readonly<Record<AcidName, AcidProduct>> = {
   sulfuric: { perEquivalent: perEquivalent("H2SO4", "sulfuric"), usualPurity: 93, density: sulfuricDensity },
   acetic: { perEquivalent: perEquivalent("CH3COOH", "acetic"), density: aceticDensity },
 };
+
+/** Weighed, where the others are measured. */
+export const dryAcids: readonly AcidName[] = acidNames.filter((name) => acidProducts[name].density === undefined);

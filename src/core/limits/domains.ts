@@ -56,7 +56,8 @@ export const sewerLimit: Domain = {
   ...readablePh,
   low: sewerFloor,
   high: nearCorrosive,
-  tooLow: "Federal law lets nothing below pH 5.0 into a sewer, except to works designed for it (40 CFR 403.5(b)(2)).",
+  tooLow:
+    "Federal law lets nothing below pH 5.0 into a sewer, except to a treatment plant designed for it (40 CFR 403.5(b)(2)).",
   tooHigh: "At 12.5 and more it is hazardous waste, D002 (40 CFR 261.22), and within 0.1 of that no meter decides.",
 };
 /** How far a meter may be off, either way. */
@@ -98,7 +99,7 @@ export const langelierTemperature: Domain = { measure: "temperature", low: celsi
 /** From 0.1 mg/L, the least that a test tells; the logarithm of less says nothing of a water. */
 export const langelierHardness: Domain = { ...waterHardness, low: 0.001 };
 export const langelierAlkalinity: Domain = { ...waterAlkalinity, low: 0.002 };
-/** 10 to 10 000 mg/L: A is 0 at the low end, and brine needs another index (ASTM D3739 family, from memory). */
+/** 10 to 10,000 mg/L: A is 0 at the low end, and brine needs another index (ASTM D3739 family, from memory). */
 export const langelierSolids: Domain = { measure: "amount per volume", low: 0.01, high: 10 };
 /** Days of a date in Excel up to the year 9999, or hours and minutes since a start. */
 export const recordedTime: Domain = { measure: "number", low: 0, openLow: true, high: 1e8 };

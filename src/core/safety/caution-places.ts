@@ -80,11 +80,11 @@ export function cautionsOfForm(
     : { first: theCautions(said.first), all: theCautions([...said.first, ...said.more]) };
 }
 
-/** The cautions of a sheet in one text. */
+/** The cautions of a sheet in one text, each on lines of its own. */
 export const cautionsOfSheet = (sheet: keyof typeof sheetCautions): string =>
   theCautions(sheetCautions[sheet])
     .map(({ text }) => text)
-    .join(" ");
+    .join("\n");
 
 export const cautionsOfFunctions = (use: keyof typeof functionCautions): readonly Caution[] =>
   theCautions(functionCautions[use]);

@@ -15,7 +15,8 @@ export const arithmeticAid = "Arithmetic aid. The label, SDS and permit win.";
 
 export const cautions = {
   alkali: {
-    short: "Goggles, face shield, alkali-proof gloves, apron. In eyes: flush 15 minutes at once, then a doctor.",
+    short:
+      "Goggles, face shield, alkali-proof gloves, apron. In eyes: flush right away, 15 minutes, then see a doctor.",
     text: "Alkali burns skin and eyes, often without early pain: splash goggles, face shield, alkali-proof gloves, apron. If it gets in eyes, flush with water right away for 15 minutes, then see a doctor.",
     source: "SDS sections 4 and 8; 29 CFR 1910.1200(g), 1910.132(d), 1910.133, 1910.138",
   },
@@ -25,8 +26,8 @@ export const cautions = {
     source: "29 CFR 1910.151(c); ANSI/ISEA Z358.1 as taken over by WAC 296-800-15030",
   },
   safetyFile: {
-    short: "SDS at hand on every shift.",
-    text: "Keep the SDS at hand on every shift and the assessment of protective equipment in writing.",
+    short: "Keep the SDS within reach on every shift.",
+    text: "Keep the SDS within reach on every shift, and the assessment of protective equipment in writing.",
     source: "29 CFR 1910.1200(g), 1910.132(d)",
   },
   labelStrength: {
@@ -35,7 +36,7 @@ export const cautions = {
     source: "The product's label",
   },
   intoWater: {
-    short: "Concentrate slowly into cold water, never water into concentrate.",
+    short: "Add concentrate slowly to cold water, never water to concentrate.",
     text: "Add concentrate slowly to cold water. Never add water to concentrate. Mix, then heat.",
     source: "SDS section 7; common practice",
   },
@@ -60,18 +61,18 @@ export const cautions = {
     source: "SDS section 8; 29 CFR 1910.133, 1910.138",
   },
   handsOut: {
-    short: "Hands and tools out of a running tank: baskets, lid on, hearing protection.",
-    text: "Keep hands and tools out of a running tank: baskets, lid on, hearing protection.",
+    short: "Keep hands and tools out of a running tank: use baskets, lid on, hearing protection.",
+    text: "Keep hands and tools out of a running tank: use baskets, keep the lid on, wear hearing protection.",
     source: "29 CFR 1910.95; common practice, no source",
   },
   scald: {
-    short: "Hot bath scalds: in 17 s at 131 °F (55 °C), 3 s at 140 °F (60 °C).",
+    short: "A hot bath scalds: in 17 s at 131 °F (55 °C), 3 s at 140 °F (60 °C).",
     text: "A hot bath scalds: at 131 °F (55 °C) a second-degree burn takes 17 seconds, a third-degree one 30; at 140 °F (60 °C) 3 and 5.",
     source: "antiscald.com, Exposure Time to Receive a Severe Burn",
   },
   heatersOff: {
-    short: "Heaters and ultrasound off first; heaters never run dry.",
-    text: "Heaters and ultrasound off before draining, sludge work or acid; heaters never run dry.",
+    short: "Heaters and ultrasound off first; never run heaters dry.",
+    text: "Turn heaters and ultrasound off before draining, sludge work or acid; never run heaters dry.",
     source: "Common practice, no source; the tank's manual wins",
   },
   softMetals: {
@@ -96,18 +97,19 @@ export const cautions = {
     source: "EPA Method 150.1, which writes the acid 1 + 9",
   },
   acidIntoBath: {
-    short: "Acid slowly into the cooled, mixing bath. Goggles, face shield, gloves, apron.",
+    short: "Add acid slowly to the cooled, mixing bath. Goggles, face shield, gloves, apron.",
     text: "Add acid slowly to the cooled, mixing bath, never to undiluted concentrate: heat and foam. Goggles, face shield, gloves, apron; hands and tools out of the tank.",
-    source: "The acid's SDS; Purdue University, Hazard Communication Program, Corrosives: acid to water; 55.8 kJ to the equivalent",
+    source:
+      "The acid's SDS; Purdue University, Hazard Communication Program, Corrosives: acid to water; 55.8 kJ per equivalent",
   },
   permit: {
-    short: "Permit governs: never under pH 5.0 or over 104 °F (40 °C), no storm drain or septic.",
+    short: "Permit rules: never under pH 5.0 or over 104 °F (40 °C); no storm drain or septic.",
     text: "Nothing here is permission to discharge: permit and local limits govern. Federal floor pH 5.0, at most 104 °F (40 °C) at the treatment plant; no storm drain, no septic system; tell the authority first where the permit says so.",
     source: "40 CFR 403.5(b)(2), (b)(5), 403.12(o)",
   },
   corrosiveWaste: {
-    short: "Undiluted concentrate, if thrown away, often is hazardous waste (D002).",
-    text: "Waste at pH 12.5 or more, or 2 or less, is hazardous (D002); undiluted concentrate often is. Near 12.5 measure at 25 °C with a pH 12 buffer.",
+    short: "Undiluted concentrate, if thrown away, is often hazardous waste (D002).",
+    text: "Waste at pH 12.5 or more, or 2 or less, is hazardous (D002). Undiluted concentrate, if thrown away, often is too. Near 12.5 measure at 25 °C with a pH 12 buffer.",
     source: "40 CFR 261.22; Method 9040C, from memory",
   },
   toxicSludge: {

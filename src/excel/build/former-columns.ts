@@ -1,6 +1,6 @@
 /** Computed columns as they were before they are written anew: to bring them back, and to tell what stood over a formula. */
-import type { TableColumnPlan, TablePlan } from "../../joblog/model/plan.ts";
-import type { Survey } from "./survey-workbook.ts";
+import { type Column, inTrips } from "./pieces.ts";
+import type { Survey, SurveyedTable } from "./survey-workbook.ts";
 import type { SheetFormulas } from "./write-computed.ts";
 
 export interface FormerColumn {
@@ -21,49 +21,72 @@ export interface Replaced {
   readonly value: string;
 }
 
-async function readTable(
-  context: Excel.RequestContext,
-  table: TablePlan,
-  columns: readonly TableColumnPlan[],
-): Promise<readonly FormerColumn[]> {
-  const found = context.workbook.tables.getItem(table.name);
-  const keys = found.getDataBodyRange().getColumn(0).load("values");
-  const ranges = columns.map(({ header }) => ({
-    header,
-    range: found.columns.getItem(header).getDataBodyRange().load("formulas"),
-  }));
-  await context.sync();
-  const first = (line: readonly unknown[]): unknown => line[0];
-  return ranges.map(({ header, range }) => ({
-    table: table.name,
-    header,
-    cells: range.formulas.map(first),
-    keys: keys.values.map(first),
-  }));
+/** A column that will get its formula anew, as the survey found its table. */
+interface Asked {
+  readonly table: SurveyedTable;
+  readonly header: string;
+  readonly cells: unknown[];
 }
 
-/** The columns of tables that are there and will get their formula anew; one trip a table, as a trip carries only so much. */
+function askedColumns(formulas: readonly SheetFormulas[], tables: readonly SurveyedTable[]): readonly Column<Asked>[] {
+  return formulas
+    .flatMap(({ columns }) => columns)
+    .flatMap(({ table: plan, column: { header, formula } }): readonly Column<Asked>[] => {
+      const table = tables.find(({ name }) => name === plan.name);
+      const at = table?.headers.indexOf(header) ?? -1;
+      if (table === undefined || at < 0) return [];
+      const width = Math.max(formula.length, String(table.firstRow[at]).length);
+      return [{ item: { table, header, cells: [] }, rows: table.area.rows - 1, width }];
+    });
+}
+
+function firstOf(line: readonly unknown[]): unknown {
+  return line[0];
+}
+
+async function readKeys(
+  context: Excel.RequestContext,
+  asked: readonly Column<Asked>[],
+): Promise<ReadonlyMap<string, readonly unknown[]>> {
+  const names = [...new Set(asked.map(({ item }) => item.table.name))];
+  const ranges = names.map((name) => {
+    const keys = context.workbook.tables.getItem(name).getDataBodyRange().getColumn(0).load("values");
+    return { name, keys };
+  });
+  await context.sync();
+  return new Map(ranges.map(({ name, keys }) => [name, keys.values.map(firstOf)]));
+}
+
+/** The columns of tables that are there and will get their formula anew, in trips that Excel gives. */
 export async function readFormerColumns(
   context: Excel.RequestContext,
   formulas: readonly SheetFormulas[],
   survey: Survey,
 ): Promise<readonly FormerColumn[]> {
-  const former: FormerColumn[] = [];
-  for (const { name, headers } of survey.tables) {
-    const columns = formulas
-      .flatMap((one) => one.columns)
-      .filter(({ table, column }) => table.name === name && headers.includes(column.header));
-    const [first] = columns;
-    if (first !== undefined)
-      former.push(
-        ...(await readTable(
-          context,
-          first.table,
-          columns.map(({ column }) => column),
-        )),
-      );
+  const asked = askedColumns(formulas, survey.tables);
+  if (asked.length === 0) return [];
+  const keys = await readKeys(context, asked);
+  for (const trip of inTrips(asked)) {
+    const ranges = trip.map(({ item, first, rows }) => {
+      const body = context.workbook.tables.getItem(item.table.name).columns.getItem(item.header).getDataBodyRange();
+      return {
+        item,
+        range: body
+          .getRow(first)
+          .getResizedRange(rows - 1, 0)
+          .load("formulas"),
+      };
+    });
+    // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- one trip carries only so much
+    await context.sync();
+    for (const { item, range } of ranges) item.cells.push(...range.formulas.map(firstOf));
   }
-  return former;
+  return asked.map(({ item: { table, header, cells } }) => ({
+    table: table.name,
+    header,
+    cells,
+    keys: keys.get(table.name) ?? [],
+  }));
 }
 
 /** Cells that held something other than a formula. */

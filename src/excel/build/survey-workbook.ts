@@ -33,6 +33,8 @@ export interface Survey extends WorkbookSurvey {
   readonly tables: readonly SurveyedTable[];
   readonly cells: ReadonlyMap<string, SurveyedCell>;
   readonly protectedSheets: ReadonlySet<string>;
+  /** Whether the workbook lets no sheet be added. */
+  readonly structureLocked: boolean;
 }
 
 interface LoadedTable {
@@ -42,8 +44,9 @@ interface LoadedTable {
   readonly firstRow: Excel.Range;
 }
 
+/** Without filter buttons nothing is filtered, and no document says what Excel answers when it is asked then. */
 function loadTable(table: Excel.Table): LoadedTable {
-  table.autoFilter.load("isDataFiltered");
+  if (table.showFilterButton) table.autoFilter.load("isDataFiltered");
   table.worksheet.load("name");
   return {
     table,
@@ -60,7 +63,7 @@ function surveyed({ table, range, headers, firstRow }: LoadedTable): SurveyedTab
     area: { row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount },
     headers: (headers.values[0] ?? []).map(String),
     firstRow: firstRow.formulas[0] ?? [],
-    filtered: table.autoFilter.isDataFiltered,
+    filtered: table.showFilterButton && table.autoFilter.isDataFiltered,
   };
 }
 
@@ -68,8 +71,9 @@ function surveyed({ table, range, headers, firstRow }: LoadedTable): SurveyedTab
 export async function surveyWorkbook(context: Excel.RequestContext, plan: WorkbookPlan): Promise<Survey> {
   const { workbook } = context;
   workbook.load("readOnly");
+  workbook.protection.load("protected");
   workbook.worksheets.load("items/name,items/protection/protected");
-  workbook.tables.load("items/name");
+  workbook.tables.load("items/name,items/showFilterButton");
   workbook.names.load("items/name,items/value");
   await context.sync();
   if (workbook.readOnly) {
@@ -106,6 +110,7 @@ export async function surveyWorkbook(context: Excel.RequestContext, plan: Workbo
     version: typeof version === "number" ? version : undefined,
     tables,
     cells,
+    structureLocked: workbook.protection.protected,
     protectedSheets: new Set(
       workbook.worksheets.items.filter((sheet) => sheet.protection.protected).map((sheet) => sheet.name),
     ),

@@ -2,6 +2,7 @@
 import { cellText } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import type { FormerColumn } from "./former-columns.ts";
+import { inTrips } from "./pieces.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";
 import type { SheetFormulas } from "./write-computed.ts";
@@ -53,11 +54,21 @@ async function removeColumns(context: Excel.RequestContext, { columns }: Structu
 const asItStood = (cell: unknown): unknown =>
   typeof cell === "string" && !cell.startsWith("=") ? cellText(cell) : cell;
 
-function restoreFormulas(context: Excel.RequestContext, survey: Survey, { former, cells }: Added): void {
-  for (const { table, header, cells: column } of former) {
-    context.workbook.tables.getItem(table).columns.getItem(header).getDataBodyRange().formulas = column.map((cell) => [
-      asItStood(cell),
-    ]);
+async function restoreFormulas(context: Excel.RequestContext, survey: Survey, { former, cells }: Added): Promise<void> {
+  const columns = former.map((item) => ({
+    item,
+    rows: item.cells.length,
+    width: Math.max(0, ...item.cells.map((cell) => String(cell).length)),
+  }));
+  for (const trip of inTrips(columns)) {
+    for (const { item, first, rows } of trip) {
+      const body = context.workbook.tables.getItem(item.table).columns.getItem(item.header).getDataBodyRange();
+      body.getRow(first).getResizedRange(rows - 1, 0).formulas = item.cells
+        .slice(first, first + rows)
+        .map((cell) => [asItStood(cell)]);
+    }
+    // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- one trip carries only so much
+    await context.sync();
   }
   for (const { name } of cells) {
     const before = survey.cells.get(name.name)?.formula;
@@ -106,9 +117,11 @@ export async function takeBackBuild(
   reason: unknown,
 ): Promise<void> {
   try {
-    restoreFormulas(context, survey, added);
+    await restoreFormulas(context, survey, added);
     await removeColumns(context, added.structure);
     await removeRest(context, placements, added);
+    context.runtime.enableEvents = true;
+    await context.sync();
   } catch {
     throw new LogProblem(
       {

@@ -67,7 +67,7 @@ function placeChart(context: Excel.RequestContext, missing: MissingChart, locati
   else chart.legend.visible = false;
   chart.axes.categoryAxis.title.text = plan.xTitle;
   chart.axes.valueAxis.title.text = plan.yTitle;
-  chart.series.load("items");
+  chart.series.load("items/name");
   return { chart, plan, locations, context };
 }
 

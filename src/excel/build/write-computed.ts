@@ -1,7 +1,7 @@
 import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
-import { everyCell } from "../read/every-cell.ts";
 import type { Locations } from "./locations.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
+import type { RangeFiller, Trial } from "./range-filler.ts";
 import type { Survey } from "./survey-workbook.ts";
 
 /** Which formulas of tables and cells that were there before are written anew. */
@@ -55,17 +55,37 @@ export function formulasFor(
   return { columns, cells };
 }
 
+function placeOf({ table, column }: ComputedColumnOf, locations: Locations): ReturnType<Locations["cell"]> {
+  const { sheet, area, positions } = locations.table(table.name);
+  const at = area.column + (positions.get(column.id) ?? 0);
+  return { sheet, area: { row: area.row + 1, column: at, rows: area.rows - 1, columns: 1 } };
+}
+
+/** The first of these columns that has several rows and a number format; undefined where none has. */
+export function trialColumn(
+  context: Excel.RequestContext,
+  formulas: readonly SheetFormulas[],
+  locations: Locations,
+): Trial | undefined {
+  for (const one of formulas.flatMap(({ columns }) => columns)) {
+    const { sheet, area } = placeOf(one, locations);
+    const { formula, numberFormat } = one.column;
+    if (numberFormat !== undefined && area.rows > 1)
+      return { worksheet: context.workbook.worksheets.getItem(sheet), area, formula, numberFormat };
+  }
+  return undefined;
+}
+
 /** One command for each column, however many rows it has. */
 export function writeFormulas(
   context: Excel.RequestContext,
   { columns, cells }: SheetFormulas,
   locations: Locations,
+  filler: RangeFiller,
 ): void {
-  for (const { table, column } of columns) {
-    const { sheet, area, positions } = locations.table(table.name);
-    const at = area.column + (positions.get(column.id) ?? 0);
-    context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row + 1, at, area.rows - 1, 1).formulas =
-      everyCell(column.formula);
+  for (const one of columns) {
+    const { sheet, area } = placeOf(one, locations);
+    filler.formulas(context.workbook.worksheets.getItem(sheet), area, one.column.formula);
   }
   for (const { name, formula } of cells) {
     const { sheet, area } = locations.cell(name.name);

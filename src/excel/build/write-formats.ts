@@ -3,18 +3,19 @@ import type { AreaPlan, CellPlan, SheetPlan } from "../../joblog/model/plan.ts";
 import type { Locations } from "./locations.ts";
 import type { NarrowTable } from "./log-gaps.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
+import type { RangeFiller } from "./range-filler.ts";
 import { insertedWidths } from "./widen-tables.ts";
 import { insideTable, writePageSetUp } from "./write-sheet.ts";
 import type { Structure } from "./write-structure.ts";
 import { heightenRow, widenColumn, writeConditionalFormat, writeStyles } from "./write-styles.ts";
 import { writeValidation } from "./write-validation.ts";
 
-function dressNewSheet(worksheet: Excel.Worksheet, plan: SheetPlan, locations: Locations): void {
+function dressNewSheet(worksheet: Excel.Worksheet, plan: SheetPlan, locations: Locations, filler: RangeFiller): void {
   plan.columnWidths.forEach((characters, column) => {
     widenColumn(worksheet, column, characters);
   });
   for (const { row, points } of plan.rowHeights) heightenRow(worksheet, row, points);
-  writeStyles(worksheet, plan.cells);
+  writeStyles(worksheet, plan.cells, filler);
   for (const validation of plan.validations) writeValidation(worksheet, validation, validation.area, locations.area);
   for (const format of plan.conditionalFormats) writeConditionalFormat(worksheet, format, format.area);
   writePageSetUp(worksheet, plan);
@@ -62,16 +63,18 @@ function dressKeptSheet(
   { columns, fields }: Structure,
   narrow: readonly NarrowTable[],
   locations: Locations,
+  filler: RangeFiller,
 ): void {
   const { plan, actual, missingTables } = placement;
   const sheet = (name: string): Excel.Worksheet => context.workbook.worksheets.getItem(name);
-  writeStyles(sheet(actual), [
+  const added = [
     ...plan.cells.filter((cell) => missingTables.some((table) => insideTable(table)(cell))),
     ...fields.filter((one) => one.sheet === actual).flatMap(({ cells }) => cells),
-  ]);
+  ];
+  writeStyles(sheet(actual), added, filler);
   for (const table of narrow.filter((one) => plan.tables.includes(one.plan))) {
     const { area, sheet: on } = locations.table(table.plan.name);
-    writeStyles(sheet(on), newColumnCells(plan, table, locations));
+    writeStyles(sheet(on), newColumnCells(plan, table, locations), filler);
     const height = plan.rowHeights.find(({ row }) => row === table.plan.area.row);
     if (height !== undefined) heightenRow(sheet(on), area.row, height.points);
   }
@@ -96,7 +99,8 @@ export function writeFormats(
   structure: Structure,
   narrow: readonly NarrowTable[],
   locations: Locations,
+  filler: RangeFiller,
 ): void {
-  if (placement.kept) dressKeptSheet(context, placement, structure, narrow, locations);
-  else dressNewSheet(context.workbook.worksheets.getItem(placement.actual), placement.plan, locations);
+  if (placement.kept) dressKeptSheet(context, placement, structure, narrow, locations, filler);
+  else dressNewSheet(context.workbook.worksheets.getItem(placement.actual), placement.plan, locations, filler);
 }

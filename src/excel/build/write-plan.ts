@@ -2,17 +2,19 @@ import { jobLog } from "../../joblog/job-log.ts";
 import type { WorkbookPlan } from "../../joblog/model/plan.ts";
 import { findField } from "../../joblog/model/references.ts";
 import { announce, checkNotCancelled, type LongWork } from "../long-work.ts";
+import { LogProblem, structureProtected } from "../office-problems.ts";
 import { checkGaps } from "./check-gaps.ts";
 import { type FormerColumn, readFormerColumns, type Replaced, replacedIn } from "./former-columns.ts";
 import { planFields } from "./insert-fields.ts";
 import { locate, type Locations } from "./locations.ts";
 import { findGaps, type LogGaps } from "./log-gaps.ts";
 import { placeSheets, type SheetPlacement } from "./plan-placement.ts";
+import { RangeFiller } from "./range-filler.ts";
 import { type Survey, surveyWorkbook } from "./survey-workbook.ts";
 import { takeBackBuild } from "./take-back-build.ts";
 import { checkRoomBeside, planInsertions } from "./widen-tables.ts";
 import { type DrawnChart, fillCharts, missingCharts, placeCharts } from "./write-chart.ts";
-import { formulasFor, type Rewriting, type SheetFormulas, writeFormulas } from "./write-computed.ts";
+import { formulasFor, type Rewriting, type SheetFormulas, trialColumn, writeFormulas } from "./write-computed.ts";
 import { writeFormats } from "./write-formats.ts";
 import { type Structure, writeStructure } from "./write-structure.ts";
 
@@ -65,6 +67,13 @@ async function writeSheets(work: Work, locations: Locations): Promise<void> {
   const { context, formulas, structure, gaps, long } = work;
   const sheets = sheetsToWrite(work);
   const size = Math.ceil(sheets.length / mostSheetTrips);
+  const filler = new RangeFiller(context);
+  const trial = trialColumn(
+    context,
+    sheets.flatMap((sheet) => formulas.get(sheet) ?? []),
+    locations,
+  );
+  if (trial !== undefined) await filler.tryOneValue(trial);
   for (let done = 0; done < sheets.length; done += size) {
     const batch = sheets.slice(done, done + size);
     const names = batch.map(({ actual }) => actual).join(", ");
@@ -77,15 +86,19 @@ async function writeSheets(work: Work, locations: Locations): Promise<void> {
     context.workbook.application.suspendApiCalculationUntilNextSync();
     context.workbook.application.suspendScreenUpdatingUntilNextSync();
     for (const placement of batch) {
-      writeFormulas(context, formulas.get(placement) ?? { columns: [], cells: [] }, locations);
-      writeFormats(context, placement, structure, gaps.narrow, locations);
+      writeFormulas(context, formulas.get(placement) ?? { columns: [], cells: [] }, locations, filler);
+      writeFormats(context, placement, structure, gaps.narrow, locations, filler);
     }
     // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- a few trips in all, so that the work can be stopped between them
     await context.sync();
+    await filler.mend();
   }
 }
 
-/** The version goes in with the charts' lines, last of all: a log that says it is new is whole. */
+/**
+ * The version goes in with the charts' lines, last of all: a log that says it is new is whole. Events go on in the same
+ * trip, so that nothing can fail after it.
+ */
 async function finish(
   { context, plan, placements }: Work,
   charts: readonly DrawnChart[],
@@ -96,6 +109,7 @@ async function finish(
   context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, 1, 1).values = [[plan.version]];
   const first = placements[0];
   if (first !== undefined) context.workbook.worksheets.getItem(first.actual).activate();
+  context.runtime.enableEvents = true;
   await context.sync();
 }
 
@@ -132,9 +146,6 @@ async function write(work: Work): Promise<void> {
       error,
     );
     throw error;
-  } finally {
-    context.runtime.enableEvents = true;
-    await context.sync();
   }
 }
 
@@ -164,6 +175,7 @@ export async function writePlan(
   const survey = await surveyWorkbook(context, plan);
   checkNotCancelled(long, "Cancelled before anything was changed.");
   const placements = placeSheets(plan, survey);
+  if (survey.structureLocked && placements.some(({ kept }) => !kept)) throw new LogProblem(structureProtected);
   const gaps = findGaps(plan, placements, survey, rewriting !== "none");
   const asked = gaps.older && rewriting === "none" ? "changed" : rewriting;
   const columns = planInsertions(gaps.narrow, survey.tables);

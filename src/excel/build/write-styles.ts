@@ -1,6 +1,6 @@
 import { signalLooks, styleLooks } from "../../joblog/layout/styles.ts";
 import type { AreaPlan, CellPlan, ConditionalFormatPlan, Look } from "../../joblog/model/plan.ts";
-import { everyCell } from "../read/every-cell.ts";
+import type { RangeFiller } from "./range-filler.ts";
 import { styledAreas } from "./styled-areas.ts";
 import { movedFormula } from "./write-validation.ts";
 
@@ -43,16 +43,14 @@ export function heightenRow(worksheet: Excel.Worksheet, row: number, points: num
 }
 
 /** Fills, fonts, borders and number formats, one command for each rectangle of one look. */
-export function writeStyles(worksheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
+export function writeStyles(worksheet: Excel.Worksheet, cells: readonly CellPlan[], filler: RangeFiller): void {
   for (const area of styledAreas(cells)) {
     const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
     const look = styleLooks[area.style];
     applyLook(range, look);
     if (look.border !== undefined) drawBorder(range, look.border, area);
     if (area.align !== undefined) range.format.horizontalAlignment = area.align === "right" ? "Right" : "Left";
-    if (area.numberFormat !== undefined) {
-      range.numberFormat = everyCell(area.numberFormat);
-    }
+    if (area.numberFormat !== undefined) filler.numberFormat(worksheet, area, area.numberFormat);
   }
 }
 

@@ -69,15 +69,6 @@ export function columnValues(loaded: readonly LoadedColumn[]): readonly unknown[
   return found === undefined ? [] : found.range.values.map((line): unknown => line[0]);
 }
 
-/** Some cells of one data row of a table as it is when the batch runs; `position` may lie beneath its end. */
-export function cellsOfRow(table: Excel.Table, position: number, at: number, width: number): Excel.Range {
-  return table
-    .getDataBodyRange()
-    .getCell(0, 0)
-    .getOffsetRange(position, at)
-    .getResizedRange(0, width - 1);
-}
-
 /** Asks for everything that planning needs; readable after the next sync. */
 export function loadAppendTarget(
   context: Excel.RequestContext,

@@ -2,12 +2,11 @@ import type { ColumnId, FieldId } from "../../joblog/formula/log-names.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
-import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, type systemOf } from "../table-columns.ts";
-import { cellsOfRow, columnValues, type LoadedColumn, loadKeys, refuseIfLocked, tableOf } from "./append-target.ts";
+import { columnValues, type LoadedColumn, loadKeys, refuseIfLocked, tableOf } from "./append-target.ts";
+import { type CellWrite, isWritten, rowWrite, type TypedCell } from "./planned-write.ts";
 import type { RowPlaces } from "./row-places.ts";
-import type { CellWrite } from "./sure-write.ts";
 
 /** What a cell held when the person saw it, and what it is to hold; undefined is blank. */
 export interface CellChange {
@@ -48,7 +47,6 @@ interface LoadedField {
 interface LoadedRow {
   readonly change: AnyChange;
   readonly worksheet: Excel.Worksheet;
-  readonly table: Excel.Table;
   readonly headers: Excel.Range;
   readonly keys: readonly LoadedColumn[];
   readonly line: Excel.Range;
@@ -88,7 +86,6 @@ function loadTable(context: Excel.RequestContext, log: LogDefinition, id: TableI
   worksheet.protection.load("protected");
   return {
     worksheet,
-    table,
     headers: table.getHeaderRowRange().load("values"),
     keys: loadKeys(table, definition),
     body: table.getDataBodyRange(),
@@ -114,19 +111,12 @@ export function loadChanges(
   };
 }
 
-const written = ({ after }: CellChange): RowValue => (after === undefined ? "" : cellValue(after));
-
-/** A cell by itself, told by its table's column and row or by its name. */
-interface PlannedChange extends CellWrite {
-  readonly signature: string;
-}
-
 function planRow(
-  { change, worksheet, table: found, headers, line }: LoadedRow,
+  { change, worksheet, headers, line }: LoadedRow,
   log: LogDefinition,
   system: ReturnType<typeof systemOf>,
   places: RowPlaces<AnyChange>,
-): readonly PlannedChange[] {
+): readonly CellWrite[] {
   refuseIfLocked(worksheet);
   const { table, sheet } = tableOf(log, change.table);
   const positions: ReadonlyMap<ColumnDefinition, number> = columnPositions(
@@ -135,23 +125,14 @@ function planRow(
     headers.values[0] ?? [],
     system,
   );
-  const position = places.at(change);
-  return [...positions].flatMap(([column, at]) => {
+  const cells = [...positions].flatMap(([column, at]): readonly (readonly [number, TypedCell])[] => {
     const cell = change.cells[column.id];
     if (cell === undefined || column.role !== "input") return [];
     refuseIfChanged(`${column.label} (${sheet.name})`, line.values[0]?.[at], cell);
-    if (cell.before === cell.after) return [];
-    const write = (range: Excel.Range): void => {
-      range.values = [[written(cell)]];
-    };
-    return [
-      {
-        signature: JSON.stringify([change.table, position, at, column.id, cell]),
-        range: () => cellsOfRow(found, position, at, 1),
-        write,
-      },
-    ];
+    return [[at, { was: cell.before, becomes: cell.after }]];
   });
+  if (!cells.some(([, cell]) => isWritten(cell))) return [];
+  return [rowWrite(sheet.name, { table: table.name, position: places.at(change) }, new Map(cells))];
 }
 
 /**
@@ -163,7 +144,7 @@ export function planChanges(
   log: LogDefinition,
   system: ReturnType<typeof systemOf>,
   places: RowPlaces<AnyChange>,
-): readonly PlannedChange[] {
+): readonly CellWrite[] {
   for (const { change, keys } of rows) {
     const key = change.cells[tableOf(log, change.table).table.columns[0]?.id ?? ""]?.before;
     if (key !== undefined) places.look(change, String(key), columnValues(keys));
@@ -175,12 +156,10 @@ export function planChanges(
   }
   return [
     ...rows.flatMap((row) => planRow(row, log, system, places)),
-    ...fields.map(({ name, change, range }) => ({
-      signature: JSON.stringify([name, change]),
-      range: () => range.getCell(0, 0),
-      write: (cell: Excel.Range): void => {
-        cell.values = [[written(change)]];
-      },
+    ...fields.map(({ name, change: { before, after }, range }) => ({
+      place: { name },
+      cells: [{ was: before, becomes: after }],
+      sheet: range.worksheet.name,
     })),
   ];
 }

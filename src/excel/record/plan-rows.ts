@@ -4,50 +4,44 @@ import { columnFormula } from "../../joblog/layout/written-formula.ts";
 import type {
   Cells,
   ColumnDefinition,
+  ComputedColumn,
   LogDefinition,
   RowValue,
   TableDefinition,
 } from "../../joblog/model/definition.ts";
 import { freeNumbers } from "../../joblog/model/running-number.ts";
 import { isSameText } from "../../joblog/model/same-text.ts";
-import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions } from "../table-columns.ts";
 import { type AppendTarget, columnValues, refuseIfLocked } from "./append-target.ts";
+import { type CellWrite, type PlannedCell, rowWrite, type WritePlan } from "./planned-write.ts";
+import type { FilledCells, WrittenRow } from "./receipt.ts";
 
 type Positions = ReadonlyMap<ColumnDefinition, number>;
 
-/** `null` leaves a cell as it is. */
-type Line = readonly (RowValue | null)[];
-
-interface CellFill {
-  readonly position: number;
-  readonly at: number;
-  readonly column: string;
-  readonly key: string;
-  readonly value: RowValue;
+/** What goes into one table, and what its receipt says of it. */
+export interface PlannedTable extends WritePlan {
+  readonly rows: readonly WrittenRow[];
+  readonly fills: readonly FilledCells[];
 }
 
-export interface PlannedTable {
-  readonly target: AppendTarget;
-  /** How far the table must grow. */
-  readonly extra: number;
-  readonly lines: readonly { readonly position: number; readonly line: Line; readonly row: Cells }[];
-  readonly fills: readonly CellFill[];
-  /** Where each column of the log stands in the table. */
-  readonly positions: Positions;
+function placesOf(role: ColumnDefinition["role"], positions: Positions): readonly number[] {
+  return [...positions].flatMap(([column, at]) => (column.role === role ? [at] : [])).sort((a, b) => a - b);
 }
 
-function lineOf(target: AppendTarget, row: Cells, positions: Positions, log: LogDefinition, system: UnitSystem): Line {
-  const line: (RowValue | null)[] = Array.from({ length: target.body.columnCount }, () => null);
-  for (const [column, at] of positions) {
-    if (column.role === "computed") line[at] = columnFormula(column, target.definition, log, system);
-    else {
+/** Formulas stand in the first line only, from which they are copied: a row of them can weigh 15 kB. */
+function lineOf(
+  row: Cells,
+  positions: Positions,
+  formula: (column: ComputedColumn) => string | undefined,
+): ReadonlyMap<number, PlannedCell> {
+  return new Map(
+    [...positions].flatMap(([column, at]): readonly (readonly [number, PlannedCell])[] => {
+      if (column.role === "computed") return [[at, { formula: formula(column) }]];
       const value = row[column.id];
-      if (value !== undefined) line[at] = cellValue(value);
-    }
-  }
-  return line;
+      return value === undefined ? [] : [[at, { was: undefined, becomes: value }]];
+    }),
+  );
 }
 
 /** The first data row beneath everything that a person has typed; blank lines further up stay blank. */
@@ -115,26 +109,47 @@ function severalRows({ definition, sheet }: AppendTarget, key: string): LogProbl
   });
 }
 
+interface PlannedFills {
+  readonly writes: readonly CellWrite[];
+  readonly filled: readonly FilledCells[];
+}
+
 /** Cells to fill in; throws a LogProblem where their row is gone or a cell holds something else by now. */
-function planFills(target: AppendTarget, positions: Positions): readonly CellFill[] {
-  const { read, fills } = target;
+function planFills(target: AppendTarget, positions: Positions): PlannedFills {
+  const { definition, sheet, read, fills } = target;
+  const [keyColumn] = definition.columns;
   const columns = new Map(
     read.flatMap(({ column, range }) =>
       range.isNullObject ? [] : [[column, range.values.map((line) => line[0] as unknown)] as const],
     ),
   );
-  const keys = columnValues(target.keys).map(String);
-  return fills.flatMap(({ key, cells }) => {
-    const position = keys.indexOf(key);
-    if (position !== keys.lastIndexOf(key)) throw severalRows(target, key);
-    return [...columns].flatMap(([column, values]): readonly CellFill[] => {
+  const keys = columnValues(target.keys);
+  const texts = keys.map(String);
+  const planned = fills.flatMap(({ key, cells }) => {
+    const position = texts.indexOf(key);
+    if (position < 0) throw changedMeanwhile(target, key);
+    if (position !== texts.lastIndexOf(key)) throw severalRows(target, key);
+    const blanks = [...columns].flatMap(([column, values]) => {
       const value = cells[column.id];
       const at = positions.get(column);
       if (value === undefined || at === undefined || values[position] === value) return [];
       if (values[position] !== "") throw changedMeanwhile(target, key);
-      return [{ position, at, column: column.id, key, value }];
+      return [{ column, at, value }];
     });
+    if (blanks.length === 0) return [];
+    const keyAt = keyColumn === undefined ? undefined : positions.get(keyColumn);
+    const keyCell = { was: keys[position] as RowValue, becomes: keys[position] as RowValue };
+    const line = new Map<number, PlannedCell>(blanks.map(({ at, value }) => [at, { was: undefined, becomes: value }]));
+    if (keyAt !== undefined) line.set(keyAt, keyCell);
+    const given = Object.fromEntries(blanks.map(({ column, value }) => [column.id, value]));
+    return [
+      {
+        write: rowWrite(sheet, { table: definition.name, position }, line),
+        filled: { table: definition.id, position, key, cells: given },
+      },
+    ];
   });
+  return { writes: planned.map(({ write }) => write), filled: planned.map(({ filled }) => filled) };
 }
 
 /** Throws a LogProblem where the sheet is protected, a column is missing, a key is taken or there is no room below. */
@@ -145,19 +160,33 @@ export function planTable(
   idsAsGiven: boolean,
 ): PlannedTable {
   refuseIfLocked(target.worksheet);
-  const positions = columnPositions(target.definition, target.sheet, target.headers.values[0] ?? [], system);
+  const { definition, sheet, body } = target;
+  const { id, name: table } = definition;
+  const positions = columnPositions(definition, sheet, target.headers.values[0] ?? [], system);
+  const [inputs, computed] = [placesOf("input", positions), placesOf("computed", positions)];
   const first = firstFree(target);
-  const extra = Math.max(0, first + target.rows.length - target.body.rowCount);
+  const extra = Math.max(0, first + target.rows.length - body.rowCount);
   refuseIfNoRoom(target, extra);
+  const rows = numberedRows(target, log, idsAsGiven);
+  const formulaOf = (column: ComputedColumn): string => columnFormula(column, definition, log, system);
+  const lines = rows.map((row, index) =>
+    rowWrite(
+      sheet,
+      { table, position: first + index },
+      lineOf(row, positions, index === 0 ? formulaOf : () => undefined),
+    ),
+  );
+  const { writes: fills, filled } = planFills(target, positions);
   return {
-    target,
-    extra,
-    lines: numberedRows(target, log, idsAsGiven).map((row, index) => ({
+    sizes: extra === 0 ? [] : [{ table, sheet, rowCount: body.rowCount, extra, inputs, computed }],
+    writes: [...fills, ...lines],
+    copies: rows.length < 2 ? [] : [{ table, position: first, rows: rows.length - 1, computed }],
+    rows: rows.map((cells, index) => ({
+      table: id,
       position: first + index,
-      line: lineOf(target, row, positions, log, system),
-      row,
+      cells,
+      grown: first + index >= body.rowCount,
     })),
-    fills: planFills(target, positions),
-    positions,
+    fills: filled,
   };
 }

@@ -1,33 +1,11 @@
-import { cellValue } from "../cell-text.ts";
-import { LogProblem } from "../office-problems.ts";
+import { HalfWritten, LogProblem, officeCode } from "../office-problems.ts";
+import { changeSize, dressRows, growForCertain, type GrownTable, growTable } from "./grow-table.ts";
+import { bodyOf, carryOut, copyFormulas, rangeOf, type SizeChange, type WritePlan } from "./planned-write.ts";
 import { RowMoved } from "./row-places.ts";
-
-/** Cells that a plan writes. `range` finds them anew, from the table as it is when the batch runs. */
-export interface CellWrite {
-  readonly range: () => Excel.Range;
-  readonly write: (range: Excel.Range) => void;
-}
-
-/** A table that becomes longer, or shorter by its last rows. */
-export interface SizeChange {
-  readonly table: Excel.Table;
-  readonly extra: number;
-  /** Data rows that it has then. */
-  readonly wanted: number;
-}
-
-export interface WritePlan {
-  /** The same for two plans only where both put the same into the same cells. */
-  readonly signature: string;
-  readonly sizes: readonly SizeChange[];
-  readonly cells: readonly CellWrite[];
-}
+import { formerContent, hitInstead, type Leftovers, leftoversOf, undoWrite } from "./undo-write.ts";
 
 /** Asks for what planning needs; what it returns makes the plan once that has come. Throws a LogProblem or RowMoved. */
 export type Planner<Plan extends WritePlan> = (context: Excel.RequestContext) => () => Plan;
-
-/** Takes out what a batch has left that failed before its end. */
-export type Recovery<Plan> = (context: Excel.RequestContext, plan: Plan) => Promise<void>;
 
 /** Other people's writes come seconds apart; whoever is outrun this often is told. */
 const mostAttempts = 4;
@@ -39,63 +17,20 @@ function outrun(): LogProblem {
   });
 }
 
-function lastRows(table: Excel.Table, count: number): Excel.Range {
-  return table
-    .getDataBodyRange()
-    .getLastRow()
-    .getOffsetRange(1 - count, 0)
-    .getResizedRange(count - 1, 0);
-}
+const sameRows = (): LogProblem =>
+  new LogProblem({ what: "Another person is changing the same rows of the log.", remedy: "" });
 
-/** The rows that a table takes in or lets go. */
-function edge({ table, extra }: SizeChange): Excel.Range {
-  return extra > 0 ? table.getDataBodyRange().getRowsBelow(extra) : lastRows(table, -extra);
-}
-
-function changeSize(size: SizeChange): void {
-  const { table, extra } = size;
-  table.resize(table.getRange().getResizedRange(extra, 0));
-  if (extra < 0) table.getDataBodyRange().getRowsBelow(-extra).clear();
-  else {
-    const grown = lastRows(table, extra);
-    grown.copyFrom(grown.getRow(0).getOffsetRange(-1, 0), "Formats");
-  }
-}
-
-/** What a cell held, so that writing it gives the same again: of typed text Excel would read a number or a formula. */
-function formerContent({ formulas, values }: Excel.Range): (string | number | boolean)[][] {
-  const shown = values as (string | number | boolean)[][];
-  return (formulas as (string | number | boolean)[][]).map((line, row) =>
-    line.map((formula, column) => (formula === shown[row]?.[column] ? cellValue(formula) : formula)),
-  );
-}
-
-function asks(range: Excel.Range): Excel.Range {
-  return range.load("formulas,values");
-}
+const isSame = (one: WritePlan, { sizes, writes, copies }: WritePlan): boolean =>
+  JSON.stringify([one.sizes, one.writes, one.copies]) === JSON.stringify([sizes, writes, copies]);
 
 /** Whether the plan made from what the batch found at its beginning is the one that the batch carried out. */
 function wasRight<Plan extends WritePlan>(found: () => Plan, plan: Plan): boolean {
   try {
-    return found().signature === plan.signature;
+    return isSame(found(), plan);
   } catch (error) {
     if (error instanceof LogProblem || error instanceof RowMoved) return false;
     throw error;
   }
-}
-
-/** After a batch that failed: its leftovers go, and where something stands in the way, that is said instead of Excel's words. */
-async function recoverFrom<Plan extends WritePlan>(
-  plan: Plan,
-  planner: Planner<Plan>,
-  recover: Recovery<Plan>,
-): Promise<void> {
-  await Excel.run((context) => recover(context, plan));
-  await Excel.run(async (context) => {
-    const again = planner(context);
-    await context.sync();
-    again();
-  });
 }
 
 /** The plan as the workbook is now; undefined where its rows have to be looked for once more. */
@@ -113,62 +48,138 @@ async function planNow<Plan extends WritePlan>(
   }
 }
 
-/** Excel does not grow a table as told in every case; what it left out is asked for once more. */
-async function growForCertain(
-  context: Excel.RequestContext,
-  sizes: readonly SizeChange[],
-  counts: readonly OfficeExtension.ClientResult<number>[],
-): Promise<void> {
-  const short = sizes.filter(({ wanted }, index) => (counts[index]?.value ?? wanted) < wanted);
-  for (const { table, wanted } of short) table.resize(table.getHeaderRowRange().getResizedRange(wanted, 0));
-  if (short.length > 0) await context.sync();
+const sheetsOf = ({ writes, sizes }: WritePlan): readonly string[] => [
+  ...new Set([...writes, ...sizes].map(({ sheet }) => sheet)),
+];
+
+/** In a context of its own: one whose batch failed is spent. Throws HalfWritten where something stays. */
+async function takeOut(plan: WritePlan, leftovers: Leftovers, cause: unknown): Promise<void> {
+  const stuck = await Excel.run((context) => undoWrite(context, leftovers)).catch(() => sheetsOf(plan));
+  if (stuck.length > 0) throw new HalfWritten(stuck, cause);
 }
 
-/** Writes, and looks in the same batch at what it wrote over; what hit something else is put back with the next trip. */
+/** After a batch that broke off: its leftovers go, and where something stands in the way, that is said instead of Excel's words. */
+async function recoverFrom<Plan extends WritePlan>(
+  failure: unknown,
+  plan: Plan,
+  planner: Planner<Plan>,
+): Promise<never> {
+  await takeOut(plan, leftoversOf(plan.writes, plan.sizes), failure);
+  await Excel.run(async (context) => {
+    const again = planner(context);
+    await context.sync();
+    again();
+  }).catch((reason: unknown) => {
+    if (reason instanceof LogProblem) throw reason;
+  });
+  throw failure;
+}
+
+interface Sent {
+  /** Whether it hit what it was made for; asked once Excel has answered. */
+  readonly hit: () => boolean;
+  /** What it did where it hit something else. */
+  readonly misses: () => Leftovers;
+  readonly grown: readonly GrownTable[];
+  readonly counts: readonly OfficeExtension.ClientResult<number>[];
+}
+
+/** Queues the batch that looks again and writes. */
+function queue<Plan extends WritePlan>(context: Excel.RequestContext, plan: Plan, planner: Planner<Plan>): Sent {
+  const { workbook } = context;
+  const { sizes, writes, copies } = plan;
+  const found = planner(context);
+  const count = ({ table }: SizeChange): OfficeExtension.ClientResult<number> =>
+    workbook.tables.getItem(table).rows.getCount();
+  const formers = writes.map((write) => ({ write, range: rangeOf(workbook, write).load("formulas,values") }));
+  const edges = sizes.map((size) => ({
+    size,
+    count: count(size),
+    rows: size.extra > 0 ? bodyOf(workbook, size.table).getRowsBelow(size.extra).load("formulas,values") : undefined,
+  }));
+  const grown = sizes.filter(({ extra }) => extra > 0).map((size) => growTable(workbook, size));
+  for (const write of writes) carryOut(workbook, write);
+  for (const copy of copies) copyFormulas(workbook, copy);
+  for (const { table, extra } of sizes) if (extra < 0) changeSize(workbook, table, extra);
+  const counts = sizes.map(count);
+  return {
+    hit: () => wasRight(found, plan),
+    misses: () => ({
+      writes: formers.map(({ write, range }) => hitInstead(write, range)),
+      sizes: edges.map(({ size, count: before, rows }, index) => ({
+        size: { ...size, rowCount: before.value, extra: (counts[index]?.value ?? before.value) - before.value },
+        edge: rows === undefined ? [] : formerContent(rows),
+      })),
+    }),
+    grown,
+    counts,
+  };
+}
+
+/** The entry is in the log whole, so rows that lack lists and looks are no reason to call it refused. */
+async function dressIfPossible(context: Excel.RequestContext, grown: readonly GrownTable[]): Promise<void> {
+  await dressRows(context, grown).catch((error: unknown) => {
+    if (officeCode(error) === undefined) throw error;
+  });
+}
+
+/** Rows that a table let go stand beneath it until it is certain that they were the right ones. */
+async function clearBeneath(sizes: readonly SizeChange[]): Promise<void> {
+  const cut = sizes.filter(({ extra }) => extra < 0);
+  if (cut.length === 0) return;
+  const clear = (): Promise<void> =>
+    Excel.run(async (context) => {
+      for (const { table, extra } of cut) bodyOf(context.workbook, table).getRowsBelow(-extra).clear();
+      await context.sync();
+    });
+  await clear()
+    .catch(clear)
+    .catch((error: unknown) => {
+      throw new LogProblem(
+        {
+          what: "It was taken out of the log, but what its row held still stands beneath the table.",
+          remedy: `Delete it there by hand (${cut.map(({ sheet }) => `sheet ${sheet}`).join(", ")}).`,
+        },
+        error,
+      );
+    });
+}
+
 async function hits<Plan extends WritePlan>(
   context: Excel.RequestContext,
   plan: Plan,
   planner: Planner<Plan>,
-  recover: Recovery<Plan>,
 ): Promise<boolean> {
-  const found = planner(context);
-  const edges = plan.sizes.map((size) => ({ size, was: asks(edge(size)) }));
-  const formers = plan.cells.map(({ range }) => ({ range: range(), was: asks(range()) }));
-  for (const size of plan.sizes) changeSize(size);
-  for (const { range, write } of plan.cells) write(range());
-  const counts = plan.sizes.map(({ table }) => table.rows.getCount());
+  const sent = queue(context, plan, planner);
   try {
     await context.sync();
+    if (sent.hit()) await growForCertain(context, plan.sizes, sent.counts);
   } catch (error) {
-    await recoverFrom(plan, planner, recover).catch((reason: unknown) => {
-      if (reason instanceof LogProblem) throw reason;
-    });
-    throw error;
+    await recoverFrom(error, plan, planner);
   }
-  if (wasRight(found, plan)) {
-    await growForCertain(context, plan.sizes, counts);
-    return true;
+  if (!sent.hit()) {
+    await takeOut(plan, sent.misses(), sameRows());
+    return false;
   }
-  for (const { size } of edges) changeSize({ ...size, extra: -size.extra });
-  for (const { size, was } of edges) edge(size).formulas = formerContent(was);
-  for (const { range, was } of formers) range.formulas = formerContent(was);
-  return false;
+  await dressIfPossible(context, sent.grown);
+  await clearBeneath(plan.sizes);
+  return true;
 }
 
 /**
  * Carries a plan out so that it hits the rows it was made for, though other people write as well. Excel locks
  * nothing between reading and writing; so the batch that writes first reads again what the plan rests on, and what the
- * cells hold. Where that is no longer what it was, everything is put back and planned anew. Two trips as a rule.
+ * cells hold. Where that is no longer what it was, everything is put back and planned anew. Two trips as a rule, and
+ * one more where a table lets rows go. A batch that breaks off is taken out again; where that fails, too, HalfWritten
+ * is thrown.
  */
 export async function writeSurely<Plan extends WritePlan>(
   context: Excel.RequestContext,
   planner: Planner<Plan>,
-  recover: Recovery<Plan>,
 ): Promise<Plan> {
   for (let attempt = 0; attempt < mostAttempts; attempt += 1) {
     const plan = await planNow(context, planner);
-    if (plan !== undefined && (await hits(context, plan, planner, recover))) return plan;
+    if (plan !== undefined && (await hits(context, plan, planner))) return plan;
   }
-  await context.sync();
   throw outrun();
 }

@@ -1,10 +1,9 @@
 import type { TableId } from "../../joblog/formula/log-types.ts";
-import type { Cells, ColumnDefinition, LogDefinition } from "../../joblog/model/definition.ts";
+import type { Cells, ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, systemOf } from "../table-columns.ts";
 import {
-  cellsOfRow,
   columnValues,
   type LoadedColumn,
   loadKeys,
@@ -13,16 +12,16 @@ import {
   tableOf,
 } from "./append-target.ts";
 import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
+import { type PlannedCell, rowWrite, type WritePlan } from "./planned-write.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 import { type RowPlaces, rowPlaces } from "./row-places.ts";
-import { type CellWrite, type Planner, type SizeChange, type WritePlan, writeSurely } from "./sure-write.ts";
+import { type Planner, writeSurely } from "./sure-write.ts";
 
 /** A row of the entry, or one that it filled in. */
 type EntryRow = WrittenRow | FilledCells;
 
 interface LoadedTable {
   readonly id: TableId;
-  readonly table: Excel.Table;
   readonly worksheet: Excel.Worksheet;
   readonly headers: Excel.Range;
   readonly body: Excel.Range;
@@ -55,7 +54,6 @@ function load(
   const body = table.getDataBodyRange().load("rowCount");
   return {
     id,
-    table,
     worksheet,
     headers: table.getHeaderRowRange().load("values"),
     body,
@@ -87,18 +85,9 @@ function keyOf(row: EntryRow, inputs: Inputs): string | undefined {
   return value === undefined ? undefined : String(value);
 }
 
-interface PlannedRemoval {
-  readonly signature: string;
-  readonly sizes: readonly SizeChange[];
-  readonly cells: readonly CellWrite[];
-}
+type Positions = ReturnType<typeof columnPositions>;
 
-function inputsOf(found: LoadedTable, log: LogDefinition, system: ReturnType<typeof systemOf>): Inputs {
-  const { table, sheet } = tableOf(log, found.id);
-  return [...columnPositions(table, sheet.name, found.headers.values[0] ?? [], system)].filter(
-    ([{ role }]) => role === "input",
-  );
-}
+const inputsOf = (positions: Positions): Inputs => [...positions].filter(([{ role }]) => role === "input");
 
 function isWhole({ rows, body }: LoadedTable, inputs: Inputs, places: RowPlaces<EntryRow>): boolean {
   const [key] = inputs;
@@ -115,28 +104,34 @@ function isWhole({ rows, body }: LoadedTable, inputs: Inputs, places: RowPlaces<
 function planRemoval(
   found: LoadedTable,
   log: LogDefinition,
-  inputs: Inputs,
+  positions: Positions,
   places: RowPlaces<EntryRow>,
-): PlannedRemoval {
+): WritePlan {
   refuseIfLocked(found.worksheet);
-  if (!isWhole(found, inputs, places)) throw changedSince(tableOf(log, found.id).table.name);
-  const { table, body } = found;
+  const { table, sheet } = tableOf(log, found.id);
+  const inputs = inputsOf(positions);
+  if (!isWhole(found, inputs, places)) throw changedSince(table.name);
   const rows = [...found.rows.keys()];
-  const cut = cutRows(rows.filter(isRow), body.rowCount, places);
-  const blanked = rows.flatMap((row) => {
+  const { rowCount } = found.body;
+  const cut = cutRows(rows.filter(isRow), rowCount, places);
+  const [keyColumn] = table.columns;
+  const writes = rows.flatMap((row) => {
     if (isRow(row) && cut.has(row)) return [];
-    const columns = isRow(row) ? inputs : inputs.filter(([{ id }]) => row.cells[id] !== undefined);
-    return columns.map(([, at]) => ({ position: places.at(row), at }));
+    const held: readonly unknown[] = found.rows.get(row)?.values[0] ?? [];
+    const line = inputs.flatMap(([column, at]): readonly (readonly [number, PlannedCell])[] => {
+      const was = held[at] === "" ? undefined : (held[at] as RowValue);
+      if (isRow(row) || row.cells[column.id] !== undefined) return [[at, { was, becomes: undefined }]];
+      return column === keyColumn ? [[at, { was, becomes: was }]] : [];
+    });
+    return [rowWrite(sheet.name, { table: table.name, position: places.at(row) }, new Map(line))];
   });
+  const at = (role: ColumnDefinition["role"]): readonly number[] =>
+    [...positions].flatMap(([column, place]) => (column.role === role ? [place] : [])).sort((a, b) => a - b);
+  const size = { table: table.name, sheet: sheet.name, rowCount, extra: -cut.size };
   return {
-    signature: JSON.stringify([found.id, body.rowCount, found.headers.values, blanked, cut.size]),
-    sizes: cut.size === 0 ? [] : [{ table, extra: -cut.size, wanted: body.rowCount - cut.size }],
-    cells: blanked.map(({ position, at }) => ({
-      range: () => cellsOfRow(table, position, at, 1),
-      write: (range) => {
-        range.clear("Contents");
-      },
-    })),
+    sizes: cut.size === 0 ? [] : [{ ...size, inputs: at("input"), computed: at("computed") }],
+    writes,
+    copies: [],
   };
 }
 
@@ -168,21 +163,24 @@ function removalPlanner(log: LogDefinition, { rows, fills, changes }: Receipt): 
     return () => {
       refuseIfReadOnly(context.workbook);
       const system = systemOf(unitCell.values[0]?.[0]);
-      const withInputs = tables.map((found) => ({ found, inputs: inputsOf(found, log, system) }));
-      for (const { found, inputs } of withInputs) {
+      const placed = tables.map((found) => {
+        const { table, sheet } = tableOf(log, found.id);
+        return { found, positions: columnPositions(table, sheet.name, found.headers.values[0] ?? [], system) };
+      });
+      for (const { found, positions } of placed) {
         const keys = columnValues(found.keys);
         for (const row of found.rows.keys()) {
-          const key = keyOf(row, inputs);
+          const key = keyOf(row, inputsOf(positions));
           if (key !== undefined) places.look(row, key, keys);
         }
       }
       places.settle();
       const undo = planChanges(changed, log, system, changePlaces);
-      const removals = withInputs.map(({ found, inputs }) => planRemoval(found, log, inputs, places));
+      const removals = placed.map(({ found, positions }) => planRemoval(found, log, positions, places));
       return {
-        signature: JSON.stringify([...removals, ...undo].map(({ signature }) => signature)),
         sizes: removals.flatMap(({ sizes }) => sizes),
-        cells: [...removals.flatMap(({ cells }) => cells), ...undo],
+        writes: [...removals.flatMap(({ writes }) => writes), ...undo],
+        copies: [],
       };
     };
   };
@@ -191,9 +189,9 @@ function removalPlanner(log: LogDefinition, { rows, fills, changes }: Receipt): 
 /**
  * Takes one entry back: its rows are emptied (cut off where the table had grown for them), the cells
  * that it filled in are blank again, those that it changed hold what they held before. Its rows are found by their
- * keys, wherever they stand by now. One read trip, one write trip as a rule. Throws a LogProblem, with nothing
+ * keys, wherever they stand by now. One read trip, one write trip, one that clears what was cut off. Throws a LogProblem, with nothing
  * changed, where any of its cells holds something else by now.
  */
 export async function removeEntry(context: Excel.RequestContext, log: LogDefinition, receipt: Receipt): Promise<void> {
-  await writeSurely(context, removalPlanner(log, receipt), () => Promise.resolve());
+  await writeSurely(context, removalPlanner(log, receipt));
 }

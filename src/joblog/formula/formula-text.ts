@@ -5,7 +5,7 @@ import type { TableId } from "./log-types.ts";
 export interface References {
   /** This row's cell of a column of the same table: `Readings[[#This Row],[pH as read]]`. */
   readonly here: (column: string) => string;
-  /** This row's cells from one column to another: `Readings[[#This Row],[pH as read]:[Sample, °F]]`. */
+  /** This row's cells from one column to another: `Readings[[#This Row],[pH as read]:[Sample temp, °F]]`. */
   readonly hereTo: (first: string, last: string) => string;
   /** A whole data column of any table: `Readings[[#Data],[pH as read]]`. */
   readonly all: (table: TableId, column: string) => string;

@@ -1,16 +1,17 @@
-import { unitConvert } from "../../../functions/units/unit-convert.ts";
-import { joined } from "./arithmetic.ts";
-import { call } from "./calls.ts";
+import { fromSi, toSi } from "../../core/units/convert.ts";
+import { unitBySymbol } from "../../core/units/find-unit.ts";
 import { when } from "./choices.ts";
 import { is } from "./conditions.ts";
 import type { Expression } from "./expression.ts";
 import type { Log } from "./log-names.ts";
 
-/** How many liters one unit of volume of the log is: the US and the imperial gallon need their country, the liter has none. */
+function litersIn(symbol: string): number {
+  return fromSi(toSi(1, unitBySymbol(symbol, "volume")), unitBySymbol("L", "volume"));
+}
+
+/** How many liters one unit of volume of the log is. As figures: a function would stand between others that wait for it. */
 export function litersInUnit({ named: { unitSystem } }: Log): Expression {
-  return call(unitConvert, {
-    value: 1,
-    from: when(is(unitSystem, "metric"), "L").otherwise(joined(unitSystem, " gal")),
-    to: "L",
-  });
+  return when(is(unitSystem, "metric"), 1)
+    .when(is(unitSystem, "imperial"), litersIn("imperial gal"))
+    .otherwise(litersIn("US gal"));
 }

@@ -18,6 +18,7 @@ export interface LogTables {
     readonly displacement: number;
     readonly heater: number;
     readonly dragOut: number;
+    readonly height: number;
     readonly note: string;
     readonly workingVolume: number;
     readonly volumePerDepth: number;
@@ -49,6 +50,8 @@ export interface LogTables {
     readonly lot: string;
     readonly sdsOnFile: "yes" | "no";
     readonly unitPrice: number;
+    readonly labelHighest: number;
+    readonly bathsAboveLabel: number;
   };
   readonly baths: {
     readonly bath: string;
@@ -78,7 +81,9 @@ export interface LogTables {
     readonly hardnessDose: number;
     readonly alkalinityDose: number;
     readonly plannedDose: number;
+    readonly filledVolume: number;
     readonly strengthReached: string;
+    readonly labelCheck: "within the label" | "strength wanted is above the label's highest" | "more poured than the label's highest takes";
     readonly baselineReadings: number;
     readonly baselineState: string;
     readonly lastReadingAt: number;
@@ -94,13 +99,17 @@ export interface LogTables {
     readonly drained: number;
     readonly hardnessNow: number;
     readonly bicarbonateBrought: number;
+    readonly alkaliBrought: number;
     readonly ratioFirst: number;
     readonly ratioLast: number;
     readonly ageSignal: string;
     readonly tankRow: number;
     readonly waterRow: number;
     readonly concentrateRow: number;
+    readonly labelHighest: number;
     readonly builderUsed: "unknown" | "hydroxide" | "silicate" | "carbonate" | "phosphate";
+    readonly watersUntested: number;
+    readonly solutionLeft: number;
     readonly dropUsed: number;
     readonly baselineAsRead: number;
     readonly alkalinityUsed: string;
@@ -155,8 +164,15 @@ export interface LogTables {
     readonly checkRow: number;
     readonly checkBefore: number;
     readonly checkAfter: number;
+    readonly nextCheckRow: number;
+    readonly errorLeft: number;
     readonly errorBefore: number;
     readonly errorAfter: number;
+    readonly judged: string;
+    readonly judgedAsRead: string;
+    readonly cameBack: "recovered" | "short" | "over";
+    readonly cameBackAsRead: "recovered" | "short" | "over";
+    readonly topUpFirst: number;
     readonly bathRow: number;
     readonly lastConcentrate: number;
     readonly counted: number;
@@ -193,6 +209,8 @@ export interface LogTables {
     readonly runningTotal: number;
     readonly recovery: "recovered" | "short" | "over";
     readonly nextAddition: number;
+    readonly volumeAfter: number;
+    readonly room: "fits" | "over the fill line" | "over the rim";
     readonly evaporated: number;
     readonly carriedOut: number;
     readonly concentrateDue: number;
@@ -201,6 +219,8 @@ export interface LogTables {
     readonly bathRow: number;
     readonly waterRow: number;
     readonly price: number;
+    readonly lastLevelAt: number;
+    readonly lastLevel: number;
     readonly waterBefore: number;
     readonly levelLoss: number;
     readonly dragOut: number;
@@ -316,7 +336,8 @@ export interface LogTables {
     readonly left: number;
     readonly key: string;
     readonly nextAt: number;
-    readonly nextDrift: number;
+    readonly foundGrowth: number;
+    readonly leftGrowth: number;
   };
   readonly care: {
     readonly id: string;
@@ -396,6 +417,7 @@ export interface LogTables {
     readonly acid: "citric" | "sodium bisulfate" | "hydrochloric" | "sulfuric" | "acetic";
     readonly purity: number;
     readonly target: number;
+    readonly acidUnit: string;
     readonly acidNeeded: number;
     readonly corrosive: "yes" | "no";
     readonly stage1: number;
@@ -419,8 +441,11 @@ export interface LogTables {
     readonly initials: string;
     readonly note: string;
     readonly temperature: number;
-    readonly acidBasis: string;
+    readonly acidBasis: "titration" | "water and concentrate logged: an estimate" | "concentrate logged, water not tested: a minimum" | "pH alone: a minimum";
     readonly firstStage: number;
+    readonly alkalinityLogged: number;
+    readonly acidByAlkali: number;
+    readonly acidByPh: number;
     readonly lowUsed: number;
     readonly highUsed: number;
     readonly permitUsed: number;

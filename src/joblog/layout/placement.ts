@@ -167,7 +167,7 @@ function placeCharts(
 }
 
 function cautionLinesOf({ caution }: SheetDefinition): readonly string[] {
-  return caution === undefined ? [] : linesOf(caution, cautionWidth);
+  return caution === undefined ? [] : caution.split("\n").flatMap((one) => linesOf(one, cautionWidth));
 }
 
 /** Where the n-th chart of a sheet of charts stands, its field in the row above. */

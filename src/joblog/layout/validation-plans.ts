@@ -39,7 +39,7 @@ function messageFor(header: string, rule: ValidationRule, type: ContentType): st
     case "list":
       return `${header}: choose one of ${rule.choices.join(", ")}.`;
     case "list of area":
-      return `${header}: choose one that stands on the sheet ${rule.sheet}. Enter it there first if it is new.`;
+      return `${header}: choose one from the sheet ${rule.sheet}. If it is new, enter it there first.`;
     case "number between":
       return `${header}: type a number from ${String(rule.low)} to ${String(rule.high)}, without a unit.`;
     case "date from":

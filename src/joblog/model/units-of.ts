@@ -51,6 +51,9 @@ export const depthLimits: LimitsOf = {
   imperial: { low: 0, high: 400 },
 };
 
+/** Levels are read to a tenth or so, and a hot bath loses a little all the time: a difference of less says nothing (common practice, no source). */
+export const leastLevel = { US: 0.5, metric: 1.5, imperial: 0.5 } as const;
+
 export const areaLimits: LimitsOf = {
   US: { low: 0, high: 10_000 },
   metric: { low: 0, high: 1000 },

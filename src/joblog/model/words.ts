@@ -73,6 +73,8 @@ export const readingVerdict = {
   hold: "hold",
   near: "near",
   topUp: "top up",
+  /** After a top-up: above the trigger, and short of the baseline all the same. */
+  notBack: "not back yet",
   reRead: "re-read",
   above: "above baseline",
   baseline: "baseline",
@@ -114,6 +116,24 @@ export const meterVerdict = {
 
 /** How a bath came back after an addition. */
 export const recovery = { recovered: "recovered", short: "short", over: "over" } as const;
+
+/** A strength held to the highest that the concentrate's label names. */
+export const labelCheck = {
+  within: "within the label",
+  wanted: "strength wanted is above the label's highest",
+  poured: "more poured than the label's highest takes",
+} as const;
+
+/** Whether what went in fits the tank. */
+export const tankRoom = { fits: "fits", overLine: "over the fill line", overRim: "over the rim" } as const;
+
+/** What the acid of a release was worked out from. */
+export const acidBases = {
+  titration: "titration",
+  logged: "water and concentrate logged: an estimate",
+  partly: "concentrate logged, water not tested: a minimum",
+  ph: "pH alone: a minimum",
+} as const;
 
 /** Why a bath may be past topping up. */
 export const changeOut = {

@@ -37,7 +37,7 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
     <section className={page.page} aria-label="Claims">
       <div>
         <h2 ref={heading} tabIndex={-1} className={page.title}>
-          Who bears a bath
+          Who pays for a bath
         </h2>
         <p className={page.quiet}>The log prices concentrate and water; add what else the bath cost.</p>
       </div>

@@ -50,7 +50,7 @@ function leftOutFinding(log: LogSnapshot, bath: string, basis: string): readonly
   if (typeof count !== "number" || count === 0) return [];
   if (count < 0)
     return [
-      { tone: "act", text: "A claim stands twice in the list of shares. Delete one of its lines on the sheet Costs." },
+      { tone: "act", text: "A claim is listed twice among the shares. Delete one of its lines on the sheet Costs." },
     ];
   const lines = leftOut(log, bath, basis);
   return [
@@ -116,7 +116,7 @@ function findingsOf(log: LogSnapshot, bath: string, basis: string, shares: reado
       ? [
           {
             tone: "act",
-            text: `${money(notAllocated)} is borne by nobody yet. Give every cost line a bath and an account, and every addition an account (sheets Costs and Additions).`,
+            text: `${money(notAllocated)} is not charged to anyone yet. Give every cost line a bath and an account, and every addition an account (sheets Costs and Additions).`,
           } as const,
         ]
       : []),
@@ -133,7 +133,9 @@ function findingsOf(log: LogSnapshot, bath: string, basis: string, shares: reado
         : [];
     }),
   ];
-  return open.length > 0 ? open : [{ tone: "good", text: "Every cost of this bath is borne, to the cent." }];
+  return open.length > 0
+    ? open
+    : [{ tone: "good", text: "Every cost of this bath is charged to someone, to the cent." }];
 }
 
 /** Undefined as long as no bath and basis are chosen in the log. */

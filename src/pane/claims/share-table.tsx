@@ -34,7 +34,7 @@ export function ShareTable({ result }: { readonly result: ShareResult }): React.
     ["Shared out", total],
     ["To share out", pool],
     ["Difference", difference],
-    ["Borne by the shop", shop],
+    ["Paid by the shop", shop],
   ];
   return (
     <section className={page.page} aria-label="Shares">

@@ -6,7 +6,7 @@ export function ProblemCount({ count }: { readonly count: number }): React.JSX.E
   if (count === 0) return null;
   return (
     <p role="alert" className={page.wrong}>
-      {count === 1 ? "One thing to put right above." : `${String(count)} things to put right above.`}
+      {count === 1 ? "1 problem above." : `${String(count)} problems above.`}
     </p>
   );
 }

@@ -149,7 +149,7 @@ function readText(column: AnyInput, typed: string): InputReading {
     };
   if (column.key !== true) return { read: "value", value: text };
   if (unseen.test(text))
-    return problem(column, text, "holds a character that cannot be seen. Type it anew instead of pasting it.");
+    return problem(column, text, "holds a character that cannot be seen. Type it instead of pasting it.");
   return isKeyText(text)
     ? { read: "value", value: text }
     : problem(column, text, `cannot be looked up. Allowed: ${keyTextAllowed}.`);

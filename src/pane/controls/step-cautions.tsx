@@ -4,8 +4,7 @@ import { cautionsOfForm } from "../../core/safety/caution-places.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({
-  folded: { paddingBottom: 0 },
-  short: { margin: 0 },
+  folded: { paddingTop: 0, paddingBottom: 0 },
   summary: {
     cursor: "pointer",
     padding: `${tokens.spacingVerticalM} 0`,
@@ -21,24 +20,28 @@ interface Props {
   readonly own?: string | undefined;
 }
 
-/** The cautions of a step: short, so that the fields stay in sight; in full when opened. */
-export function StepCautions({ of, own }: Props): React.JSX.Element | null {
+/** The cautions of a step in their short form, so that the fields stay in sight. */
+export function ShortCautions({ of, own }: Props): React.JSX.Element | null {
+  const page = usePageStyles();
+  const short = cautionsOfForm(of)?.first.map((one) => one.short) ?? [];
+  const said = [...(own === undefined ? [] : [own]), ...short];
+  return said.length === 0 ? null : <p className={page.caution}>{said.join(" ")}</p>;
+}
+
+/** The same in full, folded: it stands after the fields, so that the first of them is one Tab away. */
+export function AllCautions({ of }: Pick<Props, "of">): React.JSX.Element | null {
   const page = usePageStyles();
   const styles = useStyles();
   const said = cautionsOfForm(of);
-  if (said === undefined) return own === undefined ? null : <p className={page.caution}>{own}</p>;
-  const short = said.first.map((one) => one.short);
+  if (said === undefined) return null;
   return (
-    <div className={mergeClasses(page.caution, styles.folded)}>
-      <p className={styles.short}>{[...(own === undefined ? [] : [own]), ...short].join(" ")}</p>
-      <details>
-        <summary className={styles.summary}>All cautions of this step</summary>
-        <ul className={mergeClasses(page.list, styles.list)}>
-          {said.all.map(({ text }) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ul>
-      </details>
-    </div>
+    <details className={mergeClasses(page.caution, styles.folded)}>
+      <summary className={styles.summary}>All cautions of this step</summary>
+      <ul className={mergeClasses(page.list, styles.list)}>
+        {said.all.map(({ text }) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </details>
   );
 }

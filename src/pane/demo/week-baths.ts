@@ -114,7 +114,8 @@ const release: readonly WeekEvent[] = [
     entry: "release",
     bath: bathOne,
     draft: typed({
-      analyses: "neutralized water: lead 0.08 mg/L (permit 0.5), zinc 0.4 (permit 2.0), lab report on file; sludge apart, in its drum: lead by TCLP 0.8 mg/L",
+      analyses:
+        "neutralized water: lead 0.08 mg/L (permit 0.5), zinc 0.4 (permit 2.0), lab report on file; sludge apart, in its drum: lead by TCLP 0.8 mg/L",
       analysesResult: "within limits",
       releasedAt: march(9, "14:10"),
       releasedVolume: 117.1,

@@ -56,7 +56,12 @@ const rounds: readonly Round[] = [
     at: march(4, "09:45"),
     bath: bathOne,
     initials: "KT",
-    outcomes: { "painted or decorated": "pass", "smooth ceramic or glass": "pass", plastic: "pass", "sealed wood": "pass" },
+    outcomes: {
+      "painted or decorated": "pass",
+      "smooth ceramic or glass": "pass",
+      plastic: "pass",
+      "sealed wood": "pass",
+    },
   },
   {
     at: march(4, "16:00"),

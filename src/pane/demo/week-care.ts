@@ -21,7 +21,12 @@ const care: readonly Care[] = [
   [
     march(4, "13:00"),
     "drain",
-    { amount: 7.5, destination: drum, result: "sludge, from the bottom valve; heaters and ultrasound off", initials: "KT" },
+    {
+      amount: 7.5,
+      destination: drum,
+      result: "sludge, from the bottom valve; heaters and ultrasound off",
+      initials: "KT",
+    },
   ],
   [march(5, "07:20"), "skim", { result: "curd after the hard water", initials: "KT" }],
   [march(5, "07:20"), "filter", { result: "curd after the hard water: two bags; RO tank restored", initials: "KT" }],

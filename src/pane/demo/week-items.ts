@@ -177,7 +177,7 @@ const items: readonly Item[] = [
     "none",
     "not restorable",
     "BURN",
-    "burnt and melted insulation",
+    "burned and melted insulation",
     55,
   ],
   [

@@ -82,7 +82,7 @@ const concentrates: readonly LogRow<"concentrates">[] = [
     builder: "unknown",
     labelLight: "1+36",
     labelMedium: "1+28",
-    labelHeavy: "1+18",
+    labelHeavy: "1+10",
     labelHardness: 60,
     density: 1.04,
     capacity: 2.4,

@@ -90,7 +90,7 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
         <FunctionFormula id={fn.id} />
         {fn.notes.length === 0 ? null : (
           <>
-            <h3 className={styles.heading}>What it does not know</h3>
+            <h3 className={styles.heading}>Limits</h3>
             <ul className={styles.list}>
               {fn.notes.map((note) => (
                 <li key={note}>{note}</li>

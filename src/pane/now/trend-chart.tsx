@@ -200,7 +200,7 @@ export function TrendChart({
             <tr>
               <th scope="col">When</th>
               <th scope="col">pH as read</th>
-              <th scope="col">{`Sample, ${unit}`}</th>
+              <th scope="col">{`Sample temp, ${unit}`}</th>
               <th scope="col">Verdict</th>
             </tr>
           </thead>

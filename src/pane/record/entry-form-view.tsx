@@ -12,7 +12,7 @@ import { FindingsList } from "../controls/findings-list.tsx";
 import { onEscape } from "../controls/on-escape.ts";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { ProblemCount } from "../controls/problem-count.tsx";
-import { StepCautions } from "../controls/step-cautions.tsx";
+import { AllCautions, ShortCautions } from "../controls/step-cautions.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import type { Draft, EntryForm } from "./entry-form.ts";
@@ -125,7 +125,7 @@ export function EntryFormView({
             : "Taken back: nothing of this entry is in the log now. Correct it and record it again, or leave it."}
         </p>
       </div>
-      <StepCautions of={form.id} own={form.caution} />
+      <ShortCautions of={form.id} own={form.caution} />
       {blocked === undefined ? null : (
         <div role="alert" className={page.page}>
           <p className={page.caution}>{blocked.why}</p>
@@ -137,7 +137,7 @@ export function EntryFormView({
               onOpen(blocked.first.id);
             }}
           >
-            {`Go to the ${blocked.first.title.toLowerCase()}`}
+            {`Go to: ${blocked.first.title}`}
           </Button>
         </div>
       )}
@@ -180,8 +180,9 @@ export function EntryFormView({
         disabled={blocked !== undefined}
         {...(writing ? { icon: <Spinner size="tiny" /> } : {})}
       >
-        {writing ? "Writing…" : asking ? "Record it all the same" : form.submit}
+        {writing ? "Writing…" : asking ? "Record it anyway" : form.submit}
       </Button>
+      <AllCautions of={form.id} />
     </form>
   );
 }

@@ -103,7 +103,7 @@ function rowsOf(table: FileTable, system: UnitSystem) {
         const names = rows.map((row) => String(row[key] ?? "").toLowerCase());
         const again = rows.filter((_, index) => names[index] !== "" && names.indexOf(names[index] ?? "") < index);
         for (const name of new Set(again.map((row) => String(row[key]))))
-          found.addIssue(`${one} ${name}: stands twice.`);
+          found.addIssue(`${one} ${name}: is listed twice.`);
       },
       { when: ({ value }) => Array.isArray(value) && value.every(isEntry) },
     ),

@@ -43,12 +43,16 @@ function ofTank({ filled, key, changed, log, system }: Row<"tanks">): readonly F
     system,
   });
   const baths = bathsWith(log, "tank", key);
+  const height = filled.number("height");
   const measured = (["length", "width", "fillDepth", "displacement"] as const).some((id) => changed.includes(id));
   return [
     volume.known
       ? { tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` }
       : { tone: "act", text: volume.why },
-    ...(measured && baths !== "" ? [{ tone: "watch", text: `Worked out anew with it: ${baths}.` } as const] : []),
+    ...(height !== undefined && height < depth
+      ? [{ tone: "act", text: "The inside height ends below the fill line: measure both from the floor." } as const]
+      : []),
+    ...(measured && baths !== "" ? [{ tone: "watch", text: `Recalculated with it: ${baths}.` } as const] : []),
   ];
 }
 
@@ -101,7 +105,7 @@ function ofConcentrate({ filled, key, changed, log, system }: Row<"concentrates"
       ? [
           {
             tone: "watch",
-            text: `Past additions are worked out and priced anew: ${baths}. For a delivery at another price, add one of its own name.`,
+            text: `Past additions are recalculated and repriced: ${baths}. For a delivery at another price, add one of its own name.`,
           } as const,
         ]
       : []),
@@ -120,7 +124,7 @@ function ofStock({ filled, key, log, system }: Row<"stockBalance">): readonly Fi
     return [
       {
         tone: "plain",
-        text: "Nothing of it has gone into a bath yet: the reorder point follows with the first days of use.",
+        text: "None has been used yet: the reorder point follows with the first days of use.",
       },
     ];
   const point = askNumber(reorderPoint, { daily_use: use, lead_days: lead, safety });

@@ -39,7 +39,7 @@ function Refusal({ problems }: { readonly problems: readonly string[] }): React.
   const styles = useStyles();
   return (
     <div role="alert" className={page.caution}>
-      <p className={page.quiet}>Nothing was taken over:</p>
+      <p className={page.quiet}>Nothing was loaded:</p>
       <ul className={styles.list}>
         {problems.map((problem) => (
           <li key={problem}>{problem}</li>
@@ -65,7 +65,7 @@ export function ShopFileCard({ log, system, refresh }: Props): React.JSX.Element
     await saveShop.run(plan.changes);
     setReading(undefined);
     await refresh();
-    return `Taken over: ${countOf(plan.lines.length, "change")}.`;
+    return `Loaded: ${countOf(plan.lines.length, "change")}.`;
   };
   return (
     <section className={page.page} aria-label="Shop defaults as a file">
@@ -99,7 +99,7 @@ export function ShopFileCard({ log, system, refresh }: Props): React.JSX.Element
         className={page.big}
         onClick={() => input.current?.click()}
       >
-        Take over from a file
+        Load from a file
       </Button>
       {reading?.read === "refused" ? <Refusal problems={reading.problems} /> : null}
       {plan === undefined ? null : (
@@ -126,7 +126,7 @@ export function ShopFileCard({ log, system, refresh }: Props): React.JSX.Element
             void attempt.start(take);
           }}
         >
-          {attempt.busy ? "Writing…" : "Change the log so"}
+          {attempt.busy ? "Writing…" : "Apply these changes"}
         </Button>
       )}
       <AttemptOutcome attempt={attempt} />

@@ -9,7 +9,7 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { stockLevel } from "../../joblog/model/words.ts";
-import { StepCautions } from "../controls/step-cautions.tsx";
+import { AllCautions, ShortCautions } from "../controls/step-cautions.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { EntryFormView } from "../record/entry-form-view.tsx";
@@ -213,7 +213,8 @@ function ShopPage({ context, refresh, said, recorded, returned, onOpen, onTakenB
           <TypedOverFormulas onRepaired={refresh} />
         </div>
       </details>
-      <StepCautions of="shop" />
+      <ShortCautions of="shop" />
+      <AllCautions of="shop" />
     </section>
   );
 }

@@ -46,7 +46,7 @@ export function MendReport({
         {columnsByTable(report).map(([table, headers]) => (
           <li key={table}>{`New in ${table}: ${headers.join("; ")}.`}</li>
         ))}
-        {rewritten === 0 ? null : <li>{`${counted(rewritten, "formula was", "formulas were")} written anew.`}</li>}
+        {rewritten === 0 ? null : <li>{`${counted(rewritten, "formula was", "formulas were")} rewritten.`}</li>}
       </ul>
     </section>
   );

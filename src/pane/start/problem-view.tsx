@@ -51,7 +51,7 @@ export function ProblemView({ problem, onReadAgain }: Props): React.JSX.Element 
       {work.problem === undefined ? null : <ProblemBar problem={work.problem} />}
       {problem instanceof DamagedLog ? (
         <p className={page.quiet}>
-          {`“${mendLog.name}” puts the lost part back and mends formulas that need it. Cells that were typed come back blank: only undoing brings back what stood in them.`}
+          {`“${mendLog.name}” puts the lost part back and repairs formulas that need it. Cells that were typed come back blank: only undo brings back what was in them.`}
         </p>
       ) : null}
       {help === undefined || Icon === undefined ? null : (

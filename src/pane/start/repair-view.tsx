@@ -53,8 +53,8 @@ export function UnknownFunctions({ onRepaired }: Pick<Props, "onRepaired">): Rea
   return (
     <RepairView onRepaired={onRepaired}>
       <div role="status" className={page.caution}>
-        Some cells of the log show #NAME?: Excel did not know the BATH functions when it stored them. Repairing writes
-        the formulas anew and leaves your entries alone.
+        Some cells of the log show #NAME?: Excel did not know the BATH functions when it stored them. Repair rewrites
+        the formulas and leaves your entries alone.
       </div>
     </RepairView>
   );
@@ -66,8 +66,8 @@ export function TypedOverFormulas({ onRepaired }: Pick<Props, "onRepaired">): Re
   return (
     <RepairView onRepaired={onRepaired}>
       <p className={page.quiet}>
-        Was something typed over a formula? Repairing writes every formula of the log anew and lists what it replaced.
-        Your entries stay.
+        Was something typed over a formula? Repair rewrites every formula in the log and lists what it replaced. Your
+        entries stay.
       </p>
     </RepairView>
   );

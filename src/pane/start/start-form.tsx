@@ -21,7 +21,7 @@ import { startLog } from "./start-log.ts";
 const systemWords: Readonly<Record<UnitSystem, string>> = {
   US: "US: US gallons, inches, °F",
   metric: "Metric: liters, centimeters, °C",
-  imperial: "Imperial: imperial gallons, inches, °C",
+  imperial: "Imperial: imperial gallons, inches, °C (thermometers there read °C)",
 };
 
 /** What was typed into the form, kept by whoever shows it. */

@@ -163,7 +163,7 @@ export function StartView({ onBuilt, onAdopt }: Props): React.JSX.Element {
     {
       id: "adopt",
       name: adoptSheet.name,
-      about: "Take over rows that you kept by hand. Your sheet is not changed.",
+      about: "Bring in rows that you kept by hand. Your sheet is not changed.",
       Icon: adoptSheet.icon,
       choose: () => {
         go("adopt");

@@ -35,7 +35,7 @@ export const neutralizingSketch: Sketch = {
     {
       key: "titrated",
       label: "Titrated alkalinity, mg/L",
-      hint: "To pH 4.5, as calcium carbonate; 1 meq/L is 50. Left out, the amount is a minimum.",
+      hint: "To pH 4.5, as calcium carbonate; 1 meq/L is 50. If blank, you get a minimum only.",
     },
   ],
   proposals: ({ log, bath }) => {

@@ -4,7 +4,7 @@ import { useState } from "react";
 import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { FindingsList } from "../controls/findings-list.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
-import { StepCautions } from "../controls/step-cautions.tsx";
+import { AllCautions, ShortCautions } from "../controls/step-cautions.tsx";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { putInSheet } from "../functions/put-in-sheet.ts";
@@ -163,7 +163,12 @@ export function SketchCard({
         <span className={styles.purpose}>{sketch.purpose}</span>
       </summary>
       <div className={styles.body}>
-        {sketch.step === undefined ? null : <StepCautions of={sketch.step} />}
+        {sketch.step === undefined ? null : (
+          <>
+            <ShortCautions of={sketch.step} />
+            <AllCautions of={sketch.step} />
+          </>
+        )}
         <div className={styles.fields}>
           {sketch.fields(context).map((field) => (
             <SketchFieldView

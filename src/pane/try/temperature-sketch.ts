@@ -16,7 +16,7 @@ export const temperatureSketch: Sketch = {
   purpose: "What the same bath reads at another temperature with a perfect meter, and whether that calls for a top-up.",
   fields: ({ system }) => [
     { key: "ph", label: "Reading, pH" },
-    { key: "from", label: `Sample, ${temperatureUnit[system]}` },
+    { key: "from", label: `Sample temp, ${temperatureUnit[system]}` },
     { key: "baseline", label: "Baseline pH" },
     { key: "to", label: `Baseline read at, ${temperatureUnit[system]}` },
     { key: "builder", label: "Builder", choices: builders },

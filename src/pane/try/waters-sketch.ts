@@ -84,7 +84,7 @@ export const watersSketch: Sketch = {
       { key: "volume", label: `Bath, ${volumeUnit[context.system]}` },
       {
         key: "capacity",
-        label: "Sequestering capacity, mg/mL",
+        label: "Hardness capacity, mg/mL",
         hint: "Of the concentrate, from its maker or a jar test.",
       },
       { key: "labelHardness", label: "Label covers hardness to, mg/L" },

@@ -13,7 +13,7 @@ import { registerRound } from "./functions/excel-round.ts";
 import type { FunctionsMetadata } from "./functions/metadata.ts";
 import { functionBookKey, registerFunctions } from "./functions/register.ts";
 import { ensureGroupBy, type Model, type OSpreadsheet, prepareLibrary } from "./library.ts";
-import { makeOffice } from "./office.ts";
+import { makeOffice, type OfficeState, usualOffice } from "./office.ts";
 import { restoreWorkbook, type SavedWorkbook, saveWorkbook } from "./save.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
@@ -29,6 +29,8 @@ export interface Host {
   readonly Excel: typeof Excel;
   readonly Office: typeof Office;
   readonly CustomFunctions: typeof CustomFunctions;
+  /** What Office says of itself and was told. */
+  readonly office: OfficeState;
   readonly OfficeExtension: { readonly Error: typeof ExcelError };
   /** The open workbook; `restore` replaces it. */
   readonly workbook: Workbook;
@@ -79,9 +81,11 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
     Error: CustomFunctionError,
     ErrorCode: errorCodes,
   };
+  const office = usualOffice();
   return {
+    office,
     Excel: excelNamespace(session),
-    Office: makeOffice(() => exportFile(session.workbook.grid.model)),
+    Office: makeOffice(() => exportFile(session.workbook.grid.model), office),
     CustomFunctions: customFunctions as unknown as typeof CustomFunctions,
     OfficeExtension: { Error: ExcelError },
     session,

@@ -10,6 +10,8 @@ export type ErrorCode =
   | "ItemNotFound"
   | "NotImplemented"
   | "PropertyNotLoaded"
+  | "RequestPayloadSizeLimitExceeded"
+  | "ResponsePayloadSizeLimitExceeded"
   | "ValueNotLoaded";
 
 /** What a failed sync rejects with; stands for OfficeExtension.Error. */

@@ -1,7 +1,20 @@
 import { guard } from "./excel/requests/guard.ts";
 
-/** Requirement sets that the stand-in claims: the floor that the manifest asks for. */
-const sets: Readonly<Record<string, number>> = { ExcelApi: 1.14, CustomFunctionsRuntime: 1.3, SharedRuntime: 1.1 };
+/** What of Office is the host's own to say, for the add-in to ask or to set. */
+export interface OfficeState {
+  /** Requirement sets by name, with the highest version that is there. */
+  readonly sets: Map<string, number>;
+  /** What the workbook does with the add-in when it is opened next. */
+  startup: "None" | "Load";
+}
+
+/** The floor that the manifest asks for, and files, which the grid hands over. */
+export function usualOffice(): OfficeState {
+  const sets = new Map(
+    Object.entries({ ExcelApi: 1.14, CustomFunctionsRuntime: 1.3, SharedRuntime: 1.1, File: 1.1, CompressedFile: 1.1 }),
+  );
+  return { sets, startup: "None" };
+}
 
 type FileCallback = (
   result:
@@ -36,10 +49,10 @@ function documentOf(exported: () => Promise<Uint8Array>): unknown {
 }
 
 /** The part of Office's common API that the add-in asks; `exported` gives the workbook as a file. */
-export function makeOffice(exported: () => Promise<Uint8Array>): typeof Office {
+export function makeOffice(exported: () => Promise<Uint8Array>, state: OfficeState): typeof Office {
   const info = { host: "Excel", platform: "OfficeOnline" };
   const requirements = guard("RequirementSetSupport", {
-    isSetSupported: (name: string, version = "1.1"): boolean => Number(version) <= (sets[name] ?? 0),
+    isSetSupported: (name: string, version = "1.1"): boolean => Number(version) <= (state.sets.get(name) ?? 0),
   });
   const context = guard("Office.context", {
     requirements,
@@ -64,7 +77,10 @@ export function makeOffice(exported: () => Promise<Uint8Array>): typeof Office {
     },
     actions: guard("Office.actions", { associate: (): void => undefined }),
     addin: guard("Office.addin", {
-      setStartupBehavior: (): Promise<void> => Promise.resolve(),
+      setStartupBehavior: (behavior: OfficeState["startup"]): Promise<void> => {
+        state.startup = behavior;
+        return Promise.resolve();
+      },
       showAsTaskpane: (): Promise<void> => Promise.resolve(),
       hide: (): Promise<void> => Promise.resolve(),
     }),

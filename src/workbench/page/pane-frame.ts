@@ -14,7 +14,7 @@ export function arrangePane(): void {
   const desk = pane.parentElement;
   const divider = element("divider");
   const toggle = element("pane-toggle");
-  if (desk === null) throw new Error("The pane stands nowhere.");
+  if (desk === null) throw new Error("This page has no place for the pane.");
   let width = usual;
   const widest = (): number => Math.max(narrowest, Math.round(window.innerWidth * 0.7));
   const setWidth = (wanted: number): void => {

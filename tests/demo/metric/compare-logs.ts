@@ -1,7 +1,7 @@
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import type { Cells, ColumnDefinition, RowValue, UnitOf } from "../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { priceByVolume, volume } from "../../../src/joblog/model/units-of.ts";
+import { mass, priceByVolume, volume } from "../../../src/joblog/model/units-of.ts";
 import { inOtherUnit, type OtherSystem } from "./conversion.ts";
 import { temperatureDifferences } from "./week-in.ts";
 
@@ -15,6 +15,9 @@ const unitsUnsaid: Readonly<Record<string, UnitOf>> = {
   "readings.roundAmount": volume,
 };
 
+/** Columns that name a unit in words. */
+const unitsNamed: Readonly<Record<string, readonly UnitOf[]>> = { "releases.acidUnit": [mass, volume] };
+
 /** The one cell that is not compared. */
 const namesTheSystem = "unitSystem";
 
@@ -25,6 +28,8 @@ function differs(
   to: OtherSystem,
   id: string,
 ): boolean {
+  const named = unitsNamed[id];
+  if (named !== undefined && ours !== undefined) return !named.some((one) => one.US === ours && one[to] === theirs);
   if (typeof ours !== "number" || typeof theirs !== "number") return ours !== theirs;
   const expected = inOtherUnit(ours, unit, to, temperatureDifferences.includes(id) ? "difference" : "figure");
   return !(Math.abs(theirs - expected) <= tolerance * Math.max(1, Math.abs(expected)));

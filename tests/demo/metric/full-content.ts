@@ -30,6 +30,7 @@ const moreRows: LogContent["rows"] = {
 
 /** Cells that the invented week leaves blank, in every row of their table. */
 const moreCells: { readonly [Table in TableId]?: LogRow<Table> } = {
+  tanks: { height: 29 },
   waters: { price: 0.031 },
   baths: { builder: "carbonate" },
   items: { restoreCost: 40 },

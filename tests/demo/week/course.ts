@@ -21,16 +21,16 @@ const count = {
 
 /** Now's sentence at some moments of the week. */
 const sentences: readonly (readonly [moment: string, sentence: RegExp])[] = [
-  [march(1, "07:30"), /^Bench test: try the bath at 1\+36/],
+  [march(1, "07:30"), /^Bench test: try the bath at 1\+35\.7/],
   [march(1, "09:10"), /not passed on plastic \(partial\), sealed wood \(fail\): 0\.95 gal more reaches 1\+28/],
   [march(1, "09:40"), /^Baseline: .* take three readings/],
-  [march(2, "14:10"), /^Carry on: 0\.43 pH above the trigger/],
+  [march(2, "14:10"), /^Keep going: 0\.43 pH above the trigger/],
   [march(3, "16:35"), /^Near the trigger: 0\.03 pH above the trigger/],
   [march(4, "08:10"), /^Top up: add 1\.39 gal/],
   [march(4, "08:20"), /^Top up: add 1\.39 gal, mix, read again/],
   [march(4, "08:35"), /^Mix, then read: 1\.39 gal went in/],
   [march(4, "08:52"), /^Not back yet: 0\.28 pH under the baseline\. Add 1\.39 gal/],
-  [march(4, "09:42"), /^Carry on: 0\.49 pH above the trigger/],
+  [march(4, "09:42"), /^Keep going: 0\.49 pH above the trigger/],
   [march(6, "09:25"), /^Titrate the spent bath, neutralize it in stages/],
   [march(6, "11:35"), /Not released: results awaited/],
   [march(9, "14:25"), /Its release is on record/],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 
+import { lastReadingOf } from "../../../src/advice/bath-facts.ts";
 import { forecast, hoursLeft, learnedTopUp } from "../../../src/advice/forecast.ts";
 import { bench } from "../../../src/joblog/model/words.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
@@ -86,9 +87,30 @@ describe("what a bath's readings and additions foretell", () => {
       benchState: bench.refused,
       plannedDose: 4.178,
     });
-    expect(forecast(log, bath, "US")).toEqual([
-      "A step up is 1 gal more: a fifth less water to a part of concentrate.",
-    ]);
-    expect(forecast(withCells(log, "baths", bath, { plannedDose: 5.5 }), bath, "US")).toEqual([]);
+    const stepUp = "A step up is 1 gal more: 20 % less water per part of concentrate.";
+    expect(forecast(log, bath, "US")).toContain(stepUp);
+    expect(forecast(withCells(log, "baths", bath, { plannedDose: 5.5 }), bath, "US")).not.toContain(stepUp);
+    // At 1+18, the strongest that its label names, there is none.
+    const strongest = withCells(log, "baths", bath, { strength: "1+18", baseDose: 121.175 / 19, labelHighest: 1 / 19 });
+    expect(forecast(strongest, bath, "US").join()).not.toMatch(/step up/);
+  }, 90_000);
+
+  it("is preceded by what somebody typed over a verdict or a state", async () => {
+    const log = await demoLog("2027-03-02T17:00");
+    expect(forecast(log, bath, "US").join()).not.toMatch(/typed over/);
+    const last = lastReadingOf(log, bath)?.cells;
+    const id = String(last?.id);
+    expect(forecast(withCells(log, "readings", id, { verdict: "top up" }), bath, "US")[0]).toBe(
+      `${id} on the sheet Readings shows “top up”, and its formula gives “${String(last?.verdict)}”: the cell was typed over. Shop, Formulas puts it right.`,
+    );
+    // Its helper too.
+    const both = withCells(log, "readings", id, { verdict: "top up", judged: "top up" });
+    expect(forecast(both, bath, "US")[0]).toMatch(/^R\d+ on the sheet Readings shows “top up”/);
+    expect(forecast(withCells(log, "readings", "R006", { verdict: "near" }), bath, "US")[0]).toMatch(
+      /^R006 on the sheet Readings shows “near”/,
+    );
+    expect(forecast(withCells(log, "baths", bath, { state: "closed" }), bath, "US")[0]).toMatch(
+      /^B-T1-0301 on the sheet Baths shows “closed”, and its formula gives/,
+    );
   }, 90_000);
 });

@@ -50,7 +50,7 @@ describe("the next step of the demo bath", () => {
   test("after the first part of the charge it is the bench test", async () => {
     const step = await stepAt("2027-03-01T07:30");
     expect(step.kind).toBe("bench test");
-    expect(step.sentence).toContain("1+36");
+    expect(step.sentence).toContain("1+35.7");
   });
 
   test("after a bench test that failed it names the surfaces and what is missing to the plan", async () => {
@@ -73,7 +73,7 @@ describe("the next step of the demo bath", () => {
 
   test("with a baseline it says how far the last reading is above the trigger", async () => {
     const step = await stepAt("2027-03-02T17:00");
-    expect(step.sentence).toMatch(/^Carry on: 0\.2[0-9] pH above the trigger/);
+    expect(step.sentence).toMatch(/^Keep going: 0\.2[0-9] pH above the trigger/);
     expect(step.urgent).toBe(false);
     expect(step.overdue).toEqual([]);
   });
@@ -122,7 +122,7 @@ describe("the next step of the demo bath", () => {
     const extra = { meterChecks: [mondayCheck], readings: [low] };
     // 1.4 in × 48 × 24 / 231 gal an inch is 6.98 gal.
     expect((await stepAt("2027-03-02T17:00", extra, "2027-03-03T07:20")).overdue).toEqual([
-      "Level 1.4 in under the line: about 6.98 gal of make-up.",
+      "Level 1.4 in under the line: about 6.98 gal to make up.",
     ]);
     const madeUp = {
       id: "A005",
@@ -145,7 +145,7 @@ describe("the next step of the demo bath", () => {
     expect((await stepAt("2027-03-02T17:00", at(24.6), "2027-03-03T07:20")).overdue).toEqual([]);
     // 0.5 in × 48 × 24 / 231 gal an inch is 2.49 gal.
     expect((await stepAt("2027-03-02T17:00", at(24.5), "2027-03-03T07:20")).overdue).toEqual([
-      "Level 0.5 in under the line: about 2.49 gal of make-up.",
+      "Level 0.5 in under the line: about 2.49 gal to make up.",
     ]);
   });
 
@@ -171,11 +171,25 @@ describe("the next step of the demo bath", () => {
     expect(late).toBe("Meter M-1 was last checked 8 days ago: check it in two buffers.");
     // 10.15 in 10.01 is off by 0.14, more than the 0.05 of ASTM D1287.
     const failed = { ...mondayCheck, asFound2: 10.15, asLeft1: undefined, asLeft2: undefined };
-    const [out] = (await stepAt("2027-03-02T17:00", { meterChecks: [failed] })).overdue;
-    expect(out).toMatch(/^Meter M-1: as found out of limits at its last check/);
-    expect(
-      (await stepAt("2027-03-02T17:00", { meterChecks: [{ ...failed, asLeft1: 7, asLeft2: 10.01 }] })).overdue,
-    ).toEqual([]);
+    const out = await stepAt("2027-03-02T17:00", { meterChecks: [failed] });
+    expect(out.kind).toBe("meter check");
+    expect(out.sentence).toMatch(
+      /^Meter M-1: as found out of limits at its last check\. Clean the bulb, adjust, check again/,
+    );
+    // Left 0.14 high, it is no better for having been adjusted.
+    const still = await stepAt("2027-03-02T17:00", { meterChecks: [{ ...failed, asLeft1: 7, asLeft2: 10.15 }] });
+    expect(still.kind).toBe("meter check");
+    const adjusted = { ...failed, asLeft1: 7, asLeft2: 10.01 };
+    const read = await stepAt("2027-03-02T17:00", { meterChecks: [adjusted] });
+    expect(read.overdue).toEqual([]);
+    expect(read.sentence).not.toMatch(/Meter/i);
+    const since = await stepAt("2027-03-02T17:00", {
+      meterChecks: [{ ...adjusted, when: moment("2027-03-02T16:55") }],
+    });
+    expect(since.kind).toBe("reading");
+    expect(since.sentence).toBe(
+      "Read again: meter M-1 was out of limits and has been adjusted since the last reading.",
+    );
   });
 
   test("a bath that was changed out asks for its release until that is on record", async () => {
@@ -300,7 +314,7 @@ describe("after a top-up that fell short of the baseline", () => {
     expect(step.reason).toMatch(/check meter, temperature, mixing and water/);
   });
 
-  test("a recovered bath carries on", async () => {
+  test("a recovered bath keeps going", async () => {
     const back = {
       readings: [...first.readings, reading("R018", "2027-03-04T09:40", 11.39, 77, "after top-up")],
       additions: [
@@ -318,6 +332,6 @@ describe("after a top-up that fell short of the baseline", () => {
         },
       ],
     };
-    expect((await stepAt("2027-03-02T17:00", back, "2027-03-04T09:50")).sentence).toMatch(/^Carry on/);
+    expect((await stepAt("2027-03-02T17:00", back, "2027-03-04T09:50")).sentence).toMatch(/^Keep going/);
   });
 });

@@ -32,7 +32,7 @@ describe("what is pasted past the lists and limits", () => {
     "a pH of %s is no reading: the one before stands, and the row says that it does not count",
     async (ph) => {
       const before = sentenceOf(await demoLog("2027-03-02T17:00"));
-      expect(before).toMatch(/^Carry on: 0\.\d\d pH above the trigger/);
+      expect(before).toMatch(/^Keep going: 0\.\d\d pH above the trigger/);
       const log = await demoLog("2027-03-02T17:00", { readings: [pasted(ph)] });
       expect(sentenceOf(log)).toBe(before);
       const row = log.rows.readings.find(({ cells }) => cells.id === "R900")?.cells;
@@ -90,7 +90,7 @@ describe("what is pasted past the lists and limits", () => {
   it("an accent makes another name, for Excel as for the pane", async () => {
     const log = await demoLog("2027-03-02T17:00", { readings: [{ ...pasted(10.5), bath: "B-T1-0301é" }] });
     expect(rowsOfBath(log, "readings", "B-T1-0301e")).toEqual([]);
-    expect(sentenceOf(log)).toMatch(/^Carry on/);
+    expect(sentenceOf(log)).toMatch(/^Keep going/);
   });
 });
 
@@ -114,7 +114,9 @@ describe("a bath whose costs come to nothing, or less", () => {
     expect(result?.pool).toBe(0);
     expect(result?.shares.map(({ share }) => share)).toEqual(result?.shares.map(() => 0));
     expect(log.fields.sharesCheck).toBe(0);
-    expect(result?.findings).toEqual([{ tone: "good", text: "Every cost of this bath is borne, to the cent." }]);
+    expect(result?.findings).toEqual([
+      { tone: "good", text: "Every cost of this bath is charged to someone, to the cent." },
+    ]);
   });
 
   it("never calls a cost borne whose share is not worked out", async () => {

@@ -7,7 +7,7 @@ import { openLog } from "./prepared-log.ts";
 
 beforeEach(async () => {
   await openLog(firstTwoDays);
-}, 90_000);
+});
 
 async function log(): Promise<LogSnapshot> {
   const snapshot = await readLog();

@@ -13,7 +13,7 @@ let host: Host;
 
 beforeEach(async () => {
   host = await openLog(firstTwoDays);
-}, 30_000);
+});
 
 /** Hides every row of the readings but those of one purpose, as a person does with the filter button. */
 async function hideAllBut(purpose: string): Promise<void> {

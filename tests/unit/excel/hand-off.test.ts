@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 
 import { openHandOffCopy } from "../../../src/excel/hand-off.ts";
+import { handsFileOver, openFile } from "../../../src/excel/open-file.ts";
 import { hasOpenXmlValidator, validateFile } from "../files/open-xml-validator.ts";
 import { partsOf } from "../files/read-parts.ts";
 import { openWorkbook } from "./open-workbook.ts";
@@ -18,6 +19,8 @@ const { JSDOM } = createRequire(import.meta.url)("jsdom") as {
 };
 
 let file: Uint8Array;
+let copyOfFile: Uint8Array;
+let isHandedOver: boolean;
 
 beforeAll(async () => {
   const { window } = new JSDOM();
@@ -38,9 +41,25 @@ beforeAll(async () => {
     opened.push(copy);
   };
   await openHandOffCopy();
-  const [copy] = opened;
-  if (copy === undefined) throw new Error("nothing was opened");
+  const whole = await openFile();
+  host.office.sets.delete("CompressedFile");
+  isHandedOver = handsFileOver();
+  await openHandOffCopy(whole);
+  const [copy, ofFile] = opened;
+  if (copy === undefined || ofFile === undefined) throw new Error("nothing was opened");
   file = copy;
+  copyOfFile = ofFile;
+});
+
+test("where Excel does not hand files over, it is known beforehand, and a downloaded file gives the same copy", () => {
+  expect(isHandedOver).toBe(false);
+  expect([...partsOf(copyOfFile)]).toEqual([...partsOf(file)]);
+});
+
+test("a file that is no workbook is refused in words", async () => {
+  await expect(openHandOffCopy(new Uint8Array([1, 2, 3]))).rejects.toMatchObject({
+    what: "The workbook could not be read as an .xlsx file.",
+  });
 });
 
 test("the copy that opens holds the figures and no formula", () => {

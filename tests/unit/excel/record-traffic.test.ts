@@ -3,12 +3,11 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
-import type { LogRow } from "../../../src/joblog/model/definition.ts";
-import type { WorkbookPlan } from "../../../src/joblog/model/plan.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import type { Traffic } from "../../../src/workbench/host/excel/requests/session.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
+import { daysWithReadings, stillLog } from "./still-log.ts";
 
 const bath = "B-T1-0301";
 
@@ -19,7 +18,7 @@ beforeEach(() => {
 });
 
 /** What goes between the add-in and the workbook while `work` runs. */
-async function trafficOf(work: () => Promise<unknown>): Promise<Traffic> {
+async function trafficOf(work: () => Promise<unknown>): Promise<Omit<Traffic, "largestOut">> {
   const before = { ...host.session.traffic };
   await work();
   const { trips, cellsRead, cellsWritten } = host.session.traffic;
@@ -27,37 +26,6 @@ async function trafficOf(work: () => Promise<unknown>): Promise<Traffic> {
     trips: trips - before.trips,
     cellsRead: cellsRead - before.cellsRead,
     cellsWritten: cellsWritten - before.cellsWritten,
-  };
-}
-
-function readings(count: number): readonly LogRow<"readings">[] {
-  return Array.from({ length: count }, (_, index) => ({
-    id: `R${String(index + 1).padStart(4, "0")}`,
-    bath,
-    when: 46447 + index / 200,
-    purpose: "check",
-    ph: 11.4,
-  }));
-}
-
-/** A log of so many readings whose cells stand still: what its formulas say plays no part in what a record costs. */
-function stillLog(count: number): WorkbookPlan {
-  const plan = layOut(
-    jobLog,
-    { system: "US" },
-    { ...firstTwoDays, rows: { ...firstTwoDays.rows, readings: readings(count) } },
-  );
-  const still = "=1+1";
-  return {
-    ...plan,
-    sheets: plan.sheets.map((sheet) => ({
-      ...sheet,
-      cells: sheet.cells.map((cell) => (cell.kind === "formula" ? { ...cell, formula: still } : cell)),
-      tables: sheet.tables.map((table) => ({
-        ...table,
-        columns: table.columns.map((column) => (column.formula === undefined ? column : { ...column, formula: still })),
-      })),
-    })),
   };
 }
 
@@ -81,9 +49,11 @@ describe("recording on a log with 30 and with 300 readings", () => {
     account: "claims",
   };
 
-  async function costs(count: number): Promise<Readonly<Record<"plain" | "fill" | "takeBack", Traffic>>> {
+  async function costs(
+    count: number,
+  ): Promise<Readonly<Record<"plain" | "fill" | "takeBack", Omit<Traffic, "largestOut">>>> {
     host = openWorkbook();
-    await buildLog(stillLog(count));
+    await buildLog(stillLog(daysWithReadings(count)));
     await editLog({ rows: [{ table: "additions", row: addition }] });
     const plain = await trafficOf(() => editLog({ rows: [{ table: "readings", row: reading }] }));
     let undo = (): Promise<void> => Promise.reject(new Error("nothing was written"));
@@ -101,15 +71,17 @@ describe("recording on a log with 30 and with 300 readings", () => {
     const short = await costs(30);
     const long = await costs(300);
     for (const act of ["plain", "fill", "takeBack"] as const) {
-      expect(long[act].trips).toBe(2);
+      // What a table lets go is cleared once it is certain that it was the right row.
+      expect(long[act].trips).toBe(act === "takeBack" ? 3 : 2);
       expect(long[act].cellsWritten).toBe(short[act].cellsWritten);
       // Looked at in each of the two trips.
       expect(long[act].cellsRead - short[act].cellsRead).toBe(2 * (300 - 30));
     }
     // In both trips a heading row, the row below the table and the unit cell are read; in the second, too, what the
-    // row to be written and the row that the table takes in hold, as formulas and as values. One row is written.
+    // row to be written and the row that the table takes in hold, as formulas and as values, and the number formats of
+    // two rows. One row is written.
     const width = host.workbook.tables.named("Readings")?.headers.length ?? 0;
-    expect(short.plain.cellsRead).toBeLessThanOrEqual(2 * (2 * width + 1 + 30) + 4 * width);
+    expect(short.plain.cellsRead).toBeLessThanOrEqual(2 * (2 * width + 1 + 30) + 6 * width);
     expect(short.plain.cellsWritten).toBe(width);
   }, 120_000);
 });

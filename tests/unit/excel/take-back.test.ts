@@ -33,7 +33,7 @@ let host: Host;
 beforeEach(async () => {
   host = openWorkbook();
   await buildLog(layOut(jobLog, { system: "US" }, firstTwoDays));
-}, 30_000);
+});
 
 /** Sizes of the tables and all that the sheets show. */
 function everything(): unknown {

@@ -125,21 +125,34 @@ describe("a new row while another person writes", () => {
     expect(everything()).toEqual(before);
   });
 
-  it("says that somebody was faster where rows change each time", async () => {
-    const before = (await log()).rows.readings.length;
+  /** Puts a column in before each trip for which `due` is true. */
+  const insertColumns = (due: (trip: number) => boolean): void => {
     const execute = host.session.execute.bind(host.session);
     let trips = 0;
     host.session.execute = (steps) => {
       if (steps.length > 0) trips += 1;
-      if (steps.length > 0 && trips % 2 === 0) insertColumnIn(host, "Readings", 2);
+      if (steps.length > 0 && due(trips)) insertColumnIn(host, "Readings", 2);
       execute(steps);
     };
     stop = () => {
       host.session.execute = execute;
     };
+  };
+
+  it("says that somebody was faster where rows change each time", async () => {
+    const before = (await log()).rows.readings.length;
+    // Plan, write, look at what was hit instead, put it back.
+    insertColumns((trip) => trip % 4 === 2);
     await expect(editLog({ rows: [reading("R901")] })).rejects.toThrow(/Somebody else was faster/);
     stop();
     expect((await log()).rows.readings).toHaveLength(before);
+  });
+
+  it("tells of a part where rows change while it is put back, too", async () => {
+    insertColumns((trip) => trip % 2 === 0);
+    await expect(editLog({ rows: [reading("R901")] })).rejects.toThrow(
+      /Another person is changing the same rows.*Part of this may be in the log all the same: look at the sheet Readings/,
+    );
   });
 
   it("refuses a claim that another person has entered meanwhile", async () => {

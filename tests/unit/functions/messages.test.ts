@@ -102,7 +102,7 @@ describe("a refusal", () => {
     ],
     [
       '=BATH.UNITCONVERT(1,"galons","L")',
-      "“from” is “galons”, no unit that is known; did you mean “gallons”? BATH.UNITS() lists all.",
+      "“from” is “galons”, not a known unit; did you mean “gallons”? BATH.UNITS() lists all.",
     ],
     [
       '=BATH.UNITCONVERT(3,"oz/gal","%")',
@@ -118,7 +118,7 @@ describe("a refusal", () => {
     ],
     [
       '=BATH.SOLUTION({"Na2CO3",1.7E308})',
-      "Composition: Total sodium is beyond counting; allowed is 0 to 2 mol per kg of water. Strong base is NaOH, strong acid HCl.",
+      "Composition: Total sodium is too large; allowed is 0 to 2 mol per kg of water. Strong base is NaOH, strong acid HCl.",
     ],
     [
       '=BATH.UNITS("volumes")',
@@ -145,7 +145,7 @@ describe("a refusal", () => {
       '=BATH.UNITCONVERT(1,"gal","gpg")',
       "“from” is “gal”, a unit of volume, and “to” is “gpg”, one of hardness; they do not convert.",
     ],
-    ['=BATH.UNITCONVERT(1,"smidgen","gal")', "“from” is “smidgen”, no unit that is known; BATH.UNITS() lists all."],
+    ['=BATH.UNITCONVERT(1,"smidgen","gal")', "“from” is “smidgen”, not a known unit; BATH.UNITS() lists all."],
     ['=BATH.PHAT(11.3,"25 C",)', "To temperature is blank or 0."],
     ['=BATH.PHAT(11.3,"25 C","85 C")', "To temperature is 85 °C; allowed: 0 to 80 °C."],
     ['=BATH.PHAT(15,"25 C","45 C")', "pH is 15; allowed: 0 to 14.5."],

@@ -15,7 +15,7 @@ const d002 = "At 12.5 and more it is hazardous waste, D002 (40 CFR 261.22), and 
 const noMoreThan =
   "No amount is worked out for more: a bath that is poured away at 12.5 is hazardous waste, D002 (40 CFR 261.22), and within 0.1 of that no meter decides.";
 const floor =
-  "Federal law lets nothing below pH 5.0 into a sewer, except to works designed for it (40 CFR 403.5(b)(2)).";
+  "Federal law lets nothing below pH 5.0 into a sewer, except to a treatment plant designed for it (40 CFR 403.5(b)(2)).";
 const aimAtSix =
   "Federal law lets nothing below pH 5.0 into a sewer (40 CFR 403.5(b)(2)), and so near it a little acid moves the pH far: aim at 6 or higher.";
 const coolBeforeAcid =
@@ -179,16 +179,16 @@ describe("a dose of more than fits the tank", () => {
   it.each([
     [
       "=BATH.HARDNESSDOSE(121,308,0.0024)",
-      "Capacity is 0.0024 mg/mL, so the extra concentrate comes to 128 times the volume, and a bath is never more concentrate than water. If the data sheet says grams to the mL, it is 2.4 mg/mL.",
+      "Capacity is 0.0024 mg/mL, so the extra concentrate comes to 128 times the volume, and a bath is never more concentrate than water. If the data sheet says grams per mL, it is 2.4 mg/mL.",
     ],
     ["=BATH.HARDNESSDOSE(121,308,2.4)", 15.528],
     [
       "=BATH.HARDNESSDOSE(121,308,1E-9)",
-      "Capacity is 1e-9 mg/mL, so the extra concentrate comes to more than 1000 times the volume, and a bath is never more concentrate than water. If the data sheet says grams to the mL, it is 0.000001 mg/mL.",
+      "Capacity is 1e-9 mg/mL, so the extra concentrate comes to more than 1000 times the volume, and a bath is never more concentrate than water. If the data sheet says grams per mL, it is 0.000001 mg/mL.",
     ],
     [
       "=BATH.ALKALINITYDOSE(121,240,0.0001)",
-      "Strength is 0.0001 eq/L, so the extra concentrate comes to 48 times the volume, and a bath is never more concentrate than water. If the data sheet says equivalents to the mL, it is 0.1 eq/L.",
+      "Strength is 0.0001 eq/L, so the extra concentrate comes to 48 times the volume, and a bath is never more concentrate than water. If the data sheet says equivalents per mL, it is 0.1 eq/L.",
     ],
     ["=BATH.ALKALINITYDOSE(121,240,0.55)", 1.0551],
     ["=BATH.DOSEATPH(1,11.3,12.5)", `Target pH is 12.5; allowed: 0 to 12.4. ${noMoreThan}`],

@@ -284,7 +284,7 @@ const table: Readonly<Record<string, readonly Row[]>> = {
       '=BATH.DRIFTFIX(11,"yesterday",{48;120.1},{0.02;0.14})',
       "“when” is “yesterday”, which is text; enter it as a date and time, or as a number of hours.",
     ],
-    ['=BATH.UNITCONVERT(1,"furlong","m")', "“from” is “furlong”, no unit that is known; BATH.UNITS() lists all."],
+    ['=BATH.UNITCONVERT(1,"furlong","m")', "“from” is “furlong”, not a known unit; BATH.UNITS() lists all."],
   ],
 };
 

@@ -43,7 +43,7 @@ describe("charts", () => {
       const chart = sheet.charts.add("XYScatterLines", sheet.getRange("B2:B4"), "Columns");
       chart.name = "trend";
       chart.title.text = "pH";
-      chart.series.load("items");
+      chart.series.load("items/name");
       await context.sync();
       const [first] = chart.series.items;
       if (first === undefined) throw new Error("Excel invents a series from the source.");

@@ -13,7 +13,7 @@ import { placeIn, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { alkaliAdded, hardnessAdded, volume } from "../../model/units-of.ts";
-import { moreLeft } from "../../model/words.ts";
+import { moreLeft, waterNotTested } from "../../model/words.ts";
 
 const { computed, helper } = columnsOf<"additions">();
 
@@ -25,13 +25,13 @@ const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as c
 function carried(addition: Addition, log: Log, tested: Expression, perLiter: Expression): Expression {
   return blankIf(
     [isNot(addition.kind, "water"), isNoNumber(addition.amount), isBlank(addition.waterRow)],
-    when(isNoNumber(tested), "water not tested").otherwise(
+    when(isNoNumber(tested), waterNotTested).otherwise(
       dividedBy(times(addition.amount, litersInUnit(log), perLiter), 1000),
     ),
   );
 }
 
-/** Level make-up with water: part of what is missing evaporated, part left as solution. */
+/** Level make-up with water: part of what is missing evaporated, part was dragged out or drained. */
 function split(id: string, label: string, place: number, help: string): ComputedColumn {
   return computed({ id, label, ...amount, help }, ({ levelLoss, loadsSince, dragOut, drainedSince, strength }) => {
     const out = plus(times(loadsSince, dragOut), drainedSince);
@@ -57,7 +57,7 @@ export const additionWater: readonly ComputedColumn[] = [
   split("evaporated", "Evaporated", 1, "Of the water made up, what had gone as vapor: it took no concentrate along."),
   split(
     "carriedOut",
-    "Left as solution",
+    "Dragged out or drained",
     2,
     "Carried out by the loads since the last water, and drained: it took its concentrate along.",
   ),
@@ -153,7 +153,7 @@ export const additionWaterHelpers: readonly ComputedColumn[] = [
   helper(
     {
       id: "dragOut",
-      label: "Carried out by a load",
+      label: "Drag-out per load",
       type: "number",
       unit: volume,
       format: "0.00#",
@@ -201,13 +201,13 @@ export const additionWaterHelpers: readonly ComputedColumn[] = [
       type: "share",
       format: "0.00%",
       width: 8,
-      help: "Opening dose in the working volume.",
+      help: "Opening dose in the volume of the fill.",
     },
     ({ waterBefore, bathRow }, { baths }) => {
-      const { openingDose, workingVolume } = rowAt(baths, bathRow);
+      const { openingDose, filledVolume } = rowAt(baths, bathRow);
       return blankIf(
         [isBlank(waterBefore)],
-        blankIf([isBlank(openingDose), isBlank(workingVolume)], dividedBy(openingDose, workingVolume)),
+        blankIf([isBlank(openingDose), isBlank(filledVolume)], dividedBy(openingDose, filledVolume)),
       );
     },
   ),

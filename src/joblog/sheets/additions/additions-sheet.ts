@@ -11,10 +11,11 @@ import { cellAtOrBlank, positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "../../model/units-of.ts";
-import { accounts, additionKinds, additionPurposes, recovery } from "../../model/words.ts";
+import { accounts, additionKinds, additionPurposes, recovery, tankRoom } from "../../model/words.ts";
 import { additionStatement } from "../statement/statement-keys.ts";
 import { additionChartColumns } from "./addition-charts.ts";
 import { additionIssues } from "./addition-issues.ts";
+import { additionRoom, additionRoomHelpers } from "./addition-room.ts";
 import { additionWater, additionWaterHelpers } from "./addition-water.ts";
 
 const { computed, helper } = columnsOf<"additions">();
@@ -44,7 +45,7 @@ const inputs: readonly ColumnDefinition[] = [
     words: additionPurposes,
     width: 13,
     required: true,
-    help: "Opening, top-up, level make-up or corrective.",
+    help: "Opening dose, top-up, make-up to the line, or corrective.",
   }),
   numberInput({
     id: "amount",
@@ -250,7 +251,7 @@ export const additionsSheet: SheetDefinition = {
   name: "Additions",
   title: "Additions",
   purpose:
-    "Everything that goes into a bath: concentrate and water, opening and later. Blank account counts for nobody, so say who pays.",
+    "Everything that goes into a bath: concentrate and water, opening and later. Choose who pays under Account; a blank is charged to no one.",
   caution: cautionsOfSheet("additions"),
   fields: [],
   tables: [
@@ -263,8 +264,10 @@ export const additionsSheet: SheetDefinition = {
       columns: [
         ...inputs,
         ...results,
+        ...additionRoom,
         ...additionWater,
         ...helpers,
+        ...additionRoomHelpers,
         ...additionWaterHelpers,
         ...additionIssues,
         additionStatement,
@@ -274,6 +277,8 @@ export const additionsSheet: SheetDefinition = {
         { column: "recovery", when: { is: recovery.short }, look: "act" },
         { column: "recovery", when: { is: recovery.over }, look: "watch" },
         { column: "recovery", when: { is: recovery.recovered }, look: "good" },
+        { column: "room", when: { is: tankRoom.overLine }, look: "watch" },
+        { column: "room", when: { is: tankRoom.overRim }, look: "act" },
         { column: "nextAddition", when: { startsWith: "hardly moved" }, look: "watch" },
         { column: "chartTotal", when: "not available", look: "quiet" },
         { column: "chartCost", when: "not available", look: "quiet" },

@@ -1,10 +1,11 @@
-import { dividedBy, times, wholePart } from "../../formula/arithmetic.ts";
+import { dividedBy, plus, sum, times, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { all, equal, isBlank, isNumber, isOver, isUnder } from "../../formula/conditions.ts";
 import { above, countWhere, largestWhere, smallestWhere, sumWhere, type Where } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
+import { rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { alkaliAdded, hardness, volume } from "../../model/units-of.ts";
@@ -114,12 +115,33 @@ export const bathCare: readonly ComputedColumn[] = [
   ),
   computed(
     {
+      id: "alkaliBrought",
+      label: "Alkali brought so far",
+      type: "number",
+      unit: alkaliAdded,
+      format: "0.000",
+      width: 12,
+      help: "What concentrate and tested waters brought, for neutralizing; blank where the concentrate's alkali strength is not known.",
+    },
+    ({ bath, openingDose, concentrateRow, bicarbonateBrought }, log) => {
+      const { alkalinityStrength } = rowAt(log.concentrates, concentrateRow);
+      const poured = times(sumWhere(log.additions, "amount", { bath, kind: "concentrate" }), litersInUnit(log));
+      return blankIf(
+        [isBlank(openingDose), isBlank(concentrateRow)],
+        when(equal(sum(alkalinityStrength), 0), "").otherwise(
+          plus(bicarbonateBrought, times(poured, alkalinityStrength)),
+        ),
+      );
+    },
+  ),
+  computed(
+    {
       id: "ratioFirst",
       label: "Total to free alkalinity, first",
       type: "number",
       format: "0.00",
       width: 11,
-      help: "T by P of the bath's first titration.",
+      help: "T (total) over P (free) in the bath's first titration.",
     },
     ratio(smallestWhere),
   ),
@@ -130,7 +152,7 @@ export const bathCare: readonly ComputedColumn[] = [
       type: "number",
       format: "0.00",
       width: 11,
-      help: "T by P of the latest: a rise means soil soaps, and speaks for a change-out. The limit is the shop's own.",
+      help: "T (total) over P (free) in the latest: a rise means soap from soil, and speaks for a change-out. The limit is the shop's own.",
     },
     ratio(largestWhere),
   ),

@@ -2,10 +2,10 @@ import { alkalinityDose } from "../../../../functions/charge/alkalinity-dose.ts"
 import { dose } from "../../../../functions/charge/dose.ts";
 import { hardnessDose } from "../../../../functions/charge/hardness-dose.ts";
 import { strengthOf } from "../../../../functions/charge/strength-of.ts";
-import { joined, rounded, sum } from "../../formula/arithmetic.ts";
+import { dividedBy, joined, plus, rounded, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, isBlank } from "../../formula/conditions.ts";
+import { any, equal, isBlank, isOver, isUnder } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
@@ -14,9 +14,15 @@ import { cellAtOrBlank, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { hardness, volume, waterAlkalinity } from "../../model/units-of.ts";
-import { waterNotTested } from "../../model/words.ts";
+import { labelCheck, waterNotTested } from "../../model/words.ts";
 
 const { computed } = columnsOf<"baths">();
+
+/** A ratio and a share of one strength differ in the last digits. */
+const aboveRounding = 1.001;
+
+/** A jug is read to a few hundredths (common practice, no source). */
+const pouredAmiss = 1.02;
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as const;
 
@@ -148,16 +154,53 @@ export const bathDose: readonly ComputedColumn[] = [
   ),
   computed(
     {
+      id: "filledVolume",
+      label: "Volume of the fill",
+      ...amount,
+      format: "0.00",
+      help: "Water and concentrate logged as opening; the working volume where less than half of it is logged as water.",
+    },
+    ({ bath, openingDose, workingVolume }, { additions }) => {
+      const water = sumWhere(additions, "amount", { bath, kind: "water", purpose: "opening" });
+      const notLogged = isUnder(water, dividedBy(sum(workingVolume), 2));
+      return blankIf(
+        [isBlank(openingDose)],
+        when(equal(water, 0), workingVolume).when(notLogged, workingVolume).otherwise(plus(water, openingDose)),
+      );
+    },
+  ),
+  computed(
+    {
       id: "strengthReached",
       label: "Strength reached",
       type: "text",
       width: 10,
-      help: "Opening dose in the working volume, as 1+N.",
+      help: "Opening dose in the volume of the fill, as 1+N.",
     },
-    ({ openingDose, workingVolume }) =>
+    ({ openingDose, filledVolume }) =>
       blankIf(
-        [isBlank(openingDose), isBlank(workingVolume)],
-        joined("1+", rounded(call(strengthOf, { dose: openingDose, volume: workingVolume, as: "parts" }), 1)),
+        [isBlank(openingDose), isBlank(filledVolume)],
+        joined("1+", rounded(call(strengthOf, { dose: openingDose, volume: filledVolume, as: "parts" }), 1)),
       ),
+  ),
+  computed(
+    {
+      id: "labelCheck",
+      label: "Against the label",
+      type: "text",
+      words: Object.values(labelCheck),
+      width: 20,
+      help: "Strength wanted, and what was poured less the extras for the water, against the strongest that the concentrate's label names. The label wins.",
+    },
+    (bath) => {
+      const most = times(bath.labelHighest, bath.workingVolume, aboveRounding);
+      const extras = sum(bath.hardnessDose, bath.alkalinityDose);
+      return blankIf(
+        [isBlank(bath.labelHighest), isBlank(bath.baseDose)],
+        when(isOver(bath.baseDose, most), labelCheck.wanted)
+          .when(isOver(sum(bath.openingDose), times(pouredAmiss, plus(most, extras))), labelCheck.poured)
+          .otherwise(labelCheck.within),
+      );
+    },
   ),
 ];

@@ -1,13 +1,14 @@
-import { largest, times } from "../../formula/arithmetic.ts";
+import { largest, plus, sum, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isFilled, isNot, isNumber } from "../../formula/conditions.ts";
-import { above, countWhere, largestWhere, otherThan, type Where } from "../../formula/criteria.ts";
+import { above, beginning, countWhere, largestWhere, otherThan, type Where } from "../../formula/criteria.ts";
 import { apply } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
-import { lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
+import { cellAtOrBlank, lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { builders } from "../../model/words.ts";
+import { volume } from "../../model/units-of.ts";
+import { builders, waterNotTested } from "../../model/words.ts";
 import { baselineAsRead } from "./bath-baseline.ts";
 import { bathRoundHelpers } from "./bath-rounds.ts";
 
@@ -38,6 +39,17 @@ export const bathHelpers: readonly ComputedColumn[] = [
   ),
   helper(
     {
+      id: "labelHighest",
+      label: "Label's highest",
+      type: "share",
+      format: "0.00%",
+      width: 9,
+      help: "The strongest that the concentrate's label names, of the finished bath.",
+    },
+    ({ concentrateRow }, { concentrates }) => cellAtOrBlank(concentrates.labelHighest, concentrateRow),
+  ),
+  helper(
+    {
       id: "builderUsed",
       label: "Builder used",
       type: "text",
@@ -55,6 +67,34 @@ export const bathHelpers: readonly ComputedColumn[] = [
           .otherwise(ofConcentrate),
       );
     },
+  ),
+  helper(
+    {
+      id: "watersUntested",
+      label: "Waters not tested",
+      type: "whole number",
+      format: "0",
+      width: 9,
+      help: "How many additions of water brought nobody knows what.",
+    },
+    ({ bath }, { additions }) =>
+      blankIf([isBlank(bath)], countWhere(additions, { bath, bicarbonateCarried: beginning(waterNotTested) })),
+  ),
+  helper(
+    {
+      id: "solutionLeft",
+      label: "Solution that left",
+      type: "number",
+      unit: volume,
+      format: "0.00",
+      width: 9,
+      help: "Drained and skimmed, and carried out by the loads where the tank's drag-out is known.",
+    },
+    ({ bath, drained, loads, tankRow }, { tanks }) =>
+      blankIf(
+        [isBlank(bath)],
+        plus(drained, when(isBlank(tankRow), 0).otherwise(times(loads, sum(rowAt(tanks, tankRow).dragOut)))),
+      ),
   ),
   helper(
     {

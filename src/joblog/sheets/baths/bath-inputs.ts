@@ -48,7 +48,7 @@ export const bathInputs: readonly InputColumn[] = [
     label: "Builder",
     words: builders,
     width: 11,
-    help: "Only if it differs from the concentrate's.",
+    help: "What makes the concentrate alkaline; only if it differs from the Job sheet's.",
   }),
   numberInput({
     id: "dropAllowed",

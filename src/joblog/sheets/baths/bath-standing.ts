@@ -7,7 +7,7 @@ import { isAfter } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { days, volume } from "../../model/units-of.ts";
-import { accounts, bathState, bench } from "../../model/words.ts";
+import { accounts, bathState, bench, readingVerdict } from "../../model/words.ts";
 import { bathBaseline } from "./bath-baseline.ts";
 import { bathCare } from "./bath-care.ts";
 import { bathRounds } from "./bath-rounds.ts";
@@ -112,9 +112,10 @@ export const bathStateColumn: ComputedColumn = computed(
           isBlank(bath.baseline),
           when(is(bath.benchState, bench.accepted), bathState.baseline).otherwise(bathState.benchTest),
         )
-        .when(isAfter(bath.lastConcentrate, bath.lastReadingAt), bathState.reRead)
+        .when(isAfter(bath.lastAddition, bath.lastReadingAt), bathState.reRead)
         .when(startsWith(bath.lastVerdict, bathState.reRead), bathState.reRead)
-        .when(is(bath.lastVerdict, bathState.topUp), bathState.topUp)
+        .when(is(bath.lastVerdict, readingVerdict.topUp), bathState.topUp)
+        .when(is(bath.lastVerdict, readingVerdict.notBack), bathState.topUp)
         .otherwise(bathState.inUse),
     ),
 );

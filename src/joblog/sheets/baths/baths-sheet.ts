@@ -2,7 +2,7 @@ import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
-import { baselineStanding, bathState, bench, degassing } from "../../model/words.ts";
+import { baselineStanding, bathState, bench, degassing, labelCheck, readingVerdict } from "../../model/words.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
 import { bathInputs, bathName } from "./bath-inputs.ts";
@@ -60,7 +60,10 @@ export const bathsSheet: SheetDefinition = {
         { column: "state", when: { is: bathState.closed }, look: "quiet" },
         { column: "benchState", when: { is: bench.refused }, look: "act" },
         { column: "benchState", when: { is: bench.accepted }, look: "good" },
+        { column: "labelCheck", when: { is: labelCheck.wanted }, look: "act" },
+        { column: "labelCheck", when: { is: labelCheck.poured }, look: "act" },
         { column: "lastVerdict", when: { is: "top up" }, look: "act" },
+        { column: "lastVerdict", when: { is: readingVerdict.notBack }, look: "act" },
         { column: "lastVerdict", when: { is: "near" }, look: "watch" },
         { column: "lastVerdict", when: { startsWith: "re-read" }, look: "watch" },
         { column: "changeOut", when: { startsWith: "top-ups" }, look: "watch" },

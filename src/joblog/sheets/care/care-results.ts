@@ -20,10 +20,10 @@ export const careResults: readonly ComputedColumn[] = [
       help: "What the solution taken out had held, at the strength of the opening dose.",
     },
     ({ bathRow, amount }, { baths }) => {
-      const { openingDose, workingVolume } = rowAt(baths, bathRow);
+      const { openingDose, filledVolume } = rowAt(baths, bathRow);
       return blankIf(
         [isBlank(bathRow), isNoNumber(amount)],
-        blankIf([isBlank(openingDose), isBlank(workingVolume)], dividedBy(times(amount, openingDose), workingVolume)),
+        blankIf([isBlank(openingDose), isBlank(filledVolume)], dividedBy(times(amount, openingDose), filledVolume)),
       );
     },
   ),

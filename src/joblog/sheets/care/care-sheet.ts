@@ -36,7 +36,7 @@ const inputs: readonly InputColumn[] = [
   textInput({ id: "destination", label: "Went to", width: 13, help: "Drum number, or where else it went." }),
   numberInput({
     id: "minutes",
-    label: "Took",
+    label: "Duration",
     unit: minutes,
     limits: between(0, 600),
     format: "0",

@@ -47,7 +47,7 @@ export const chartsSheet: SheetDefinition = {
   purpose:
     "The pH of up to four baths against their baselines, and what went into the first of them. Another bath comes first where the sheet Baths says so.",
   caution:
-    "A chart helps to see; it decides nothing. Samples read hot are left out, and soil soaps hold a pH up: the verdict on Readings and the bench test count.",
+    "A chart helps to see; it decides nothing. Samples read hot are left out, and soap from soil holds a pH up: the verdict on Readings and the bench test count.",
   fields: [
     phHeading("chartFirst", "Chart.First", "first", 1),
     phHeading("chartSecond", "Chart.Second", "second", 2),

@@ -87,7 +87,7 @@ const fields: readonly FieldDefinition[] = [
     label: "Loads without a share, must be 0",
     type: "whole number",
     format: "0",
-    help: "Loads of this bath that no share below counts: claim, soil or minutes missing, or a claim not in the list. Below 0: a claim stands twice.",
+    help: "Loads of this bath that no share below counts: claim, soil or minutes missing, or a claim not in the list. Below 0: a claim is listed twice.",
     formula: ({ loads, named: { shareBath, shareBasis }, shares: claims }) =>
       blankIf(
         [isBlank(shareBath), isBlank(shareBasis)],
@@ -98,7 +98,7 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "shopTotal",
     name: "Shop.Total",
-    label: "Borne by the shop",
+    label: "Paid by the shop",
     type: "money",
     help: "Additions and cost lines of this bath on the shop's account: on no claim.",
     formula: (log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "shop")),
@@ -106,9 +106,9 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "notAllocated",
     name: "Not.Allocated",
-    label: "On no bath or account, must be 0.00",
+    label: "Not charged to anyone, must be 0.00",
     type: "money",
-    help: "Additions without an account and cost lines without a bath or account, of the whole log: nobody bears them yet. Not counted: a bath that is not on Baths, an amount that is no number.",
+    help: "Additions without an account and cost lines without a bath or account, of the whole log: not charged to anyone yet. Not counted: a bath that is not on Baths, an amount that is no number.",
     formula: (log) => {
       const lost = notCounted(log);
       return when(isOver(lost, 0), joined("lines not counted: ", lost)).otherwise(borneByNobody(log));
@@ -168,8 +168,8 @@ export const costsSheet: SheetDefinition = {
   id: "costs",
   name: "Costs",
   title: "Costs and shares",
-  purpose: "What a bath cost and which claim bears how much, to the cent, with the basis shown.",
-  caution: "Shop errors are not claim costs: one wrong line and an adjuster doubts all of them.",
+  purpose: "What a bath cost and which claim pays how much, to the cent, with the basis shown.",
+  caution: "Shop mistakes are not claim costs: one wrong line and an adjuster doubts all of them.",
   fields,
   tables: [shares, costLines],
   charts: [sharesChart],

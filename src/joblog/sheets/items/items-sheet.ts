@@ -60,7 +60,7 @@ const columns: readonly ColumnDefinition[] = [
     label: "Reason code",
     words: reasonCodes,
     width: 13,
-    help: "Why it is not restorable, returned, or kept out of the bath.",
+    help: "Why it is not restorable, returned, or kept out of the bath. AMPHOTERIC: a metal that alkali attacks, such as aluminum or zinc.",
   }),
   textInput({ id: "reasonText", label: "Reason in a sentence", width: 28, help: "What was seen, for the adjuster." }),
   moneyInput({
@@ -91,7 +91,7 @@ export const itemsSheet: SheetDefinition = {
   name: "Items",
   title: "Items",
   purpose:
-    "Every piece that came in, what became of it and why. At every date the pieces in are those restored, cleaned by hand, not restorable, returned and pending together.",
+    "Every piece that came in, what became of it and why. At every date the pieces in are those restored, hand cleaned, not restorable, returned and pending together.",
   caution: cautionsOfSheet("items"),
   fields: [],
   tables: [

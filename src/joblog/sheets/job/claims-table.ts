@@ -10,7 +10,7 @@ export const claimsTable: TableDefinition = {
     nameInput({ id: "claim", label: "Claim", width: 13, help: "The insurer's reference, once for each claim." }),
     textInput({ id: "loss", label: "Loss", width: 14, help: "What happened, in a few words." }),
     textInput({ id: "insurer", label: "Insurer", width: 26, help: "Who pays." }),
-    textInput({ id: "adjuster", label: "Adjuster", width: 11, help: "Whom the statement goes to." }),
+    textInput({ id: "adjuster", label: "Adjuster", width: 11, help: "Who the statement goes to." }),
     dateInput({ id: "arrived", label: "Arrived", width: 11, help: "Day the contents came in." }),
     textInput({
       id: "note",

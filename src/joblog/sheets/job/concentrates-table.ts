@@ -1,7 +1,12 @@
+import { dose } from "../../../../functions/charge/dose.ts";
 import { unitPrice } from "../../../../functions/money/unit-price.ts";
+import { largest, plus } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank } from "../../formula/conditions.ts";
+import { all, equal, isBlank } from "../../formula/conditions.ts";
+import { countWhere } from "../../formula/criteria.ts";
+import type { Expression } from "../../formula/expression.ts";
+import type { Log } from "../../formula/log-names.ts";
 import { columnsOf, moneyInput, nameInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
 import {
@@ -15,9 +20,17 @@ import {
   volume,
   volumeLimits,
 } from "../../model/units-of.ts";
-import { builders, yesNo } from "../../model/words.ts";
+import { builders, labelCheck, yesNo } from "../../model/words.ts";
 
 const { computed } = columnsOf<"concentrates">();
+
+/** The sheet of paper is full. */
+const onScreen: typeof computed = (rest, formula) => ({ ...computed(rest, formula), unprinted: true });
+
+/** A strength of the label as a share of the bath; 0 where the label's is not in the log. */
+function shareOf(strength: Expression, { named }: Log): Expression {
+  return when(isBlank(strength), 0).otherwise(call(dose, { volume: 1, rate: strength, system: named.unitSystem }));
+}
 
 export const concentratesTable: TableDefinition = {
   id: "concentrates",
@@ -62,12 +75,12 @@ export const concentratesTable: TableDefinition = {
     }),
     numberInput({
       id: "capacity",
-      label: "Sequestering capacity",
+      label: "Hardness capacity",
       unit: sequestering,
       limits: between(0, 1000),
       format: "0.0#",
       width: 14,
-      help: "Hardness that one mL of concentrate holds in solution, from the maker.",
+      help: "How much hardness 1 mL of concentrate can tie up, from the maker.",
     }),
     numberInput({
       id: "alkalinityStrength",
@@ -114,6 +127,42 @@ export const concentratesTable: TableDefinition = {
           ),
         ),
     ),
+    onScreen(
+      {
+        id: "labelHighest",
+        label: "Label's highest strength",
+        type: "share",
+        format: "0.00%",
+        width: 11,
+        help: "The strongest that the label names for any soil, as a share of the finished bath. The label wins.",
+      },
+      ({ labelLight, labelMedium, labelHeavy }, log) =>
+        blankIf(
+          [all(isBlank(labelLight), isBlank(labelMedium), isBlank(labelHeavy))],
+          largest(shareOf(labelLight, log), shareOf(labelMedium, log), shareOf(labelHeavy, log)),
+        ),
+    ),
+    onScreen(
+      {
+        id: "bathsAboveLabel",
+        label: "Baths above the label",
+        type: "whole number",
+        format: "0",
+        width: 9,
+        help: "How many baths were wanted or made stronger than the label's highest; Baths says which.",
+      },
+      ({ concentrate, labelHighest }, { baths }) =>
+        blankIf(
+          [isBlank(labelHighest)],
+          plus(
+            countWhere(baths, { concentrate, labelCheck: labelCheck.wanted }),
+            countWhere(baths, { concentrate, labelCheck: labelCheck.poured }),
+          ),
+        ),
+    ),
   ],
-  signals: [{ column: "sdsOnFile", when: { is: "no" }, look: "act" }],
+  signals: [
+    { column: "bathsAboveLabel", when: { isNot: 0 }, look: "act" },
+    { column: "sdsOnFile", when: { is: "no" }, look: "act" },
+  ],
 };

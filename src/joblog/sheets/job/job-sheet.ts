@@ -10,7 +10,7 @@ import { tanksTable } from "./tanks-table.ts";
 import { watersTable } from "./waters-table.ts";
 
 const fields: readonly FieldDefinition[] = [
-  { id: "shop", name: "Shop.Name", label: "Shop", type: "text", help: "The name that stands on the claim statement." },
+  { id: "shop", name: "Shop.Name", label: "Shop", type: "text", help: "The name printed on the claim statement." },
   {
     id: "jobNumber",
     name: "Job.Number",
@@ -78,7 +78,7 @@ const fields: readonly FieldDefinition[] = [
     format: "0%",
     limits: between(0.1, 5),
     initial: everywhere(1),
-    help: "Share of the opening dose; from there on a change-out is worth a thought (100 to 150 %, common practice, no source).",
+    help: "Share of the opening dose; from there on, consider a change-out (100 to 150 %, common practice, no source).",
   },
   {
     id: "logVersion",

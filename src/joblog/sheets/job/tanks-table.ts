@@ -65,12 +65,21 @@ export const tanksTable: TableDefinition = {
     }),
     numberInput({
       id: "dragOut",
-      label: "Carried out by a load",
+      label: "Drag-out per load",
       unit: volume,
       limits: volumeLimits,
       format: "0.00#",
       width: 11,
       help: "Solution that the baskets and pieces of one load take along; splits a fall of the level into drag-out and evaporation.",
+    }),
+    numberInput({
+      id: "height",
+      label: "Inside height",
+      unit: depth,
+      limits: depthLimits,
+      format: "0.0#",
+      width: 10,
+      help: "From the floor to the rim; says whether an addition still finds room.",
     }),
     textInput({ id: "note", label: "Note", width: 10, help: "Lid, set temperature, date measured." }),
     computed(
@@ -96,7 +105,7 @@ export const tanksTable: TableDefinition = {
         type: "number",
         unit: volumeByDepth,
         format: "0.000",
-        width: 11,
+        width: 9,
         help: "What one unit of level holds: for make-up from the drop of the level.",
       },
       ({ length, width }, { named: { unitSystem } }) =>

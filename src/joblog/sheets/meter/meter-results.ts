@@ -27,11 +27,11 @@ import {
   type Where,
 } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
-import type { Log, Row } from "../../formula/log-names.ts";
-import { cellAt, matchIn } from "../../formula/lookups.ts";
+import type { Row } from "../../formula/log-names.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { meterVerdict, verdictChanged } from "../../model/words.ts";
+import { meterErrorHelpers } from "./meter-error.ts";
 import { checkKey, saysErrorLeft } from "./meter-key.ts";
 
 const { computed, helper } = columnsOf<"meterChecks">();
@@ -66,11 +66,6 @@ function unfinished(check: Check): readonly [Condition, ...Condition[]] {
 }
 
 const blankIfNever = (time: Expression): Expression => blankIf([equal(time, 0)], time);
-
-/** What the meter's next check found. */
-function nextFound({ meter, nextAt }: Check, { meterChecks }: Log): Expression {
-  return cellAt(meterChecks.found, matchIn(checkKey(meter, nextAt), meterChecks.key));
-}
 
 export const meterResults: readonly ComputedColumn[] = [
   computed(
@@ -219,18 +214,5 @@ export const meterHelpers: readonly ComputedColumn[] = [
         blankIfNever(smallestWhere(meterChecks, "when", ofMeter(check, after(check.when)))),
       ),
   ),
-  helper(
-    {
-      id: "nextDrift",
-      label: "Drift by then",
-      type: "number",
-      format: "0.000",
-      width: 8,
-      help: "Error found at the next check less the error left here.",
-    },
-    (check, log) => {
-      const found = nextFound(check, log);
-      return blankIf([isBlank(check.nextAt)], when(isNumber(found), minus(found, check.left)).otherwise(""));
-    },
-  ),
+  ...meterErrorHelpers,
 ];

@@ -68,7 +68,7 @@ const inputs: readonly InputColumn[] = [
   }),
   numberInput({
     id: "temperature",
-    label: "Buffers at",
+    label: "Buffer temp",
     unit: temperature,
     limits: temperatureLimits,
     format: "0.0",
@@ -127,7 +127,7 @@ export const meterSheet: SheetDefinition = {
   title: "Meter checks",
   purpose:
     "As found in two buffers before anything is adjusted, then as left. A check reaches back to the readings since the one before.",
-  caution: `Write down as found before you adjust. Above pH 10 an ordinary electrode reads low where sodium is high. ${cautionsOfSheet("meter")}`,
+  caution: `Write down the as-found values before you adjust. Above pH 10 an ordinary electrode reads low where sodium is high.\n${cautionsOfSheet("meter")}`,
   fields: [],
   tables: [
     {

@@ -23,8 +23,8 @@ const formulas: readonly LogRow<"noteLines">[] = [
   ),
   line(
     "Bicarbonate",
-    "Volume × alkalinity / 50.043 mg to the milliequivalent: one eq of it uses up one of hydroxide.",
-    "molar mass of CaCO3; Standard Methods 2320 B uses 50 000 mg/eq",
+    "Volume × alkalinity / 50.043 mg per milliequivalent: one eq of it uses up one of hydroxide.",
+    "molar mass of CaCO3; Standard Methods 2320 B uses 50,000 mg/eq",
   ),
   line("Baseline", "Median of at least three readings after every bench surface passed.", "trade rule"),
   line(
@@ -39,8 +39,8 @@ const formulas: readonly LogRow<"noteLines">[] = [
   ),
   line(
     "Meter drift",
-    "Taken as even between two checks of the meter: reading − error found × time gone by / time between. Nothing is corrected before the later check is recorded.",
-    "arithmetic; a knock changes a meter at once, so look at such readings again",
+    "Slope and offset: the straight line through a check's two buffers gives the error at the reading's own pH, and it is taken as even from one check to the next. Nothing is corrected before the later check is recorded.",
+    "arithmetic; above the higher buffer the line is drawn on, and a knock changes a meter at once, so look at such readings again",
   ),
   line(
     "Electrode slope",
@@ -49,22 +49,22 @@ const formulas: readonly LogRow<"noteLines">[] = [
   ),
   line(
     "Top-up",
-    "Concentrate that brings the bath back, between soil as acid and drag-out as dilution, over the builders that the label leaves open. First addition: the smaller of the best figure and the house share.",
-    "equilibrium by Bathsheet; house share is common practice, no source",
+    "Concentrate that brings the bath back, between soil as acid and drag-out as dilution, over the builders that the label leaves open. First addition: the smaller of the best figure and the shop's share of the opening dose.",
+    "equilibrium by Bathsheet; the share is common practice, no source",
   ),
   line(
-    "Level make-up",
-    "Loads × drag-out + drained left as solution, the rest evaporated. Concentrate due: what left × strength.",
+    "Make up to the line",
+    "Dragged out or drained: loads × drag-out + drained; the rest evaporated. Concentrate due: what was dragged out or drained × strength.",
     "arithmetic; drag-out by weighing or metering a few loads",
   ),
   line(
     "Total to free alkalinity",
-    "T by P titration. It climbs as soil soaps gather while additions hold the pH.",
+    "T titration over P titration. It rises as soap from soil builds up while additions hold the pH.",
     "published practice is to watch it; the limit is the shop's own",
   ),
   line(
     "Acid",
-    "From a titration to pH 4.5 and the reading; without a titration a minimum. 60 %, then 30 %, then the rest.",
+    "From a titration to pH 4.5 and the reading; without one from the alkali that water and concentrate brought less what left, an estimate, or else from the reading alone, a minimum. 60 %, then 30 %, then the rest.",
     "equilibrium by Bathsheet; stages are common practice, no source",
   ),
   line("Corrosive waste", "pH 2 or less, or 12.5 or more.", "40 CFR 261.22"),

@@ -18,7 +18,7 @@ export const notesSheet: SheetDefinition = {
   name: "Notes",
   title: "Notes for the file",
   purpose: "What the figures rest on, and which limits the shop set for itself.",
-  caution: `Arithmetic aid: no figure here is a permission or a promise. ${cautionsOfSheet("notes")}`,
+  caution: `Arithmetic aid: no figure here is a permission or a promise.\n${cautionsOfSheet("notes")}`,
   fields: [version, ...ownLimits],
   tables: [noteLines],
   arrangement: "stacked",

@@ -42,7 +42,7 @@ export const readingInputs: readonly InputColumn[] = [
   }),
   numberInput({
     id: "temperature",
-    label: "Sample",
+    label: "Sample temp",
     unit: temperature,
     limits: temperatureLimits,
     format: "0.0",
@@ -83,7 +83,7 @@ export const readingDetails: readonly InputColumn[] = [
     limits: between(0, 500),
     format: "0.00",
     width: 9,
-    help: "Titrant to pH 8.3, if the shop titrates.",
+    help: "Titrant to pH 8.3, if the shop titrates: P, the free alkalinity.",
   }),
   numberInput({
     id: "tTitre",
@@ -92,7 +92,7 @@ export const readingDetails: readonly InputColumn[] = [
     limits: between(0, 500),
     format: "0.00",
     width: 9,
-    help: "Titrant to pH 4.5, if the shop titrates.",
+    help: "Titrant to pH 4.5, if the shop titrates: T, the total alkalinity.",
   }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who read." }),
   textInput({ id: "note", label: "Note", width: 28, help: "Anything odd: cloudy, level low, not cooled." }),

@@ -7,6 +7,7 @@ import { largestWhere, upTo } from "../../formula/criteria.ts";
 import { cellsFrom, matchIn, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
+import { errorFound, errorLeft } from "../meter/meter-error.ts";
 import { checkKey, saysErrorLeft } from "../meter/meter-key.ts";
 
 const { computed, helper } = columnsOf<"readings">();
@@ -23,21 +24,21 @@ export const phCorrected: ComputedColumn = computed(
     format: "0.00",
     width: 10,
     help:
-      "The reading less the meter's drift, which is taken as even from one check to the next; " +
-      "as read where no later check is recorded or the meter is not named.",
+      "The reading less the meter's error at its own pH, by the straight line through both buffers (slope and offset), " +
+      "grown evenly from one check to the next. Above the higher buffer that line is drawn on and uncertain. " +
+      "As read where no later check is recorded or the meter is not named.",
   },
-  (reading, { meterChecks }) => {
+  (reading) => {
     const driftTakenOut = call(driftFix, {
       reading: reading.ph,
       when: reading.when,
       check_times: cellsFrom(reading.checkBefore, reading.checkAfter),
       as_found_errors: cellsFrom(reading.errorBefore, reading.errorAfter),
     });
-    const checkBefore = rowAt(meterChecks, reading.checkRow);
     return blankIf(
       [isNoNumber(reading.ph)],
-      when(isNoNumber(reading.errorAfter), reading.ph).otherwise(
-        rounded(minus(driftTakenOut, checkBefore.left), shownDecimals),
+      when(isBlank(reading.errorAfter), reading.ph).otherwise(
+        rounded(minus(driftTakenOut, reading.errorLeft), shownDecimals),
       ),
     );
   },
@@ -83,6 +84,30 @@ export const readingMeterHelpers: readonly ComputedColumn[] = [
   ),
   helper(
     {
+      id: "nextCheckRow",
+      label: "Next check row",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "Position in MeterChecks of the check after.",
+    },
+    ({ meter, checkAfter }, { meterChecks }) =>
+      blankIf([isBlank(checkAfter)], matchIn(checkKey(meter, checkAfter), meterChecks.key)),
+  ),
+  helper(
+    {
+      id: "errorLeft",
+      label: "Error left",
+      type: "number",
+      format: "0.000",
+      width: 8,
+      help: "What the check before left the meter off by, at this reading's pH.",
+    },
+    (reading, { meterChecks }) =>
+      blankIf([isBlank(reading.checkRow)], errorLeft(reading.ph, rowAt(meterChecks, reading.checkRow))),
+  ),
+  helper(
+    {
       id: "errorBefore",
       label: "Drift at the check before",
       type: "number",
@@ -99,8 +124,14 @@ export const readingMeterHelpers: readonly ComputedColumn[] = [
       type: "number",
       format: "0.000",
       width: 9,
-      help: "As found at the next check, less what the check before had left.",
+      help: "As found at the next check at this reading's pH, less what the check before had left.",
     },
-    ({ checkRow }, { meterChecks }) => blankIf([isBlank(checkRow)], rowAt(meterChecks, checkRow).nextDrift),
+    (reading, { meterChecks }) => {
+      const next = rowAt(meterChecks, reading.nextCheckRow);
+      return blankIf(
+        [isBlank(reading.nextCheckRow)],
+        blankIf([isBlank(next.found)], minus(errorFound(reading.ph, next), reading.errorLeft)),
+      );
+    },
   ),
 ];

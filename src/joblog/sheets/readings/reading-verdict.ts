@@ -1,8 +1,9 @@
 import { phAt } from "../../../../functions/ph/ph-at.ts";
 import { trigger } from "../../../../functions/threshold/trigger.ts";
 import { verdict } from "../../../../functions/threshold/verdict.ts";
+import { recovered } from "../../../../functions/top-up/recovered.ts";
 import { topUpRange } from "../../../../functions/top-up/top-up-range.ts";
-import { absolute, dividedBy, joined, minus } from "../../formula/arithmetic.ts";
+import { absolute, dividedBy, joined, minus, plus, rounded } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import {
@@ -19,45 +20,59 @@ import {
   isOver,
   startsWith,
 } from "../../formula/conditions.ts";
-import { after, countWhere, otherThan, upTo } from "../../formula/criteria.ts";
+import { after, countWhere, from, otherThan, sumWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
 import { placeIn, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
-import { bench, readingVerdict as words, verdictChanged } from "../../model/words.ts";
+import { bench, readingVerdict as words, recovery, verdictChanged } from "../../model/words.ts";
 import { phCorrected } from "./reading-meter.ts";
 
-const { computed } = columnsOf<"readings">();
+const { computed, helper } = columnsOf<"readings">();
 
 type Reading = Row<"readings">;
 
 /** Top-up figures only where the verdict asks for one and the sample was near the baseline's temperature. */
-function topUp(id: string, label: string, place: number, help: string, tooWarm: string): ComputedColumn {
-  const about = { id, label, type: "number", unit: volume, format: "0.000", width: 10, help } as const;
-  return computed(about, (reading, { baths, named }) => {
-    const bath = rowAt(baths, reading.bathRow);
+function topUp(
+  maker: typeof computed,
+  about: Readonly<Record<"id" | "label" | "help" | "tooWarm", string>>,
+  place: number,
+): ComputedColumn {
+  const { tooWarm, ...named } = about;
+  const column = { ...named, type: "number", unit: volume, format: "0.000", width: 10 } as const;
+  return maker(column, (reading, log) => {
+    const bath = rowAt(log.baths, reading.bathRow);
     const range = call(topUpRange, {
       // The workbench's grid works out what an IF passes over: without a dose the function says no at once.
-      opening_dose: when(is(reading.verdict, words.topUp), bath.openingDose).otherwise(""),
+      opening_dose: when(is(reading.judged, words.topUp), bath.openingDose).otherwise(""),
       baseline: bath.baseline,
       reading: reading.phCorrected,
       builder: bath.builderUsed,
       temperature: reading.temperature,
       alkalinity: bath.alkalinityUsed,
-      house_share: named.houseShare,
-      meter_accuracy: named.meterLimit,
-      system: named.unitSystem,
+      house_share: log.named.houseShare,
+      meter_accuracy: log.named.meterLimit,
+      system: log.named.unitSystem,
     });
     const gap = absolute(minus(reading.temperature, bath.baselineTemperature));
-    return blankIf(
-      [isNot(reading.verdict, words.topUp), isBlank(reading.bathRow)],
-      when(isBlank(bath.openingDose), "")
-        .when(isOver(gap, named.temperatureGap), tooWarm)
-        .otherwise(placeIn(range, place)),
-    );
+    return when(isBlank(reading.bathRow), "")
+      .when(isNot(reading.judged, words.topUp), "")
+      .when(isBlank(bath.openingDose), "")
+      .when(isOver(gap, log.named.temperatureGap), tooWarm)
+      .otherwise(placeIn(range, place));
   });
+}
+
+/** What the row of the top-up says is still missing. */
+function stillMissing({ bath, lastConcentrate }: Reading, { additions }: Log): Expression {
+  const next = sumWhere(additions, "nextAddition", {
+    bath,
+    kind: "concentrate",
+    when: [from(lastConcentrate), upTo(lastConcentrate)],
+  });
+  return blankIf([equal(next, 0)], next);
 }
 
 /** What the trigger depends on besides the baseline, as its functions take it. */
@@ -76,6 +91,20 @@ function triggerTerms(reading: Reading, { baths, named }: Log) {
 /** Such a row says nothing about its bath at another temperature. */
 function incomparable({ bathRow, temperature, ph, purpose }: Reading): readonly [Condition, ...Condition[]] {
   return [isBlank(bathRow), isNoNumber(temperature), isNoNumber(ph), isAtMost(ph, 0), is(purpose, "rinse")];
+}
+
+/** After a top-up a reading that asks for nothing counts by the baseline, as the row of the addition has it. */
+function overlaid(judged: Expression, cameBack: Expression): Expression {
+  const asksNothing = any(is(judged, words.hold), is(judged, words.near));
+  return when(all(is(cameBack, recovery.short), asksNothing), words.notBack).otherwise(judged);
+}
+
+/** How such a bath came back; blank for any other reading. */
+function recoveryOf(reading: Reading, after: Expression, baseline: Expression, { named }: Log): Expression {
+  return when(isNot(reading.purpose, "after top-up"), "")
+    .when(isNoNumber(reading.chartablePh), "")
+    .when(isBlank(baseline), "")
+    .otherwise(call(recovered, { after: rounded(after, 2), baseline, tolerance: named.tolerance }));
 }
 
 const uncounted = (why: string | Expression): string | Expression =>
@@ -106,29 +135,26 @@ export const readingVerdict: readonly ComputedColumn[] = [
       label: "Verdict",
       type: "text",
       width: 15,
-      help: "Hold, near, top up, above baseline, or re-read where the temperature leaves it open.",
+      help: "Hold, near, top up, above baseline, or re-read where the temperature leaves it open; after a top-up, not back yet where it is short of the baseline.",
     },
-    (reading, log) => {
-      const { bath, bathRow, ph, purpose, temperature, counted, benchAtTime } = reading;
-      const { baseline } = rowAt(log.baths, bathRow);
-      const whyUncounted = when(isNoNumber(temperature), words.noTemperature)
-        .when(isNot(benchAtTime, bench.accepted), benchAtTime)
-        .otherwise("older than the opening dose");
-      const asBaseline = when(equal(counted, 1), words.baseline).otherwise(uncounted(whyUncounted));
-      return blankIf(
-        [isBlank(bath), isBlank(ph), isBlank(purpose), is(purpose, "rinse")],
-        when(isBlank(bathRow), uncounted("bath missing"))
-          .when(isNoNumber(ph), uncounted("pH is no number"))
-          .when(isNoNumber(reading.when), uncounted("when is no date"))
-          .when(isAtMost(ph, 0), uncounted("pH is 0 or below"))
-          .when(is(purpose, "baseline"), asBaseline)
-          .when(isBlank(baseline), words.noBaseline)
-          .when(isNoNumber(temperature), words.noTemperature)
-          .otherwise(call(verdict, { reading: reading.phCorrected, baseline, ...triggerTerms(reading, log) })),
-      );
-    },
+    ({ judged, cameBack }) => overlaid(judged, cameBack),
   ),
-  topUp("firstAddition", "First addition", 4, "Add this, mix, read again before adding more.", "re-read cooled"),
+  computed(
+    {
+      id: "firstAddition",
+      label: "First addition",
+      type: "number",
+      unit: volume,
+      format: "0.000",
+      width: 10,
+      help: "Add this, mix, read again before adding more; after a top-up that fell short, what its row says to add then.",
+    },
+    (reading, log) =>
+      // Where another program kept the helper's value alone, its "" is a blank cell, which would show here as 0.
+      when(is(reading.verdict, words.notBack), stillMissing(reading, log))
+        .when(isBlank(reading.topUpFirst), "")
+        .otherwise(reading.topUpFirst),
+  ),
 ];
 
 /** What the reading said before the meter's next check was known. */
@@ -142,21 +168,7 @@ export const readingDrift: readonly ComputedColumn[] = [
       width: 15,
       help: "What the same reading says with the meter's drift left in, against the baseline as read.",
     },
-    (reading, log) => {
-      const { baseline, baselineAsRead } = rowAt(log.baths, reading.bathRow);
-      const unjudged = any(
-        isBlank(reading.verdict),
-        startsWith(reading.verdict, words.uncounted),
-        is(reading.purpose, "baseline"),
-        isNoNumber(reading.temperature),
-      );
-      const unchanged = when(isBlank(baseline), true).otherwise(
-        all(equal(reading.ph, reading.phCorrected), equal(baseline, baselineAsRead)),
-      );
-      return when(unjudged, reading.verdict)
-        .when(unchanged, reading.verdict)
-        .otherwise(call(verdict, { reading: reading.ph, baseline: baselineAsRead, ...triggerTerms(reading, log) }));
-    },
+    ({ judgedAsRead, cameBackAsRead }) => overlaid(judgedAsRead, cameBackAsRead),
   ),
   computed(
     { id: "flag", label: "Drift", type: "text", width: 30, help: "Whether the meter's drift had hidden something." },
@@ -196,9 +208,21 @@ export const readingFigures: readonly ComputedColumn[] = [
       );
     },
   ),
-  topUp("topUpLow", "Top-up, low", 1, "Lowest likely top-up back to the baseline.", ""),
-  topUp("topUpBest", "Top-up, best", 2, "Best estimate back to the baseline.", ""),
-  topUp("topUpHigh", "Top-up, high", 3, "Highest likely top-up back to the baseline.", ""),
+  topUp(
+    computed,
+    { id: "topUpLow", label: "Top-up, low", help: "Lowest likely top-up back to the baseline.", tooWarm: "" },
+    1,
+  ),
+  topUp(
+    computed,
+    { id: "topUpBest", label: "Top-up, best", help: "Best estimate back to the baseline.", tooWarm: "" },
+    2,
+  ),
+  topUp(
+    computed,
+    { id: "topUpHigh", label: "Top-up, high", help: "Highest likely top-up back to the baseline.", tooWarm: "" },
+    3,
+  ),
   computed(
     {
       id: "alkalinityRatio",
@@ -206,7 +230,7 @@ export const readingFigures: readonly ComputedColumn[] = [
       type: "number",
       format: "0.00",
       width: 11,
-      help: "Total by free alkalinity, where both were titrated: climbs as soil soaps gather.",
+      help: "T over P, where both were titrated: it rises as soap from soil builds up.",
     },
     ({ pTitre, tTitre }) => {
       const ratio = when(isOver(pTitre, 0), dividedBy(tTitre, pTitre)).otherwise("");
@@ -237,5 +261,99 @@ export const readingFigures: readonly ComputedColumn[] = [
           .otherwise(bench.accepted),
       );
     },
+  ),
+];
+
+/** What the verdicts and the first addition are put together from: a cell of its own for each function that waits for another. */
+export const readingVerdictHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "judged",
+      label: "Against the trigger",
+      type: "text",
+      width: 12,
+      help: "The verdict, before a reading after a top-up is held to the baseline.",
+    },
+    (reading, log) => {
+      const { bath, bathRow, ph, purpose, temperature, counted, benchAtTime } = reading;
+      const { baseline } = rowAt(log.baths, bathRow);
+      const whyUncounted = when(isNoNumber(temperature), words.noTemperature)
+        .when(isNot(benchAtTime, bench.accepted), benchAtTime)
+        .otherwise("older than the opening dose");
+      const asBaseline = when(equal(counted, 1), words.baseline).otherwise(uncounted(whyUncounted));
+      return blankIf(
+        [isBlank(bath), isBlank(ph), isBlank(purpose), is(purpose, "rinse")],
+        when(isBlank(bathRow), uncounted("bath missing"))
+          .when(isNoNumber(ph), uncounted("pH is no number"))
+          .when(isNoNumber(reading.when), uncounted("when is no date"))
+          .when(isAtMost(ph, 0), uncounted("pH is 0 or below"))
+          .when(is(purpose, "baseline"), asBaseline)
+          .when(isBlank(baseline), words.noBaseline)
+          .when(isNoNumber(temperature), words.noTemperature)
+          .otherwise(call(verdict, { reading: reading.phCorrected, baseline, ...triggerTerms(reading, log) })),
+      );
+    },
+  ),
+  helper(
+    {
+      id: "judgedAsRead",
+      label: "Against the trigger, as read",
+      type: "text",
+      width: 12,
+      help: "The same with the meter's drift left in.",
+    },
+    (reading, log) => {
+      const { baseline, baselineAsRead } = rowAt(log.baths, reading.bathRow);
+      const unjudged = any(
+        isBlank(reading.judged),
+        startsWith(reading.judged, words.uncounted),
+        is(reading.purpose, "baseline"),
+        isNoNumber(reading.temperature),
+      );
+      const unchanged = when(isBlank(baseline), true).otherwise(
+        all(equal(reading.ph, reading.phCorrected), equal(baseline, baselineAsRead)),
+      );
+      return when(unjudged, reading.judged)
+        .when(unchanged, reading.judged)
+        .otherwise(call(verdict, { reading: reading.ph, baseline: baselineAsRead, ...triggerTerms(reading, log) }));
+    },
+  ),
+  helper(
+    {
+      id: "cameBack",
+      label: "Came back",
+      type: "text",
+      words: Object.values(recovery),
+      width: 10,
+      help: "After a top-up: recovered, short or over, as the addition's own row says.",
+    },
+    (reading, log) => recoveryOf(reading, reading.chartablePh, rowAt(log.baths, reading.bathRow).baseline, log),
+  ),
+  helper(
+    {
+      id: "cameBackAsRead",
+      label: "Came back, as read",
+      type: "text",
+      words: Object.values(recovery),
+      width: 10,
+      help: "The same with the meter's drift left in.",
+    },
+    (reading, log) =>
+      recoveryOf(
+        reading,
+        plus(reading.chartablePh, minus(reading.ph, reading.phCorrected)),
+        rowAt(log.baths, reading.bathRow).baselineAsRead,
+        log,
+      ),
+  ),
+  topUp(
+    helper,
+    {
+      id: "topUpFirst",
+      label: "First part",
+      help: "First addition of a top-up that is due.",
+      tooWarm: "re-read cooled",
+    },
+    4,
   ),
 ];

@@ -5,7 +5,7 @@ import { readingHelpers } from "./reading-helpers.ts";
 import { readingDetails, readingInputs } from "./reading-inputs.ts";
 import { readingMeterHelpers } from "./reading-meter.ts";
 import { readingRounds } from "./reading-rounds.ts";
-import { readingDrift, readingFigures, readingVerdict } from "./reading-verdict.ts";
+import { readingDrift, readingFigures, readingVerdict, readingVerdictHelpers } from "./reading-verdict.ts";
 
 const charted = ["chartablePh", "chartPh", "chartPh2", "chartPh3", "chartPh4", "chartBaseline", "chartTrigger"];
 
@@ -14,7 +14,7 @@ export const readingsSheet: SheetDefinition = {
   name: "Readings",
   title: "pH readings",
   purpose: "Every reading as the meter showed it, with the sample's temperature. Never overwrite one: add a row.",
-  caution: `A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature. ${cautionsOfSheet("readings")}`,
+  caution: `A hot bath reads lower than the same bath cooled, with a perfect meter too: cool the sample to the baseline's temperature.\n${cautionsOfSheet("readings")}`,
   fields: [],
   tables: [
     {
@@ -30,11 +30,13 @@ export const readingsSheet: SheetDefinition = {
         ...readingDrift,
         ...readingFigures,
         ...readingMeterHelpers,
+        ...readingVerdictHelpers,
         ...readingHelpers,
         ...readingRounds,
       ],
       signals: [
         { column: "verdict", when: { is: verdicts.topUp }, look: "act" },
+        { column: "verdict", when: { is: verdicts.notBack }, look: "act" },
         { column: "verdict", when: { is: verdicts.near }, look: "watch" },
         { column: "verdict", when: { startsWith: verdicts.reRead }, look: "watch" },
         { column: "verdict", when: { is: verdicts.above }, look: "watch" },

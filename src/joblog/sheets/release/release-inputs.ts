@@ -71,7 +71,7 @@ export const releaseInputs: readonly InputColumn[] = [
   }),
   numberInput({
     id: "temperature",
-    label: "Sample",
+    label: "Sample temp",
     unit: temperature,
     limits: temperatureLimits,
     format: "0.0",
@@ -152,7 +152,7 @@ export const releaseDetails: readonly InputColumn[] = [
     width: 13,
     help: "Of the water, against the limits of the permit.",
   }),
-  momentInput({ id: "releasedAt", label: "Released", width: 16, help: "When, by a person who answers for it." }),
+  momentInput({ id: "releasedAt", label: "Released", width: 16, help: "When, signed for by a responsible person." }),
   numberInput({
     id: "releasedVolume",
     label: "Volume released",
@@ -162,13 +162,18 @@ export const releaseDetails: readonly InputColumn[] = [
     width: 10,
     help: "What really went out.",
   }),
-  textInput({ id: "point", label: "Point", width: 14, help: "Where it went, such as the sanitary sewer; never a storm drain or a septic tank." }),
+  textInput({
+    id: "point",
+    label: "Discharge point",
+    width: 14,
+    help: "Where it went, such as the sanitary sewer; never a storm drain or a septic tank.",
+  }),
   dateInput({
     id: "retainedUntil",
     label: "Keep record until",
     width: 11,
     help: "Three years is the federal least (40 CFR 403.12(o)); your permit may say more.",
   }),
-  textInput({ id: "initials", label: "Initials", width: 8, help: "Who answers for it." }),
+  textInput({ id: "initials", label: "Initials", width: 8, help: "Who signs for it." }),
   textInput({ id: "note", label: "Note", width: 20, help: "Held, aerated, authority told." }),
 ];

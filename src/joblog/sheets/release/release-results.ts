@@ -3,24 +3,46 @@ import { acidTo } from "../../../../functions/discharge/acid-to.ts";
 import { corrosive } from "../../../../functions/discharge/corrosive.ts";
 import { dischargeCheck } from "../../../../functions/discharge/discharge-check.ts";
 import { placesAmongLimits } from "../../../core/discharge/release-limits.ts";
+import { fromSi, toSi } from "../../../core/units/convert.ts";
+import { unitBySymbol } from "../../../core/units/find-unit.ts";
+import { dividedBy, joined, largest, plus, rounded, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, is, isBlank, isFilled, isNoNumber, isNumber } from "../../formula/conditions.ts";
+import {
+  all,
+  any,
+  type Condition,
+  equal,
+  is,
+  isBlank,
+  isFilled,
+  isNoNumber,
+  isNumber,
+  isOver,
+} from "../../formula/conditions.ts";
 import type { Expression } from "../../formula/expression.ts";
+import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { ColumnId, FieldId, Log, Row } from "../../formula/log-names.ts";
-import { cellAt, placeIn, positionOf } from "../../formula/lookups.ts";
+import { cellAt, placeIn, positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { acidAmount } from "../../model/units-of.ts";
-import { releaseState, yesNo } from "../../model/words.ts";
+import { acidAmount, hardness } from "../../model/units-of.ts";
+import { acidBases, releaseState, yesNo } from "../../model/words.ts";
 
 const { computed, helper } = columnsOf<"releases">();
+
+/** As calcium carbonate. */
+const milligramsPerEquivalent = fromSi(
+  toSi(1000, unitBySymbol("meq/L", "alkalinity")),
+  unitBySymbol("mg/L CaCO3", "alkalinity"),
+);
 
 const acidColumn = { type: "number", unit: acidAmount, format: "0.000", width: 10 } as const;
 
 function neededAcid(
-  { volume, ph, target, acid, builderUsed, temperature, alkalinity, purity }: Row<"releases">,
+  { volume, ph, target, acid, builderUsed, temperature, purity }: Row<"releases">,
   { named }: Log,
+  alkalinity?: Expression,
 ): Expression {
   return call(acidTo, {
     volume,
@@ -29,10 +51,15 @@ function neededAcid(
     acid,
     builder: builderUsed,
     temperature,
-    alkalinity,
+    ...(alkalinity === undefined ? {} : { alkalinity }),
     purity,
     system: named.unitSystem,
   });
+}
+
+/** Without these there is no acid to work out; ACIDTO says no by itself where one of them is out of range. */
+function unplanned({ volume, ph, target, acid }: Row<"releases">): readonly [Condition, ...Condition[]] {
+  return [isNoNumber(volume), isNoNumber(ph), isNoNumber(target), isBlank(acid)];
 }
 
 /** What is to be worked out before anybody pours. */
@@ -42,13 +69,14 @@ export const releasePlan: readonly ComputedColumn[] = [
       id: "acidNeeded",
       label: "Acid needed",
       ...acidColumn,
-      help: "From the reading to the target pH. With a titration within about 16 % down to pH 7, but up to half off at pH 9; without one a minimum: add in stages and read.",
+      help: "From the reading to the target pH. With a titration within about 16 % down to pH 7, but up to half off at pH 9. Without one by the water and concentrate logged, an estimate, or by the pH alone, a minimum: add in stages and read.",
     },
-    // ACIDTO says no by itself where one of them is out of range.
-    (row, log) =>
+    (row) =>
       blankIf(
-        [isNoNumber(row.volume), isNoNumber(row.ph), isNoNumber(row.target), isBlank(row.acid)],
-        neededAcid(row, log),
+        unplanned(row),
+        when(isNumber(row.alkalinity), row.acidByAlkali)
+          .when(isNumber(row.acidByAlkali), largest(row.acidByAlkali, row.acidByPh))
+          .otherwise(row.acidByPh),
       ),
   ),
   computed(
@@ -56,11 +84,18 @@ export const releasePlan: readonly ComputedColumn[] = [
       id: "acidBasis",
       label: "Worked out from",
       type: "text",
+      words: Object.values(acidBases),
       width: 15,
-      help: "Without a titration soil acids and carbonate do not show: the acid is a minimum.",
+      help: "By the pH alone soil acids and carbonate do not show, and the acid is a minimum. What was logged does not know what soil used up.",
     },
-    ({ acidNeeded, alkalinity }) =>
-      blankIf([isBlank(acidNeeded)], when(isNumber(alkalinity), "titration").otherwise("pH alone: a minimum")),
+    ({ acidNeeded, alkalinity, acidByAlkali, bathRow }, { baths }) =>
+      blankIf(
+        [isBlank(acidNeeded)],
+        when(isNumber(alkalinity), acidBases.titration)
+          .when(isNoNumber(acidByAlkali), acidBases.ph)
+          .when(isOver(rowAt(baths, bathRow).watersUntested, 0), acidBases.partly)
+          .otherwise(acidBases.logged),
+      ),
   ),
   computed(
     {
@@ -164,6 +199,46 @@ function ownOrShops(
 }
 
 export const releaseHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "alkalinityLogged",
+      label: "Alkalinity by the log",
+      type: "number",
+      unit: hardness,
+      format: "0",
+      width: 11,
+      help: "Total alkalinity that water and concentrate brought, less what was drained and carried out at the strength of the end. A water that was not tested counts for nothing; blank where the concentrate's alkali strength is not known.",
+    },
+    ({ bathRow, volume }, log) => {
+      const { alkaliBrought, solutionLeft } = rowAt(log.baths, bathRow);
+      const liters = times(plus(volume, solutionLeft), litersInUnit(log));
+      return blankIf(
+        [isBlank(bathRow), isNoNumber(volume)],
+        when(isBlank(alkaliBrought), "")
+          .when(equal(volume, 0), "")
+          .otherwise(dividedBy(times(milligramsPerEquivalent, alkaliBrought), liters)),
+      );
+    },
+  ),
+  helper(
+    {
+      id: "acidByAlkali",
+      label: "Acid by the alkalinity",
+      ...acidColumn,
+      help: "By the alkalinity titrated, or else by that of the log; none where the reading contradicts it.",
+    },
+    (row, log) => {
+      // With its unit, for a bare number is of another one.
+      const logged = joined(rounded(row.alkalinityLogged, 0), " mg/L");
+      const alkalinity = when(isNumber(row.alkalinity), row.alkalinity).otherwise(logged);
+      const neither = all(isNoNumber(row.alkalinity), isBlank(row.alkalinityLogged));
+      return blankIf(unplanned(row), blankIf([neither], neededAcid(row, log, alkalinity)));
+    },
+  ),
+  helper(
+    { id: "acidByPh", label: "Acid by the pH", ...acidColumn, help: "The least that the reading calls for." },
+    (row, log) => blankIf(unplanned(row), neededAcid(row, log)),
+  ),
   ownOrShops("lowUsed", "limitLow", "sewerLow", "Low used", "The limit typed here, or else the shop's own."),
   ownOrShops("highUsed", "limitHigh", "sewerHigh", "High used", "The limit typed here, or else the shop's own."),
   ownOrShops("permitUsed", "permit", "permit", "Permit used", "The permit typed here, or else the shop's own."),

@@ -2,7 +2,8 @@ import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
-import { releaseState } from "../../model/words.ts";
+import { acidBases, releaseState } from "../../model/words.ts";
+import { acidUnit } from "./release-acid-unit.ts";
 import { releaseDetails, releaseInputs } from "./release-inputs.ts";
 import { releaseHelpers, releasePlan, releaseStanding } from "./release-results.ts";
 
@@ -17,6 +18,7 @@ const printed: readonly ColumnId<"releases">[] = [
   "acid",
   "purity",
   "target",
+  "acidUnit",
   "acidNeeded",
   "corrosive",
   "stage1",
@@ -57,7 +59,7 @@ export const releaseSheet: SheetDefinition = {
       caption: "Releases",
       emptyRows: 1,
       columns: printedFirst(
-        [...releaseInputs, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers],
+        [...releaseInputs, acidUnit, ...releasePlan, ...releaseDetails, ...releaseStanding, ...releaseHelpers],
         printed,
       ),
       signals: [
@@ -67,7 +69,10 @@ export const releaseSheet: SheetDefinition = {
         { column: "limitCheck", when: { is: "below" }, look: "act" },
         { column: "limitCheck", when: { is: "above" }, look: "act" },
         { column: "corrosive", when: { is: "yes" }, look: "act" },
-        { column: "acidBasis", when: { startsWith: "pH alone" }, look: "watch" },
+        { column: "acidByAlkali", when: "not available", look: "quiet" },
+        { column: "acidBasis", when: { is: acidBases.ph }, look: "watch" },
+        { column: "acidBasis", when: { is: acidBases.partly }, look: "watch" },
+        { column: "acidBasis", when: { is: acidBases.logged }, look: "watch" },
         { column: "analysesResult", when: { is: "over a limit" }, look: "act" },
       ],
     },

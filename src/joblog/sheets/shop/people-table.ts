@@ -4,10 +4,10 @@ import type { TableDefinition } from "../../model/definition.ts";
 export const peopleTable: TableDefinition = {
   id: "people",
   name: "People",
-  caption: "People: whose initials stand beside the entries",
+  caption: "People: whose initials are on the entries",
   emptyRows: 4,
   columns: [
-    nameInput({ id: "initials", label: "Initials", width: 31, help: "As they stand beside the entries." }),
+    nameInput({ id: "initials", label: "Initials", width: 31, help: "As written on the entries." }),
     textInput({ id: "name", label: "Name", width: 26, help: "For the file." }),
     textInput({
       id: "note",

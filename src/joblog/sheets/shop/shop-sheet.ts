@@ -25,7 +25,7 @@ const fields: readonly FieldDefinition[] = [
     format: "0",
     limits: between(1, 48),
     initial: everywhere(8),
-    help: "A bath in use that was not read for longer is overdue (common practice, no source).",
+    help: "A reading is overdue after this many hours (common practice, no source).",
   },
   {
     id: "bathLife",
@@ -47,7 +47,7 @@ const fields: readonly FieldDefinition[] = [
     format: "0",
     limits: between(1, 31),
     initial: everywhere(7),
-    help: "A meter not checked for longer is overdue (common practice, no source).",
+    help: "A meter check is overdue after this many days (common practice, no source).",
   },
   {
     id: "meterLimit",

@@ -1,4 +1,3 @@
-import type { Verdict } from "../../../core/bath/verdict.ts";
 import { asText, joined, minus, plus, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { all, equal, isBlank, isFilled, isNot } from "../../formula/conditions.ts";
@@ -20,7 +19,7 @@ import { cellAt, cellAtOrBlank, positionOf, rowAt } from "../../formula/lookups.
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
-import { bench } from "../../model/words.ts";
+import { bench, readingVerdict as words } from "../../model/words.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 
 /** A claim rarely passes through more baths than this in a week. */
@@ -119,6 +118,8 @@ export const statementBaths: TableDefinition = {
 
 type UseRow = Row<"statementUse">;
 
+type Word = (typeof words)[keyof typeof words];
+
 const useColumns = columnsOf<"statementUse">();
 
 /** Readings of the bath on the days of the claim's loads in it. */
@@ -128,7 +129,7 @@ const readThen = ({ bath, from, until }: UseRow): Where<"readings"> => ({ bath, 
 const itsLoads = ({ bath }: UseRow, { named }: Log): Where<"loads"> => ({ bath, claim: named.statementClaim });
 
 /** How often the checks said so, as ", hold 3"; nothing where they never did. */
-function timesSaid(verdict: Verdict, row: UseRow, { readings }: Log): Expression {
+function timesSaid(verdict: Word, row: UseRow, { readings }: Log): Expression {
   const times = countWhere(readings, { ...readThen(row), verdict: beginning(verdict) });
   return when(equal(times, 0), "").otherwise(joined(`, ${verdict} `, times));
 }
@@ -232,8 +233,15 @@ export const statementUse: TableDefinition = {
     useColumns.computed(
       { id: "verdicts", label: "Verdicts", type: "text", width: 25, help: "What the checks among them said." },
       (row, log) => {
-        const times = (verdict: Verdict): Expression => timesSaid(verdict, row, log);
-        const said = joined(times("hold"), times("near"), times("top up"), times("re-read"), times("above baseline"));
+        const times = (verdict: Word): Expression => timesSaid(verdict, row, log);
+        const said = joined(
+          times(words.hold),
+          times(words.near),
+          times(words.notBack),
+          times(words.topUp),
+          times(words.reRead),
+          times(words.above),
+        );
         return blankIf([isBlank(row.sourceRow)], apply("MID", said, ", ".length + 1, 99));
       },
     ),

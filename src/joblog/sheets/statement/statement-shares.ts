@@ -33,7 +33,7 @@ function fromShares(
 export const statementShares: TableDefinition = {
   id: "statementShares",
   name: "StatementShares",
-  caption: "Share of cost by bath: what the shop bears is left out",
+  caption: "Share of cost by bath: what the shop pays is left out",
   emptyRows: bathLines,
   fixedRows: true,
   columns: [

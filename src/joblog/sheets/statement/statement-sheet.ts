@@ -78,7 +78,7 @@ const fields: readonly FieldDefinition[] = [
       );
     },
   },
-  { id: "statementBy", name: "Statement.By", label: "Prepared by", type: "text", help: "Who answers for this page." },
+  { id: "statementBy", name: "Statement.By", label: "Prepared by", type: "text", help: "Who signs for this page." },
   { id: "statementDate", name: "Statement.Date", label: "Date", type: "date", help: "Day on which it was prepared." },
 ];
 

@@ -8,7 +8,7 @@ export const monthEndSheet: SheetDefinition = {
   purpose:
     "What the books need: opening, receipts, use by account, count difference and closing. Type a concentrate and a day of the month.",
   caution:
-    "Each line is worked out from Stock and Additions anew: print it or keep a hand-off copy when the month is billed, since a later entry or another price on the Job sheet changes it.",
+    "Each line is recalculated from Stock and Additions: print it or keep a hand-off copy when the month is billed, since a later entry or another price on the Job sheet changes it.",
   fields: [],
   tables: [monthEndTable],
   arrangement: "stacked",

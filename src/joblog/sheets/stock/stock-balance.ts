@@ -46,7 +46,7 @@ export const stockBalance: TableDefinition = {
       limits: volumeLimits,
       format: "0.0##",
       width: 13,
-      help: "What must never be gone.",
+      help: "Minimum to keep on the shelf.",
     }),
     computed(
       {
@@ -62,7 +62,7 @@ export const stockBalance: TableDefinition = {
       },
     ),
     computed(
-      { id: "counted", label: "Counted", ...amount, width: 10, help: "What stood there then." },
+      { id: "counted", label: "Counted", ...amount, width: 10, help: "What was on the shelf then." },
       ({ concentrate, lastCount }, log) => blankIf([isBlank(lastCount)], moved(log, concentrate, "count", lastCount)),
     ),
     computed(

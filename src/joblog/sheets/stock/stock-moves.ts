@@ -41,7 +41,7 @@ export const stockMoves: TableDefinition = {
       words: stockKinds,
       width: 10,
       required: true,
-      help: "Count: what stands on the shelf. Receipt: what came. Issue: what left it other than into a bath, such as a spill.",
+      help: "Count: what is on the shelf. Receipt: what came. Issue: what left it other than into a bath, such as a spill.",
     }),
     numberInput({
       id: "amount",

@@ -8,7 +8,7 @@ export const stockSheet: SheetDefinition = {
   name: "Stock",
   title: "Stock of concentrates",
   purpose: "What is on the shelf by the book and by count, how long it lasts and when to reorder.",
-  caution: `Keep pails closed and apart from acids. ${cautionsOfSheet("stock")}`,
+  caution: `Keep pails closed and apart from acids.\n${cautionsOfSheet("stock")}`,
   fields: [],
   tables: [stockBalance, stockMoves],
   arrangement: "stacked",

@@ -58,7 +58,7 @@ const card: TableDefinition = {
   columns: [
     numberInput({
       id: "temperature",
-      label: "Sample",
+      label: "Sample temp",
       unit: temperature,
       limits: temperatureLimits,
       format: "0",

@@ -6,6 +6,7 @@ import type { Charts } from "./charts.ts";
 import { copyLook } from "./copy-look.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
 import type { Grid } from "./grid.ts";
+import type { Habits } from "./habits.ts";
 import { extendRules } from "./rules.ts";
 import type { CalculatedColumn, TableChange, TableRecord } from "./table-record.ts";
 import type { Tables } from "./tables.ts";
@@ -19,6 +20,7 @@ interface Parts {
   readonly tables: Tables;
   readonly charts: Charts;
   readonly validations: Validations;
+  readonly habits: Habits;
 }
 
 function grewAtItsEnd({ table: { area }, before }: TableChange): boolean {
@@ -89,8 +91,8 @@ export class TableGrowth {
       this.noteColumn(table, index, before.area.rows - 1);
     });
     for (let row = table.area.row + before.area.rows; row < table.area.row + table.area.rows; row += 1)
-      this.fillRow(table, row);
-    extendRules(this.parts.grid, table.area, before.area.rows);
+      this.fillRow(table, row, table.area.row + before.area.rows - 1);
+    if (this.parts.habits.resizingDressesRows) extendRules(this.parts.grid, table.area, before.area.rows);
     this.parts.validations.stretchLists(table.area, before.area.rows);
     stretchCharts(this.parts.grid, this.parts.charts, table.area, before.area.rows);
   }
@@ -170,8 +172,8 @@ export class TableGrowth {
     return getters.getTranslatedCellFormula(cell.sheet, 0, cell.row - calculated.row, compiled);
   }
 
-  private fillRow(table: TableRecord, row: number): void {
-    this.copyLook(table.area, row);
+  private fillRow(table: TableRecord, row: number, model: number): void {
+    if (this.parts.habits.resizingDressesRows) this.copyLook(table.area, model, row);
     table.headers.forEach((header, index) => {
       const calculated = table.calculated.get(header.toLowerCase());
       const cell: Cell = { sheet: table.area.sheet, row, column: table.area.column + index };
@@ -183,10 +185,10 @@ export class TableGrowth {
     });
   }
 
-  /** A new row looks like the one above it where it has no look of its own. */
-  private copyLook({ sheet, row: top, column: left, columns }: Area, row: number): void {
-    if (row - 1 <= top) return;
+  /** A new row looks like the last that was there where it has no look of its own; looks of rows between may still wait. */
+  private copyLook({ sheet, row: top, column: left, columns }: Area, model: number, row: number): void {
+    if (model <= top) return;
     for (let column = left; column < left + columns; column += 1)
-      copyLook(this.parts.grid, { sheet, row: row - 1, column }, { sheet, row, column }, true);
+      copyLook(this.parts.grid, { sheet, row: model, column }, { sheet, row, column }, true);
   }
 }

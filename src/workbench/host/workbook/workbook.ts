@@ -16,6 +16,7 @@ import { ChartScale } from "./chart-scale.ts";
 import { Charts } from "./charts.ts";
 import { FormulaKeeper } from "./formula-keeper.ts";
 import { Grid, GridRefusal, zoneOf } from "./grid.ts";
+import { usualHabits } from "./habits.ts";
 import { Names } from "./names.ts";
 import { NumberFormats } from "./number-format.ts";
 import { Sheets } from "./sheets.ts";
@@ -42,8 +43,11 @@ export class Workbook {
   readonly charts: Charts;
   readonly chartScale: ChartScale;
   readonly changes: ChangeLog;
+  readonly habits = usualHabits();
   /** The grid counts days from 1900 and has no other way; this is what Excel's setting would make functions answer. */
   datesFrom1904 = false;
+  /** While it is, sheets can neither be added nor taken away. */
+  structureLocked = false;
   /** Page set-up and the like by sheet id. */
   readonly notes = new Map<string, SheetNotes>();
 
@@ -71,6 +75,7 @@ export class Workbook {
       formulas: this.formulas,
       tables: this.tables,
       validations: this.validations,
+      habits: this.habits,
     });
     this.formats = new NumberFormats(library, this.grid);
     this.changes = new ChangeLog({

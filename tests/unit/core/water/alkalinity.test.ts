@@ -19,7 +19,7 @@ describe("a titrated alkalinity", () => {
     expect(titrated(8.4, 0.1, 10)).toBeCloseTo(84, 9);
   });
 
-  it("comes within 0.1 % of mL × N × 50 000 / mL (Standard Methods 2320 B)", () => {
+  it("comes within 0.1 % of mL × N × 50,000 / mL (Standard Methods 2320 B)", () => {
     const asCalciumCarbonate = (titrated(10, 0.02, 100) / 2) * 100.0869;
     expect(Math.abs(asCalciumCarbonate - 100)).toBeLessThanOrEqual(0.1);
   });

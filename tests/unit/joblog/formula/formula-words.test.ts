@@ -28,7 +28,9 @@ describe("the words that formulas are made of", () => {
   });
 
   it("make a range of this row's cells, and of nothing else", () => {
-    expect(written(cellsFrom(reading.ph, reading.temperature))).toBe("Readings[[#This Row],[pH as read]:[Sample, °C]]");
+    expect(written(cellsFrom(reading.ph, reading.temperature))).toBe(
+      "Readings[[#This Row],[pH as read]:[Sample temp, °C]]",
+    );
     expect(() => cellsFrom(reading.ph, logNames(jobLog).readings.temperature)).toThrow(RangeError);
   });
 });

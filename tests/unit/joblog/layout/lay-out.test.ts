@@ -98,9 +98,9 @@ describe("laying out the log", () => {
       headersOf(layOut(jobLog, { system }, firstTwoDays), "Readings").filter(
         (header) => header.startsWith("Sample") || header.startsWith("Top-up, best"),
       );
-    expect(sample("US")).toEqual(["Sample, °F", "Top-up, best, gal"]);
-    expect(sample("metric")).toEqual(["Sample, °C", "Top-up, best, L"]);
-    expect(sample("imperial")).toEqual(["Sample, °C", "Top-up, best, imperial gal"]);
+    expect(sample("US")).toEqual(["Sample temp, °F", "Top-up, best, gal"]);
+    expect(sample("metric")).toEqual(["Sample temp, °C", "Top-up, best, L"]);
+    expect(sample("imperial")).toEqual(["Sample temp, °C", "Top-up, best, imperial gal"]);
   });
 
   it("makes the temperature gap 2 °C, which is 3.6 °F", () => {

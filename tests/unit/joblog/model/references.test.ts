@@ -14,8 +14,8 @@ describe("structured references", () => {
 
   it("name this row, a whole column, a header and a cell in full form", () => {
     const references = referencesFor(jobLog, findTable(jobLog, "readings"), "US");
-    expect(references.here("temperature")).toBe("Readings[[#This Row],[Sample, °F]]");
-    expect(references.hereTo("ph", "temperature")).toBe("Readings[[#This Row],[pH as read]:[Sample, °F]]");
+    expect(references.here("temperature")).toBe("Readings[[#This Row],[Sample temp, °F]]");
+    expect(references.hereTo("ph", "temperature")).toBe("Readings[[#This Row],[pH as read]:[Sample temp, °F]]");
     expect(references.all("additions", "amount")).toBe("Additions[[#Data],[Amount, gal]]");
     expect(references.header("shares", "claim")).toBe("Shares[[#Headers],[Claim]]");
     expect(references.named("unitSystem")).toBe("Unit.System");

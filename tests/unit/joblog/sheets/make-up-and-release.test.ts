@@ -40,7 +40,7 @@ describe("make-up water", () => {
   });
 
   it("divides into what evaporated and what the loads and drains took", async () => {
-    // 1.4 in at 48 × 24 / 231 gal/in, less two loads of 0.2 gal and 0.5 gal drained; concentrate at 4.178 in 121.175 gal.
+    // 1.4 in at 48 × 24 / 231 gal/in, less two loads of 0.2 gal and 0.5 gal drained; concentrate at 4.178 gal to 117 gal of water.
     const makeUp: LogRow<"additions"> = {
       id: "A005",
       bath,
@@ -64,10 +64,7 @@ describe("make-up water", () => {
     const out = 2 * 0.2 + 0.5;
     expect(log.cell("additions", "A005", "carriedOut")).toBeCloseTo(out, 9);
     expect(log.cell("additions", "A005", "evaporated")).toBeCloseTo((1.4 * 48 * 24) / 231 - out, 6);
-    expect(log.cell("additions", "A005", "concentrateDue")).toBeCloseTo(
-      (out * 4.178) / ((48 * 24 * 25) / 231 - 3.5),
-      6,
-    );
+    expect(log.cell("additions", "A005", "concentrateDue")).toBeCloseTo((out * 4.178) / (117 + 4.178), 6);
     expect(log.cell("baths", bath, "drained")).toBe(0.5);
     expect(log.cell("baths", bath, "loads")).toBe(3);
   });
@@ -171,6 +168,18 @@ describe("a release", () => {
     expect(log.cell("releases", "D1", "state")).toBe(says);
   });
 
+  it.each([
+    { acid: "citric", unit: "lb" },
+    { acid: "sodium bisulfate", unit: "lb" },
+    { acid: "hydrochloric", unit: "gal" },
+    { acid: "sulfuric", unit: "gal" },
+    { acid: "acetic", unit: "gal" },
+    { acid: undefined, unit: "" },
+  ])("says that $acid acid is counted in “$unit”", async ({ acid, unit }) => {
+    const log = await workedLog(demoWith({ releases: [{ ...dump, acid }] }));
+    expect(log.cell("releases", "D1", "acidUnit")).toBe(unit);
+  });
+
   it("takes about the acid of the week's answers, 0.213 kg, from the titration and less from the pH alone", async () => {
     const log = await workedLog(
       demoWith({ releases: [dump, { ...dump, id: "D2", alkalinity: undefined }, { ...dump, id: "D3", purity: 50 }] }),
@@ -181,9 +190,38 @@ describe("a release", () => {
     expect(needed("D1") * 0.45359237).toBeLessThan(0.213 * 1.12);
     expect(log.cell("releases", "D1", "firstStage")).toBeCloseTo(0.6 * needed("D1"), 9);
     expect(needed("D2")).toBeLessThan(needed("D1"));
-    expect(log.cell("releases", "D2", "acidBasis")).toBe("pH alone: a minimum");
     // Half the acid in the product, twice the product.
     expect(needed("D3")).toBeCloseTo(2 * needed("D1"), 6);
     expect(log.cell("releases", "D1", "corrosive")).toBe("no");
+  });
+
+  it("goes by the water and concentrate logged where the bath was not titrated", async () => {
+    const untitrated = { ...dump, alkalinity: undefined };
+    const inLog = await workedLog(demoWith({ releases: [untitrated] }));
+    // 4.178 gal at 0.254 eq/L is 4.017 eq; 119.01 gal of purified water of 5 mg/L bring 0.045 eq. In 120.1 gal 8.94 meq/L, 447 mg/L.
+    const brought = 4.178 * 3.785411784 * 0.254 + (119.01 * 3.785411784 * 5) / 50_043.45;
+    expect(inLog.cell("baths", bath, "alkaliBrought")).toBeCloseTo(brought, 3);
+    expect(inLog.cell("releases", "D1", "alkalinityLogged")).toBeCloseTo(
+      (brought * 50_043.45) / (120.1 * 3.785411784),
+      0,
+    );
+    expect(inLog.cell("releases", "D1", "acidBasis")).toBe("water and concentrate logged: an estimate");
+    const [concentrate] = firstTwoDays.rows.concentrates ?? [];
+    const unknown = await workedLog(
+      demoWith({ releases: [untitrated], concentrates: [{ ...concentrate, alkalinityStrength: undefined }] }),
+    );
+    expect(unknown.cell("releases", "D1", "acidBasis")).toBe("pH alone: a minimum");
+    expect(Number(unknown.cell("releases", "D1", "acidNeeded"))).toBeLessThan(
+      Number(inLog.cell("releases", "D1", "acidNeeded")),
+    );
+    const untested = await workedLog(demoWith({ releases: [untitrated], waters: [{ water: "RO" }] }));
+    expect(untested.cell("releases", "D1", "acidBasis")).toBe("concentrate logged, water not tested: a minimum");
+  });
+
+  it("takes no logged alkalinity that the reading contradicts", async () => {
+    const log = await workedLog(demoWith({ releases: [{ ...dump, alkalinity: undefined, ph: 12.3 }] }));
+    expect(log.cell("releases", "D1", "acidByAlkali")).toBe("#N/A");
+    expect(log.cell("releases", "D1", "acidBasis")).toBe("pH alone: a minimum");
+    expect(Number(log.cell("releases", "D1", "acidNeeded"))).toBeGreaterThan(0);
   });
 });

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 
+import { evaluate } from "../../../../functions/evaluate.ts";
+import { meterFix } from "../../../../functions/meter/meter-fix.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
 import { demoRowsAnd, demoWith, type WorkedLog, workedLog } from "./worked-log.ts";
@@ -53,10 +55,12 @@ describe("the meter's drift", () => {
     expect(log.cell("baths", bath, "baseline")).toBeCloseTo(11.42, 9);
   });
 
-  it("comes to the week's published answers once it is: 10.90 and 10.85, two top-ups that were hidden", async () => {
+  it("comes to 10.88 and 10.83 once it is: two top-ups that were hidden", async () => {
     const log = await worked([monday, thursday]);
-    expect(log.cell("readings", "R013", "phCorrected")).toBe(10.9);
-    expect(log.cell("readings", "R014", "phCorrected")).toBe(10.85);
+    // As found 7.06 in 7 and 10.15 in 10.01: 11.00 is 0.14 + 0.85 × (1 − 3.01 / 3.09) = 0.162 too high by Thursday, of
+    // which 51.33 of 72.08 hours; 10.96 is 0.161 too high, of which 56.5 hours.
+    expect(log.cell("readings", "R013", "phCorrected")).toBe(10.88);
+    expect(log.cell("readings", "R014", "phCorrected")).toBe(10.83);
     for (const id of ["R013", "R014"]) {
       expect(log.cell("readings", id, "verdictAsRead")).toBe("near");
       expect(log.cell("readings", id, "verdict")).toBe("top up");
@@ -64,7 +68,7 @@ describe("the meter's drift", () => {
     }
     expect(log.cell("readings", "R013", "ph")).toBe(11);
     expect(log.cell("readings", "R008", "verdict")).not.toBe("top up");
-    // Monday 09:45, 1.75 hours after the check: 0.14 × 1.75 / 72.08 hours = 0.003, under a hundredth.
+    // Monday 09:45, 1.75 hours after the check: 0.173 × 1.75 / 72.08 hours = 0.004, under a hundredth.
     expect(log.cell("baths", bath, "baseline")).toBeCloseTo(11.42, 9);
     expect(log.cell("meterChecks", "M2", "verdict")).toBe("as found out of limits");
     // 10 readings of the two demo days and 2 of Wednesday; R015 came after the check.
@@ -74,8 +78,24 @@ describe("the meter's drift", () => {
 
   it("is the same whatever the order of the rows", async () => {
     const log = await worked([thursday, monday], [...wednesday].reverse());
-    expect(log.cell("readings", "R014", "phCorrected")).toBe(10.85);
+    expect(log.cell("readings", "R014", "phCorrected")).toBe(10.83);
     expect(log.cell("meterChecks", "M2", "verdictsFlipped")).toBe(2);
+  });
+
+  it("of a reading at the next check is what METERFIX makes of it", async () => {
+    const atCheck = { ...wednesday[1], when: moment(3, "08:04") };
+    const log = await worked([monday, thursday], [atCheck]);
+    const fixed = evaluate(meterFix, [10.96, 7, 7.06, 10.01, 10.15]);
+    expect(log.cell("readings", "R014", "phCorrected")).toBeCloseTo(Number(fixed), 2);
+    expect(log.cell("readings", "R014", "errorAfter")).toBeCloseTo(10.96 - Number(fixed), 9);
+  });
+
+  it("goes by the one buffer where the other was not read, or where both make no line", async () => {
+    for (const change of [{ asFound1: undefined }, { asFound1: 10.15 }, { asFound1: 12 }]) {
+      const log = await worked([monday, { ...thursday, ...change }]);
+      // 0.14 × 56.5 / 72.08 hours.
+      expect(log.cell("readings", "R014", "phCorrected")).toBe(10.85);
+    }
   });
 
   it("is each meter's own, and none for a reading that names no meter", async () => {
@@ -85,7 +105,7 @@ describe("the meter's drift", () => {
         monday,
         thursday,
         { ...monday, id: "M3", meter: "M-2" },
-        { ...thursday, id: "M4", meter: "M-2", asFound2: 10.01 },
+        { ...thursday, id: "M4", meter: "M-2", asFound1: 7, asFound2: 10.01 },
       ],
       [
         { ...first, meter: "M-2" },
@@ -102,17 +122,18 @@ describe("the meter's drift", () => {
   });
 
   it("starts from what a check without an adjustment had left", async () => {
-    // Found 0.06 high and left so on Wednesday at 08:00; 0.14 high on Thursday at 08:05. At 16:30: 0.06 + 0.08 × 8.5 / 24.083.
+    // 10.96 is 0.06 high on Wednesday at 08:00 by both buffers, and left so; 0.161 on Thursday at 08:05. At 16:30: 0.06 + 0.101 × 8.5 / 24.083.
     const unadjusted: LogRow<"meterChecks"> = {
       ...thursday,
       id: "M3",
       when: moment(2, "08:00"),
+      asFound1: 7.06,
       asFound2: 10.07,
       asLeft1: undefined,
       asLeft2: undefined,
     };
     const log = await worked([monday, unadjusted, thursday]);
-    expect(log.cell("readings", "R014", "phCorrected")).toBeCloseTo(10.96 - 0.06 - (0.08 * 8.5) / 24.083, 2);
+    expect(log.cell("readings", "R014", "phCorrected")).toBeCloseTo(10.96 - 0.06 - (0.101 * 8.5) / 24.083, 2);
   });
 });
 

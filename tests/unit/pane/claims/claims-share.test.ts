@@ -63,7 +63,9 @@ describe("sharing a bath out", () => {
     ]);
     expect(result?.difference).toBe(0);
     expect(result?.total).toBe(result?.pool);
-    expect(result?.findings).toEqual([{ tone: "good", text: "Every cost of this bath is borne, to the cent." }]);
+    expect(result?.findings).toEqual([
+      { tone: "good", text: "Every cost of this bath is charged to someone, to the cent." },
+    ]);
     expect(sharePlan(after, bath, "basket-minutes").changes).toBeUndefined();
   }, 60_000);
 
@@ -95,7 +97,7 @@ describe("sharing a bath out", () => {
       ?.findings.map((finding) => finding.text)
       .join("\n");
     expect(text).toContain("One load of this bath is in no share (L003).");
-    expect(text).toContain("12.00 is borne by nobody yet.");
+    expect(text).toContain("12.00 is not charged to anyone yet.");
   });
 
   it("passes on which lines the sheets could not count", () => {
@@ -123,7 +125,7 @@ describe("a bath whose loads were not logged", () => {
 describe("the cost line form", () => {
   const typed = { what: "Filter bags", amount: "12.50", document: "INV 7" };
 
-  it("writes one row on the claims' account unless told otherwise, and says who bears it", () => {
+  it("writes one row on the claims' account unless told otherwise, and says who pays it", () => {
     const filled = fill(costLineEntry, log, typed, "2027-03-02T17:00");
     expect(filled.problems).toEqual([]);
     expect(filled.meaning.rows).toEqual([
@@ -140,15 +142,13 @@ describe("the cost line form", () => {
         },
       },
     ]);
-    expect(said(filled)).toContain(`The claims of bath ${bath} bear 12.50.`);
+    expect(said(filled)).toContain(`The claims of bath ${bath} pay 12.50.`);
     expect(said(fill(costLineEntry, log, { ...typed, account: "shop" }))).toContain("it goes on no claim");
   });
 
   it("asks once before a document is booked twice", () => {
     expect(asked(fill(costLineEntry, log, typed))).toBe("");
-    expect(asked(fill(costLineEntry, log, { ...typed, document: "meter 0301" }))).toMatch(
-      /stands on line C001 already/,
-    );
+    expect(asked(fill(costLineEntry, log, { ...typed, document: "meter 0301" }))).toMatch(/is on line C001 already/);
   });
 
   it("refuses no amount, and takes a credit", () => {

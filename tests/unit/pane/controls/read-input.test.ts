@@ -44,14 +44,14 @@ describe("what is typed in a field", () => {
     const hot = readInput(sample, "US", "120 C");
     expect(hot).toEqual({
       read: "problem",
-      message: 'Sample: "120 C" (248 °F) is out of range. Allowed: 32 to 212 °F.',
+      message: 'Sample temp: "120 C" (248 °F) is out of range. Allowed: 32 to 212 °F.',
     });
   });
 
   test("a temperature out of range that fits the other scale gets the hint", () => {
     expect(readInput(sample, "US", "25")).toEqual({
       read: "problem",
-      message: 'Sample: "25" is out of range. Allowed: 32 to 212 °F. If it is in °C, write "25 C".',
+      message: 'Sample temp: "25" is out of range. Allowed: 32 to 212 °F. If it is in °C, write "25 C".',
     });
     expect(readInput(sample, "metric", "131")).toMatchObject({
       message: expect.stringMatching(/write "131 F"/) as string,

@@ -92,7 +92,7 @@ describe("the change-out form", () => {
     expect(text).toContain("Top-ups: 110% of the opening dose; the shop's limit is 100%.");
     // Opened March 1 at 06:50, closed March 6 at 08:30.
     expect(text).toContain("Open for 5.1 days; the shop's limit is 7 days.");
-    expect(text).toContain("Total by free alkalinity went from 1.52 to 1.86: soil soaps gather.");
+    expect(text).toContain("Total to free alkalinity went from 1.52 to 1.86: soil is building up.");
     expect(text).toContain("Bench tests: accepted.");
     expect(text).toContain("Last reading 11.21, Mar 2, 16:45.");
   });

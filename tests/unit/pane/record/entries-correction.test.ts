@@ -70,11 +70,11 @@ describe("the correction form", () => {
     const filled = correct("Reading", "R001", { temperature: "77,5" });
     expect(problemsOf(filled)).toEqual([]);
     const before = findRow(log, "readings", "id", "R001")?.cells.temperature;
-    expect(said(filled)).toContain(`Sample: ${String(before)} becomes 77,5.`);
+    expect(said(filled)).toContain(`Sample temp: ${String(before)} becomes 77,5.`);
     const receipt = await editLog(filled.meaning);
     const after = findRow(await present(), "readings", "id", "R001")?.cells;
     expect(after?.["temperature"]).toBe(77.5);
-    expect(after?.["note"]).toContain(`corrected 2027-03-08 08:50: Sample was ${String(before)} (misread)`);
+    expect(after?.["note"]).toContain(`corrected 2027-03-08 08:50: Sample temp was ${String(before)} (misread)`);
     await takeBack(receipt);
     expect(await present()).toEqual(log);
   });

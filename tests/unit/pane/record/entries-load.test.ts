@@ -70,7 +70,7 @@ describe("the load form", () => {
   test("says what the load counts for by each basis and the claim's share with it", () => {
     const text = said(fill(loadEntry, log, typed));
     expect(text).toContain("Counts 2 by baskets, 4 by soil, 16 by basket-minutes.");
-    expect(text).toContain("claim D-0431 bears 50% of this bath by baskets, 40% by soil, 44% by basket-minutes.");
+    expect(text).toContain("claim D-0431 pays 50% of this bath by baskets, 40% by soil, 44% by basket-minutes.");
   });
 
   test("a rework counts nothing", () => {

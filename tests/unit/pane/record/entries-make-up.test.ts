@@ -85,7 +85,7 @@ describe("the level make-up form", () => {
           overnight,
         ),
       ),
-    ).toMatch(/drag-out by a load is not in the log/);
+    ).toMatch(/drag-out per load is not in the log/);
   });
 
   // The invented week's own answers: 9.9 g of hardness, 0.146 eq of bicarbonate in 8.05 gal of city water.

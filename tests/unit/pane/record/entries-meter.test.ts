@@ -61,10 +61,11 @@ describe("the meter check form", () => {
   test("reaches back: names the readings whose verdict flips and keeps what the meter showed", () => {
     const text = said(fill(meterCheckEntry, log, thursday));
     expect(text).toMatch(
-      /Reaches back to \d+ readings since Mar 1, 08:00: up to 0\.11 lower once the drift is taken out\. What the meter showed stays/,
+      /Reaches back to \d+ readings since Mar 1, 08:00: up to 0\.13 lower once the drift is taken out, at each reading's own pH by the straight line through both buffers, evenly over time\. What the meter showed stays/,
     );
-    expect(text).toContain('R013, B-T1-0301, Mar 3, 11:20: 11.00 becomes 10.90, "near" becomes "top up".');
-    expect(text).toContain('R014, B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.85, "near" becomes "top up".');
+    expect(text).toContain('R013, B-T1-0301, Mar 3, 11:20: 11.00 becomes 10.88, "near" becomes "top up".');
+    expect(text).toContain('R014, B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.83, "near" becomes "top up".');
+    expect(text).toContain("Above the buffer 10.01 that line is drawn on and uncertain");
   });
 
   test("agrees with what the sheet makes of the same check", async () => {
@@ -112,11 +113,11 @@ describe("the meter check form", () => {
         thursday,
       ),
     );
-    expect(text).toContain("up to 0.12 lower");
-    expect(text).toContain("R014, B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.84");
+    expect(text).toContain("up to 0.14 lower");
+    expect(text).toContain("R014, B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.82");
     const written = await demoLog("2027-03-02T17:00", { meterChecks: [leftHigh, second], readings: wednesday });
     const corrected = (id: string) => written.rows.readings.find((row) => row.cells.id === id)?.cells.phCorrected;
-    expect([corrected("R013"), corrected("R014")]).toEqual([expect.closeTo(10.89, 9), expect.closeTo(10.84, 9)]);
+    expect([corrected("R013"), corrected("R014")]).toEqual([expect.closeTo(10.87, 9), expect.closeTo(10.82, 9)]);
   }, 120_000);
 
   test("a baseline read with the drifting meter moves too", () => {

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { releaseEntry } from "../../../../src/pane/record/forms/release/release-entry.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
-import { bath, fill, said, withCells, withRows, written } from "./entry-forms.ts";
+import { asked, bath, fill, said, withCells, withRows, written } from "./entry-forms.ts";
 
 /** The invented week's release: 3.32 eq to pH 8.5, 0.213 kg of citric acid, limits 6.0 to 10.0. */
 const neutralizing = {
@@ -63,10 +63,22 @@ describe("the release form", () => {
     expect(Number(second) / Number(needed)).toBeCloseTo(0.3, 1);
   });
 
-  test("without a titration the acid is called a minimum", () => {
-    expect(said(fill(releaseEntry, limited, { ...neutralizing, alkalinity: "" }, now))).toMatch(
-      /by the pH alone, so a minimum/,
+  test("without a titration the acid is an estimate by water and concentrate, or else a minimum", () => {
+    const untitrated = { ...neutralizing, alkalinity: "" };
+    expect(said(fill(releaseEntry, limited, untitrated, now))).toMatch(
+      /an estimate by the water and concentrate logged/,
     );
+    const unknown = withCells(limited, "baths", bath, { alkaliBrought: undefined, bicarbonateBrought: 1.4 });
+    const text = said(fill(releaseEntry, unknown, untitrated, now));
+    expect(text).toMatch(/by the pH alone, so a minimum/);
+    // 1.4 eq at 64.04 g of citric acid are 89.7 g, 0.198 lb.
+    expect(text).toContain("The waters brought 1.4 eq of carbonate, which is not in it: about 0.2 lb more.");
+  });
+
+  test("asks where many times the acid worked out went in", () => {
+    const poured = (stage1: string) => asked(fill(releaseEntry, limited, { ...neutralizing, stage1 }, now));
+    expect(poured("3")).toMatch(/3 lb of acid is \d times the 0\.\d+ lb worked out\. Was so much poured\?/);
+    expect(poured("0.5")).not.toMatch(/worked out/);
   });
 
   test("asks for a stage once the pH after the one before is known, and takes acid in the log's unit", () => {
@@ -97,7 +109,7 @@ describe("the release form", () => {
 
   test("never says that a release is allowed", () => {
     const text = said(fill(releaseEntry, limited, { ...neutralizing, ...stages, ...results, ...gone }, now));
-    expect(text).toMatch(/Whether it may go, the permit and the person who answers for it say/);
+    expect(text).toMatch(/Whether it may go, the permit and the person who signs for it say/);
     expect(text).not.toMatch(/allowed|permitted|may be released|safe to/i);
   });
 

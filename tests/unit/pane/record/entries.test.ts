@@ -81,8 +81,8 @@ describe("the charge form", () => {
       amount: 3.275,
       when: moment("2027-03-08T07:25"),
     });
-    // 121.175 / 3.275 - 1 = 36.0 parts of water.
-    expect(said(filled)).toContain("3.28 gal now makes 1+36.");
+    // 117 / 3.275 = 35.7 parts of water.
+    expect(said(filled)).toContain("3.28 gal now makes 1+35.7.");
   });
 
   test("refuses a bath name that the log has already", () => {
@@ -263,8 +263,8 @@ describe("the reading form", () => {
   });
 
   test("says how far a reading stands above the baseline, which no bath does by itself", () => {
-    expect(said(fill(readingEntry, afterTwoDays, { ph: "14", temperature: "77" }))).toMatch(
-      /2\.58 above the baseline\. Check/,
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "12.1", temperature: "77" }))).toMatch(
+      /0\.68 above the baseline\. Check/,
     );
     expect(said(fill(readingEntry, afterTwoDays, { ph: "11.46", temperature: "77" }))).not.toMatch(
       /above the baseline/i,
@@ -273,6 +273,18 @@ describe("the reading form", () => {
     expect(said(fill(readingEntry, afterTwoDays, { ph: "11.5", temperature: "77" }))).toMatch(
       /Above the baseline: no top-up needed\.[^]*That is 0\.08 above the baseline/,
     );
+  });
+
+  test("shows no verdict and no amount for what was likely typed wrong, before that is settled", () => {
+    const slip = fill(readingEntry, afterTwoDays, { ph: "1.12", temperature: "77" });
+    expect(said(slip)).toBe("pH 1.12 is 10.09 from the reading before, 11.21 on Mar 2, 16:45. Was it typed right?");
+    expect(asked(slip)).toContain("Was it typed right?");
+    expect(slip.meaning.rows).toHaveLength(1);
+    const celsius = fill(readingEntry, afterTwoDays, { ph: "10.9", temperature: "53" });
+    // 53 × 1.8 + 32.
+    expect(said(celsius)).toBe(`53 °F is cold for a sample. If it was read in °C, write "53 C" (127.4 °F).`);
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "10.9", temperature: "53 C" }))).not.toMatch(/cold/);
+    expect(said(fill(readingEntry, afterTwoDays, { ph: "10.9", temperature: "66" }))).not.toMatch(/cold/);
   });
 
   test("refuses a time that is still to come and one before the fill, at its field", () => {
@@ -323,7 +335,7 @@ describe("the reading form", () => {
 
   test("does not judge a top-up by a hot sample, nor write one to its row", () => {
     const filled = fill(readingEntry, toppedUp, { ph: "10.5", temperature: "53 C" });
-    expect(said(filled)).toContain("Whether the top-up sufficed shows only in a sample cooled to 76.8 °F.");
+    expect(said(filled)).toContain("Only a sample cooled to 76.8 °F shows whether the top-up was enough.");
     expect(said(filled)).not.toContain("Short of the baseline");
     expect(filled.meaning.fills).toBeUndefined();
   });

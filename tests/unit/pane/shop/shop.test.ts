@@ -63,10 +63,10 @@ describe("a row of the shop's lists", () => {
 
   it("names the baths that a changed tank or price works out anew", () => {
     expect(words(rowForm(log, "US", "tanks", "T1").fill({ fillDepth: "24" }).findings)).toContain(
-      "Worked out anew with it: B-T1-0301.",
+      "Recalculated with it: B-T1-0301.",
     );
     expect(words(rowForm(log, "US", "concentrates", "CN-1").fill({ packPrice: "150" }).findings)).toMatch(
-      /30\.00 per gal[^]*priced anew: B-T1-0301/,
+      /30\.00 per gal[^]*recalculated and repriced: B-T1-0301/,
     );
   });
 
@@ -209,7 +209,7 @@ describe("the shop's defaults as a file", () => {
         })),
       ),
     ).toMatch(
-      /^Shop defaults, concentrate X, .*"magic" is not one of unknown, hydroxide[^]*Shop defaults, person A, Name: neither a number nor text\.\nShop defaults, person A: stands twice\.$/,
+      /^Shop defaults, concentrate X, .*"magic" is not one of unknown, hydroxide[^]*Shop defaults, person A, Name: neither a number nor text\.\nShop defaults, person A: is listed twice\.$/,
     );
   });
 

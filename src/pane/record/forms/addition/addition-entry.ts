@@ -31,7 +31,7 @@ function meaning(filled: FilledFields<AdditionKey>, context: LogContext): Meanin
       ...amountProblems("amount", "Amount", amount, heldBy(context, bath), context),
       ...raiseProblems(filled, context),
     ],
-    doubts: additionDoubts(filled, context),
+    doubts: additionDoubts(filled, added.row, context),
     changes: raiseChanges(filled, context),
     rows: [added],
     recorded: `${amountFigure(amount ?? 0)} ${volumeUnit[context.system]} of concentrate for bath ${bath ?? ""}`,
@@ -43,8 +43,8 @@ export const additionEntry: EntryForm<"addition"> = {
   ...addition,
   icon: DropRegular,
   needs: "bath",
-  purpose: "Concentrate into a bath: top-up, second part of the opening dose, corrective.",
-  submit: "Record top-up",
+  purpose: "Concentrate into a bath: a top-up, a further part of the opening dose, or a corrective addition.",
+  submit: "Record addition",
   groups: (values, { log }) => [
     {
       fields: [

@@ -6,6 +6,7 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { roomFindings } from "../../../../advice/tank-room.ts";
 import { amount as amountFigure, figure, money } from "../../../../advice/wording/figures.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
@@ -78,6 +79,7 @@ export function additionFindings(row: LogRow<"additions">, context: LogContext):
   const isRead = addition.number("phAfter") !== undefined;
   return [
     ...concentrateFindings(row["amount"], addition, after.standing("baths", ofBath), context),
+    ...roomFindings(addition, context),
     ...costFinding(addition),
     ...(isRead ? judgeRecovery(rowFacts(ofBath), addition, context) : []),
     ...(!isRead && addition.text("purpose") !== "opening"

@@ -4,12 +4,15 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import { bothReadings, inJugs } from "../../../../advice/charge-dose.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
+import { insteadOfStronger, isAtLabelHighest, labelHighestWords } from "../../../../advice/label-limit.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { plannedAt, pourable } from "../../../../advice/planned-dose.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import type { RowChange } from "../../../../excel/record/cell-changes.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { LogSnapshot } from "../../../../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
+import { bench } from "../../../../joblog/model/words.ts";
 
 export const raiseKey = "strengthNow";
 
@@ -44,17 +47,36 @@ export function raiseProblems(filled: FilledFields<AdditionKey>, context: LogCon
   ];
 }
 
+/** After a failed bench test: why no stronger bath is proposed, or that nobody knows how far the label lets it go. */
+function refusedFindings(filled: FilledFields<AdditionKey>, facts: RowFacts<"baths">): readonly Finding[] {
+  if (filled.text("purpose") !== "opening" || facts.text("benchState") !== bench.refused) return [];
+  return isAtLabelHighest(facts)
+    ? [
+        {
+          tone: "act",
+          text: `The label's highest strength, ${labelHighestWords(facts)}, is wanted already. ${insteadOfStronger}`,
+        },
+      ]
+    : [];
+}
+
 export function raiseFindings(filled: FilledFields<AdditionKey>, context: LogContext): readonly Finding[] {
   const { system } = context;
   const facts = bathFacts(context.log, filled.text("bath"));
   const strength = raisedTo(filled, facts);
-  if (strength === undefined || facts === undefined) return [];
+  if (facts === undefined) return [];
+  if (strength === undefined) return refusedFindings(filled, facts);
   const planned = plannedAt(strength, context.log, facts.text("bath") ?? "");
   if (planned?.known !== true) return [];
   const was = facts.text("strength");
   const left = planned.value - (facts.number("openingDose") ?? 0) - (filled.number("amount") ?? 0);
   const rest = left > pourable ? ` ${amountFigure(left)} ${volumeUnit[system]} of it are left after this.` : "";
+  const unknown: readonly Finding[] =
+    facts.number("labelHighest") === undefined
+      ? [{ tone: "watch", text: "The label's highest strength is not in the log: look at the label first." }]
+      : [];
   return [
+    ...unknown,
     {
       tone: "watch",
       text: `Strength wanted${was === undefined ? "" : `: ${was}`} becomes ${strength}; planned dose ${inJugs(planned.value, system)}.${rest}`,
@@ -88,4 +110,14 @@ export function raiseChanges(filled: FilledFields<AdditionKey>, context: LogCont
       },
     },
   ];
+}
+
+/** The log as it will stand with the strength that the form is to book. */
+export function raisedLog(filled: FilledFields<AdditionKey>, { log }: LogContext): LogSnapshot {
+  const bath = filled.text("bath");
+  const row = bath === undefined ? undefined : findRow(log, "baths", "bath", bath);
+  const strength = raisedTo(filled, bathFacts(log, bath));
+  if (row === undefined || strength === undefined) return log;
+  const raised = { ...row, cells: { ...row.cells, strength } };
+  return { ...log, rows: { ...log.rows, baths: log.rows.baths.map((one) => (one === row ? raised : one)) } };
 }

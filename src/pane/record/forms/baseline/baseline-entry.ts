@@ -94,7 +94,7 @@ function spreadProblem(samples: readonly Sample[], context: LogContext): readonl
   return [
     {
       key: "temperature1",
-      message: `Sample: the temperatures differ by ${degrees(spread)} ${unit}. Allowed: ${degrees(gap)} ${unit}. Cool the samples alike.`,
+      message: `Sample temp: the temperatures differ by ${degrees(spread)} ${unit}. Allowed: ${degrees(gap)} ${unit}. Cool the samples to the same temperature.`,
     },
   ];
 }
@@ -243,7 +243,7 @@ export const baselineEntry: EntryForm<"baseline"> = {
         }),
         field(log, "readings", "temperature", {
           key: temperatureKey(set),
-          label: `Sample ${String(set)}`,
+          label: `Sample temp ${String(set)}`,
           required: set <= repeats.least || (values[phKey(set)] ?? "") !== "",
         }),
       ],

@@ -3,6 +3,7 @@ import { BeakerRegular } from "@fluentui/react-icons/svg/beaker";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
+import { insteadOfStronger, isAtLabelHighest } from "../../../../advice/label-limit.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { surfaces } from "../../../../joblog/model/words.ts";
@@ -43,6 +44,7 @@ function noteFields(values: Draft, { log }: LogContext): readonly EntryField[] {
 function findingsOf(
   tested: readonly { surface: string; result: string }[],
   standsAlready: boolean,
+  atHighest: boolean,
 ): readonly Finding[] {
   if (tested.length === 0) return [];
   const short = tested.filter(({ result }) => result !== "pass").map(({ surface }) => surface);
@@ -50,7 +52,7 @@ function findingsOf(
     return [
       {
         tone: "act",
-        text: `Not accepted: ${short.join(", ")} did not pass. Raise the strength, mix, and test again; the baseline waits.`,
+        text: `Not accepted: ${short.join(", ")} did not pass. ${atHighest ? `The label's highest strength is in. ${insteadOfStronger}` : "Raise the strength, mix, and test again; the baseline waits."}`,
       },
     ];
   }
@@ -70,9 +72,10 @@ function meaning(filled: FilledFields<BenchTestKey>, context: LogContext): Meani
     const result = filled.text(resultKey(surface));
     return result === undefined ? [] : [{ surface, result }];
   });
-  const refused = bathFacts(context.log, bath)?.text("benchState") === "not accepted";
+  const facts = bathFacts(context.log, bath);
+  const refused = facts?.text("benchState") === "not accepted";
   return {
-    findings: findingsOf(tested, refused),
+    findings: findingsOf(tested, refused, facts !== undefined && isAtLabelHighest(facts)),
     problems:
       tested.length > 0
         ? []

@@ -58,13 +58,13 @@ function meaning(filled: FilledFields<ColumnId<"care">>, context: LogContext): M
     problems: [
       ...amountProblems("amount", "Taken out", filled.number("amount"), heldBy(context, bath), context),
       ...(minutes === 0
-        ? [{ key: "minutes", message: "Took: 0 minutes is nothing to record. Allowed: more than 0." }]
+        ? [{ key: "minutes", message: "Duration: 0 minutes is nothing to record. Allowed: more than 0." }]
         : []),
     ],
     doubts:
       kind === "foil test" && bathFacts(context.log, bath)?.text("state") === bathState.charge
         ? [
-            "A foil test shows the pattern of a charged, degassed bath; this one has no concentrate yet. Record it all the same?",
+            "A foil test shows the pattern of a charged, degassed bath; this one has no concentrate yet. Record it anyway?",
           ]
         : [],
     rows: [added],

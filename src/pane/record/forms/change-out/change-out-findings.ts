@@ -54,7 +54,7 @@ export function changeOutFindings(bath: string, closed: number | undefined, cont
   if (first !== undefined && last !== undefined && first !== last) {
     findings.push({
       tone: last > first ? "watch" : "plain",
-      text: `Total by free alkalinity went from ${figure(first, 2, 2)} to ${figure(last, 2, 2)}${last > first ? ": soil soaps gather" : ""}.`,
+      text: `Total to free alkalinity went from ${figure(first, 2, 2)} to ${figure(last, 2, 2)}${last > first ? ": soil is building up" : ""}.`,
     });
   }
   const benchState = facts.text("benchState");

@@ -1,8 +1,10 @@
 import { WaterRegular } from "@fluentui/react-icons/svg/water";
 
 import { chargeDose, doseFindings } from "../../../../advice/charge-dose.ts";
+import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
-import { labelStrength, labelStrengths } from "../../../../advice/label-strength.ts";
+import { labelDoubts } from "../../../../advice/label-limit.ts";
+import { labelStrength, labelStrengths, soilFindings } from "../../../../advice/label-strength.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { shopsDrop } from "../../../../advice/shop-values.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
@@ -73,11 +75,16 @@ function rowsOf(filled: FilledFields<ChargeKey>, context: LogContext): readonly 
 
 function meaning(filled: FilledFields<ChargeKey>, context: LogContext): Meaning {
   const [bath, tank, holds] = [filled.text("bath"), filled.text("tank"), bathInTank(filled, context)];
+  const rows = rowsOf(filled, context);
+  const added = draftedLog(context.log, rows).added("baths");
   return {
-    findings: doseFindings(filled, context),
+    findings: [
+      ...doseFindings(filled, added.text("strengthReached"), context),
+      ...soilFindings(filled.text("soil"), filled.text("concentrate"), filled.text("strength"), context),
+    ],
     problems: chargeProblems(filled, context),
-    doubts: tankDoubts(filled, context),
-    rows: rowsOf(filled, context),
+    doubts: [...tankDoubts(filled, context), ...labelDoubts(added)],
+    rows,
     recorded: `charge of bath ${bath ?? ""}`,
     ...(holds === undefined
       ? {}
@@ -95,7 +102,7 @@ export const chargeEntry: EntryForm<"charge"> = {
   ...charge,
   icon: WaterRegular,
   needs: "log",
-  purpose: "A fresh fill: its dose, and what went in first.",
+  purpose: "A fresh fill, with its opening dose of concentrate: what it takes, and what went in.",
   submit: "Record charge",
   groups: (_values, { log }) => [
     {

@@ -16,6 +16,7 @@ import {
   correctionOf,
   heldText,
 } from "./correction.ts";
+import { movedFindings, openingMoves } from "./correction-opening.ts";
 import { correctionProblems } from "./correction-problems.ts";
 import { type ChosenRow, chosenRow, correctedKinds, keyOfRow, rowKey, rowNames, tableKey } from "./correction-rows.ts";
 
@@ -92,7 +93,7 @@ function problemsOf(
       key: correctionKey(chosen, key),
       message,
     })),
-    ...(unsaid ? [{ key: whyKey, message: "Why: blank. It goes into the note, with what stood there before." }] : []),
+    ...(unsaid ? [{ key: whyKey, message: "Why: blank. It goes into the note, with what was there before." }] : []),
   ];
 }
 
@@ -109,14 +110,18 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
         tone: "plain" as const,
         text: `${correctionLabel(table, id)}: ${heldText(table, id, row.cells[id]) || "blank"} becomes ${said(id) || "blank"}.`,
       })),
+      ...movedFindings(correction, context),
       ...(changed.length === 0
         ? []
-        : [{ tone: "watch" as const, text: "All that follows from it in the log is worked out anew." }]),
+        : [{ tone: "watch" as const, text: "Everything in the log that depends on it is recalculated." }]),
     ],
     problems: problemsOf(chosen, correction, why, context),
     rows: [],
     // The columns were taken from this table's description.
-    changes: [{ table, position: row.position, cells: cellsOf(correction, why, context) } as RowChange],
+    changes: [
+      { table, position: row.position, cells: cellsOf(correction, why, context) } as RowChange,
+      ...openingMoves(correction, context).map(({ change }) => change),
+    ],
     recorded: `correction of ${keyOfRow(chosen)}`,
   };
 }
@@ -136,7 +141,7 @@ function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
     asHeld(fieldOf(log, describedColumn(table, id), { key: correctionKey(chosen, id) }), row.cells[id]),
   );
   const why = hasNote(chosen)
-    ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what stood there before.", context), required: false }]
+    ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what was there before.", context), required: false }]
     : [];
   return [{ fields: which }, { legend: keyOfRow(chosen), fields: [...fields, ...why] }];
 }
@@ -147,7 +152,7 @@ export const correctionEntry: EntryForm<"correction"> = {
   title: "Correct an entry",
   icon: EditRegular,
   needs: "log",
-  purpose: "A slip in an earlier entry, or an outcome that changed; the note keeps what stood there.",
+  purpose: "A slip in an earlier entry, or an outcome that changed; the note keeps what was there.",
   submit: "Record correction",
   caution:
     "Only what was written down wrong or changed since. A pH as read stays as it was written: take another reading, and say in the note what was wrong. A meter’s drift is taken out by the meter check.",

@@ -9,6 +9,7 @@ import type { EntryField } from "../../entry-form.ts";
 import { describedColumn, fieldOf } from "../../fields-of.ts";
 import { impossibleTimes } from "../../impossible-times.ts";
 import { correctedIds, type Correction, correctionLabel } from "./correction.ts";
+import { firstAfterOpening, openingMoves } from "./correction-opening.ts";
 
 type ColumnsByTable = { readonly [Table in TableId]?: readonly ColumnId<Table>[] };
 
@@ -48,16 +49,22 @@ function amounts({ table, filled, changed }: Correction, context: LogContext): r
 }
 
 /** A bath is open while things happen in it. */
-function bathSpan({ table, row, filled, changed }: Correction, context: LogContext): readonly FieldProblem[] {
+function bathSpan(correction: Correction, context: LogContext): readonly FieldProblem[] {
+  const { table, row, filled, changed } = correction;
   if (table !== "baths") return [];
-  const times = entryTimes(context, String(row.cells.bath ?? ""));
-  const [first, last] = [times.at(0), times.at(-1)];
+  const last = entryTimes(context, String(row.cells.bath ?? "")).at(-1);
   const [opened, closed] = [filled.number("opened"), filled.number("closed")];
+  const first = firstAfterOpening(correction, context);
+  const moved = openingMoves(correction, context).map(({ to }) => to);
+  const lastMoved = Math.max(opened ?? 0, ...moved);
   const problems: FieldProblem[] = [];
-  if (opened !== undefined && first !== undefined && opened > first)
+  if (opened !== undefined && first !== undefined && lastMoved > first)
     problems.push({
       key: "opened",
-      message: `Opened: ${shortMoment(opened)} is after the bath's first entry, ${shortMoment(first)}. Check the date.`,
+      message:
+        opened > first
+          ? `Opened: ${shortMoment(opened)} is after the bath's first entry, ${shortMoment(first)}. Check the date.`
+          : `Opened: the opening water and concentrate would move along to ${shortMoment(lastMoved)}, after the bath's next entry, ${shortMoment(first)}. Correct their times one by one first.`,
     });
   if (closed !== undefined && last !== undefined && closed < last)
     problems.push({

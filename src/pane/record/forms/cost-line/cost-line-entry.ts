@@ -15,15 +15,18 @@ function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogCon
   if (amount === undefined) return [];
   if (bath === undefined || account === undefined)
     return [
-      { tone: "watch", text: `${money(amount)} will be borne by nobody until the line has a bath and an account.` },
+      {
+        tone: "watch",
+        text: `${money(amount)} will not be charged to anyone until the line has a bath and an account.`,
+      },
     ];
-  if (account === "shop") return [{ tone: "plain", text: `The shop bears ${money(amount)}: it goes on no claim.` }];
+  if (account === "shop") return [{ tone: "plain", text: `The shop pays ${money(amount)}: it goes on no claim.` }];
   const { shareBath, poolTotal } = log.fields;
   const pool =
     shareBath === bath && typeof poolTotal === "number"
       ? ` With it, ${money(poolTotal + amount)} of bath ${bath} is shared out.`
       : "";
-  return [{ tone: "good", text: `The claims of bath ${bath} bear ${money(amount)}.${pool}` }];
+  return [{ tone: "good", text: `The claims of bath ${bath} pay ${money(amount)}.${pool}` }];
 }
 
 /** The same document twice is the commonest way to bill a cost twice. */
@@ -32,7 +35,7 @@ function doubtsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogConte
   const same = document === undefined ? undefined : findRow(log, "costLines", "document", document);
   return same === undefined
     ? []
-    : [`Document ${document ?? ""} stands on line ${String(same.cells.id ?? "")} already. Is this another cost of it?`];
+    : [`Document ${document ?? ""} is on line ${String(same.cells.id ?? "")} already. Is this another cost of it?`];
 }
 
 function meaning(filled: FilledFields<ColumnId<"costLines">>, context: LogContext): Meaning {

@@ -2,9 +2,11 @@ import { ArrowAutofitHeightRegular } from "@fluentui/react-icons/svg/arrow-autof
 
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
+import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../../../advice/tank-limits.ts";
+import { roomDoubts } from "../../../../advice/tank-room.ts";
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { readInput } from "../../../controls/read-input.ts";
@@ -49,8 +51,18 @@ function waterDoubts(filled: FilledFields<MakeUpKey>, context: LogContext): read
   const covered = keyed(context, "concentrates", "concentrate", facts?.text("concentrate"))?.number("labelHardness");
   if (hardness !== undefined && covered !== undefined && hardness <= covered) return [];
   return [
-    `${name} is not the water of the fill${hardness === undefined ? "" : ` and has ${figure(hardness, 0)} mg/L of hardness`}: curd may form on the pieces. Did it go in?`,
+    `${name} is not the water of the fill${hardness === undefined ? "" : ` and has ${figure(hardness, 0)} mg/L of hardness`}: curd (soap scum) may form on the pieces. Did it go in?`,
   ];
+}
+
+/** Without a level typed: what the log says the tank holds with water and concentrate. */
+function roomOf(
+  filled: FilledFields<MakeUpKey>,
+  rows: ReturnType<typeof newRows<"additions">>,
+  context: LogContext,
+): readonly string[] {
+  if (filled.number("levelAfter") !== undefined || filled.number("amount") === undefined) return [];
+  return roomDoubts(draftedLog(context.log, rows).added("additions"), context);
 }
 
 /** What stands in the row of the water already. */
@@ -69,7 +81,12 @@ function meaning(filled: FilledFields<MakeUpKey>, context: LogContext): Meaning 
   return {
     findings: makeUpFindings(rows[0]?.row ?? {}, filled, context),
     problems: problems(filled, context),
-    doubts: [...waterDoubts(filled, context), ...levelDoubts(filled.number("levelAfter"), bath, context)],
+    doubts: [
+      ...waterDoubts(filled, context),
+      ...levelDoubts(filled.number("levelBefore"), bath, context),
+      ...levelDoubts(filled.number("levelAfter"), bath, context),
+      ...roomOf(filled, rows, context),
+    ],
     rows,
     recorded: `level make-up of bath ${bath ?? ""}, ${amountFigure(poured ?? 0)} ${volumeUnit[context.system]}`,
   };
@@ -94,7 +111,7 @@ export const levelMakeUpEntry: EntryForm<"level make-up"> = {
   icon: ArrowAutofitHeightRegular,
   needs: "bath",
   purpose: "Water back to the line; says what evaporated and what was carried out.",
-  submit: "Record level make-up",
+  submit: "Record make-up",
   groups: (_values, { log }) => [
     {
       fields: [

@@ -34,7 +34,7 @@ function splitFindings(
         },
       ];
     const out =
-      loads + lost > 0 ? " The tank's drag-out by a load is not in the log (sheet Job), so it cannot be divided." : "";
+      loads + lost > 0 ? " The tank's drag-out per load is not in the log (sheet Job), so it cannot be divided." : "";
     return [
       {
         tone: "plain",

@@ -6,7 +6,7 @@ import type { FieldProblem, FilledFields } from "../../../../advice/filled-field
 import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
-import { bathState } from "../../../../joblog/model/words.ts";
+import { bathState, readingVerdict } from "../../../../joblog/model/words.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
@@ -14,9 +14,8 @@ import { addition } from "../../step-forms.ts";
 import { loadFindings } from "./load-findings.ts";
 
 const doubtOfState: Readonly<Partial<Record<string, string>>> = {
-  [bathState.benchTest]: "The bath's bench test is not passed since the last concentrate. Run the load all the same?",
-  [bathState.baseline]:
-    "The bath has no baseline yet, so nothing will show when it weakens. Run the load all the same?",
+  [bathState.benchTest]: "The bath's bench test is not passed since the last concentrate. Run the load anyway?",
+  [bathState.baseline]: "The bath has no baseline yet, so nothing will show when it weakens. Run the load anyway?",
   [bathState.topUp]: "A top-up is due in this bath. Run the load before it?",
 };
 
@@ -32,8 +31,11 @@ function zeroProblems(filled: FilledFields<ColumnId<"loads">>): readonly FieldPr
 
 function meaning(filled: FilledFields<ColumnId<"loads">>, context: LogContext): Meaning {
   const bath = filled.text("bath");
-  const state = bathFacts(context.log, bath)?.text("state");
-  const stateDoubt = doubtOfState[state ?? ""];
+  const facts = bathFacts(context.log, bath);
+  const state = facts?.text("state");
+  // A bath that is not back yet after a top-up is above its trigger.
+  const cleans = facts?.text("lastVerdict") === readingVerdict.notBack;
+  const stateDoubt = cleans ? undefined : doubtOfState[state ?? ""];
   const added = newRow("loads", filled, context);
   return {
     findings: loadFindings(added.row, context),

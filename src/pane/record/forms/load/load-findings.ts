@@ -44,7 +44,7 @@ export function loadFindings(row: LogRow<"loads">, context: LogContext): readonl
     },
     {
       tone: "plain",
-      text: `With it claim ${claim} bears ${share("counted", baskets)} of this bath by baskets, ${share("weighted", weighted)} by soil, ${share("basketMinutes", minutes)} by basket-minutes.`,
+      text: `With it claim ${claim} pays ${share("counted", baskets)} of this bath by baskets, ${share("weighted", weighted)} by soil, ${share("basketMinutes", minutes)} by basket-minutes.`,
     },
   ];
 }

@@ -30,7 +30,7 @@ export function meterDoubts(
       ];
     return unchecked && known.length === 0
       ? [
-          "No meter check is in the log: a baseline read with an unchecked meter is off by as much as the meter. Take it all the same?",
+          "No meter check is in the log: a baseline read with an unchecked meter is off by as much as the meter. Take it anyway?",
         ]
       : [];
   }
@@ -38,10 +38,10 @@ export function meterDoubts(
   if (last === undefined && !unchecked)
     return context.log.rows.meterChecks.length === 0
       ? []
-      : [`Meter ${meter} has no check in the log before this. Read with it all the same?`];
+      : [`Meter ${meter} has no check in the log before this. Read with it anyway?`];
   if (last === undefined)
     return unchecked
-      ? [`Meter ${meter} has no check in the log: the baseline is off by as much as the meter. Take it all the same?`]
+      ? [`Meter ${meter} has no check in the log: the baseline is off by as much as the meter. Take it anyway?`]
       : [];
   const checked = last.number("when") ?? 0;
   const limit = context.log.fields.meterCheckDays;
@@ -50,12 +50,12 @@ export function meterDoubts(
   return [
     ...(typeof limit === "number" && isCheckLate(checked, limit, when ?? checked)
       ? [
-          `Meter ${meter} was last checked ${figure(days, 0)} days ago, ${shortMoment(checked)}; the shop checks every ${figure(limit, 0)}. Read with it all the same?`,
+          `Meter ${meter} was last checked ${figure(days, 0)} days ago, ${shortMoment(checked)}; the shop checks every ${figure(limit, 0)}. Read with it anyway?`,
         ]
       : []),
     ...(leftOut(left, context)
       ? [
-          `Meter ${meter} was left ${figure(Math.abs(left), 2, 2)} pH off at its last check, ${shortMoment(checked)}. Read with it all the same?`,
+          `Meter ${meter} was left ${figure(Math.abs(left), 2, 2)} pH off at its last check, ${shortMoment(checked)}. Read with it anyway?`,
         ]
       : []),
   ];

@@ -59,7 +59,10 @@ function verdictFindings(check: DraftedRow<"meterChecks">, { log }: LogContext):
     );
   if (verdict === meterVerdict.within) findings.push({ tone: "good", text: `${said}${limits}.` });
   else if (verdict !== meterVerdict.incomplete)
-    findings.push({ tone: "act", text: `${said}${limits}. Clean the electrode and adjust, then write as left.` });
+    findings.push({
+      tone: "act",
+      text: `${said}${limits}. Clean the electrode and adjust, write down the as-left values, then check again.`,
+    });
   return findings;
 }
 
@@ -71,8 +74,22 @@ function readingsFinding({ since, readings }: Reach): Finding {
     ? { tone: "plain", text: `Reaches back to ${count} since ${shortMoment(since)}: none changes.` }
     : {
         tone: "watch",
-        text: `Reaches back to ${count} since ${shortMoment(since)}: up to ${phFigure(Math.abs(largest))} ${largest < 0 ? "lower" : "higher"} once the drift is taken out. What the meter showed stays in the log beside it.`,
+        text: `Reaches back to ${count} since ${shortMoment(since)}: up to ${phFigure(Math.abs(largest))} ${largest < 0 ? "lower" : "higher"} once the drift is taken out, at each reading's own pH by the straight line through both buffers, evenly over time. What the meter showed stays in the log beside it.`,
       };
+}
+
+/** An electrode's error is not straight above pH 10, where the baths are. */
+function beyondBuffers(check: DraftedRow<"meterChecks">, { readings }: Reach): readonly Finding[] {
+  const upper = Math.max(check.number("buffer1") ?? 0, check.number("buffer2") ?? 0);
+  const beyond = readings.some(({ becomes, was }) => was > upper && Math.abs(becomes - was) >= 0.005);
+  return beyond
+    ? [
+        {
+          tone: "plain",
+          text: `Above the buffer ${phFigure(upper)} that line is drawn on and uncertain: look again at readings near a limit.`,
+        },
+      ]
+    : [];
 }
 
 /** Which readings, verdicts and baselines change, named one by one. */
@@ -90,6 +107,7 @@ function reachFindings(
   );
   return [
     readingsFinding(reach),
+    ...beyondBuffers(check, reach),
     ...reach.baselines.map(({ bath, was, becomes }): Finding => ({
       tone: "watch",
       text: `Baseline of ${bath}: ${phFigure(was)} becomes ${phFigure(becomes)}.`,

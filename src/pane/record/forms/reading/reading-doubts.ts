@@ -68,8 +68,8 @@ function readingBefore(
   return readings.filter((row) => (row.number("when") ?? 0) <= when).at(-1);
 }
 
-/** What is possible of a sample but unlikely: far in pH from the reading before, far in temperature from the baseline. */
-export function sampleDoubts(
+/** A number that was more likely meant otherwise: nothing is worked out from it before that is settled. */
+export function slipDoubts(
   bath: RowFacts<"baths"> | undefined,
   filled: FilledFields<ColumnId<"readings">>,
   typed: Draft,
@@ -79,9 +79,6 @@ export function sampleDoubts(
   const [before, at] = [last?.number("ph"), last?.number("when")];
   const [ph, temperature] = [filled.number("ph"), filled.number("temperature")];
   const jump = ph !== undefined && before !== undefined ? Math.round(Math.abs(ph - before) * 100) / 100 : 0;
-  const baseline = bath?.number("baselineTemperature");
-  const gap = temperature !== undefined && baseline !== undefined ? Math.abs(temperature - baseline) : 0;
-  const unit = temperatureUnit[context.system];
   const isBare = parseNumber(typed["temperature"] ?? "").read === "number";
   const byVerdict = isBare ? verdictDoubts(bath, ph, temperature, context) : [];
   return [
@@ -91,6 +88,22 @@ export function sampleDoubts(
           `pH ${phFigure(ph ?? 0)} is ${phFigure(jump)} from the reading before, ${phFigure(before ?? 0)} on ${shortMoment(at ?? 0)}. Was it typed right?`,
         ]
       : []),
+  ];
+}
+
+/** What is possible of a sample but unlikely: far in pH from the reading before, far in temperature from the baseline. */
+export function sampleDoubts(
+  bath: RowFacts<"baths"> | undefined,
+  filled: FilledFields<ColumnId<"readings">>,
+  typed: Draft,
+  context: LogContext,
+): readonly string[] {
+  const temperature = filled.number("temperature");
+  const baseline = bath?.number("baselineTemperature");
+  const gap = temperature !== undefined && baseline !== undefined ? Math.abs(temperature - baseline) : 0;
+  const unit = temperatureUnit[context.system];
+  return [
+    ...slipDoubts(bath, filled, typed, context),
     ...(gap >= farInTemperature[context.system]
       ? [
           `The sample, ${degrees(temperature ?? 0)} ${unit}, is ${degrees(gap)} ${unit} from the baseline's. Was it typed right?`,

@@ -21,7 +21,7 @@ import { newRow } from "../../new-rows.ts";
 import { reading } from "../../step-forms.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
 import { readingDetails } from "./reading-details.ts";
-import { sampleDoubts } from "./reading-doubts.ts";
+import { sampleDoubts, slipDoubts } from "./reading-doubts.ts";
 
 /** Baselines have a form of their own that takes three at once. */
 const purposes = readingPurposes.filter((purpose) => purpose !== "baseline");
@@ -73,7 +73,7 @@ function recoveryFindings(
   return [
     {
       tone: "watch",
-      text: `Whether the top-up sufficed shows only in a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]}.`,
+      text: `Only a sample cooled to ${degrees(to)} ${temperatureUnit[context.system]} shows whether the top-up was enough.`,
     },
   ];
 }
@@ -110,8 +110,11 @@ function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext
   const phAfter = facts === undefined ? undefined : phForRecovery(reading);
   const completes = topUp !== undefined && topUp.cells.phAfter === undefined && phAfter !== undefined;
   const key = topUp?.cells.id;
+  // No verdict and no amount to pour before it is settled what was read.
+  const slips: readonly Finding[] =
+    purpose === "rinse" ? [] : slipDoubts(facts, filled, typed, context).map((text) => ({ tone: "watch", text }));
   return {
-    findings: facts === undefined ? [] : findingsOf(facts, reading, topUp, context),
+    findings: facts === undefined ? [] : slips.length > 0 ? slips : findingsOf(facts, reading, topUp, context),
     problems: levelProblems("level", "Level", filled.number("level"), bath, context),
     doubts: [
       ...(purpose === "rinse"

@@ -15,6 +15,7 @@ import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { newRow } from "../../new-rows.ts";
 import { changeOut, release } from "../../step-forms.ts";
+import { acidDoubts } from "./release-doubts.ts";
 import { releaseFindings } from "./release-findings.ts";
 import { allColumns, releaseGroups } from "./release-groups.ts";
 import { releaseProblems } from "./release-problems.ts";
@@ -63,10 +64,12 @@ function meaning(filled: FilledFields<ColumnId<"releases">>, context: LogContext
   const common = {
     findings: [...afterSpent(row, bath, context), ...releaseFindings(release, context)],
     problems: releaseProblems(filled, release, row !== undefined, context),
-    doubts:
-      row === undefined && typeof at === "number"
-        ? [`A release of this bath stands in the log already, ${shortMoment(at)}. Is this another one?`]
-        : [],
+    doubts: [
+      ...(row === undefined && typeof at === "number"
+        ? [`A release of this bath is in the log already, ${shortMoment(at)}. Is this another one?`]
+        : []),
+      ...acidDoubts(filled, release, context),
+    ],
     recorded:
       filled.number("releasedAt") === undefined
         ? `neutralizing of bath ${bath ?? ""}`

@@ -1,23 +1,49 @@
+import { acidFor } from "../../../../../functions/discharge/acid-for.ts";
 import { acidStages } from "../../../../../functions/discharge/acid-stages.ts";
 import { dischargeCheck } from "../../../../../functions/discharge/discharge-check.ts";
-import { askColumn, askText } from "../../../../advice/ask.ts";
+import { askColumn, askNumber, askText } from "../../../../advice/ask.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { isEntered, limitsOf, type ReleaseFacts, releaseStateOf } from "../../../../advice/release-facts.ts";
 import { amount, figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
+import { dryAcids } from "../../../../core/discharge/acid-products.ts";
 import { sewerLimit } from "../../../../core/limits/domains.ts";
 import type { UnitOf } from "../../../../joblog/model/definition.ts";
 import { mass, volume } from "../../../../joblog/model/units-of.ts";
-import { releaseState, yesNo } from "../../../../joblog/model/words.ts";
+import { acidBases, releaseState, yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
-
-const dryAcids: readonly string[] = ["citric", "sodium bisulfate"];
 
 /** Dry acids are weighed, liquid ones measured. */
 export function acidUnitOf(acid: string | undefined): UnitOf | undefined {
   if (acid === undefined || acid === "") return undefined;
-  return dryAcids.includes(acid) ? mass : volume;
+  return dryAcids.some((dry) => dry === acid) ? mass : volume;
+}
+
+const wordsOfBasis: Readonly<Record<(typeof acidBases)[keyof typeof acidBases], string>> = {
+  [acidBases.titration]: "by the titration",
+  [acidBases.logged]:
+    "an estimate by the water and concentrate logged, less what left; soil may have used up a part. Titrate to 4.5 to know",
+  [acidBases.partly]:
+    "by the concentrate logged, so a minimum: a water that was not tested counts for nothing. Titrate to 4.5 to know",
+  [acidBases.ph]: "by the pH alone, so a minimum: soil and carbonate do not show. Titrate to 4.5 to know",
+};
+
+/** What the pH does not show where the concentrate's alkali strength is not known: the water's own carbonate. */
+function waterFinding(release: ReleaseFacts, { log, system }: LogContext): readonly Finding[] {
+  const brought = bathFacts(log, release.text("bath"))?.number("bicarbonateBrought");
+  const [acid, purity] = [release.text("acid"), release.number("purity")];
+  if (brought === undefined || brought < 0.05 || acid === undefined) return [];
+  // In 1000 L so many meq to the liter are so many eq.
+  const more = askNumber(acidFor, { volume: "1000 L", alkalinity: `${String(brought)} meq/L`, acid, purity, system });
+  if (!more.known) return [];
+  return [
+    {
+      tone: "plain",
+      text: `The waters brought ${figure(brought, 2)} eq of carbonate, which is not in it: about ${amount(more.value)} ${acidUnitOf(acid)?.[system] ?? ""} more. With the concentrate's alkali strength (sheet Job) the log reckons both.`,
+    },
+  ];
 }
 
 function acidFindings(release: ReleaseFacts, context: LogContext): readonly Finding[] {
@@ -27,12 +53,13 @@ function acidFindings(release: ReleaseFacts, context: LogContext): readonly Find
   const acid = release.text("acid") ?? "";
   const unit = acidUnitOf(acid)?.[context.system] ?? "";
   if (needed.value === 0) return [{ tone: "good", text: "At or below the target already: no acid needed." }];
-  const titrated = release.number("alkalinity") !== undefined;
-  const basis = titrated
-    ? "by the titration"
-    : "by the pH alone, so a minimum: soil and carbonate do not show. Titrate to 4.5 to know";
+  const basis = release.text("acidBasis") ?? acidBases.ph;
   const findings: Finding[] = [
-    { tone: titrated ? "plain" : "watch", text: `Acid needed: ${amount(needed.value)} ${unit} of ${acid}, ${basis}.` },
+    {
+      tone: basis === acidBases.titration ? "plain" : "watch",
+      text: `Acid needed: ${amount(needed.value)} ${unit} of ${acid}, ${wordsOfBasis[basis]}.`,
+    },
+    ...(basis === acidBases.ph ? waterFinding(release, context) : []),
   ];
   const stages = askColumn(acidStages, { amount: needed.value });
   if (stages.known && release.number("phAfter1") === undefined) {
@@ -99,7 +126,7 @@ export function releaseFindings(release: ReleaseFacts, context: LogContext): rea
   const stands: Finding = isEntered(release)
     ? {
         tone: "good",
-        text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who answers for it say.`,
+        text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who signs for it say.`,
       }
     : {
         tone: state === releaseState.over ? "act" : "watch",

@@ -37,8 +37,8 @@ function stageProblems(release: ReleaseFacts): readonly FieldProblem[] {
 const wanted: readonly (readonly [key: ColumnId<"releases">, message: string])[] = [
   ["releasedAt", "Released: blank. Say when it went."],
   ["releasedVolume", "Volume released: blank. Say how much really went out."],
-  ["point", "Point: blank. Say where it went."],
-  ["initials", "Initials are blank. Say who answers for the release."],
+  ["point", "Discharge point: blank. Say where it went."],
+  ["initials", "Initials are blank. Say who signs for the release."],
   ["permit", "Permit or code: blank. Say which one the limits come from."],
 ];
 

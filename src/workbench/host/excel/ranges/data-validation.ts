@@ -2,6 +2,7 @@ import { type Area, areaText, sheetPrefix } from "../../address.ts";
 import { ExcelError, invalidArgument } from "../../excel-error.ts";
 import type { ValidationCriterion } from "../../library.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
+import { checkRule, checkWords } from "../limits.ts";
 import { ClientObject, partOf, targetOf } from "../requests/client-object.ts";
 import type { Requests } from "../requests/requests.ts";
 
@@ -60,14 +61,20 @@ function criterionOf(rule: Excel.DataValidationRule, area: Area, workbook: Workb
   );
 }
 
-type Members = "rule" | "errorAlert" | "prompt" | "ignoreBlanks" | "clear";
+/** Excel's word for the kind of a rule. */
+function typeOf(rule: unknown): string {
+  const kind = typeof rule === "object" && rule !== null ? Object.keys(rule)[0] : undefined;
+  return kind === undefined ? "None" : kind.charAt(0).toUpperCase() + kind.slice(1);
+}
+
+type Members = "type" | "rule" | "errorAlert" | "prompt" | "ignoreBlanks" | "clear";
 
 /** The grid enforces the rule; the words of the alert appear when it refuses an entry, the prompt is kept and read back. */
 export class DataValidationObject
   extends ClientObject<Area, Excel.DataValidation>
   implements Pick<Excel.DataValidation, Members>
 {
-  protected readonly scalars = ["rule", "errorAlert", "prompt", "ignoreBlanks"];
+  protected readonly scalars = ["type", "rule", "errorAlert", "prompt", "ignoreBlanks"];
 
   constructor(requests: Requests, range: ClientObject<Area, object>) {
     super(
@@ -78,7 +85,12 @@ export class DataValidationObject
   }
 
   protected fetch(property: string, area: Area, workbook: Workbook): unknown {
-    return workbook.validations.wordsAt(area)?.[property] ?? null;
+    const words = workbook.validations.wordsAt(area);
+    return property === "type" ? typeOf(words?.["rule"]) : (words?.[property] ?? null);
+  }
+
+  get type(): Excel.DataValidationType {
+    return this.loadedValue("type") as Excel.DataValidationType;
   }
 
   private note(member: string, value: object | boolean, act: (area: Area, workbook: Workbook) => void): void {
@@ -98,6 +110,7 @@ export class DataValidationObject
   }
   set rule(rule: Excel.DataValidationRule) {
     this.note("rule", rule, (area, workbook) => {
+      checkRule(rule);
       workbook.validations.set(area, criterionOf(rule, area, workbook));
     });
   }
@@ -107,6 +120,7 @@ export class DataValidationObject
   }
   set errorAlert(alert: Excel.DataValidationErrorAlert) {
     this.note("errorAlert", alert, (area, workbook) => {
+      checkWords("alert", alert);
       workbook.validations.setBlocking(area, alert.style === "Stop" && alert.showAlert);
     });
   }
@@ -115,7 +129,9 @@ export class DataValidationObject
     return this.loadedValue("prompt") as Excel.DataValidationPrompt;
   }
   set prompt(prompt: Excel.DataValidationPrompt) {
-    this.note("prompt", prompt, () => undefined);
+    this.note("prompt", prompt, () => {
+      checkWords("prompt", prompt);
+    });
   }
 
   get ignoreBlanks(): boolean {

@@ -1,10 +1,12 @@
 import type { Area, Cell } from "../../address.ts";
 import { ExcelError } from "../../excel-error.ts";
+import { copyFormula } from "../../workbook/copy-formula.ts";
 import { copyLook } from "../../workbook/copy-look.ts";
 import { positionOf, zoneOf } from "../../workbook/grid.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
+import { checkContents } from "../limits.ts";
 import { partOf } from "../requests/client-object.ts";
-import { cellsOf, checkedMatrix, mapArea } from "../requests/matrix.ts";
+import { cellsOf, checkedMatrix, mapArea, spread } from "../requests/matrix.ts";
 import type { Finding, Requests } from "../requests/requests.ts";
 import { ConditionalFormatsObject } from "./conditional-formats.ts";
 import { DataValidationObject } from "./data-validation.ts";
@@ -118,7 +120,7 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
         workbook.requireUnlocked(area.sheet, "Range.numberFormat");
         workbook.formats.write(
           area,
-          checkedMatrix(value, area, "Range.numberFormat").map((line) =>
+          checkedMatrix(spread(value, area, workbook.habits), area, "Range.numberFormat").map((line) =>
             line.map((format) => (typeof format === "string" ? format : null)),
           ),
         );
@@ -173,10 +175,13 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
       (area, workbook) => {
         const location = `Range.${member}`;
         workbook.requireUnlocked(area.sheet, location);
-        const matrix = checkedMatrix(value, area, location);
+        const matrix = checkedMatrix(spread(value, area, workbook.habits), area, location);
         this.requests.traffic.cellsWritten += Array.isArray(value) ? area.rows * area.columns : 1;
         workbook.grid.makeRoom(area);
-        for (const { cell, written } of cellsOf(area, matrix, location)) workbook.cells.write(cell, written);
+        for (const { cell, written } of cellsOf(area, matrix, location)) {
+          checkContents(written, location);
+          workbook.cells.write(cell, written);
+        }
       },
       value,
     );
@@ -202,15 +207,15 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
     });
   }
 
-  /** Formats only: the source's pattern is laid over this range, repeated as often as it fits. */
+  /** Formats or formulas: the source's pattern is laid over this range, repeated as often as it fits. */
   copyFrom(
     sourceRange: Excel.Range | Excel.RangeAreas | string,
     copyType?: Excel.RangeCopyType | "All" | "Formulas" | "Values" | "Formats" | "Link",
   ): void {
-    if (copyType !== "Formats")
+    if (copyType !== "Formats" && copyType !== "Formulas")
       throw new ExcelError(
         "NotImplemented",
-        `The stand-in copies formats only, not ${copyType ?? "All"}.`,
+        `The stand-in copies formats or formulas, not ${copyType ?? "All"}.`,
         "Range.copyFrom",
       );
     const given = typeof sourceRange === "string" ? undefined : rangeTarget(sourceRange as Excel.Range);
@@ -224,7 +229,8 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
           row: source.row + ((cell.row - area.row) % source.rows),
           column: source.column + ((cell.column - area.column) % source.columns),
         };
-        copyLook(workbook.grid, from, cell);
+        if (copyType === "Formats") copyLook(workbook.grid, from, cell);
+        else copyFormula(workbook, from, cell);
       });
     });
   }

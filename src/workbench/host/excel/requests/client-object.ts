@@ -84,9 +84,10 @@ export abstract class ClientObject<Target, Face extends object> {
   /** Queues a change; where it sets a property, the value can be read back at once, as in Office.js. */
   protected change(member: string, act: (target: Target, workbook: Workbook) => void, value?: unknown): void {
     if (value !== undefined) this.loadedValues.set(member, value);
-    this.requests.enqueue("change", `${this.kind}.${member}`, () => {
+    const run = (): void => {
       act(this.live(), this.requests.workbookNow);
-    });
+    };
+    this.requests.enqueue("change", `${this.kind}.${member}`, run, value);
   }
 
   /** A value that a method promises, filled in at sync. */
@@ -127,7 +128,10 @@ export abstract class ClientObject<Target, Face extends object> {
       );
     this.requests.enqueue("read", `${this.kind}.load`, () => {
       const target = this.liveOrNull();
-      if (target !== undefined) this.loadedValues.set(first, this.fetch(first, target, this.requests.workbookNow));
+      if (target === undefined) return;
+      const value = this.fetch(first, target, this.requests.workbookNow);
+      this.requests.brought(value);
+      this.loadedValues.set(first, value);
     });
   }
 }

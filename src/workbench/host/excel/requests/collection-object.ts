@@ -28,9 +28,13 @@ export abstract class CollectionObject<
   }
 
   override load(properties?: string | string[] | object): Face {
-    const wanted = (pathsOf(properties) ?? [])
-      .map((path) => path.replace(/^items\/?/, ""))
-      .filter((path) => path !== "" && path !== "$none");
+    const named = pathsOf(properties) ?? [];
+    // Excel loads every property of every item then, and fails at those that an item of its kind lacks.
+    if (named.length === 0 || named.includes("items"))
+      throw new Error(
+        `The workbench's stand-in for Excel loads ${this.kind} by named properties only, as "items/name".`,
+      );
+    const wanted = named.map((path) => path.replace(/^items\/?/, "")).filter((path) => path !== "" && path !== "$none");
     this.requests.enqueue("read", `${this.kind}.load`, () => {
       const owner = this.liveOrNull();
       if (owner === undefined) return;

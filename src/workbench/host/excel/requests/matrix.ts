@@ -1,6 +1,7 @@
 import type { Area, Cell } from "../../address.ts";
 import { invalidArgument } from "../../excel-error.ts";
 import type { WrittenValue } from "../../workbook/cells.ts";
+import type { Habits } from "../../workbook/habits.ts";
 
 /** The cells of an area, row by row. */
 export function mapArea<Value>(area: Area, read: (cell: Cell) => Value): Value[][] {
@@ -9,6 +10,15 @@ export function mapArea<Value>(area: Area, read: (cell: Cell) => Value): Value[]
       read({ sheet: area.sheet, row: area.row + row, column: area.column + column }),
     ),
   );
+}
+
+/** One value for a range as the workbook's habit takes it; rows of cells as they are. Throws InvalidArgument. */
+export function spread(value: unknown, area: Area, { oneValue }: Habits): unknown {
+  if (Array.isArray(value) || (area.rows === 1 && area.columns === 1)) return value;
+  if (oneValue === "is refused") throw invalidArgument("A range of several cells takes rows of values.");
+  return oneValue === "fills every cell"
+    ? value
+    : mapArea(area, ({ row, column }) => (row === area.row && column === area.column ? value : null));
 }
 
 /** What was assigned, as rows of the area's shape; a single value stands for every cell. Throws InvalidArgument. */

@@ -1,10 +1,21 @@
 import type { Workbook } from "../../workbook/workbook.ts";
+import { checkSize } from "../limits.ts";
 import { ApplicationObject } from "../sheets/application.ts";
 import { WorkbookObject } from "../sheets/workbook-object.ts";
 import { guard } from "./guard.ts";
 import { factories } from "./object-factories.ts";
 import type { ObjectFactories, Requests } from "./requests.ts";
 import type { Session, Step, Traffic } from "./session.ts";
+
+/**
+ * What a step weighs on the wire beside the value it carries, in bytes: an action and the path of its object. Microsoft's
+ * object model sends somewhat less; a test holds the two together.
+ */
+const stepBytes = 250;
+
+function weightOf(value: unknown): number {
+  return value === undefined ? 0 : JSON.stringify(value).length;
+}
 
 /** Objects need no tracking here: they hold their cells until the host is gone. */
 const trackedObjects = { add: (): void => undefined, remove: (): void => undefined };
@@ -21,6 +32,8 @@ export class RequestContextObject
   readonly runtime: Excel.Runtime;
   readonly make: ObjectFactories = factories;
   private queue: Step[] = [];
+  private bytesOut = 0;
+  private bytesIn = 0;
 
   constructor(session: Session) {
     this.session = session;
@@ -38,8 +51,13 @@ export class RequestContextObject
     return this.session.traffic;
   }
 
-  enqueue(kind: Step["kind"], location: string, run: () => void): void {
+  enqueue(kind: Step["kind"], location: string, run: () => void, value?: unknown): void {
     this.queue.push({ kind, location, run });
+    this.bytesOut += stepBytes + weightOf(value);
+  }
+
+  brought(value: unknown): void {
+    this.bytesIn += weightOf(value);
   }
 
   performNow(work: () => void): void {
@@ -56,10 +74,18 @@ export class RequestContextObject
   async sync<Value>(passThrough?: Value): Promise<Value> {
     const steps = this.queue;
     this.queue = [];
+    const { bytesOut } = this;
+    this.bytesOut = 0;
+    this.bytesIn = 0;
     await Promise.resolve();
+    this.session.traffic.largestOut = Math.max(this.session.traffic.largestOut, bytesOut);
+    checkSize(bytesOut, "Request");
     if (steps.length > 0) this.session.traffic.trips += 1;
     this.session.requireNoCellEdit();
+    const refusal = steps.length > 0 ? this.session.refusal() : undefined;
+    if (refusal !== undefined) throw refusal;
     this.session.execute(steps);
+    checkSize(this.bytesIn, "Response");
     return passThrough as Value;
   }
 

@@ -9,7 +9,10 @@ export interface Requests {
   readonly workbookNow: Workbook;
   readonly traffic: Traffic;
   readonly make: ObjectFactories;
-  enqueue(kind: Step["kind"], location: string, run: () => void): void;
+  /** `value` is what the step carries out with it. */
+  enqueue(kind: Step["kind"], location: string, run: () => void, value?: unknown): void;
+  /** Tells of cells that a read brought, so that the answer's size is known. */
+  brought(value: unknown): void;
   /** Performs at once what `work` enqueues; for collections, whose items are known only at sync. */
   performNow(work: () => void): void;
 }

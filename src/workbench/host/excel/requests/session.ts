@@ -17,15 +17,20 @@ export interface Traffic {
   trips: number;
   cellsRead: number;
   cellsWritten: number;
+  /** Bytes of the largest request, by estimate. */
+  largestOut: number;
 }
 
 /** What all request contexts of one host share. */
 export class Session {
   workbook: Workbook;
-  readonly traffic: Traffic = { trips: 0, cellsRead: 0, cellsWritten: 0 };
+  readonly traffic: Traffic = { trips: 0, cellsRead: 0, cellsWritten: 0, largestOut: 0 };
   eventsEnabled = true;
   /** True while a person edits a cell in the grid; batches are refused then, as in Excel. */
   isCellBeingEdited: () => boolean = () => false;
+
+  /** Asked before each batch that carries something; tests let Excel refuse one so. */
+  refusal: () => ExcelError | undefined = () => undefined;
 
   /** What becomes of a workbook that the add-in opens beside this one; a page offers it for download. */
   openNew: (file: Uint8Array) => void = () => undefined;

@@ -6,6 +6,7 @@ import { TablesObject } from "../tables/tables-object.ts";
 import { ApplicationObject } from "./application.ts";
 import { NamesObject } from "./names-object.ts";
 import { SheetFunctionsObject } from "./sheet-functions.ts";
+import { StructureObject } from "./structure.ts";
 import { WorksheetsObject } from "./worksheets-object.ts";
 
 type Members =
@@ -17,7 +18,8 @@ type Members =
   | "getSelectedRange"
   | "getActiveCell"
   | "name"
-  | "readOnly";
+  | "readOnly"
+  | "protection";
 
 export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> implements Pick<Excel.Workbook, Members> {
   protected readonly scalars = ["name", "readOnly"];
@@ -51,6 +53,10 @@ export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> imple
   }
   get application(): Excel.Application {
     return this.part("application", () => new ApplicationObject(this.requests).face);
+  }
+
+  get protection(): Excel.WorkbookProtection {
+    return this.part("protection", () => new StructureObject(this.requests).face);
   }
 
   getSelectedRange(): Excel.Range {

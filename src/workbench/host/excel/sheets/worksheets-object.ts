@@ -1,3 +1,4 @@
+import { ExcelError } from "../../excel-error.ts";
 import type { SheetChange } from "../../workbook/change-log.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { CollectionObject } from "../requests/collection-object.ts";
@@ -64,6 +65,8 @@ export class WorksheetsObject
   add(name?: string): Excel.Worksheet {
     let added: string | undefined;
     this.change("add", (_owner, workbook) => {
+      if (workbook.structureLocked)
+        throw new ExcelError("AccessDenied", "The workbook's structure is protected.", "WorksheetCollection.add");
       added = workbook.sheets.add(name);
     });
     return this.requests.make.worksheet(this.requests, { what: `sheet ${name ?? ""}`, find: () => added });

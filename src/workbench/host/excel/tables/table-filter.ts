@@ -1,9 +1,13 @@
+import { ExcelError } from "../../excel-error.ts";
 import type { TableRecord } from "../../workbook/table-record.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { ClientObject, partOf } from "../requests/client-object.ts";
 import type { Requests } from "../requests/requests.ts";
 
-/** Whether a person filters the table in the grid; the stand-in sets no filters itself. */
+/**
+ * Whether a person filters the table in the grid; the stand-in sets no filters itself. What Excel says of a table
+ * without filter buttons is not documented, so here it fails.
+ */
 export class TableFilterObject
   extends ClientObject<TableRecord, Excel.AutoFilter>
   implements Pick<Excel.AutoFilter, "isDataFiltered">
@@ -19,6 +23,8 @@ export class TableFilterObject
   }
 
   protected fetch(_property: string, table: TableRecord, workbook: Workbook): unknown {
+    if (workbook.tables.configOf(table)?.hasFilters !== true)
+      throw new ExcelError("GeneralException", `The table ${table.name} has no filter.`, "AutoFilter.isDataFiltered");
     return workbook.tables.isFiltered(table);
   }
 
