@@ -97,7 +97,8 @@ export async function surveyWorkbook(context: Excel.RequestContext, plan: Workbo
     const name = cellNames.get(folded(item.name));
     return name === undefined ? [] : [{ name, item }];
   });
-  const hasLogCells = named.length * 2 >= cellNames.size;
+  // A log of an earlier version may have had few of them.
+  const hasLogCells = named.some(({ name }) => name === versionName) || named.length * 2 >= cellNames.size;
   if (!hasLogCells && !workbook.tables.items.some(({ name }) => tableNames.has(folded(name))))
     refuseForeignNames(named.map(({ item }) => item.name));
   const loadedTables = workbook.tables.items.map(loadTable);
