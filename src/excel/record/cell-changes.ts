@@ -5,7 +5,7 @@ import { findField } from "../../joblog/model/references.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, type systemOf } from "../table-columns.ts";
 import { columnValues, type LoadedColumn, loadKeys, refuseIfLocked, tableOf } from "./append-target.ts";
-import { type CellWrite, isWritten, rowWrite, type TypedCell } from "./planned-write.ts";
+import { type CellWrite, isWritten, rowsWrite, type TypedCell } from "./planned-write.ts";
 import type { RowPlaces } from "./row-places.ts";
 
 /** What a cell held when the person saw it, and what it is to hold; undefined is blank. */
@@ -132,7 +132,7 @@ function planRow(
     return [[at, { was: cell.before, becomes: cell.after }]];
   });
   if (!cells.some(([, cell]) => isWritten(cell))) return [];
-  return [rowWrite(sheet.name, { table: table.name, position: places.at(change) }, new Map(cells))];
+  return [rowsWrite(sheet.name, { table: table.name, position: places.at(change) }, [new Map(cells)])];
 }
 
 /**
@@ -158,7 +158,7 @@ export function planChanges(
     ...rows.flatMap((row) => planRow(row, log, system, places)),
     ...fields.map(({ name, change: { before, after }, range }) => ({
       place: { name },
-      cells: [{ was: before, becomes: after }],
+      lines: [[{ was: before, becomes: after }]],
       sheet: range.worksheet.name,
     })),
   ];

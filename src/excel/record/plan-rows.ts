@@ -14,7 +14,7 @@ import { isSameText } from "../../joblog/model/same-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions } from "../table-columns.ts";
 import { type AppendTarget, columnValues, refuseIfLocked } from "./append-target.ts";
-import { type CellWrite, type PlannedCell, rowWrite, type WritePlan } from "./planned-write.ts";
+import { type CellWrite, type PlannedCell, rowsWrite, type WritePlan } from "./planned-write.ts";
 import type { FilledCells, WrittenRow } from "./receipt.ts";
 
 type Positions = ReadonlyMap<ColumnDefinition, number>;
@@ -144,7 +144,7 @@ function planFills(target: AppendTarget, positions: Positions): PlannedFills {
     const given = Object.fromEntries(blanks.map(({ column, value }) => [column.id, value]));
     return [
       {
-        write: rowWrite(sheet, { table: definition.name, position }, line),
+        write: rowsWrite(sheet, { table: definition.name, position }, [line]),
         filled: { table: definition.id, position, key, cells: given },
       },
     ];
@@ -169,17 +169,11 @@ export function planTable(
   refuseIfNoRoom(target, extra);
   const rows = numberedRows(target, log, idsAsGiven);
   const formulaOf = (column: ComputedColumn): string => columnFormula(column, definition, log, system);
-  const lines = rows.map((row, index) =>
-    rowWrite(
-      sheet,
-      { table, position: first + index },
-      lineOf(row, positions, index === 0 ? formulaOf : () => undefined),
-    ),
-  );
+  const lines = rows.map((row, index) => lineOf(row, positions, index === 0 ? formulaOf : () => undefined));
   const { writes: fills, filled } = planFills(target, positions);
   return {
     sizes: extra === 0 ? [] : [{ table, sheet, rowCount: body.rowCount, extra, inputs, computed }],
-    writes: [...fills, ...lines],
+    writes: [...fills, ...(lines.length === 0 ? [] : [rowsWrite(sheet, { table, position: first }, lines)])],
     copies: rows.length < 2 ? [] : [{ table, position: first, rows: rows.length - 1, computed }],
     rows: rows.map((cells, index) => ({
       table: id,

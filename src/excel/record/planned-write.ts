@@ -31,10 +31,10 @@ interface NamePlace {
   readonly name: string;
 }
 
-/** Cells side by side that are written in one step. */
+/** Cells of one row, or of rows one beneath the other, that are written in one step. */
 export interface CellWrite {
   readonly place: RowPlace | NamePlace;
-  readonly cells: readonly PlannedCell[];
+  readonly lines: readonly (readonly PlannedCell[])[];
   /** The sheet by name, for people. */
   readonly sheet: string;
 }
@@ -70,18 +70,19 @@ export const isTyped = (cell: PlannedCell): cell is TypedCell => cell !== null &
 
 export const isWritten = (cell: PlannedCell): boolean => cell !== null && (!isTyped(cell) || cell.was !== cell.becomes);
 
-/** One step for some cells of a row, with what lies between them let alone. */
-export function rowWrite(
+/** One step for some cells of rows from `position` on, with what lies between them let alone. */
+export function rowsWrite(
   sheet: string,
   { table, position }: Omit<RowPlace, "at">,
-  cells: ReadonlyMap<number, PlannedCell>,
+  rows: readonly ReadonlyMap<number, PlannedCell>[],
 ): CellWrite {
-  const at = Math.min(...cells.keys());
-  const width = Math.max(...cells.keys()) - at + 1;
+  const places = rows.flatMap((cells) => [...cells.keys()]);
+  const at = Math.min(...places);
+  const width = Math.max(...places) - at + 1;
   return {
     sheet,
     place: { table, position, at },
-    cells: Array.from({ length: width }, (_, index) => cells.get(at + index) ?? null),
+    lines: rows.map((cells) => Array.from({ length: width }, (_, index) => cells.get(at + index) ?? null)),
   };
 }
 
@@ -101,9 +102,9 @@ export function cellsAt(
     .getResizedRange(rows - 1, columns - 1);
 }
 
-export function rangeOf(workbook: Excel.Workbook, { place, cells }: CellWrite): Excel.Range {
+export function rangeOf(workbook: Excel.Workbook, { place, lines }: CellWrite): Excel.Range {
   if ("name" in place) return workbook.names.getItem(place.name).getRange().getCell(0, 0);
-  return cellsAt(bodyOf(workbook, place.table), place, 1, cells.length);
+  return cellsAt(bodyOf(workbook, place.table), place, lines.length, lines[0]?.length ?? 1);
 }
 
 /** What goes into a cell as `Range.formulas` takes it. */
@@ -114,7 +115,7 @@ function contentOf(cell: PlannedCell): RowValue | null {
 }
 
 export function carryOut(workbook: Excel.Workbook, write: CellWrite): void {
-  rangeOf(workbook, write).formulas = [write.cells.map(contentOf)];
+  rangeOf(workbook, write).formulas = write.lines.map((line) => line.map(contentOf));
 }
 
 /** Places that stand side by side, as first place and count. */

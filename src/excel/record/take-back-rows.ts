@@ -12,7 +12,7 @@ import {
   tableOf,
 } from "./append-target.ts";
 import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
-import { type PlannedCell, rowWrite, type WritePlan } from "./planned-write.ts";
+import { type PlannedCell, rowsWrite, type WritePlan } from "./planned-write.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 import { type RowPlaces, rowPlaces } from "./row-places.ts";
 import { type Planner, writeSurely } from "./sure-write.ts";
@@ -123,7 +123,7 @@ function planRemoval(
       if (isRow(row) || row.cells[column.id] !== undefined) return [[at, { was, becomes: undefined }]];
       return column === keyColumn ? [[at, { was, becomes: was }]] : [];
     });
-    return [rowWrite(sheet.name, { table: table.name, position: places.at(row) }, new Map(line))];
+    return [rowsWrite(sheet.name, { table: table.name, position: places.at(row) }, [new Map(line)])];
   });
   const at = (role: ColumnDefinition["role"]): readonly number[] =>
     [...positions].flatMap(([column, place]) => (column.role === role ? [place] : [])).sort((a, b) => a - b);

@@ -2,14 +2,23 @@
 import type { RowValue } from "../../joblog/model/definition.ts";
 import { cellValue } from "../cell-text.ts";
 import { changeSize } from "./grow-table.ts";
-import { bodyOf, type CellWrite, copyFormulas, isTyped, isWritten, rangeOf, type SizeChange } from "./planned-write.ts";
+import {
+  bodyOf,
+  type CellWrite,
+  copyFormulas,
+  isTyped,
+  isWritten,
+  type PlannedCell,
+  rangeOf,
+  type SizeChange,
+} from "./planned-write.ts";
 
 type Content = RowValue | null;
 
 interface WriteToUndo {
   readonly write: CellWrite;
   /** What `Range.formulas` gets to have it as it was; `null` lets a cell alone. */
-  readonly back: readonly Content[];
+  readonly back: readonly (readonly Content[])[];
 }
 
 interface SizeToUndo {
@@ -29,10 +38,12 @@ export function leftoversOf(writes: readonly CellWrite[], sizes: readonly SizeCh
   return {
     writes: writes.map((write) => ({
       write,
-      back: write.cells.map((cell) => {
-        if (!isTyped(cell) || !isWritten(cell)) return null;
-        return cell.was === undefined ? "" : cellValue(cell.was);
-      }),
+      back: write.lines.map((line) =>
+        line.map((cell) => {
+          if (!isTyped(cell) || !isWritten(cell)) return null;
+          return cell.was === undefined ? "" : cellValue(cell.was);
+        }),
+      ),
     })),
     sizes: sizes.map((size) => ({ size, edge: [] })),
   };
@@ -48,36 +59,39 @@ export function formerContent({ formulas, values }: Excel.Range): readonly (read
 
 /** The write with what its cells truly held, as the batch itself has read it. */
 export function hitInstead(write: CellWrite, former: Excel.Range): WriteToUndo {
-  const values = (former.values as RowValue[][])[0] ?? [];
-  const content = formerContent(former)[0] ?? [];
+  const values = former.values as RowValue[][];
+  const content = formerContent(former);
+  const held = (cell: PlannedCell, value: RowValue | undefined): PlannedCell => {
+    if (!isTyped(cell)) return cell;
+    const was = value === "" ? undefined : value;
+    return { was, becomes: isWritten(cell) ? cell.becomes : was };
+  };
   return {
     write: {
       ...write,
-      cells: write.cells.map((cell, index) => {
-        if (!isTyped(cell)) return cell;
-        const value = values[index];
-        const was = value === "" ? undefined : value;
-        return { was, becomes: isWritten(cell) ? cell.becomes : was };
-      }),
+      lines: write.lines.map((line, row) => line.map((cell, index) => held(cell, values[row]?.[index]))),
     },
-    back: write.cells.map((cell, index) => (isWritten(cell) ? (content[index] ?? null) : null)),
+    back: write.lines.map((line, row) =>
+      line.map((cell, index) => (isWritten(cell) ? (content[row]?.[index] ?? null) : null)),
+    ),
   };
 }
 
 type State = "as it was" | "ours" | "other";
 
 /** Cells are compared as texts: a number that came into a cell formatted as text is one. */
-function stateOf({ cells }: CellWrite, { values }: Excel.Range): State {
-  const line: readonly unknown[] = values[0] ?? [];
-  const typed = cells.flatMap((cell, index) => (isTyped(cell) ? [{ ...cell, now: String(line[index]) }] : []));
+function stateOf({ lines }: CellWrite, { values }: Excel.Range): State {
+  const typed = lines.flatMap((line, row) =>
+    line.flatMap((cell, index) => (isTyped(cell) ? [{ ...cell, now: String(values[row]?.[index]) }] : [])),
+  );
   if (typed.every(({ was, now }) => now === String(was ?? ""))) return "as it was";
-  // Where Excel breaks off within a row is not documented, so the cells may be some of this and some of that.
+  // Where Excel breaks off within a range is not documented, so the cells may be some of this and some of that.
   const each = typed.every(({ was, becomes, now }) => now === String(was ?? "") || now === String(becomes ?? ""));
   return each ? "ours" : "other";
 }
 
-const isOf = ({ place }: CellWrite, { table, rowCount }: SizeChange): boolean =>
-  "table" in place && place.table === table && place.position >= rowCount;
+const isOf = ({ place, lines }: CellWrite, { table, rowCount }: SizeChange): boolean =>
+  "table" in place && place.table === table && place.position + lines.length > rowCount;
 
 /** Back to the former size. Rows that the table took in are blanked beneath it; those that it let go still stand there. */
 function undoSize(workbook: Excel.Workbook, { size: { table, rowCount, extra, computed }, edge }: SizeToUndo): void {
@@ -129,7 +143,7 @@ export async function undoWrite(context: Excel.RequestContext, leftovers: Leftov
   });
   const again = look(context, leftovers);
   writes.forEach(({ write, back }, index) => {
-    if (found.states[index] === "ours") rangeOf(workbook, write).formulas = [[...back]];
+    if (found.states[index] === "ours") rangeOf(workbook, write).formulas = back.map((line) => [...line]);
   });
   sizes.forEach((one, index) => {
     if (found.counts[index] !== one.size.rowCount && !stuck.includes(one.size)) undoSize(workbook, one);

@@ -40,7 +40,7 @@ const cases = forms.flatMap((form) => Object.keys(rivals).map((rival) => [form.i
 const some = all
   ? cases
   : (fc.sample(fc.shuffledSubarray([...cases], { minLength: 3, maxLength: 3 }), {
-      numRuns: 1,
+      ...runs(1),
       seed: (fc.readConfigureGlobal().seed ?? 1) + (inject("judge") === undefined ? 2 : 3),
     })[0] ?? []);
 

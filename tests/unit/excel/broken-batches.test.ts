@@ -105,7 +105,7 @@ async function trialsOf(
     code: fc.constantFrom(...codes),
     manner: fc.constantFrom<Manner>("once", "for good"),
   });
-  return { done, trials: fc.sample(trial, { numRuns: wanted, seed }) };
+  return { done, trials: fc.sample(trial, { ...runs(wanted), seed }) };
 }
 
 async function tryAll(action: Action, wanted: number): Promise<void> {
@@ -221,7 +221,7 @@ const builds: readonly Action[] = [
 function some<Item>(items: readonly Item[], count: number): readonly Item[] {
   if (all) return items;
   const [picked = []] = fc.sample(fc.shuffledSubarray([...items], { minLength: count, maxLength: count }), {
-    numRuns: 1,
+    ...runs(1),
     seed,
   });
   return picked;

@@ -42,7 +42,7 @@ describe("the load form", () => {
   test("names no part where nothing counts yet", async () => {
     const none = await demoLog("2027-03-02T17:00");
     expect(said(fill(loadEntry, none, { ...typed, minutes: "0" }))).toContain(
-      "With it claim D-0431 bears 100% of this bath by baskets, 100% by soil, none by basket-minutes.",
+      "With it claim D-0431 pays 100% of this bath by baskets, 100% by soil, none by basket-minutes.",
     );
   });
 
