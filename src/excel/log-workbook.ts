@@ -6,6 +6,7 @@ import type { WorkbookPlan } from "../joblog/model/plan.ts";
 import { findField } from "../joblog/model/references.ts";
 import type { Rewriting } from "./build/write-computed.ts";
 import type { BuildReport } from "./build/write-plan.ts";
+import { refuseDatesFrom1904 } from "./date-system.ts";
 import type { LongWork } from "./long-work.ts";
 import { startWithWorkbook } from "./office-host.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
@@ -23,27 +24,12 @@ async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<
   }
 }
 
-/** As inExcel, for work that calls `sending` when its rows go out: what a person does about a failure depends on it. */
-async function inExcelSending<Result>(
-  work: (context: Excel.RequestContext, sending: () => void) => Promise<Result>,
-): Promise<Result> {
-  let sent: "nothing" | "rows" = "nothing";
-  try {
-    return await Excel.run((context) =>
-      work(context, () => {
-        sent = "rows";
-      }),
-    );
-  } catch (error) {
-    throw problemFrom(error, sent);
-  }
-}
-
 /**
  * What writes comes when a log is first built or mended, which is seldom. The log's cells need the add-in's functions
  * whenever the workbook is open, so the add-in starts with the workbook from now on.
  */
 async function writeLog(plan: WorkbookPlan, rewriting: Rewriting, work: LongWork): Promise<BuildReport> {
+  await refuseDatesFrom1904();
   const { writePlan } = await import(/* webpackChunkName: "log-builder" */ "./build/write-plan.ts");
   const report = await inExcel((context) => writePlan(context, plan, rewriting, work));
   await startWithWorkbook();
@@ -101,12 +87,12 @@ export async function readLog(): Promise<LogSnapshot | undefined> {
  * written. The receipt lets it be taken back, but for named cells.
  */
 export function editLog(edit: LogEdit): Promise<Receipt> {
-  return inExcelSending((context, sending) => writeEdit(context, jobLog, edit, sending));
+  return inExcel((context) => writeEdit(context, jobLog, edit));
 }
 
 /** Takes back what `editLog` wrote; rejects with a LogProblem, and changes nothing, where it was changed since. */
 export function takeBack(receipt: Receipt): Promise<void> {
-  return inExcelSending((context, sending) => removeEntry(context, jobLog, receipt, sending));
+  return inExcel((context) => removeEntry(context, jobLog, receipt));
 }
 
 /** Puts a formula in the selected cell and gives the cell's address; a cell that holds something is refused. */

@@ -17,14 +17,20 @@ export class LogProblem extends Error implements LogProblemText {
   }
 }
 
-/** How far the work had come when Excel refused: whether rows were on their way to the log. */
-export type Sent = "nothing" | "rows";
+/** Excel broke off within a batch, and what it had done of it could not be taken out again for certain. */
+export class HalfWritten extends Error {
+  readonly sheets: readonly string[];
 
-/** Excel may stop inside a batch, and then no code of it tells how far it came. */
-const tryAgain: Readonly<Record<Sent, string>> = {
-  nothing: "Nothing was written. Try again.",
-  rows: "Look at the last rows of the log: if the entry is there, whole or in part, undo it (Ctrl+Z). Then try again.",
-};
+  constructor(sheets: readonly string[], cause: unknown) {
+    super("Half written.", { cause });
+    this.sheets = sheets;
+  }
+}
+
+const nothingWritten = "Nothing was written. Try again.";
+
+const halfWritten = (sheets: readonly string[]): string =>
+  `Part of this may be in the log all the same: look at ${sheets.length === 1 ? "the sheet" : "the sheets"} ${sheets.join(" and ")}, undo what is there of it (Ctrl+Z) or correct it by hand. Then try again.`;
 
 const cellBeingEdited: LogProblemText = {
   what: "A cell is being edited, so Excel accepts no entry from the pane.",
@@ -42,9 +48,9 @@ export const structureProtected: LogProblemText = {
   remedy: "Unlock it (Review, Protect Workbook), or build the log in a new workbook, then try again.",
 };
 
-const someoneElse = (sent: Sent): LogProblemText => ({
+const someoneElse = (again: string): LogProblemText => ({
   what: "Another person is changing the same part of the workbook.",
-  remedy: tryAgain[sent],
+  remedy: again,
 });
 
 const somethingMissing: LogProblemText = {
@@ -54,14 +60,14 @@ const somethingMissing: LogProblemText = {
 
 const busy: LogProblemText = { what: "Excel is busy.", remedy: "Wait a moment, then try again." };
 
-const stopped = (sent: Sent): LogProblemText => ({
+const stopped = (again: string): LogProblemText => ({
   what: "Excel stopped before it had answered.",
-  remedy: tryAgain[sent],
+  remedy: again,
 });
 
-const offline = (sent: Sent): LogProblemText => ({
+const offline = (again: string): LogProblemText => ({
   what: "Excel lost its connection.",
-  remedy: `Check the network; what you typed stays here. ${tryAgain[sent]}`,
+  remedy: `Check the network; what you typed stays here. ${again}`,
 });
 
 const answerTooLarge: LogProblemText = {
@@ -81,7 +87,7 @@ const tooOld: LogProblemText = {
 };
 
 /** Codes from the Office.js reference, "Error handling with the application-specific JavaScript APIs". */
-const byCode: Readonly<Record<string, LogProblemText | ((sent: Sent) => LogProblemText)>> = {
+const byCode: Readonly<Record<string, LogProblemText | ((again: string) => LogProblemText)>> = {
   AccessDenied: protectedSheet,
   AccessDeniedProtected: protectedSheet,
   UnsupportedSheet: protectedSheet,
@@ -128,30 +134,31 @@ export function officeCode(error: unknown): string | undefined {
   return officeError(error)?.code;
 }
 
-/** Any thrown thing as a LogProblem; one that already is passes through. */
-export function problemFrom(error: unknown, sent: Sent = "nothing"): LogProblem {
-  if (error instanceof LogProblem) return error;
+function textFrom(error: unknown, again: string): LogProblemText {
   const office = officeError(error);
   if (office === undefined) {
     const reason =
       typeof error === "object" && error !== null && "message" in error ? String(error.message) : String(error);
-    return new LogProblem(
-      { what: "Bathsheet ran into a fault of its own.", remedy: `Please report it: ${reason}` },
-      error,
-    );
+    return { what: "Bathsheet ran into a fault of its own.", remedy: `Please report it: ${reason}` };
   }
-  if (editModeWords.test(office.message)) return new LogProblem(cellBeingEdited, error);
+  if (editModeWords.test(office.message)) return cellBeingEdited;
   if (protectedWords.test(office.message))
-    return new LogProblem(structureWords.test(office.message) ? structureProtected : protectedSheet, error);
+    return structureWords.test(office.message) ? structureProtected : protectedSheet;
   const known = byCode[office.code];
-  if (known !== undefined) return new LogProblem(typeof known === "function" ? known(sent) : known, error);
-  return new LogProblem(
-    {
-      what: `Excel refused (${office.code}).`,
-      remedy: `Check that no cell is being edited and no sheet is protected, then try again. Excel says: ${office.message}`,
-    },
-    error,
-  );
+  if (known !== undefined) return typeof known === "function" ? known(again) : known;
+  return {
+    what: `Excel refused (${office.code}).`,
+    remedy: `Check that no cell is being edited and no sheet is protected, then try again. Excel says: ${office.message}`,
+  };
+}
+
+/** Any thrown thing as a LogProblem; one that already is passes through. */
+export function problemFrom(error: unknown): LogProblem {
+  if (error instanceof LogProblem) return error;
+  if (!(error instanceof HalfWritten)) return new LogProblem(textFrom(error, nothingWritten), error);
+  const half = halfWritten(error.sheets);
+  const { what, remedy } = error.cause instanceof LogProblem ? error.cause : textFrom(error.cause, half);
+  return new LogProblem({ what, remedy: remedy.includes(half) ? remedy : `${half} ${remedy}`.trim() }, error.cause);
 }
 
 /** Whether Excel refused because somebody is typing into a cell: a look that nobody asked for can wait. */

@@ -13,18 +13,19 @@ const numbered = jobLog.sheets.flatMap((sheet) =>
 export function doubleNumberSentences(log: LogSnapshot): readonly string[] {
   return numbered.flatMap(({ id, word, key, sheet }) => {
     const rows: readonly AnyRow[] = log.rows[id];
-    const seen = new Set<string>();
-    const double = new Map<string, string>();
-    for (const { cells } of rows) {
+    const found = new Map<string, { readonly number: string; readonly places: number[] }>();
+    for (const { cells, position } of rows) {
       const number = cells[key];
       if (number === undefined) continue;
       const same = folded(String(number));
-      if (seen.has(same)) double.set(same, String(number));
-      seen.add(same);
+      const known = found.get(same);
+      found.set(same, { number: known?.number ?? String(number), places: [...(known?.places ?? []), position + 1] });
     }
-    return [...double.values()].map(
-      (number) =>
-        `${word}: two rows bear the number ${number}. Give one of them another on the sheet ${sheet}, so that nothing goes to the wrong one.`,
-    );
+    return [...found.values()]
+      .filter(({ places }) => places.length > 1)
+      .map(
+        ({ number, places }) =>
+          `${word}: lines ${places.slice(0, -1).join(", ")} and ${String(places.at(-1))} of the table on the sheet ${sheet} bear the number ${number}. Give all but one another, so that nothing goes to the wrong one.`,
+      );
   });
 }

@@ -128,6 +128,17 @@ function failedStep(bath: Bath): Step | undefined {
   };
 }
 
+/** A sample that is no check has no verdict: one taken for the baseline may lie under the trigger all the same. */
+function underStep(under: number, { facts, system }: Bath): Step {
+  const baseline = facts.number("baselineTemperature");
+  return {
+    kind: "reading",
+    sentence: `Read again: the last sample is ${fixed(under, 2)} pH under the trigger.`,
+    reason: `It was not taken as a check, so it has no verdict. Cool the next one${baseline === undefined ? "" : ` to ${fixed(baseline, 0)} ${temperature[system]}`} and record it as a check.`,
+    urgent: true,
+  };
+}
+
 export function holdStep(bath: Bath): Step {
   const { facts, log, id } = bath;
   const failed = failedStep(bath);
@@ -136,13 +147,11 @@ export function holdStep(bath: Bath): Step {
   if (meter !== undefined) return meter;
   const row = lastReadingOf(log, id);
   const reading = row === undefined ? undefined : rowFacts(row);
-  const ph = reading?.number("ph");
+  // The verdict, too, goes by the pH with the meter's drift taken out.
+  const ph = reading?.number("phCorrected") ?? reading?.number("ph");
   const trigger = reading?.number("trigger") ?? facts.number("trigger");
-  // A reading whose drift is taken out can stand above the trigger though the meter showed less.
-  const room =
-    ph !== undefined && trigger !== undefined && ph >= trigger
-      ? `${fixed(ph - trigger, 2)} pH above the trigger`
-      : undefined;
+  if (ph !== undefined && trigger !== undefined && ph < trigger) return underStep(trigger - ph, bath);
+  const room = ph !== undefined && trigger !== undefined ? `${fixed(ph - trigger, 2)} pH above the trigger` : undefined;
   if (facts.text("lastVerdict") === readingVerdict.near) {
     return {
       kind: "reading",

@@ -26,9 +26,19 @@ export function refuseForeignTables(
   });
   if (foreign === undefined) return;
   throw new LogProblem({
-    what: `This workbook has a table of its own named ${foreign.name}, and the log's formulas need that name. Nothing was changed.`,
+    what: `This workbook has a table of its own named ${foreign.name} (capitals do not count), and the log's formulas need that name. Nothing was changed.`,
     remedy:
       "Click in your table, give it another name (Table Design, Table Name), then build again. Or build the log in a new workbook.",
+  });
+}
+
+/** Throws a LogProblem where a workbook without a log has defined names that the log's formulas need. */
+export function refuseForeignNames(names: readonly string[]): void {
+  if (names.length === 0) return;
+  const several = names.length > 1;
+  throw new LogProblem({
+    what: `This workbook has ${several ? "defined names" : "a defined name"} of its own, ${names.join(", ")}, and the log's formulas need ${several ? "those names" : "that name"}. Nothing was changed.`,
+    remedy: `Give ${several ? "them other names" : "it another name"} (Formulas, Name Manager), then build again. Or build the log in a new workbook.`,
   });
 }
 

@@ -1,13 +1,14 @@
 import { jobLog } from "../../joblog/job-log.ts";
 import type { AreaPlan, WorkbookPlan } from "../../joblog/model/plan.ts";
 import { findField } from "../../joblog/model/references.ts";
+import { folded } from "../../joblog/model/same-text.ts";
 import { LogProblem } from "../office-problems.ts";
-import { refuseForeignTables } from "./foreign-tables.ts";
+import { refuseForeignNames, refuseForeignTables } from "./foreign-tables.ts";
 import type { WorkbookSurvey } from "./plan-placement.ts";
 
 const versionName = findField(jobLog, "logVersion").name;
 
-/** A table of the workbook, the log's or the shop's own. */
+/** A table of the workbook, the log's or the shop's own, by the plan's spelling of its name where Excel takes it for one of the plan's. */
 export interface SurveyedTable {
   readonly name: string;
   readonly sheet: string;
@@ -56,9 +57,16 @@ function loadTable(table: Excel.Table): LoadedTable {
   };
 }
 
-function surveyed({ table, range, headers, firstRow }: LoadedTable): SurveyedTable {
+/** The names wanted, by what Excel compares of them. */
+const spellings = (names: readonly string[]): ReadonlyMap<string, string> =>
+  new Map(names.map((name) => [folded(name), name]));
+
+function surveyed(
+  { table, range, headers, firstRow }: LoadedTable,
+  planned: ReadonlyMap<string, string>,
+): SurveyedTable {
   return {
-    name: table.name,
+    name: planned.get(folded(table.name)) ?? table.name,
     sheet: table.worksheet.name,
     area: { row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount },
     headers: (headers.values[0] ?? []).map(String),
@@ -82,17 +90,27 @@ export async function surveyWorkbook(context: Excel.RequestContext, plan: Workbo
       remedy: "Save a copy (File, Save a Copy) and build the log there.",
     });
   }
-  const wantedNames = new Set(plan.names.map((name) => name.name));
+  const planned = plan.sheets.flatMap((sheet) => sheet.tables);
+  const tableNames = spellings(planned.map(({ name }) => name));
+  const cellNames = spellings(plan.names.map(({ name }) => name));
+  const named = workbook.names.items.flatMap((item) => {
+    const name = cellNames.get(folded(item.name));
+    return name === undefined ? [] : [{ name, item }];
+  });
+  // A log of an earlier version may have had few of them.
+  const hasLogCells = named.some(({ name }) => name === versionName) || named.length * 2 >= cellNames.size;
+  if (!hasLogCells && !workbook.tables.items.some(({ name }) => tableNames.has(folded(name))))
+    refuseForeignNames(named.map(({ item }) => item.name));
   const loadedTables = workbook.tables.items.map(loadTable);
-  const loadedCells = workbook.names.items
-    .filter((item) => wantedNames.has(item.name) && !String(item.value).includes("#REF!"))
-    .map((item) => {
+  const loadedCells = named
+    .filter(({ item }) => !String(item.value).includes("#REF!"))
+    .map(({ name, item }) => {
       const range = item.getRange().load("rowIndex,columnIndex,formulas");
       range.worksheet.load("name");
-      return { name: item.name, range };
+      return { name, range };
     });
   if (loadedTables.length + loadedCells.length > 0) await context.sync();
-  const tables = loadedTables.map(surveyed);
+  const tables = loadedTables.map((one) => surveyed(one, tableNames));
   const cells = new Map(
     loadedCells.map(({ name, range }): [string, SurveyedCell] => [
       name,
@@ -100,8 +118,7 @@ export async function surveyWorkbook(context: Excel.RequestContext, plan: Workbo
     ]),
   );
   const version = cells.get(versionName)?.formula;
-  const planned = plan.sheets.flatMap((sheet) => sheet.tables);
-  refuseForeignTables(planned, tables, cells.size > 0);
+  refuseForeignTables(planned, tables, hasLogCells);
   const wantedTables = new Set(planned.map((table) => table.name));
   return {
     sheets: workbook.worksheets.items.map((sheet) => sheet.name),

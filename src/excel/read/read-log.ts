@@ -2,6 +2,7 @@ import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { LogDefinition, RowValue, TableDefinition } from "../../joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { findField } from "../../joblog/model/references.ts";
+import { folded } from "../../joblog/model/same-text.ts";
 import { DamagedLog, NewerLog, OlderLog } from "../log-problems.ts";
 import { columnPositions, logTables, systemOf } from "../table-columns.ts";
 
@@ -49,15 +50,18 @@ export async function explainMissing(context: Excel.RequestContext, log: LogDefi
     .getRangeOrNullObject()
     .load("values");
   await context.sync();
-  const tableNames = new Set(workbook.tables.items.map((table) => table.name));
-  const cellNames = new Set(workbook.names.items.map((item) => item.name));
+  const tableNames = new Set(workbook.tables.items.map((table) => folded(table.name)));
+  const cellNames = new Set(workbook.names.items.map((item) => folded(item.name)));
   const tables = logTables(log);
   const fields = log.sheets.flatMap((sheet) => sheet.fields);
   // A table of the log's name alone can be the shop's own; the named cells are the log's mark.
-  if (!fields.some((field) => cellNames.has(field.name)) || !tables.some(({ table }) => tableNames.has(table.name)))
+  if (
+    !fields.some((field) => cellNames.has(folded(field.name))) ||
+    !tables.some(({ table }) => tableNames.has(folded(table.name)))
+  )
     return undefined;
   if (!version.isNullObject) refuseOtherVersion(version.values[0]?.[0], log);
-  const table = tables.find((one) => !tableNames.has(one.table.name));
+  const table = tables.find((one) => !tableNames.has(folded(one.table.name)));
   const remedy = "Undo the change (Ctrl+Z), or choose Add what is missing: it leaves your rows alone.";
   if (table !== undefined) {
     throw new DamagedLog({
@@ -65,7 +69,7 @@ export async function explainMissing(context: Excel.RequestContext, log: LogDefi
       remedy,
     });
   }
-  const field = fields.find((one) => !cellNames.has(one.name));
+  const field = fields.find((one) => !cellNames.has(folded(one.name)));
   throw new DamagedLog({
     what:
       field === undefined

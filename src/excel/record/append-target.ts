@@ -17,7 +17,7 @@ interface RowFill {
 }
 
 /** One column of the log as one read trip found it; a null object under the header of another unit system. */
-interface LoadedColumn {
+export interface LoadedColumn {
   readonly column: ColumnDefinition;
   readonly range: Excel.Range;
 }
@@ -33,8 +33,10 @@ export interface AppendTarget {
   readonly below: Excel.Range;
   /** The part of each input column that holds something, by its extent alone. */
   readonly used: readonly LoadedColumn[];
-  /** Whole columns, only those that a fill looks at: keys and the cells to fill. */
+  /** Whole columns, only those that a fill fills in. */
   readonly read: readonly LoadedColumn[];
+  /** The column by which rows are known; numbers that are taken stand in it. */
+  readonly keys: readonly LoadedColumn[];
   readonly rows: readonly Cells[];
   readonly fills: readonly RowFill[];
 }
@@ -52,6 +54,21 @@ function columnBodies(table: Excel.Table, column: ColumnDefinition): readonly Ex
   return [...headers].map((header) => table.columns.getItemOrNullObject(header).getDataBodyRange());
 }
 
+function loadColumn(table: Excel.Table, column: ColumnDefinition): readonly LoadedColumn[] {
+  return columnBodies(table, column).map((range) => ({ column, range: range.load("values") }));
+}
+
+/** Asks for the first column of a table, where the keys of its rows stand. */
+export function loadKeys(table: Excel.Table, { columns }: TableDefinition): readonly LoadedColumn[] {
+  return columns.slice(0, 1).flatMap((column) => loadColumn(table, column));
+}
+
+/** What a column holds; nothing where the table has it no longer. */
+export function columnValues(loaded: readonly LoadedColumn[]): readonly unknown[] {
+  const found = loaded.find(({ range }) => !range.isNullObject);
+  return found === undefined ? [] : found.range.values.map((line): unknown => line[0]);
+}
+
 /** Asks for everything that planning needs; readable after the next sync. */
 export function loadAppendTarget(
   context: Excel.RequestContext,
@@ -65,12 +82,9 @@ export function loadAppendTarget(
   const { worksheet } = table;
   worksheet.load("name");
   worksheet.protection.load("protected");
-  const body = table.getDataBodyRange().load("rowIndex,columnIndex,rowCount,columnCount");
+  const body = table.getDataBodyRange().load("rowIndex,rowCount,columnCount");
   const inputs = rows.length === 0 ? [] : found.table.columns.filter(({ role }) => role === "input");
-  const [key] = found.table.columns;
-  const looked = found.table.columns.filter(
-    (column) => fills.length > 0 && (column === key || fills.some(({ cells }) => cells[column.id] !== undefined)),
-  );
+  const looked = found.table.columns.filter((column) => fills.some(({ cells }) => cells[column.id] !== undefined));
   return {
     definition: found.table,
     sheet: found.sheet.name,
@@ -85,9 +99,8 @@ export function loadAppendTarget(
         range: range.getUsedRangeOrNullObject(true).load("rowIndex,rowCount"),
       })),
     ),
-    read: looked.flatMap((column) =>
-      columnBodies(table, column).map((range) => ({ column, range: range.load("values") })),
-    ),
+    read: looked.flatMap((column) => loadColumn(table, column)),
+    keys: loadKeys(table, found.table),
     rows,
     fills,
   };

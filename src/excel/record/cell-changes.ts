@@ -2,10 +2,11 @@ import type { ColumnId, FieldId } from "../../joblog/formula/log-names.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import type { ColumnDefinition, LogDefinition, RowValue } from "../../joblog/model/definition.ts";
 import { findField } from "../../joblog/model/references.ts";
-import { cellValue } from "../cell-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, type systemOf } from "../table-columns.ts";
-import { refuseIfLocked, tableOf } from "./append-target.ts";
+import { columnValues, type LoadedColumn, loadKeys, refuseIfLocked, tableOf } from "./append-target.ts";
+import { type CellWrite, isWritten, rowsWrite, type TypedCell } from "./planned-write.ts";
+import type { RowPlaces } from "./row-places.ts";
 
 /** What a cell held when the person saw it, and what it is to hold; undefined is blank. */
 export interface CellChange {
@@ -47,11 +48,12 @@ interface LoadedRow {
   readonly change: AnyChange;
   readonly worksheet: Excel.Worksheet;
   readonly headers: Excel.Range;
+  readonly keys: readonly LoadedColumn[];
   readonly line: Excel.Range;
 }
 
 /** Cells to change as one read trip found them. */
-export interface LoadedChanges {
+interface LoadedChanges {
   readonly fields: readonly LoadedField[];
   readonly rows: readonly LoadedRow[];
 }
@@ -72,13 +74,22 @@ function loadField(context: Excel.RequestContext, log: LogDefinition, id: string
   return { name, change, range };
 }
 
-function loadRow(context: Excel.RequestContext, log: LogDefinition, change: AnyChange): LoadedRow {
-  const table = context.workbook.tables.getItem(tableOf(log, change.table).table.name);
+interface LoadedTable extends Omit<LoadedRow, "change" | "line"> {
+  readonly body: Excel.Range;
+}
+
+function loadTable(context: Excel.RequestContext, log: LogDefinition, id: TableId): LoadedTable {
+  const { table: definition } = tableOf(log, id);
+  const table = context.workbook.tables.getItem(definition.name);
   const { worksheet } = table;
   worksheet.load("name");
   worksheet.protection.load("protected");
-  const line = table.getDataBodyRange().getRow(0).getOffsetRange(change.position, 0).load("values");
-  return { change, worksheet, headers: table.getHeaderRowRange().load("values"), line };
+  return {
+    worksheet,
+    headers: table.getHeaderRowRange().load("values"),
+    keys: loadKeys(table, definition),
+    body: table.getDataBodyRange(),
+  };
 }
 
 /** Asks for the cells to change; readable after the next sync. */
@@ -86,20 +97,26 @@ export function loadChanges(
   context: Excel.RequestContext,
   log: LogDefinition,
   { fields = {}, rows = [] }: CellChanges,
+  places: RowPlaces<AnyChange>,
 ): LoadedChanges {
+  const tables = new Map([...new Set(rows.map(({ table }) => table))].map((id) => [id, loadTable(context, log, id)]));
   return {
     fields: Object.entries(fields).map(([id, change]) => loadField(context, log, id, change)),
-    rows: rows.map((change) => loadRow(context, log, change)),
+    rows: rows.flatMap((change) => {
+      const found = tables.get(change.table);
+      if (found === undefined) return [];
+      const { body, ...rest } = found;
+      return [{ ...rest, change, line: body.getRow(0).getOffsetRange(places.at(change), 0).load("values") }];
+    }),
   };
 }
-
-const written = ({ after }: CellChange): RowValue => (after === undefined ? "" : cellValue(after));
 
 function planRow(
   { change, worksheet, headers, line }: LoadedRow,
   log: LogDefinition,
   system: ReturnType<typeof systemOf>,
-): readonly (() => void)[] {
+  places: RowPlaces<AnyChange>,
+): readonly CellWrite[] {
   refuseIfLocked(worksheet);
   const { table, sheet } = tableOf(log, change.table);
   const positions: ReadonlyMap<ColumnDefinition, number> = columnPositions(
@@ -108,32 +125,41 @@ function planRow(
     headers.values[0] ?? [],
     system,
   );
-  return [...positions].flatMap(([column, at]) => {
+  const cells = [...positions].flatMap(([column, at]): readonly (readonly [number, TypedCell])[] => {
     const cell = change.cells[column.id];
     if (cell === undefined || column.role !== "input") return [];
     refuseIfChanged(`${column.label} (${sheet.name})`, line.values[0]?.[at], cell);
-    return [
-      () => {
-        line.getCell(0, at).values = [[written(cell)]];
-      },
-    ];
+    return [[at, { was: cell.before, becomes: cell.after }]];
   });
+  if (!cells.some(([, cell]) => isWritten(cell))) return [];
+  return [rowsWrite(sheet.name, { table: table.name, position: places.at(change) }, [new Map(cells)])];
 }
 
-/** The writes, each checked against what the person saw. Throws a LogProblem where a cell changed since or its sheet is protected. */
+/**
+ * The writes, each checked against what the person saw. Throws a LogProblem where a cell changed since or its sheet is
+ * protected, RowMoved where its row stands elsewhere now.
+ */
 export function planChanges(
   { fields, rows }: LoadedChanges,
   log: LogDefinition,
   system: ReturnType<typeof systemOf>,
-): readonly (() => void)[] {
+  places: RowPlaces<AnyChange>,
+): readonly CellWrite[] {
+  for (const { change, keys } of rows) {
+    const key = change.cells[tableOf(log, change.table).table.columns[0]?.id ?? ""]?.before;
+    if (key !== undefined) places.look(change, String(key), columnValues(keys));
+  }
+  places.settle();
   for (const { name, change, range } of fields) {
     refuseIfLocked(range.worksheet);
     refuseIfChanged(name, range.values[0]?.[0], change);
   }
   return [
-    ...rows.flatMap((row) => planRow(row, log, system)),
-    ...fields.map(({ change, range }) => () => {
-      range.values = [[written(change)]];
-    }),
+    ...rows.flatMap((row) => planRow(row, log, system, places)),
+    ...fields.map(({ name, change: { before, after }, range }) => ({
+      place: { name },
+      lines: [[{ was: before, becomes: after }]],
+      sheet: range.worksheet.name,
+    })),
   ];
 }

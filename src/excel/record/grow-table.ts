@@ -1,47 +1,61 @@
 /** More rows for a table, with the lists, limits and looks of the rows above. */
-import type { PlannedTable } from "./plan-rows.ts";
+import { bodyOf, cellsAt, type SizeChange } from "./planned-write.ts";
 
 interface InputColumn {
-  /** The rows that were there before. */
-  readonly former: Excel.Range;
-  /** All rows, as the table is now. */
-  readonly whole: Excel.Range;
+  readonly at: number;
   readonly above: Excel.DataValidation;
   readonly below: Excel.DataValidation;
 }
 
 /** A table that has grown in the trip at hand, and what that trip reads of its last former row and its last row. */
 export interface GrownTable {
+  readonly size: SizeChange;
   readonly above: Excel.Range;
   readonly below: Excel.Range;
-  readonly added: Excel.Range;
   readonly columns: readonly InputColumn[];
+}
+
+/** Queues another size: rows are added beneath the table, or its last ones let go as they are. */
+export function changeSize(workbook: Excel.Workbook, name: string, extra: number): void {
+  const table = workbook.tables.getItem(name);
+  table.resize(table.getRange().getResizedRange(extra, 0));
 }
 
 /**
  * Queues the growth. Excel dresses rows that a person types under a table; that it does so for `Table.resize` stands in
  * no document, so the same trip reads whether it did.
  */
-export function growTable({ target, extra, inputs }: PlannedTable): GrownTable {
-  const { body, table, worksheet } = target;
-  const { rowIndex: top, columnIndex: left, rowCount, columnCount } = body;
-  table.resize(worksheet.getRangeByIndexes(top - 1, left, rowCount + 1 + extra, columnCount));
-  const [lastFormer, last] = [top + rowCount - 1, top + rowCount - 1 + extra];
-  const rowAt = (row: number): Excel.Range =>
-    worksheet.getRangeByIndexes(row, left, 1, columnCount).load("numberFormat");
-  const ruleAt = (row: number, at: number): Excel.DataValidation =>
-    worksheet.getRangeByIndexes(row, left + at, 1, 1).dataValidation.load("type");
+export function growTable(workbook: Excel.Workbook, size: SizeChange): GrownTable {
+  const ruleOf = (row: Excel.Range, at: number): Excel.DataValidation => row.getCell(0, at).dataValidation.load("type");
+  const lastRow = (): Excel.Range => bodyOf(workbook, size.table).getLastRow();
+  const above = lastRow().load("numberFormat");
+  const rules = size.inputs.map((at) => ruleOf(above, at));
+  changeSize(workbook, size.table, size.extra);
+  const below = lastRow().load("numberFormat");
   return {
-    above: rowAt(lastFormer),
-    below: rowAt(last),
-    added: worksheet.getRangeByIndexes(top + rowCount, left, extra, columnCount),
-    columns: inputs.map((at) => ({
-      former: worksheet.getRangeByIndexes(top, left + at, rowCount, 1),
-      whole: worksheet.getRangeByIndexes(top, left + at, rowCount + extra, 1),
-      above: ruleAt(lastFormer, at),
-      below: ruleAt(last, at),
+    size,
+    above,
+    below,
+    columns: size.inputs.map((at, index) => ({
+      at,
+      above: rules[index] ?? ruleOf(above, at),
+      below: ruleOf(below, at),
     })),
   };
+}
+
+/** Excel does not grow a table as told in every case; what it left out is asked for once more. */
+export async function growForCertain(
+  context: Excel.RequestContext,
+  sizes: readonly SizeChange[],
+  counts: readonly OfficeExtension.ClientResult<number>[],
+): Promise<void> {
+  const short = sizes.filter(({ rowCount, extra }, index) => (counts[index]?.value ?? 0) < rowCount + extra);
+  for (const { table: name, rowCount, extra } of short) {
+    const table = context.workbook.tables.getItem(name);
+    table.resize(table.getHeaderRowRange().getResizedRange(rowCount + extra, 0));
+  }
+  if (short.length > 0) await context.sync();
 }
 
 /** Excel's words for a range whose cells have different rules, or some of them none. */
@@ -54,13 +68,24 @@ const severalRules: readonly string[] = ["Inconsistent", "MixedCriteria"];
  */
 export async function dressRows(context: Excel.RequestContext, grown: readonly GrownTable[]): Promise<void> {
   const bare = grown.filter(({ above, below }) => String(above.numberFormat[0]) !== String(below.numberFormat[0]));
-  const loose = grown.flatMap(({ columns }) => columns.filter(({ above, below }) => above.type !== below.type));
-  for (const { added, above } of bare) added.copyFrom(above, "Formats");
-  const rules = loose.map(({ former, whole }) => ({
-    whole,
-    rule: former.dataValidation.load("type,rule,errorAlert,ignoreBlanks"),
-  }));
-  if (bare.length + rules.length === 0) return;
+  const loose = grown.flatMap(({ size, columns }) =>
+    columns.filter(({ above, below }) => above.type !== below.type).map(({ at }) => ({ size, at })),
+  );
+  if (bare.length + loose.length === 0) return;
+  for (const { size } of bare) {
+    const added = bodyOf(context.workbook, size.table)
+      .getLastRow()
+      .getOffsetRange(1 - size.extra, 0)
+      .getResizedRange(size.extra - 1, 0);
+    added.copyFrom(added.getRow(0).getOffsetRange(-1, 0), "Formats");
+  }
+  const rules = loose.map(({ size: { table, rowCount, extra }, at }) => {
+    const body = bodyOf(context.workbook, table);
+    return {
+      whole: cellsAt(body, { position: 0, at }, rowCount + extra, 1),
+      rule: cellsAt(body, { position: 0, at }, rowCount, 1).dataValidation.load("type,rule,errorAlert,ignoreBlanks"),
+    };
+  });
   await context.sync();
   for (const { whole, rule } of rules.filter((one) => !severalRules.includes(one.rule.type))) {
     whole.dataValidation.rule = rule.rule;

@@ -3,22 +3,38 @@ import type { Cells, ColumnDefinition, LogDefinition, RowValue } from "../../job
 import { findField } from "../../joblog/model/references.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, systemOf } from "../table-columns.ts";
-import { refuseIfLocked, refuseIfReadOnly, tableOf } from "./append-target.ts";
+import {
+  columnValues,
+  type LoadedColumn,
+  loadKeys,
+  refuseIfLocked,
+  refuseIfReadOnly,
+  tableOf,
+} from "./append-target.ts";
 import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
+import { type PlannedCell, rowsWrite, type WritePlan } from "./planned-write.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
+import { type RowPlaces, rowPlaces } from "./row-places.ts";
+import { type Planner, writeSurely } from "./sure-write.ts";
+
+/** A row of the entry, or one that it filled in. */
+type EntryRow = WrittenRow | FilledCells;
 
 interface LoadedTable {
   readonly id: TableId;
-  readonly table: Excel.Table;
   readonly worksheet: Excel.Worksheet;
   readonly headers: Excel.Range;
   readonly body: Excel.Range;
-  readonly rows: ReadonlyMap<number, Excel.Range>;
+  readonly keys: readonly LoadedColumn[];
+  readonly rows: ReadonlyMap<EntryRow, Excel.Range>;
 }
+
+/** Columns that people type into, with their places in the table. */
+type Inputs = readonly (readonly [ColumnDefinition, number])[];
 
 const changedSince = (table: string): LogProblem =>
   new LogProblem({
-    what: `The last entry (table ${table}) was changed since, moved by sorting or deleted, so it was not taken back. Nothing was changed.`,
+    what: `The last entry (table ${table}) was changed since, or deleted, so it was not taken back. Nothing was changed.`,
     remedy: "Correct it in the sheet, or delete its row there.",
   });
 
@@ -27,82 +43,96 @@ function load(
   context: Excel.RequestContext,
   log: LogDefinition,
   id: TableId,
-  positions: readonly number[],
+  rows: readonly EntryRow[],
+  places: RowPlaces<EntryRow>,
 ): LoadedTable {
-  const table = context.workbook.tables.getItem(tableOf(log, id).table.name);
+  const { table: definition } = tableOf(log, id);
+  const table = context.workbook.tables.getItem(definition.name);
   const { worksheet } = table;
   worksheet.load("name");
   worksheet.protection.load("protected");
-  const body = table.getDataBodyRange().load("rowIndex,columnIndex,rowCount,columnCount");
+  const body = table.getDataBodyRange().load("rowCount");
   return {
     id,
-    table,
     worksheet,
     headers: table.getHeaderRowRange().load("values"),
     body,
-    rows: new Map(positions.map((position) => [position, body.getRow(0).getOffsetRange(position, 0).load("values")])),
+    keys: loadKeys(table, definition),
+    rows: new Map(rows.map((row) => [row, body.getRow(0).getOffsetRange(places.at(row), 0).load("values")])),
   };
 }
 
 /** Whether every cell still holds what was written; `undefined` was left blank. */
-function isUnchanged(
-  line: readonly unknown[],
-  cells: Cells,
-  columns: readonly (readonly [ColumnDefinition, number])[],
-): boolean {
+function isUnchanged(line: readonly unknown[], cells: Cells, columns: Inputs): boolean {
   return columns.every(([column, at]) => line[at] === (cells[column.id] ?? ""));
 }
 
-/** Data rows, last first, that may be cut off the end of a table: those that it grew for and that are still its last. */
-function cutRows(rows: readonly WrittenRow[], rowCount: number): ReadonlySet<WrittenRow> {
+/** How many data rows may be cut off the end of a table: those that it grew for and that are still its last. */
+function cutRows(rows: readonly WrittenRow[], rowCount: number, places: RowPlaces<EntryRow>): ReadonlySet<WrittenRow> {
   const cut = new Set<WrittenRow>();
-  for (const row of [...rows].sort((a, b) => b.position - a.position)) {
-    if (!row.grown || row.position !== rowCount - 1 - cut.size) break;
+  for (const row of [...rows].sort((a, b) => places.at(b) - places.at(a))) {
+    if (!row.grown || places.at(row) !== rowCount - 1 - cut.size) break;
     cut.add(row);
   }
   return cut;
 }
 
-/** Columns that people type into, with their places in the table. */
-type Inputs = readonly (readonly [ColumnDefinition, number])[];
+const isRow = (row: EntryRow): row is WrittenRow => "grown" in row;
 
-function blank({ worksheet, body }: LoadedTable, position: number, columns: Inputs): void {
-  for (const [, at] of columns)
-    worksheet.getRangeByIndexes(body.rowIndex + position, body.columnIndex + at, 1, 1).clear("Contents");
+function keyOf(row: EntryRow, inputs: Inputs): string | undefined {
+  if (!isRow(row)) return row.key;
+  const value = row.cells[inputs[0]?.[0].id ?? ""];
+  return value === undefined ? undefined : String(value);
+}
+
+type Positions = ReturnType<typeof columnPositions>;
+
+const inputsOf = (positions: Positions): Inputs => [...positions].filter(([{ role }]) => role === "input");
+
+function isWhole({ rows, body }: LoadedTable, inputs: Inputs, places: RowPlaces<EntryRow>): boolean {
+  const [key] = inputs;
+  return [...rows].every(([row, range]) => {
+    const line: readonly unknown[] = range.values[0] ?? [];
+    if (places.at(row) >= body.rowCount) return false;
+    if (isRow(row)) return isUnchanged(line, row.cells, inputs);
+    const filled = inputs.filter(([column]) => row.cells[column.id] !== undefined);
+    return key !== undefined && String(line[key[1]]) === row.key && isUnchanged(line, row.cells, filled);
+  });
 }
 
 /** Rows at the end go with all they hold; others are blanked, and the next entry takes them if they are the last. */
-function removeRows(found: LoadedTable, rows: readonly WrittenRow[], inputs: Inputs): void {
-  const { table, worksheet, body } = found;
-  const { rowIndex, columnIndex, rowCount, columnCount } = body;
-  const cut = cutRows(rows, rowCount);
-  for (const row of rows) if (!cut.has(row)) blank(found, row.position, inputs);
-  if (cut.size === 0) return;
-  table.resize(worksheet.getRangeByIndexes(rowIndex - 1, columnIndex, rowCount + 1 - cut.size, columnCount));
-  worksheet.getRangeByIndexes(rowIndex + rowCount - cut.size, columnIndex, cut.size, columnCount).clear();
-}
-
-function given(cells: Cells): readonly [string, RowValue | undefined][] {
-  return Object.entries(cells).filter(([, value]) => value !== undefined);
-}
-
-function refuseIfChanged(
+function planRemoval(
   found: LoadedTable,
-  name: string,
-  rows: readonly WrittenRow[],
-  fills: readonly FilledCells[],
-  inputs: Inputs,
-): void {
-  const line = (position: number): readonly unknown[] => found.rows.get(position)?.values[0] ?? [];
-  const [key] = inputs;
-  const unchangedFill = ({ position, key: text, cells }: FilledCells): boolean => {
-    const filled = inputs.filter(([column]) => cells[column.id] !== undefined);
-    return key !== undefined && String(line(position)[key[1]]) === text && isUnchanged(line(position), cells, filled);
+  log: LogDefinition,
+  positions: Positions,
+  places: RowPlaces<EntryRow>,
+): WritePlan {
+  refuseIfLocked(found.worksheet);
+  const { table, sheet } = tableOf(log, found.id);
+  const inputs = inputsOf(positions);
+  if (!isWhole(found, inputs, places)) throw changedSince(table.name);
+  const rows = [...found.rows.keys()];
+  const { rowCount } = found.body;
+  const cut = cutRows(rows.filter(isRow), rowCount, places);
+  const [keyColumn] = table.columns;
+  const writes = rows.flatMap((row) => {
+    if (isRow(row) && cut.has(row)) return [];
+    const held: readonly unknown[] = found.rows.get(row)?.values[0] ?? [];
+    const line = inputs.flatMap(([column, at]): readonly (readonly [number, PlannedCell])[] => {
+      const was = held[at] === "" ? undefined : (held[at] as RowValue);
+      if (isRow(row) || row.cells[column.id] !== undefined) return [[at, { was, becomes: undefined }]];
+      return column === keyColumn ? [[at, { was, becomes: was }]] : [];
+    });
+    return [rowsWrite(sheet.name, { table: table.name, position: places.at(row) }, [new Map(line)])];
+  });
+  const at = (role: ColumnDefinition["role"]): readonly number[] =>
+    [...positions].flatMap(([column, place]) => (column.role === role ? [place] : [])).sort((a, b) => a - b);
+  const size = { table: table.name, sheet: sheet.name, rowCount, extra: -cut.size };
+  return {
+    sizes: cut.size === 0 ? [] : [{ ...size, inputs: at("input"), computed: at("computed") }],
+    writes,
+    copies: [],
   };
-  const whole = rows.every(
-    ({ position, cells }) => position < found.body.rowCount && isUnchanged(line(position), cells, inputs),
-  );
-  if (!whole || !fills.every(unchangedFill)) throw changedSince(name);
 }
 
 function undone(change: AnyChange): AnyChange {
@@ -112,58 +142,56 @@ function undone(change: AnyChange): AnyChange {
   return { ...change, cells: Object.fromEntries(cells) };
 }
 
+function removalPlanner(log: LogDefinition, { rows, fills, changes }: Receipt): Planner<WritePlan> {
+  const entryRows: readonly EntryRow[] = [...rows, ...fills];
+  const places = rowPlaces<EntryRow>();
+  const changePlaces = rowPlaces<AnyChange>();
+  const back = changes.map(undone);
+  return (context) => {
+    const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
+    context.workbook.load("readOnly");
+    const tables = [...new Set(entryRows.map(({ table }) => table))].map((id) =>
+      load(
+        context,
+        log,
+        id,
+        entryRows.filter(({ table }) => table === id),
+        places,
+      ),
+    );
+    const changed = loadChanges(context, log, { rows: back }, changePlaces);
+    return () => {
+      refuseIfReadOnly(context.workbook);
+      const system = systemOf(unitCell.values[0]?.[0]);
+      const placed = tables.map((found) => {
+        const { table, sheet } = tableOf(log, found.id);
+        return { found, positions: columnPositions(table, sheet.name, found.headers.values[0] ?? [], system) };
+      });
+      for (const { found, positions } of placed) {
+        const keys = columnValues(found.keys);
+        for (const row of found.rows.keys()) {
+          const key = keyOf(row, inputsOf(positions));
+          if (key !== undefined) places.look(row, key, keys);
+        }
+      }
+      places.settle();
+      const undo = planChanges(changed, log, system, changePlaces);
+      const removals = placed.map(({ found, positions }) => planRemoval(found, log, positions, places));
+      return {
+        sizes: removals.flatMap(({ sizes }) => sizes),
+        writes: [...removals.flatMap(({ writes }) => writes), ...undo],
+        copies: [],
+      };
+    };
+  };
+}
+
 /**
  * Takes one entry back: its rows are emptied (cut off where the table had grown for them), the cells
- * that it filled in are blank again, those that it changed hold what they held before. One read trip, one write trip. Throws a LogProblem, with nothing
+ * that it filled in are blank again, those that it changed hold what they held before. Its rows are found by their
+ * keys, wherever they stand by now. One read trip, one write trip, one that clears what was cut off. Throws a LogProblem, with nothing
  * changed, where any of its cells holds something else by now.
  */
-export async function removeEntry(
-  context: Excel.RequestContext,
-  log: LogDefinition,
-  { rows, fills, changes }: Receipt,
-  sending: () => void,
-): Promise<void> {
-  const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
-  context.workbook.load("readOnly");
-  const ids = [...new Set([...rows, ...fills].map(({ table }) => table))];
-  const tables = ids.map((id) =>
-    load(
-      context,
-      log,
-      id,
-      [...rows, ...fills].filter(({ table }) => table === id).map(({ position }) => position),
-    ),
-  );
-  const changed = loadChanges(context, log, { rows: changes.map(undone) });
-  await context.sync();
-  refuseIfReadOnly(context.workbook);
-  const system = systemOf(unitCell.values[0]?.[0]);
-  const undo = planChanges(changed, log, system);
-  const work = tables.map((found) => {
-    const { table, sheet } = tableOf(log, found.id);
-    const inputs: Inputs = [...columnPositions(table, sheet.name, found.headers.values[0] ?? [], system)].filter(
-      ([{ role }]) => role === "input",
-    );
-    const ofTable = {
-      rows: rows.filter((one) => one.table === found.id),
-      fills: fills.filter((one) => one.table === found.id),
-    };
-    refuseIfLocked(found.worksheet);
-    refuseIfChanged(found, table.name, ofTable.rows, ofTable.fills, inputs);
-    return { found, inputs, ...ofTable };
-  });
-  for (const { found, inputs, rows: written, fills: filled } of work) {
-    for (const { position, cells } of filled) {
-      const ids = new Set(given(cells).map(([id]) => id));
-      blank(
-        found,
-        position,
-        inputs.filter(([{ id }]) => ids.has(id)),
-      );
-    }
-    removeRows(found, written, inputs);
-  }
-  for (const one of undo) one();
-  sending();
-  await context.sync();
+export async function removeEntry(context: Excel.RequestContext, log: LogDefinition, receipt: Receipt): Promise<void> {
+  await writeSurely(context, removalPlanner(log, receipt));
 }

@@ -71,7 +71,12 @@ export interface RowSignal {
   /** Column whose cell is looked at and coloured. */
   readonly column: string;
   readonly when:
-    { readonly is: string } | { readonly startsWith: string } | { readonly isNot: number } | "not available";
+    | { readonly is: string }
+    | { readonly startsWith: string }
+    | { readonly isNot: number }
+    | "not available"
+    /** The same stands in another cell of the column. */
+    | "double";
   readonly look: SignalLook;
 }
 

@@ -37,7 +37,7 @@ export const adoptSheet: Action<AdoptInput, undefined> = {
         work,
         `Cancelled: ${counted(done)} of ${String(taken.length)} are in the log, each of them whole.`,
       );
-      const receipt = await editLog({ rows: done === 0 ? [...before, ...batch] : batch });
+      const receipt = await editLog({ rows: done === 0 ? [...before, ...batch] : batch, idsAsGiven: true });
       onWritten(done + batch.length, receipt);
     }
     return undefined;

@@ -41,6 +41,11 @@ describe("what is pasted past the lists and limits", () => {
     },
   );
 
+  it("a baseline sample under the trigger asks for a check, and never leaves less than no room", async () => {
+    const log = await demoLog("2027-03-02T17:00", { readings: [{ ...pasted(10.7), purpose: "baseline" }] });
+    expect(sentenceOf(log)).toMatch(/^Read again: the last sample is 0\.\d\d pH under the trigger\.$/);
+  });
+
   it("a cleared result of a bench test is said in words", async () => {
     const rows = firstTwoDays.rows.benchTests ?? [];
     const [last] = rows.slice(-1);
@@ -49,12 +54,12 @@ describe("what is pasted past the lists and limits", () => {
     expect(sentenceOf(log)).toContain(`${String(last?.surface)} (no result)`);
   });
 
-  it("a number that stands twice is said, with the sheet to mend it on", async () => {
+  it("a number that stands twice is said, with the lines and the sheet to mend it on", async () => {
     const [first] = firstTwoDays.rows.readings ?? [];
     const again = { ...pasted(11.2), id: String(first?.id).toLowerCase() };
-    expect(overdueOf(await demoLog("2027-03-02T17:00"))).not.toContainEqual(expect.stringContaining("two rows bear"));
+    expect(overdueOf(await demoLog("2027-03-02T17:00"))).not.toContainEqual(expect.stringContaining("bear the number"));
     expect(overdueOf(await demoLog("2027-03-02T17:00", { readings: [again] }))).toContain(
-      "Reading: two rows bear the number r001. Give one of them another on the sheet Readings, so that nothing goes to the wrong one.",
+      "Reading: lines 1 and 11 of the table on the sheet Readings bear the number R001. Give all but one another, so that nothing goes to the wrong one.",
     );
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 
-import { LogProblem, problemFrom } from "../../../src/excel/office-problems.ts";
+import { HalfWritten, LogProblem, problemFrom } from "../../../src/excel/office-problems.ts";
 
 /** As Office.js throws it, and as it looks when it comes from another window. */
 const office = (code: string, message = ""): unknown => ({ code, message, debugInfo: { code, message } });
@@ -30,12 +30,28 @@ describe("what Office reports", () => {
     ["ConnectionFailure", /lost its connection/],
     ["RequestAborted", /stopped before/],
     ["GeneralException", /stopped before/],
-  ])("%s sends a person to the last rows where rows were on their way, and nowhere else", (code, what) => {
-    const [sent, unsent] = [problemFrom(office(code), "rows"), problemFrom(office(code), "nothing")];
-    expect([sent.what, unsent.what]).toEqual([expect.stringMatching(what), expect.stringMatching(what)]);
-    expect(sent.remedy).toMatch(/last rows of the log.*undo it.*try again/);
-    expect(unsent.remedy).toMatch(/Nothing was written. Try again/);
-    expect(unsent.remedy).not.toMatch(/last rows/);
+  ])("%s says that nothing was written, unless a part of it could not be taken out again", (code, what) => {
+    const [half, none] = [problemFrom(new HalfWritten(["Readings"], office(code))), problemFrom(office(code))];
+    expect([half.what, none.what]).toEqual([expect.stringMatching(what), expect.stringMatching(what)]);
+    expect(half.remedy).toMatch(/look at the sheet Readings, undo what is there.*try again/);
+    expect(half.remedy).not.toMatch(/Nothing was written/);
+    expect(none.remedy).toMatch(/Nothing was written. Try again/);
+    expect(none.remedy).not.toMatch(/look at/);
+  });
+
+  test.each([
+    "AccessDenied",
+    "InvalidArgument",
+    "InternalError",
+    "Busy",
+    "Conflict",
+    "ItemNotFound",
+    "GeneralException",
+  ])("%s tells of a part that stays in the log, with its sheets", (code) => {
+    const { what, remedy } = problemFrom(new HalfWritten(["Readings", "Claims"], office(code)));
+    expect(what).toBe(problemFrom(office(code)).what);
+    expect(remedy.match(/Part of this may be in the log all the same/g)).toHaveLength(1);
+    expect(remedy).toMatch(/the sheets Readings and Claims/);
   });
 
   test("a protected structure is told from a protected sheet by Excel's words", () => {

@@ -84,20 +84,32 @@ describe("rows that a table gains by resizing", () => {
 
   let host: Host;
 
-  /** The rules over the readings' last row, and how many rules the sheet has in all. */
-  function rules(): { readonly onLastRow: readonly unknown[]; readonly count: number } {
+  /** Each cell of the readings' row that is so far from the last. */
+  function cellsOf(
+    fromLast: number,
+  ): readonly { readonly sheet: string; readonly row: number; readonly column: number }[] {
     const table = host.workbook.tables.named("Readings");
     if (table === undefined) throw new Error("no readings");
     const { sheet, row, rows, column, columns } = table.area;
-    const cells = Array.from({ length: columns }, (_, index) => ({
+    return Array.from({ length: columns }, (_, index) => ({
       sheet,
-      row: row + rows - 1,
+      row: row + rows - 1 - fromLast,
       column: column + index,
     }));
-    return {
-      onLastRow: cells.map((cell) => host.workbook.validations.wordsAt(cell)),
-      count: host.model.getters.getDataValidationRules(sheet).length,
-    };
+  }
+
+  const rulesOf = (fromLast: number): readonly unknown[] =>
+    cellsOf(fromLast).map((cell) => host.workbook.validations.wordsAt(cell));
+
+  const fillsOf = (fromLast: number): readonly unknown[] =>
+    cellsOf(fromLast).map(
+      ({ sheet, row, column }) => host.model.getters.getCellStyle({ sheetId: sheet, row, col: column }).fillColor,
+    );
+
+  /** The rules over the readings' last row, and how many rules the sheet has in all. */
+  function rules(): { readonly onLastRow: readonly unknown[]; readonly count: number } {
+    const sheet = cellsOf(0)[0]?.sheet ?? "";
+    return { onLastRow: rulesOf(0), count: host.model.getters.getDataValidationRules(sheet).length };
   }
 
   async function lastFormats(): Promise<unknown> {
@@ -125,24 +137,47 @@ describe("rows that a table gains by resizing", () => {
       expect(await lastFormats()).toEqual(formats);
     },
   );
+
+  test.each([true, false])(
+    "keep them on each of three that come at once; Excel dresses them itself: %s",
+    async (resizingDressesRows) => {
+      host.workbook.habits.resizingDressesRows = resizingDressesRows;
+      const [ruled, filled] = [rulesOf(0), fillsOf(0)];
+      expect(filled.filter((fill) => fill !== undefined).length).toBeGreaterThan(5);
+      const ids = ["R011", "R012", "R013"];
+      await editLog({ rows: ids.map((id) => ({ table: "readings", row: { ...reading, id } })) });
+      expect((await readLog())?.rows.readings.slice(-3).map(({ cells }) => cells.id)).toEqual(ids);
+      for (const fromLast of [0, 1, 2]) {
+        expect(rulesOf(fromLast)).toEqual(ruled);
+        expect(fillsOf(fromLast)).toEqual(filled);
+      }
+    },
+  );
 });
 
 describe("where Excel stops", () => {
   const reading = { id: "R011", bath: "B-T1-0301", when: 46449.302083, purpose: "check", ph: 10.83 };
 
-  /** The remedy that a person reads when Excel refuses the trip of this number. */
-  async function remedyAt(trip: number, work: () => Promise<unknown>): Promise<unknown> {
+  /** The remedy that a person reads when Excel refuses the trip of this number, and all after it where it stays away. */
+  async function remedyAt(trip: number, work: () => Promise<unknown>, staysAway = false): Promise<unknown> {
     const host = await openLog(firstTwoDays);
     let count = 0;
-    host.session.refusal = () => (++count === trip ? new ExcelError("GeneralException", "Stopped.") : undefined);
+    host.session.refusal = () => {
+      count += 1;
+      return count === trip || (staysAway && count > trip) ? new ExcelError("GeneralException", "Stopped.") : undefined;
+    };
     const failure: unknown = await work().catch((error: unknown) => error);
     return failure instanceof LogProblem ? failure.remedy : failure;
   }
 
-  test("only an entry whose rows were on their way sends a person to the last rows", async () => {
+  test("only an entry whose rows were on their way, and could not be looked for, sends a person to the log", async () => {
     const entry = (): Promise<unknown> => editLog({ rows: [{ table: "readings", row: reading }] });
     expect(await remedyAt(1, entry)).toBe("Nothing was written. Try again.");
-    expect(await remedyAt(2, entry)).toMatch(/^Look at the last rows of the log/);
+    expect(await remedyAt(2, entry)).toBe("Nothing was written. Try again.");
+    expect(await remedyAt(2, entry, true)).toMatch(
+      /^Part of this may be in the log all the same: look at the sheet Readings/,
+    );
+    expect(await remedyAt(1, entry, true)).toBe("Nothing was written. Try again.");
     expect(await remedyAt(1, readLog)).toBe("Nothing was written. Try again.");
     expect(await remedyAt(3, () => repairFormulas(nothingTyped))).toBe("Nothing was written. Try again.");
   });

@@ -46,6 +46,8 @@ export class Workbook {
   readonly changes: ChangeLog;
   readonly habits = usualHabits();
   readonly answers = new Answers();
+  /** The grid counts days from 1900 and has no other way; this is what Excel's setting would make functions answer. */
+  datesFrom1904 = false;
   /** While it is, sheets can neither be added nor taken away. */
   structureLocked = false;
   /** Page set-up and the like by sheet id. */

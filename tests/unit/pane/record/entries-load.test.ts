@@ -39,6 +39,13 @@ beforeAll(async () => {
 }, 120_000);
 
 describe("the load form", () => {
+  test("names no part where nothing counts yet", async () => {
+    const none = await demoLog("2027-03-02T17:00");
+    expect(said(fill(loadEntry, none, { ...typed, minutes: "0" }))).toContain(
+      "With it claim D-0431 pays 100% of this bath by baskets, 100% by soil, none by basket-minutes.",
+    );
+  });
+
   test("writes one row, numbered on", () => {
     const filled = fill(loadEntry, log, { ...typed, initials: "MV" });
     expect(filled.problems).toEqual([]);

@@ -5,6 +5,7 @@ import type { LogContext } from "../../../../advice/log-context.ts";
 import { figure, percent } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
+import { isSameText } from "../../../../joblog/model/same-text.ts";
 import { yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
@@ -26,11 +27,16 @@ export function loadFindings(row: LogRow<"loads">, context: LogContext): readonl
   const loads = rowsOfBath(context.log, "loads", bath);
   const sum = (column: ColumnId<"loads">, ofClaim: boolean): number =>
     loads.reduce(
-      (total, one) => total + (ofClaim && one.cells.claim !== claim ? 0 : (rowFacts(one).number(column) ?? 0)),
+      (total, one) =>
+        total +
+        (ofClaim && !isSameText(String(one.cells.claim ?? ""), claim) ? 0 : (rowFacts(one).number(column) ?? 0)),
       0,
     );
-  const share = (column: ColumnId<"loads">, more: number): string =>
-    percent((sum(column, true) + more) / (sum(column, false) + more));
+  /** As long as nothing counts, no part of it can be named. */
+  const share = (column: ColumnId<"loads">, more: number): string => {
+    const all = sum(column, false) + more;
+    return all > 0 ? percent((sum(column, true) + more) / all) : "none";
+  };
   return [
     {
       tone: "plain",

@@ -5,6 +5,7 @@ import type { Requests } from "../requests/requests.ts";
 import { TablesObject } from "../tables/tables-object.ts";
 import { ApplicationObject } from "./application.ts";
 import { NamesObject } from "./names-object.ts";
+import { SheetFunctionsObject } from "./sheet-functions.ts";
 import { StructureObject } from "./structure.ts";
 import { WorksheetsObject } from "./worksheets-object.ts";
 
@@ -13,6 +14,7 @@ type Members =
   | "tables"
   | "names"
   | "application"
+  | "functions"
   | "getSelectedRange"
   | "getActiveCell"
   | "name"
@@ -45,6 +47,9 @@ export class WorkbookObject extends ClientObject<Workbook, Excel.Workbook> imple
   }
   get names(): Excel.NamedItemCollection {
     return this.part("names", () => new NamesObject(this.requests).face);
+  }
+  get functions(): Excel.Functions {
+    return this.part("functions", () => new SheetFunctionsObject(this.requests).face);
   }
   get application(): Excel.Application {
     return this.part("application", () => new ApplicationObject(this.requests).face);
