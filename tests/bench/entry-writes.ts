@@ -18,7 +18,7 @@ export function shopCounts(readings: number): RowCounts {
     care: baths * 3,
     stockMoves: baths,
     releases: baths,
-    costs: baths * 2,
+    costLines: baths * 2,
   };
 }
 
@@ -31,7 +31,7 @@ export const entryWrites = {
   item: { adds: { items: 1 } },
   "bench test": { adds: { benchTests: 4 } },
   care: { adds: { care: 1 } },
-  "cost line": { adds: { costs: 1 } },
+  "cost line": { adds: { costLines: 1 } },
   "stock move": { adds: { stockMoves: 1 } },
   release: { adds: { releases: 1 } },
   "meter check": { adds: { meterChecks: 1 } },
