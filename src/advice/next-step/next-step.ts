@@ -61,9 +61,10 @@ export function nextStep(log: LogSnapshot, bathId: string, system: UnitSystem, n
     return { kind: "wait", sentence, reason, urgent: false, overdue: [] };
   }
   const faulty = Object.entries(row.cells).find(([, value]) => isCellError(value));
-  const overdue = overdueOf(bath, now);
+  const step = stepFor(bath);
+  const overdue = overdueOf(bath, now).filter(({ text }) => text !== step.sentence);
   return {
-    ...stepFor(bath),
+    ...step,
     overdue:
       faulty === undefined
         ? overdue
