@@ -3,6 +3,7 @@ import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
+import { baselinesWritten } from "../evaluate/baselines-written.ts";
 import { workedOut } from "../evaluate/worked-out.ts";
 import { weekWith } from "./week-of-sheets.ts";
 
@@ -98,8 +99,8 @@ export function weekWhere(change: {
   return { fields: fullWeek.fields, rows: Object.fromEntries(rows) };
 }
 
-export function weekOf(content: LogContent, start: LogContent = fullWeek): Promise<LogSnapshot> {
-  return workedOut(content, "US", [start]);
+export async function weekOf(content: LogContent, start: LogContent = fullWeek): Promise<LogSnapshot> {
+  return workedOut(await baselinesWritten(content), "US", [start]);
 }
 
 /** Cells and fields that show an error; a chart passes over its #N/A. */

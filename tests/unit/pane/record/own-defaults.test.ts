@@ -420,7 +420,7 @@ describe("a shop whose every default differs from the built-in one", () => {
     expect(flagged.length).toBeGreaterThan(0);
     const moved = recorded.before.rows.baths[0]?.cells.baseline;
     expect(recorded.text).toContain(
-      `Baseline of ${bath}: ${ph(Number(moved))} becomes ${ph(number(recorded, "baths", "baseline", bath))}.`,
+      `Baseline of ${bath}: its readings then give ${ph(number(recorded, "baths", "baselineGiven", bath))}; ${ph(Number(moved))} is written down.`,
     );
   });
 
