@@ -15,8 +15,8 @@ export interface GivenBaseline {
 
 type BathFacts = Pick<RowFacts<"baths">, "number" | "text">;
 
-/** A median of hundredths has three decimals at most; degrees are read to tenths. */
-const withDecimals = (value: number, decimals: number): number => Number(value.toFixed(decimals));
+/** Without what binary fractions leave behind. */
+const plain = (value: number): number => Number(value.toFixed(6));
 
 /** Undefined as long as there are too few readings, or their temperatures differ too much. */
 export function givenBaseline(bath: BathFacts): GivenBaseline | undefined {
@@ -25,9 +25,9 @@ export function givenBaseline(bath: BathFacts): GivenBaseline | undefined {
   );
   if (baseline === undefined || temperature === undefined) return undefined;
   return {
-    baseline: withDecimals(baseline, 3),
-    temperature: withDecimals(temperature, 2),
-    asRead: withDecimals(asRead ?? baseline, 3),
+    baseline: plain(baseline),
+    temperature: plain(temperature),
+    asRead: plain(asRead ?? baseline),
   };
 }
 

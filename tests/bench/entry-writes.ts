@@ -36,7 +36,15 @@ export const entryWrites = {
   release: { adds: { releases: 1 } },
   "meter check": { adds: { meterChecks: 1 } },
   "reading corrected": { changesFirst: { readings: ["ph"] } },
-  baseline: { adds: { readings: 3 } },
+  // The pane writes the bath's row with the readings.
+  baseline: {
+    adds: { readings: 3 },
+    changes: {
+      baths: ["baseline", "baselineTemperature", "baselineSetAt", "baselineSetBy", "baselineFrom", "baselineAsRead"],
+    },
+  },
   "change-out": { changes: { baths: ["closed", "closeReason"] } },
   charge: { adds: { baths: 1, additions: 2 } },
 } as const satisfies Readonly<Record<string, Write>>;
+
+export type EntryKind = keyof typeof entryWrites;

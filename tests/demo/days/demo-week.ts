@@ -110,6 +110,16 @@ const baths: readonly LogRow<"baths">[] = [
   },
 ];
 
+/** What the pane writes into the bath's row with the three readings of the first morning. */
+export const daysBaseline: LogRow<"baths"> = {
+  baseline: 11.42,
+  baselineTemperature: 76.76,
+  baselineSetAt: moment(0, "09:45"),
+  baselineSetBy: "KT",
+  baselineFrom: "R001, R002, R003",
+  baselineAsRead: 11.42,
+};
+
 /** Concentrate and water are priced from the additions; these are what else the two days cost. */
 const costLines: readonly LogRow<"costLines">[] = [
   {

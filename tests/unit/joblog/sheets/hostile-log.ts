@@ -2,6 +2,7 @@ import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import { daysBaseline } from "../../../demo/days/demo-week.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
 import { baselinesWritten } from "../evaluate/baselines-written.ts";
 import { workedOut } from "../evaluate/worked-out.ts";
@@ -14,6 +15,7 @@ export const fullWeek: LogContent = (() => {
     fields,
     rows: {
       ...rows,
+      baths: (rows.baths ?? []).map((row) => (row.bath === bath ? { ...row, ...daysBaseline } : row)),
       tanks: (rows.tanks ?? []).map((tank) => ({ ...tank, dragOut: 0.2 })),
       readings: (rows.readings ?? []).map((reading) => ({ ...reading, pTitre: 1.43, tTitre: 2.18 })),
       additions: [

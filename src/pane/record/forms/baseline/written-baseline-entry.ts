@@ -16,6 +16,9 @@ import { field, textsOf } from "../../fields-of.ts";
 import { writtenBaseline } from "../../step-forms.ts";
 import { baselineChange } from "./baseline-change.ts";
 
+/** As many as are written down when nothing is changed. */
+const digits = 6;
+
 type BathColumn = ColumnId<"baths">;
 
 const written = [
@@ -131,9 +134,9 @@ function proposals(typed: Draft, context: LogContext): Draft {
     ...(given === undefined
       ? {}
       : {
-          baseline: figure(given.baseline, 3),
-          baselineTemperature: figure(given.temperature, 2),
-          baselineAsRead: figure(given.asRead, 3),
+          baseline: figure(given.baseline, digits),
+          baselineTemperature: figure(given.temperature, digits),
+          baselineAsRead: figure(given.asRead, digits),
           baselineFrom: countedIds(log, bath).join(", "),
         }),
   };
