@@ -1,6 +1,7 @@
 /** Baselines of a log from before they were written down: there a formula worked them out, and its value is what somebody would have written. */
 import type { RowValue } from "../../joblog/model/definition.ts";
 import type { TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
+import { cellText } from "../cell-text.ts";
 import type { FormerColumn } from "./former-columns.ts";
 import type { LogGaps } from "./log-gaps.ts";
 import type { Survey, SurveyedTable } from "./survey-workbook.ts";
@@ -85,20 +86,28 @@ export async function readFormerBaselines(
       { formulas: cellsOf(range, "formulas"), values: cellsOf(range, "values") },
     ]),
   );
-  const lines = cellsOf(names, "values").map((name, row): Line => {
-    const shown = (column: ComputedThen): RowValue => {
+  const isFormula = (column: ComputedThen, row: number): boolean =>
+    String(held.get(column)?.formulas[row]).startsWith("=");
+  const rows = cellsOf(names, "values");
+  // Where nobody's formula stands, the log only lost a column: what was typed is left alone.
+  if (!rows.some((_, row) => isFormula("baseline", row))) return undefined;
+  const lines = rows.map((name, row): Line => {
+    const kept = (column: ComputedThen): RowValue => {
       const value = held.get(column)?.values[row];
-      return typeof value === "number" ? value : "";
+      if (typeof value === "number") return value;
+      return isFormula(column, row) ? "" : cellText(String(value ?? ""));
     };
-    const isFormula = String(held.get("baseline")?.formulas[row]).startsWith("=");
     const { ids = [], last } = byBath.get(String(name)) ?? {};
     const written =
-      isFormula && typeof shown("baseline") === "number"
+      isFormula("baseline", row) && typeof kept("baseline") === "number"
         ? { baselineSetAt: last ?? "", baselineSetBy: "the log", baselineFrom: ids.join(", ") }
         : {};
-    return { ...Object.fromEntries(computedThen.map((column) => [column, shown(column)])), ...written };
+    return { ...Object.fromEntries(computedThen.map((column) => [column, kept(column)])), ...written };
   });
-  const filled: readonly Filled[] = [...computedThen, "baselineSetAt", "baselineSetBy", "baselineFrom"];
+  const missing = (["baselineSetAt", "baselineSetBy", "baselineFrom"] as const).filter((column) =>
+    lacks.some((one) => one.id === column),
+  );
+  const filled: readonly Filled[] = [...computedThen, ...missing];
   return {
     former: then.flatMap(({ header, range }) =>
       range === undefined

@@ -5,7 +5,7 @@ import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { ColumnDefinition, ComputedColumn, LogDefinition } from "../../../src/joblog/model/definition.ts";
 import { findTable } from "../../../src/joblog/model/references.ts";
-import { firstTwoDays } from "../../demo/days/demo-week.ts";
+import { daysUnwritten } from "../../demo/days/demo-week.ts";
 import { moment } from "./demo-log.ts";
 import { openWorkbook } from "./open-workbook.ts";
 
@@ -60,8 +60,8 @@ const before: LogDefinition = {
 
 test("a log whose baselines a formula worked out has them written down by the log", async () => {
   openWorkbook();
-  await buildLog(layOut({ ...before, version: 0 }, { system: "US" }, firstTwoDays));
-  await upgradeLog(layOut({ ...jobLog, version: 1 }, { system: "US" }, firstTwoDays));
+  await buildLog(layOut({ ...before, version: 0 }, { system: "US" }, daysUnwritten));
+  await upgradeLog(layOut({ ...jobLog, version: 1 }, { system: "US" }, daysUnwritten));
   const [row] = (await readLog())?.rows.baths ?? [];
   expect(row?.cells).toMatchObject({
     baseline: 11.42,

@@ -6,7 +6,7 @@ import { makeUp } from "../../../../functions/top-up/make-up.ts";
 import { nextAdd } from "../../../../functions/top-up/next-add.ts";
 import { topUpRange } from "../../../../functions/top-up/top-up-range.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
-import { daysBaseline, firstTwoDays } from "../../../demo/days/demo-week.ts";
+import { daysBaseline, daysUnwritten, firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
 import { asTyped, demoRowsAnd, demoWith, type WorkedLog, workedLog } from "./worked-log.ts";
 
@@ -26,7 +26,7 @@ const noted = (cells: LogRow<"readings">): readonly LogRow<"readings">[] =>
 
 describe("a baseline that nobody wrote down", () => {
   it("is shown as what the readings give, asks to be written down, and judges nothing", async () => {
-    const log = await asTyped(firstTwoDays);
+    const log = await asTyped(daysUnwritten);
     expect(log.cell("baths", bath, "baselineGiven")).toBeCloseTo(11.42, 9);
     expect(stands(log)).toEqual(["to be written down", "baseline"]);
     expect(log.cell("baths", bath, "trigger")).toBe("");

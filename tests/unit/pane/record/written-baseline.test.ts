@@ -6,7 +6,7 @@ import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { baselineEntry } from "../../../../src/pane/record/forms/baseline/baseline-entry.ts";
 import { writtenBaselineEntry } from "../../../../src/pane/record/forms/baseline/written-baseline-entry.ts";
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
-import { daysBaseline, firstTwoDays } from "../../../demo/days/demo-week.ts";
+import { daysBaseline, daysUnwritten, firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { demoLog, moment, openDemoLog } from "../../excel/demo-log.ts";
 import { workedOut } from "../../joblog/evaluate/worked-out.ts";
 import { asked, bath, fill, said } from "./entry-forms.ts";
@@ -44,7 +44,11 @@ describe("the form that takes the three readings", () => {
     expect(filled.meaning.recorded).toBe(`3 baseline readings of bath ${bath}, baseline 11.42 written down`);
     const receipt = await editLog(filled.meaning);
     const after = await readLog();
-    expect(rowOf(after)).toMatchObject({ ...daysBaseline, baselineSetAt: moment("2027-03-01T09:45") });
+    expect(rowOf(after)).toMatchObject({
+      ...daysBaseline,
+      baselineTemperature: 76.76,
+      baselineSetAt: moment("2027-03-01T09:45"),
+    });
     expect(rowOf(after)).toMatchObject({ baselineState: "set", state: "in use" });
     await takeBack(receipt);
     const again = await readLog();
@@ -64,7 +68,7 @@ describe("a baseline that the readings give and nobody wrote down", () => {
   let log: LogSnapshot;
 
   beforeAll(async () => {
-    log = await workedOut(firstTwoDays);
+    log = await workedOut(daysUnwritten);
   });
 
   test("is the next step, and the form holds all of it", () => {
