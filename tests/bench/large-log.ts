@@ -1,5 +1,5 @@
 import type { LogContent, LogRow } from "../../src/joblog/model/definition.ts";
-import { daysBaseline, firstTwoDays } from "../demo/days/demo-week.ts";
+import { firstTwoDays } from "../demo/days/demo-week.ts";
 
 /** Hours between two readings: a busy shop with one bath. */
 const readingStep = 0.5 / 24;
@@ -49,7 +49,6 @@ export function largeLog(readingCount: number, additionCount: number): LogConten
     fields: firstTwoDays.fields,
     rows: {
       ...rows,
-      baths: [{ ...bath, ...daysBaseline }],
       readings: filled(rows.readings, readingCount, readings),
       additions: filled(rows.additions, additionCount, additions),
     },
