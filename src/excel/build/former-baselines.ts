@@ -95,7 +95,7 @@ export async function readFormerBaselines(
     const kept = (column: ComputedThen): RowValue => {
       const value = held.get(column)?.values[row];
       if (typeof value === "number") return value;
-      return isFormula(column, row) ? "" : cellText(String(value ?? ""));
+      return typeof value !== "string" || isFormula(column, row) ? "" : cellText(value);
     };
     const { ids = [], last } = byBath.get(String(name)) ?? {};
     const written =
