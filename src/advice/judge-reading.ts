@@ -75,7 +75,16 @@ export function judgeReading(
 ): readonly Finding[] {
   const { system } = context;
   const baseline = bath.number("baseline");
-  if (baseline === undefined) return [{ tone: "plain", text: "No baseline yet, so there is nothing to compare with." }];
+  const given = bath.number("baselineGiven");
+  if (baseline === undefined)
+    return [
+      given === undefined
+        ? { tone: "plain", text: "No baseline yet, so there is nothing to compare with." }
+        : {
+            tone: "watch",
+            text: `Its readings give a baseline of ${phFigure(given)} that nobody has written down: do that first, so that this one can be judged.`,
+          },
+    ];
   const trigger = reading.number("trigger");
   const [ph, temperature] = [reading.number("phCorrected"), reading.number("temperature")];
   const above = trigger === undefined || ph === undefined ? 0 : ph - (trigger + dropOf(bath));

@@ -14,7 +14,7 @@ interface ReachedReading {
   readonly verdictBecomes: string | undefined;
 }
 
-/** A baseline that moves because its readings do. */
+/** A baseline whose readings give another figure then than is written down. */
 interface MovedBaseline {
   readonly bath: string;
   readonly was: number;
@@ -30,8 +30,8 @@ export interface Reach {
 const shown = (ph: number): number => Math.round(ph * 100) / 100;
 
 /**
- * The log with one more check of a meter: its checks, its readings, those that make baselines, and the
- * baselines themselves are worked out anew.
+ * The log with one more check of a meter: its checks, its readings, those that make baselines, and what they
+ * give are worked out anew.
  */
 function withCheck(log: LogSnapshot, check: LogRow<"meterChecks">): DraftedLog {
   return draftedLog(log, [{ table: "meterChecks", row: check }], (table, { meter, counted }) => {
@@ -73,10 +73,12 @@ export function reachOf(log: LogSnapshot, check: LogRow<"meterChecks">): Reach |
     .flatMap((row) => reached(row, after) ?? [])
     .filter((reading) => reading.when >= since && reading.when < when);
   const baselines = log.rows.baths.flatMap((row): MovedBaseline[] => {
-    const [was, becomes] = [rowFacts(row).number("baseline"), after.standing("baths", row).number("baseline")];
-    return was === undefined || becomes === undefined || shown(was) === shown(becomes)
+    const facts = rowFacts(row);
+    const [before, becomes] = [facts.number("baselineGiven"), after.standing("baths", row).number("baselineGiven")];
+    const was = facts.number("baseline");
+    return was === undefined || before === undefined || becomes === undefined || shown(before) === shown(becomes)
       ? []
-      : [{ bath: rowFacts(row).text("bath") ?? "", was, becomes }];
+      : [{ bath: facts.text("bath") ?? "", was, becomes }];
   });
   return { since, readings, baselines };
 }

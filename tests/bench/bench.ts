@@ -1,6 +1,7 @@
 import { benchCalls } from "./calls.ts";
 import { benchChemistry } from "./chemistry.ts";
 import { benchColdStart } from "./cold-start.ts";
+import { benchRecalculation } from "./few-calls.ts";
 import { benchTrips } from "./trips.ts";
 import { benchUnits } from "./unit-packages.ts";
 import { benchWorkbench } from "./workbench.ts";
@@ -9,6 +10,7 @@ import { benchWorkbench } from "./workbench.ts";
 benchUnits();
 benchCalls();
 benchChemistry();
+benchRecalculation();
 await benchColdStart();
 await benchTrips();
 await benchWorkbench();

@@ -244,6 +244,7 @@ describe("every caution", () => {
 describe("the cautions of a form", () => {
   it("are known for each form in which someone gets near a bath, a piece or a chemical", () => {
     expect(forms.map(({ id }) => id).filter((id) => cautionsOfForm(id) === undefined)).toEqual([
+      "written baseline",
       "correction",
       "cost line",
     ]);

@@ -19,7 +19,7 @@ import { meterCheckEntry } from "../../src/pane/record/forms/meter-check/meter-c
 import { readingEntry } from "../../src/pane/record/forms/reading/reading-entry.ts";
 import { releaseEntry } from "../../src/pane/record/forms/release/release-entry.ts";
 import { stockMoveEntry } from "../../src/pane/record/forms/stock-move/stock-move-entry.ts";
-import { firstTwoDays } from "../demo/days/demo-week.ts";
+import { daysBaseline, firstTwoDays } from "../demo/days/demo-week.ts";
 import { runs } from "../setup/random-runs.ts";
 import { moment } from "../unit/excel/demo-log.ts";
 import { logOf } from "../unit/excel/prepared-log.ts";
@@ -85,6 +85,9 @@ const firstMorning: LogContent = {
         table,
         (firstTwoDays.rows[table] ?? []).filter((row) => Number(row["when"]) <= moment("2027-03-01T09:40")),
       ]),
+    ),
+    baths: (week.rows.baths ?? []).map((row) =>
+      Object.fromEntries(Object.entries(row).filter(([column]) => !Object.keys(daysBaseline).includes(column))),
     ),
     readings: [],
   },

@@ -47,9 +47,10 @@ export function nextStep(log: LogSnapshot, bathId: string, system: UnitSystem, n
   if (row === undefined) throw new RangeError(`The log has no bath "${bathId}".`);
   const bath: Bath = { id: bathId, facts: rowFacts(row), log, system };
   const faulty = Object.entries(row.cells).find(([, value]) => isCellError(value));
-  const overdue = overdueOf(bath, now);
+  const step = stepFor(bath);
+  const overdue = overdueOf(bath, now).filter(({ text }) => text !== step.sentence);
   return {
-    ...stepFor(bath),
+    ...step,
     overdue:
       faulty === undefined
         ? overdue

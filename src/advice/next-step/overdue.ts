@@ -1,6 +1,7 @@
 import { isSameText } from "../../joblog/model/same-text.ts";
 import { depth, leastLevel } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
+import { baselineFault } from "../baseline-written.ts";
 import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
 import { countOf, fixed } from "../wording/figure-words.ts";
 import { meterSentences } from "./overdue-meter.ts";
@@ -70,7 +71,9 @@ export function overdueOf(bath: Bath, now: number): readonly Overdue[] {
   const concentrate = findRow(log, "concentrates", "concentrate", facts.text("concentrate") ?? "");
   const one = (text: string | undefined, kind?: StepKind): readonly Overdue[] =>
     text === undefined ? [] : [{ text, ...(kind === undefined ? {} : { kind }) }];
+  const fault = baselineFault(facts, bath.system);
   return [
+    ...one(fault?.text, fault?.answer),
     ...one(readingSentence(bath, now), "reading"),
     ...meterSentences(bath, now).flatMap((text) => one(text, "meter check")),
     ...one(levelSentence(bath), "make-up"),

@@ -1,8 +1,10 @@
 /** What a bath needs until its baseline is set. */
 import { baselineStanding, bench } from "../../joblog/model/words.ts";
 import { fewestBaselineReadings } from "../../joblog/sheets/baths/bath-baseline.ts";
+import { baselineFault, givenBaseline } from "../baseline-written.ts";
 import { rowsOfBath } from "../bath-facts.ts";
 import { insteadOfStronger, isAtLabelHighest, labelHighestWords } from "../label-limit.ts";
+import { fixed } from "../wording/figure-words.ts";
 import { type Bath, type Step, volumeWords } from "./step.ts";
 
 export function chargeStep({ facts, system }: Bath): Step {
@@ -72,7 +74,25 @@ export function benchStep(bath: Bath): Step {
   };
 }
 
-export function baselineStep({ facts }: Bath): Step {
+/** Somebody writes a baseline down: the log only says what its readings give. */
+function writeDownStep({ facts, system }: Bath): Step | undefined {
+  const fault = baselineFault(facts, system);
+  if (fault?.answer === "written baseline") return { kind: "written baseline", sentence: fault.text, urgent: true };
+  const given = facts.text("baselineState") === baselineStanding.unwritten ? givenBaseline(facts) : undefined;
+  return given === undefined
+    ? undefined
+    : {
+        kind: "written baseline",
+        sentence: `Write down the baseline ${fixed(given.baseline, 2)}.`,
+        reason: `The median of the ${String(facts.number("baselineReadings") ?? fewestBaselineReadings)} readings that count; nothing is judged before it is written down.`,
+        urgent: true,
+      };
+}
+
+export function baselineStep(bath: Bath): Step {
+  const { facts } = bath;
+  const writeDown = writeDownStep(bath);
+  if (writeDown !== undefined) return writeDown;
   const taken = facts.number("baselineReadings") ?? 0;
   if (facts.text("baselineState") === baselineStanding.differ) {
     return {

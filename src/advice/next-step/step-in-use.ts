@@ -1,6 +1,7 @@
 /** What a bath with a baseline needs. */
 import { temperature, volume } from "../../joblog/model/units-of.ts";
 import { bench, readingVerdict, recovery } from "../../joblog/model/words.ts";
+import { baselineFault } from "../baseline-written.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../bath-facts.ts";
 import { fixed } from "../wording/figure-words.ts";
 import { meterStep } from "./overdue-meter.ts";
@@ -139,9 +140,21 @@ function underStep(under: number, { facts, system }: Bath): Step {
   };
 }
 
+/** To hold by a baseline that its own readings contradict is no advice. */
+function contradictedStep({ facts, system }: Bath): Step | undefined {
+  const fault = baselineFault(facts, system);
+  if (fault === undefined || fault.slight) return undefined;
+  return {
+    kind: fault.answer,
+    sentence: fault.text,
+    reason: "Until then every verdict goes by what is written down.",
+    urgent: true,
+  };
+}
+
 export function holdStep(bath: Bath): Step {
   const { facts, log, id } = bath;
-  const failed = failedStep(bath);
+  const failed = failedStep(bath) ?? contradictedStep(bath);
   if (failed !== undefined) return failed;
   const meter = meterStep(bath);
   if (meter !== undefined) return meter;

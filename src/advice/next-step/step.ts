@@ -10,6 +10,7 @@ export type StepKind =
   | "opening dose"
   | "bench test"
   | "baseline"
+  | "written baseline"
   | "reading"
   | "top-up"
   | "make-up"

@@ -4,6 +4,7 @@ import { findField } from "../../joblog/model/references.ts";
 import { announce, checkNotCancelled, type LongWork } from "../long-work.ts";
 import { LogProblem, structureProtected } from "../office-problems.ts";
 import { checkGaps } from "./check-gaps.ts";
+import { type FormerBaselines, readFormerBaselines, writeBaselines } from "./former-baselines.ts";
 import { type FormerColumn, readFormerColumns, type Replaced, replacedIn } from "./former-columns.ts";
 import { planFields } from "./insert-fields.ts";
 import { locate, type Locations } from "./locations.ts";
@@ -46,6 +47,7 @@ interface Work {
   readonly structure: Structure;
   readonly formulas: ReadonlyMap<SheetPlacement, SheetFormulas>;
   readonly former: readonly FormerColumn[];
+  readonly baselines: FormerBaselines | undefined;
   readonly long: LongWork;
 }
 
@@ -114,7 +116,7 @@ async function finish(
 }
 
 async function write(work: Work): Promise<void> {
-  const { context, plan, placements, structure, survey, gaps, formulas, former, long } = work;
+  const { context, plan, placements, structure, survey, gaps, formulas, former, baselines, long } = work;
   const charts = missingCharts(placements, gaps.former);
   context.runtime.enableEvents = false;
   try {
@@ -123,6 +125,7 @@ async function write(work: Work): Promise<void> {
     writeStructure(context, structure);
     await context.sync();
     const locations = await locate(context, plan, placements);
+    if (baselines !== undefined) writeBaselines(context, plan, baselines);
     await writeSheets(work, locations);
     const count = sheetsToWrite(work).length;
     await announce(long, { step: count + 1, of: count + 1, words: "Charts" });
@@ -137,7 +140,7 @@ async function write(work: Work): Promise<void> {
       survey,
       {
         structure,
-        former,
+        former: [...former, ...(baselines?.former ?? [])],
         cells: [...formulas.values()].flatMap(({ cells }) => cells),
         charts: charts
           .filter(({ placement }) => placement.kept)
@@ -192,7 +195,8 @@ export async function writePlan(
   await checkRoomBeside(context, columns);
   const formulas = new Map(placements.map((placement) => [placement, formulasFor(placement, plan, survey, asked)]));
   const former = await readFormerColumns(context, [...formulas.values()], survey);
-  await write({ context, plan, survey, placements, gaps, structure, formulas, former, long });
+  const baselines = await readFormerBaselines(context, plan, survey, gaps);
+  await write({ context, plan, survey, placements, gaps, structure, formulas, former, baselines, long });
   const fresh = placements.filter(({ kept }) => !kept);
   return {
     added: fresh.map(({ actual }) => actual),

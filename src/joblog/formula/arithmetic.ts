@@ -28,6 +28,8 @@ export const absolute = (value: Value): Expression => apply("ABS", value);
 /** Cells without a number count for nothing. */
 export const sum = (...values: readonly Value[]): Expression => apply("SUM", ...values);
 
+export const smallest = (...values: readonly Value[]): Expression => apply("MIN", ...values);
+
 export const largest = (...values: readonly Value[]): Expression => apply("MAX", ...values);
 
 /** How many of them are numbers. */

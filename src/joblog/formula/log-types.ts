@@ -74,6 +74,10 @@ export interface LogTables {
     readonly closed: number;
     readonly closeReason: "bench test fails at the baseline" | "top-ups over the shop's limit" | "age" | "odor" | "oil or solids" | "end of a flagged claim" | "job done";
     readonly note: string;
+    readonly baselineSetAt: number;
+    readonly baselineSetBy: string;
+    readonly baselineFrom: string;
+    readonly baselineAsRead: number;
     readonly workingVolume: number;
     readonly hardness: number;
     readonly alkalinity: number;
@@ -85,6 +89,7 @@ export interface LogTables {
     readonly strengthReached: string;
     readonly labelCheck: "within the label" | "strength wanted is above the label's highest" | "more poured than the label's highest takes";
     readonly baselineReadings: number;
+    readonly baselineGiven: number;
     readonly baselineState: string;
     readonly lastReadingAt: number;
     readonly topUpTotal: number;
@@ -111,7 +116,8 @@ export interface LogTables {
     readonly watersUntested: number;
     readonly solutionLeft: number;
     readonly dropUsed: number;
-    readonly baselineAsRead: number;
+    readonly temperatureGiven: number;
+    readonly asReadGiven: number;
     readonly alkalinityUsed: string;
     readonly lastOpening: number;
     readonly lastConcentrate: number;
@@ -168,11 +174,17 @@ export interface LogTables {
     readonly errorLeft: number;
     readonly errorBefore: number;
     readonly errorAfter: number;
+    readonly againstTrigger: string;
     readonly judged: string;
+    readonly againstTriggerAsRead: string;
     readonly judgedAsRead: string;
     readonly cameBack: "recovered" | "short" | "over";
     readonly cameBackAsRead: "recovered" | "short" | "over";
     readonly topUpFirst: number;
+    readonly shareLow: number;
+    readonly shareBest: number;
+    readonly shareHigh: number;
+    readonly shareFirst: number;
     readonly bathRow: number;
     readonly lastConcentrate: number;
     readonly counted: number;
@@ -219,6 +231,7 @@ export interface LogTables {
     readonly bathRow: number;
     readonly waterRow: number;
     readonly price: number;
+    readonly furtherByPh: number;
     readonly lastLevelAt: number;
     readonly lastLevel: number;
     readonly waterBefore: number;
@@ -570,6 +583,10 @@ export interface LogTables {
     readonly best: number;
     readonly high: number;
     readonly first: number;
+    readonly shareLow: number;
+    readonly shareBest: number;
+    readonly shareHigh: number;
+    readonly shareFirst: number;
   };
   readonly whatIfDoses: {
     readonly strength: string;

@@ -152,8 +152,21 @@ export const bathState = {
   closed: "closed",
 } as const;
 
-/** How far a baseline is, once there are enough readings for one. */
-export const baselineStanding = { set: "set", differ: "temperatures differ" } as const;
+/** How far a baseline is. Where one is written down that its readings do not give, the figure that they give follows in the cell. */
+export const baselineStanding = {
+  set: "set",
+  differ: "temperatures differ",
+  /** Enough readings, and nobody has written the baseline down. */
+  unwritten: "to be written down",
+  noTemperature: "its temperature is missing",
+  /** Written down before the last opening dose, so of another bath than the one in the tank. */
+  older: "older than the opening dose",
+  /** Nothing in the log bears it out. */
+  noReadings: "no readings give it",
+  /** How it begins where its readings give another pH, or were of another temperature. */
+  otherPh: "readings give",
+  otherTemperature: "readings were at",
+} as const;
 
 /** Cost to restore against the agreed share of the replacement value. */
 export const economicTest = { within: "within the share", over: "over the share" } as const;

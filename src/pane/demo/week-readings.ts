@@ -57,6 +57,16 @@ const baselines: readonly WeekEvent[] = [
   },
 ];
 
+/** The meter was found off on Thursday: what it had shown of bath two on Wednesday was put right, and so was its baseline. */
+const putRight: readonly WeekEvent[] = [
+  {
+    at: march(4, "08:10"),
+    entry: "written baseline",
+    bath: bathTwo,
+    draft: typed({ baselineSetBy: "KT" }),
+  },
+];
+
 const inBathOne: readonly Reading[] = [
   [march(1, "14:00"), 11.33, 24.7, 24.7, 1.15, "", "KT"],
   [march(1, "16:40"), 11.31, 25, 24.7, 1.13, "", "KT"],
@@ -111,6 +121,7 @@ const readingsOf = (bath: string, readings: readonly Reading[]): readonly WeekEv
 
 export const readingEvents: readonly WeekEvent[] = [
   ...baselines,
+  ...putRight,
   ...readingsOf(bathOne, inBathOne),
   ...readingsOf(bathTwo, inBathTwo),
 ];

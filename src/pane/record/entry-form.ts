@@ -59,7 +59,7 @@ export interface EntryForm<Id extends string = string> {
   readonly icon: FluentIcon;
   readonly needs: Need;
   /** The view that opens it; if left out, the Record view lists it. */
-  readonly from?: "claims" | "shop";
+  readonly from?: "claims" | "shop" | "now";
   /** One is likely to follow another. */
   readonly series?: true;
   readonly purpose: string;

@@ -1,5 +1,6 @@
 import { additionEntry } from "./forms/addition/addition-entry.ts";
 import { baselineEntry } from "./forms/baseline/baseline-entry.ts";
+import { writtenBaselineEntry } from "./forms/baseline/written-baseline-entry.ts";
 import { benchTestEntry } from "./forms/bench-test/bench-test-entry.ts";
 import { careEntry } from "./forms/care/care-entry.ts";
 import { changeOutEntry } from "./forms/change-out/change-out-entry.ts";
@@ -21,6 +22,7 @@ export const forms = [
   chargeEntry,
   benchTestEntry,
   baselineEntry,
+  writtenBaselineEntry,
   loadEntry,
   readingEntry,
   additionEntry,

@@ -3,6 +3,7 @@ import type { StepKind } from "../../advice/next-step/step.ts";
 /** Forms that a next step leads to. Their names are on buttons before any form is loaded, so they stand apart from the forms. */
 export const addition = { id: "addition", title: "Add concentrate" } as const;
 export const baseline = { id: "baseline", title: "Baseline" } as const;
+export const writtenBaseline = { id: "written baseline", title: "Write down the baseline" } as const;
 export const benchTest = { id: "bench test", title: "Bench test" } as const;
 export const changeOut = { id: "change-out", title: "Change-out" } as const;
 export const charge = { id: "charge", title: "Charge" } as const;
@@ -16,6 +17,7 @@ export const formOfStep = {
   "opening dose": addition,
   "bench test": benchTest,
   baseline,
+  "written baseline": writtenBaseline,
   reading,
   "top-up": addition,
   "make-up": levelMakeUp,

@@ -97,6 +97,16 @@ const concentrates: readonly LogRow<"concentrates">[] = [
   },
 ];
 
+/** What the pane writes into the bath's row with the three readings of the first morning. */
+export const daysBaseline: LogRow<"baths"> = {
+  baseline: 11.42,
+  baselineTemperature: 76.77,
+  baselineSetAt: moment(0, "09:45"),
+  baselineSetBy: "KT",
+  baselineFrom: "R001, R002, R003",
+  baselineAsRead: 11.42,
+};
+
 const baths: readonly LogRow<"baths">[] = [
   {
     bath: demoBath,
@@ -107,6 +117,7 @@ const baths: readonly LogRow<"baths">[] = [
     strength: "1+28",
     dropAllowed: 0.5,
     note: "trial at 1+36 failed the bench test",
+    ...daysBaseline,
   },
 ];
 
@@ -156,6 +167,11 @@ const shares: readonly LogRow<"shares">[] = [
 ];
 
 /** Monday 1 and Tuesday 2 March 2027, in US units. */
+/** Cells left blank. */
+function blank(cells: LogRow<"baths">): LogRow<"baths"> {
+  return Object.fromEntries(Object.keys(cells).map((column) => [column, undefined]));
+}
+
 export const firstTwoDays: LogContent = {
   fields: {
     shop: "Quillhaven Contents Works",
@@ -177,4 +193,12 @@ export const firstTwoDays: LogContent = {
     costLines,
     shares,
   },
+};
+
+const { rows } = firstTwoDays;
+
+/** The same where nobody wrote the baseline down. */
+export const daysUnwritten: LogContent = {
+  ...firstTwoDays,
+  rows: { ...rows, baths: baths.map((bath) => ({ ...bath, ...blank(daysBaseline) })) },
 };

@@ -1,15 +1,14 @@
-import { makeUp } from "../../../../functions/top-up/make-up.ts";
-import { unitConvert } from "../../../../functions/units/unit-convert.ts";
 import { mostCarriedOut } from "../../../core/bath/common-practice.ts";
-import { dividedBy, minus, plus, sum, times } from "../../formula/arithmetic.ts";
-import { call } from "../../formula/calls.ts";
+import { chargeStrength } from "../../../core/limits/domains.ts";
+import { dividedBy, largest, minus, plus, sum, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { isAtMost, isBlank, isNoNumber, isNot, isOver } from "../../formula/conditions.ts";
 import { after, before, countWhere, largestWhere, otherThan, sumWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
-import { placeIn, rowAt } from "../../formula/lookups.ts";
+import { rowAt } from "../../formula/lookups.ts";
+import { milligramsPerEquivalent } from "../../formula/milligrams-per-equivalent.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { alkaliAdded, hardnessAdded, volume } from "../../model/units-of.ts";
@@ -31,40 +30,49 @@ function carried(addition: Addition, log: Log, tested: Expression, perLiter: Exp
   );
 }
 
-/** Level make-up with water: part of what is missing evaporated, part was dragged out or drained. */
-function split(id: string, label: string, place: number, help: string): ComputedColumn {
+/** What a fall of the level divides into, from the fall, what was carried out, and the bath's strength. */
+type Part = (loss: Expression, out: Expression, strength: Expression) => Expression;
+
+/**
+ * Level make-up with water: part of what is missing evaporated, part was dragged out or drained. Adds up what MAKEUP
+ * does without calling it: the loads are counted over the whole table, so every load would call it in every row.
+ */
+function split(id: string, label: string, part: Part, help: string): ComputedColumn {
   return computed({ id, label, ...amount, help }, ({ levelLoss, loadsSince, dragOut, drainedSince, strength }) => {
     const out = plus(times(loadsSince, dragOut), drainedSince);
-    const parts = call(makeUp, {
-      level_loss: levelLoss,
-      loads: loadsSince,
-      drag_out_per_load: dragOut,
-      drained: drainedSince,
-      rate: strength,
-    });
-    const instead = (words: string): string => (place === 1 ? words : "");
+    const instead = (words: string): string => (part === evaporated ? words : "");
     return blankIf(
       [isBlank(levelLoss), isBlank(strength)],
       when(isBlank(dragOut), instead("drag-out of the tank missing"))
         .when(isAtMost(levelLoss, 0), instead("level did not fall"))
         .when(isOver(out, times(mostCarriedOut, levelLoss)), instead(moreLeft))
-        .otherwise(placeIn(parts, place)),
+        .when(isOver(strength, chargeStrength.high), instead("more concentrate than water: check"))
+        .otherwise(part(levelLoss, out, strength)),
     );
   });
 }
 
+const evaporated: Part = (loss, out) => largest(0, minus(loss, out));
+const carriedOut: Part = (_, out) => out;
+const concentrateDue: Part = (_, out, strength) => times(out, strength);
+
 export const additionWater: readonly ComputedColumn[] = [
-  split("evaporated", "Evaporated", 1, "Of the water made up, what had gone as vapor: it took no concentrate along."),
+  split(
+    "evaporated",
+    "Evaporated",
+    evaporated,
+    "Of the water made up, what had gone as vapor: it took no concentrate along.",
+  ),
   split(
     "carriedOut",
     "Dragged out or drained",
-    2,
+    carriedOut,
     "Carried out by the loads since the last water, and drained: it took its concentrate along.",
   ),
   split(
     "concentrateDue",
     "Concentrate with it",
-    3,
+    concentrateDue,
     "What the solution that left had held: goes in with the water, then mix and read.",
   ),
   computed(
@@ -94,7 +102,7 @@ export const additionWater: readonly ComputedColumn[] = [
     },
     (addition, log) => {
       const { alkalinity } = rowAt(log.waters, addition.waterRow);
-      const milliequivalents = call(unitConvert, { value: alkalinity, from: "mg/L CaCO3", to: "meq/L" });
+      const milliequivalents = dividedBy(times(1000, alkalinity), milligramsPerEquivalent);
       return carried(addition, log, alkalinity, milliequivalents);
     },
   ),

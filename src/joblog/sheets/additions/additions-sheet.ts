@@ -1,8 +1,9 @@
 import { nextAdd } from "../../../../functions/top-up/next-add.ts";
 import { recovered } from "../../../../functions/top-up/recovered.ts";
 import { readingsCompared } from "../../../core/bath/common-practice.ts";
+import { liquidVolume } from "../../../core/limits/domains.ts";
 import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
-import { minus, rounded, times, toTheCent } from "../../formula/arithmetic.ts";
+import { minus, rounded, smallest, times, toTheCent } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { is, isAtMost, isBlank, isNoNumber, isNot } from "../../formula/conditions.ts";
@@ -12,6 +13,7 @@ import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } f
 import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "../../model/units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery, tankRoom } from "../../model/words.ts";
+import { hasNoBaseline } from "../baths/bath-baseline.ts";
 import { additionStatement } from "../statement/statement-keys.ts";
 import { additionChartColumns } from "./addition-charts.ts";
 import { additionIssues } from "./addition-issues.ts";
@@ -159,10 +161,13 @@ const results: readonly ColumnDefinition[] = [
       help: "Whether the reading after came back to the baseline.",
     },
     ({ bathRow, kind, purpose, phAfter }, { baths, named }) => {
-      const { baseline } = rowAt(baths, bathRow);
+      const bath = rowAt(baths, bathRow);
       return blankIf(
         [isBlank(bathRow), isNot(kind, "concentrate"), is(purpose, "opening"), isNoNumber(phAfter)],
-        blankIf([isBlank(baseline)], call(recovered, { after: phAfter, baseline, tolerance: named.tolerance })),
+        blankIf(
+          [hasNoBaseline(bath)],
+          call(recovered, { after: phAfter, baseline: bath.baseline, tolerance: named.tolerance }),
+        ),
       );
     },
   ),
@@ -179,34 +184,57 @@ const results: readonly ColumnDefinition[] = [
         "and never more than a first addition. It has no figure where the pH rose by no more than twice what the meter " +
         "may be off. Mix, then read again.",
     },
-    (addition, { baths, named }) => {
-      const { amount, phBefore, phAfter } = addition;
-      const bath = rowAt(baths, addition.bathRow);
-      const rise = rounded(minus(phAfter, phBefore), 2);
-      const next = call(nextAdd, {
-        added: amount,
-        before: phBefore,
-        after: phAfter,
-        baseline: bath.baseline,
-        builder: bath.builderUsed,
-        temperature: bath.baselineTemperature,
-        alkalinity: bath.alkalinityUsed,
-        tolerance: named.tolerance,
-        opening_dose: bath.openingDose,
-        house_share: named.houseShare,
-        meter_accuracy: named.meterLimit,
-        system: named.unitSystem,
-      });
-      const noise = rounded(times(readingsCompared, named.meterLimit), 3);
+    ({ amount, phBefore, recovery: cameBack, bathRow, furtherByPh }, { baths, named }) => {
+      const { openingDose } = rowAt(baths, bathRow);
+      const most = when(isBlank(openingDose), amount).otherwise(times(named.houseShare, openingDose));
       return blankIf(
-        [isNot(addition.recovery, recovery.short), isNoNumber(amount)],
+        [isNot(cameBack, recovery.short), isNoNumber(amount)],
         when(isNoNumber(phBefore), "pH before missing")
-          .when(isAtMost(rise, noise), "hardly moved: check meter, temperature, mixing and water")
-          .otherwise(next),
+          .when(isBlank(furtherByPh), "hardly moved: check meter, temperature, mixing and water")
+          .otherwise(smallest(most, furtherByPh)),
       );
     },
   ),
 ];
+
+/** The largest dose that NEXTADD takes: none that a bath was opened with is over it. */
+const anyOpeningDose = `${String(liquidVolume.high)} m3`;
+
+/** Depends on cells that somebody typed alone: the opening dose, added up from all rows here, caps it in a cell of its own. */
+const furtherByPh: ColumnDefinition = helper(
+  {
+    id: "furtherByPh",
+    label: "Further by the pH",
+    type: "number",
+    unit: volume,
+    format: "0.000",
+    width: 9,
+    help: "What is still missing by what this addition did; blank where the bath hardly moved.",
+  },
+  ({ amount, phBefore, phAfter, recovery: cameBack, bathRow }, { baths, named }) => {
+    const bath = rowAt(baths, bathRow);
+    const next = call(nextAdd, {
+      added: amount,
+      before: phBefore,
+      after: phAfter,
+      baseline: bath.baseline,
+      builder: bath.builderUsed,
+      temperature: bath.baselineTemperature,
+      alkalinity: bath.alkalinityUsed,
+      tolerance: named.tolerance,
+      opening_dose: anyOpeningDose,
+      house_share: named.houseShare,
+      meter_accuracy: named.meterLimit,
+      system: named.unitSystem,
+    });
+    const rise = rounded(minus(phAfter, phBefore), 2);
+    const noise = rounded(times(readingsCompared, named.meterLimit), 3);
+    return blankIf(
+      [isNot(cameBack, recovery.short), isNoNumber(amount), isNoNumber(phBefore)],
+      blankIf([isAtMost(rise, noise)], next),
+    );
+  },
+);
 
 const helpers: readonly ColumnDefinition[] = [
   helper(
@@ -267,6 +295,7 @@ export const additionsSheet: SheetDefinition = {
         ...additionRoom,
         ...additionWater,
         ...helpers,
+        furtherByPh,
         ...additionRoomHelpers,
         ...additionWaterHelpers,
         ...additionIssues,

@@ -1,8 +1,19 @@
 import { trigger } from "../../../../functions/threshold/trigger.ts";
-import { joined, minus } from "../../formula/arithmetic.ts";
+import { absolute, joined, minus } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isNot, isOver, isUnder } from "../../formula/conditions.ts";
+import {
+  all,
+  any,
+  type Condition,
+  equal,
+  isAtLeast,
+  isBlank,
+  isNoNumber,
+  isNumber,
+  isOver,
+  isUnder,
+} from "../../formula/conditions.ts";
 import {
   after,
   averageWhere,
@@ -13,9 +24,10 @@ import {
   smallestWhere,
   type Where,
 } from "../../formula/criteria.ts";
-import type { Row } from "../../formula/log-names.ts";
+import { apply, type Expression } from "../../formula/expression.ts";
+import type { Columns, Row } from "../../formula/log-names.ts";
 import { medianOf } from "../../formula/median.ts";
-import { never } from "../../formula/times.ts";
+import { isAfter, never } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { temperature } from "../../model/units-of.ts";
@@ -26,8 +38,15 @@ const { computed, helper } = columnsOf<"baths">();
 /** Fewest readings that make a baseline (trade rule: the median of at least three). */
 export const fewestBaselineReadings = 3;
 
+/** Half of the last figure that a meter and a thermometer show: what is written down may be rounded to it. */
+const lastHundredth = 0.0051;
+const lastTenth = 0.051;
+
 /** The readings that count for this bath's baseline. */
 const countedOf = ({ bath }: Row<"baths">): Where<"readings"> => ({ bath, counted: 1 });
+
+const temperatureSpread = (row: Row<"baths">, readings: Columns<"readings">): Expression =>
+  minus(largestWhere(readings, "temperature", countedOf(row)), smallestWhere(readings, "temperature", countedOf(row)));
 
 export const bathBaseline: readonly ComputedColumn[] = [
   computed(
@@ -63,51 +82,59 @@ export const bathBaseline: readonly ComputedColumn[] = [
     (row, { readings }) => blankIf([isBlank(row.bath)], countWhere(readings, countedOf(row))),
   ),
   computed(
-    { id: "baselineState", label: "Baseline stands", type: "text", width: 16, help: "How far the baseline is." },
-    (row, { readings, named }) => {
-      const counted = countedOf(row);
-      const warmest = largestWhere(readings, "temperature", counted);
-      const coldest = smallestWhere(readings, "temperature", counted);
-      return blankIf(
-        [isBlank(row.bath), equal(row.baselineReadings, 0)],
-        when(
-          isUnder(row.baselineReadings, fewestBaselineReadings),
-          joined(row.baselineReadings, ` of ${fewestBaselineReadings} readings`),
-        )
-          .when(isOver(minus(warmest, coldest), named.temperatureGap), baselineStanding.differ)
-          .otherwise(baselineStanding.set),
-      );
-    },
-  ),
-  computed(
     {
-      id: "baselineTemperature",
-      label: "Baseline temperature",
-      type: "number",
-      unit: temperature,
-      format: "0.0",
-      width: 12,
-      help: "Mean of the samples.",
-    },
-    (row, { readings }) =>
-      blankIf([isNot(row.baselineState, baselineStanding.set)], averageWhere(readings, "temperature", countedOf(row))),
-  ),
-  computed(
-    {
-      id: "baseline",
-      label: "Baseline pH",
+      id: "baselineGiven",
+      label: "Readings give",
       type: "number",
       format: "0.00",
       width: 9,
-      help: "Median of at least three readings that count, the meter's drift taken out: the number to come back to.",
+      help: "Median of at least three readings that count, the meter's drift taken out: what the baseline is written down from.",
     },
-    (row, { readings }) =>
+    (row, { readings, named }) =>
       blankIf(
-        [isNot(row.baselineState, baselineStanding.set)],
-        medianOf(row.baselineReadings, (k) =>
-          largestWhere(readings, "phCorrected", { ...countedOf(row), countedBelow: below(k) }),
+        [isBlank(row.bath), isUnder(row.baselineReadings, fewestBaselineReadings)],
+        when(isOver(temperatureSpread(row, readings), named.temperatureGap), "").otherwise(
+          medianOf(row.baselineReadings, (k) =>
+            largestWhere(readings, "phCorrected", { ...countedOf(row), countedBelow: below(k) }),
+          ),
         ),
       ),
+  ),
+  computed(
+    {
+      id: "baselineState",
+      label: "Baseline stands",
+      type: "text",
+      width: 22,
+      help: "How far the baseline is, and whether its readings still give it.",
+    },
+    (row) => {
+      const { baseline, baselineReadings: count, baselineGiven: given, temperatureGiven } = row;
+      const tooFew = joined(count, ` of ${fewestBaselineReadings} readings`);
+      const withoutOne = when(equal(count, 0), "")
+        .when(isUnder(count, fewestBaselineReadings), tooFew)
+        .when(isBlank(given), baselineStanding.differ)
+        .otherwise(baselineStanding.unwritten);
+      const isOlder = all(isNumber(row.baselineSetAt), isAfter(row.lastOpening, row.baselineSetAt));
+      return blankIf(
+        [isBlank(row.bath)],
+        when(isNoNumber(baseline), withoutOne)
+          .when(isNoNumber(row.baselineTemperature), baselineStanding.noTemperature)
+          .when(all(isUnder(count, fewestBaselineReadings), isOlder), baselineStanding.older)
+          .when(equal(count, 0), baselineStanding.noReadings)
+          .when(isUnder(count, fewestBaselineReadings), tooFew)
+          .when(isBlank(given), baselineStanding.differ)
+          .when(
+            isAtLeast(absolute(minus(given, baseline)), lastHundredth),
+            joined(`${baselineStanding.otherPh} `, apply("TEXT", given, "0.00")),
+          )
+          .when(
+            isAtLeast(absolute(minus(temperatureGiven, row.baselineTemperature)), lastTenth),
+            joined(`${baselineStanding.otherTemperature} `, apply("TEXT", temperatureGiven, "0.0")),
+          )
+          .otherwise(baselineStanding.set),
+      );
+    },
   ),
   computed(
     {
@@ -118,25 +145,47 @@ export const bathBaseline: readonly ComputedColumn[] = [
       width: 8,
       help: "Baseline less the drop allowed: at or under it a top-up is due.",
     },
-    ({ baseline, dropUsed }) => blankIf([isBlank(baseline)], call(trigger, { baseline, drop: dropUsed })),
+    ({ baseline, dropUsed }) => blankIf([isNoNumber(baseline)], call(trigger, { baseline, drop: dropUsed })),
   ),
 ];
 
-/** What the verdicts as read were held to. */
-export const baselineAsRead: ComputedColumn = helper(
-  {
-    id: "baselineAsRead",
-    label: "Baseline as read",
-    type: "number",
-    format: "0.00",
-    width: 9,
-    help: "The median of the same readings with the meter's drift left in.",
-  },
-  (row, { readings }) =>
-    blankIf(
-      [isNot(row.baselineState, baselineStanding.set)],
-      medianOf(row.baselineReadings, (k) =>
-        largestWhere(readings, "ph", { ...countedOf(row), countedBelowAsRead: below(k) }),
+/** What is written down beside the pH. */
+export const bathBaselineHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "temperatureGiven",
+      label: "Temperature of those",
+      type: "number",
+      unit: temperature,
+      format: "0.0",
+      width: 9,
+      help: "Mean of the samples that give the baseline.",
+    },
+    (row, { readings }) => blankIf([isBlank(row.baselineGiven)], averageWhere(readings, "temperature", countedOf(row))),
+  ),
+  helper(
+    {
+      id: "asReadGiven",
+      label: "Readings give, as read",
+      type: "number",
+      format: "0.00",
+      width: 9,
+      help: "The median of the same readings with the meter's drift left in.",
+    },
+    (row, { readings }) =>
+      blankIf(
+        [isBlank(row.baselineGiven)],
+        medianOf(row.baselineReadings, (k) =>
+          largestWhere(readings, "ph", { ...countedOf(row), countedBelowAsRead: below(k) }),
+        ),
       ),
-    ),
-);
+  ),
+];
+
+/** Nothing is judged by a baseline whose temperature is not known. */
+export const hasNoBaseline = ({ baseline, baselineTemperature }: Row<"baths">): Condition =>
+  any(isNoNumber(baseline), isNoNumber(baselineTemperature));
+
+/** What verdicts as read are held to. */
+export const asReadOf = ({ baseline, baselineAsRead }: Row<"baths">): Expression =>
+  when(isNumber(baselineAsRead), baselineAsRead).otherwise(baseline);

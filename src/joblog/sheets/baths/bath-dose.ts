@@ -1,11 +1,10 @@
 import { alkalinityDose } from "../../../../functions/charge/alkalinity-dose.ts";
 import { dose } from "../../../../functions/charge/dose.ts";
 import { hardnessDose } from "../../../../functions/charge/hardness-dose.ts";
-import { strengthOf } from "../../../../functions/charge/strength-of.ts";
-import { dividedBy, joined, plus, rounded, sum, times } from "../../formula/arithmetic.ts";
+import { dividedBy, joined, minus, plus, rounded, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, isBlank, isOver, isUnder } from "../../formula/conditions.ts";
+import { any, equal, isAtMost, isBlank, isOver, isUnder } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
@@ -180,7 +179,9 @@ export const bathDose: readonly ComputedColumn[] = [
     ({ openingDose, filledVolume }) =>
       blankIf(
         [isBlank(openingDose), isBlank(filledVolume)],
-        joined("1+", rounded(call(strengthOf, { dose: openingDose, volume: filledVolume, as: "parts" }), 1)),
+        when(isAtMost(filledVolume, openingDose), "more than the fill: check").otherwise(
+          joined("1+", rounded(dividedBy(minus(filledVolume, openingDose), openingDose), 1)),
+        ),
       ),
   ),
   computed(

@@ -9,7 +9,7 @@ import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
 import { builders, waterNotTested } from "../../model/words.ts";
-import { baselineAsRead } from "./bath-baseline.ts";
+import { bathBaselineHelpers } from "./bath-baseline.ts";
 import { bathRoundHelpers } from "./bath-rounds.ts";
 
 const { helper } = columnsOf<"baths">();
@@ -108,7 +108,7 @@ export const bathHelpers: readonly ComputedColumn[] = [
     ({ bath, dropAllowed }, { named }) =>
       blankIf([isBlank(bath)], when(isNumber(dropAllowed), dropAllowed).otherwise(named.usualDrop)),
   ),
-  baselineAsRead,
+  ...bathBaselineHelpers,
   // A function that takes it for blank reckons with any usual water.
   helper(
     {

@@ -1,6 +1,6 @@
 import { keyInput, momentInput, nameInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { InputColumn } from "../../model/definition.ts";
-import { between } from "../../model/units-of.ts";
+import { between, phLimits, temperature, temperatureLimits } from "../../model/units-of.ts";
 import { builders, closeReasons } from "../../model/words.ts";
 
 export const bathName: InputColumn = nameInput({
@@ -67,4 +67,39 @@ export const bathInputs: readonly InputColumn[] = [
     help: "Why it was changed out.",
   }),
   textInput({ id: "note", label: "Note", width: 20, help: "Anything the file should say." }),
+];
+
+/**
+ * A baseline is a decision that somebody wrote down. Readings are judged by these cells, so that one more reading
+ * leaves every other row alone.
+ */
+export const bathBaselineInputs: readonly InputColumn[] = [
+  numberInput({
+    id: "baseline",
+    label: "Baseline pH",
+    limits: phLimits,
+    format: "0.00",
+    width: 9,
+    help: "The number to come back to, as written down from the median of at least three readings that count, the meter's drift taken out.",
+  }),
+  numberInput({
+    id: "baselineTemperature",
+    label: "Baseline temperature",
+    unit: temperature,
+    limits: temperatureLimits,
+    format: "0.0",
+    width: 12,
+    help: "Mean of its samples; without it nothing is judged by the baseline.",
+  }),
+  momentInput({ id: "baselineSetAt", label: "Baseline set", width: 16, help: "When it was written down." }),
+  textInput({ id: "baselineSetBy", label: "Baseline set by", width: 10, help: "Who wrote it down." }),
+  textInput({ id: "baselineFrom", label: "Baseline from", width: 16, help: "The readings that it came from." }),
+  numberInput({
+    id: "baselineAsRead",
+    label: "Baseline as read",
+    limits: phLimits,
+    format: "0.00",
+    width: 9,
+    help: "The median of the same readings with the meter's drift left in; blank: the same as the baseline.",
+  }),
 ];

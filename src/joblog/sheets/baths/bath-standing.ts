@@ -1,14 +1,14 @@
 import { dividedBy, largest, minus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { is, isBlank, isNoNumber, isNumber, startsWith } from "../../formula/conditions.ts";
+import { any, is, isBlank, isNoNumber, isNumber, startsWith } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import { rowAt } from "../../formula/lookups.ts";
 import { isAfter } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { days, volume } from "../../model/units-of.ts";
-import { accounts, bathState, bench, readingVerdict } from "../../model/words.ts";
-import { bathBaseline } from "./bath-baseline.ts";
+import { accounts, baselineStanding, bathState, bench, readingVerdict } from "../../model/words.ts";
+import { bathBaseline, hasNoBaseline } from "./bath-baseline.ts";
 import { bathCare } from "./bath-care.ts";
 import { bathRounds } from "./bath-rounds.ts";
 
@@ -108,8 +108,9 @@ export const bathStateColumn: ComputedColumn = computed(
       [isBlank(bath.bath)],
       when(isNumber(bath.closed), bathState.closed)
         .when(isBlank(bath.openingDose), bathState.charge)
+        .when(is(bath.baselineState, baselineStanding.unwritten), bathState.baseline)
         .when(
-          isBlank(bath.baseline),
+          any(hasNoBaseline(bath), is(bath.baselineState, baselineStanding.older)),
           when(is(bath.benchState, bench.accepted), bathState.baseline).otherwise(bathState.benchTest),
         )
         .when(isAfter(bath.lastAddition, bath.lastReadingAt), bathState.reRead)

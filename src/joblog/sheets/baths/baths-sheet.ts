@@ -5,7 +5,7 @@ import type { SheetDefinition } from "../../model/definition.ts";
 import { baselineStanding, bathState, bench, degassing, labelCheck, readingVerdict } from "../../model/words.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
-import { bathInputs, bathName } from "./bath-inputs.ts";
+import { bathBaselineInputs, bathInputs, bathName } from "./bath-inputs.ts";
 import { bathStanding, bathStateColumn } from "./bath-standing.ts";
 
 const printed: readonly ColumnId<"baths">[] = [
@@ -50,7 +50,7 @@ export const bathsSheet: SheetDefinition = {
       caption: "Baths",
       emptyRows: 1,
       columns: printedFirst(
-        [bathName, bathStateColumn, ...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers],
+        [bathName, bathStateColumn, ...bathInputs, ...bathBaselineInputs, ...bathDose, ...bathStanding, ...bathHelpers],
         printed,
       ),
       signals: [
@@ -71,6 +71,12 @@ export const bathsSheet: SheetDefinition = {
         { column: "degassed", when: { is: degassing.late }, look: "watch" },
         { column: "ageSignal", when: { startsWith: "old" }, look: "watch" },
         { column: "baselineState", when: { is: baselineStanding.differ }, look: "act" },
+        { column: "baselineState", when: { is: baselineStanding.unwritten }, look: "act" },
+        { column: "baselineState", when: { is: baselineStanding.noTemperature }, look: "act" },
+        { column: "baselineState", when: { is: baselineStanding.older }, look: "act" },
+        { column: "baselineState", when: { is: baselineStanding.noReadings }, look: "watch" },
+        { column: "baselineState", when: { startsWith: baselineStanding.otherPh }, look: "act" },
+        { column: "baselineState", when: { startsWith: baselineStanding.otherTemperature }, look: "act" },
       ],
     },
   ],

@@ -20,6 +20,7 @@ import { positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { bench } from "../../model/words.ts";
+import { hasNoBaseline } from "../baths/bath-baseline.ts";
 import { chartedBath, chartedBaths } from "../charts/chart-lines.ts";
 import { chartColumn } from "../charts/ph-chart.ts";
 
@@ -116,12 +117,12 @@ export const readingHelpers: readonly ComputedColumn[] = [
       help: "At the baseline's temperature; left out where the sample's is missing or far from it.",
     },
     ({ bathRow, ph, purpose, phCorrected, temperature, phAtBaseline }, { baths, named }) => {
-      const { baseline, baselineTemperature } = rowAt(baths, bathRow);
+      const bath = rowAt(baths, bathRow);
       return when(isBlank(bathRow), notAvailable)
         .when(any(isNoNumber(ph), is(purpose, "rinse")), notAvailable)
-        .when(isBlank(baseline), phCorrected)
+        .when(hasNoBaseline(bath), phCorrected)
         .when(isNoNumber(temperature), notAvailable)
-        .when(isOver(absolute(minus(temperature, baselineTemperature)), named.temperatureGap), notAvailable)
+        .when(isOver(absolute(minus(temperature, bath.baselineTemperature)), named.temperatureGap), notAvailable)
         .otherwise(ifNumber(phAtBaseline));
     },
   ),

@@ -2,8 +2,7 @@ import { phAt } from "../../../../functions/ph/ph-at.ts";
 import { trigger } from "../../../../functions/threshold/trigger.ts";
 import { verdict } from "../../../../functions/threshold/verdict.ts";
 import { recovered } from "../../../../functions/top-up/recovered.ts";
-import { topUpRange } from "../../../../functions/top-up/top-up-range.ts";
-import { absolute, dividedBy, joined, minus, plus, rounded } from "../../formula/arithmetic.ts";
+import { absolute, dividedBy, joined, minus, plus, rounded, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import {
@@ -18,51 +17,76 @@ import {
   isNot,
   isNumber,
   isOver,
-  startsWith,
 } from "../../formula/conditions.ts";
 import { after, countWhere, from, otherThan, sumWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
-import { placeIn, rowAt } from "../../formula/lookups.ts";
+import { rowAt } from "../../formula/lookups.ts";
+import { topUpPlaces, topUpShareOf } from "../../formula/top-up-shares.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
 import { bench, readingVerdict as words, recovery, verdictChanged } from "../../model/words.ts";
+import { asReadOf, hasNoBaseline } from "../baths/bath-baseline.ts";
 import { phCorrected } from "./reading-meter.ts";
 
 const { computed, helper } = columnsOf<"readings">();
 
 type Reading = Row<"readings">;
 
+type TopUpShare = "shareLow" | "shareBest" | "shareHigh" | "shareFirst";
+
 /** Top-up figures only where the verdict asks for one and the sample was near the baseline's temperature. */
 function topUp(
   maker: typeof computed,
-  about: Readonly<Record<"id" | "label" | "help" | "tooWarm", string>>,
-  place: number,
+  about: Readonly<Record<"id" | "label" | "help" | "tooWarm", string>> & { readonly share: TopUpShare },
 ): ComputedColumn {
-  const { tooWarm, ...named } = about;
+  const { tooWarm, share, ...named } = about;
   const column = { ...named, type: "number", unit: volume, format: "0.000", width: 10 } as const;
-  return maker(column, (reading, log) => {
-    const bath = rowAt(log.baths, reading.bathRow);
-    const range = call(topUpRange, {
-      // The workbench's grid works out what an IF passes over: without a dose the function says no at once.
-      opening_dose: when(is(reading.judged, words.topUp), bath.openingDose).otherwise(""),
-      baseline: bath.baseline,
-      reading: reading.phCorrected,
-      builder: bath.builderUsed,
-      temperature: reading.temperature,
-      alkalinity: bath.alkalinityUsed,
-      house_share: log.named.houseShare,
-      meter_accuracy: log.named.meterLimit,
-      system: log.named.unitSystem,
-    });
-    const gap = absolute(minus(reading.temperature, bath.baselineTemperature));
+  return maker(column, (reading, { baths }) => {
+    const { openingDose } = rowAt(baths, reading.bathRow);
     return when(isBlank(reading.bathRow), "")
-      .when(isNot(reading.judged, words.topUp), "")
-      .when(isBlank(bath.openingDose), "")
-      .when(isOver(gap, log.named.temperatureGap), tooWarm)
-      .otherwise(placeIn(range, place));
+      .when(isNot(reading.againstTrigger, words.topUp), "")
+      .when(isBlank(openingDose), "")
+      .when(isBlank(reading[share]), tooWarm)
+      .otherwise(times(openingDose, reading[share]));
   });
+}
+
+const shareColumn = { type: "share", format: "0.00%", width: 9 } as const;
+
+/** The same as a share of the opening dose; blank where the sample was too far from the baseline's temperature. */
+function topUpShare(id: TopUpShare, label: string, place: number): ComputedColumn {
+  return helper(
+    {
+      id,
+      label,
+      ...shareColumn,
+      help: "Of the opening dose; blank where the sample was too warm or too cold to size it.",
+    },
+    (reading, { baths, named }) => {
+      const bath = rowAt(baths, reading.bathRow);
+      const asked = is(reading.againstTrigger, words.topUp);
+      const gap = absolute(minus(reading.temperature, bath.baselineTemperature));
+      const share = topUpShareOf(
+        {
+          asked,
+          baseline: bath.baseline,
+          reading: reading.phCorrected,
+          builder: bath.builderUsed,
+          temperature: reading.temperature,
+          alkalinity: bath.alkalinityUsed,
+          house_share: named.houseShare,
+          meter_accuracy: named.meterLimit,
+          system: named.unitSystem,
+        },
+        place,
+      );
+      return when(isNot(reading.againstTrigger, words.topUp), "")
+        .when(isOver(gap, named.temperatureGap), "")
+        .otherwise(share);
+    },
+  );
 }
 
 /** What the row of the top-up says is still missing. */
@@ -100,11 +124,17 @@ function overlaid(judged: Expression, cameBack: Expression): Expression {
 }
 
 /** How such a bath came back; blank for any other reading. */
-function recoveryOf(reading: Reading, after: Expression, baseline: Expression, { named }: Log): Expression {
+function recoveryOf(
+  reading: Reading,
+  after: Expression,
+  baseline: (bath: Row<"baths">) => Expression,
+  { baths, named }: Log,
+): Expression {
+  const bath = rowAt(baths, reading.bathRow);
   return when(isNot(reading.purpose, "after top-up"), "")
     .when(isNoNumber(reading.chartablePh), "")
-    .when(isBlank(baseline), "")
-    .otherwise(call(recovered, { after: rounded(after, 2), baseline, tolerance: named.tolerance }));
+    .when(hasNoBaseline(bath), "")
+    .otherwise(call(recovered, { after: rounded(after, 2), baseline: baseline(bath), tolerance: named.tolerance }));
 }
 
 const uncounted = (why: string | Expression): string | Expression =>
@@ -122,10 +152,10 @@ export const readingVerdict: readonly ComputedColumn[] = [
       help: "The trigger as this bath would read it at this sample's temperature.",
     },
     (reading, log) => {
-      const { baseline } = rowAt(log.baths, reading.bathRow);
+      const bath = rowAt(log.baths, reading.bathRow);
       return blankIf(
         incomparable(reading),
-        blankIf([isBlank(baseline)], call(trigger, { baseline, ...triggerTerms(reading, log) })),
+        blankIf([hasNoBaseline(bath)], call(trigger, { baseline: bath.baseline, ...triggerTerms(reading, log) })),
       );
     },
   ),
@@ -195,7 +225,7 @@ export const readingFigures: readonly ComputedColumn[] = [
       return blankIf(
         incomparable(reading),
         blankIf(
-          [isBlank(bath.baseline)],
+          [hasNoBaseline(bath)],
           call(phAt, {
             ph: reading.phCorrected,
             from_temperature: reading.temperature,
@@ -208,21 +238,27 @@ export const readingFigures: readonly ComputedColumn[] = [
       );
     },
   ),
-  topUp(
-    computed,
-    { id: "topUpLow", label: "Top-up, low", help: "Lowest likely top-up back to the baseline.", tooWarm: "" },
-    1,
-  ),
-  topUp(
-    computed,
-    { id: "topUpBest", label: "Top-up, best", help: "Best estimate back to the baseline.", tooWarm: "" },
-    2,
-  ),
-  topUp(
-    computed,
-    { id: "topUpHigh", label: "Top-up, high", help: "Highest likely top-up back to the baseline.", tooWarm: "" },
-    3,
-  ),
+  topUp(computed, {
+    id: "topUpLow",
+    label: "Top-up, low",
+    help: "Lowest likely top-up back to the baseline.",
+    tooWarm: "",
+    share: "shareLow",
+  }),
+  topUp(computed, {
+    id: "topUpBest",
+    label: "Top-up, best",
+    help: "Best estimate back to the baseline.",
+    tooWarm: "",
+    share: "shareBest",
+  }),
+  topUp(computed, {
+    id: "topUpHigh",
+    label: "Top-up, high",
+    help: "Highest likely top-up back to the baseline.",
+    tooWarm: "",
+    share: "shareHigh",
+  }),
   computed(
     {
       id: "alkalinityRatio",
@@ -266,17 +302,36 @@ export const readingFigures: readonly ComputedColumn[] = [
 
 /** What the verdicts and the first addition are put together from: a cell of its own for each function that waits for another. */
 export const readingVerdictHelpers: readonly ComputedColumn[] = [
+  // Depends on cells that somebody typed alone: one more addition or bench test leaves it as it is.
+  helper(
+    {
+      id: "againstTrigger",
+      label: "Against the trigger",
+      type: "text",
+      width: 12,
+      help: "What the trigger says of the reading; blank where it is not asked.",
+    },
+    (reading, log) => {
+      const bath = rowAt(log.baths, reading.bathRow);
+      return blankIf(
+        [...incomparable(reading), isNoNumber(reading.when), is(reading.purpose, "baseline"), isBlank(reading.purpose)],
+        blankIf(
+          [hasNoBaseline(bath)],
+          call(verdict, { reading: reading.phCorrected, baseline: bath.baseline, ...triggerTerms(reading, log) }),
+        ),
+      );
+    },
+  ),
   helper(
     {
       id: "judged",
-      label: "Against the trigger",
+      label: "Before recovery",
       type: "text",
       width: 12,
       help: "The verdict, before a reading after a top-up is held to the baseline.",
     },
     (reading, log) => {
       const { bath, bathRow, ph, purpose, temperature, counted, benchAtTime } = reading;
-      const { baseline } = rowAt(log.baths, bathRow);
       const whyUncounted = when(isNoNumber(temperature), words.noTemperature)
         .when(isNot(benchAtTime, bench.accepted), benchAtTime)
         .otherwise("older than the opening dose");
@@ -288,35 +343,37 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
           .when(isNoNumber(reading.when), uncounted("when is no date"))
           .when(isAtMost(ph, 0), uncounted("pH is 0 or below"))
           .when(is(purpose, "baseline"), asBaseline)
-          .when(isBlank(baseline), words.noBaseline)
+          .when(hasNoBaseline(rowAt(log.baths, bathRow)), words.noBaseline)
           .when(isNoNumber(temperature), words.noTemperature)
-          .otherwise(call(verdict, { reading: reading.phCorrected, baseline, ...triggerTerms(reading, log) })),
+          .otherwise(reading.againstTrigger),
       );
     },
   ),
   helper(
     {
-      id: "judgedAsRead",
+      id: "againstTriggerAsRead",
       label: "Against the trigger, as read",
       type: "text",
       width: 12,
       help: "The same with the meter's drift left in.",
     },
     (reading, log) => {
-      const { baseline, baselineAsRead } = rowAt(log.baths, reading.bathRow);
-      const unjudged = any(
-        isBlank(reading.judged),
-        startsWith(reading.judged, words.uncounted),
-        is(reading.purpose, "baseline"),
-        isNoNumber(reading.temperature),
-      );
-      const unchanged = when(isBlank(baseline), true).otherwise(
-        all(equal(reading.ph, reading.phCorrected), equal(baseline, baselineAsRead)),
-      );
-      return when(unjudged, reading.judged)
-        .when(unchanged, reading.judged)
-        .otherwise(call(verdict, { reading: reading.ph, baseline: baselineAsRead, ...triggerTerms(reading, log) }));
+      const bath = rowAt(log.baths, reading.bathRow);
+      const unchanged = all(equal(reading.ph, reading.phCorrected), equal(bath.baseline, asReadOf(bath)));
+      return when(isBlank(reading.againstTrigger), "")
+        .when(unchanged, reading.againstTrigger)
+        .otherwise(call(verdict, { reading: reading.ph, baseline: asReadOf(bath), ...triggerTerms(reading, log) }));
     },
+  ),
+  helper(
+    {
+      id: "judgedAsRead",
+      label: "Before recovery, as read",
+      type: "text",
+      width: 12,
+      help: "As the column before recovery, with the meter's drift left in.",
+    },
+    ({ judged, againstTriggerAsRead }) => when(isBlank(againstTriggerAsRead), judged).otherwise(againstTriggerAsRead),
   ),
   helper(
     {
@@ -327,7 +384,7 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
       width: 10,
       help: "After a top-up: recovered, short or over, as the addition's own row says.",
     },
-    (reading, log) => recoveryOf(reading, reading.chartablePh, rowAt(log.baths, reading.bathRow).baseline, log),
+    (reading, log) => recoveryOf(reading, reading.chartablePh, ({ baseline }) => baseline, log),
   ),
   helper(
     {
@@ -339,21 +396,17 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
       help: "The same with the meter's drift left in.",
     },
     (reading, log) =>
-      recoveryOf(
-        reading,
-        plus(reading.chartablePh, minus(reading.ph, reading.phCorrected)),
-        rowAt(log.baths, reading.bathRow).baselineAsRead,
-        log,
-      ),
+      recoveryOf(reading, plus(reading.chartablePh, minus(reading.ph, reading.phCorrected)), asReadOf, log),
   ),
-  topUp(
-    helper,
-    {
-      id: "topUpFirst",
-      label: "First part",
-      help: "First addition of a top-up that is due.",
-      tooWarm: "re-read cooled",
-    },
-    4,
-  ),
+  topUp(helper, {
+    id: "topUpFirst",
+    label: "First part",
+    help: "First addition of a top-up that is due.",
+    tooWarm: "re-read cooled",
+    share: "shareFirst",
+  }),
+  topUpShare("shareLow", "Top-up share, low", topUpPlaces.low),
+  topUpShare("shareBest", "Top-up share, best", topUpPlaces.best),
+  topUpShare("shareHigh", "Top-up share, high", topUpPlaces.high),
+  topUpShare("shareFirst", "Top-up share, first", topUpPlaces.first),
 ];

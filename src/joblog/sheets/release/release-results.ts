@@ -1,10 +1,8 @@
-import { acidStages } from "../../../../functions/discharge/acid-stages.ts";
 import { acidTo } from "../../../../functions/discharge/acid-to.ts";
 import { corrosive } from "../../../../functions/discharge/corrosive.ts";
 import { dischargeCheck } from "../../../../functions/discharge/discharge-check.ts";
+import { acidStages } from "../../../core/discharge/acid-stages.ts";
 import { placesAmongLimits } from "../../../core/discharge/release-limits.ts";
-import { fromSi, toSi } from "../../../core/units/convert.ts";
-import { unitBySymbol } from "../../../core/units/find-unit.ts";
 import { dividedBy, joined, largest, plus, rounded, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
@@ -23,7 +21,8 @@ import {
 import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { ColumnId, FieldId, Log, Row } from "../../formula/log-names.ts";
-import { cellAt, placeIn, positionOf, rowAt } from "../../formula/lookups.ts";
+import { cellAt, positionOf, rowAt } from "../../formula/lookups.ts";
+import { milligramsPerEquivalent } from "../../formula/milligrams-per-equivalent.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { acidAmount, hardness } from "../../model/units-of.ts";
@@ -31,11 +30,8 @@ import { acidBases, releaseState, yesNo } from "../../model/words.ts";
 
 const { computed, helper } = columnsOf<"releases">();
 
-/** As calcium carbonate. */
-const milligramsPerEquivalent = fromSi(
-  toSi(1000, unitBySymbol("meq/L", "alkalinity")),
-  unitBySymbol("mg/L CaCO3", "alkalinity"),
-);
+/** Stages are in proportion to the acid. */
+const [firstShare] = acidStages(1);
 
 const acidColumn = { type: "number", unit: acidAmount, format: "0.000", width: 10 } as const;
 
@@ -104,11 +100,7 @@ export const releasePlan: readonly ComputedColumn[] = [
       ...acidColumn,
       help: "60 % of it (common practice, no source). Mix, read, then decide the next.",
     },
-    ({ acidNeeded }) =>
-      blankIf(
-        [isBlank(acidNeeded)],
-        when(equal(acidNeeded, 0), 0).otherwise(placeIn(call(acidStages, { amount: acidNeeded }), 1)),
-      ),
+    ({ acidNeeded }) => blankIf([isBlank(acidNeeded)], times(acidNeeded, firstShare)),
   ),
   computed(
     {

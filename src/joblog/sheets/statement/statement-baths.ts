@@ -1,6 +1,6 @@
 import { asText, joined, minus, plus, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { all, equal, isBlank, isFilled, isNot } from "../../formula/conditions.ts";
+import { all, equal, isBlank, isFilled, isNot, unequal } from "../../formula/conditions.ts";
 import {
   above,
   atLeast,
@@ -19,7 +19,7 @@ import { cellAt, cellAtOrBlank, positionOf, rowAt } from "../../formula/lookups.
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
-import { bench, readingVerdict as words } from "../../model/words.ts";
+import { baselineStanding, bench, readingVerdict as words } from "../../model/words.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 
 /** A claim rarely passes through more baths than this in a week. */
@@ -92,12 +92,17 @@ export const statementBaths: TableDefinition = {
         label: "Bench tests",
         type: "text",
         width: 25,
-        help: "No baseline stands without accepted tests; how the latest ones stand since the last concentrate.",
+        help: "No baseline stands without accepted tests; how the latest ones stand since the last concentrate, and where the readings give another baseline.",
       },
       ({ bathRow, baseline }, { baths }) => {
         const now = cellAt(baths.benchState, bathRow);
+        const state = cellAt(baths.baselineState, bathRow);
         const before = when(all(isFilled(baseline), isNot(now, bench.accepted)), "accepted for the baseline; now: ");
-        return blankIf([isBlank(bathRow)], joined(before.otherwise(""), now));
+        const contradicted = all(isFilled(baseline), unequal(state, baselineStanding.set));
+        return blankIf(
+          [isBlank(bathRow)],
+          joined(before.otherwise(""), now, when(contradicted, joined("; baseline: ", state)).otherwise("")),
+        );
       },
     ),
     ofBath("closed", "closed", {

@@ -3,15 +3,15 @@ import { dose } from "../../../../functions/charge/dose.ts";
 import { hardnessDose } from "../../../../functions/charge/hardness-dose.ts";
 import { phAt } from "../../../../functions/ph/ph-at.ts";
 import { trigger } from "../../../../functions/threshold/trigger.ts";
-import { topUpRange } from "../../../../functions/top-up/top-up-range.ts";
 import { countOfNumbers, minus, rounded, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, isBlank, isNoNumber } from "../../formula/conditions.ts";
+import { any, equal, isBlank, isNoNumber, isNumber } from "../../formula/conditions.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
-import { matchIn, placeIn, rowAt } from "../../formula/lookups.ts";
+import { matchIn, rowAt } from "../../formula/lookups.ts";
+import { topUpPlaces, topUpShareOf } from "../../formula/top-up-shares.ts";
 import { columnsOf, numberInput, textInput } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { between, hardness, temperature, temperatureLimits, volume, waterAlkalinity } from "../../model/units-of.ts";
@@ -115,13 +115,22 @@ const card: TableDefinition = {
 
 const topUpColumns = columnsOf<"whatIfTopUps">();
 
-function topUp(id: string, label: string, place: number, help: string): ComputedColumn {
-  return topUpColumns.computed({ id, label, ...amount, help }, ({ reading }, { named }) =>
+type TopUpShare = "shareLow" | "shareBest" | "shareHigh" | "shareFirst";
+
+function topUp(id: string, label: string, share: TopUpShare, help: string): ComputedColumn {
+  return topUpColumns.computed({ id, label, ...amount, help }, (fall, { named }) =>
+    blankIf([isBlank(fall.reading), isBlank(named.openingTried)], times(named.openingTried, fall[share])),
+  );
+}
+
+function topUpShare(id: TopUpShare, label: string, place: number): ComputedColumn {
+  const column = { id, label, type: "share", format: "0.0%", width: 19, help: "Of the opening dose." } as const;
+  return topUpColumns.helper(column, ({ reading }, { named }) =>
     blankIf(
-      [isBlank(reading), isBlank(named.openingTried)],
-      placeIn(
-        call(topUpRange, {
-          opening_dose: named.openingTried,
+      [isBlank(reading)],
+      topUpShareOf(
+        {
+          asked: isNumber(reading),
           baseline: named.baselineTried,
           reading,
           builder: named.builderTried,
@@ -130,7 +139,7 @@ function topUp(id: string, label: string, place: number, help: string): Computed
           house_share: named.houseShare,
           meter_accuracy: named.meterLimit,
           system: named.unitSystem,
-        }),
+        },
         place,
       ),
     ),
@@ -157,10 +166,14 @@ const topUps: TableDefinition = {
       ({ fall }, { named: { baselineTried } }) =>
         blankIf([isBlank(baselineTried), isNoNumber(fall)], rounded(minus(baselineTried, fall), 2)),
     ),
-    topUp("low", "Low", 1, "Lowest likely top-up."),
-    topUp("best", "Best", 2, "Best estimate."),
-    topUp("high", "High", 3, "Highest likely top-up."),
-    topUp("first", "First addition", 4, "Add this, mix, read again."),
+    topUp("low", "Low", "shareLow", "Lowest likely top-up."),
+    topUp("best", "Best", "shareBest", "Best estimate."),
+    topUp("high", "High", "shareHigh", "Highest likely top-up."),
+    topUp("first", "First addition", "shareFirst", "Add this, mix, read again."),
+    topUpShare("shareLow", "Low, share", topUpPlaces.low),
+    topUpShare("shareBest", "Best, share", topUpPlaces.best),
+    topUpShare("shareHigh", "High, share", topUpPlaces.high),
+    topUpShare("shareFirst", "First, share", topUpPlaces.first),
   ],
 };
 

@@ -2,7 +2,9 @@ import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import { daysBaseline } from "../../../demo/days/demo-week.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
+import { baselinesWritten } from "../evaluate/baselines-written.ts";
 import { workedOut } from "../evaluate/worked-out.ts";
 import { weekWith } from "./week-of-sheets.ts";
 
@@ -13,6 +15,7 @@ export const fullWeek: LogContent = (() => {
     fields,
     rows: {
       ...rows,
+      baths: (rows.baths ?? []).map((row) => (row.bath === bath ? { ...row, ...daysBaseline } : row)),
       tanks: (rows.tanks ?? []).map((tank) => ({ ...tank, dragOut: 0.2 })),
       readings: (rows.readings ?? []).map((reading) => ({ ...reading, pTitre: 1.43, tTitre: 2.18 })),
       additions: [
@@ -98,8 +101,8 @@ export function weekWhere(change: {
   return { fields: fullWeek.fields, rows: Object.fromEntries(rows) };
 }
 
-export function weekOf(content: LogContent, start: LogContent = fullWeek): Promise<LogSnapshot> {
-  return workedOut(content, "US", [start]);
+export async function weekOf(content: LogContent, start: LogContent = fullWeek): Promise<LogSnapshot> {
+  return workedOut(await baselinesWritten(content), "US", [start]);
 }
 
 /** Cells and fields that show an error; a chart passes over its #N/A. */

@@ -6,6 +6,7 @@ import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/def
 import { findTable } from "../../../../src/joblog/model/references.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { openLog } from "../../excel/prepared-log.ts";
+import { baselinesWritten } from "../evaluate/baselines-written.ts";
 import { workedOut } from "../evaluate/worked-out.ts";
 import { weekStarts } from "./week-of-sheets.ts";
 
@@ -15,8 +16,13 @@ export interface WorkedLog {
   readonly field: (id: FieldId) => unknown;
 }
 
-/** A log with its formulas worked out, by cell. */
+/** A log with its formulas worked out, by cell; the baselines that its readings give are written down first, as the pane does. */
 export async function workedLog(content: LogContent, system: "US" | "metric" = "US"): Promise<WorkedLog> {
+  return asTyped(await baselinesWritten(content, system), system);
+}
+
+/** The same of what was typed and nothing else. */
+export async function asTyped(content: LogContent, system: "US" | "metric" = "US"): Promise<WorkedLog> {
   const log = await workedOut(content, system, weekStarts);
   return {
     cell: (table, key, column) => {

@@ -120,9 +120,11 @@ describe("the meter check form", () => {
     expect([corrected("R013"), corrected("R014")]).toEqual([expect.closeTo(10.87, 9), expect.closeTo(10.82, 9)]);
   }, 120_000);
 
-  test("a baseline read with the drifting meter moves too", () => {
+  test("names a baseline whose readings give another figure then, and how to write it down", () => {
     const late = withCells(log, "meterChecks", "M001", { when: moment("2027-02-26T08:00") });
-    expect(said(fill(meterCheckEntry, late, thursday))).toMatch(/Baseline of B-T1-0301: 11\.42 becomes 11\.3\d\./);
+    expect(said(fill(meterCheckEntry, late, thursday))).toMatch(
+      /Baseline of B-T1-0301: its readings then give 11\.3\d; 11\.42 is written down\. The next step/,
+    );
   });
 
   test("without a check before, readings stay as read", () => {

@@ -25,7 +25,7 @@ import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-
 import { releaseEntry } from "../../../../src/pane/record/forms/release/release-entry.ts";
 import { temperatureSketch } from "../../../../src/pane/try/temperature-sketch.ts";
 import { topUpSketch } from "../../../../src/pane/try/top-up-sketch.ts";
-import { firstTwoDays } from "../../../demo/days/demo-week.ts";
+import { daysUnwritten, firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { moment } from "../../excel/demo-log.ts";
 import { openWorkbook } from "../../excel/open-workbook.ts";
 import { asked, bath, fill, said } from "./entry-forms.ts";
@@ -66,7 +66,7 @@ const monday: LogContent = {
   rows: {
     ...firstTwoDays.rows,
     tanks: (firstTwoDays.rows.tanks ?? []).map((tank) => ({ ...tank, dragOut: 0.2 })),
-    baths: (firstTwoDays.rows.baths ?? []).map((row) => ({ ...row, dropAllowed: undefined })),
+    baths: (daysUnwritten.rows.baths ?? []).map((row) => ({ ...row, dropAllowed: undefined })),
     benchTests: until("2027-03-01T09:40", firstTwoDays.rows.benchTests),
     additions: until("2027-03-01T09:40", firstTwoDays.rows.additions),
     readings: [],
@@ -420,7 +420,7 @@ describe("a shop whose every default differs from the built-in one", () => {
     expect(flagged.length).toBeGreaterThan(0);
     const moved = recorded.before.rows.baths[0]?.cells.baseline;
     expect(recorded.text).toContain(
-      `Baseline of ${bath}: ${ph(Number(moved))} becomes ${ph(number(recorded, "baths", "baseline", bath))}.`,
+      `Baseline of ${bath}: its readings then give ${ph(number(recorded, "baths", "baselineGiven", bath))}; ${ph(Number(moved))} is written down.`,
     );
   });
 

@@ -1,3 +1,4 @@
+import { baselineFault } from "../../../../advice/baseline-written.ts";
 import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { inJugs } from "../../../../advice/charge-dose.ts";
@@ -77,7 +78,9 @@ export function additionFindings(row: LogRow<"additions">, context: LogContext):
   );
   const addition = after.added("additions");
   const isRead = addition.number("phAfter") !== undefined;
+  const fault = addition.text("purpose") === "opening" ? undefined : baselineFault(rowFacts(ofBath), context.system);
   return [
+    ...(fault === undefined ? [] : [{ tone: "watch" as const, text: fault.text }]),
     ...concentrateFindings(row["amount"], addition, after.standing("baths", ofBath), context),
     ...roomFindings(addition, context),
     ...costFinding(addition),

@@ -1,17 +1,20 @@
 import { TargetRegular } from "@fluentui/react-icons/svg/target";
 
-import { findRow, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { baselineCells, givenBaseline } from "../../../../advice/baseline-written.ts";
+import { findRow, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
+import { completedRow, draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
 import { degrees, figure, ph } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import { isSameText } from "../../../../joblog/model/same-text.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
-import { baselineStanding, bench } from "../../../../joblog/model/words.ts";
+import { bench } from "../../../../joblog/model/words.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, meterField } from "../../fields-of.ts";
 import { newRows } from "../../new-rows.ts";
@@ -19,6 +22,7 @@ import { baseline, benchTest, charge } from "../../step-forms.ts";
 import { meterDoubts } from "../meter-check/meter-doubts.ts";
 import { readingDetails } from "../reading/reading-details.ts";
 import { scaleDoubts } from "../reading/reading-doubts.ts";
+import { baselineChange } from "./baseline-change.ts";
 
 const phKey = (set: number) => `ph${String(set)}` as const;
 
@@ -110,36 +114,73 @@ function sampleSpreadDoubts(samples: readonly Sample[]): readonly string[] {
     : [`The readings lie between ${ph(low)} and ${ph(high)}. Was each typed right, and is the bath mixed?`];
 }
 
-/** What is said of samples that make a baseline: `before` is the bath's row as it stands, `after` as it will stand. */
+/** What the bath's row says once the readings are in the log: worked out with them, before anybody writes it down. */
+interface WithReadings {
+  readonly bath: SnapshotRow<"baths">;
+  readonly after: DraftedRow<"baths">;
+  /** The cells that are written down; undefined where the readings give no baseline. */
+  readonly cells: LogRow<"baths"> | undefined;
+}
+
+type BaselineRows = ReturnType<typeof newRows<"readings">>;
+
+function withReadings(
+  rows: BaselineRows,
+  bath: SnapshotRow<"baths">,
+  filled: FilledFields<BaselineKey>,
+  { log }: LogContext,
+): WithReadings {
+  const ofBaseline = (row: SnapshotRow<"readings">): boolean =>
+    row.cells.counted === 1 && isSameText(String(row.cells.bath ?? ""), String(bath.cells.bath ?? ""));
+  const earlier = log.rows.readings.filter(ofBaseline);
+  const drafted = draftedLog(
+    log,
+    rows,
+    (_, cells) => cells === bath.cells || earlier.some((row) => row.cells === cells),
+  );
+  const after = drafted.standing("baths", bath);
+  const given = givenBaseline(after);
+  const counted = rows.filter((_, index) => drafted.added("readings", index).number("counted") === 1);
+  const from = [...earlier.map(({ cells }) => cells.id), ...counted.map(({ row }) => row.id)];
+  const cells =
+    given === undefined
+      ? undefined
+      : baselineCells(given, { at: filled.number("when"), by: filled.text("initials"), from: from.map(String) });
+  return { bath, after, cells };
+}
+
+/** What is said of samples that make a baseline. */
 function baselineFindings(
   samples: readonly Sample[],
-  before: RowFacts<"baths">,
-  after: DraftedRow<"baths">,
+  { bath, after, cells }: WithReadings,
   context: LogContext,
 ): readonly Finding[] {
   const unit = temperatureUnit[context.system];
+  const before = rowFacts(bath);
   const [count, earlier] = [after.number("baselineReadings") ?? 0, before.number("baselineReadings") ?? 0];
   const excess = excessSpread([...countedAlready(before.text("bath") ?? "", context), ...samples], context);
-  if (after.text("baselineState") === baselineStanding.differ)
+  const given = givenBaseline(after);
+  if (given === undefined || cells === undefined)
     return earlier === 0 || excess === undefined
       ? []
       : [
           {
             tone: "act",
-            text: `With the ${String(earlier)} in the log the samples differ by ${degrees(excess.spread)} ${unit}, and ${degrees(excess.gap)} ${unit} is allowed: the bath has no baseline until those read apart are corrected.`,
+            text: `With the ${String(earlier)} in the log the samples differ by ${degrees(excess.spread)} ${unit}, and ${degrees(excess.gap)} ${unit} is allowed: no baseline is written down until those read apart are corrected.`,
           },
         ];
-  const [baseline, temperature, trigger] = (["baseline", "baselineTemperature", "trigger"] as const).map(after.number);
-  if (baseline === undefined) return [];
-  const at = temperature === undefined ? "" : ` at ${degrees(temperature)} ${unit}`;
+  const trigger = completedRow(context.log, "baths", bath, cells).number("trigger");
   const joined = earlier === 0 ? "" : `, ${String(earlier)} of them in the log already`;
   const findings: Finding[] = [
-    { tone: "good", text: `Baseline ${ph(baseline)}${at}: the median of ${String(count)}${joined}.` },
+    {
+      tone: "good",
+      text: `Baseline ${ph(given.baseline)} at ${degrees(given.temperature)} ${unit}: the median of ${String(count)}${joined}. It is written down in the bath's row.`,
+    },
   ];
   if (trigger !== undefined)
     findings.push({
       tone: "plain",
-      text: `Top-up due at ${ph(trigger)} or under (drop allowed ${figure(baseline - trigger, 2, 2)}).`,
+      text: `Top-up due at ${ph(trigger)} or under (drop allowed ${figure(given.baseline - trigger, 2, 2)}).`,
     });
   const spread = Math.max(...samples.map((sample) => sample.ph)) - Math.min(...samples.map((sample) => sample.ph));
   // A pH meter in order repeats to about 0.05; a tenth between samples is a sign of poor mixing (common practice, no source).
@@ -151,22 +192,24 @@ function baselineFindings(
   return findings;
 }
 
+function existingFinding(bath: SnapshotRow<"baths"> | undefined): readonly Finding[] {
+  const facts = bath === undefined ? undefined : rowFacts(bath);
+  const existing = facts?.number("baseline");
+  if (facts === undefined || existing === undefined) return [];
+  const become =
+    (facts.number("baselineReadings") ?? 0) === 0
+      ? "what is recorded here takes its place"
+      : "readings recorded here join it";
+  return [{ tone: "watch", text: `This bath has a baseline of ${ph(existing)} already; ${become}.` }];
+}
+
 function findingsOf(
   samples: readonly Sample[],
-  rows: ReturnType<typeof newRows<"readings">>,
   bath: SnapshotRow<"baths"> | undefined,
+  withThem: WithReadings | undefined,
   context: LogContext,
 ): readonly Finding[] {
-  const existing = bath === undefined ? undefined : rowFacts(bath).number("baseline");
-  const findings: readonly Finding[] =
-    existing === undefined
-      ? []
-      : [
-          {
-            tone: "watch",
-            text: `This bath has a baseline of ${ph(existing)} already; readings recorded here join it.`,
-          },
-        ];
+  const findings = existingFinding(bath);
   if (samples.length < repeats.least) {
     const left = repeats.least - samples.length;
     return [
@@ -174,11 +217,7 @@ function findingsOf(
       { tone: "plain", text: `${String(left)} more ${left === 1 ? "reading" : "readings"} for a median.` },
     ];
   }
-  if (bath === undefined) return findings;
-  const after = draftedLog(context.log, rows, (table, cells) =>
-    table === "readings" ? cells["counted"] === 1 && cells["bath"] === bath.cells.bath : cells === bath.cells,
-  );
-  return [...findings, ...baselineFindings(samples, rowFacts(bath), after.standing("baths", bath), context)];
+  return withThem === undefined ? findings : [...findings, ...baselineFindings(samples, withThem, context)];
 }
 
 /** Of one sample only, in the row of the first. */
@@ -203,8 +242,12 @@ function meaning(filled: FilledFields<BaselineKey>, context: LogContext, values:
     })),
   );
   const ofBath = bath === undefined ? undefined : findRow(context.log, "baths", "bath", bath);
+  const withThem =
+    ofBath === undefined || samples.length < repeats.least ? undefined : withReadings(rows, ofBath, filled, context);
+  const cells = withThem?.cells;
+  const written = typeof cells?.baseline === "number" ? `, baseline ${ph(cells.baseline)} written down` : "";
   return {
-    findings: findingsOf(samples, rows, ofBath, context),
+    findings: findingsOf(samples, ofBath, withThem, context),
     problems: [
       ...spreadProblem(samples, context),
       ...levelProblems("level", "Level", filled.number("level"), bath, context),
@@ -218,12 +261,13 @@ function meaning(filled: FilledFields<BaselineKey>, context: LogContext, values:
       ...levelDoubts(filled.number("level"), bath, context),
     ],
     rows,
-    recorded: `${String(samples.length)} baseline readings of bath ${bath ?? ""}`,
+    ...(ofBath === undefined || cells === undefined ? {} : { changes: [baselineChange(ofBath, cells)] }),
+    recorded: `${String(samples.length)} baseline readings of bath ${bath ?? ""}${written}`,
     ...(blocked === undefined ? {} : { blocked }),
   };
 }
 
-/** Three or more readings at once: the log takes their median as the number to come back to. */
+/** Three or more readings at once: their median is written down as the number to come back to. */
 export const baselineEntry: EntryForm<"baseline"> = {
   ...baseline,
   icon: TargetRegular,

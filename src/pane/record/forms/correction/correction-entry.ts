@@ -53,6 +53,14 @@ function valueOf({ filled }: Correction, id: string): RowValue | undefined {
   return filled.number(id) ?? filled.text(id);
 }
 
+/** Left beside another baseline, what the meter had shown would say that it had drifted. */
+function asReadWith({ table, row, changed }: Correction): readonly (readonly [string, CellChange])[] {
+  const held = row.cells["baselineAsRead"];
+  return table !== "baths" || held === undefined || !changed.includes("baseline") || changed.includes("baselineAsRead")
+    ? []
+    : [["baselineAsRead", { before: held, after: undefined }]];
+}
+
 /** The changed cells; the key stands among them so that a row which sorting moved is never taken for this one. */
 function cellsOf(
   correction: Correction,
@@ -73,6 +81,7 @@ function cellsOf(
   return Object.fromEntries([
     [key, { before: row.cells[key], after: row.cells[key] }],
     ...cells,
+    ...asReadWith(correction),
     ...(noted === row.cells.note ? [] : [["note", { before: row.cells.note, after: noted }] as const]),
   ]);
 }
@@ -111,6 +120,10 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
         text: `${correctionLabel(table, id)}: ${heldText(table, id, row.cells[id]) || "blank"} becomes ${said(id) || "blank"}.`,
       })),
       ...movedFindings(correction, context),
+      ...asReadWith(correction).map(() => ({
+        tone: "plain" as const,
+        text: "Baseline as read: becomes blank, the same as the baseline.",
+      })),
       ...(changed.length === 0
         ? []
         : [{ tone: "watch" as const, text: "Everything in the log that depends on it is recalculated." }]),

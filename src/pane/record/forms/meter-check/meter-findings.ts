@@ -110,7 +110,7 @@ function reachFindings(
     ...beyondBuffers(check, reach),
     ...reach.baselines.map(({ bath, was, becomes }): Finding => ({
       tone: "watch",
-      text: `Baseline of ${bath}: ${phFigure(was)} becomes ${phFigure(becomes)}.`,
+      text: `Baseline of ${bath}: its readings then give ${phFigure(becomes)}; ${phFigure(was)} is written down. The next step in Now writes the other down.`,
     })),
     ...flips.map(({ id, bath, when: at, was, becomes, verdictWas, verdictBecomes }): Finding => ({
       tone: "act",

@@ -1,6 +1,7 @@
 import { EyedropperRegular } from "@fluentui/react-icons/svg/eyedropper";
 
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
+import { baselineFault } from "../../../../advice/baseline-written.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
@@ -96,7 +97,9 @@ function findingsOf(
     ];
   const afterTopUp = purpose === "after top-up";
   const recovery = afterTopUp ? recoveryFindings(facts, reading, topUp, context) : [];
-  return [...recovery, ...judgeReading(facts, reading, afterTopUp, context)];
+  const fault = baselineFault(facts, context.system);
+  const contradicted: readonly Finding[] = fault === undefined ? [] : [{ tone: "watch", text: fault.text }];
+  return [...contradicted, ...recovery, ...judgeReading(facts, reading, afterTopUp, context)];
 }
 
 function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext, typed: Draft): Meaning {
