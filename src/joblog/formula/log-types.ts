@@ -9,6 +9,8 @@ export interface LogTables {
     readonly adjuster: string;
     readonly arrived: number;
     readonly note: string;
+    readonly cost: number;
+    readonly costState: "placed" | "provisional";
   };
   readonly tanks: {
     readonly tank: string;
@@ -73,6 +75,7 @@ export interface LogTables {
     readonly dropAllowed: number;
     readonly closed: number;
     readonly closeReason: "bench test fails at the baseline" | "top-ups over the shop's limit" | "age" | "odor" | "oil or solids" | "end of a flagged claim" | "job done";
+    readonly shareBasis: "baskets" | "soil-weighted baskets" | "basket-minutes";
     readonly note: string;
     readonly workingVolume: number;
     readonly hardness: number;
@@ -103,6 +106,14 @@ export interface LogTables {
     readonly ratioFirst: number;
     readonly ratioLast: number;
     readonly ageSignal: string;
+    readonly basisUsed: "baskets" | "soil-weighted baskets" | "basket-minutes";
+    readonly costInAll: number;
+    readonly costDirect: number;
+    readonly pool: number;
+    readonly costShared: number;
+    readonly costShop: number;
+    readonly costOpen: number;
+    readonly costState: string;
     readonly tankRow: number;
     readonly waterRow: number;
     readonly concentrateRow: number;
@@ -118,6 +129,11 @@ export interface LogTables {
     readonly lastAddition: number;
     readonly lastReadingRow: number;
     readonly firstRoundAt: number;
+    readonly reworkOnly: number;
+    readonly shareGap: number;
+    readonly loadGap: number;
+    readonly lineGap: number;
+    readonly additionGap: number;
   };
   readonly benchTests: {
     readonly id: string;
@@ -219,6 +235,8 @@ export interface LogTables {
     readonly bathRow: number;
     readonly waterRow: number;
     readonly price: number;
+    readonly gap: string;
+    readonly gapLine: number;
     readonly lastLevelAt: number;
     readonly lastLevel: number;
     readonly waterBefore: number;
@@ -268,6 +286,10 @@ export interface LogTables {
     readonly firstOfClaim: number;
     readonly entry: number;
     readonly entryKey: string;
+    readonly units: number;
+    readonly gap: string;
+    readonly gapLine: number;
+    readonly astrayLine: number;
     readonly statementOrder: number;
   };
   readonly itemCounts: {
@@ -453,20 +475,33 @@ export interface LogTables {
     readonly builderUsed: string;
   };
   readonly shares: {
+    readonly bath: string;
     readonly claim: string;
     readonly units: number;
+    readonly basis: string;
     readonly unitsUsed: number;
+    readonly pool: number;
     readonly weight: number;
     readonly share: number;
-    readonly loads: number;
-    readonly baskets: number;
-    readonly weightedBaskets: number;
-    readonly basketMinutes: number;
+    readonly check: string;
+    readonly allUnits: number;
+    readonly exact: number;
+    readonly whole: number;
+    readonly remainder: number;
+    readonly rank: number;
     readonly entered: number;
     readonly firstLoad: number;
     readonly lastLoad: number;
     readonly separation: number;
-    readonly unitsCheck: string;
+    readonly bathRow: number;
+    readonly claimRow: number;
+    readonly line: number;
+    readonly logged: number;
+    readonly gap: string;
+    readonly gapLine: number;
+    readonly unworked: number;
+    readonly openLine: number;
+    readonly statementOrder: number;
   };
   readonly costLines: {
     readonly id: string;
@@ -476,6 +511,15 @@ export interface LogTables {
     readonly document: string;
     readonly amount: number;
     readonly account: "claims" | "shop";
+    readonly claim: string;
+    readonly check: string;
+    readonly bathRow: number;
+    readonly claimRow: number;
+    readonly shared: number;
+    readonly alone: number;
+    readonly gap: string;
+    readonly gapLine: number;
+    readonly statementOrder: number;
   };
   readonly statementBaths: {
     readonly bath: string;
@@ -552,11 +596,23 @@ export interface LogTables {
     readonly allUnits: number;
     readonly part: number;
     readonly pool: number;
-    readonly how: "shared out on Costs" | "alone in it: all of it" | "choose this bath on Costs" | "claim not in the shares";
+    readonly how: string;
     readonly share: number;
     readonly line: number;
     readonly sourceRow: number;
-    readonly shareRow: number;
+  };
+  readonly statementAlone: {
+    readonly id: string;
+    readonly what: string;
+    readonly date: number;
+    readonly document: string;
+    readonly bath: string;
+    readonly part: number;
+    readonly amount: number;
+    readonly check: string;
+    readonly share: number;
+    readonly line: number;
+    readonly sourceRow: number;
   };
   readonly whatIfCard: {
     readonly temperature: number;
@@ -617,14 +673,12 @@ export interface LogFields {
   readonly chartCost: string;
   readonly chartThird: string;
   readonly chartFourth: string;
-  readonly shareBath: string;
-  readonly shareBasis: "baskets" | "soil-weighted baskets" | "basket-minutes";
-  readonly poolTotal: number;
-  readonly sharesTotal: number;
-  readonly sharesCheck: number;
-  readonly loadsLeftOut: number;
-  readonly shopTotal: number;
-  readonly notAllocated: number;
+  readonly costTotal: number;
+  readonly costToClaims: number;
+  readonly costToShop: number;
+  readonly costNotPlaced: number;
+  readonly costOpen: string;
+  readonly loadAstray: string;
   readonly statementClaim: string;
   readonly statementLoss: string;
   readonly statementInsurer: string;
@@ -633,6 +687,7 @@ export interface LogFields {
   readonly statementShop: string;
   readonly statementJob: string;
   readonly statementCost: number;
+  readonly statementState: string;
   readonly statementBy: string;
   readonly statementDate: number;
   readonly whatIfVolume: number;
@@ -656,6 +711,7 @@ export interface LogFields {
   readonly meterLimit: number;
   readonly slopeLow: number;
   readonly slopeHigh: number;
+  readonly shareBasis: "baskets" | "soil-weighted baskets" | "basket-minutes";
   readonly weightLight: number;
   readonly weightMedium: number;
   readonly weightHeavy: number;

@@ -1,7 +1,10 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 
+import { rowFacts } from "../../advice/bath-facts.ts";
 import type { LogContext } from "../../advice/log-context.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { costStanding } from "../../joblog/model/words.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { EntryFormView } from "../record/entry-form-view.tsx";
@@ -21,17 +24,29 @@ interface Props {
 }
 
 interface PageProps extends Props {
+  /** The bath whose shares are shown. */
+  readonly shown: string | undefined;
+  readonly onBath: (bath: string) => void;
   readonly recorded: LastEntry | undefined;
   readonly returned: boolean;
   readonly onCostLine: () => void;
   readonly onTakenBack: (entry: LastEntry) => Promise<void>;
 }
 
-function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenBack }: PageProps): React.JSX.Element {
+function ClaimsPage({
+  context,
+  refresh,
+  shown,
+  onBath,
+  recorded,
+  returned,
+  onCostLine,
+  onTakenBack,
+}: PageProps): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
-  const { log, bath } = context;
-  const result = shareResult(log);
+  const { log } = context;
+  const result = shown === undefined ? undefined : shareResult(log, shown);
   const Icon = costLineEntry.icon;
   return (
     <section className={page.page} aria-label="Claims">
@@ -47,10 +62,10 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
           <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
         </>
       )}
-      {bath === undefined ? (
+      {shown === undefined ? (
         <p className={page.quiet}>No bath is in the log yet. Record a charge first.</p>
       ) : (
-        <ShareCard log={log} bath={bath} refresh={refresh} />
+        <ShareCard log={log} bath={shown} onBath={onBath} refresh={refresh} />
       )}
       {result === undefined ? null : <ShareTable result={result} />}
       <Button size="large" icon={<Icon />} className={page.big} onClick={onCostLine}>
@@ -63,12 +78,22 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
   );
 }
 
+/** The first bath whose cost is not placed to the cent. */
+function firstOpen({ rows }: LogSnapshot): string | undefined {
+  return rows.baths
+    .map(rowFacts)
+    .find((bath) => bath.text("costState")?.startsWith(costStanding.provisional) === true)
+    ?.text("bath");
+}
+
 /** Cost by claim to the cent, what nobody bears yet, and the papers for the claim's file. */
 export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
   const [open, setOpen] = useState(false);
   const [recorded, setRecorded] = useState<LastEntry>();
   const [taken, setTaken] = useState<LastEntry>();
   const [returned, setReturned] = useState(false);
+  const [chosen, setChosen] = useState<string>();
+  const shown = chosen ?? firstOpen(context.log) ?? context.bath;
   const close = (): void => {
     setTaken(undefined);
     setReturned(true);
@@ -79,6 +104,8 @@ export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
       <ClaimsPage
         context={context}
         refresh={refresh}
+        shown={shown}
+        onBath={setChosen}
         recorded={recorded}
         returned={returned}
         onCostLine={() => {
@@ -93,11 +120,10 @@ export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
       />
     );
   }
-  const { shareBath } = context.log.fields;
   return (
     <EntryFormView
       form={costLineEntry}
-      context={{ ...context, ...(shareBath === undefined ? {} : { bath: String(shareBath) }) }}
+      context={{ ...context, ...(shown === undefined ? {} : { bath: shown }) }}
       reopened={taken?.values}
       back="Claims"
       onBack={close}

@@ -1,8 +1,8 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 
-import { rowFacts } from "../../advice/bath-facts.ts";
 import { money, percent } from "../../advice/wording/figures.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { shareResult } from "../claims/share-result.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 
 const useStyles = makeStyles({
@@ -31,22 +31,23 @@ export function ClaimShares({
 }): React.JSX.Element | null {
   const styles = useStyles();
   const page = usePageStyles();
-  const { shareBath, shareBasis, poolTotal } = log.fields;
-  const shares = log.rows.shares.map(rowFacts).filter((row) => row.number("share") !== undefined);
-  if (shareBath !== bath || shares.length === 0 || typeof poolTotal !== "number") return null;
+  const result = shareResult(log, bath);
+  const shares = result?.shares.filter(({ share }) => share !== undefined) ?? [];
+  if (result === undefined || shares.length === 0) return null;
+  const pool = shares.reduce((sum, { share }) => sum + (share ?? 0), 0);
   return (
     <section aria-label="Claims" className={page.page} style={{ rowGap: 8 }}>
       <h2 className={page.section}>Claims</h2>
       <p
         className={page.quiet}
-      >{`${money(poolTotal)} shared${typeof shareBasis === "string" ? ` by ${shareBasis}` : ""}, with the cost lines.`}</p>
+      >{`${money(pool)} shared${result.basis === undefined ? "" : ` by ${result.basis}`}, with the cost lines.`}</p>
       <table className={styles.table}>
         <tbody>
-          {shares.map((row) => (
-            <tr key={row.text("claim")}>
-              <th scope="row">{row.text("claim")}</th>
-              <td className={styles.part}>{percent(row.number("weight") ?? 0)}</td>
-              <td className={styles.amount}>{money(row.number("share") ?? 0)}</td>
+          {shares.map(({ claim, part, share }) => (
+            <tr key={claim}>
+              <th scope="row">{claim}</th>
+              <td className={styles.part}>{percent(part ?? 0)}</td>
+              <td className={styles.amount}>{money(share ?? 0)}</td>
             </tr>
           ))}
         </tbody>

@@ -2,7 +2,16 @@ import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
-import { baselineStanding, bathState, bench, degassing, labelCheck, readingVerdict } from "../../model/words.ts";
+import {
+  baselineStanding,
+  bathState,
+  bench,
+  costStanding,
+  degassing,
+  labelCheck,
+  readingVerdict,
+} from "../../model/words.ts";
+import { bathCostHelpers, bathCosts } from "./bath-costs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
 import { bathInputs, bathName } from "./bath-inputs.ts";
@@ -50,7 +59,16 @@ export const bathsSheet: SheetDefinition = {
       caption: "Baths",
       emptyRows: 1,
       columns: printedFirst(
-        [bathName, bathStateColumn, ...bathInputs, ...bathDose, ...bathStanding, ...bathHelpers],
+        [
+          bathName,
+          bathStateColumn,
+          ...bathInputs,
+          ...bathDose,
+          ...bathStanding,
+          ...bathCosts,
+          ...bathHelpers,
+          ...bathCostHelpers,
+        ],
         printed,
       ),
       signals: [
@@ -71,6 +89,9 @@ export const bathsSheet: SheetDefinition = {
         { column: "degassed", when: { is: degassing.late }, look: "watch" },
         { column: "ageSignal", when: { startsWith: "old" }, look: "watch" },
         { column: "baselineState", when: { is: baselineStanding.differ }, look: "act" },
+        { column: "costOpen", when: { isNot: 0 }, look: "act" },
+        { column: "costState", when: { startsWith: costStanding.provisional }, look: "watch" },
+        { column: "costState", when: { is: costStanding.placed }, look: "good" },
       ],
     },
   ],

@@ -3,6 +3,7 @@ import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { everywhere } from "../../model/everywhere.ts";
 import { between, days, hours, sewerLimits } from "../../model/units-of.ts";
+import { shareBases } from "../../model/words.ts";
 import { peopleTable } from "./people-table.ts";
 
 const fields: readonly FieldDefinition[] = [
@@ -78,6 +79,15 @@ const fields: readonly FieldDefinition[] = [
     limits: between(100, 120),
     initial: everywhere(105),
     help: "Of the theoretical slope.",
+  },
+  {
+    id: "shareBasis",
+    name: "Share.Basis",
+    label: "Share the cost of a bath by",
+    type: "choice",
+    choices: { kind: "fixed", choices: shareBases },
+    initial: everywhere(shareBases[0]),
+    help: "Where the bath says nothing else. One basis for all claims of a bath.",
   },
   {
     id: "weightLight",

@@ -1,13 +1,15 @@
-import { asText, countOfNumbers, sum } from "../../formula/arithmetic.ts";
+import { asText, joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, isBlank, isOver, isUnder } from "../../formula/conditions.ts";
-import { apply } from "../../formula/expression.ts";
-import type { ColumnId } from "../../formula/log-names.ts";
-import { cellAt, matchIn } from "../../formula/lookups.ts";
+import { isBlank, isOver, unequal } from "../../formula/conditions.ts";
+import { smallestWhere, sumWhere } from "../../formula/criteria.ts";
+import { apply, type Expression } from "../../formula/expression.ts";
+import type { ColumnId, Log } from "../../formula/log-names.ts";
+import { cellAt, cellAtOrBlank, matchIn, positionOf } from "../../formula/lookups.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
+import { claimCost, costStanding } from "../../model/words.ts";
 import { statementBaths, statementUse } from "./statement-baths.ts";
 import { statementCounts, statementItems, statementTopUps } from "./statement-lists.ts";
-import { statementShares } from "./statement-shares.ts";
+import { statementAlone, statementShares } from "./statement-shares.ts";
 
 function ofClaim(
   id: string,
@@ -32,6 +34,21 @@ function ofClaim(
       );
     },
   };
+}
+
+/** In the order in which a person would put it right: the claim's own loads first. */
+function standing({ claims, costLines, loads, named, shares }: Log): Expression {
+  const claim = named.statementClaim;
+  const because = (what: string, cell: Expression): Expression => joined(costStanding.provisional, what, cell);
+  const load = smallestWhere(loads, "gapLine", { claim });
+  const share = smallestWhere(shares, "openLine", { claim });
+  const line = smallestWhere(costLines, "gapLine", { claim });
+  const state = cellAtOrBlank(claims.costState, positionOf(claim, claims.claim));
+  return when(unequal(state, claimCost.provisional), when(isBlank(state), "").otherwise(costStanding.placed))
+    .when(isOver(load, 0), because("load ", cellAt(loads.gap, load)))
+    .when(isOver(share, 0), because("bath ", cellAt(shares.bath, share)))
+    .when(isOver(line, 0), because("cost line ", cellAt(costLines.gap, line)))
+    .otherwise(because("load ", named.loadAstray));
 }
 
 const fields: readonly FieldDefinition[] = [
@@ -68,15 +85,24 @@ const fields: readonly FieldDefinition[] = [
     name: "Statement.Cost",
     label: "Cost share",
     type: "money",
-    help: "Sum of the shares below; words as long as one is open.",
-    formula: ({ loads, named, statementShares: { sourceRow, share } }) => {
-      const lines = countOfNumbers(sourceRow);
-      const isOpen = any(isUnder(countOfNumbers(share), lines), isOver(countOfNumbers(loads.statementOrder), lines));
+    help: "Its shares of all baths and what it pays alone; words as long as a share is not worked out.",
+    formula: ({ claims, named, shares }) => {
+      const row = positionOf(named.statementClaim, claims.claim);
+      const isOpen = isOver(sumWhere(shares, "unworked", { claim: named.statementClaim }), 0);
       return blankIf(
-        [isBlank(named.statementClaim), equal(lines, 0)],
-        when(isOpen, "not complete: see below").otherwise(sum(share)),
+        [isBlank(named.statementClaim), isBlank(row)],
+        when(isOpen, "not complete: see below").otherwise(cellAt(claims.cost, row)),
       );
     },
+  },
+  {
+    id: "statementState",
+    name: "Statement.State",
+    label: "Standing",
+    type: "text",
+    help: "Whether every cost is placed to the cent, or why the figures are provisional.",
+    formula: standing,
+    signals: [{ when: { startsWith: costStanding.provisional }, look: "act" }],
   },
   { id: "statementBy", name: "Statement.By", label: "Prepared by", type: "text", help: "Who signs for this page." },
   { id: "statementDate", name: "Statement.Date", label: "Date", type: "date", help: "Day on which it was prepared." },
@@ -92,7 +118,15 @@ export const claimStatementSheet: SheetDefinition = {
   caution:
     "Arithmetic aid: it shows what was logged and what follows from it. It does not prove that a piece is clean, safe or free of lead, nor what it is worth. The label, SDS and permit win. Readings stand as the shop took them, with the meter's drift taken out where a later check showed it.",
   fields,
-  tables: [statementBaths, statementUse, statementTopUps, statementCounts, statementItems, statementShares],
+  tables: [
+    statementBaths,
+    statementUse,
+    statementTopUps,
+    statementCounts,
+    statementItems,
+    statementShares,
+    statementAlone,
+  ],
   arrangement: "stacked",
   tabColor: "#1F4E57",
   pagesWide: 1,

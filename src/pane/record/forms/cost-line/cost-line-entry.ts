@@ -1,6 +1,7 @@
 import { ReceiptAddRegular } from "@fluentui/react-icons/svg/receipt-add";
 
 import { findRow } from "../../../../advice/bath-facts.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
@@ -12,7 +13,10 @@ import { newRow } from "../../new-rows.ts";
 
 function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly Finding[] {
   const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
+  const claim = filled.text("claim");
   if (amount === undefined) return [];
+  if (account === "claims" && claim !== undefined)
+    return [{ tone: "good", text: `Claim ${claim} pays ${money(amount)} alone.` }];
   if (bath === undefined || account === undefined)
     return [
       {
@@ -21,11 +25,8 @@ function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogCon
       },
     ];
   if (account === "shop") return [{ tone: "plain", text: `The shop pays ${money(amount)}: it goes on no claim.` }];
-  const { shareBath, poolTotal } = log.fields;
-  const pool =
-    shareBath === bath && typeof poolTotal === "number"
-      ? ` With it, ${money(poolTotal + amount)} of bath ${bath} is shared out.`
-      : "";
+  const before = bathFacts(log, bath)?.number("pool");
+  const pool = before === undefined ? "" : ` With it, ${money(before + amount)} of bath ${bath} is shared out.`;
   return [{ tone: "good", text: `The claims of bath ${bath} pay ${money(amount)}.${pool}` }];
 }
 
@@ -66,6 +67,7 @@ export const costLineEntry: EntryForm<"cost line"> = {
         field(log, "costLines", "amount"),
         field(log, "costLines", "account", { required: true }),
         field(log, "costLines", "bath"),
+        field(log, "costLines", "claim"),
         field(log, "costLines", "document"),
         field(log, "costLines", "date"),
       ],

@@ -1,0 +1,168 @@
+import { joined, minus, plus, rounded } from "../../formula/arithmetic.ts";
+import { blankIf, when } from "../../formula/choices.ts";
+import { all, equal, isBlank, isFilled, isOver, unequal } from "../../formula/conditions.ts";
+import { countWhere, otherThan, smallestWhere, sumWhere } from "../../formula/criteria.ts";
+import type { Expression } from "../../formula/expression.ts";
+import type { Log } from "../../formula/log-names.ts";
+import { cellAt } from "../../formula/lookups.ts";
+import { columnsOf } from "../../model/columns.ts";
+import type { ComputedColumn } from "../../model/definition.ts";
+import { costStanding, shareBases } from "../../model/words.ts";
+
+const amount = { type: "money", format: "#,##0.00", width: 11 } as const;
+
+const { computed, helper } = columnsOf<"baths">();
+
+/** What the claims of a bath share, unless all its loads were rework. */
+const sharedCost = ({ additions, costLines }: Log, bath: Expression): Expression =>
+  rounded(plus(sumWhere(additions, "cost", { bath, account: "claims" }), sumWhere(costLines, "shared", { bath })), 2);
+
+const shopCost = ({ additions, costLines }: Log, bath: Expression): Expression =>
+  plus(
+    sumWhere(additions, "cost", { bath, account: "shop" }),
+    sumWhere(costLines, "amount", { bath, account: "shop" }),
+  );
+
+/** First row of the bath, in a table of entries, that keeps its cost from being placed. */
+function firstGap(
+  id: string,
+  label: string,
+  help: string,
+  firstOf: (log: Log, bath: Expression) => Expression,
+): ComputedColumn {
+  return helper({ id, label, type: "whole number", format: "0", width: 8, help }, ({ bath }, log) =>
+    blankIf([isBlank(bath)], firstOf(log, bath)),
+  );
+}
+
+/** What the bath cost, who pays it, and what keeps that from being final. */
+export const bathCosts: readonly ComputedColumn[] = [
+  computed(
+    {
+      id: "basisUsed",
+      label: "Cost shared by",
+      type: "text",
+      words: shareBases,
+      width: 19,
+      help: "The bath's own basis, or else the shop's.",
+    },
+    ({ bath, shareBasis }, { named }) =>
+      blankIf([isBlank(bath)], when(isFilled(shareBasis), shareBasis).otherwise(named.shareBasis)),
+  ),
+  computed(
+    {
+      id: "costInAll",
+      label: "Cost in all",
+      ...amount,
+      help: "All additions and cost lines of the bath, whoever pays.",
+    },
+    ({ bath }, { additions, costLines }) =>
+      blankIf(
+        [isBlank(bath)],
+        rounded(plus(sumWhere(additions, "cost", { bath }), sumWhere(costLines, "amount", { bath })), 2),
+      ),
+  ),
+  computed(
+    {
+      id: "costDirect",
+      label: "Of one claim alone",
+      ...amount,
+      help: "Cost lines that name the claim which pays them; they are not shared.",
+    },
+    ({ bath }, { costLines }) => blankIf([isBlank(bath)], rounded(sumWhere(costLines, "alone", { bath }), 2)),
+  ),
+  computed(
+    {
+      id: "pool",
+      label: "To share out",
+      ...amount,
+      help: "On the account of claims, less what one claim pays alone; nothing where the bath had rework and nothing else.",
+    },
+    ({ bath, reworkOnly }, log) =>
+      blankIf([isBlank(bath)], when(equal(reworkOnly, 1), 0).otherwise(sharedCost(log, bath))),
+  ),
+  computed(
+    { id: "costShared", label: "Shared out", ...amount, help: "Sum of the claims' shares." },
+    ({ bath }, { shares }) => blankIf([isBlank(bath)], rounded(sumWhere(shares, "share", { bath }), 2)),
+  ),
+  computed(
+    {
+      id: "costShop",
+      label: "Paid by the shop",
+      ...amount,
+      help: "On the shop's account; all of it where the bath had rework and nothing else.",
+    },
+    ({ bath, reworkOnly }, log) =>
+      blankIf(
+        [isBlank(bath)],
+        rounded(plus(shopCost(log, bath), when(equal(reworkOnly, 1), sharedCost(log, bath)).otherwise(0)), 2),
+      ),
+  ),
+  computed(
+    {
+      id: "costOpen",
+      label: "Not placed, must be 0.00",
+      ...amount,
+      help: "Cost less what claims and shop pay: charged to no one yet.",
+    },
+    ({ bath, costInAll, costDirect, costShared, costShop }) =>
+      blankIf([isBlank(bath)], rounded(minus(costInAll, costDirect, costShared, costShop), 2)),
+  ),
+  computed(
+    {
+      id: "costState",
+      label: "Standing of its cost",
+      type: "text",
+      width: 34,
+      help: "Placed to the cent, or provisional with the first row that keeps it so.",
+    },
+    (
+      { bath, costInAll, costOpen, loadGap, lineGap, additionGap, shareGap },
+      { loads, costLines, additions, shares },
+    ) => {
+      const because = (what: string, gap: Expression): Expression => joined(costStanding.provisional, what, gap);
+      return blankIf(
+        [isBlank(bath), all(equal(costInAll, 0), equal(countWhere(loads, { bath }), 0))],
+        when(isOver(shareGap, 0), because("share of ", cellAt(shares.gap, shareGap)))
+          .when(isOver(loadGap, 0), because("load ", cellAt(loads.gap, loadGap)))
+          .when(isOver(lineGap, 0), because("cost line ", cellAt(costLines.gap, lineGap)))
+          .when(isOver(additionGap, 0), because("addition ", cellAt(additions.gap, additionGap)))
+          .when(unequal(costOpen, 0), joined(costStanding.provisional, "no claim has loads in it"))
+          .otherwise(costStanding.placed),
+      );
+    },
+  ),
+];
+
+export const bathCostHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "reworkOnly",
+      label: "Rework alone",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "1 where every load of the bath was rework: the shop pays it.",
+    },
+    ({ bath }, { loads }) =>
+      blankIf(
+        [isBlank(bath)],
+        when(
+          all(isOver(countWhere(loads, { bath }), 0), equal(countWhere(loads, { bath, rework: otherThan("yes") }), 0)),
+          1,
+        ).otherwise(0),
+      ),
+  ),
+  firstGap("shareGap", "Share open", "Row in Shares that cannot be worked out; 0 for none.", ({ shares }, bath) =>
+    smallestWhere(shares, "gapLine", { bath }),
+  ),
+  firstGap("loadGap", "Load open", "Row in Loads that no share counts; 0 for none.", ({ loads }, bath) =>
+    smallestWhere(loads, "gapLine", { bath }),
+  ),
+  firstGap("lineGap", "Line open", "Row in CostLines that is charged to no one; 0 for none.", ({ costLines }, bath) =>
+    smallestWhere(costLines, "gapLine", { bath }),
+  ),
+  firstGap("additionGap", "Addition open", "Row in Additions without account or price; 0 for none.", (log, bath) =>
+    smallestWhere(log.additions, "gapLine", { bath }),
+  ),
+];
