@@ -114,6 +114,8 @@ export interface LogTables {
     readonly costShop: number;
     readonly costOpen: number;
     readonly costState: string;
+    readonly posted: number;
+    readonly postedOff: number;
     readonly tankRow: number;
     readonly waterRow: number;
     readonly concentrateRow: number;
@@ -489,6 +491,8 @@ export interface LogTables {
     readonly whole: number;
     readonly remainder: number;
     readonly rank: number;
+    readonly posted: number;
+    readonly postedOff: number;
     readonly entered: number;
     readonly firstLoad: number;
     readonly lastLoad: number;
@@ -511,6 +515,7 @@ export interface LogTables {
     readonly document: string;
     readonly amount: number;
     readonly account: "claims" | "shop";
+    readonly kind: "labor" | "energy" | "water" | "supplies" | "disposal" | "other";
     readonly claim: string;
     readonly check: string;
     readonly bathRow: number;
@@ -614,6 +619,34 @@ export interface LogTables {
     readonly line: number;
     readonly sourceRow: number;
   };
+  readonly closedMonths: {
+    readonly month: number;
+    readonly closedAt: number;
+    readonly closedBy: string;
+    readonly reopenedAt: number;
+    readonly reopenedBy: string;
+    readonly why: string;
+  };
+  readonly journal: {
+    readonly posting: string;
+    readonly date: number;
+    readonly month: string;
+    readonly document: string;
+    readonly code: string;
+    readonly accountName: string;
+    readonly use: "claims" | "shop" | "concentrate" | "water" | "labor" | "energy" | "supplies" | "disposal" | "other";
+    readonly claim: string;
+    readonly bath: string;
+    readonly text: string;
+    readonly quantity: number;
+    readonly unit: string;
+    readonly debit: number;
+    readonly credit: number;
+    readonly postedBy: string;
+    readonly postedAt: number;
+    readonly reverses: string;
+    readonly why: string;
+  };
   readonly whatIfCard: {
     readonly temperature: number;
     readonly baselineThere: number;
@@ -646,6 +679,11 @@ export interface LogTables {
     readonly initials: string;
     readonly name: string;
     readonly note: string;
+  };
+  readonly ledger: {
+    readonly use: "claims" | "shop" | "concentrate" | "water" | "labor" | "energy" | "supplies" | "disposal" | "other";
+    readonly code: string;
+    readonly name: string;
   };
   readonly noteLines: {
     readonly topic: string;
@@ -688,8 +726,13 @@ export interface LogFields {
   readonly statementJob: string;
   readonly statementCost: number;
   readonly statementState: string;
+  readonly statementPosted: number;
+  readonly statementOff: number;
   readonly statementBy: string;
   readonly statementDate: number;
+  readonly journalDebit: number;
+  readonly journalCredit: number;
+  readonly journalDifference: number;
   readonly whatIfVolume: number;
   readonly whatIfConcentrate: string;
   readonly whatIfBath: string;

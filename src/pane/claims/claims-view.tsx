@@ -5,6 +5,7 @@ import { rowFacts } from "../../advice/bath-facts.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { costStanding } from "../../joblog/model/words.ts";
+import { BooksView } from "../books/books-view.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { EntryFormView } from "../record/entry-form-view.tsx";
@@ -74,6 +75,7 @@ function ClaimsPage({
       {result === undefined ? null : <BathHistory log={log} bath={result.bath} />}
       <StatementCard log={log} />
       <HandOffCard />
+      <BooksView context={context} refresh={refresh} />
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import { joined, minus, plus, rounded } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { all, equal, isBlank, isFilled, isOver, unequal } from "../../formula/conditions.ts";
+import { all, equal, isBlank, isFilled, isNoNumber, isOver, unequal } from "../../formula/conditions.ts";
 import { countWhere, otherThan, smallestWhere, sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log } from "../../formula/log-names.ts";
@@ -131,6 +131,42 @@ export const bathCosts: readonly ComputedColumn[] = [
           .otherwise(costStanding.placed),
       );
     },
+  ),
+];
+
+/** What the journal has of the bath, against what the log says now. */
+export const bathPosted: readonly ComputedColumn[] = [
+  computed(
+    {
+      id: "posted",
+      label: "Posted",
+      ...amount,
+      help: "What the journal charged for the bath, less what was reversed.",
+    },
+    ({ bath }, { journal }) =>
+      blankIf(
+        [isBlank(bath), equal(countWhere(journal, { bath }), 0)],
+        rounded(
+          minus(
+            plus(
+              sumWhere(journal, "debit", { bath, use: "claims" }),
+              sumWhere(journal, "debit", { bath, use: "shop" }),
+            ),
+            sumWhere(journal, "credit", { bath, use: "claims" }),
+            sumWhere(journal, "credit", { bath, use: "shop" }),
+          ),
+          2,
+        ),
+      ),
+  ),
+  computed(
+    {
+      id: "postedOff",
+      label: "Changed since posted",
+      ...amount,
+      help: "Cost now, less what was posted. Reverse and post again where it is not 0.00.",
+    },
+    ({ costInAll, posted }) => blankIf([isNoNumber(posted), equal(posted, 0)], rounded(minus(costInAll, posted), 2)),
   ),
 ];
 

@@ -11,7 +11,7 @@ import {
   labelCheck,
   readingVerdict,
 } from "../../model/words.ts";
-import { bathCostHelpers, bathCosts } from "./bath-costs.ts";
+import { bathCostHelpers, bathCosts, bathPosted } from "./bath-costs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
 import { bathInputs, bathName } from "./bath-inputs.ts";
@@ -66,6 +66,7 @@ export const bathsSheet: SheetDefinition = {
           ...bathDose,
           ...bathStanding,
           ...bathCosts,
+          ...bathPosted,
           ...bathHelpers,
           ...bathCostHelpers,
         ],
@@ -89,6 +90,7 @@ export const bathsSheet: SheetDefinition = {
         { column: "degassed", when: { is: degassing.late }, look: "watch" },
         { column: "ageSignal", when: { startsWith: "old" }, look: "watch" },
         { column: "baselineState", when: { is: baselineStanding.differ }, look: "act" },
+        { column: "postedOff", when: { isNot: 0 }, look: "act" },
         { column: "costOpen", when: { isNot: 0 }, look: "act" },
         { column: "costState", when: { startsWith: costStanding.provisional }, look: "watch" },
         { column: "costState", when: { is: costStanding.placed }, look: "good" },

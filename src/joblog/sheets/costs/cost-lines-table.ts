@@ -1,12 +1,13 @@
 import { joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { all, is, isBlank, isFilled, isNoNumber, isNumber } from "../../formula/conditions.ts";
+import { all, is, isBlank, isFilled, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
+import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { positionOf } from "../../formula/lookups.ts";
 import { columnsOf, dateInput, keyInput, moneyInput, textInput, wordInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
 import { between } from "../../model/units-of.ts";
-import { accounts } from "../../model/words.ts";
+import { accounts, costKinds } from "../../model/words.ts";
 import { costLineStatement } from "../statement/statement-keys.ts";
 import { gapLine } from "./gap-line.ts";
 
@@ -56,6 +57,13 @@ export const costLines: TableDefinition = {
       width: 9,
       help: "The shop's own mistakes go to the shop, never to a claim.",
     }),
+    wordInput({
+      id: "kind",
+      label: "Kind",
+      words: costKinds,
+      width: 10,
+      help: "What it was for; blank counts as other. The claim statement and the journal go by it.",
+    }),
     keyInput({
       id: "claim",
       label: "One claim alone",
@@ -71,12 +79,16 @@ export const costLines: TableDefinition = {
         width: 26,
         help: "Why nobody is charged with the line; blank where someone is.",
       },
-      ({ amount, account, bath, bathRow, claim, claimRow, what }) =>
+      ({ amount, account, bath, bathRow, claim, claimRow, kind, what }, { additions }) =>
         blankIf(
           [all(isBlank(amount), isBlank(what))],
           when(isNoNumber(amount), "amount is no number")
             .when(isBlank(account), "account missing")
             .when(all(isFilled(bath), isBlank(bathRow)), "bath not on Baths")
+            .when(
+              all(is(kind, "water"), isFilled(bath), isOver(sumWhere(additions, "cost", { bath, kind: "water" }), 0)),
+              "water is priced in Additions too",
+            )
             .when(is(account, "shop"), "")
             .when(all(isFilled(claim), isBlank(claimRow)), "claim not on Job")
             .when(all(isBlank(bath), isBlank(claim)), "bath missing")
@@ -123,7 +135,7 @@ export const costLines: TableDefinition = {
     gapLine<"costLines">(({ gap }, log) => [gap, log.costLines.gap]),
     costLineStatement,
   ],
-  signals: ["amount", "account", "bath", "claim"].map((beginning) => ({
+  signals: ["amount", "account", "bath", "claim", "water"].map((beginning) => ({
     column: "check",
     when: { startsWith: beginning },
     look: "act",

@@ -199,6 +199,46 @@ const steps: readonly ComputedColumn[] = [
   ),
 ];
 
+/** What the journal charged the claim for the bath, against what the log says now. */
+const posted: readonly ComputedColumn[] = [
+  computed(
+    {
+      id: "posted",
+      label: "Posted",
+      type: "money",
+      format: "#,##0.00",
+      width: 11,
+      help: "What the journal charged the claim for this bath, less what was reversed; blank where the bath is not posted.",
+    },
+    ({ bath, claim, bathRow }, { baths, journal }) => {
+      const its: Where<"journal"> = { bath, claim, use: "claims" };
+      const { posted: ofBath } = rowAt(baths, bathRow);
+      return blankIf(
+        [isBlank(bathRow)],
+        blankIf(
+          [isNoNumber(ofBath), equal(ofBath, 0)],
+          rounded(minus(sumWhere(journal, "debit", its), sumWhere(journal, "credit", its)), 2),
+        ),
+      );
+    },
+  ),
+  computed(
+    {
+      id: "postedOff",
+      label: "Changed since posted",
+      type: "money",
+      format: "#,##0.00",
+      width: 11,
+      help: "What the claim pays for this bath now, less what was posted.",
+    },
+    ({ bath, claim, posted: before, share }, { costLines }) =>
+      blankIf(
+        [isNoNumber(before), isNoNumber(share)],
+        rounded(minus(plus(share, sumWhere(costLines, "alone", { bath, claim })), before), 2),
+      ),
+  ),
+];
+
 /** Who was in the bath in what order. */
 const order: readonly ComputedColumn[] = [
   computed(
@@ -350,8 +390,9 @@ export const shares: TableDefinition = {
   name: "Shares",
   caption: "Each claim's share of each bath, and who was in it in what order",
   emptyRows: 3,
-  columns: printedFirst([...inputs, ...steps, ...order, check, ...helpers], printed),
+  columns: printedFirst([...inputs, ...steps, ...posted, ...order, check, ...helpers], printed),
   signals: [
+    { column: "postedOff", when: { isNot: 0 }, look: "act" },
     { column: "check", when: { startsWith: otherUnits }, look: "watch" },
     ...["bath", "claim", "listed", "units"].map((beginning) => ({
       column: "check",

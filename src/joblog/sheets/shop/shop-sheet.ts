@@ -4,6 +4,7 @@ import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts
 import { everywhere } from "../../model/everywhere.ts";
 import { between, days, hours, sewerLimits } from "../../model/units-of.ts";
 import { shareBases } from "../../model/words.ts";
+import { ledgerTable } from "./ledger-table.ts";
 import { peopleTable } from "./people-table.ts";
 
 const fields: readonly FieldDefinition[] = [
@@ -163,7 +164,7 @@ export const shopSheet: SheetDefinition = {
     "Limits that the log holds readings, meters and releases to. Every default is common practice where no source is named: set your own.",
   caution: cautionsOfSheet("shop"),
   fields,
-  tables: [peopleTable],
+  tables: [peopleTable, ledgerTable],
   arrangement: "stacked",
   tabColor: "#3E6B73",
   pagesWide: 1,

@@ -1,7 +1,7 @@
-import { asText, joined } from "../../formula/arithmetic.ts";
+import { asText, joined, minus, rounded } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { isBlank, isOver, unequal } from "../../formula/conditions.ts";
-import { smallestWhere, sumWhere } from "../../formula/criteria.ts";
+import { equal, isBlank, isNoNumber, isOver, unequal } from "../../formula/conditions.ts";
+import { countWhere, smallestWhere, sumWhere, type Where } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
 import type { ColumnId, Log } from "../../formula/log-names.ts";
 import { cellAt, cellAtOrBlank, matchIn, positionOf } from "../../formula/lookups.ts";
@@ -103,6 +103,33 @@ const fields: readonly FieldDefinition[] = [
     help: "Whether every cost is placed to the cent, or why the figures are provisional.",
     formula: standing,
     signals: [{ when: { startsWith: costStanding.provisional }, look: "act" }],
+  },
+  {
+    id: "statementPosted",
+    name: "Statement.Posted",
+    label: "Posted so far",
+    type: "money",
+    help: "What the journal charged this claim, less what was reversed; blank where nothing was.",
+    formula: ({ journal, named }) => {
+      const its: Where<"journal"> = { claim: named.statementClaim, use: "claims" };
+      return blankIf(
+        [isBlank(named.statementClaim), equal(countWhere(journal, its), 0)],
+        rounded(minus(sumWhere(journal, "debit", its), sumWhere(journal, "credit", its)), 2),
+      );
+    },
+  },
+  {
+    id: "statementOff",
+    name: "Statement.Off",
+    label: "Changed since posted",
+    type: "money",
+    help: "Of the baths that were posted: what the claim pays now, less what was posted.",
+    formula: ({ named, shares }) =>
+      blankIf(
+        [isNoNumber(named.statementPosted)],
+        rounded(sumWhere(shares, "postedOff", { claim: named.statementClaim }), 2),
+      ),
+    signals: [{ when: { isNot: 0 }, look: "act" }],
   },
   { id: "statementBy", name: "Statement.By", label: "Prepared by", type: "text", help: "Who signs for this page." },
   { id: "statementDate", name: "Statement.Date", label: "Date", type: "date", help: "Day on which it was prepared." },
