@@ -6,7 +6,7 @@ export const closedMonthsTable: TableDefinition = {
   id: "closedMonths",
   name: "ClosedMonths",
   caption: "Months closed and reopened",
-  emptyRows: 1,
+  emptyRows: 6,
   columns: [
     dateInput({ id: "month", label: "Month", width: 10, required: true, help: "First day of the month." }),
     momentInput({

@@ -40,6 +40,6 @@ export const journalSheet: SheetDefinition = {
   tables: [closedMonthsTable, journalTable],
   arrangement: "stacked",
   tabColor: "#6B6B6B",
-  pagesWide: 1,
+  pagesWide: 2,
   orientation: "landscape",
 };
