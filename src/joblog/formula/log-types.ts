@@ -9,6 +9,10 @@ export interface LogTables {
     readonly adjuster: string;
     readonly arrived: number;
     readonly note: string;
+    readonly policy: string;
+    readonly owner: string;
+    readonly lossAddress: string;
+    readonly lossDate: number;
     readonly cost: number;
     readonly costState: "placed" | "provisional";
   };
@@ -136,6 +140,12 @@ export interface LogTables {
     readonly loadGap: number;
     readonly lineGap: number;
     readonly additionGap: number;
+    readonly upToConcentrate: number;
+    readonly upToWater: number;
+    readonly upToLabor: number;
+    readonly upToEnergy: number;
+    readonly upToSupplies: number;
+    readonly upToDisposal: number;
   };
   readonly benchTests: {
     readonly id: string;
@@ -606,6 +616,22 @@ export interface LogTables {
     readonly line: number;
     readonly sourceRow: number;
   };
+  readonly statementCharges: {
+    readonly what: string;
+    readonly concentrate: number;
+    readonly water: number;
+    readonly labor: number;
+    readonly energy: number;
+    readonly supplies: number;
+    readonly disposal: number;
+    readonly other: number;
+    readonly total: number;
+    readonly line: number;
+    readonly isPart: number;
+    readonly shareRow: number;
+    readonly bathRow: number;
+    readonly share: number;
+  };
   readonly statementAlone: {
     readonly id: string;
     readonly what: string;
@@ -718,18 +744,27 @@ export interface LogFields {
   readonly costOpen: string;
   readonly loadAstray: string;
   readonly statementClaim: string;
+  readonly statementLetterhead: string;
+  readonly statementInvoice: string;
+  readonly statementFrom: number;
+  readonly statementUntil: number;
+  readonly statementOwner: string;
+  readonly statementPolicy: string;
+  readonly statementAddress: string;
+  readonly statementLossDate: number;
   readonly statementLoss: string;
   readonly statementInsurer: string;
   readonly statementAdjuster: string;
   readonly statementArrived: number;
-  readonly statementShop: string;
   readonly statementJob: string;
   readonly statementCost: number;
+  readonly statementCurrency: string;
   readonly statementState: string;
   readonly statementPosted: number;
   readonly statementOff: number;
   readonly statementBy: string;
   readonly statementDate: number;
+  readonly statementAccepted: string;
   readonly journalDebit: number;
   readonly journalCredit: number;
   readonly journalDifference: number;
@@ -747,6 +782,10 @@ export interface LogFields {
   readonly dropTried: number;
   readonly builderTried: string;
   readonly alkalinityTried: number;
+  readonly shopAddress: string;
+  readonly shopPhone: string;
+  readonly shopLicense: string;
+  readonly currency: string;
   readonly usualDrop: number;
   readonly readingHours: number;
   readonly bathLife: number;

@@ -3,11 +3,11 @@ import { blankIf, when } from "../../formula/choices.ts";
 import { all, equal, isBlank, isFilled, isNoNumber, isOver, unequal } from "../../formula/conditions.ts";
 import { countWhere, otherThan, smallestWhere, sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
-import type { Log } from "../../formula/log-names.ts";
+import type { Log, Row } from "../../formula/log-names.ts";
 import { cellAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { costStanding, shareBases } from "../../model/words.ts";
+import { type additionKinds, type costKinds, costStanding, shareBases } from "../../model/words.ts";
 
 const amount = { type: "money", format: "#,##0.00", width: 11 } as const;
 
@@ -132,6 +132,32 @@ export const bathCosts: readonly ComputedColumn[] = [
       );
     },
   ),
+];
+
+const kindHelp = "What the claims share up to this kind, in the order of the statement's columns.";
+
+/** Running sums, so that the parts of a share, each the difference of two rounded ones, add up to it to the cent. */
+function upTo(id: string, label: string, amountOf: (row: Row<"baths">, log: Log) => Expression): ComputedColumn {
+  return helper({ id, label, ...amount, help: kindHelp }, (row, log) =>
+    blankIf([isNoNumber(row.pool)], when(equal(row.pool, 0), 0).otherwise(rounded(amountOf(row, log), 2))),
+  );
+}
+
+const sharedLines = ({ costLines }: Log, { bath }: Row<"baths">, kind: (typeof costKinds)[number]): Expression =>
+  sumWhere(costLines, "shared", { bath, kind });
+
+const poured = ({ additions }: Log, { bath }: Row<"baths">, kind: (typeof additionKinds)[number]): Expression =>
+  sumWhere(additions, "cost", { bath, kind, account: "claims" });
+
+export const bathCostKinds: readonly ComputedColumn[] = [
+  upTo("upToConcentrate", "Up to concentrate", (row, log) => poured(log, row, "concentrate")),
+  upTo("upToWater", "Up to water", (row, log) =>
+    plus(row.upToConcentrate, poured(log, row, "water"), sharedLines(log, row, "water")),
+  ),
+  upTo("upToLabor", "Up to labor", (row, log) => plus(row.upToWater, sharedLines(log, row, "labor"))),
+  upTo("upToEnergy", "Up to energy", (row, log) => plus(row.upToLabor, sharedLines(log, row, "energy"))),
+  upTo("upToSupplies", "Up to supplies", (row, log) => plus(row.upToEnergy, sharedLines(log, row, "supplies"))),
+  upTo("upToDisposal", "Up to disposal", (row, log) => plus(row.upToSupplies, sharedLines(log, row, "disposal"))),
 ];
 
 /** What the journal has of the bath, against what the log says now. */

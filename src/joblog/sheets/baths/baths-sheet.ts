@@ -11,7 +11,7 @@ import {
   labelCheck,
   readingVerdict,
 } from "../../model/words.ts";
-import { bathCostHelpers, bathCosts, bathPosted } from "./bath-costs.ts";
+import { bathCostHelpers, bathCostKinds, bathCosts, bathPosted } from "./bath-costs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
 import { bathInputs, bathName } from "./bath-inputs.ts";
@@ -69,6 +69,7 @@ export const bathsSheet: SheetDefinition = {
           ...bathPosted,
           ...bathHelpers,
           ...bathCostHelpers,
+          ...bathCostKinds,
         ],
         printed,
       ),

@@ -25,6 +25,10 @@ export const claimsTable: TableDefinition = {
       width: 11,
       help: "Anything the file should say, such as old paint or lead suspected.",
     }),
+    textInput({ id: "policy", label: "Policy", width: 14, help: "Number of the policy." }),
+    textInput({ id: "owner", label: "Owner", width: 14, help: "Whose contents they are." }),
+    textInput({ id: "lossAddress", label: "Loss address", width: 20, help: "Where the loss was." }),
+    dateInput({ id: "lossDate", label: "Loss date", width: 11, help: "Day of the loss." }),
     computed(
       {
         id: "cost",

@@ -1,8 +1,8 @@
 import {
   dateInput,
   keyInput,
-  moneyInput,
   momentInput,
+  moneyInput,
   numberInput,
   textInput,
   wordInput,

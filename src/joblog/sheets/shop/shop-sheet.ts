@@ -9,6 +9,35 @@ import { peopleTable } from "./people-table.ts";
 
 const fields: readonly FieldDefinition[] = [
   {
+    id: "shopAddress",
+    name: "Shop.Address",
+    label: "Address",
+    type: "text",
+    help: "Printed on the claim statement, in one line.",
+  },
+  {
+    id: "shopPhone",
+    name: "Shop.Phone",
+    label: "Phone or mail",
+    type: "text",
+    help: "Printed on the claim statement.",
+  },
+  {
+    id: "shopLicense",
+    name: "Shop.License",
+    label: "License or registration",
+    type: "text",
+    help: "Printed on the claim statement, where the state or the insurer asks for one.",
+  },
+  {
+    id: "currency",
+    name: "Shop.Currency",
+    label: "Currency",
+    type: "text",
+    initial: { US: "USD", metric: "EUR", imperial: "GBP" },
+    help: "Three letters, as ISO 4217 has them. Every amount of the log is in it.",
+  },
+  {
     id: "usualDrop",
     name: "Drop.Usual",
     label: "Drop allowed, pH",

@@ -1,13 +1,14 @@
-import { asText, joined, minus, rounded } from "../../formula/arithmetic.ts";
+import { asText, joined, minus, rounded, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNoNumber, isOver, unequal } from "../../formula/conditions.ts";
-import { countWhere, smallestWhere, sumWhere, type Where } from "../../formula/criteria.ts";
+import { above, countWhere, largestWhere, smallestWhere, sumWhere, type Where } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
 import type { ColumnId, Log } from "../../formula/log-names.ts";
 import { cellAt, cellAtOrBlank, matchIn, positionOf } from "../../formula/lookups.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { claimCost, costStanding } from "../../model/words.ts";
 import { statementBaths, statementUse } from "./statement-baths.ts";
+import { statementCharges } from "./statement-charges.ts";
 import { statementCounts, statementItems, statementTopUps } from "./statement-lists.ts";
 import { statementAlone, statementShares } from "./statement-shares.ts";
 
@@ -31,6 +32,23 @@ function ofClaim(
       return blankIf(
         [isBlank(named.statementClaim)],
         when(apply("ISNA", row), "").when(isBlank(cell), "").otherwise(cell),
+      );
+    },
+  };
+}
+
+function loadDay(id: string, name: string, label: string, help: string, end: typeof smallestWhere): FieldDefinition {
+  return {
+    id,
+    name,
+    label,
+    type: "date",
+    help,
+    formula: ({ loads, named }) => {
+      const its: Where<"loads"> = { claim: named.statementClaim, when: above(0) };
+      return blankIf(
+        [isBlank(named.statementClaim), equal(countWhere(loads, its), 0)],
+        wholePart(end(loads, "when", its)),
       );
     },
   };
@@ -60,18 +78,34 @@ const fields: readonly FieldDefinition[] = [
     choices: { kind: "column", table: "claims", column: "claim" },
     help: "Everything below is worked out for this claim.",
   },
+  {
+    id: "statementLetterhead",
+    name: "Statement.Letterhead",
+    label: "Shop",
+    type: "text",
+    help: "From the sheets Job and Shop.",
+    formula: ({ named }) => {
+      const also = (value: Expression): Expression => when(isBlank(value), "").otherwise(joined(" · ", value));
+      return joined(named.shop, also(named.shopAddress), also(named.shopPhone), also(named.shopLicense));
+    },
+  },
+  {
+    id: "statementInvoice",
+    name: "Statement.Invoice",
+    label: "Invoice number",
+    type: "text",
+    help: "Of your own books.",
+  },
+  loadDay("statementFrom", "Statement.From", "Period from", "Day of the claim's first load.", smallestWhere),
+  loadDay("statementUntil", "Statement.Until", "Period until", "Day of the claim's last load.", largestWhere),
+  ofClaim("statementOwner", "Statement.Owner", "Owner", "owner", "From the Job sheet."),
+  ofClaim("statementPolicy", "Statement.Policy", "Policy", "policy", "From the Job sheet."),
+  ofClaim("statementAddress", "Statement.Address", "Loss address", "lossAddress", "From the Job sheet."),
+  ofClaim("statementLossDate", "Statement.LossDate", "Loss date", "lossDate", "From the Job sheet.", "date"),
   ofClaim("statementLoss", "Statement.Loss", "Loss", "loss", "From the Job sheet."),
   ofClaim("statementInsurer", "Statement.Insurer", "Insurer", "insurer", "From the Job sheet."),
   ofClaim("statementAdjuster", "Statement.Adjuster", "Adjuster", "adjuster", "From the Job sheet."),
   ofClaim("statementArrived", "Statement.Arrived", "Arrived", "arrived", "From the Job sheet.", "date"),
-  {
-    id: "statementShop",
-    name: "Statement.Shop",
-    label: "Shop",
-    type: "text",
-    help: "From the Job sheet.",
-    formula: ({ named }) => asText(named.shop),
-  },
   {
     id: "statementJob",
     name: "Statement.Job",
@@ -94,6 +128,14 @@ const fields: readonly FieldDefinition[] = [
         when(isOpen, "not complete: see below").otherwise(cellAt(claims.cost, row)),
       );
     },
+  },
+  {
+    id: "statementCurrency",
+    name: "Statement.Currency",
+    label: "All amounts in",
+    type: "text",
+    help: "From the sheet Shop.",
+    formula: ({ named }) => asText(named.currency),
   },
   {
     id: "statementState",
@@ -133,6 +175,13 @@ const fields: readonly FieldDefinition[] = [
   },
   { id: "statementBy", name: "Statement.By", label: "Prepared by", type: "text", help: "Who signs for this page." },
   { id: "statementDate", name: "Statement.Date", label: "Date", type: "date", help: "Day on which it was prepared." },
+  {
+    id: "statementAccepted",
+    name: "Statement.Accepted",
+    label: "Accepted by, date",
+    type: "text",
+    help: "Signed by the owner or the adjuster.",
+  },
 ];
 
 /** One printed page for the claim's file. */
@@ -152,6 +201,7 @@ export const claimStatementSheet: SheetDefinition = {
     statementCounts,
     statementItems,
     statementShares,
+    statementCharges,
     statementAlone,
   ],
   arrangement: "stacked",
