@@ -88,7 +88,7 @@ describe("posting a bath", () => {
   });
 
   it("waits until the bath is changed out and its cost is placed", async () => {
-    const open = await workedOut(weekWith({}, { baths: weekBaths.map(({ closed: _, ...bath }) => bath) }));
+    const open = await workedOut(weekWith({}, { baths: weekBaths.map((bath) => ({ ...bath, closed: undefined })) }));
     expect(whyNot(bathPosting(open, shared, poster))).toMatch(/still open/);
     const gap = await closedWeek({
       costLines: [...weekCostLines, { id: "C31", bath: shared, what: "Labor", amount: 5 }],
