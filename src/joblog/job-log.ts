@@ -7,6 +7,7 @@ import { chartsSheet } from "./sheets/charts/charts-sheet.ts";
 import { costsSheet } from "./sheets/costs/costs-sheet.ts";
 import { itemsSheet } from "./sheets/items/items-sheet.ts";
 import { jobSheet } from "./sheets/job/job-sheet.ts";
+import { journalSheet } from "./sheets/journal/journal-sheet.ts";
 import { loadsSheet } from "./sheets/loads/loads-sheet.ts";
 import { meterSheet } from "./sheets/meter/meter-sheet.ts";
 import { notesSheet } from "./sheets/notes/notes-sheet.ts";
@@ -38,6 +39,7 @@ export const jobLog: LogDefinition = {
     releaseSheet,
     costsSheet,
     claimStatementSheet,
+    journalSheet,
     whatIfSheet,
     shopSheet,
     notesSheet,

@@ -26,6 +26,28 @@ export const closeReasons = [
 ] as const;
 export const shareBases = ["baskets", "soil-weighted baskets", "basket-minutes"] as const;
 
+/** What a cost line was for. */
+export const costKinds = ["labor", "energy", "water", "supplies", "disposal", "other"] as const;
+
+/** What a line of the journal is about: who pays, or where the cost came from. Each has an account of the shop's books. */
+export const ledgerUses = [
+  "claims",
+  "shop",
+  "concentrate",
+  "water",
+  "labor",
+  "energy",
+  "supplies",
+  "disposal",
+  "other",
+] as const;
+
+/** How far the cost of a bath is placed; a provisional one says after the colon why. */
+export const costStanding = { placed: "placed to the cent", provisional: "provisional: " } as const;
+
+/** Whether what a claim pays can still change. */
+export const claimCost = { placed: "placed", provisional: "provisional" } as const;
+
 export const yesNo = ["yes", "no"] as const;
 export const soilGrades = ["light", "medium", "heavy"] as const;
 export const routes = ["bath", "hand", "specialist", "none"] as const;

@@ -1,4 +1,5 @@
 import { bathFacts } from "../../advice/bath-values.ts";
+import { closedOn } from "../../advice/books/closed-months.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Cells, InputColumn, RowValue } from "../../joblog/model/definition.ts";
@@ -59,6 +60,8 @@ function impossible(cells: Cells, log: LogSnapshot, now: number): readonly strin
   const { when, bath } = cells;
   if (typeof when !== "number") return [];
   if (when > now + clockSlack) return ["the date is still to come"];
+  const inBooks = closedOn(log, when);
+  if (inBooks !== undefined) return [inBooks];
   const facts = bathFacts(log, bath === undefined ? undefined : String(bath));
   const [opened, closed] = [facts?.number("opened"), facts?.number("closed")];
   if (opened !== undefined && when < opened) return [`the date is before the bath ${String(bath)} was opened`];

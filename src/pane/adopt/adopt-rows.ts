@@ -1,3 +1,4 @@
+import { missingShares } from "../../advice/share-rows.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { NewRow } from "../../joblog/model/definition.ts";
 import type { Cells } from "../../joblog/model/definition.ts";
@@ -26,6 +27,8 @@ export interface Adoption {
   readonly listed: readonly ListedRow[];
   /** Claims and baths that the log gets first. */
   readonly before: readonly NewName[];
+  /** Rows in Shares of claims that come into a bath by the taken loads. */
+  readonly shares: ReturnType<typeof missingShares>;
 }
 
 const minute = 1 / 1440;
@@ -100,5 +103,6 @@ export function adoptRows(
     taken: taken.map(({ number, cells }) => ({ number, cells: { ...cells, id: cells.id ?? idOf.get(number) } })),
     listed,
     before: newNames(taken, answers, log),
+    shares: answers.table === "loads" ? missingShares(log, taken) : [],
   };
 }

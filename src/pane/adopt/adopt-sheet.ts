@@ -20,12 +20,12 @@ export interface AdoptInput {
 
 const counted = (count: number): string => `${String(count)} ${count === 1 ? "row" : "rows"}`;
 
-/** Writes a sheet's rows to the log, the claims and baths that they name first. Cancelled, it leaves whole rows. */
+/** Writes a sheet's rows to the log, the claims and baths that they name first, and the shares of new claims in a bath. Cancelled, it leaves whole rows. */
 export const adoptSheet: Action<AdoptInput, undefined> = {
   name: "Adopt a sheet you already have",
   icon: TableEditRegular,
   needs: "log",
-  run: async ({ table, adoption: { taken, before }, batchRows = usualBatch, onWritten }, work = {}) => {
+  run: async ({ table, adoption: { taken, before, shares }, batchRows = usualBatch, onWritten }, work = {}) => {
     for (let done = 0; done < taken.length; done += batchRows) {
       const batch = taken.slice(done, done + batchRows).map(({ cells }) => ({ table, row: cells }));
       await announce(work, {
@@ -37,7 +37,10 @@ export const adoptSheet: Action<AdoptInput, undefined> = {
         work,
         `Cancelled: ${counted(done)} of ${String(taken.length)} are in the log, each of them whole.`,
       );
-      const receipt = await editLog({ rows: done === 0 ? [...before, ...batch] : batch, idsAsGiven: true });
+      const receipt = await editLog({
+        rows: done === 0 ? [...before, ...shares, ...batch] : batch,
+        idsAsGiven: true,
+      });
       onWritten(done + batch.length, receipt);
     }
     return undefined;

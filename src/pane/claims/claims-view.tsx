@@ -1,7 +1,11 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 
+import { rowFacts } from "../../advice/bath-facts.ts";
 import type { LogContext } from "../../advice/log-context.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { costStanding } from "../../joblog/model/words.ts";
+import { BooksView } from "../books/books-view.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { useWorkedOut } from "../controls/use-worked-out.ts";
@@ -22,17 +26,29 @@ interface Props {
 }
 
 interface PageProps extends Props {
+  /** The bath whose shares are shown. */
+  readonly shown: string | undefined;
+  readonly onBath: (bath: string) => void;
   readonly recorded: LastEntry | undefined;
   readonly returned: boolean;
   readonly onCostLine: () => void;
   readonly onTakenBack: (entry: LastEntry) => Promise<void>;
 }
 
-function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenBack }: PageProps): React.JSX.Element {
+function ClaimsPage({
+  context,
+  refresh,
+  shown,
+  onBath,
+  recorded,
+  returned,
+  onCostLine,
+  onTakenBack,
+}: PageProps): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
-  const { log, bath } = context;
-  const { answer: result, waiting } = useWorkedOut(() => shareResult(log));
+  const { log } = context;
+  const { answer: result, waiting } = useWorkedOut(() => (shown === undefined ? undefined : shareResult(log, shown)));
   const Icon = costLineEntry.icon;
   return (
     <section className={page.page} aria-label="Claims">
@@ -48,10 +64,10 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
           <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
         </>
       )}
-      {bath === undefined ? (
+      {shown === undefined ? (
         <p className={page.quiet}>No bath is in the log yet. Record a charge first.</p>
       ) : (
-        <ShareCard log={log} bath={bath} refresh={refresh} />
+        <ShareCard log={log} bath={shown} onBath={onBath} refresh={refresh} />
       )}
       {waiting === undefined ? null : <p className={page.quiet}>{waiting}</p>}
       {result === undefined || waiting !== undefined ? null : <ShareTable result={result} />}
@@ -61,8 +77,17 @@ function ClaimsPage({ context, refresh, recorded, returned, onCostLine, onTakenB
       {result === undefined ? null : <BathHistory log={log} bath={result.bath} />}
       <StatementCard log={log} />
       <HandOffCard />
+      <BooksView context={context} refresh={refresh} />
     </section>
   );
+}
+
+/** The first bath whose cost is not placed to the cent. */
+function firstOpen({ rows }: LogSnapshot): string | undefined {
+  return rows.baths
+    .map(rowFacts)
+    .find((bath) => bath.text("costState")?.startsWith(costStanding.provisional) === true)
+    ?.text("bath");
 }
 
 /** Cost by claim to the cent, what nobody bears yet, and the papers for the claim's file. */
@@ -71,6 +96,8 @@ export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
   const [recorded, setRecorded] = useState<LastEntry>();
   const [taken, setTaken] = useState<LastEntry>();
   const [returned, setReturned] = useState(false);
+  const [chosen, setChosen] = useState<string>();
+  const shown = chosen ?? firstOpen(context.log) ?? context.bath;
   const close = (): void => {
     setTaken(undefined);
     setReturned(true);
@@ -81,6 +108,8 @@ export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
       <ClaimsPage
         context={context}
         refresh={refresh}
+        shown={shown}
+        onBath={setChosen}
         recorded={recorded}
         returned={returned}
         onCostLine={() => {
@@ -95,11 +124,10 @@ export function ClaimsView({ context, refresh }: Props): React.JSX.Element {
       />
     );
   }
-  const { shareBath } = context.log.fields;
   return (
     <EntryFormView
       form={costLineEntry}
-      context={{ ...context, ...(shareBath === undefined ? {} : { bath: String(shareBath) }) }}
+      context={{ ...context, ...(shown === undefined ? {} : { bath: shown }) }}
       reopened={taken?.values}
       back="Claims"
       onBack={close}

@@ -10,19 +10,20 @@ import { FindingsList } from "../controls/findings-list.tsx";
 import { useAttempt } from "../controls/use-attempt.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { shareBath } from "./share-bath.ts";
-import { sharePlan } from "./share-plan.ts";
+import { basisOf, sharePlan } from "./share-plan.ts";
 
 interface Props {
   readonly log: LogSnapshot;
   readonly bath: string;
+  readonly onBath: (bath: string) => void;
   readonly refresh: () => Promise<void>;
 }
 
-/** Which bath is shared out and by what; one button makes the log follow. */
-export function ShareCard({ log, bath: usual, refresh }: Props): React.JSX.Element {
+/** By what a bath is shared out; one button makes the log follow. */
+export function ShareCard({ log, bath, onBath, refresh }: Props): React.JSX.Element {
   const page = usePageStyles();
-  const [bath, setBath] = useState(String(log.fields.shareBath ?? usual));
-  const [basis, setBasis] = useState<string>(shareBases.find((one) => one === log.fields.shareBasis) ?? shareBases[0]);
+  const [chosen, setChosen] = useState<string>();
+  const basis = shareBases.find((one) => one === chosen) ?? basisOf(log, bath) ?? shareBases[0];
   const attempt = useAttempt();
   const { changes, findings } = sharePlan(log, bath, basis);
   const Icon = shareBath.icon;
@@ -33,8 +34,16 @@ export function ShareCard({ log, bath: usual, refresh }: Props): React.JSX.Eleme
   };
   return (
     <section className={page.page} aria-label="Share out a bath">
-      <ChoiceField label="Bath" choices={bathIds(log)} value={bath} onChange={setBath} />
-      <ChoiceField label="Shared by" choices={shareBases} value={basis} onChange={setBasis} />
+      <ChoiceField
+        label="Bath"
+        choices={bathIds(log)}
+        value={bath}
+        onChange={(another) => {
+          setChosen(undefined);
+          onBath(another);
+        }}
+      />
+      <ChoiceField label="Shared by" choices={shareBases} value={basis} onChange={setChosen} />
       <FindingsList findings={findings} />
       {changes === undefined ? null : (
         <Button

@@ -29,16 +29,10 @@ const orUnknown = (value: number | undefined): string => (value === undefined ? 
 export function ShareTable({ result }: { readonly result: ShareResult }): React.JSX.Element {
   const styles = useStyles();
   const page = usePageStyles();
-  const { bath, basis, pool, shares, total, difference, shop, findings } = result;
-  const sums: readonly (readonly [string, number | undefined])[] = [
-    ["Shared out", total],
-    ["To share out", pool],
-    ["Difference", difference],
-    ["Paid by the shop", shop],
-  ];
+  const { bath, basis, shares, sums, findings } = result;
   return (
     <section className={page.page} aria-label="Shares">
-      <h3 className={page.section}>{`Bath ${bath}, by ${basis}`}</h3>
+      <h3 className={page.section}>{`Bath ${bath}${basis === undefined ? "" : `, by ${basis}`}`}</h3>
       <table className={styles.table} aria-label="Each claim's share">
         <thead>
           <tr>
@@ -53,7 +47,7 @@ export function ShareTable({ result }: { readonly result: ShareResult }): React.
           {shares.map(({ claim, units, part, share }) => (
             <tr key={claim}>
               <th scope="row">{claim}</th>
-              <td>{figure(units, 2)}</td>
+              <td>{units === undefined ? "not known" : figure(units, 2)}</td>
               <td>{part === undefined ? "" : percent(part)}</td>
               <td>{orUnknown(share)}</td>
             </tr>

@@ -5,6 +5,7 @@ import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/layout/lay-out.ts";
 import type { LogContent } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { shareBases } from "../../joblog/model/words.ts";
 import { shareBath } from "../claims/share-bath.ts";
 import { sharePlan } from "../claims/share-plan.ts";
 import { type FilledForm, fillForm } from "../record/fill-form.ts";
@@ -87,7 +88,11 @@ async function play(
 }
 
 /** Shares the first bath out among its claims, as the Claims view does. */
-export async function shareWeek(log: LogSnapshot, basis: string, present = presentLog): Promise<LogSnapshot> {
+export async function shareWeek(
+  log: LogSnapshot,
+  basis: (typeof shareBases)[number],
+  present = presentLog,
+): Promise<LogSnapshot> {
   const { changes } = sharePlan(log, bathOne, basis);
   if (changes === undefined) return log;
   await shareBath.run(changes);

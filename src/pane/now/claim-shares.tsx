@@ -1,8 +1,10 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 
 import { rowFacts } from "../../advice/bath-facts.ts";
+import { bathFacts } from "../../advice/bath-values.ts";
 import { money, percent } from "../../advice/wording/figures.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { isSameText } from "../../joblog/model/same-text.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 
 const useStyles = makeStyles({
@@ -26,14 +28,18 @@ interface Shared {
   readonly shares: readonly { readonly claim: string; readonly part: string; readonly amount: string }[];
 }
 
-/** Each claim's share of this bath, as the Costs sheet has it; undefined where another bath is shared out, or none. */
+/** Each claim's share of this bath, as the Costs sheet has it; undefined where nothing of it is shared out. */
 export function sharesOf(log: LogSnapshot, bath: string): Shared | undefined {
-  const { shareBath, shareBasis, poolTotal } = log.fields;
-  if (shareBath !== bath) return undefined;
-  const shares = log.rows.shares.map(rowFacts).filter((row) => row.number("share") !== undefined);
-  if (shares.length === 0 || typeof poolTotal !== "number") return undefined;
+  const facts = bathFacts(log, bath);
+  const shares = log.rows.shares
+    .filter(({ cells }) => isSameText(String(cells.bath ?? ""), bath))
+    .map(rowFacts)
+    .filter((row) => (row.number("unitsUsed") ?? 0) > 0 && row.number("share") !== undefined);
+  const shared = facts?.number("costShared");
+  if (shares.length === 0 || shared === undefined) return undefined;
+  const basis = facts?.text("basisUsed");
   return {
-    sentence: `${money(poolTotal)} shared${typeof shareBasis === "string" ? ` by ${shareBasis}` : ""}, with the cost lines.`,
+    sentence: `${money(shared)} shared${basis === undefined ? "" : ` by ${basis}`}, with the cost lines.`,
     shares: shares.map((row) => ({
       claim: row.text("claim") ?? "",
       part: percent(row.number("weight") ?? 0),

@@ -1,4 +1,5 @@
 import { bathFacts } from "../../advice/bath-values.ts";
+import { closedOn } from "../../advice/books/closed-months.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
@@ -21,7 +22,10 @@ export function impossibleTimes(
   const closed = bath?.number("closed");
   return fields.flatMap(({ key, column, label, anyTime, afterClose }): readonly FieldProblem[] => {
     const time = filled.number(key);
-    if (time === undefined || anyTime === true) return [];
+    if (time === undefined) return [];
+    const inBooks = column.type === "date" || column.type === "date and time" ? closedOn(context.log, time) : undefined;
+    if (inBooks !== undefined) return [{ key, message: `${label ?? column.label}: ${inBooks}` }];
+    if (anyTime === true) return [];
     if (column.type === "date" && now !== undefined && time > now + clockSlack)
       return [
         {

@@ -8,7 +8,7 @@ export const limitGroups = [
   { legend: "Top-ups", ids: ["usualDrop", "tolerance", "temperatureGap", "houseShare", "topUpGrowth", "topUpLimit"] },
   { legend: "Readings and bath life", ids: ["readingHours", "bathLife"] },
   { legend: "Meter", ids: ["meterCheckDays", "meterLimit", "slopeLow", "slopeHigh"] },
-  { legend: "Soil in the shares", ids: ["weightLight", "weightMedium", "weightHeavy"] },
+  { legend: "Shares of a bath's cost", ids: ["shareBasis", "weightLight", "weightMedium", "weightHeavy"] },
   { legend: "Items", ids: ["economicShare"] },
   { legend: "Discharge", ids: ["sewerLow", "sewerHigh", "permit"] },
 ] as const satisfies readonly { readonly legend: string; readonly ids: readonly FieldId[] }[];
@@ -21,7 +21,7 @@ export const limitOf = (id: string): FieldDefinition => findField(jobLog, id);
 
 /** A named cell as a column that a form can show. */
 export function limitColumn(id: string): InputColumn {
-  const { label, type, unit, limits, help } = limitOf(id);
+  const { label, type, unit, limits, choices, help } = limitOf(id);
   return {
     id,
     role: "input",
@@ -32,5 +32,6 @@ export function limitColumn(id: string): InputColumn {
     help,
     ...(unit === undefined ? {} : { unit }),
     ...(limits === undefined ? {} : { limits }),
+    ...(choices === undefined ? {} : { choices }),
   };
 }

@@ -7,6 +7,7 @@ import { countOf } from "../../advice/wording/figure-words.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { AttemptOutcome } from "../controls/attempt-outcome.tsx";
+import { saveFile } from "../controls/save-file.ts";
 import { useAttempt } from "../controls/use-attempt.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { importPlan } from "./import-plan.ts";
@@ -17,16 +18,6 @@ import { shopFile } from "./shop-file.ts";
 const useStyles = makeStyles({
   list: { margin: 0, paddingLeft: "20px", overflowWrap: "anywhere", display: "grid", rowGap: tokens.spacingVerticalXS },
 });
-
-/** Hands the browser a file to save; nothing leaves the machine. */
-function download(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(address);
-}
 
 interface Props {
   readonly log: LogSnapshot;
@@ -77,7 +68,7 @@ export function ShopFileCard({ log, system, refresh }: Props): React.JSX.Element
         icon={<DocumentArrowDownRegular />}
         className={page.big}
         onClick={() => {
-          download("shop-defaults.json", JSON.stringify(shopFile(log, system), null, 2));
+          saveFile("shop-defaults.json", JSON.stringify(shopFile(log, system), null, 2), "application/json");
         }}
       >
         Save to a file

@@ -162,8 +162,8 @@ const costLines: readonly LogRow<"costLines">[] = [
 ];
 
 const shares: readonly LogRow<"shares">[] = [
-  { claim: "D-0427", units: 11 },
-  { claim: "D-0431", units: 3 },
+  { bath: demoBath, claim: "D-0427", units: 11 },
+  { bath: demoBath, claim: "D-0431", units: 3 },
 ];
 
 /** Monday 1 and Tuesday 2 March 2027, in US units. */
@@ -178,7 +178,6 @@ export const firstTwoDays: LogContent = {
     jobNumber: "QH-2027-09, invented data",
     started: day(0),
     chartBath: demoBath,
-    shareBath: demoBath,
     shareBasis: "baskets",
   },
   rows: {

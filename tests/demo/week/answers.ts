@@ -64,7 +64,7 @@ const agreeing: Readonly<Record<string, Ours>> = {
   "its hardness, g CaCO3": ({ log }) => number(row(log, "additions", cityWater), "hardnessCarried"),
   "its bicarbonate, eq": ({ log }) => number(row(log, "additions", cityWater), "bicarbonateCarried"),
   "concentrate on the shop's account, gal": ({ log }) => number(row(log, "additions", { account: "shop" }), "amount"),
-  "T1 pool for the claims": ({ log }) => number(log.fields, "poolTotal"),
+  "T1 pool for the claims": ({ log }) => number(row(log, "baths", { bath: "B-T1-0301" }), "pool"),
   "stock variance, gal": ({ log }) =>
     number(row(log, "stockMoves", { when: serial("2027-03-06"), kind: "count" }), "variance"),
 };

@@ -76,9 +76,9 @@ function allSaid(look: Look, moment: Moment): Said {
     say(`${bath}: figures`, () => figuresOf(log, bath, "US"));
     say(`${bath}: trend`, () => trendOf(log, bath));
     say(`${bath}: shares`, () => sharesOf(log, bath));
+    say(`${bath}: who pays`, () => shareResult(log, bath));
     say(`${bath}: share out`, () => sharePlan(log, bath, "baskets"));
   }
-  say("claims", () => shareResult(log));
   say("stock", () => stockSentences({ log, system: "US" }));
   for (const form of moment.opened) formSays(look, moment, form, {}, put);
   if (moment.next !== undefined) formSays(look, moment, moment.next.form, moment.next.draft, put);

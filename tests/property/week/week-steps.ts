@@ -1,5 +1,6 @@
 import fc from "fast-check";
 
+import { bathIds } from "../../../src/advice/bath-values.ts";
 import type { LogContext } from "../../../src/advice/log-context.ts";
 import { nextStep } from "../../../src/advice/next-step/next-step.ts";
 import { serialOf } from "../../../src/advice/wording/moments.ts";
@@ -71,6 +72,22 @@ function checkWords(texts: readonly string[], where: string): void {
       fail(`${where}: ${text}`);
 }
 
+/** A bath is called placed only where its shares add up to what there is to share. */
+function checkShares(log: LogSnapshot, bath: string): void {
+  const result = shareResult(log, bath);
+  if (result === undefined) return;
+  checkWords(
+    result.findings.map(({ text }) => text),
+    `shares of ${bath}`,
+  );
+  const shares = result.shares.map(({ share }) => share);
+  const sum = shares.reduce<number>((total, share) => total + (share ?? 0), 0);
+  const pool = result.sums.find(([name]) => name === "To share out")?.[1] ?? NaN;
+  const borne = result.findings.some(({ tone }) => tone === "good");
+  if (borne && (shares.includes(undefined) || Math.abs(sum - pool) > 0.005))
+    fail(`called borne: ${JSON.stringify(result)}`);
+}
+
 /** What must hold of any log, whatever was typed into it. */
 function checkLog(log: LogSnapshot): void {
   for (const { cells } of log.rows.baths) {
@@ -79,17 +96,12 @@ function checkLog(log: LogSnapshot): void {
     const { sentence, reason = "", overdue } = nextStep(log, bath, "US", serialOf(present) ?? 0);
     checkWords([sentence, reason, ...overdue.map(({ text }) => text)], `Now of ${bath}`);
   }
-  const result = shareResult(log);
-  if (result === undefined) return;
-  checkWords(
-    result.findings.map(({ text }) => text),
-    "shares",
-  );
-  const shares = result.shares.map(({ share }) => share);
-  const sum = shares.reduce<number>((total, share) => total + (share ?? 0), 0);
-  const borne = result.findings.some(({ tone }) => tone === "good");
-  if (borne && (shares.includes(undefined) || Math.abs(sum - (result.pool ?? NaN)) > 0.005))
-    fail(`called borne: ${JSON.stringify(result)}`);
+  for (const bath of bathIds(log)) checkShares(log, bath);
+  const { costTotal, costToClaims, costToShop, costNotPlaced } = log.fields;
+  const parts = [costToClaims, costToShop, costNotPlaced];
+  if (typeof costTotal !== "number" || parts.some((part) => typeof part !== "number")) return;
+  const placed = parts.reduce<number>((sum, part) => sum + Number(part), 0);
+  if (Math.abs(costTotal - placed) > 0.005) fail(`cost ${String(costTotal)}, claims, shop and open ${parts.join()}`);
 }
 
 /** A week in progress: the workbook, and what can be taken back. */

@@ -63,18 +63,7 @@ const laterColumns: Later["columns"] = {
     "drainedSince",
     "strength",
   ],
-  shares: [
-    "unitsUsed",
-    "unitsCheck",
-    "loads",
-    "baskets",
-    "weightedBaskets",
-    "basketMinutes",
-    "entered",
-    "firstLoad",
-    "lastLoad",
-    "separation",
-  ],
+  shares: ["unitsUsed", "check", "entered", "firstLoad", "lastLoad", "separation"],
 };
 
 const laterSheets = ["loads", "items", "meter", "care", "stock", "monthEnd", "release", "statement", "whatIf", "notes"];
@@ -84,7 +73,7 @@ export const muchLater: Later = {
   sheets: laterSheets,
   tables: ["people"],
   columns: laterColumns,
-  fields: ["topUpLimit", "loadsLeftOut", "shopTotal", "notAllocated", "meterCheckDays", "permit"],
+  fields: ["topUpLimit", "costToShop", "costNotPlaced", "loadAstray", "meterCheckDays", "permit"],
   charts: ["Bathsheet.Shares"],
 };
 

@@ -3,12 +3,12 @@ import { recovered } from "../../../../functions/top-up/recovered.ts";
 import { readingsCompared } from "../../../core/bath/common-practice.ts";
 import { liquidVolume } from "../../../core/limits/domains.ts";
 import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
-import { minus, rounded, smallest, times, toTheCent } from "../../formula/arithmetic.ts";
+import { minus, rounded, smallest, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { is, isAtMost, isBlank, isNoNumber, isNot } from "../../formula/conditions.ts";
 import { sumWhere, upTo } from "../../formula/criteria.ts";
-import { cellAtOrBlank, positionOf, rowAt } from "../../formula/lookups.ts";
+import { positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "../../model/units-of.ts";
@@ -16,6 +16,7 @@ import { accounts, additionKinds, additionPurposes, recovery, tankRoom } from ".
 import { hasNoBaseline } from "../baths/bath-baseline.ts";
 import { additionStatement } from "../statement/statement-keys.ts";
 import { additionChartColumns } from "./addition-charts.ts";
+import { additionCost, additionCostHelpers } from "./addition-costs.ts";
 import { additionIssues } from "./addition-issues.ts";
 import { additionRoom, additionRoomHelpers } from "./addition-room.ts";
 import { additionWater, additionWaterHelpers } from "./addition-water.ts";
@@ -121,18 +122,7 @@ const inputs: readonly ColumnDefinition[] = [
 ];
 
 const results: readonly ColumnDefinition[] = [
-  computed(
-    {
-      id: "cost",
-      label: "Cost",
-      type: "money",
-      format: "#,##0.00",
-      width: 10,
-      help: "Amount by price, to the cent; blank where no price is known.",
-    },
-    ({ bathRow, amount, price }) =>
-      blankIf([isBlank(bathRow), isNoNumber(amount), isNoNumber(price)], toTheCent(times(amount, price))),
-  ),
+  additionCost,
   computed(
     {
       id: "runningTotal",
@@ -255,23 +245,7 @@ const helpers: readonly ColumnDefinition[] = [
         positionOf(water, waters.water),
       ),
   ),
-  helper(
-    {
-      id: "price",
-      label: "Price used",
-      type: "number",
-      format: "0.000#",
-      width: 9,
-      help: "Of the concentrate or the water, by unit of volume.",
-    },
-    ({ bathRow, kind, waterRow }, { baths, concentrates, waters }) =>
-      blankIf(
-        [isBlank(bathRow)],
-        when(is(kind, "concentrate"), cellAtOrBlank(concentrates.unitPrice, rowAt(baths, bathRow).concentrateRow))
-          .when(is(kind, "water"), cellAtOrBlank(waters.price, waterRow))
-          .otherwise(""),
-      ),
-  ),
+  ...additionCostHelpers,
 ];
 
 export const additionsSheet: SheetDefinition = {

@@ -1,7 +1,7 @@
 import { keyInput, momentInput, nameInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { InputColumn } from "../../model/definition.ts";
 import { between, phLimits, temperature, temperatureLimits } from "../../model/units-of.ts";
-import { builders, closeReasons } from "../../model/words.ts";
+import { builders, closeReasons, shareBases } from "../../model/words.ts";
 
 export const bathName: InputColumn = nameInput({
   id: "bath",
@@ -65,6 +65,13 @@ export const bathInputs: readonly InputColumn[] = [
     words: closeReasons,
     width: 16,
     help: "Why it was changed out.",
+  }),
+  wordInput({
+    id: "shareBasis",
+    label: "Share its cost by",
+    words: shareBases,
+    width: 19,
+    help: "One basis for all claims of the bath. Blank means the shop's usual basis, from the sheet Shop.",
   }),
   textInput({ id: "note", label: "Note", width: 20, help: "Anything the file should say." }),
 ];

@@ -2,7 +2,16 @@ import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
-import { baselineStanding, bathState, bench, degassing, labelCheck, readingVerdict } from "../../model/words.ts";
+import {
+  baselineStanding,
+  bathState,
+  bench,
+  costStanding,
+  degassing,
+  labelCheck,
+  readingVerdict,
+} from "../../model/words.ts";
+import { bathCostHelpers, bathCostKinds, bathCosts, bathPosted } from "./bath-costs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
 import { bathBaselineInputs, bathInputs, bathName } from "./bath-inputs.ts";
@@ -50,7 +59,19 @@ export const bathsSheet: SheetDefinition = {
       caption: "Baths",
       emptyRows: 1,
       columns: printedFirst(
-        [bathName, bathStateColumn, ...bathInputs, ...bathBaselineInputs, ...bathDose, ...bathStanding, ...bathHelpers],
+        [
+          bathName,
+          bathStateColumn,
+          ...bathInputs,
+          ...bathBaselineInputs,
+          ...bathDose,
+          ...bathStanding,
+          ...bathCosts,
+          ...bathPosted,
+          ...bathHelpers,
+          ...bathCostHelpers,
+          ...bathCostKinds,
+        ],
         printed,
       ),
       signals: [
@@ -77,6 +98,10 @@ export const bathsSheet: SheetDefinition = {
         { column: "baselineState", when: { is: baselineStanding.noReadings }, look: "watch" },
         { column: "baselineState", when: { startsWith: baselineStanding.otherPh }, look: "act" },
         { column: "baselineState", when: { startsWith: baselineStanding.otherTemperature }, look: "act" },
+        { column: "postedOff", when: { isNot: 0 }, look: "act" },
+        { column: "costOpen", when: { isNot: 0 }, look: "act" },
+        { column: "costState", when: { startsWith: costStanding.provisional }, look: "watch" },
+        { column: "costState", when: { is: costStanding.placed }, look: "good" },
       ],
     },
   ],

@@ -1,174 +1,91 @@
-import { countOfNumbers, joined, minus, plus, rounded, sum } from "../../formula/arithmetic.ts";
-import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isFilled, isNoNumber, isOver } from "../../formula/conditions.ts";
-import { countWhere, sumWhere } from "../../formula/criteria.ts";
-import { apply, type Expression } from "../../formula/expression.ts";
-import type { Log } from "../../formula/log-names.ts";
-import { matchIn } from "../../formula/lookups.ts";
-import { bothHold, eitherHolds, rowsThatHold, sumOfRows } from "../../formula/row-conditions.ts";
-import { dateInput, keyInput, moneyInput, textInput, wordInput } from "../../model/columns.ts";
-import type { FieldDefinition, SheetDefinition, TableDefinition } from "../../model/definition.ts";
-import { between } from "../../model/units-of.ts";
-import { accounts, shareBases } from "../../model/words.ts";
-import { onAccount } from "./costs-on-account.ts";
+import { joined, minus, plus, rounded, sum } from "../../formula/arithmetic.ts";
+import { when } from "../../formula/choices.ts";
+import { is, isBlank, isOver } from "../../formula/conditions.ts";
+import { apply, type Column, type Expression } from "../../formula/expression.ts";
+import { cellAt } from "../../formula/lookups.ts";
+import { bothHold, sumOfRows } from "../../formula/row-conditions.ts";
+import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
+import { costLines } from "./cost-lines-table.ts";
 import { sharesChart } from "./shares-chart.ts";
 import { shares } from "./shares-table.ts";
 
-/** Additions and cost lines that no sum has: their bath is not on Baths or their amount is no number. */
-function notCounted({ additions, baths, costLines }: Log): Expression {
-  const lost = ({ bath, amount }: Log["additions"] | Log["costLines"]): Expression =>
-    rowsThatHold(
-      eitherHolds(
-        bothHold(isFilled(bath), apply("ISNA", matchIn(bath, baths.bath))),
-        bothHold(isFilled(amount), isNoNumber(amount)),
-      ),
-    );
-  return plus(lost(additions), lost(costLines));
-}
-
-/** Costs that neither claims nor shop bear: without an account, or without a bath. */
-function borneByNobody({ additions, costLines }: Log): Expression {
-  const onAccounts = accounts.map((account) => sumWhere(additions, "cost", { account }));
-  return rounded(
-    plus(
-      minus(sum(additions.cost), ...onAccounts),
-      sumOfRows(costLines.amount, eitherHolds(isBlank(costLines.bath), isBlank(costLines.account))),
-    ),
-    2,
-  );
-}
-
+/** The whole log, so that no cost is on no paper. */
 const fields: readonly FieldDefinition[] = [
   {
-    id: "shareBath",
-    name: "Share.Bath",
-    label: "Bath to share out",
-    type: "choice",
-    choices: { kind: "column", table: "baths", column: "bath" },
-    help: "The costs of this bath are shared below.",
-  },
-  {
-    id: "shareBasis",
-    name: "Share.Basis",
-    label: "Shared by",
-    type: "choice",
-    choices: { kind: "fixed", choices: shareBases },
-    help: "One basis for all claims of a bath; the units below are counted this way.",
-  },
-  {
-    id: "poolTotal",
-    name: "Pool.Total",
-    label: "To share out",
+    id: "costTotal",
+    name: "Cost.Total",
+    label: "All costs of the log",
     type: "money",
-    help: "Additions and cost lines of this bath on the account of claims.",
-    formula: (log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "claims")),
+    help: "Additions and cost lines of every bath, and of none.",
+    formula: ({ additions, costLines }) => rounded(plus(sum(additions.cost), sum(costLines.amount)), 2),
   },
   {
-    id: "sharesTotal",
-    name: "Shares.Total",
-    label: "Shared out",
+    id: "costToClaims",
+    name: "Cost.Claims",
+    label: "Paid by claims",
     type: "money",
-    help: "Sum of the claims' shares.",
-    formula: ({ shares: { share } }) => when(equal(countOfNumbers(share), 0), "").otherwise(rounded(sum(share), 2)),
+    help: "Sum of what the claims pay, from the sheet Job.",
+    formula: ({ claims }) => rounded(sum(claims.cost), 2),
   },
   {
-    id: "sharesCheck",
-    name: "Shares.Check",
-    label: "Difference, must be 0.00",
-    type: "money",
-    help: "Anything else means a share is not worked out.",
-    formula: ({ named: { poolTotal, sharesTotal } }) =>
-      blankIf([isBlank(sharesTotal)], rounded(minus(poolTotal, sharesTotal), 2)),
-    signals: [{ when: { isNot: 0 }, look: "act" }],
-  },
-  {
-    id: "loadsLeftOut",
-    name: "Loads.LeftOut",
-    label: "Loads without a share, must be 0",
-    type: "whole number",
-    format: "0",
-    help: "Loads of this bath that no share below counts: claim, soil or minutes missing, or a claim not in the list. Below 0: a claim is listed twice.",
-    formula: ({ loads, named: { shareBath, shareBasis }, shares: claims }) =>
-      blankIf(
-        [isBlank(shareBath), isBlank(shareBasis)],
-        minus(countWhere(loads, { bath: shareBath }), sum(claims.loads)),
-      ),
-    signals: [{ when: { isNot: 0 }, look: "act" }],
-  },
-  {
-    id: "shopTotal",
-    name: "Shop.Total",
+    id: "costToShop",
+    name: "Cost.Shop",
     label: "Paid by the shop",
     type: "money",
-    help: "Additions and cost lines of this bath on the shop's account: on no claim.",
-    formula: (log) => blankIf([isBlank(log.named.shareBath)], onAccount(log, log.named.shareBath, "shop")),
+    help: "On the shop's account, and baths that had rework and nothing else.",
+    formula: ({ baths, costLines }) =>
+      rounded(
+        plus(
+          sum(baths.costShop),
+          sumOfRows(costLines.amount, bothHold(isBlank(costLines.bath), is(costLines.account, "shop"))),
+        ),
+        2,
+      ),
   },
   {
-    id: "notAllocated",
-    name: "Not.Allocated",
-    label: "Not charged to anyone, must be 0.00",
+    id: "costNotPlaced",
+    name: "Cost.NotPlaced",
+    label: "Not placed, must be 0.00",
     type: "money",
-    help: "Additions without an account and cost lines without a bath or account, of the whole log: not charged to anyone yet. Not counted: a bath that is not on Baths, an amount that is no number.",
-    formula: (log) => {
-      const lost = notCounted(log);
-      return when(isOver(lost, 0), joined("lines not counted: ", lost)).otherwise(borneByNobody(log));
-    },
+    help: "All costs less what claims and shop pay: charged to no one yet.",
+    formula: ({ named }) => rounded(minus(named.costTotal, named.costToClaims, named.costToShop), 2),
     signals: [{ when: { isNot: 0 }, look: "act" }],
   },
+  {
+    id: "costOpen",
+    name: "Cost.Open",
+    label: "First row to complete",
+    type: "text",
+    help: "A load that no share counts, or a cost that nobody is charged with, and why; blank where there is none.",
+    formula: ({ shares, loads, costLines, additions }) => {
+      const first = (column: Column): Expression => apply("MIN", column);
+      const named = (what: string, gap: Column, line: Column): Expression => joined(what, cellAt(gap, first(line)));
+      return when(isOver(first(shares.gapLine), 0), named("share of ", shares.gap, shares.gapLine))
+        .when(isOver(first(loads.gapLine), 0), named("load ", loads.gap, loads.gapLine))
+        .when(isOver(first(costLines.gapLine), 0), named("cost line ", costLines.gap, costLines.gapLine))
+        .when(isOver(first(additions.gapLine), 0), named("addition ", additions.gap, additions.gapLine))
+        .otherwise("");
+    },
+  },
+  {
+    id: "loadAstray",
+    name: "Loads.Astray",
+    label: "Load of no bath",
+    type: "text",
+    help: "A load without a bath could be of any, so that every claim is provisional; blank where there is none.",
+    formula: ({ loads }) => {
+      const first = apply("MIN", loads.astrayLine);
+      return when(isOver(first, 0), cellAt(loads.gap, first)).otherwise("");
+    },
+    signals: [{ when: { startsWith: "L" }, look: "act" }],
+  },
 ];
-
-const costLines: TableDefinition = {
-  id: "costLines",
-  name: "CostLines",
-  entry: { word: "Cost line", letter: "C", about: ["what"] },
-  caption: "Cost lines: not concentrate and water, they come from Additions by themselves",
-  emptyRows: 1,
-  columns: [
-    textInput({ id: "id", label: "Line", width: 14, help: "Running number." }),
-    keyInput({
-      id: "bath",
-      label: "Bath",
-      width: 14,
-      from: ["baths", "bath"],
-      help: "A line without a bath is shared out with none.",
-    }),
-    dateInput({ id: "date", label: "Date", width: 12, help: "Of the document." }),
-    textInput({
-      id: "what",
-      label: "What",
-      width: 24,
-      required: true,
-      help: "Labor, electricity, filter bags, disposal.",
-    }),
-    textInput({
-      id: "document",
-      label: "Document",
-      width: 16,
-      help: "Invoice, time sheet or meter reading that proves it.",
-    }),
-    moneyInput({
-      id: "amount",
-      label: "Amount",
-      width: 11,
-      required: true,
-      limits: between(-1_000_000, 1_000_000),
-      help: "A credit is negative.",
-    }),
-    wordInput({
-      id: "account",
-      label: "Account",
-      words: accounts,
-      width: 9,
-      help: "The shop's own mistakes go to the shop, never to a claim.",
-    }),
-  ],
-};
 
 export const costsSheet: SheetDefinition = {
   id: "costs",
   name: "Costs",
   title: "Costs and shares",
-  purpose: "What a bath cost and which claim pays how much, to the cent, with the basis shown.",
+  purpose: "What the baths cost and which claim pays how much, to the cent, with the basis shown.",
   caution: "Shop mistakes are not claim costs: one wrong line and an adjuster doubts all of them.",
   fields,
   tables: [shares, costLines],

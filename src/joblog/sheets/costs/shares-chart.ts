@@ -3,13 +3,13 @@ import type { ChartDefinition } from "../../model/definition.ts";
 export const sharesChart: ChartDefinition = {
   id: "Bathsheet.Shares",
   kind: "bars",
-  title: "Each claim's share of the bath's cost",
+  title: "What each claim pays",
   below: "costLines",
-  table: "shares",
+  table: "claims",
   x: "claim",
   xTitle: "Claim",
   xFormat: "General",
-  yTitle: "Share of the cost",
+  yTitle: "Cost so far",
   yFormat: "#,##0.00",
-  series: [{ column: "share", label: "Share", color: "#1F4E57", mark: "line" }],
+  series: [{ column: "cost", label: "Cost", color: "#1F4E57", mark: "line" }],
 };

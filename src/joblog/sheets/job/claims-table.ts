@@ -1,5 +1,12 @@
-import { dateInput, nameInput, textInput } from "../../model/columns.ts";
+import { plus, rounded } from "../../formula/arithmetic.ts";
+import { blankIf, when } from "../../formula/choices.ts";
+import { any, equal, isBlank, isFilled, isOver } from "../../formula/conditions.ts";
+import { above, countWhere, sumWhere } from "../../formula/criteria.ts";
+import { columnsOf, dateInput, nameInput, textInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
+import { claimCost } from "../../model/words.ts";
+
+const { computed } = columnsOf<"claims">();
 
 export const claimsTable: TableDefinition = {
   id: "claims",
@@ -18,5 +25,49 @@ export const claimsTable: TableDefinition = {
       width: 11,
       help: "Anything the file should say, such as old paint or lead suspected.",
     }),
+    textInput({ id: "policy", label: "Policy", width: 14, help: "Number of the policy." }),
+    textInput({ id: "owner", label: "Owner", width: 14, help: "Whose contents they are." }),
+    textInput({ id: "lossAddress", label: "Loss address", width: 20, help: "Where the loss was." }),
+    dateInput({ id: "lossDate", label: "Loss date", width: 11, help: "Day of the loss." }),
+    computed(
+      {
+        id: "cost",
+        label: "Cost so far",
+        type: "money",
+        format: "#,##0.00",
+        width: 11,
+        help: "Its shares of all baths and what it pays alone.",
+      },
+      ({ claim }, { shares, costLines }) =>
+        blankIf(
+          [isBlank(claim)],
+          rounded(plus(sumWhere(shares, "share", { claim }), sumWhere(costLines, "alone", { claim })), 2),
+        ),
+    ),
+    computed(
+      {
+        id: "costState",
+        label: "Cost is",
+        type: "text",
+        words: Object.values(claimCost),
+        width: 10,
+        help: "Provisional as long as a row of its baths keeps the cost from being placed: its statement says which.",
+      },
+      ({ claim }, { costLines, loads, named, shares }) => {
+        const open = plus(
+          countWhere(shares, { claim, openLine: above(0) }),
+          countWhere(loads, { claim, gapLine: above(0) }),
+          countWhere(costLines, { claim, gapLine: above(0) }),
+        );
+        return blankIf(
+          [isBlank(claim), equal(plus(countWhere(loads, { claim }), countWhere(shares, { claim })), 0)],
+          when(any(isOver(open, 0), isFilled(named.loadAstray)), claimCost.provisional).otherwise(claimCost.placed),
+        );
+      },
+    ),
+  ],
+  signals: [
+    { column: "costState", when: { is: claimCost.provisional }, look: "watch" },
+    { column: "costState", when: { is: claimCost.placed }, look: "good" },
   ],
 };

@@ -1,9 +1,8 @@
 import { dose } from "../../../../functions/charge/dose.ts";
-import { unitPrice } from "../../../../functions/money/unit-price.ts";
-import { largest, plus } from "../../formula/arithmetic.ts";
+import { dividedBy, largest, plus } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { all, equal, isBlank } from "../../formula/conditions.ts";
+import { all, isAtMost, isBlank, isNoNumber } from "../../formula/conditions.ts";
 import { countWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log } from "../../formula/log-names.ts";
@@ -119,12 +118,10 @@ export const concentratesTable: TableDefinition = {
         width: 11,
         help: "Pack price by pack size.",
       },
-      ({ packVolume, packPrice }, { named }) =>
+      ({ packVolume, packPrice }) =>
         blankIf(
-          [isBlank(packVolume), isBlank(packPrice)],
-          when(equal(packPrice, 0), 0).otherwise(
-            call(unitPrice, { pack_price: packPrice, pack_volume: packVolume, system: named.unitSystem }),
-          ),
+          [isNoNumber(packVolume), isNoNumber(packPrice)],
+          when(isAtMost(packVolume, 0), "").otherwise(dividedBy(packPrice, packVolume)),
         ),
     ),
     onScreen(

@@ -1,10 +1,24 @@
 import { dividedBy, joined, plus, rounded, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { all, equal, is, isBlank, isNoNumber, isNumber, isOver, isUnder, unequal } from "../../formula/conditions.ts";
+import {
+  all,
+  equal,
+  is,
+  isBlank,
+  isFilled,
+  isNoNumber,
+  isNumber,
+  isOver,
+  isUnder,
+  unequal,
+} from "../../formula/conditions.ts";
 import { below, countWhere } from "../../formula/criteria.ts";
+import type { Expression } from "../../formula/expression.ts";
 import { lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
+import { shareBases } from "../../model/words.ts";
+import { gapLine } from "../costs/gap-line.ts";
 import { loadStatement } from "../statement/statement-keys.ts";
 
 const { computed, helper } = columnsOf<"loads">();
@@ -55,6 +69,67 @@ export const loadUnits: readonly ComputedColumn[] = [
   ),
 ];
 
+/** Units by the basis of its bath. */
+const unitsOfBath: ComputedColumn = helper(
+  {
+    id: "units",
+    label: "Units",
+    type: "number",
+    format: "General",
+    width: 9,
+    help: "What its bath's cost is shared by; blank where the row does not say enough.",
+  },
+  ({ bathRow, counted, weighted, basketMinutes }, { baths }) => {
+    const { basisUsed } = rowAt(baths, bathRow);
+    const [byBaskets, bySoil, byMinutes] = shareBases;
+    return blankIf(
+      [isBlank(bathRow)],
+      when(is(basisUsed, byBaskets), counted)
+        .when(is(basisUsed, bySoil), weighted)
+        .when(is(basisUsed, byMinutes), basketMinutes)
+        .otherwise(""),
+    );
+  },
+);
+
+/** Why no share counts a load. */
+const loadGap: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "gap",
+      label: "Not shared",
+      type: "text",
+      width: 26,
+      help: "Load and why no share counts it; blank if one does.",
+    },
+    (load, { shares }) => {
+      const { id, bath, claim, bathRow, claimRow, units } = load;
+      const because = (why: string): Expression => joined(id, `: ${why}`);
+      return blankIf(
+        [all(isBlank(id), isBlank(bath), isBlank(claim))],
+        when(isBlank(bathRow), because("bath missing"))
+          .when(isBlank(claimRow), because("claim missing"))
+          .when(isNoNumber(load.when), because("time missing"))
+          .when(isNoNumber(units), because("units missing"))
+          .when(equal(countWhere(shares, { bath, claim }), 0), because("no line in Shares"))
+          .otherwise(""),
+      );
+    },
+  ),
+  gapLine<"loads">(({ gap }, { loads }) => [gap, loads.gap]),
+  helper(
+    {
+      id: "astrayLine",
+      label: "Row of no bath",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "Position of a load without a bath: it could be of any.",
+    },
+    ({ bathRow, gap, gapLine: line }) => when(all(isFilled(gap), isBlank(bathRow)), line).otherwise(""),
+  ),
+];
+
 /** What a row leaves open, in words. */
 export const loadCheck: ComputedColumn = computed(
   {
@@ -76,6 +151,7 @@ export const loadCheck: ComputedColumn = computed(
         .when(isNoNumber(load.baskets), "missing: baskets")
         .when(isBlank(load.soil), "missing: soil")
         .when(isNoNumber(load.minutes), "missing: minutes")
+        .when(isFilled(load.gap), "no line in Shares: cost not shared")
         .when(is(load.rework, "yes"), "rework: not billed twice")
         .otherwise(""),
     );
@@ -146,5 +222,7 @@ export const loadHelpers: readonly ComputedColumn[] = [
     },
     ({ bath, entry }) => blankIf([isBlank(entry)], joined(bath, "|", entry)),
   ),
+  unitsOfBath,
+  ...loadGap,
   loadStatement,
 ];

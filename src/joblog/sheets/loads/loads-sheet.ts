@@ -91,6 +91,7 @@ export const loadsSheet: SheetDefinition = {
         { column: "check", when: { startsWith: "claim" }, look: "act" },
         { column: "check", when: { startsWith: "bath" }, look: "act" },
         { column: "check", when: { startsWith: "missing" }, look: "watch" },
+        { column: "check", when: { startsWith: "no line" }, look: "act" },
         { column: "check", when: { startsWith: "rework" }, look: "quiet" },
       ],
     },

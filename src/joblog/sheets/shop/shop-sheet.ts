@@ -3,9 +3,40 @@ import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { everywhere } from "../../model/everywhere.ts";
 import { between, days, hours, sewerLimits } from "../../model/units-of.ts";
+import { shareBases } from "../../model/words.ts";
+import { ledgerTable } from "./ledger-table.ts";
 import { peopleTable } from "./people-table.ts";
 
 const fields: readonly FieldDefinition[] = [
+  {
+    id: "shopAddress",
+    name: "Shop.Address",
+    label: "Address",
+    type: "text",
+    help: "Printed on the claim statement, in one line.",
+  },
+  {
+    id: "shopPhone",
+    name: "Shop.Phone",
+    label: "Phone or mail",
+    type: "text",
+    help: "Printed on the claim statement.",
+  },
+  {
+    id: "shopLicense",
+    name: "Shop.License",
+    label: "License or registration",
+    type: "text",
+    help: "Printed on the claim statement, where the state or the insurer asks for one.",
+  },
+  {
+    id: "currency",
+    name: "Shop.Currency",
+    label: "Currency",
+    type: "text",
+    initial: { US: "USD", metric: "EUR", imperial: "GBP" },
+    help: "Three letters, as ISO 4217 has them. Every amount of the log is in it.",
+  },
   {
     id: "usualDrop",
     name: "Drop.Usual",
@@ -78,6 +109,15 @@ const fields: readonly FieldDefinition[] = [
     limits: between(100, 120),
     initial: everywhere(105),
     help: "Of the theoretical slope.",
+  },
+  {
+    id: "shareBasis",
+    name: "Share.Basis",
+    label: "Share the cost of a bath by",
+    type: "choice",
+    choices: { kind: "fixed", choices: shareBases },
+    initial: everywhere(shareBases[0]),
+    help: "Where the bath says nothing else. One basis for all claims of a bath.",
   },
   {
     id: "weightLight",
@@ -153,7 +193,7 @@ export const shopSheet: SheetDefinition = {
     "Limits that the log holds readings, meters and releases to. Every default is common practice where no source is named: set your own.",
   caution: cautionsOfSheet("shop"),
   fields,
-  tables: [peopleTable],
+  tables: [peopleTable, ledgerTable],
   arrangement: "stacked",
   tabColor: "#3E6B73",
   pagesWide: 1,

@@ -35,6 +35,22 @@ export const additionStatement: ComputedColumn = columnsOf<"additions">().helper
   },
 );
 
+/** The claim's row for each bath. */
+export const shareStatement: ComputedColumn = columnsOf<"shares">().helper(
+  { ...common, format: "0", help: "Row of a share of the statement's claim; blank on all others." },
+  ({ claim, line }, { named }) => blankIf([isBlank(claim), unequal(claim, named.statementClaim)], line),
+);
+
+/** What the claim pays alone. */
+export const costLineStatement: ComputedColumn = columnsOf<"costLines">().helper(
+  { ...common, format: "0", help: "Row of a line that the statement's claim pays alone; blank on all others." },
+  ({ claim, account, amount }, { costLines, named }) =>
+    blankIf(
+      [isBlank(claim), unequal(claim, named.statementClaim), isNot(account, "claims")],
+      lineOf(amount, costLines.amount),
+    ),
+);
+
 /** The claim's pieces that are not restorable. */
 export const itemStatement: ComputedColumn = columnsOf<"items">().helper(
   { ...common, format: "0", help: "Row of a piece not restorable of the statement's claim; blank on all others." },
@@ -45,10 +61,11 @@ export const itemStatement: ComputedColumn = columnsOf<"items">().helper(
 );
 
 /** Tables with rows that the statement shows. */
-type Source = "loads" | "additions" | "items";
+type Source = "loads" | "additions" | "items" | "shares" | "costLines";
 
 /** Tables of the statement whose lines show them. */
-type Listing = "statementBaths" | "statementUse" | "statementTopUps" | "statementItems" | "statementShares";
+type Listing =
+  "statementBaths" | "statementUse" | "statementTopUps" | "statementItems" | "statementShares" | "statementAlone";
 
 const { helper } = columnsOf<Listing>();
 

@@ -1,35 +1,23 @@
-import { sum } from "../../formula/arithmetic.ts";
-import { blankIf, when } from "../../formula/choices.ts";
-import { equal, is, isBlank, isNot } from "../../formula/conditions.ts";
+import { blankIf } from "../../formula/choices.ts";
+import { isBlank } from "../../formula/conditions.ts";
+import { above, countWhere } from "../../formula/criteria.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
-import { cellAt, positionOf } from "../../formula/lookups.ts";
+import { cellAtOrBlank } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
-import { onAccount } from "../costs/costs-on-account.ts";
-import { bathLines, claimsIn } from "./statement-baths.ts";
+import { costStanding } from "../../model/words.ts";
+import { bathLines } from "./statement-baths.ts";
 import { firstOrMore, listed } from "./statement-keys.ts";
 
-const { computed, helper } = columnsOf<"statementShares">();
+type Rest = Pick<ComputedColumn, "label" | "type" | "format" | "width" | "help">;
 
-/** How a bath's cost comes to this claim. */
-const ways = {
-  shared: "shared out on Costs",
-  alone: "alone in it: all of it",
-  open: "choose this bath on Costs",
-  missing: "claim not in the shares",
-} as const;
+const { computed } = columnsOf<"statementShares">();
 
-function fromShares(
-  id: string,
-  column: ColumnId<"shares">,
-  rest: Pick<ComputedColumn, "label" | "type" | "format" | "width" | "help">,
-): ComputedColumn {
-  return computed({ id, ...rest }, ({ how, shareRow }, { shares }) =>
-    blankIf([isNot(how, ways.shared)], cellAt(shares[column], shareRow)),
-  );
+function fromShares(id: string, column: ColumnId<"shares">, rest: Rest): ComputedColumn {
+  return computed({ id, ...rest }, ({ sourceRow }, { shares }) => cellAtOrBlank(shares[column], sourceRow));
 }
 
-/** Its share of the cost of every bath it was in; a bath of its own needs no sharing. */
+/** Its share of the cost of every bath it was in. */
 export const statementShares: TableDefinition = {
   id: "statementShares",
   name: "StatementShares",
@@ -37,13 +25,15 @@ export const statementShares: TableDefinition = {
   emptyRows: bathLines,
   fixedRows: true,
   columns: [
-    computed({ id: "bath", label: "Bath", type: "text", width: 14, help: "As above." }, (line, { loads }) =>
-      firstOrMore(line, loads, loads.bath, bathLines),
+    computed({ id: "bath", label: "Bath", type: "text", width: 14, help: "As above." }, (line, { shares }) =>
+      firstOrMore(line, shares, shares.bath, bathLines),
     ),
-    computed(
-      { id: "basis", label: "Shared by", type: "text", width: 19, help: "One basis for all claims of a bath." },
-      ({ how }, { named }) => blankIf([isNot(how, ways.shared)], named.shareBasis),
-    ),
+    fromShares("basis", "basis", {
+      label: "Shared by",
+      type: "text",
+      width: 19,
+      help: "One basis for all claims of a bath.",
+    }),
     computed(
       {
         id: "claims",
@@ -51,9 +41,10 @@ export const statementShares: TableDefinition = {
         type: "whole number",
         format: "0",
         width: 11,
-        help: "How many claims were in the bath.",
+        help: "How many claims share the bath.",
       },
-      ({ bath, sourceRow }, { loads }) => blankIf([isBlank(sourceRow)], claimsIn(loads, bath)),
+      ({ bath, sourceRow }, { shares }) =>
+        blankIf([isBlank(sourceRow)], countWhere(shares, { bath, unitsUsed: above(0) })),
     ),
     fromShares("units", "unitsUsed", {
       label: "Its units",
@@ -62,17 +53,13 @@ export const statementShares: TableDefinition = {
       width: 11,
       help: "Counted by the basis.",
     }),
-    computed(
-      {
-        id: "allUnits",
-        label: "All units",
-        type: "number",
-        format: "General",
-        width: 11,
-        help: "Of all claims in the bath.",
-      },
-      ({ how }, { shares }) => blankIf([isNot(how, ways.shared)], sum(shares.unitsUsed)),
-    ),
+    fromShares("allUnits", "allUnits", {
+      label: "All units",
+      type: "number",
+      format: "General",
+      width: 11,
+      help: "Of all claims in the bath.",
+    }),
     fromShares("part", "weight", {
       label: "Part",
       type: "share",
@@ -80,57 +67,80 @@ export const statementShares: TableDefinition = {
       width: 10,
       help: "Its units of all units.",
     }),
-    computed(
-      {
-        id: "pool",
-        label: "To share out",
-        type: "money",
-        format: "#,##0.00",
-        width: 11,
-        help: "Additions and cost lines of the bath on the account of claims.",
-      },
-      ({ bath, sourceRow }, log) => blankIf([isBlank(sourceRow)], onAccount(log, bath, "claims")),
-    ),
+    fromShares("pool", "pool", {
+      label: "To share out",
+      type: "money",
+      format: "#,##0.00",
+      width: 11,
+      help: "Additions and cost lines of the bath that its claims share.",
+    }),
     computed(
       {
         id: "how",
-        label: "How",
+        label: "Standing",
         type: "text",
-        words: Object.values(ways),
         width: 25,
-        help: "How the cost comes to this claim.",
+        help: "Whether the bath's cost is placed to the cent, or why it is provisional.",
       },
-      ({ bath, claims, sourceRow, shareRow }, { named }) =>
-        blankIf(
-          [isBlank(sourceRow)],
-          when(equal(bath, named.shareBath), when(isBlank(shareRow), ways.missing).otherwise(ways.shared))
-            .when(equal(claims, 1), ways.alone)
-            .otherwise(ways.open),
-        ),
+      ({ sourceRow }, { baths, shares }) => cellAtOrBlank(baths.costState, cellAtOrBlank(shares.bathRow, sourceRow)),
     ),
-    computed(
-      { id: "share", label: "Share", type: "money", format: "#,##0.00", width: 11, help: "To the cent." },
-      ({ how, pool, sourceRow, shareRow }, { shares }) =>
-        blankIf(
-          [isBlank(sourceRow)],
-          when(is(how, ways.shared), cellAt(shares.share, shareRow)).when(is(how, ways.alone), pool).otherwise(""),
-        ),
-    ),
-    ...listed("loads", "statementShares", bathLines),
-    helper(
-      {
-        id: "shareRow",
-        label: "Share row",
-        type: "whole number",
-        format: "0",
-        width: 8,
-        help: "Position of the claim in Shares.",
-      },
-      (_row, { named, shares }) => positionOf(named.statementClaim, shares.claim),
-    ),
+    fromShares("share", "share", {
+      label: "Share",
+      type: "money",
+      format: "#,##0.00",
+      width: 11,
+      help: "To the cent.",
+    }),
+    ...listed("shares", "statementShares", bathLines),
   ],
-  signals: [
-    { column: "how", when: { startsWith: "choose" }, look: "watch" },
-    { column: "how", when: { is: ways.missing }, look: "act" },
+  signals: [{ column: "how", when: { startsWith: costStanding.provisional }, look: "act" }],
+};
+
+const aloneLines = 4;
+
+const alone = columnsOf<"statementAlone">();
+
+function fromLine(id: ColumnId<"costLines"> & ColumnId<"statementAlone">, rest: Rest): ComputedColumn {
+  return alone.computed({ id, ...rest }, ({ sourceRow }, { costLines }) => cellAtOrBlank(costLines[id], sourceRow));
+}
+
+/** What it pays without any other claim. */
+export const statementAlone: TableDefinition = {
+  id: "statementAlone",
+  name: "StatementAlone",
+  caption: "Costs of this claim alone",
+  emptyRows: aloneLines,
+  fixedRows: true,
+  columns: [
+    alone.computed(
+      { id: "id", label: "Cost line", type: "text", width: 14, help: "As on Costs." },
+      (line, { costLines }) => firstOrMore(line, costLines, costLines.id, aloneLines),
+    ),
+    fromLine("what", { label: "What", type: "text", width: 19, help: "What it was for." }),
+    fromLine("date", { label: "Date", type: "date", format: "yyyy-mm-dd", width: 11, help: "Of the document." }),
+    fromLine("document", { label: "Document", type: "text", width: 11, help: "What proves it." }),
+    fromLine("bath", { label: "Bath", type: "text", width: 11, help: "Blank where it belongs to none." }),
+    alone.computed(
+      { id: "part", label: "Part", type: "share", format: "0.0%", width: 10, help: "All of the line." },
+      ({ sourceRow }) => blankIf([isBlank(sourceRow)], 1),
+    ),
+    fromLine("amount", {
+      label: "Whole line",
+      type: "money",
+      format: "#,##0.00",
+      width: 11,
+      help: "A credit is negative.",
+    }),
+    fromLine("check", {
+      label: "Standing",
+      type: "text",
+      width: 25,
+      help: "What is open on the line; blank if nothing.",
+    }),
+    alone.computed(
+      { id: "share", label: "Share", type: "money", format: "#,##0.00", width: 11, help: "What the claim pays." },
+      ({ sourceRow }, { costLines }) => cellAtOrBlank(costLines.alone, sourceRow),
+    ),
+    ...listed("costLines", "statementAlone", aloneLines),
   ],
 };

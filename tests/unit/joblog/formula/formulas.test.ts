@@ -128,7 +128,6 @@ describe("the job log's formulas", () => {
       "NEXTADD",
       "METERSLOPE",
       "ACIDTO",
-      "UNITPRICE",
     ];
     const seen = new Set<string>();
     for (const { place, formula } of formulas) {

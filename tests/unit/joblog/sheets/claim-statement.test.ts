@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
-import { weekItems } from "./demo-week-facts.ts";
+import { moment } from "../../../demo/demo-week-times.ts";
+import { weekCostLines, weekItems } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
 import { type WorkedLog, workedLog } from "./worked-log.ts";
 
@@ -45,14 +46,44 @@ describe("the claim statement", () => {
       175.45,
     ]);
     // 1.684 gal of concentrate at 27.80 in two additions: 27.11 and 19.71.
-    expect(line(log, "statementShares", own, ["how", "share"])).toEqual(["alone in it: all of it", 46.82]);
+    expect(line(log, "statementShares", own, ["how", "share"])).toEqual(["placed to the cent", 46.82]);
     expect(log.field("statementCost")).toBeCloseTo(175.45 + 46.82, 9);
   });
 
-  it("gives no sum as long as a shared bath is not the one shared out", async () => {
-    const log = await workedLog(weekWith({ statementClaim: "D-0436", shareBath: own }));
-    expect(line(log, "statementShares", shared, ["how", "share"])).toEqual(["choose this bath on Costs", ""]);
-    expect(log.field("statementCost")).toBe("not complete: see below");
+  it("charges by kind, each line adding up to the cent: the bath's cost to share, and below it the claim's part", async () => {
+    const kinds = ["supplies", "labor", "water", "energy", "labor", "supplies", "supplies", "disposal"];
+    const costLines = weekCostLines.map((row, at) => ({ ...row, kind: kinds[at] }));
+    const log = await workedLog(weekWith({ statementClaim: "D-0436" }, { costLines }));
+    const columns = ["concentrate", "water", "labor", "energy", "supplies", "disposal", "other", "total"] as const;
+    const lines = [shared, "its part"].map((key) => line(log, "statementCharges", key, columns).map(Number));
+    // Of the week's books: 116.15 + 88.40 of concentrate for the claims.
+    expect(lines[0]?.[0]).toBe(204.55);
+    expect(lines.map((amounts) => amounts.at(-1))).toEqual([578.99, 175.45]);
+    for (const amounts of lines) {
+      const cents = amounts.map((amount) => Math.round(amount * 100));
+      expect(cents.slice(0, -1).reduce((sum, one) => sum + one, 0)).toBe(cents.at(-1));
+    }
+  });
+
+  it("has the shop's letterhead, the claim's policy and owner, and its days in the bath", async () => {
+    const content = weekWith({
+      statementClaim: "D-0436",
+      shopAddress: "1 Invented Street",
+      shopPhone: "555-0100",
+      currency: "USD",
+    });
+    const claims = (content.rows.claims ?? []).map((row) => ({ ...row, policy: "HO-77", owner: "A. Invented" }));
+    const log = await workedLog({ ...content, rows: { ...content.rows, claims } });
+    expect(log.field("statementLetterhead")).toBe("Quillhaven Contents Works · 1 Invented Street · 555-0100");
+    expect([log.field("statementPolicy"), log.field("statementOwner"), log.field("statementCurrency")]).toEqual([
+      "HO-77",
+      "A. Invented",
+      "USD",
+    ]);
+    expect([log.field("statementFrom"), log.field("statementUntil")]).toEqual([
+      Math.floor(moment(2, "13:30")),
+      Math.floor(moment(4, "14:10")),
+    ]);
   });
 
   it("counts the readings and lists the top-ups of the days from first to last load only", async () => {

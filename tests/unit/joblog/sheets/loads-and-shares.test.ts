@@ -3,13 +3,14 @@ import { describe, expect, it } from "vitest";
 import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { moment } from "../../../demo/demo-week-times.ts";
-import { weekCostLines, weekLoads } from "./demo-week-facts.ts";
-import { weekWith } from "./week-of-sheets.ts";
+import { weekBaths, weekCostLines, weekLoads } from "./demo-week-facts.ts";
+import { weekShares, weekWith } from "./week-of-sheets.ts";
 import { workedLog } from "./worked-log.ts";
 
 const claims = ["D-0427", "D-0431", "D-0436"] as const;
+const bath = "B-T1-0301";
 const of = (log: Awaited<ReturnType<typeof workedLog>>, column: ColumnId<"shares">): unknown[] =>
-  claims.map((claim) => log.cell("shares", claim, column));
+  claims.map((claim) => log.share(bath, claim, column));
 
 // The invented week's own allocation of 578.99, worked out by hand with largest remainders.
 const expected = {
@@ -18,55 +19,64 @@ const expected = {
   "basket-minutes": { units: [102, 94, 76], shares: [217.12, 200.09, 161.78] },
 } as const;
 
+const placed = "placed to the cent";
+
 describe("a bath's cost", () => {
   it.each(Object.entries(expected))(
     "is shared by %s, counted from the loads, to the cent",
     async (shareBasis, { units, shares }) => {
       const log = await workedLog(weekWith({ shareBasis }));
-      expect(log.field("poolTotal")).toBe(578.99);
+      expect(log.cell("baths", bath, "pool")).toBe(578.99);
       expect(of(log, "unitsUsed")).toEqual(units);
       expect(of(log, "share")).toEqual(shares);
-      expect(log.field("sharesCheck")).toBe(0);
-      expect(log.field("loadsLeftOut")).toBe(0);
+      expect([log.cell("baths", bath, "costShared"), log.cell("baths", bath, "costOpen")]).toEqual([578.99, 0]);
       // 26.41 of concentrate, 11.80 of filter bags, 69.00 of labor: the shop's mistake with the hard water.
-      expect(log.field("shopTotal")).toBe(107.21);
-      expect(log.field("notAllocated")).toBe(0);
+      expect(log.cell("baths", bath, "costShop")).toBe(107.21);
+      expect(log.cell("baths", bath, "costState")).toBe(placed);
+      expect([log.field("costNotPlaced"), log.field("costOpen"), log.field("loadAstray")]).toEqual([0, "", ""]);
     },
   );
 
-  it("goes by typed units where there are any, and says what the loads say", async () => {
+  it("goes by the bath's own basis where it has one", async () => {
+    const [first, second] = weekBaths;
     const log = await workedLog(
-      weekWith({}, { shares: [{ claim: "D-0427", units: 11 }, { claim: "D-0431" }, { claim: "D-0436", units: 10 }] }),
+      weekWith({ shareBasis: "baskets" }, { baths: [{ ...first, shareBasis: "basket-minutes" }, { ...second }] }),
     );
-    expect(of(log, "unitsUsed")).toEqual([11, 11, 10]);
-    expect(of(log, "unitsCheck")).toEqual(["the loads say 12", "", "as logged"]);
-    expect(log.field("sharesCheck")).toBe(0);
+    expect(of(log, "share")).toEqual(expected["basket-minutes"].shares);
+    expect(log.share("B-T2-0303", "D-0436", "basis")).toBe("baskets");
   });
 
-  it("says how many loads no share counts: claim left out, claim or soil missing", async () => {
-    const left = await workedLog(weekWith({}, { shares: [{ claim: "D-0427" }, { claim: "D-0431" }] }));
-    expect(left.field("sharesCheck")).toBe(0);
-    expect(left.field("loadsLeftOut")).toBe(5);
-    const open: readonly LogRow<"loads">[] = [
-      ...weekLoads,
-      { id: "L030", bath: "B-T1-0301", when: moment(4, "15:00"), baskets: 1, soil: "light", minutes: 5 },
-      { id: "L031", bath: "B-T1-0301", claim: "D-0427", when: moment(4, "15:30"), baskets: 1, minutes: 5 },
-    ];
-    const log = await workedLog(weekWith({ shareBasis: "soil-weighted baskets" }, { loads: open }));
-    expect(log.field("loadsLeftOut")).toBe(2);
-    expect(log.cell("loads", "L030", "check")).toBe("claim missing: cost not shared");
-    expect(log.cell("loads", "L031", "check")).toBe("missing: soil");
+  it("goes by typed units where there are any, and says what the loads say", async () => {
+    const typed = [11, undefined, 12];
+    const shares = weekShares.map((row, index) => ({ ...row, units: typed[index] }));
+    const log = await workedLog(weekWith({}, { shares }));
+    expect(of(log, "unitsUsed")).toEqual([11, 11, 12]);
+    expect(of(log, "check")).toEqual(["the loads say 12", "", "the loads say 10"]);
+    expect(log.cell("baths", bath, "costOpen")).toBe(0);
+    expect(log.cell("baths", bath, "costState")).toBe(placed);
   });
 
-  it("says aloud what stands on no bath or account", async () => {
-    const stray: readonly LogRow<"costLines">[] = [
-      ...weekCostLines,
-      { id: "C20", what: "no bath", amount: 5, account: "claims" },
-      { id: "C21", bath: "B-T1-0301", what: "no account", amount: 7.5 },
-    ];
-    const log = await workedLog(weekWith({}, { costLines: stray }));
-    expect(log.field("notAllocated")).toBe(12.5);
-    expect(log.field("poolTotal")).toBe(578.99);
+  it("goes to one claim alone where the line says so, and the others share the rest", async () => {
+    const alone: LogRow<"costLines"> = {
+      id: "C20",
+      bath,
+      what: "Delivery",
+      amount: 40,
+      account: "claims",
+      claim: "D-0431",
+    };
+    const log = await workedLog(
+      weekWith(
+        { statementClaim: "D-0431" },
+        { costLines: [...weekCostLines, alone, { ...alone, id: "C21", bath: undefined, amount: 2.5 }] },
+      ),
+    );
+    expect([log.cell("baths", bath, "pool"), log.cell("baths", bath, "costDirect")]).toEqual([578.99, 40]);
+    expect(of(log, "share")).toEqual(expected.baskets.shares);
+    expect(log.cell("claims", "D-0431", "cost")).toBe(193 + 42.5);
+    expect(log.field("statementCost")).toBe(235.5);
+    expect(["C20", "C21"].map((id) => log.cell("statementAlone", id, "amount"))).toEqual([40, 2.5]);
+    expect([log.field("costNotPlaced"), log.cell("claims", "D-0431", "costState")]).toEqual([0, "placed"]);
   });
 });
 
@@ -82,9 +92,9 @@ describe("the claims of a bath", () => {
     [moment(4, "09:50"), moment(4, "13:00"), moment(4, "14:10")].forEach((time, index) => {
       expect(last[index]).toBeCloseTo(time, 6);
     });
-    expect(log.cell("shares", "D-0427", "separation")).toBe("");
-    expect(log.cell("shares", "D-0431", "separation")).toBeCloseTo(moment(1, "09:30"), 6);
-    expect(log.cell("shares", "D-0436", "separation")).toBeCloseTo(moment(3, "09:55"), 6);
+    expect(log.share(bath, "D-0427", "separation")).toBe("");
+    expect(log.share(bath, "D-0431", "separation")).toBeCloseTo(moment(1, "09:30"), 6);
+    expect(log.share(bath, "D-0436", "separation")).toBeCloseTo(moment(3, "09:55"), 6);
   });
 });
 

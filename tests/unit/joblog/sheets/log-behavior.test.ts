@@ -323,17 +323,17 @@ describe("cost shares", () => {
         additions: [],
         costLines: [...lines, ...shopLines],
         shares: [
-          { claim: "D-0427", units: 12 },
-          { claim: "D-0431", units: 11 },
-          { claim: "D-0436", units: 10 },
+          { bath, claim: "D-0427", units: 12 },
+          { bath, claim: "D-0431", units: 11 },
+          { bath, claim: "D-0436", units: 10 },
         ],
       }),
     );
-    expect(log.field("poolTotal")).toBe(578.99);
-    expect(["D-0427", "D-0431", "D-0436"].map((claim) => log.cell("shares", claim, "share"))).toEqual([
+    expect(log.cell("baths", bath, "pool")).toBe(578.99);
+    expect(["D-0427", "D-0431", "D-0436"].map((claim) => log.share(bath, claim, "share"))).toEqual([
       210.54, 193, 175.45,
     ]);
-    expect(log.field("sharesCheck")).toBe(0);
+    expect(log.cell("baths", bath, "costOpen")).toBe(0);
   });
 
   it("charge concentrate and water from the additions, to the cent", async () => {

@@ -11,12 +11,17 @@ import {
   weekStock,
 } from "./demo-week-facts.ts";
 
+/** One row for each claim in each bath that it was in. */
+export const weekShares: readonly LogRow<"shares">[] = [
+  ...weekClaims.map((claim): LogRow<"shares"> => ({ bath: "B-T1-0301", claim })),
+  { bath: "B-T2-0303", claim: "D-0436" },
+];
+
 /** The demo week as far as loads, items, stock and costs go; fields and tables can be replaced. */
 export function weekWith(fields: LogContent["fields"] = {}, rows: LogContent["rows"] = {}): LogContent {
   return {
     fields: {
       ...firstTwoDays.fields,
-      shareBath: "B-T1-0301",
       shareBasis: "baskets",
       statementClaim: "D-0436",
       ...fields,
@@ -32,7 +37,7 @@ export function weekWith(fields: LogContent["fields"] = {}, rows: LogContent["ro
       stockMoves: weekStock,
       stockBalance: [{ concentrate: "CN-1", leadDays: 4, safety: 5 }],
       itemCounts: weekClaims.map((claim): LogRow<"itemCounts"> => ({ claim })),
-      shares: weekClaims.map((claim): LogRow<"shares"> => ({ claim })),
+      shares: weekShares,
       ...rows,
     },
   };

@@ -13,6 +13,8 @@ import { weekStarts } from "./week-of-sheets.ts";
 export interface WorkedLog {
   /** What a cell shows, "" for nothing; the row by its first column. */
   readonly cell: <Table extends TableId>(table: Table, key: string, column: ColumnId<Table>) => unknown;
+  /** A claim's row for a bath. */
+  readonly share: (bath: string, claim: string, column: ColumnId<"shares">) => unknown;
   readonly field: (id: FieldId) => unknown;
 }
 
@@ -34,6 +36,11 @@ export async function asTyped(content: LogContent, system: "US" | "metric" = "US
       if (row === undefined) throw new Error(`${table} has no row ${key}.`);
       const { cells } = row;
       return cells[column] ?? "";
+    },
+    share: (bath, claim, column) => {
+      const row = log.rows.shares.find(({ cells }) => cells.bath === bath && cells.claim === claim);
+      if (row === undefined) throw new Error(`Shares has no row of ${claim} in ${bath}.`);
+      return row.cells[column] ?? "";
     },
     field: (id) => log.fields[id] ?? "",
   };

@@ -4,7 +4,7 @@ import { readLog } from "../../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { bathHistory } from "../../../../src/pane/claims/bath-history.ts";
 import { shareBath } from "../../../../src/pane/claims/share-bath.ts";
-import { sharePlan } from "../../../../src/pane/claims/share-plan.ts";
+import { basisOf, sharePlan } from "../../../../src/pane/claims/share-plan.ts";
 import { shareResult } from "../../../../src/pane/claims/share-result.ts";
 import { costLineEntry } from "../../../../src/pane/record/forms/cost-line/cost-line-entry.ts";
 import { moment, openDemoLog } from "../../excel/demo-log.ts";
@@ -45,24 +45,25 @@ describe("sharing a bath out", () => {
   it("says before it writes what it will list and which typed units it will empty", () => {
     const { findings } = sharePlan(log, bath, "basket-minutes");
     const text = findings.map((finding) => finding.text).join("\n");
-    expect(text).toContain("Shared among: D-0436.");
+    expect(text).toContain("Not among the shares yet: D-0436.");
     expect(text).toContain("(D-0427: 11, D-0431: 3)");
   });
 
-  it("changes bath, basis and list together, and the shares add up to the cent", async () => {
+  it("changes basis and list together, and the shares add up to the cent", async () => {
     const { changes } = sharePlan(log, bath, "basket-minutes");
     if (changes === undefined) throw new Error("nothing to change");
     await shareBath.run(changes);
     const after = await readAgain();
-    const result = shareResult(after);
+    const result = shareResult(after, bath);
     // 3 × 10, 1 × 10 and 2 × 20 basket-minutes of 80.
     expect(result?.shares.map(({ claim, units, part }) => [claim, units, part])).toEqual([
       ["D-0427", 10, 0.125],
       ["D-0431", 30, 0.375],
       ["D-0436", 40, 0.5],
     ]);
-    expect(result?.difference).toBe(0);
-    expect(result?.total).toBe(result?.pool);
+    const sums = new Map(result?.sums);
+    expect(sums.get("Not placed")).toBe(0);
+    expect(sums.get("Shared out")).toBe(sums.get("To share out"));
     expect(result?.findings).toEqual([
       { tone: "good", text: "Every cost of this bath is charged to someone, to the cent." },
     ]);
@@ -71,12 +72,12 @@ describe("sharing a bath out", () => {
 
   it("refuses, and writes nothing, where the list was changed since it was read", async () => {
     const now = await readAgain();
-    const stale = withCells(now, "shares", "D-0427", { units: 11 });
+    const stale = withCells(now, "shares", bath, { units: 11 });
     const { changes } = sharePlan(stale, bath, "baskets");
     await expect(shareBath.run(changes ?? {})).rejects.toMatchObject({
       what: expect.stringMatching(/Units \(Costs\) was changed/) as string,
     });
-    expect((await readAgain()).fields.shareBasis).toBe("basket-minutes");
+    expect(basisOf(await readAgain(), bath)).toBe("basket-minutes");
   }, 60_000);
 
   it("tells who shared the bath in what order, and what was done between", async () => {
@@ -86,39 +87,39 @@ describe("sharing a bath out", () => {
     expect(visits[2]?.words).toContain("Skimmed or filtered before it: Mar 2, 08:00.");
   });
 
-  it("names the loads that are in no share and what nobody bears", () => {
+  it("names what is open, of the bath and of the whole log", () => {
     const open = withCells(
-      { ...log, fields: { ...log.fields, loadsLeftOut: 1, notAllocated: 12, shareBasis: "baskets" } },
-      "loads",
-      "L003",
-      { claim: undefined },
+      { ...log, fields: { ...log.fields, costNotPlaced: 12, costOpen: "load L003: claim missing" } },
+      "baths",
+      bath,
+      { costState: "provisional: load L003: claim missing" },
     );
-    const text = shareResult(open)
+    const text = shareResult(open, bath)
       ?.findings.map((finding) => finding.text)
       .join("\n");
-    expect(text).toContain("One load of this bath is in no share (L003).");
-    expect(text).toContain("12.00 is not charged to anyone yet.");
+    expect(text).toContain("Provisional: load L003: claim missing. Complete it, and the shares follow.");
+    expect(text).toContain(
+      "12.00 of the log's costs is not charged to anyone yet; the first row to complete is load L003: claim missing.",
+    );
   });
 
-  it("passes on which lines the sheets could not count", () => {
-    const open = { ...log, fields: { ...log.fields, notAllocated: "lines not counted: 2", shareBasis: "baskets" } };
-    expect(shareResult(open)?.findings.map(({ text }) => text)).toContain(
-      "On the sheets Costs and Additions, lines not counted: 2. Type every amount as a number and choose every bath from the list.",
+  it("says that a load of no bath holds every claim up", () => {
+    const astray = { ...log, fields: { ...log.fields, loadAstray: "L009: bath missing" } };
+    expect(shareResult(astray, bath)?.findings.map(({ text }) => text)).toContain(
+      "Load L009: bath missing. It could be of any bath, so every claim's figure is provisional.",
     );
   });
 });
 
 describe("a bath whose loads were not logged", () => {
   it("is shared by typed units without a word about loads", () => {
-    const typedOnly = withCells({ ...log, rows: { ...log.rows, loads: [] } }, "shares", "D-0427", {
-      unitsUsed: 11,
-      unitsCheck: "the loads say 0",
-    });
-    expect(
-      shareResult({ ...typedOnly, fields: { ...typedOnly.fields, loadsLeftOut: 0, sharesCheck: 0 } })?.findings.map(
-        ({ tone }) => tone,
-      ),
-    ).toEqual(["good"]);
+    const typedOnly = withCells(
+      withCells({ ...log, rows: { ...log.rows, loads: [] } }, "shares", bath, { check: "the loads say 0" }),
+      "baths",
+      bath,
+      { costState: "placed to the cent" },
+    );
+    expect(shareResult(typedOnly, bath)?.findings.map(({ tone }) => tone)).toEqual(["good"]);
   });
 });
 

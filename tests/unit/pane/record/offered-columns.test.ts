@@ -9,8 +9,9 @@ import { type EntryId, forms } from "../../../../src/pane/record/forms.ts";
 import { demoLog, moment } from "../../excel/demo-log.ts";
 import { bath, fill, withCells } from "./entry-forms.ts";
 
-/** What a form fills in by itself. */
+/** What a form fills in by itself, or a view. */
 const unasked: Readonly<Record<string, string>> = {
+  "baths.shareBasis": "the Claims view sets it",
   "additions.kind": "the top-up and the make-up each know what goes in",
   "benchTests.surface": "the form has a result field for each surface",
 };

@@ -47,6 +47,7 @@ const ownDefaults: Readonly<Record<string, RowValue>> = {
   weightLight: 1.5,
   weightMedium: 2.5,
   weightHeavy: 7,
+  shareBasis: "basket-minutes",
   economicShare: 0.6,
   sewerLow: 7.5,
   sewerHigh: 8,
@@ -270,10 +271,10 @@ describe("a shop whose every default differs from the built-in one", () => {
       .flatMap((sheet) => sheet.fields)
       .filter(({ initial }) => initial !== undefined);
     expect(preset.length).toBeGreaterThan(14);
-    for (const { id, initial, limits } of preset) {
-      expect(ownDefaults[id], id).toBeTypeOf("number");
+    for (const { id, initial, limits, choices } of preset) {
+      expect(ownDefaults[id], id).toBeTypeOf(typeof initial?.US);
       expect(ownDefaults[id], id).not.toBe(initial?.US);
-      expect(limits, id).toBeDefined();
+      expect(limits ?? choices, id).toBeDefined();
     }
   });
 

@@ -2,6 +2,7 @@ import { EditRegular } from "@fluentui/react-icons/svg/edit";
 
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { missingShares } from "../../../../advice/share-rows.ts";
 import { fieldTextOf, serialOf } from "../../../../advice/wording/moments.ts";
 import type { CellChange, RowChange } from "../../../../excel/record/cell-changes.ts";
 import type { RowValue } from "../../../../joblog/model/definition.ts";
@@ -129,7 +130,13 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
         : [{ tone: "watch" as const, text: "Everything in the log that depends on it is recalculated." }]),
     ],
     problems: problemsOf(chosen, correction, why, context),
-    rows: [],
+    // A load that goes to another bath or claim brings its row in Shares along.
+    rows:
+      table === "loads"
+        ? missingShares(context.log, [
+            { cells: { bath: valueOf(correction, "bath"), claim: valueOf(correction, "claim") } },
+          ])
+        : [],
     // The columns were taken from this table's description.
     changes: [
       { table, position: row.position, cells: cellsOf(correction, why, context) } as RowChange,

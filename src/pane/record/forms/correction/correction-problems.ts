@@ -1,3 +1,4 @@
+import { closedOn } from "../../../../advice/books/closed-months.ts";
 import type { FieldProblem } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { amountProblems, heldBy, levelProblems } from "../../../../advice/tank-limits.ts";
@@ -93,7 +94,21 @@ function times({ table, filled, changed }: Correction, context: LogContext): rea
   return impossibleTimes(fields, filled, context);
 }
 
+/** An entry of a month that is closed stands as it was handed to the books; its note may still grow. */
+function closedEntry({ row, changed }: Correction, { log }: LogContext): readonly FieldProblem[] {
+  const { when, date, opened } = row.cells;
+  const dated = [when, date, opened].find((time) => typeof time === "number");
+  const [key] = changed.filter((id) => id !== "note");
+  const closed = typeof dated === "number" && key !== undefined ? closedOn(log, dated) : undefined;
+  return key === undefined || closed === undefined ? [] : [{ key, message: closed }];
+}
+
 /** What cannot be so of a row as it will stand: the same limits as where it was recorded. Keys are those of the columns. */
 export function correctionProblems(correction: Correction, context: LogContext): readonly FieldProblem[] {
-  return [...amounts(correction, context), ...bathSpan(correction, context), ...times(correction, context)];
+  return [
+    ...amounts(correction, context),
+    ...bathSpan(correction, context),
+    ...times(correction, context),
+    ...closedEntry(correction, context),
+  ];
 }

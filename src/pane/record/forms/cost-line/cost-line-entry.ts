@@ -1,6 +1,7 @@
 import { ReceiptAddRegular } from "@fluentui/react-icons/svg/receipt-add";
 
-import { findRow } from "../../../../advice/bath-facts.ts";
+import { findRow, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
@@ -12,7 +13,10 @@ import { newRow } from "../../new-rows.ts";
 
 function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly Finding[] {
   const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
+  const claim = filled.text("claim");
   if (amount === undefined) return [];
+  if (account === "claims" && claim !== undefined)
+    return [{ tone: "good", text: `Claim ${claim} pays ${money(amount)} alone.` }];
   if (bath === undefined || account === undefined)
     return [
       {
@@ -21,21 +25,32 @@ function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogCon
       },
     ];
   if (account === "shop") return [{ tone: "plain", text: `The shop pays ${money(amount)}: it goes on no claim.` }];
-  const { shareBath, poolTotal } = log.fields;
-  const pool =
-    shareBath === bath && typeof poolTotal === "number"
-      ? ` With it, ${money(poolTotal + amount)} of bath ${bath} is shared out.`
-      : "";
+  const before = bathFacts(log, bath)?.number("pool");
+  const pool = before === undefined ? "" : ` With it, ${money(before + amount)} of bath ${bath} is shared out.`;
   return [{ tone: "good", text: `The claims of bath ${bath} pay ${money(amount)}.${pool}` }];
 }
 
-/** The same document twice is the commonest way to bill a cost twice. */
+/** The same document twice is the commonest way to bill a cost twice, and water that Additions price is another. */
 function doubtsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly string[] {
   const document = filled.text("document");
   const same = document === undefined ? undefined : findRow(log, "costLines", "document", document);
-  return same === undefined
-    ? []
-    : [`Document ${document ?? ""} is on line ${String(same.cells.id ?? "")} already. Is this another cost of it?`];
+  const bath = filled.text("bath");
+  const isWater = filled.text("kind") === "water" || /\bwater\b/i.test(filled.text("what") ?? "");
+  const priced =
+    bath === undefined || !isWater
+      ? 0
+      : rowsOfBath(log, "additions", bath)
+          .map(rowFacts)
+          .filter((row) => row.text("kind") === "water")
+          .reduce((sum, row) => sum + (row.number("cost") ?? 0), 0);
+  return [
+    ...(same === undefined
+      ? []
+      : [`Document ${document ?? ""} is on line ${String(same.cells.id ?? "")} already. Is this another cost of it?`]),
+    ...(priced === 0
+      ? []
+      : [`Additions price the water of bath ${bath ?? ""} already, ${money(priced)}. Is this other water?`]),
+  ];
 }
 
 function meaning(filled: FilledFields<ColumnId<"costLines">>, context: LogContext): Meaning {
@@ -64,8 +79,10 @@ export const costLineEntry: EntryForm<"cost line"> = {
       fields: [
         field(log, "costLines", "what", { suggestions: textsOf(log, "costLines", "what") }),
         field(log, "costLines", "amount"),
+        field(log, "costLines", "kind"),
         field(log, "costLines", "account", { required: true }),
         field(log, "costLines", "bath"),
+        field(log, "costLines", "claim"),
         field(log, "costLines", "document"),
         field(log, "costLines", "date"),
       ],

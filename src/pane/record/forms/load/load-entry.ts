@@ -5,6 +5,7 @@ import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { missingShares } from "../../../../advice/share-rows.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { bathState, readingVerdict } from "../../../../joblog/model/words.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
@@ -41,7 +42,7 @@ function meaning(filled: FilledFields<ColumnId<"loads">>, context: LogContext): 
     findings: loadFindings(added.row, context),
     problems: zeroProblems(filled),
     doubts: [...(stateDoubt === undefined ? [] : [stateDoubt]), ...loadsFlaggedOrDirty(filled, context)],
-    rows: [added],
+    rows: [added, ...missingShares(context.log, [{ cells: added.row }])],
     recorded: `load of claim ${filled.text("claim") ?? ""} in bath ${bath ?? ""}`,
     ...(state === bathState.charge
       ? {

@@ -1,0 +1,35 @@
+import { jobLog } from "../../joblog/job-log.ts";
+import type { Cells, RowValue } from "../../joblog/model/definition.ts";
+import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { findTable } from "../../joblog/model/references.ts";
+import { fieldTextOf } from "../wording/moments.ts";
+
+/** RFC 4180, section 2: a field with a quote, a comma or a line break stands in quotes, and its quotes are doubled. */
+function field(text: string): string {
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** A text that a spreadsheet would take for a formula gets an apostrophe, as it would when typed. */
+const harmless = (text: string): string => (/^[=+@\t\r-]/.test(text) ? `'${text}` : text);
+
+function textOf(value: RowValue | undefined, type: string): string {
+  if (value === undefined) return "";
+  if (typeof value !== "number") return harmless(String(value));
+  if (type === "date") return fieldTextOf(value).slice(0, 10);
+  if (type === "date and time") return fieldTextOf(value);
+  return type === "money" ? value.toFixed(2) : String(value);
+}
+
+/**
+ * The journal as comma-separated values: a header of column ids, which stay for ever, dates as 2027-03-06, money with
+ * two decimals and a point, lines ended by CR LF.
+ */
+export function journalCsv(log: LogSnapshot): string {
+  const { columns } = findTable(jobLog, "journal");
+  const header = columns.map(({ id }) => id);
+  const lines = log.rows.journal.map(({ cells }) => {
+    const held: Cells = cells;
+    return columns.map(({ id, type }) => field(textOf(held[id], type)));
+  });
+  return [header, ...lines].map((line) => `${line.join(",")}\r\n`).join("");
+}
