@@ -11,10 +11,8 @@ import type { LongWork } from "./long-work.ts";
 import { startWithWorkbook } from "./office-host.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { explainMissing, readTables } from "./read/read-log.ts";
-import { writeEdit } from "./record/append-rows.ts";
 import type { LogEdit } from "./record/log-edit.ts";
 import type { Receipt } from "./record/receipt.ts";
-import { removeEntry } from "./record/take-back-rows.ts";
 
 async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
   try {
@@ -86,12 +84,18 @@ export async function readLog(): Promise<LogSnapshot | undefined> {
  * Rejects with a LogProblem, with nothing changed, where a cell no longer holds what the person saw or cannot be
  * written. The receipt lets it be taken back, but for named cells.
  */
-export function editLog(edit: LogEdit): Promise<Receipt> {
+export async function editLog(edit: LogEdit): Promise<Receipt> {
+  const { writeEdit } = await import(
+    /* webpackChunkName: "log-writer", webpackPrefetch: true */ "./record/append-rows.ts"
+  );
   return inExcel((context) => writeEdit(context, jobLog, edit));
 }
 
 /** Takes back what `editLog` wrote; rejects with a LogProblem, and changes nothing, where it was changed since. */
-export function takeBack(receipt: Receipt): Promise<void> {
+export async function takeBack(receipt: Receipt): Promise<void> {
+  const { removeEntry } = await import(
+    /* webpackChunkName: "log-writer", webpackPrefetch: true */ "./record/take-back-rows.ts"
+  );
   return inExcel((context) => removeEntry(context, jobLog, receipt));
 }
 

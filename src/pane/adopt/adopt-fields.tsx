@@ -1,4 +1,5 @@
-import { Field, Input, Select } from "@fluentui/react-components";
+import { Field, Select } from "@fluentui/react-components";
+import { Input } from "@fluentui/react-input";
 
 import { useControlStyles } from "../controls/use-control-styles.ts";
 

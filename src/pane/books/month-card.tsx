@@ -1,4 +1,5 @@
-import { Button, Field, Input } from "@fluentui/react-components";
+import { Button, Field } from "@fluentui/react-components";
+import { Input } from "@fluentui/react-input";
 import { useState } from "react";
 
 import { closedMonths } from "../../advice/books/closed-months.ts";

@@ -1,4 +1,6 @@
-import { Field, Input, mergeClasses, Select, Textarea } from "@fluentui/react-components";
+import { Field, mergeClasses, Select } from "@fluentui/react-components";
+import { Input } from "@fluentui/react-input";
+import { Textarea } from "@fluentui/react-textarea";
 
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { EntryField } from "../record/entry-form.ts";

@@ -1,5 +1,6 @@
-import { Field, Input } from "@fluentui/react-components";
+import { Field } from "@fluentui/react-components";
 import { SearchRegular } from "@fluentui/react-icons/svg/search";
+import { Input } from "@fluentui/react-input";
 import { useState } from "react";
 
 import { catalogue } from "../../../functions/catalogue.ts";

@@ -1,5 +1,6 @@
-import { Button, Field, Input, Select } from "@fluentui/react-components";
+import { Button, Field, Select } from "@fluentui/react-components";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
+import { Input } from "@fluentui/react-input";
 import { useState } from "react";
 
 import { fieldTextNow } from "../../advice/wording/moments.ts";

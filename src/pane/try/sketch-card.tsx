@@ -1,4 +1,5 @@
-import { Button, Field, Input, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
+import { Button, Field, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
+import { Input } from "@fluentui/react-input";
 import { useState } from "react";
 
 import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
