@@ -802,7 +802,7 @@ export interface LogFields {
   readonly shopAddress: string;
   readonly shopPhone: string;
   readonly shopLicense: string;
-  readonly currency: string;
+  readonly currency: "USD" | "CAD" | "AUD" | "NZD" | "GBP" | "EUR" | "CHF" | "SEK" | "NOK" | "DKK" | "PLN" | "CZK" | "MXN" | "BRL" | "ZAR" | "SGD" | "ILS";
   readonly usualDrop: number;
   readonly readingHours: number;
   readonly bathLife: number;

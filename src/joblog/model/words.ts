@@ -26,6 +26,27 @@ export const closeReasons = [
 ] as const;
 export const shareBases = ["baskets", "soil-weighted baskets", "basket-minutes"] as const;
 
+/** Codes of ISO 4217 whose unit has a hundred parts: shares are worked out in them. From memory; no list was at hand. */
+export const currencies = [
+  "USD",
+  "CAD",
+  "AUD",
+  "NZD",
+  "GBP",
+  "EUR",
+  "CHF",
+  "SEK",
+  "NOK",
+  "DKK",
+  "PLN",
+  "CZK",
+  "MXN",
+  "BRL",
+  "ZAR",
+  "SGD",
+  "ILS",
+] as const;
+
 /** What a cost line was for. */
 export const costKinds = ["labor", "energy", "water", "supplies", "disposal", "other"] as const;
 

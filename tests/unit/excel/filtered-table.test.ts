@@ -63,7 +63,7 @@ test("formulas that Excel left as #NAME? are written anew, and a typed cell keep
   await Excel.run(async (context) => {
     const verdicts = context.workbook.tables.getItem("Readings").columns.getItem("Verdict").getDataBodyRange();
     verdicts.formulas = "=_xldudf_BATH_VERDICT(1,2)" as unknown as string[][];
-    context.workbook.names.getItem("Pool.Total").getRange().formulas = [["=_xldudf_BATH_SHARE(1)"]];
+    context.workbook.names.getItem("Cost.Total").getRange().formulas = [["=_xldudf_BATH_SHARE(1)"]];
     await context.sync();
   });
   expect((await readLog())?.rows.readings[0]?.cells.verdict).toBe("#NAME?");

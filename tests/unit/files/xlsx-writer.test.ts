@@ -107,7 +107,7 @@ describe("the written file", () => {
       .map(([, xml]) => xml)
       .join("\n");
     expect(everything).not.toMatch(/BATH\./);
-    for (const name of ["TANKVOLUME", "DOSE", "VERDICT", "TOPUPRANGE", "SHARE"])
+    for (const name of ["TANKVOLUME", "DOSE", "VERDICT", "TOPUPRANGE", "TRIGGER"])
       expect(everything).toContain(`_xldudf_BATH_${name}(`);
     const calculated = [...parts]
       .filter(([name]) => name.startsWith("xl/tables/"))

@@ -3,7 +3,7 @@ import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { everywhere } from "../../model/everywhere.ts";
 import { between, days, hours, sewerLimits } from "../../model/units-of.ts";
-import { shareBases } from "../../model/words.ts";
+import { currencies, shareBases } from "../../model/words.ts";
 import { ledgerTable } from "./ledger-table.ts";
 import { peopleTable } from "./people-table.ts";
 
@@ -13,7 +13,7 @@ const fields: readonly FieldDefinition[] = [
     name: "Shop.Address",
     label: "Address",
     type: "text",
-    help: "Printed on the claim statement, in one line.",
+    help: "Printed on the claim statement as a single line.",
   },
   {
     id: "shopPhone",
@@ -33,9 +33,10 @@ const fields: readonly FieldDefinition[] = [
     id: "currency",
     name: "Shop.Currency",
     label: "Currency",
-    type: "text",
+    type: "choice",
+    choices: { kind: "fixed", choices: currencies },
     initial: { US: "USD", metric: "EUR", imperial: "GBP" },
-    help: "Three letters, as ISO 4217 has them. Every amount of the log is in it.",
+    help: "As ISO 4217 has it. Every amount of the log has it.",
   },
   {
     id: "usualDrop",

@@ -48,6 +48,7 @@ const ownDefaults: Readonly<Record<string, RowValue>> = {
   weightMedium: 2.5,
   weightHeavy: 7,
   shareBasis: "basket-minutes",
+  currency: "CAD",
   economicShare: 0.6,
   sewerLow: 7.5,
   sewerHigh: 8,
