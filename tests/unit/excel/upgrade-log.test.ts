@@ -273,14 +273,14 @@ describe("the upgrade of an earlier log", () => {
     await openEarlier();
     await Excel.run(async (context) => {
       const tanks = context.workbook.tables.getItem("Tanks");
-      const range = tanks.getRange().load("rowIndex,rowCount,columnCount");
+      const range = tanks.getRange().load("rowIndex,columnIndex,rowCount,columnCount");
       await context.sync();
-      const { rowIndex, rowCount, columnCount } = range;
+      const { rowIndex, columnIndex, rowCount, columnCount } = range;
       const sheet = context.workbook.worksheets.getItem("Job");
-      sheet.getRangeByIndexes(rowIndex + 1, columnCount, 1, 1).values = [["mind the step"]];
+      sheet.getRangeByIndexes(rowIndex + 1, columnIndex + columnCount, 1, 1).values = [["mind the step"]];
       await context.sync();
       // The table takes in what is written beside it; a shop that does not want that undoes it.
-      tanks.resize(sheet.getRangeByIndexes(rowIndex, 0, rowCount, columnCount));
+      tanks.resize(sheet.getRangeByIndexes(rowIndex, columnIndex, rowCount, columnCount));
       await context.sync();
     });
     const before = everything();
