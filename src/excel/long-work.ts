@@ -18,9 +18,12 @@ export function checkNotCancelled({ signal }: LongWork, what: string): void {
   if (signal?.aborted === true) throw new Cancelled(what);
 }
 
+/** As long as a frame at 60 Hz: after none at all the next step was often under way before the last was drawn. */
+const frame = 16;
+
 /** Tells of the next step and lets the page draw it and take a press on Cancel. */
 export async function announce({ onProgress }: LongWork, progress: Progress): Promise<void> {
   if (onProgress === undefined) return;
   onProgress(progress);
-  await new Promise((resume) => setTimeout(resume, 0));
+  await new Promise((resume) => setTimeout(resume, frame));
 }

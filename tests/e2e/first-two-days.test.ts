@@ -98,7 +98,9 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     await bench.pane.getByRole("button", { name: "Build log" }).click();
     await bench.pane.getByRole("tab", { name: "Record" }).waitFor();
     await form("Start a log here").waitFor({ state: "detached" });
-    expect(await bench.lookUp("Job", "T1", "Working volume, gal")).toBeCloseTo(121.175, 3);
+    await expect
+      .poll(() => bench.lookUp("Job", "T1", "Working volume, gal").catch(() => NaN), { timeout: 60_000 })
+      .toBeCloseTo(121.175, 3);
   });
 
   it("records a charge of 4.178 gal at 1+28, the first part of it now", async () => {
@@ -215,7 +217,11 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     expect(await bath("State")).toBe("top up");
 
     await bench.pane.getByRole("tab", { name: "Now" }).click();
-    expect(await bench.pane.getByRole("main").innerText()).toMatch(/Top up: add 1\.39 gal/);
+    await bench.pane
+      .getByRole("main")
+      .getByText(/Top up: add 1\.39 gal/)
+      .first()
+      .waitFor();
   });
 
   it("keeps asking after a first addition that fell short, and stops once the bath is within a tenth of its baseline", async () => {

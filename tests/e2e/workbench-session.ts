@@ -72,7 +72,8 @@ function lookUpInGrid({
   const columns = Array.from({ length: 52 }, (_, index) => index);
   const column = columns.find((one) => rows.some((row) => at(row, one) === header));
   if (column === undefined) throw new Error(`Sheet ${sheet} has no header ${header}`);
-  const row = rows.find((one) => at(one, 0) === key);
+  // Tables that are printed two pages wide begin in the second column.
+  const row = rows.find((one) => at(one, 0) === key || at(one, 1) === key);
   if (row === undefined) throw new Error(`Sheet ${sheet} has no row ${key}`);
   return at(row, column);
 }
