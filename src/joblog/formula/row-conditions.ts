@@ -1,5 +1,5 @@
-import { negative, plus, times } from "./arithmetic.ts";
-import { type Condition, isOver } from "./conditions.ts";
+import { negative, times } from "./arithmetic.ts";
+import type { Condition } from "./conditions.ts";
 import { apply, type Column, type Expression } from "./expression.ts";
 
 /*
@@ -9,13 +9,8 @@ import { apply, type Column, type Expression } from "./expression.ts";
 
 export const bothHold = (one: Condition, other: Condition): Condition => times(one, other);
 
-export const eitherHolds = (one: Condition, other: Condition): Condition => isOver(plus(one, other), 0);
-
 /** 1 where it holds, 0 where it does not: SUMPRODUCT passes over true and false. */
 const asOneOrZero = (condition: Condition): Expression => negative(negative(condition));
-
-/** How many rows it holds for. */
-export const rowsThatHold = (condition: Condition): Expression => apply("SUMPRODUCT", asOneOrZero(condition));
 
 /** What a column adds up to in the rows that it holds for. */
 export const sumOfRows = (column: Column, condition: Condition): Expression =>

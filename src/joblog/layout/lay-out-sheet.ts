@@ -168,6 +168,6 @@ export function laidOutSheet(
     ...(frozen > 0 ? { titleRows: { first: frozen - 1, last: frozen - 1 } } : {}),
     lastPrintedColumn: lastPrintedColumn(placed),
     pagesWide: sheet.pagesWide,
-    ...(sheet.document === true || sheet.arrangement === "charts" ? { onePage: true } : {}),
+    ...(sheet.arrangement === "charts" ? { onePage: true } : {}),
   };
 }

@@ -49,7 +49,11 @@ export function benchTools(host: Host, ready: Promise<void>): BenchTools {
     tables: () =>
       host.workbook.tables
         .list()
-        .map(({ name, area, headers }) => ({ name, address: host.workbook.fixedAddressOf(area), headers: [...headers] })),
+        .map(({ name, area, headers }) => ({
+          name,
+          address: host.workbook.fixedAddressOf(area),
+          headers: [...headers],
+        })),
     sheets: () => host.workbook.sheets.ids().map((sheet) => host.workbook.sheets.nameOf(sheet)),
     save: () => host.save(),
   };

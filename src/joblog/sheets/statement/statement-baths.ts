@@ -140,7 +140,7 @@ function timesSaid(verdict: Word, row: UseRow, { readings }: Log): Expression {
 }
 
 /** How many claims were in a bath. */
-export const claimsIn = (loads: Columns<"loads">, bath: Expression): Expression =>
+const claimsIn = (loads: Columns<"loads">, bath: Expression): Expression =>
   countWhere(loads, { bath, firstOfClaim: 1 });
 
 /** What was read and added on the days that its loads were in. */

@@ -190,7 +190,7 @@ export const claimStatementSheet: SheetDefinition = {
   name: "Claim statement",
   title: "Claim statement",
   purpose:
-    "The chemistry of one claim's contents on one page, taken from the log. Choose the claim in the framed cell.",
+    "The chemistry and the cost of one claim's contents, taken from the log. Choose the claim in the framed cell.",
   caution:
     "Arithmetic aid: it shows what was logged and what follows from it. It does not prove that a piece is clean, safe or free of lead, nor what it is worth. The label, SDS and permit win. Readings stand as the shop took them, with the meter's drift taken out where a later check showed it.",
   fields,
