@@ -11,15 +11,20 @@ import { columnsOf, kindOf } from "./adopt-kinds.ts";
 import { cellWords, isErrorCell } from "./cell-words.ts";
 import { answerFor, choicesOf } from "./choices-of.ts";
 import { unitChoices, unitInHeading, withUnit } from "./column-units.ts";
+import type { Doubt } from "./doubt-kinds.ts";
 import { readMoment, readTime } from "./read-moment.ts";
+import type { RowToJudge } from "./row-doubts.ts";
 import type { SheetRow, SheetTable } from "./sheet-table.ts";
+import { strengthOf } from "./strength-cell.ts";
 
-type CellReading = { readonly value: RowValue | undefined } | { readonly why: string };
+type CellReading =
+  | { readonly value: RowValue | undefined; readonly fahrenheit?: string; readonly doubt?: Doubt }
+  | { readonly why: string };
 
 /** A row as far as it could be read, and everything that is wrong with it. */
-export interface ReadRow {
-  readonly cells: Cells;
+export interface ReadRow extends RowToJudge {
   readonly why: readonly string[];
+  readonly doubts: readonly Doubt[];
 }
 
 /** Clocks of two machines may differ by this much, in days. */
@@ -52,7 +57,28 @@ function readNumberOrText(
         : `${text} ${unit}`,
   );
   if (reading.read === "problem") return { why: reading.message };
-  return { value: reading.read === "value" ? reading.value : undefined };
+  const isFahrenheit = unit === "°F" && number.read === "number";
+  return {
+    value: reading.read === "value" ? reading.value : undefined,
+    ...(isFahrenheit ? { fahrenheit: String(number.value) } : {}),
+  };
+}
+
+function readStrength(value: unknown, column: InputColumn, system: UnitSystem): CellReading {
+  const strength = strengthOf(value, system);
+  if ("why" in strength) return { why: `${column.label}: ${strength.why}` };
+  return {
+    value: strength.text,
+    ...(strength.doubt === undefined ? {} : { doubt: { kind: "strength" as const, text: strength.doubt } }),
+  };
+}
+
+/** A line under the rows: what it counts stands in them already. */
+const totalWords = /^(?:(?:sub|grand ?)?totals?|sum|average|avg|mean)(?![\p{L}-])/iu;
+
+function totalDoubts(cells: readonly unknown[]): readonly Doubt[] {
+  const word = cells.filter((value) => typeof value === "string").find((value) => totalWords.test(value.trim()));
+  return word === undefined ? [] : [{ kind: "total", text: `"${cellWords(word)}": is it a row of its own?` }];
 }
 
 /** Times at which the event cannot have happened. */
@@ -101,19 +127,27 @@ export function rowReader(
       return "why" in moment ? { why: `${column.label}: ${moment.why}` } : { value: moment.moment };
     }
     if (isChoice) return readWord(text, column, answers, log);
+    if (column.id === "strength") return readStrength(value, column, system);
     if (column.id === "id" && !isKeyText(text)) return { why: `${column.label}: "${text}" cannot be looked up` };
     return readNumberOrText(value, column, unit, system);
   };
 
   return ({ cells }) => {
     const why: string[] = [];
+    const doubts: Doubt[] = [...totalDoubts(cells)];
     const found: Record<string, RowValue> = {};
+    let fahrenheit: string | undefined;
     for (const one of columns) {
       const reading = readCell(cells, one);
-      if ("why" in reading) why.push(reading.why);
-      else if (reading.value !== undefined) found[one.column.id] = reading.value;
+      if ("why" in reading) {
+        why.push(reading.why);
+        continue;
+      }
+      if (reading.value !== undefined) found[one.column.id] = reading.value;
       else if (one.column.needed) why.push(`${one.column.label}: blank`);
+      fahrenheit ??= reading.fahrenheit;
+      if (reading.doubt !== undefined) doubts.push(reading.doubt);
     }
-    return { cells: found, why: why.length > 0 ? why : impossible(found, log, now) };
+    return { cells: found, fahrenheit, doubts, why: why.length > 0 ? why : impossible(found, log, now) };
   };
 }
