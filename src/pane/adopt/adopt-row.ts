@@ -42,6 +42,7 @@ function readNumberOrText(
   column: InputColumn,
   unit: string | undefined,
   system: UnitSystem,
+  currency: RowValue | undefined,
 ): CellReading {
   const text = cellWords(value);
   const number = parseNumber(text);
@@ -55,6 +56,8 @@ function readNumberOrText(
       : number.read === "number"
         ? withUnit(text, number.value, unit, column)
         : `${text} ${unit}`,
+    "person",
+    currency === undefined ? currency : String(currency),
   );
   if (reading.read === "problem") return { why: reading.message };
   const isFahrenheit = unit === "°F" && number.read === "number";
@@ -129,7 +132,7 @@ export function rowReader(
     if (isChoice) return readWord(text, column, answers, log);
     if (column.id === "strength") return readStrength(value, column, system);
     if (column.id === "id" && !isKeyText(text)) return { why: `${column.label}: "${text}" cannot be looked up` };
-    return readNumberOrText(value, column, unit, system);
+    return readNumberOrText(value, column, unit, system, log.fields.currency);
   };
 
   return ({ cells }) => {

@@ -9,7 +9,7 @@ import { roomDoubts } from "../../advice/tank-room.ts";
 import type { Cells } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { filledFields } from "../record/fill-form.ts";
-import { riseDoubts,strengthAndRoom } from "../record/forms/addition/addition-doubts.ts";
+import { riseDoubts, strengthAndRoom } from "../record/forms/addition/addition-doubts.ts";
 import { amountDoubts } from "../record/forms/addition/addition-findings.ts";
 import { bathDoubts } from "../record/forms/item/item-hazards.ts";
 import { zeroProblems } from "../record/forms/load/load-problems.ts";

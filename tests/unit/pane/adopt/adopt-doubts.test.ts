@@ -187,3 +187,20 @@ test("a piece that its words speak against is asked about before it goes into a 
   );
   expect([asked.map(({ kind }) => kind), taken.map(({ cells }) => cells["id"])]).toEqual([["hazard"], ["X-2"]]);
 });
+
+test("money is read with its sign, and refused in another currency than the shop's", () => {
+  const items = ["Tag", "Claim", "Description", "Qty", "Replacement value"];
+  const values = ["$4.50", "12.50 USD", "1,234.50", "€ 12,50", "4,50 €", "£3", "(12.50)"];
+  const result = adopt(
+    items,
+    values.map((value, index) => [`X-${String(index)}`, "D-0427", "plate", 1, value]),
+    { table: "items" },
+  );
+  expect(result.taken.map(({ cells }) => cells["replacementValue"])).toEqual([4.5, 12.5, 1234.5]);
+  expect(result.listed.map(({ why }) => why.join("; "))).toEqual([
+    expect.stringMatching(/"€ 12,50" is in €, and the log is kept in USD/),
+    expect.stringMatching(/"4,50 €" is in €/),
+    expect.stringMatching(/"£3" is in £/),
+    expect.stringMatching(/"\(12\.50\)" is out of range/),
+  ]);
+});
