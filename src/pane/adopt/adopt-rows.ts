@@ -8,6 +8,7 @@ import { nextIds } from "../record/next-id.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
 import { rowReader } from "./adopt-row.ts";
 import { type Doubt, type DoubtAnswers, type DoubtKind, doubtKinds } from "./doubt-kinds.ts";
+import { filledDown } from "./fill-down.ts";
 import { neighborsOf } from "./neighbors.ts";
 import { judgeRow, withRows } from "./row-doubts.ts";
 import type { SheetTable } from "./sheet-table.ts";
@@ -113,7 +114,9 @@ export function judgeSheet(
 ): readonly JudgedRow[] {
   const { table } = answers;
   const read = rowReader(sheet, answers, log, system, now);
-  const rows = sheet.rows.map((row) => ({ ...read(row), number: row.number }));
+  const rows = filledDown(sheet, answers).rows.flatMap((row) =>
+    read(row).map((one) => ({ ...one, number: row.number })),
+  );
   const readable = rows.filter(({ why }) => why.length === 0);
   const context = { log, system, bath: undefined, now: fieldTextOf(now) };
   const opened = newNames(readable, answers, log).flatMap((one): readonly Cells[] =>

@@ -51,7 +51,11 @@ function blankAnswers(log: LogSnapshot): AdoptAnswers {
     units: {},
     same: { purpose: "check" },
     order: undefined,
+    dotTime: undefined,
     usualTime: "",
+    usualTime2: "",
+    asAbove: {},
+    unitWords: {},
     names: {},
     newBath,
   };
@@ -110,8 +114,11 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
       table,
       columns: proposeColumns(headings, kindOf(table)),
       units: {},
+      unitWords: {},
+      asAbove: {},
       names: {},
       order: undefined,
+      dotTime: undefined,
       same: table === "readings" ? { purpose: "check" } : {},
     });
   };
