@@ -31,7 +31,8 @@ const rowsShown = 20;
 
 function shown(value: RowValue | undefined, type: string): string {
   if (value === undefined) return "";
-  return typeof value === "number" && type === "date and time" ? fieldTextOf(value).replace("T", " ") : String(value);
+  if (typeof value !== "number" || !type.startsWith("date")) return String(value);
+  return type === "date" ? fieldTextOf(value).slice(0, 10) : fieldTextOf(value).replace("T", " ");
 }
 
 /** What will be written, and every row that will not be, with the reason. */
@@ -53,9 +54,10 @@ export function AdoptCheckStep({
   const styles = useStyles();
   const { taken, listed, asked, before } = adoption;
   const columns = columnsOf(kindOf(table)).filter(({ id }) => taken.some(({ cells }) => cells[id] !== undefined));
-  const added = before.map((one) =>
-    one.table === "claims" ? `claim ${String(one.row.claim)}` : `bath ${String(one.row.bath)}`,
-  );
+  const added = before.flatMap((one) => {
+    if (one.table === "stockBalance") return [];
+    return one.table === "claims" ? `claim ${String(one.row.claim)}` : `bath ${String(one.row.bath)}`;
+  });
   return (
     <>
       <p

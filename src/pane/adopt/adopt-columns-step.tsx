@@ -89,7 +89,9 @@ export function AdoptColumnsStep({
   const field = (column: (typeof columns)[number]): React.JSX.Element => (
     <div key={column.id} className={page.page}>
       {pickColumn(column.id, headerOf(column, system), column.needed)}
-      {column.id === "when" ? pickColumn("time", "Time, where it has a column of its own", false) : null}
+      {column.type === "date and time" && column.id !== "closed"
+        ? pickColumn("time", "Time, where it has a column of its own", false)
+        : null}
       {column.needed &&
       answers.columns[column.id] === undefined &&
       column.type !== "date and time" &&

@@ -46,7 +46,7 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
           key={`blank ${id}`}
           label={`${count === 1 ? "1 blank cell" : `${String(count)} blank cells`} under "${heading}"`}
           value={answers.asAbove[id] === true ? "above" : ""}
-          none="Not known: rows are listed"
+          none="Left as they are"
           options={[{ value: "above", words: "Means the same as above" }]}
           onPick={(word) => {
             onAnswer({ asAbove: { ...answers.asAbove, [id]: word === "above" } });

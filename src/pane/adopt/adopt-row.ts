@@ -7,13 +7,13 @@ import { isKeyText } from "../../joblog/model/key-text.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { readInput } from "../controls/read-input.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
-import { columnsOf, kindOf } from "./adopt-kinds.ts";
+import { type AdoptTable, columnsOf, kindOf } from "./adopt-kinds.ts";
 import { cellWords, isErrorCell } from "./cell-words.ts";
 import { answerFor, choicesOf, nameKey } from "./choices-of.ts";
 import { secondKey, timeUnitOf, unitChoices, unitInHeading, unitOfWord, withUnit } from "./column-units.ts";
 import type { Doubt } from "./doubt-kinds.ts";
 import { wordsOfColumn } from "./heading-words.ts";
-import { readMoment, readTime } from "./read-moment.ts";
+import { readDate, readMoment, readTime } from "./read-moment.ts";
 import type { RowToJudge } from "./row-doubts.ts";
 import type { SheetRow, SheetTable } from "./sheet-table.ts";
 import { columnWithUnits, holds, type SheetView, viewsOf } from "./sheet-views.ts";
@@ -105,13 +105,23 @@ function totalDoubts(cells: readonly unknown[]): readonly Doubt[] {
   return word === undefined ? [] : [{ kind: "total", text: `"${cellWords(word)}": is it a row of its own?` }];
 }
 
-/** Times at which the event cannot have happened. */
-function impossible(cells: Cells, log: LogSnapshot, now: number): readonly string[] {
+/** Times at which the event cannot have happened. What a claim says of its loss is older than any month of the books. */
+function impossible(
+  cells: Cells,
+  columns: readonly InputColumn[],
+  log: LogSnapshot,
+  now: number,
+  table: AdoptTable,
+): readonly string[] {
+  const times = columns.flatMap(({ id, type }) => {
+    const value = cells[id];
+    return typeof value === "number" && (type === "date" || type === "date and time") ? [value] : [];
+  });
+  if (times.some((time) => time > now + clockSlack)) return ["the date is still to come"];
+  const inBooks = table === "claims" ? undefined : times.flatMap((time) => closedOn(log, time) ?? [])[0];
+  if (inBooks !== undefined) return [inBooks];
   const { when, bath } = cells;
   if (typeof when !== "number") return [];
-  if (when > now + clockSlack) return ["the date is still to come"];
-  const inBooks = closedOn(log, when);
-  if (inBooks !== undefined) return [inBooks];
   const facts = bathFacts(log, bath === undefined ? undefined : String(bath));
   const [opened, closed] = [facts?.number("opened"), facts?.number("closed")];
   if (opened !== undefined && when < opened) return [`the date is before the bath ${String(bath)} was opened`];
@@ -166,8 +176,12 @@ function viewReader(
     const text = cellWords(value);
     if (text === "") return { value: undefined };
     if (isErrorCell(value)) return { why: `${column.label} shows the error ${text}` };
+    if (column.type === "date") {
+      const date = readDate(value, order);
+      return "why" in date ? { why: `${column.label}: ${date.why}` } : { value: date.moment };
+    }
     if (column.type === "date and time") {
-      const time = map["time"] === undefined ? undefined : { value: cells[map["time"]] };
+      const time = map["time"] === undefined || column.id === "closed" ? undefined : { value: cells[map["time"]] };
       const day = isSecond && typeof value === "number" ? Math.floor(value) : value;
       const moment = readMoment(day, time, { order, usualTime, dotTime });
       return "why" in moment ? { why: `${column.label}: ${moment.why}` } : { value: moment.moment };
@@ -175,7 +189,11 @@ function viewReader(
     if (isChoice) return readWord(text, column, answers, log);
     if (column.id === "strength") return readStrength(value, column, system);
     if (column.id === "id" && !isKeyText(text)) return { why: `${column.label}: "${text}" cannot be looked up` };
-    return readNumberOrText(value, column, unitOf(cells, one), system, log.fields.currency);
+    const unit = unitOf(cells, one);
+    const word = one.unitAt === undefined ? "" : cellWords(cells[one.unitAt]);
+    if (unit === undefined && word !== "")
+      return { why: `${column.label}: the unit "${word}" of "${text}" is not known` };
+    return readNumberOrText(value, column, unit, system, log.fields.currency);
   };
 
   return ({ cells }) => {
@@ -194,7 +212,21 @@ function viewReader(
       fahrenheit ??= reading.fahrenheit;
       if (reading.doubt !== undefined) doubts.push(reading.doubt);
     }
-    return { cells: found, fahrenheit, doubts, why: why.length > 0 ? why : impossible(found, log, now) };
+    return {
+      cells: found,
+      fahrenheit,
+      doubts,
+      why:
+        why.length > 0
+          ? why
+          : impossible(
+              found,
+              columns.map(({ column }) => column),
+              log,
+              now,
+              table,
+            ),
+    };
   };
 }
 

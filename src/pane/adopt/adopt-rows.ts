@@ -4,8 +4,10 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { NewRow } from "../../joblog/model/definition.ts";
 import type { Cells } from "../../joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { folded } from "../../joblog/model/same-text.ts";
 import { nextIds } from "../record/next-id.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
+import { ownKeys } from "./adopt-kinds.ts";
 import { rowReader } from "./adopt-row.ts";
 import { type Doubt, type DoubtAnswers, type DoubtKind, doubtKinds } from "./doubt-kinds.ts";
 import { filledDown } from "./fill-down.ts";
@@ -24,7 +26,7 @@ interface TakenRow {
   readonly cells: Cells;
 }
 
-type NewName = Extract<NewRow, { readonly table: "claims" | "baths" }>;
+type NewName = Extract<NewRow, { readonly table: "claims" | "baths" | "stockBalance" }>;
 
 /** One kind of doubt, with all the rows that it is about. */
 export interface AskedDoubt {
@@ -38,7 +40,7 @@ export interface Adoption {
   readonly listed: readonly ListedRow[];
   /** What the person is asked, once for each kind, answered or not. */
   readonly asked: readonly AskedDoubt[];
-  /** Claims and baths that the log gets first. */
+  /** Claims, baths and lines of the stock balance that the log gets first. */
   readonly before: readonly NewName[];
   /** Rows in Shares of claims that come into a bath by the taken loads. */
   readonly shares: ReturnType<typeof missingShares>;
@@ -67,14 +69,20 @@ function isInLog(cells: Cells, table: AdoptAnswers["table"], log: LogSnapshot): 
 }
 
 /** Claims and baths that taken rows name and the log does not hold; a bath opens with its first row. */
-function newNames(taken: readonly TakenRow[], { newBath }: AdoptAnswers, log: LogSnapshot): readonly NewName[] {
-  const named = (column: "claim" | "bath"): readonly string[] => [
+function newNames(taken: readonly TakenRow[], { newBath, table }: AdoptAnswers, log: LogSnapshot): readonly NewName[] {
+  const named = (column: "claim" | "bath" | "concentrate"): readonly string[] => [
     ...new Set(taken.flatMap(({ cells }) => (cells[column] === undefined ? [] : [String(cells[column])]))),
   ];
   const claims = new Set(log.rows.claims.map(({ cells }) => String(cells.claim)));
   const baths = new Set(log.rows.baths.map(({ cells }) => String(cells.bath)));
   const firstOf = (bath: string): number =>
     Math.min(...taken.filter(({ cells }) => cells.bath === bath).map(({ cells }) => Number(cells.when)));
+  const balanced = new Set(log.rows.stockBalance.map(({ cells }) => folded(String(cells.concentrate))));
+  if (table === "claims" || table === "baths") return [];
+  if (table === "stockMoves")
+    return named("concentrate")
+      .filter((concentrate) => !balanced.has(folded(concentrate)))
+      .map((concentrate): NewName => ({ table: "stockBalance", row: { concentrate } }));
   return [
     ...named("claim")
       .filter((claim) => !claims.has(claim))
@@ -123,26 +131,36 @@ export function judgeSheet(
     one.table === "baths" ? [one.row] : [],
   );
   const withNewBaths = { ...context, log: withRows(log, "baths", opened) };
-  const neighbors = neighborsOf(
-    table,
-    readable.map(({ cells }) => cells),
-    context,
-  );
-  const tags = new Set(log.rows[table].map(({ cells }) => String(cells.id)));
+  const neighbors = neighborsOf(table, readable, context);
+  const own = ownKeys[table];
+  const logged: readonly AnyRow[] = log.rows[table];
+  const keys = new Set(own === undefined ? [] : logged.map(({ cells }) => folded(String(cells[own.id] ?? ""))));
   return twiceIn(
     rows.map((row): JudgedRow => {
       const { number, cells, why, doubts } = row;
       if (why.length > 0) return { number, cells, why, doubts: [] };
       if (isInLog(cells, table, log)) return { number, cells, why: ["is in the log already"], doubts: [] };
-      const tag = cells["id"];
-      if (tag !== undefined && tags.has(String(tag)))
-        return { number, cells, why: [`the tag ${String(tag)} is in use already`], doubts: [] };
+      const key = own === undefined ? undefined : cells[own.id];
+      if (key !== undefined && keys.has(folded(String(key))))
+        return { number, cells, why: [`the ${own?.word ?? ""} ${String(key)} is in use already`], doubts: [] };
       const judged = judgeRow(table, row, { context, withNewBaths, withNeighbors: neighbors(cells) });
       const problems = judged.problems.map(({ message }) => message);
-      if (tag !== undefined && problems.length === 0) tags.add(String(tag));
+      if (key !== undefined && problems.length === 0) keys.add(folded(String(key)));
       return { number, cells, why: problems, doubts: problems.length > 0 ? [] : [...doubts, ...judged.doubts] };
     }),
   );
+}
+
+/** Rows under the log's next running numbers, where its table has them. */
+function numbered(taken: readonly TakenRow[], table: AdoptAnswers["table"], log: LogSnapshot): readonly TakenRow[] {
+  if (table === "claims" || table === "baths") return taken;
+  const unnumbered = taken.filter(({ cells }) => cells.id === undefined);
+  // Tags of the sheet are numbers that are taken, too.
+  const tagged = taken.filter(({ cells }) => cells.id !== undefined).map(({ cells }) => ({ position: 0, cells }));
+  const rows = { ...log.rows, [table]: [...log.rows[table], ...tagged] };
+  const ids = nextIds({ ...log, rows }, table, unnumbered.length);
+  const idOf = new Map(unnumbered.map((row, index) => [row, ids[index]]));
+  return taken.map((row) => ({ ...row, cells: { ...row.cells, id: row.cells.id ?? idOf.get(row) } }));
 }
 
 /** Settles what was asked: a row with a doubt that nobody has answered stays out. */
@@ -170,14 +188,8 @@ export function settleRows(
     const [first] = about;
     return first === undefined ? [] : [{ kind: first.kind, rows: about.map(({ number, text }) => ({ number, text })) }];
   });
-  const unnumbered = taken.filter(({ cells }) => cells.id === undefined);
-  // Tags of the sheet are numbers that are taken, too.
-  const tagged = taken.filter(({ cells }) => cells.id !== undefined).map(({ cells }) => ({ position: 0, cells }));
-  const numbered = { ...log.rows, [answers.table]: [...log.rows[answers.table], ...tagged] };
-  const ids = nextIds({ ...log, rows: numbered }, answers.table, unnumbered.length);
-  const idOf = new Map(unnumbered.map((row, index) => [row, ids[index]]));
   return {
-    taken: taken.map((row) => ({ ...row, cells: { ...row.cells, id: row.cells.id ?? idOf.get(row) } })),
+    taken: numbered(taken, answers.table, log),
     listed,
     asked,
     before: newNames(taken, answers, log),

@@ -12,6 +12,7 @@ export const doubtKinds = {
   shared: "Loads in a shared bath",
   hazard: "Pieces that may not go into a bath",
   document: "Documents that are there already",
+  payer: "Costs that nobody pays",
   "priced water": "Water that Additions price already",
   buffers: "Buffers",
   total: "Rows that look like totals",

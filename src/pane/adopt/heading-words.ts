@@ -47,9 +47,35 @@ const words = {
   strength: ["strength", "ratio", "dilution"],
   surface: ["surface", "material"],
   method: ["method"],
+  loss: ["loss", "event", "peril"],
+  insurer: ["insurer", "carrier", "insurance", "company"],
+  adjuster: ["adjuster"],
+  arrived: ["arrived", "received"],
+  policy: ["policy"],
+  owner: ["owner", "insured", "name", "customer", "client"],
+  lossAddress: ["address"],
+  lossDate: ["loss", "date"],
+  tank: ["tank"],
+  concentrate: ["concentrate", "product", "chemical"],
+  opened: ["opened", "filled", "started", "date"],
+  closed: ["closed", "dumped", "drained", "emptied"],
+  baseline: ["baseline"],
+  date: ["date", "day"],
+  document: ["document", "invoice", "bill", "ticket"],
+  price: ["price", "cost"],
+  lot: ["lot", "batch"],
+  bufferLot: ["lot", "lots"],
   dwell: ["dwell"],
   result: ["result", "pass"],
 } as const satisfies { readonly [Id in AdoptColumn]?: readonly string[] };
+
+/** Where a table has other words than its neighbors for a column of the same name. */
+export const wordsInTable: Readonly<Partial<Record<AdoptTable, Readonly<Partial<Record<string, readonly string[]>>>>>> =
+  {
+    costLines: { amount: ["amount", "cost", "total", "price"], what: ["what", "description", "item", "for"] },
+    stockMoves: { amount: ["amount", "qty", "quantity", "gal", "gallons", "liters", "volume"], when: ["day", "date"] },
+    baths: { bath: ["bath", "fill"] },
+  };
 
 /** Words that speak for a column only where no other claims the heading: "Item" beside "Description" is a number. */
 export const weakWords: Readonly<Record<string, readonly string[] | undefined>> = {

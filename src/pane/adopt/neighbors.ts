@@ -34,10 +34,27 @@ function readingsBefore(log: LogSnapshot, rows: readonly Cells[]): ReadonlyMap<C
 /** For each row that could be read, the log with the sheet's rows that its form would look at. */
 export function neighborsOf(
   table: AdoptTable,
-  rows: readonly Cells[],
+  numbered: readonly { readonly number: number; readonly cells: Cells }[],
   context: LogContext,
 ): (cells: Cells) => LogContext {
   const { log } = context;
+  const rows = numbered.map(({ cells }) => cells);
+  if (table === "costLines") {
+    const first = new Map<string, Cells>();
+    const earlier = new Map<Cells, Cells>();
+    for (const { number, cells } of numbered) {
+      const { document } = cells;
+      if (document === undefined) continue;
+      const key = folded(String(document));
+      const before = first.get(key);
+      if (before === undefined) first.set(key, { ...cells, id: `${String(number)} of this sheet` });
+      else earlier.set(cells, before);
+    }
+    return (cells) => {
+      const before = earlier.get(cells);
+      return before === undefined ? context : { ...context, log: withRows(log, "costLines", [before]) };
+    };
+  }
   if (table === "readings") {
     const before = readingsBefore(log, rows);
     return (cells) => {

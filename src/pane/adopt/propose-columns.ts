@@ -1,4 +1,4 @@
-import { type AdoptKind, columnsOf } from "./adopt-kinds.ts";
+import { type AdoptKind, type AdoptTable, columnsOf } from "./adopt-kinds.ts";
 import { headingWords } from "./cell-words.ts";
 import {
   amountWords,
@@ -8,6 +8,7 @@ import {
   timeWords,
   unitWords,
   weakWords,
+  wordsInTable,
   wordsOfColumn,
 } from "./heading-words.ts";
 import { type ExtraColumn, extraColumns } from "./sheet-views.ts";
@@ -15,12 +16,12 @@ import { type ExtraColumn, extraColumns } from "./sheet-views.ts";
 /** Which of the sheet's columns, counted from 0, fills a column of the log; times that stand in a column of their own are under "time". */
 export type ColumnMap = Readonly<Partial<Record<string, number>>>;
 
-function likeness(words: readonly string[], id: string, label: string): number {
+function likeness(words: readonly string[], id: string, label: string, table: AdoptTable): number {
   const own = headingWords(label);
   // The number of a piece is headed "Item" in the log, and the piece itself in most sheets.
   const exact = id !== "id" && own.length > 0 && own.every((word) => words.includes(word)) ? 4 : 0;
   const among = (known: readonly string[] = []): number => words.filter((word) => known.includes(word)).length;
-  const shared = among(wordsOfColumn[id]);
+  const shared = among(wordsInTable[table]?.[id] ?? wordsOfColumn[id]);
   const strong = shared > 0 ? among(strongWords) : 0;
   // A heading with other words beside the known ones is a weaker sign: "pH before" is not "pH".
   return exact + 3 * shared + strong + 1.5 * among(weakWords[id]) - 0.5 * words.length;
@@ -71,7 +72,7 @@ export function proposeColumns(headings: readonly string[], kind: AdoptKind): Co
       words.map((one, index) => ({
         id,
         index,
-        likeness: spoken.includes(index) ? 0 : likeness(withoutDaytime(one), id, label),
+        likeness: spoken.includes(index) ? 0 : likeness(withoutDaytime(one), id, label, kind.table),
       })),
     )
     .filter((pair) => pair.likeness >= 1)

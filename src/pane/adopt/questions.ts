@@ -55,8 +55,13 @@ export function questionsOn(
   const sheet = filledDown(asRead, answers);
   const columns = columnsOf(kindOf(answers.table));
   const { columns: map, same } = answers;
-  const dates = map["when"] === undefined ? [] : sheet.rows.map(({ cells }) => cells[map["when"] ?? -1]);
-  const orders = ordersIn(dates);
+  const cellsOf = (type: InputColumn["type"]): readonly unknown[] =>
+    columns.flatMap((column) => {
+      const at = map[column.id];
+      return at === undefined || column.type !== type ? [] : sheet.rows.map(({ cells }) => cells[at]);
+    });
+  const dates = cellsOf("date and time");
+  const orders = ordersIn([...dates, ...cellsOf("date")]);
   const noTime =
     map["time"] === undefined &&
     dates.some((value) => {

@@ -148,26 +148,35 @@ export interface MomentRules {
 
 export type MomentReading = { readonly moment: number } | { readonly why: string };
 
+/** A date cell as the serial number of its day, or why not; a time that stands with it says nothing more. */
+export function readDate(date: unknown, order: DateOrder | undefined): MomentReading {
+  const given = `"${cellWords(date)}"`;
+  const reading = readDay(date, order);
+  if (reading.read === "ambiguous") return { why: `the date ${given} can be read two ways` };
+  if (reading.read === "nothing") return { why: `the date ${given} cannot be read` };
+  return reading.day < firstDay ? { why: `the date ${given} is before the year 2000` } : { moment: reading.day };
+}
+
 /** Date cell and time cell together as one serial number, or why not. `time` is undefined where the sheet has no such column. */
 export function readMoment(
   date: unknown,
   time: { readonly value: unknown } | undefined,
   { order, usualTime, dotTime }: MomentRules,
 ): MomentReading {
+  const day = readDate(date, order);
+  if ("why" in day) return day;
   const given = `"${cellWords(date)}"`;
   const reading = readDay(date, order);
-  if (reading.read === "ambiguous") return { why: `the date ${given} can be read two ways` };
-  if (reading.read === "nothing") return { why: `the date ${given} cannot be read` };
-  if (reading.day < firstDay) return { why: `the date ${given} is before the year 2000` };
+  const own = reading.read === "day" ? reading.time : undefined;
   const timeText = time === undefined ? "" : cellWords(time.value);
   const beside = timeText === "" ? undefined : readTime(time?.value, dotTime);
   if (beside === undefined && isDotted(time?.value) && dotTime === undefined)
     return { why: `the time "${timeText}" can be read two ways` };
   if (timeText !== "" && beside === undefined) return { why: `the time "${timeText}" cannot be read` };
-  if (beside !== undefined && reading.time !== undefined)
+  if (beside !== undefined && own !== undefined)
     return { why: `a time stands with the date ${given} and another beside it, "${timeText}"` };
-  const part = beside ?? reading.time ?? usualTime;
-  return part === undefined ? { why: "the time is blank" } : { moment: reading.day + part };
+  const part = beside ?? own ?? usualTime;
+  return part === undefined ? { why: "the time is blank" } : { moment: day.moment + part };
 }
 
 /** Orders that the dates of a column speak for: 3/14/2027 can only have the month first. Ambiguous ones speak for none. */

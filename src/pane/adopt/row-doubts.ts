@@ -2,19 +2,24 @@
 import { bathFacts } from "../../advice/bath-values.ts";
 import { draftedRow } from "../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
+import { labelDoubts } from "../../advice/label-limit.ts";
 import { loadsFlaggedOrDirty } from "../../advice/load-sharing.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import { amountProblems, heldBy, levelDoubts, levelProblems } from "../../advice/tank-limits.ts";
 import { roomDoubts } from "../../advice/tank-room.ts";
+import { money } from "../../advice/wording/figures.ts";
 import type { Cells } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { filledFields } from "../record/fill-form.ts";
 import { riseDoubts, strengthAndRoom } from "../record/forms/addition/addition-doubts.ts";
 import { amountDoubts } from "../record/forms/addition/addition-findings.ts";
+import { documentDoubts, noCostProblems, pricedWaterDoubts } from "../record/forms/cost-line/cost-line-doubts.ts";
 import { bathDoubts } from "../record/forms/item/item-hazards.ts";
 import { zeroProblems } from "../record/forms/load/load-problems.ts";
+import { bufferProblems, mixedUp, orderProblems } from "../record/forms/meter-check/check-doubts.ts";
 import { meterDoubts } from "../record/forms/meter-check/meter-doubts.ts";
 import { gapDoubts, jumpDoubts, scaleDoubts, temperatureDoubts } from "../record/forms/reading/reading-doubts.ts";
+import { noMoveProblems } from "../record/forms/stock-move/stock-move-problems.ts";
 import type { AdoptTable } from "./adopt-kinds.ts";
 import type { Doubt, DoubtKind } from "./doubt-kinds.ts";
 
@@ -110,7 +115,40 @@ const judges: Readonly<
     doubts:
       filled.text("route") === "bath" ? of("hazard", bathDoubts(draftedRow(context.log, "items", cells), context)) : [],
   }),
+  costLines: (filled, _row, { context, withNeighbors }) => ({
+    problems: noCostProblems(filled),
+    doubts: [
+      ...of("document", documentDoubts(filled, withNeighbors)),
+      ...of("priced water", pricedWaterDoubts(filled, context)),
+      ...of("payer", payerDoubts(filled)),
+    ],
+  }),
+  stockMoves: (filled) => ({ problems: noMoveProblems(filled), doubts: [] }),
+  meterChecks: (filled) => ({
+    problems: [...orderProblems(filled), ...bufferProblems(filled)],
+    doubts: of("buffers", mixedUp(filled)),
+  }),
+  baths: (filled, { cells }, { context }) => {
+    const [opened, closed] = [filled.number("opened"), filled.number("closed")];
+    return {
+      problems:
+        opened !== undefined && closed !== undefined && closed < opened
+          ? [{ key: "closed", message: "Closed: before the bath was opened. Check both." }]
+          : [],
+      doubts: of("room", labelDoubts(draftedRow(context.log, "baths", cells))),
+    };
+  },
 };
+
+/** What nobody pays: neither the claims of a bath, nor one claim alone, nor the shop. */
+function payerDoubts(filled: Filled): readonly string[] {
+  const [account, bath, claim] = [filled.text("account"), filled.text("bath"), filled.text("claim")];
+  return account === "claims" && bath === undefined && claim === undefined
+    ? [
+        `${money(filled.number("amount") ?? 0)} on the claims' account, and neither bath nor claim: it is charged to nobody.`,
+      ]
+    : [];
+}
 
 /** A row that could be read, as its form would judge it. */
 export function judgeRow(table: AdoptTable, row: RowToJudge, around: RowSurroundings): Judged {

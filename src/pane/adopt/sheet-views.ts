@@ -19,6 +19,7 @@ const extras: Readonly<Partial<Record<AdoptTable, readonly ExtraColumn[]>>> = {
     unitColumn,
   ],
   additions: [{ id: "amount2", label: "Water, where it stands beside the concentrate" }, unitColumn],
+  stockMoves: [unitColumn],
 };
 
 export const extraColumns = (table: AdoptTable): readonly ExtraColumn[] => extras[table] ?? [];
@@ -27,6 +28,7 @@ export const extraColumns = (table: AdoptTable): readonly ExtraColumn[] => extra
 export const columnWithUnits: Readonly<Partial<Record<AdoptTable, string>>> = {
   readings: "temperature",
   additions: "amount",
+  stockMoves: "amount",
 };
 
 /** How one event of each row is read. */
