@@ -1,6 +1,8 @@
 import type { AdoptTable } from "./adopt-kinds.ts";
-import type { ColumnMap } from "./propose-columns.ts";
 import type { DateOrder, DotTime } from "./read-moment.ts";
+
+/** Which of the sheet's columns, counted from 0, fills a column of the log; times that stand in a column of their own are under "time". */
+export type ColumnMap = Readonly<Partial<Record<string, number>>>;
 
 /** What to do with a word of the sheet that the log does not know: another word of the log, a new claim or bath of that name, or no row. */
 export type NameAnswer = { readonly use: string } | "new" | "leave out";

@@ -6,12 +6,11 @@ import type { InputColumn } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
-import type { AdoptAnswers } from "./adopt-answers.ts";
+import type { AdoptAnswers, ColumnMap } from "./adopt-answers.ts";
 import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
 import { columnsOf, kindOf } from "./adopt-kinds.ts";
 import { choicesOf } from "./choices-of.ts";
 import { pickedPlace } from "./picked-answers.ts";
-import type { ColumnMap } from "./propose-columns.ts";
 import type { SheetTable } from "./sheet-table.ts";
 import { type ExtraColumn, extraColumns } from "./sheet-views.ts";
 

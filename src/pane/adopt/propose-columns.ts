@@ -1,3 +1,4 @@
+import type { ColumnMap } from "./adopt-answers.ts";
 import { type AdoptKind, type AdoptTable, columnsOf } from "./adopt-kinds.ts";
 import { headingWords } from "./cell-words.ts";
 import {
@@ -12,9 +13,6 @@ import {
   wordsOfColumn,
 } from "./heading-words.ts";
 import { type ExtraColumn, extraColumns } from "./sheet-views.ts";
-
-/** Which of the sheet's columns, counted from 0, fills a column of the log; times that stand in a column of their own are under "time". */
-export type ColumnMap = Readonly<Partial<Record<string, number>>>;
 
 function likeness(words: readonly string[], id: string, label: string, table: AdoptTable): number {
   const own = headingWords(label);

@@ -1,8 +1,7 @@
 /** One row of a sheet can hold two events: a pH of the morning and one of the afternoon, concentrate and water. */
-import type { AdoptAnswers } from "./adopt-answers.ts";
+import type { AdoptAnswers, ColumnMap } from "./adopt-answers.ts";
 import type { AdoptTable } from "./adopt-kinds.ts";
 import { cellWords } from "./cell-words.ts";
-import type { ColumnMap } from "./propose-columns.ts";
 
 /** A column of the sheet that fills no column of the log by itself. */
 export interface ExtraColumn {
