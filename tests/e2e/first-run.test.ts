@@ -34,10 +34,12 @@ const ownSheet = [
   ["'3/2/2027", "9:00", "", "25"],
   ["'3/3/2027", "'2:30 PM", "11.3", "25"],
   ["'3/4/2027", "9:00", "15", "25"],
+  ["'3/3/2027", "14:30", "11.3", "25"],
+  ["", "15:30", "11.3", "25"],
 ] as const;
 
-/** Where the third reading goes. */
-const third = (header: string): Promise<string> => bench.cellOf("Readings", header, 3);
+/** Where the fourth reading goes. */
+const fourth = (header: string): Promise<string> => bench.cellOf("Readings", header, 4);
 
 async function ownCells(): Promise<unknown[]> {
   const cells = ownSheet.flatMap((row, at) =>
@@ -112,29 +114,35 @@ describe("the first run, at 320 px", () => {
     const before = await ownCells();
     await bench.select("Sheet1!A1");
     await button("Read this sheet").click();
-    await bench.pane.getByText("Sheet Sheet1: 4 rows below the headings.").waitFor();
+    await bench.pane.getByText("Sheet Sheet1: 6 rows below the headings.").waitFor();
     expect(await select("Row with the headings").inputValue()).toBe("1");
     await button("Next").click();
     expect(await select("pH as read").locator("option:checked").innerText()).toMatch(/pH/);
     expect(await looks()).toEqual([[], 0]);
     await field("Bath, the same for all rows").fill("spring fill");
     await button("Next").click();
+    await select('1 blank cell under "Date"').selectOption("above");
     await select('Unit of "Temp"').selectOption("°C");
     await select("3/1/2027 is").selectOption("month first");
     await select('Bath "spring fill" is').selectOption("new");
     await field("Strength wanted").fill("1+28");
     expect(await looks()).toEqual([[], 0]);
     await button("Next").click();
-    await bench.pane.getByText("2 rows can be taken, 2 cannot.").waitFor();
+    await bench.pane.getByText("3 rows can be taken, 3 cannot.").waitFor();
+    const alike = bench.pane.getByRole("region", { name: "Is this right?" });
+    expect(await alike.getByRole("listitem").allInnerTexts()).toEqual(["Row 7: alike with row 5"]);
+    expect(await looks()).toEqual([[], 0]);
+    await select("Rows that are alike: 1 row").selectOption("leave out");
     expect(
       await bench.pane.getByRole("region", { name: "Rows that cannot be taken" }).getByRole("listitem").allInnerTexts(),
     ).toEqual([
       expect.stringMatching(/^Row 4: pH as read: blank$/),
       expect.stringMatching(/^Row 6: .*"15".*Allowed: 0.1 to 14.5/),
+      "Row 7: left out: alike with row 5",
     ]);
     expect(await looks()).toEqual([[], 0]);
-    await button("Write 2 rows").click();
-    await bench.pane.getByRole("heading", { name: "2 rows are in the log" }).waitFor();
+    await button("Write 3 rows").click();
+    await bench.pane.getByRole("heading", { name: "3 rows are in the log" }).waitFor();
     expect(await bench.lookUp("Readings", "R001", "pH as read")).toBe(11.4);
     expect(await bench.lookUp("Readings", "R001", "Sample temp, °F")).toBe(77);
     expect(await bench.lookUp("Readings", "R002", "pH as read")).toBe(11.3);
@@ -151,7 +159,7 @@ describe("the first run, at 320 px", () => {
     expect(await looks()).toEqual([[], 0]);
     await last.getByRole("button", { name: /^Take back/ }).click();
     await bench.pane.getByText(/^Taken back: nothing of this entry is in the log now/).waitFor();
-    expect(await bench.value(await third("Reading"))).toBe("");
+    expect(await bench.value(await fourth("Reading"))).toBe("");
     expect(await field("pH as read").inputValue()).toBe("11.25");
     await button("All entries").click();
     expect(await last.count(), "there is nothing left to take back").toBe(0);
@@ -159,13 +167,13 @@ describe("the first run, at 320 px", () => {
 
   it("leaves an entry that was changed since, and says why", async () => {
     await record("11.26");
-    await bench.setCell(await third("pH as read"), "11.3");
+    await bench.setCell(await fourth("pH as read"), "11.3");
     await bench.pane.getByRole("button", { name: /^Take back/ }).click();
     await bench.pane
       .getByRole("alert")
       .getByText(/changed since/)
       .waitFor();
-    expect(await bench.value(await third("Reading"))).toBe("R003");
+    expect(await bench.value(await fourth("Reading"))).toBe("R004");
     expect(await looks()).toEqual([[], 0]);
   });
 

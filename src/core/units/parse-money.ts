@@ -2,9 +2,9 @@ import type { NumberReading } from "./parse-number.ts";
 import { parseNumber } from "./parse-number.ts";
 import { plainText } from "./plain-text.ts";
 
-/** $139, US$ 139, 139 €, CHF 139: the sign of a currency stands before the number or after it. */
+/** $139, US$ 139, 139 €, CHF 139, $(139): the sign of a currency stands before the number or after it. */
 const currency = String.raw`(?:(?:US|CA?|AU?|NZ) ?\$|\p{Sc}|USD|CAD|AUD|NZD|EUR|GBP|CHF)`;
-const before = new RegExp(String.raw`^([-+(]?) ?${currency} ?(?=[-\d.,])`, "iu");
+const before = new RegExp(String.raw`^([-+(]?) ?${currency} ?(?=[-(\d.,])`, "iu");
 const after = new RegExp(String.raw`(\d[.,]?) ?${currency}(\)?)$`, "iu");
 
 /** The text of an amount of money without its currency; undefined where it names none. */

@@ -6,8 +6,10 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { AdoptDoubts } from "./adopt-doubts.tsx";
 import { type AdoptTable, columnsOf, kindOf } from "./adopt-kinds.ts";
 import type { Adoption } from "./adopt-rows.ts";
+import type { DoubtAnswers } from "./doubt-kinds.ts";
 
 const useStyles = makeStyles({
   scroll: { overflowX: "auto", maxWidth: "100%" },
@@ -29,7 +31,8 @@ const rowsShown = 20;
 
 function shown(value: RowValue | undefined, type: string): string {
   if (value === undefined) return "";
-  return typeof value === "number" && type === "date and time" ? fieldTextOf(value).replace("T", " ") : String(value);
+  if (typeof value !== "number" || !type.startsWith("date")) return String(value);
+  return type === "date" ? fieldTextOf(value).slice(0, 10) : fieldTextOf(value).replace("T", " ");
 }
 
 /** What will be written, and every row that will not be, with the reason. */
@@ -37,24 +40,31 @@ export function AdoptCheckStep({
   adoption,
   table,
   system,
+  doubts,
+  onDoubts,
 }: {
   readonly adoption: Adoption;
   readonly table: AdoptTable;
   readonly system: UnitSystem;
+  readonly doubts: DoubtAnswers;
+  /** Absent once writing has begun: what was asked is settled then. */
+  readonly onDoubts?: (doubts: DoubtAnswers) => void;
 }): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
-  const { taken, listed, before } = adoption;
+  const { taken, listed, asked, before } = adoption;
   const columns = columnsOf(kindOf(table)).filter(({ id }) => taken.some(({ cells }) => cells[id] !== undefined));
-  const added = before.map((one) =>
-    one.table === "claims" ? `claim ${String(one.row.claim)}` : `bath ${String(one.row.bath)}`,
-  );
+  const added = before.flatMap((one) => {
+    if (one.table === "stockBalance") return [];
+    return one.table === "claims" ? `claim ${String(one.row.claim)}` : `bath ${String(one.row.bath)}`;
+  });
   return (
     <>
       <p
         role="status"
         className={page.section}
       >{`${countOf(taken.length, "row")} can be taken, ${String(listed.length)} cannot.`}</p>
+      {onDoubts === undefined ? null : <AdoptDoubts asked={asked} doubts={doubts} onDoubts={onDoubts} />}
       {added.length === 0 ? null : <p>{`Added to the log first: ${added.join(", ")}.`}</p>}
       {listed.length === 0 ? null : (
         <section aria-label="Rows that cannot be taken" className={page.page}>
@@ -62,8 +72,8 @@ export function AdoptCheckStep({
           <p className={page.quiet}>Correct them in your sheet and read it again, or leave them out.</p>
           <div className={styles.listed} tabIndex={0} role="group" aria-label="Row by row">
             <ul className={page.list}>
-              {listed.map(({ number, why }) => (
-                <li key={number}>{`Row ${String(number)}: ${why.join("; ")}`}</li>
+              {listed.map(({ number, why }, index) => (
+                <li key={index}>{`Row ${String(number)}: ${why.join("; ")}`}</li>
               ))}
             </ul>
           </div>
@@ -85,8 +95,8 @@ export function AdoptCheckStep({
                 </tr>
               </thead>
               <tbody>
-                {taken.slice(0, rowsShown).map(({ number, cells }) => (
-                  <tr key={number}>
+                {taken.slice(0, rowsShown).map(({ number, cells }, index) => (
+                  <tr key={index}>
                     <th scope="row">{number}</th>
                     {columns.map(({ id, type }) => (
                       <td key={id}>{shown(cells[id], type)}</td>

@@ -6,13 +6,13 @@ import type { InputColumn } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
-import type { AdoptAnswers } from "./adopt-answers.ts";
+import type { AdoptAnswers, ColumnMap } from "./adopt-answers.ts";
 import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
 import { columnsOf, kindOf } from "./adopt-kinds.ts";
 import { choicesOf } from "./choices-of.ts";
 import { pickedPlace } from "./picked-answers.ts";
-import type { ColumnMap } from "./propose-columns.ts";
 import type { SheetTable } from "./sheet-table.ts";
+import { type ExtraColumn, extraColumns } from "./sheet-views.ts";
 
 const useStyles = makeStyles({
   fold: {
@@ -88,21 +88,33 @@ export function AdoptColumnsStep({
   const field = (column: (typeof columns)[number]): React.JSX.Element => (
     <div key={column.id} className={page.page}>
       {pickColumn(column.id, headerOf(column, system), column.needed)}
-      {column.id === "when" ? pickColumn("time", "Time, where it has a column of its own", false) : null}
-      {column.needed && answers.columns[column.id] === undefined && column.type !== "date and time"
+      {column.type === "date and time" && column.id !== "closed"
+        ? pickColumn("time", "Time, where it has a column of its own", false)
+        : null}
+      {column.needed &&
+      answers.columns[column.id] === undefined &&
+      column.type !== "date and time" &&
+      !(column.id === "kind" && answers.columns["amount2"] !== undefined)
         ? same(column)
         : null}
     </div>
   );
   const isFirst = (column: (typeof columns)[number]): boolean =>
     column.needed || answers.columns[column.id] !== undefined;
+  const extras = extraColumns(answers.table);
+  const isMapped = ({ id }: ExtraColumn): boolean => answers.columns[id] !== undefined;
+  const extraField = ({ id, label }: ExtraColumn): React.JSX.Element => pickColumn(id, label, false);
   return (
     <>
       <p className={page.quiet}>Proposed from your headings. Check each.</p>
       {columns.filter(isFirst).map(field)}
+      {extras.filter(isMapped).map(extraField)}
       <details className={styles.fold}>
         <summary>More columns</summary>
-        <div className={page.page}>{columns.filter((column) => !isFirst(column)).map(field)}</div>
+        <div className={page.page}>
+          {columns.filter((column) => !isFirst(column)).map(field)}
+          {extras.filter((extra) => !isMapped(extra)).map(extraField)}
+        </div>
       </details>
     </>
   );

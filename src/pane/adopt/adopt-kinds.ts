@@ -4,7 +4,26 @@ import { jobLog } from "../../joblog/job-log.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
 import { findTable } from "../../joblog/model/references.ts";
 
-export type AdoptTable = Extract<TableId, "readings" | "additions" | "loads" | "items" | "benchTests">;
+export type AdoptTable = Extract<
+  TableId,
+  | "readings"
+  | "additions"
+  | "loads"
+  | "items"
+  | "benchTests"
+  | "claims"
+  | "baths"
+  | "costLines"
+  | "stockMoves"
+  | "meterChecks"
+>;
+
+/** The column by which rows of these are known, as the sheet has it; the others bear running numbers of the log. */
+export const ownKeys: Readonly<Partial<Record<AdoptTable, { readonly id: string; readonly word: string }>>> = {
+  items: { id: "id", word: "tag" },
+  claims: { id: "claim", word: "claim" },
+  baths: { id: "bath", word: "bath" },
+};
 
 /** What the rows of a shop's sheet can be. */
 export type AdoptKind = {
@@ -23,6 +42,16 @@ export const adoptKinds: readonly AdoptKind[] = [
   { table: "loads", name: "Loads", about: "Baskets that went through a bath", alsoNeeded: [] },
   { table: "items", name: "Items", about: "Pieces of a claim", alsoNeeded: [] },
   { table: "benchTests", name: "Bench tests", about: "Trials on surfaces", alsoNeeded: [] },
+  { table: "claims", name: "Claims", about: "Losses, with insurer and adjuster", alsoNeeded: [] },
+  { table: "baths", name: "Baths", about: "Fills of a tank", alsoNeeded: [] },
+  { table: "costLines", name: "Cost lines", about: "Labor, energy, disposal", alsoNeeded: ["account"] },
+  { table: "stockMoves", name: "Stock", about: "Counts, receipts and issues of concentrate", alsoNeeded: [] },
+  {
+    table: "meterChecks",
+    name: "Meter checks",
+    about: "What the pH meter showed in two buffers",
+    alsoNeeded: ["asFound1", "asFound2"],
+  },
 ];
 
 export function kindOf(table: AdoptTable): AdoptKind {
@@ -31,10 +60,14 @@ export function kindOf(table: AdoptTable): AdoptKind {
   return kind;
 }
 
+/** Written by the log where a baseline is set from its readings. */
+const ofTheLog: readonly string[] = ["baselineSetAt", "baselineSetBy", "baselineFrom", "baselineAsRead"];
+
 /** Columns that a sheet may fill; running numbers are the log's own, but for tags on pieces. */
 export function columnsOf({ table, alsoNeeded }: AdoptKind): readonly (InputColumn & { readonly needed: boolean })[] {
   return findTable(jobLog, table).columns.flatMap((column) => {
     if (column.role !== "input" || (column.id === "id" && table !== "items")) return [];
+    if (ofTheLog.includes(column.id)) return [];
     const needed = column.id !== "id" && (column.required || alsoNeeded.some((id) => id === column.id));
     return [{ ...column, needed }];
   });

@@ -8,7 +8,7 @@ import { usePageStyles } from "../controls/use-page-styles.ts";
 import type { AdoptStepProps } from "./adopt-columns-step.tsx";
 import { asOptions, Pick, TextAnswer } from "./adopt-fields.tsx";
 import { canBeNew, choicesOf, nameKey } from "./choices-of.ts";
-import { pickedName, pickedOrder, wordOfName, wordOfUse } from "./picked-answers.ts";
+import { pickedDotTime, pickedName, pickedOrder, wordOfName, wordOfUse } from "./picked-answers.ts";
 import { questionsOn } from "./questions.ts";
 
 const useStyles = makeStyles({ group: { border: "none", margin: 0, padding: 0, minWidth: 0 } });
@@ -17,7 +17,8 @@ const useStyles = makeStyles({ group: { border: "none", margin: 0, padding: 0, m
 export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: AdoptStepProps): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
-  const { units, order, timeMissing, names } = questionsOn(sheet, answers, log, system);
+  const open = questionsOn(sheet, answers, log, system);
+  const { units, order, timeMissing, secondTimeMissing, blanks, unitWords, names, dotted } = open;
   const setName = (column: InputColumn, text: string, word: string): void => {
     onAnswer({
       names: { ...answers.names, [column.id]: { ...answers.names[column.id], [nameKey(text)]: pickedName(word) } },
@@ -33,20 +34,48 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
     asOptions(log.rows[table].flatMap(({ cells }) => cells[column] ?? []).map(String));
   return (
     <>
-      {units.length + names.length === 0 && order === undefined && !timeMissing ? (
+      {units.length + names.length + blanks.length + unitWords.length === 0 &&
+      order === undefined &&
+      dotted === undefined &&
+      !timeMissing &&
+      !secondTimeMissing ? (
         <p>The sheet leaves nothing open.</p>
       ) : null}
-      {units.map(({ column, heading, choices }) => (
+      {blanks.map(({ id, heading, blanks: count }) => (
         <Pick
-          key={column.id}
+          key={`blank ${id}`}
+          label={`${count === 1 ? "1 blank cell" : `${String(count)} blank cells`} under "${heading}"`}
+          value={answers.asAbove[id] === true ? "above" : ""}
+          none="Left as they are"
+          options={[{ value: "above", words: "Means the same as above" }]}
+          onPick={(word) => {
+            onAnswer({ asAbove: { ...answers.asAbove, [id]: word === "above" } });
+          }}
+        />
+      ))}
+      {unitWords.map(({ text, choices }) => (
+        <Pick
+          key={`unit ${text}`}
+          label={`Unit "${text}" is`}
+          value={answers.unitWords[nameKey(text)] ?? ""}
+          none="Not answered: rows are listed"
+          options={asOptions(choices)}
+          onPick={(value) => {
+            onAnswer({ unitWords: { ...answers.unitWords, [nameKey(text)]: value === "" ? undefined : value } });
+          }}
+        />
+      ))}
+      {units.map(({ column, key, heading, choices }) => (
+        <Pick
+          key={key}
           required
           label={`Unit of "${heading}"`}
           hint={`For ${column.label}: the heading names none.`}
-          value={answers.units[column.id] ?? ""}
+          value={answers.units[key] ?? ""}
           none="Choose"
           options={asOptions(choices)}
           onPick={(value) => {
-            onAnswer({ units: { ...answers.units, [column.id]: value === "" ? undefined : value } });
+            onAnswer({ units: { ...answers.units, [key]: value === "" ? undefined : value } });
           }}
         />
       ))}
@@ -70,6 +99,22 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
           }}
         />
       )}
+      {dotted === undefined ? null : (
+        <Pick
+          required
+          label={`The time ${dotted} is`}
+          hint="A time with a point can be read two ways."
+          value={answers.dotTime ?? ""}
+          none="Choose"
+          options={[
+            { value: "clock", words: "Hours and minutes, as 9.30 is 9:30" },
+            { value: "hours", words: "Hours and tenths, as 9.5 is 9:30" },
+          ]}
+          onPick={(value) => {
+            onAnswer({ dotTime: pickedDotTime(value) });
+          }}
+        />
+      )}
       {timeMissing ? (
         <TextAnswer
           label="Time for rows without one"
@@ -77,6 +122,16 @@ export function AdoptQuestionsStep({ sheet, answers, log, system, onAnswer }: Ad
           value={answers.usualTime}
           onType={(usualTime) => {
             onAnswer({ usualTime });
+          }}
+        />
+      ) : null}
+      {secondTimeMissing ? (
+        <TextAnswer
+          label="Time of the second pH"
+          hint="Such as 16:00. Left blank, it is not taken."
+          value={answers.usualTime2}
+          onType={(usualTime2) => {
+            onAnswer({ usualTime2 });
           }}
         />
       ) : null}

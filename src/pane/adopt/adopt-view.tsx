@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 
 import { presentOf } from "../../advice/log-clock.ts";
 import { countOf } from "../../advice/wording/figure-words.ts";
@@ -23,12 +23,14 @@ import { AdoptCheckStep } from "./adopt-check-step.tsx";
 import { AdoptColumnsStep } from "./adopt-columns-step.tsx";
 import { type AdoptTable, kindOf } from "./adopt-kinds.ts";
 import { AdoptQuestionsStep } from "./adopt-questions-step.tsx";
-import { type Adoption, adoptRows } from "./adopt-rows.ts";
+import { type Adoption, judgeSheet, settleRows } from "./adopt-rows.ts";
 import { adoptSheet } from "./adopt-sheet.ts";
 import { AdoptSheetStep } from "./adopt-sheet-step.tsx";
+import type { DoubtAnswers } from "./doubt-kinds.ts";
 import { proposeColumns } from "./propose-columns.ts";
 import { isAnswered, questionsOn } from "./questions.ts";
 import { proposeHeadingRow, tableBelow } from "./sheet-table.ts";
+import { strengthOf } from "./strength-cell.ts";
 
 const steps = ["Your sheet", "Columns", "Open questions", "Check"] as const;
 
@@ -49,7 +51,11 @@ function blankAnswers(log: LogSnapshot): AdoptAnswers {
     units: {},
     same: { purpose: "check" },
     order: undefined,
+    dotTime: undefined,
     usualTime: "",
+    usualTime2: "",
+    asAbove: {},
+    unitWords: {},
     names: {},
     newBath,
   };
@@ -91,6 +97,7 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
   const [sheet, setSheet] = useState<SheetReading>();
   const [headingRow, setHeadingRow] = useState(0);
   const [answers, setAnswers] = useState(() => blankAnswers(log));
+  const [doubts, setDoubts] = useState<DoubtAnswers>({});
   const [failure, setFailure] = useState<LogProblem>();
   /** Fixed once writing has begun, less what is in the log by then. */
   const [left, setLeft] = useState<Adoption>();
@@ -102,12 +109,16 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
   const propose = (reading: SheetReading, row: number, table: AdoptTable): void => {
     setHeadingRow(row);
     const { headings } = tableBelow(reading, row);
+    setDoubts({});
     change({
       table,
       columns: proposeColumns(headings, kindOf(table)),
       units: {},
+      unitWords: {},
+      asAbove: {},
       names: {},
       order: undefined,
+      dotTime: undefined,
       same: table === "readings" ? { purpose: "check" } : {},
     });
   };
@@ -121,25 +132,32 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
       setFailure(problemFrom(error));
     }
   };
-  const table = sheet === undefined ? undefined : tableBelow(sheet, headingRow);
-  const adoption =
-    left ??
-    (table === undefined || step < 3
-      ? undefined
-      : adoptRows(table, answers, log, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0));
+  const table = useMemo(() => (sheet === undefined ? undefined : tableBelow(sheet, headingRow)), [sheet, headingRow]);
+  const judged = useMemo(
+    () =>
+      table === undefined || step < 3
+        ? undefined
+        : judgeSheet(table, answers, log, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0),
+    [table, answers, log, system, step],
+  );
+  const adoption = left ?? (judged === undefined ? undefined : settleRows(judged, answers, doubts, log));
   const open = table === undefined ? undefined : questionsOn(table, answers, log, system);
   const opensBath = adoption?.before.some(({ table: to }) => to === "baths") === true;
-  const bathUnknown =
-    opensBath &&
-    [answers.newBath.tank, answers.newBath.water, answers.newBath.concentrate, answers.newBath.strength].some(
-      (text) => text.trim() === "",
-    );
+  const { newBath } = answers;
+  const strength = strengthOf(newBath.strength, system);
+  const bathUnknown = !opensBath
+    ? undefined
+    : [newBath.tank, newBath.water, newBath.concentrate, newBath.strength].some((text) => text.trim() === "")
+      ? "A new bath needs its tank, water, concentrate and strength: go back to the open questions."
+      : "why" in strength
+        ? `The strength of the new bath: ${strength.why}`
+        : undefined;
   const ready =
     [
       sheet !== undefined,
       open?.unfilled.length === 0,
       open !== undefined && isAnswered(open, answers),
-      adoption !== undefined && adoption.taken.length > 0 && !bathUnknown,
+      adoption !== undefined && adoption.taken.length > 0 && bathUnknown === undefined,
     ][step] === true;
 
   const write = async (all: Adoption): Promise<void> => {
@@ -213,13 +231,19 @@ export function AdoptView({ log, system, onWritten, onClose }: Props): React.JSX
         <AdoptQuestionsStep sheet={table} answers={answers} log={log} system={system} onAnswer={change} />
       ) : null}
       {step === 3 && adoption !== undefined && !done ? (
-        <AdoptCheckStep adoption={adoption} table={answers.table} system={system} />
+        <AdoptCheckStep
+          adoption={adoption}
+          table={answers.table}
+          system={system}
+          doubts={doubts}
+          {...(left === undefined ? { onDoubts: setDoubts } : {})}
+        />
       ) : null}
-      {bathUnknown ? (
+      {bathUnknown === undefined ? null : (
         <p role="alert" className={page.caution}>
-          A new bath needs its tank, water, concentrate and strength: go back to the open questions.
+          {bathUnknown}
         </p>
-      ) : null}
+      )}
       {[failure, work.problem].map((problem) =>
         problem === undefined ? null : <ProblemBar key={problem.what} problem={problem} />,
       )}

@@ -17,5 +17,10 @@ export const isErrorCell = (value: unknown): boolean =>
 
 /** Words of a heading, small letters, without units' signs and punctuation. */
 export function headingWords(text: string): readonly string[] {
-  return text.toLowerCase().match(/[\p{L}\d]+/gu) ?? [];
+  return (
+    text
+      .replaceAll("#", " no ")
+      .toLowerCase()
+      .match(/[\p{L}\d]+/gu) ?? []
+  );
 }

@@ -11,9 +11,14 @@ export function choicesOf({ choices }: InputColumn, log: LogSnapshot): readonly 
   return rows.flatMap(({ cells }) => cells[choices.column] ?? []).map(String);
 }
 
+const tablesOfEvents: readonly AdoptAnswers["table"][] = ["readings", "additions", "loads", "benchTests"];
+
 /** Whether the column names rows that adopting can add: claims, and baths where the sheet says when. */
 export function canBeNew({ choices }: InputColumn, table: AdoptAnswers["table"]): boolean {
-  return choices?.kind === "column" && (choices.table === "claims" || (choices.table === "baths" && table !== "items"));
+  return (
+    choices?.kind === "column" &&
+    (choices.table === "claims" || (choices.table === "baths" && tablesOfEvents.includes(table)))
+  );
 }
 
 export const nameKey = (text: string): string => text.toLowerCase();

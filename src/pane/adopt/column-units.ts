@@ -23,7 +23,18 @@ const timeWords: readonly (readonly [RegExp, string])[] = [
   [/^(?:h|hrs?|hours?)$/, "h"],
 ];
 
+/** Under which the unit of a second column of the same kind is answered. */
+export const secondKey = (id: string): string => `${id}2`;
+
+/** Minutes or seconds by whatever word. */
+export const isTimeWord = (word: string): boolean => timeWords.some(([words]) => words.test(word.toLowerCase()));
+
 const isTime = (column: InputColumn): boolean => column.unit === minutes || column.unit === seconds;
+
+/** The unit of time that a word names in a column of minutes or seconds. */
+export function timeUnitOf(word: string, column: InputColumn): string | undefined {
+  return isTime(column) ? timeWords.find(([words]) => words.test(word.toLowerCase()))?.[1] : undefined;
+}
 
 /** The units between which a person chooses where a heading names none; none where the column's numbers are bare. */
 export function unitChoices(column: InputColumn, system: UnitSystem): readonly string[] {
@@ -45,8 +56,7 @@ function unitTexts(heading: string): readonly string[] {
 /** The unit that a heading names: "Temp F", "Amount (gal)", "Level, in". A gallon without a country follows the system, and in a metric log nothing. */
 export function unitInHeading(heading: string, column: InputColumn, system: UnitSystem): string | undefined {
   const texts = unitTexts(heading);
-  if (isTime(column))
-    return texts.flatMap((text) => timeWords.find(([words]) => words.test(text.trim().toLowerCase()))?.[1] ?? [])[0];
+  if (isTime(column)) return texts.flatMap((text) => timeUnitOf(text.trim(), column) ?? [])[0];
   const quantity = columnUnit(column.unit, system);
   if (quantity === undefined) return undefined;
   for (const text of texts) {
@@ -54,6 +64,13 @@ export function unitInHeading(heading: string, column: InputColumn, system: Unit
     if (search.found === "unit") return search.unit.symbol;
   }
   return undefined;
+}
+
+/** The unit that a word of a unit column names; undefined where it names none of that kind, such as an ounce that may be a weight. */
+export function unitOfWord(word: string, column: InputColumn, system: UnitSystem): string | undefined {
+  const quantity = columnUnit(column.unit, system);
+  const search = quantity === undefined ? undefined : findUnit(word, quantity.kind, system);
+  return search?.found === "unit" ? search.unit.symbol : undefined;
 }
 
 /** A bare number of a sheet's column as text that a field of the log reads, in the chosen unit. */

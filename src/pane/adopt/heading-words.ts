@@ -17,9 +17,9 @@ const words = {
   pTitre: ["p"],
   tTitre: ["t"],
   initials: ["initials", "by", "who", "tech", "technician", "operator"],
-  note: ["note", "notes", "comment", "comments", "remarks"],
+  note: ["note", "notes", "comment", "comments", "remarks", "serial"],
   kind: ["kind", "type", "what"],
-  amount: ["amount", "added", "gal", "gallons", "liters", "dose", "volume"],
+  amount: ["amount", "added", "gal", "gallons", "liters", "dose", "volume", "concentrate", "conc", "chemical"],
   water: ["water"],
   account: ["account", "charge"],
   phBefore: ["before"],
@@ -32,24 +32,71 @@ const words = {
   minutes: ["minutes", "min", "cycle"],
   area: ["area", "surface"],
   rework: ["rework", "redo"],
-  id: ["item", "tag", "no", "number"],
+  id: ["tag", "no", "nr", "number", "barcode"],
   room: ["room", "location"],
-  quantity: ["pieces", "qty", "quantity", "count"],
-  item: ["item", "description", "what", "piece"],
+  quantity: ["pieces", "pcs", "qty", "quantity", "count", "ea", "each"],
+  item: ["item", "description", "desc", "what", "piece", "article"],
   material: ["material"],
   condition: ["condition"],
   route: ["route", "method"],
-  outcome: ["outcome", "result", "disposition"],
+  outcome: ["outcome", "result", "disposition", "status"],
   reason: ["reason", "code"],
   photo: ["photo", "picture"],
-  replacementValue: ["replacement", "value", "rcv"],
-  restoreCost: ["cost", "restore"],
+  replacementValue: ["replacement", "replace", "value", "rcv"],
+  restoreCost: ["restore", "restoration", "cleaning"],
   strength: ["strength", "ratio", "dilution"],
   surface: ["surface", "material"],
   method: ["method"],
+  loss: ["loss", "event", "peril"],
+  insurer: ["insurer", "carrier", "insurance", "company"],
+  adjuster: ["adjuster"],
+  arrived: ["arrived", "received"],
+  policy: ["policy"],
+  owner: ["owner", "insured", "name", "customer", "client"],
+  lossAddress: ["address"],
+  lossDate: ["loss", "date"],
+  tank: ["tank"],
+  concentrate: ["concentrate", "product", "chemical"],
+  opened: ["opened", "filled", "started", "date"],
+  closed: ["closed", "dumped", "drained", "emptied"],
+  baseline: ["baseline"],
+  date: ["date", "day"],
+  document: ["document", "invoice", "bill", "ticket"],
+  price: ["price", "cost"],
+  lot: ["lot", "batch"],
+  bufferLot: ["lot", "lots"],
   dwell: ["dwell"],
   result: ["result", "pass"],
 } as const satisfies { readonly [Id in AdoptColumn]?: readonly string[] };
+
+/** Where a table has other words than its neighbors for a column of the same name. */
+export const wordsInTable: Readonly<Partial<Record<AdoptTable, Readonly<Partial<Record<string, readonly string[]>>>>>> =
+  {
+    costLines: { amount: ["amount", "cost", "total", "price"], what: ["what", "description", "item", "for"] },
+    stockMoves: { amount: ["amount", "qty", "quantity", "gal", "gallons", "liters", "volume"], when: ["day", "date"] },
+    baths: { bath: ["bath", "fill"] },
+  };
+
+/** Words that speak for a column only where no other claims the heading: "Item" beside "Description" is a number. */
+export const weakWords: Readonly<Record<string, readonly string[] | undefined>> = {
+  id: ["item"],
+  restoreCost: ["cost"],
+  replacementValue: ["total", "extended"],
+};
+
+/** Words that say more than others of their column: "Item description" is a description. */
+export const strongWords: readonly string[] = ["description", "desc", "what"];
+
+/** Of two pH columns, the later one. */
+export const laterWords: readonly string[] = ["pm", "afternoon", "evening", "second", "2nd"];
+export const earlierWords: readonly string[] = ["am", "morning", "first", "1st"];
+
+export const unitWords: readonly string[] = ["unit", "units", "uom"];
+
+/** Said beside "water" where a column holds amounts of it and not its name. */
+export const amountWords: readonly string[] = [
+  ...["amount", "added", "gal", "gallons", "l", "liters", "litres", "ml", "qty", "qt", "oz", "volume"],
+];
 
 export const wordsOfColumn: Readonly<Record<string, readonly string[] | undefined>> = words;
 

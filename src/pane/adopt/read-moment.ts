@@ -24,9 +24,28 @@ const dayNamed = /^(\d{1,2})[- ]?([a-z]{3,9})\.?[- ,]+(\d{4}|\d{2})(?=$|[\s,])/i
 const monthNamed = /^([a-z]{3,9})\.? (\d{1,2}),? (\d{4})(?=$|[\s,])/i;
 const clock = /^(\d{1,2})(?::(\d{2}))?(?::(\d{2}))? ?(?:([ap])\.?m?\.?)?$/i;
 
-/** The part of a day after midnight that a text names: 14:05, 2:05 PM, 9 am. */
-function timeOf(text: string): number | undefined {
-  const parts = clock.exec(text.trim());
+/** 9.30 is half past nine, or nine hours and three tenths. */
+export type DotTime = "clock" | "hours";
+
+const hourLetter = /^(\d{1,2}) ?h ?(\d{2})?$/i;
+const dotted = /^(\d{1,2})\.(\d{1,2})$/;
+const dottedWithHalf = /^(\d{1,2})\.(\d{2}) ?([ap])\.?m?\.?$/i;
+/** 1150 and 0930, and the 930 that a spreadsheet makes of 0930. */
+const bareClock = /^(\d{1,2})(\d{2})$/;
+
+/** Ways that people write a time and that the clock's own pattern does not have; undefined where it is none of them. */
+function asClock(text: string): string | undefined {
+  if (/^(?:12 ?)?noon$/i.test(text)) return "12:00";
+  const letter = hourLetter.exec(text);
+  if (letter !== null) return `${letter[1] ?? ""}:${letter[2] ?? "00"}`;
+  return dottedWithHalf.test(text) ? text.replace(".", ":") : undefined;
+}
+
+/** The part of a day after midnight that a text names: 14:05, 2:05 PM, 9 am, 10h30, noon. */
+function timeOf(given: string): number | undefined {
+  const tidy = given.trim();
+  const text = asClock(tidy) ?? tidy;
+  const parts = clock.exec(text);
   if (parts === null || (parts[2] === undefined && parts[4] === undefined)) return undefined;
   const [hour, minute, second] = [parts[1], parts[2], parts[3]].map((part: string | undefined) =>
     Number(part ?? 0),
@@ -98,10 +117,25 @@ export function readDay(value: unknown, order: DateOrder | undefined): DayReadin
   return rest !== "" && time === undefined ? nothing : { read: "day", day, time };
 }
 
-/** Reads a time cell: a part of a day, or a text. Undefined where it is none. */
-export function readTime(value: unknown): number | undefined {
-  if (typeof value === "number") return value >= 0 && value < 1 ? value : undefined;
-  return timeOf(cellWords(value));
+/** 9.30 by the way that the person says. A number has lost its last 0: 9.3 was 9.30. */
+function dottedTime(value: unknown, way: DotTime): number | undefined {
+  const [, hour = "", part = ""] = dotted.exec(cellWords(value)) ?? [];
+  const hours = Number(`${hour}.${part}`);
+  if (way === "hours") return hours < 24 ? hours / 24 : undefined;
+  return part.length === 1 && typeof value !== "number" ? undefined : timeOf(`${hour}:${part.padEnd(2, "0")}`);
+}
+
+/** Whether a cell of a column of times can be read two ways, as 9.30. */
+export function isDotted(value: unknown): boolean {
+  return dotted.test(cellWords(value)) && !(typeof value === "number" && value < 1);
+}
+
+/** Reads a time cell: a part of a day, or a text; four digits, since the column holds times. Undefined where it is none. */
+export function readTime(value: unknown, way?: DotTime): number | undefined {
+  if (isDotted(value)) return way === undefined ? undefined : dottedTime(value, way);
+  if (typeof value === "number" && value < 1) return value >= 0 ? value : undefined;
+  const bare = bareClock.exec(cellWords(value));
+  return bare === null ? timeOf(cellWords(value)) : timeOf(`${bare[1] ?? ""}:${bare[2] ?? ""}`);
 }
 
 /** How a sheet's dates are to be read. */
@@ -109,28 +143,40 @@ export interface MomentRules {
   readonly order: DateOrder | undefined;
   /** The part of a day that stands for a time that the sheet does not name; undefined where there is none. */
   readonly usualTime: number | undefined;
+  readonly dotTime?: DotTime | undefined;
 }
 
 export type MomentReading = { readonly moment: number } | { readonly why: string };
+
+/** A date cell as the serial number of its day, or why not; a time that stands with it says nothing more. */
+export function readDate(date: unknown, order: DateOrder | undefined): MomentReading {
+  const given = `"${cellWords(date)}"`;
+  const reading = readDay(date, order);
+  if (reading.read === "ambiguous") return { why: `the date ${given} can be read two ways` };
+  if (reading.read === "nothing") return { why: `the date ${given} cannot be read` };
+  return reading.day < firstDay ? { why: `the date ${given} is before the year 2000` } : { moment: reading.day };
+}
 
 /** Date cell and time cell together as one serial number, or why not. `time` is undefined where the sheet has no such column. */
 export function readMoment(
   date: unknown,
   time: { readonly value: unknown } | undefined,
-  { order, usualTime }: MomentRules,
+  { order, usualTime, dotTime }: MomentRules,
 ): MomentReading {
+  const day = readDate(date, order);
+  if ("why" in day) return day;
   const given = `"${cellWords(date)}"`;
   const reading = readDay(date, order);
-  if (reading.read === "ambiguous") return { why: `the date ${given} can be read two ways` };
-  if (reading.read === "nothing") return { why: `the date ${given} cannot be read` };
-  if (reading.day < firstDay) return { why: `the date ${given} is before the year 2000` };
+  const own = reading.read === "day" ? reading.time : undefined;
   const timeText = time === undefined ? "" : cellWords(time.value);
-  const beside = timeText === "" ? undefined : readTime(time?.value);
+  const beside = timeText === "" ? undefined : readTime(time?.value, dotTime);
+  if (beside === undefined && isDotted(time?.value) && dotTime === undefined)
+    return { why: `the time "${timeText}" can be read two ways` };
   if (timeText !== "" && beside === undefined) return { why: `the time "${timeText}" cannot be read` };
-  if (beside !== undefined && reading.time !== undefined)
+  if (beside !== undefined && own !== undefined)
     return { why: `a time stands with the date ${given} and another beside it, "${timeText}"` };
-  const part = beside ?? reading.time ?? usualTime;
-  return part === undefined ? { why: "the time is blank" } : { moment: reading.day + part };
+  const part = beside ?? own ?? usualTime;
+  return part === undefined ? { why: "the time is blank" } : { moment: day.moment + part };
 }
 
 /** Orders that the dates of a column speak for: 3/14/2027 can only have the month first. Ambiguous ones speak for none. */

@@ -1,6 +1,7 @@
 import type { SheetReading } from "../../excel/read/read-active-sheet.ts";
 import { cellWords, headingWords, isBlankCell } from "./cell-words.ts";
 import { headingsKnown } from "./heading-words.ts";
+import { bareUnit, isUnitRow } from "./unit-row.ts";
 
 /** A sheet seen as a table: headings, and the rows beneath that hold anything. */
 export interface SheetTable {
@@ -33,14 +34,25 @@ export function proposeHeadingRow(values: readonly (readonly unknown[])[]): numb
   return Math.max(0, scores.indexOf(Math.max(...scores)));
 }
 
+/** The headings with the units that stand in a row of their own beneath: "Temp" over "°F" is "Temp, °F". */
+function withUnits(headings: readonly string[], units: readonly unknown[]): readonly string[] {
+  const width = Math.max(headings.length, units.length);
+  return Array.from({ length: width }, (_, at) => {
+    const [heading, unit] = [headings[at] ?? "", bareUnit(units[at])];
+    return unit === "" || heading === "" ? heading + unit : `${heading}, ${unit}`;
+  });
+}
+
 /** The sheet below one of its rows; rows without anything in them are no rows. */
 export function tableBelow({ values, firstRow }: SheetReading, headingRow: number): SheetTable {
+  const headings = (values[headingRow] ?? []).map(cellWords);
+  const beneath = values[headingRow + 1] ?? [];
+  const unitsBeneath = isUnitRow(beneath);
+  const first = headingRow + (unitsBeneath ? 2 : 1);
   return {
-    headings: (values[headingRow] ?? []).map(cellWords),
+    headings: unitsBeneath ? withUnits(headings, beneath) : headings,
     rows: values
-      .slice(headingRow + 1)
-      .flatMap((cells, index) =>
-        cells.every(isBlankCell) ? [] : [{ number: firstRow + headingRow + 1 + index, cells }],
-      ),
+      .slice(first)
+      .flatMap((cells, index) => (cells.every(isBlankCell) ? [] : [{ number: firstRow + first + index, cells }])),
   };
 }

@@ -2,6 +2,7 @@ import { figure } from "../../advice/wording/figures.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
 import { fromSi, toSi } from "../../core/units/convert.ts";
 import { unitBySymbol } from "../../core/units/find-unit.ts";
+import { otherCurrency } from "../../core/units/other-currency.ts";
 import { parseMoney } from "../../core/units/parse-money.ts";
 import { parseNumber } from "../../core/units/parse-number.ts";
 import { parseQuantity } from "../../core/units/parse-quantity.ts";
@@ -92,13 +93,22 @@ function bareNumber({ type }: AnyInput, text: string): ReturnType<typeof parseNu
   return type === "money" ? parseMoney(text) : parseNumber(text);
 }
 
-function readNumber(column: AnyInput, system: UnitSystem, text: string, writer: Writer): InputReading {
+function readNumber(
+  column: AnyInput,
+  system: UnitSystem,
+  text: string,
+  writer: Writer,
+  currency: string | undefined,
+): InputReading {
   const unit = column.unit === undefined ? "" : ` ${column.unit[system]}`;
   const allowed = allowedRange(column, system, unit);
   const quantity = columnUnit(column.unit, system);
   const ambiguous = (readings: readonly [number, number]): InputReading =>
     problem(column, text, `can be ${figure(readings[0], 3)} or ${figure(readings[1], 3)}. Write it without the comma.`);
   if (quantity === undefined) {
+    const other = column.type === "money" && currency !== undefined ? otherCurrency(text, currency) : undefined;
+    if (other !== undefined)
+      return problem(column, text, `is in ${other}, and the log is kept in ${currency ?? ""}. Convert it first.`);
     const reading = bareNumber(column, text);
     if (reading.read === "ambiguous") return ambiguous(reading.readings);
     if (reading.read === "nothing") return problem(column, text, `is not a number. ${allowed}`);
@@ -158,13 +168,15 @@ function readText(column: AnyInput, typed: string): InputReading {
 /**
  * Reads what a person typed for a column of the log: numbers as people write them, quantities in any
  * unit of their kind ("53.1 C"), date-times as a date-time field gives them. A problem names the
- * field, what was given and what is allowed. Of a person, a hardness such as 18 has to say its unit.
+ * field, what was given and what is allowed. Of a person, a hardness such as 18 has to say its unit. `currency` is
+ * the shop's, where it is known: an amount that names another is refused.
  */
 export function readInput(
   column: AnyInput,
   system: UnitSystem,
   typed: string,
   writer: Writer = "person",
+  currency?: string,
 ): InputReading {
   const text = typed.trim();
   if (text === "") return { read: "blank" };
@@ -183,7 +195,7 @@ export function readInput(
         : { read: "value", value: serial };
     }
     default:
-      return readNumber(column, system, text, writer);
+      return readNumber(column, system, text, writer, currency);
   }
 }
 

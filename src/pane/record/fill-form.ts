@@ -27,13 +27,24 @@ function withLabel(field: EntryField): EntryField["column"] {
 }
 
 /** Reads every field; a blank required one and a word that is no choice are problems. */
-export function readFields(fields: readonly EntryField[], typed: Draft, system: UnitSystem): FieldReadings {
+export function readFields(
+  fields: readonly EntryField[],
+  typed: Draft,
+  system: UnitSystem,
+  currency?: RowValue,
+): FieldReadings {
   const values = new Map<string, RowValue>();
   const converted: Partial<Record<string, string>> = {};
   const problems: FieldProblem[] = [];
   for (const field of fields) {
     const column = withLabel(field);
-    const reading = readInput(column, system, typed[field.key] ?? "");
+    const reading = readInput(
+      column,
+      system,
+      typed[field.key] ?? "",
+      "person",
+      currency === undefined ? currency : String(currency),
+    );
     if (reading.read === "problem") problems.push({ key: field.key, message: reading.message });
     else if (reading.read === "blank") {
       if (field.required) problems.push({ key: field.key, message: `${column.label}: blank. ${field.column.help}` });
@@ -69,7 +80,7 @@ export function fillForm(form: EntryForm, typed: Draft, context: LogContext): Fi
   const values = { ...form.proposals(typed, context), ...typed };
   const groups = form.groups(values, context);
   const fields = groups.flatMap((group) => group.fields);
-  const readings = readFields(fields, values, context.system);
+  const readings = readFields(fields, values, context.system, context.log.fields.currency);
   const filled = filledFields(readings.values);
   const meaning = form.meaning(filled, context, values);
   const problems = [...readings.problems, ...meaning.problems, ...impossibleTimes(fields, filled, context)];

@@ -41,7 +41,13 @@ export function crossed(number: FilledFields<LimitId>["number"]): readonly Field
 export function limitsForm(log: LogSnapshot, system: UnitSystem): ShopForm {
   const held: Cells = log.fields;
   const fill = (typed: Draft): FilledShopForm => {
-    const { values, converted, problems, filled, changed } = readForm(fields, (key) => held[key], typed, system);
+    const { values, converted, problems, filled, changed } = readForm(
+      fields,
+      (key) => held[key],
+      typed,
+      system,
+      log.fields.currency,
+    );
     const all = [...problems, ...crossed(filled.number)];
     return {
       values,

@@ -15,7 +15,13 @@ export function rowForm(log: LogSnapshot, system: UnitSystem, table: ShopTable, 
     .filter(({ id }) => key === undefined || id !== keyId)
     .map((column) => fieldOf(log, column));
   const fill = (typed: Draft): FilledShopForm => {
-    const { values, converted, problems, filled, changed } = readForm(fields, (id) => row?.cells[id], typed, system);
+    const { values, converted, problems, filled, changed } = readForm(
+      fields,
+      (id) => row?.cells[id],
+      typed,
+      system,
+      log.fields.currency,
+    );
     const name = filled.text(keyId);
     const taken =
       key === undefined && name !== undefined

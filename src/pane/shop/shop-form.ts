@@ -53,11 +53,12 @@ export function readForm(
   held: (key: string) => RowValue | undefined,
   typed: Draft,
   system: UnitSystem,
+  currency?: RowValue,
 ): ReadForm {
   const start = Object.fromEntries(fields.map((field) => [field.key, typedText(held(field.key), field, system)]));
   const values: Draft = { ...start, ...typed };
   const changed = fields.map(({ key }) => key).filter((key) => values[key]?.trim() !== start[key]);
-  const { values: read, converted, problems } = readFields(fields, values, system);
+  const { values: read, converted, problems } = readFields(fields, values, system, currency);
   return {
     values,
     converted,

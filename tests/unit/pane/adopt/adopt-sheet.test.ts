@@ -16,7 +16,7 @@ function readings(count: number): Adoption {
     number: index + 2,
     cells: { id: `N${String(index)}`, bath: "B-T1-0301", when: 46450 + index / 1440, purpose: "check", ph: 11.2 },
   }));
-  return { taken, listed: [], before: [{ table: "claims", row: { claim: "NEW-1" } }], shares: [] };
+  return { taken, listed: [], asked: [], before: [{ table: "claims", row: { claim: "NEW-1" } }], shares: [] };
 }
 
 async function held(): Promise<{ readonly readings: number; readonly claims: readonly unknown[] }> {

@@ -16,7 +16,7 @@ describe("what was picked for a sheet", () => {
       undefined,
       undefined,
     ]);
-    expect([pickedTable("benchTests"), pickedTable("baths")]).toEqual(["benchTests", undefined]);
+    expect([pickedTable("benchTests"), pickedTable("tanks")]).toEqual(["benchTests", undefined]);
     expect([pickedPlace("0"), pickedPlace("12"), pickedPlace(""), pickedPlace("-1"), pickedPlace("1.5")]).toEqual([
       0,
       12,

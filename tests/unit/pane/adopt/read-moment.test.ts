@@ -66,13 +66,25 @@ describe("times of a shop's sheet", () => {
     ["12:00 am", 0],
     ["9 a.m.", 9 / 24],
     [0.25, 0.25],
+    ["noon", 0.5],
+    ["12 noon", 0.5],
+    ["10h30", 10.5 / 24],
+    ["10 h", 10 / 24],
+    ["9.30 pm", 21.5 / 24],
+    ["1150", 11 / 24 + 50 / 1440],
+    [1150, 11 / 24 + 50 / 1440],
+    ["0930", 9.5 / 24],
+    [930, 9.5 / 24],
   ])("%s is one", (value, time) => {
     expect(readTime(value)).toBeCloseTo(time, 12);
   });
 
-  test.each(["24:00", "9", "noon", "13 pm", "9:75", 1.5, -0.1, ""])("%s is none", (value) => {
-    expect(readTime(value)).toBeUndefined();
-  });
+  test.each(["24:00", "9", 9, "midnight", "13 pm", "9:75", 1175, "2430", "99999", "9.30", 9.3, 1.5, -0.1, ""])(
+    "%s is none",
+    (value) => {
+      expect(readTime(value)).toBeUndefined();
+    },
+  );
 
   test("stand with the date, beside it, or are the same for all; never twice and never midnight by default", () => {
     const rules = { order: undefined, usualTime: undefined };
@@ -85,6 +97,36 @@ describe("times of a shop's sheet", () => {
     });
     expect(readMoment(5, undefined, { ...rules, usualTime: 0.5 })).toEqual({
       why: 'the date "5" is before the year 2000',
+    });
+  });
+});
+
+describe("a time with a point", () => {
+  test.each([
+    ["9.30", "clock", 9.5 / 24],
+    [9.3, "clock", 9.5 / 24],
+    [9.05, "clock", 9 / 24 + 5 / 1440],
+    ["9.5", "hours", 9.5 / 24],
+    [9.3, "hours", 9.3 / 24],
+    [9.75, "hours", 9.75 / 24],
+  ] as const)("%s by the %s", (value, way, time) => {
+    expect(readTime(value, way)).toBeCloseTo(time, 12);
+  });
+
+  test("is no time of the clock beyond 59 minutes, nor with one digit of them", () => {
+    expect([
+      readTime(9.75, "clock"),
+      readTime("9.3", "clock"),
+      readTime("25.10", "clock"),
+      readTime(24.5, "hours"),
+    ]).toEqual([undefined, undefined, undefined, undefined]);
+  });
+
+  test("is asked about", () => {
+    const rules = { order: undefined, usualTime: undefined };
+    expect(readMoment(newYear, { value: 9.3 }, rules)).toEqual({ why: 'the time "9.3" can be read two ways' });
+    expect(readMoment(newYear, { value: 9.3 }, { ...rules, dotTime: "clock" })).toEqual({
+      moment: newYear + 9.5 / 24,
     });
   });
 });

@@ -16,7 +16,11 @@ export const blankAnswers: AdoptAnswers = {
   units: {},
   same: {},
   order: undefined,
+  dotTime: undefined,
   usualTime: "",
+  usualTime2: "",
+  asAbove: {},
+  unitWords: {},
   names: {},
   newBath: { tank: "T1", water: "RO", concentrate: "CN-1", strength: "1+28" },
 };

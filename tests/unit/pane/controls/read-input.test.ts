@@ -81,6 +81,15 @@ describe("what is typed in a field", () => {
     expect(readInput(ph, "US", "$11").read).toBe("problem");
   });
 
+  test("an amount in another currency than the shop's is refused aloud", () => {
+    const price = inputColumn("concentrates", "packPrice");
+    expect(readInput(price, "US", "€142.50", "person", "USD")).toEqual({
+      read: "problem",
+      message: 'Pack price: "€142.50" is in €, and the log is kept in USD. Convert it first.',
+    });
+    expect(readInput(price, "US", "$142.50", "person", "USD")).toEqual({ read: "value", value: 142.5 });
+  });
+
   test("words where a number belongs are refused", () => {
     expect(readInput(ph, "US", "about 11")).toEqual({
       read: "problem",

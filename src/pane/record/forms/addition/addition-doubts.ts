@@ -11,7 +11,7 @@ import { amountDoubts } from "./addition-findings.ts";
 import { type AdditionKey, raisedLog } from "./strength-raise.ts";
 
 /** Against the label, where a strength is booked or more of the opening dose goes in, and against the tank. */
-function strengthAndRoom(
+export function strengthAndRoom(
   filled: FilledFields<AdditionKey>,
   row: LogRow<"additions">,
   context: LogContext,
@@ -26,17 +26,11 @@ function strengthAndRoom(
   ];
 }
 
-/** What is possible of concentrate that goes in but unlikely: more at once than the whole opening dose, a pH that leaps or falls by it. */
-export function additionDoubts(
-  filled: FilledFields<AdditionKey>,
-  row: LogRow<"additions">,
-  context: LogContext,
-): readonly string[] {
+/** A pH that leaps or falls by an addition. */
+export function riseDoubts(filled: FilledFields<AdditionKey>): readonly string[] {
   const [before, after] = [filled.number("phBefore"), filled.number("phAfter")];
   const rise = before === undefined || after === undefined ? 0 : Math.round((after - before) * 100) / 100;
   return [
-    ...amountDoubts(filled, context),
-    ...strengthAndRoom(filled, row, context),
     ...(rise >= farInPh
       ? [`From pH ${ph(before ?? 0)} to ${ph(after ?? 0)} by one addition: were both typed right?`]
       : []),
@@ -46,4 +40,13 @@ export function additionDoubts(
         ]
       : []),
   ];
+}
+
+/** What is possible of concentrate that goes in but unlikely: more at once than the whole opening dose, a pH that leaps or falls by it. */
+export function additionDoubts(
+  filled: FilledFields<AdditionKey>,
+  row: LogRow<"additions">,
+  context: LogContext,
+): readonly string[] {
+  return [...amountDoubts(filled, context), ...strengthAndRoom(filled, row, context), ...riseDoubts(filled)];
 }

@@ -1,6 +1,5 @@
 import { ReceiptAddRegular } from "@fluentui/react-icons/svg/receipt-add";
 
-import { findRow, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
@@ -10,6 +9,7 @@ import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, textsOf } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
+import { documentDoubts, noCostProblems, pricedWaterDoubts } from "./cost-line-doubts.ts";
 
 function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly Finding[] {
   const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
@@ -30,35 +30,12 @@ function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogCon
   return [{ tone: "good", text: `The claims of bath ${bath} pay ${money(amount)}.${pool}` }];
 }
 
-/** The same document twice is the commonest way to bill a cost twice, and water that Additions price is another. */
-function doubtsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly string[] {
-  const document = filled.text("document");
-  const same = document === undefined ? undefined : findRow(log, "costLines", "document", document);
-  const bath = filled.text("bath");
-  const isWater = filled.text("kind") === "water" || /\bwater\b/i.test(filled.text("what") ?? "");
-  const priced =
-    bath === undefined || !isWater
-      ? 0
-      : rowsOfBath(log, "additions", bath)
-          .map(rowFacts)
-          .filter((row) => row.text("kind") === "water")
-          .reduce((sum, row) => sum + (row.number("cost") ?? 0), 0);
-  return [
-    ...(same === undefined
-      ? []
-      : [`Document ${document ?? ""} is on line ${String(same.cells.id ?? "")} already. Is this another cost of it?`]),
-    ...(priced === 0
-      ? []
-      : [`Additions price the water of bath ${bath ?? ""} already, ${money(priced)}. Is this other water?`]),
-  ];
-}
-
 function meaning(filled: FilledFields<ColumnId<"costLines">>, context: LogContext): Meaning {
   const amount = filled.number("amount");
   return {
     findings: findingsOf(filled, context),
-    problems: amount === 0 ? [{ key: "amount", message: "Amount: 0.00 is no cost. A credit is negative." }] : [],
-    doubts: doubtsOf(filled, context),
+    problems: noCostProblems(filled),
+    doubts: [...documentDoubts(filled, context), ...pricedWaterDoubts(filled, context)],
     rows: [newRow("costLines", filled, context)],
     recorded: `cost line of ${amount === undefined ? "" : money(amount)}, ${filled.text("what") ?? ""}`,
   };

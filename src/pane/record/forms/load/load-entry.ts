@@ -2,7 +2,7 @@ import { DishwasherRegular } from "@fluentui/react-icons/svg/dishwasher";
 
 import { rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
+import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { loadsFlaggedOrDirty } from "../../../../advice/load-sharing.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { missingShares } from "../../../../advice/share-rows.ts";
@@ -13,22 +13,13 @@ import { field, initialsField } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
 import { addition } from "../../step-forms.ts";
 import { loadFindings } from "./load-findings.ts";
+import { zeroProblems } from "./load-problems.ts";
 
 const doubtOfState: Readonly<Partial<Record<string, string>>> = {
   [bathState.benchTest]: "The bath's bench test is not passed since the last concentrate. Run the load anyway?",
   [bathState.baseline]: "The bath has no baseline yet, so nothing will show when it weakens. Run the load anyway?",
   [bathState.topUp]: "A top-up is due in this bath. Run the load before it?",
 };
-
-function zeroProblems(filled: FilledFields<ColumnId<"loads">>): readonly FieldProblem[] {
-  const named = [
-    ["baskets", "Baskets"],
-    ["minutes", "In the bath"],
-  ] as const;
-  return named.flatMap(([key, label]) =>
-    filled.number(key) === 0 ? [{ key, message: `${label}: 0 is no load. Allowed: more than 0.` }] : [],
-  );
-}
 
 function meaning(filled: FilledFields<ColumnId<"loads">>, context: LogContext): Meaning {
   const bath = filled.text("bath");

@@ -68,6 +68,32 @@ function readingBefore(
   return readings.filter((row) => (row.number("when") ?? 0) <= when).at(-1);
 }
 
+/** A temperature that was more likely meant in the other scale: what the pH says of it counts before the usual range. */
+export function temperatureDoubts(
+  bath: RowFacts<"baths"> | undefined,
+  filled: FilledFields<ColumnId<"readings">>,
+  typed: string | undefined,
+  context: LogContext,
+): readonly string[] {
+  const temperature = filled.number("temperature");
+  const isBare = parseNumber(typed ?? "").read === "number";
+  const byVerdict = isBare ? verdictDoubts(bath, filled.number("ph"), temperature, context) : [];
+  return byVerdict.length > 0 ? byVerdict : scaleDoubts(temperature, typed, context.system);
+}
+
+/** A pH far from that of the reading before. */
+export function jumpDoubts(filled: FilledFields<ColumnId<"readings">>, context: LogContext): readonly string[] {
+  const last = readingBefore(filled, context);
+  const [before, at] = [last?.number("ph"), last?.number("when")];
+  const ph = filled.number("ph");
+  const jump = ph !== undefined && before !== undefined ? Math.round(Math.abs(ph - before) * 100) / 100 : 0;
+  return jump >= farInPh
+    ? [
+        `pH ${phFigure(ph ?? 0)} is ${phFigure(jump)} from the reading before, ${phFigure(before ?? 0)} on ${shortMoment(at ?? 0)}. Was it typed right?`,
+      ]
+    : [];
+}
+
 /** A number that was more likely meant otherwise: nothing is worked out from it before that is settled. */
 export function slipDoubts(
   bath: RowFacts<"baths"> | undefined,
@@ -75,20 +101,24 @@ export function slipDoubts(
   typed: Draft,
   context: LogContext,
 ): readonly string[] {
-  const last = readingBefore(filled, context);
-  const [before, at] = [last?.number("ph"), last?.number("when")];
-  const [ph, temperature] = [filled.number("ph"), filled.number("temperature")];
-  const jump = ph !== undefined && before !== undefined ? Math.round(Math.abs(ph - before) * 100) / 100 : 0;
-  const isBare = parseNumber(typed["temperature"] ?? "").read === "number";
-  const byVerdict = isBare ? verdictDoubts(bath, ph, temperature, context) : [];
-  return [
-    ...(byVerdict.length > 0 ? byVerdict : scaleDoubts(temperature, typed["temperature"], context.system)),
-    ...(jump >= farInPh
-      ? [
-          `pH ${phFigure(ph ?? 0)} is ${phFigure(jump)} from the reading before, ${phFigure(before ?? 0)} on ${shortMoment(at ?? 0)}. Was it typed right?`,
-        ]
-      : []),
-  ];
+  return [...temperatureDoubts(bath, filled, typed["temperature"], context), ...jumpDoubts(filled, context)];
+}
+
+/** A sample far in temperature from the baseline's. */
+export function gapDoubts(
+  bath: RowFacts<"baths"> | undefined,
+  filled: FilledFields<ColumnId<"readings">>,
+  { system }: LogContext,
+): readonly string[] {
+  const temperature = filled.number("temperature");
+  const baseline = bath?.number("baselineTemperature");
+  const gap = temperature !== undefined && baseline !== undefined ? Math.abs(temperature - baseline) : 0;
+  const unit = temperatureUnit[system];
+  return gap >= farInTemperature[system]
+    ? [
+        `The sample, ${degrees(temperature ?? 0)} ${unit}, is ${degrees(gap)} ${unit} from the baseline's. Was it typed right?`,
+      ]
+    : [];
 }
 
 /** What is possible of a sample but unlikely: far in pH from the reading before, far in temperature from the baseline. */
@@ -98,16 +128,5 @@ export function sampleDoubts(
   typed: Draft,
   context: LogContext,
 ): readonly string[] {
-  const temperature = filled.number("temperature");
-  const baseline = bath?.number("baselineTemperature");
-  const gap = temperature !== undefined && baseline !== undefined ? Math.abs(temperature - baseline) : 0;
-  const unit = temperatureUnit[context.system];
-  return [
-    ...slipDoubts(bath, filled, typed, context),
-    ...(gap >= farInTemperature[context.system]
-      ? [
-          `The sample, ${degrees(temperature ?? 0)} ${unit}, is ${degrees(gap)} ${unit} from the baseline's. Was it typed right?`,
-        ]
-      : []),
-  ];
+  return [...slipDoubts(bath, filled, typed, context), ...gapDoubts(bath, filled, context)];
 }

@@ -12,6 +12,7 @@ import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField, textsOf } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
+import { noMoveProblems } from "./stock-move-problems.ts";
 
 function findingsOf(row: LogRow<"stockMoves">, { log, system }: LogContext): readonly Finding[] {
   const move = draftedRow(log, "stockMoves", row);
@@ -47,15 +48,12 @@ function findingsOf(row: LogRow<"stockMoves">, { log, system }: LogContext): rea
 
 function meaning(filled: FilledFields<ColumnId<"stockMoves">>, context: LogContext): Meaning {
   const { log } = context;
-  const [concentrate, kind, moved] = [filled.text("concentrate"), filled.text("kind"), filled.number("amount")];
+  const [concentrate, kind] = [filled.text("concentrate"), filled.text("kind")];
   const listed = concentrate === undefined || findRow(log, "stockBalance", "concentrate", concentrate) !== undefined;
   const added = newRow("stockMoves", filled, context);
   return {
     findings: findingsOf(added.row, context),
-    problems:
-      moved === 0 && kind !== "count"
-        ? [{ key: "amount", message: "Amount: 0 moves nothing. Only a count can be 0." }]
-        : [],
+    problems: noMoveProblems(filled),
     rows: [added, ...(listed ? [] : [{ table: "stockBalance", row: { concentrate } } as const])],
     recorded: `${kind ?? "stock line"} of ${concentrate ?? ""}`,
   };
