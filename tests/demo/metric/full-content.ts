@@ -36,7 +36,7 @@ const moreCells: { readonly [Table in TableId]?: LogRow<Table> } = {
   items: { restoreCost: 40 },
   itemCounts: { received: 130 },
   meterChecks: { bufferLot: "B-1" },
-  stockMoves: { lot: "L-1" },
+  stockMoves: { lot: "L-1", expiry: serial("2028-03-01") },
   people: { note: "briefed" },
   releases: { purity: 99, limitLow: 6.5, limitHigh: 9.5, permit: "P-1" },
   shares: { units: 17 },
