@@ -3,6 +3,7 @@ import { blankIf, when } from "../../formula/choices.ts";
 import {
   all,
   any,
+  equal,
   is,
   isAtMost,
   isBlank,
@@ -51,12 +52,14 @@ export const stockAverage: readonly ComputedColumn[] = [
       width: 16,
       help: "Whether the average written down is what follows from the lines before; blank where it is.",
     },
-    ({ kind, amount, averageAfter, averageWouldBe }) =>
+    ({ kind, amount, averageAfter, averageWouldBe, priced }) =>
       when(
         isBlank(averageWouldBe),
         when(all(is(kind, "receipt"), isFilled(amount)), averageWords.noPrice).otherwise(""),
       )
         .when(isNoNumber(averageAfter), averageWords.notWritten)
+        // Before the first average there is the pack's price alone, which may have changed since.
+        .when(equal(priced, 0), "")
         .when(isOver(absolute(minus(averageAfter, averageWouldBe)), 0.000_05), averageWords.another)
         .otherwise(""),
   ),
