@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 
 import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
-import { day, moment } from "../../../demo/demo-week-times.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
+import { day, moment } from "../../../demo/demo-week-times.ts";
 import { averagesWritten, costsWritten } from "./averages-written.ts";
 import { weekConcentrate, weekStock } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
