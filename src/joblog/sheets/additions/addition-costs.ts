@@ -5,6 +5,7 @@ import type { Column, Expression } from "../../formula/expression.ts";
 import { cellAt, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
+import { priceByVolume } from "../../model/units-of.ts";
 import { costBases } from "../../model/words.ts";
 import { gapLine } from "../costs/gap-line.ts";
 import { averageOr, lastAverageBefore } from "../stock/stock-book.ts";
@@ -82,6 +83,7 @@ export const additionCostHelpers: readonly ComputedColumn[] = [
       id: "listPrice",
       label: "Listed price",
       type: "number",
+      unit: priceByVolume,
       format: "0.00####",
       width: 9,
       help: "Pack price by pack size; of water its price.",
@@ -96,6 +98,7 @@ export const additionCostHelpers: readonly ComputedColumn[] = [
       id: "averageThen",
       label: "Average then",
       type: "number",
+      unit: priceByVolume,
       format: "0.00####",
       width: 9,
       help: "What a unit of volume on the shelf had cost on average, else the listed price.",

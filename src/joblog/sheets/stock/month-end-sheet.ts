@@ -6,7 +6,7 @@ export const monthEndSheet: SheetDefinition = {
   name: "Month end",
   title: "Month end of the stock",
   purpose:
-    "What the books need, in amounts and in money: opening, receipts, use by account, count difference and closing. Type a concentrate and a day of the month.",
+    "What the books need by amount and by value: opening, receipts, use by account, count difference and closing. Type a concentrate and a day of the month.",
   caution:
     "Each line is recalculated from Stock and Additions: print it or keep a hand-off copy when the month is billed, since a later entry changes it. A later price changes nothing that was written down.",
   fields: [],

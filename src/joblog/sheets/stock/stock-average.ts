@@ -16,14 +16,14 @@ import {
 } from "../../formula/conditions.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { priceByVolume } from "../../model/units-of.ts";
+import { priceByVolume, volume } from "../../model/units-of.ts";
 import { averageWords } from "../../model/words.ts";
 import { averageOr, lastAverageBefore, packPriceOf } from "./stock-book.ts";
 
 const { computed, helper } = columnsOf<"stockMoves">();
 
-/** Of a unit of volume: five thousand of them come to less than half a cent by what is rounded off. */
-const averageDigits = 6;
+/** Of a unit of volume: enough that half a cent of an amount stays half a cent in every unit. */
+const averageDigits = 10;
 
 const average = { type: "number", unit: priceByVolume, format: "0.00####", width: 10 } as const;
 
@@ -95,6 +95,7 @@ export const stockAverageHelpers: readonly ComputedColumn[] = [
       id: "onHandBefore",
       label: "On hand before",
       type: "number",
+      unit: volume,
       format: "0.000",
       width: 10,
       help: "By the book, before a receipt.",

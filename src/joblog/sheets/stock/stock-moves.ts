@@ -153,9 +153,7 @@ const helpers: readonly ColumnDefinition[] = [
     {
       id: "net",
       label: "In or out",
-      type: "number",
-      format: "0.000",
-      width: 10,
+      ...amount,
       help: "A receipt, or an issue with a minus; nothing for a count.",
     },
     (move) =>

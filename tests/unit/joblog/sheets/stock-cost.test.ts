@@ -101,7 +101,7 @@ describe("the average cost of what is on the shelf", () => {
       "another follows from the lines before",
       "price missing",
     ]);
-    expect(log.cell("stockMoves", "S3", "averageWouldBe")).toBe(23.333333);
+    expect(log.cell("stockMoves", "S3", "averageWouldBe")).toBeCloseTo(70 / 3, 9);
   });
 });
 
@@ -187,7 +187,7 @@ describe("a month's end in money", () => {
     "valueCheck",
   ] as const;
 
-  // 22.5 at 27.80; 13.458 of it left when 10 at 28.40 came: 28.055757. By that the 0.95 of the day after, and the 0.2 that lack.
+  // 22.5 at 27.80; 13.458 of it left when 10 at 28.40 came: 28.0558. By that the 0.95 of the day after, and the 0.2 that lack.
   it("comes out even once what the week cost is written down", async () => {
     const log = await workedLog(await costsWritten(weekWith({}, { monthEnd: march })));
     expect(log.cell("stockMoves", "S2", "averageAfter")).toBeCloseTo((13.458 * 27.8 + 284) / 23.458, 6);
