@@ -418,15 +418,10 @@ export interface LogTables {
     readonly received: number;
     readonly used: number;
     readonly book: number;
-    readonly average: number;
-    readonly value: number;
     readonly dailyUse: number;
     readonly daysLeft: number;
     readonly reorderAt: number;
     readonly reorder: "reorder" | "enough";
-    readonly countOrder: number;
-    readonly priced: number;
-    readonly packPrice: number;
   };
   readonly stockMoves: {
     readonly id: string;

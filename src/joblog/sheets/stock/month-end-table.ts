@@ -108,7 +108,7 @@ export const monthEndTable: TableDefinition = {
         id: "amountCheck",
         label: "Amount left over",
         ...amount,
-        help: "Opening, received and difference, less uses, other issues and closing: 0. Anything else is a row in Stock that does not count.",
+        help: "0 where it comes out even. Anything else is a row in Stock that does not count.",
       },
       (row) => leftOver(amountParts(row), (left) => rounded(left, 6)),
     ),

@@ -92,8 +92,8 @@ export const monthEndValues: readonly ComputedColumn[] = [
       label: "Value left over",
       ...money,
       help:
-        "Opening, received and difference, less costs, other issues, rounding and closing: 0.00. Anything else was posted " +
-        "at another cost than the average: a receipt without a price or average, or one entered after what it prices.",
+        "0.00 where it comes out even. Anything else went in or out at another cost than the average: a receipt without " +
+        "a price or average, or entered after what it prices.",
     },
     ({ valueLeft, rounding }) => blankIf([isNoNumber(valueLeft)], toTheCent(minus(valueLeft, rounding))),
   ),

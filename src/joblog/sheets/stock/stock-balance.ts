@@ -1,19 +1,18 @@
 import { reorderPoint } from "../../../../functions/money/reorder-point.ts";
 import { stockDays } from "../../../../functions/money/stock-days.ts";
-import { largest, minus, plus, times, toTheCent } from "../../formula/arithmetic.ts";
+import { largest, minus, plus } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isAtMost, isBlank, isNoNumber } from "../../formula/conditions.ts";
-import { above, below, countWhere, largestWhere, sumWhere } from "../../formula/criteria.ts";
+import { above, below, countWhere, largestWhere } from "../../formula/criteria.ts";
 import { medianOf } from "../../formula/median.ts";
-import { never } from "../../formula/times.ts";
 import { columnsOf, keyInput, numberInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
-import { between, days, priceByVolume, volume, volumeLimits } from "../../model/units-of.ts";
+import { between, days, volume, volumeLimits } from "../../model/units-of.ts";
 import { stockLevel } from "../../model/words.ts";
-import { averageOr, lastAverageBefore, moved, packPriceOf, poured } from "./stock-book.ts";
+import { moved, poured } from "./stock-book.ts";
 
-const { computed, helper } = columnsOf<"stockBalance">();
+const { computed } = columnsOf<"stockBalance">();
 
 const amount = { type: "number", unit: volume, format: "0.000" } as const;
 
@@ -57,54 +56,31 @@ export const stockBalance: TableDefinition = {
         width: 16,
         help: "When it was last counted; blank if never.",
       },
-      ({ concentrate, countOrder: order }, { stockMoves }) =>
-        blankIf([isBlank(order)], sumWhere(stockMoves, "when", { concentrate, order })),
+      ({ concentrate }, { stockMoves }) => {
+        const last = largestWhere(stockMoves, "order", { concentrate, kind: "count" });
+        return blankIf([isBlank(concentrate)], blankIf([equal(last, 0)], last));
+      },
     ),
     computed(
       { id: "counted", label: "Counted", ...amount, width: 10, help: "What was on the shelf then." },
-      ({ concentrate, countOrder }, log) =>
-        blankIf([isBlank(countOrder)], moved(log, concentrate, "count", countOrder)),
+      ({ concentrate, lastCount }, log) => blankIf([isBlank(lastCount)], moved(log, concentrate, "count", lastCount)),
     ),
     computed(
       { id: "received", label: "Received since", ...amount, width: 10, help: "Receipts after it." },
-      ({ concentrate, countOrder }, log) =>
-        blankIf([isBlank(countOrder)], moved(log, concentrate, "receipt", above(countOrder))),
+      ({ concentrate, lastCount }, log) =>
+        blankIf([isBlank(lastCount)], moved(log, concentrate, "receipt", above(lastCount))),
     ),
     computed(
       { id: "used", label: "Used since", ...amount, width: 14, help: "Additions after it and other issues." },
-      ({ concentrate, countOrder }, log) =>
+      ({ concentrate, lastCount }, log) =>
         blankIf(
-          [isBlank(countOrder)],
-          plus(moved(log, concentrate, "issue", above(countOrder)), poured(log, concentrate, above(countOrder))),
+          [isBlank(lastCount)],
+          plus(moved(log, concentrate, "issue", above(lastCount)), poured(log, concentrate, above(lastCount))),
         ),
     ),
     computed(
       { id: "book", label: "By the book", ...amount, width: 11, help: "Counted, and received, less used." },
       ({ counted, received, used }) => blankIf([isBlank(counted)], minus(plus(counted, received), used)),
-    ),
-    computed(
-      {
-        id: "average",
-        label: "Average cost",
-        type: "number",
-        unit: priceByVolume,
-        format: "0.00##",
-        width: 10,
-        help: "As the last line of the concentrate has it written down, else the pack price by pack size.",
-      },
-      ({ concentrate, priced, packPrice }, log) =>
-        blankIf([isBlank(concentrate)], averageOr(log, concentrate, priced, packPrice)),
-    ),
-    computed(
-      {
-        id: "value",
-        label: "Value",
-        type: "money",
-        format: "#,##0.00",
-        width: 11,
-        help: "Book by the average cost.",
-      },
-      ({ book, average }) => blankIf([isBlank(book), isBlank(average)], toTheCent(times(book, average))),
     ),
     computed(
       {
@@ -163,43 +139,6 @@ export const stockBalance: TableDefinition = {
           [isBlank(book), isBlank(reorderAt)],
           when(isAtMost(book, reorderAt), stockLevel.reorder).otherwise(stockLevel.enough),
         ),
-    ),
-    helper(
-      {
-        id: "countOrder",
-        label: "Count",
-        type: "number",
-        format: "0.0000000000",
-        width: 16,
-        help: "Order of the last count; blank if never counted.",
-      },
-      ({ concentrate }, { stockMoves }) => {
-        const last = largestWhere(stockMoves, "order", { concentrate, kind: "count" });
-        return blankIf([isBlank(concentrate)], blankIf([equal(last, 0)], last));
-      },
-    ),
-    helper(
-      {
-        id: "priced",
-        label: "Priced by",
-        type: "number",
-        format: "0.0000000000",
-        width: 16,
-        help: "Order of the last line with an average written down; 0 if none.",
-      },
-      ({ concentrate }, log) => blankIf([isBlank(concentrate)], lastAverageBefore(log, concentrate, never)),
-    ),
-    helper(
-      {
-        id: "packPrice",
-        label: "Pack price",
-        type: "number",
-        unit: priceByVolume,
-        format: "0.00####",
-        width: 10,
-        help: "By pack size, from the Job sheet.",
-      },
-      ({ concentrate }, log) => blankIf([isBlank(concentrate)], packPriceOf(log, concentrate)),
     ),
   ],
   signals: [

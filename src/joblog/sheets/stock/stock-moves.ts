@@ -31,8 +31,8 @@ const inputs: readonly ColumnDefinition[] = [
     width: 16,
     required: true,
     help:
-      "Date and time. A day without a time, or midnight, stands for the end of that day. In one minute Additions come " +
-      "first, then receipts and issues, then counts; of two counts the lower row is the later.",
+      "Date and time. A day without a time stands for its end. In one minute Additions come first, then receipts and " +
+      "issues, then counts; of two the lower row is the later.",
   }),
   keyInput({
     id: "concentrate",
@@ -80,7 +80,7 @@ const inputs: readonly ColumnDefinition[] = [
       limits: moneyLimits,
       format: "0.00####",
       width: 10,
-      help: "Moving weighted average once this line is on the shelf, as the pane writes it down. Later prices leave it alone.",
+      help: "Moving weighted average from here on, as the pane writes it down. Later prices leave it alone.",
     }),
     unit: priceByVolume,
   },
@@ -189,7 +189,7 @@ const helpers: readonly ColumnDefinition[] = [
   ),
   ...stockAverageHelpers,
   helper({ id: "valued", label: "Amount valued", ...amount, help: "The amount; of a count its variance." }, (move) =>
-    when(is(move.kind, "count"), move.variance).otherwise(move.amount),
+    blankIf([isNoNumber(move.amount)], when(is(move.kind, "count"), move.variance).otherwise(move.amount)),
   ),
   helper(
     {
@@ -201,7 +201,8 @@ const helpers: readonly ColumnDefinition[] = [
       width: 10,
       help: "Of a receipt its price, else the average before.",
     },
-    ({ kind, price, averageBefore }) => when(is(kind, "receipt"), price).otherwise(averageBefore),
+    ({ kind, price, averageBefore }) =>
+      when(isNot(kind, "receipt"), averageBefore).otherwise(blankIf([isNoNumber(price)], price)),
   ),
 ];
 
