@@ -134,6 +134,21 @@ export const verdictChanged = "verdict changed by the meter's drift";
 export const degassing = { done: "degassed", none: "not degassed", late: "after the first load" } as const;
 
 /** A month that begins, or ends, before the first count has no book. */
+/** What is open of an average that is written down. */
+export const averageWords = {
+  noPrice: "price missing",
+  notWritten: "not written down",
+  another: "another follows from the lines before",
+} as const;
+
+/** What an addition is priced by. */
+export const costBases = {
+  posted: "posted",
+  average: "average then, not posted",
+  pack: "pack price, not posted",
+  water: "water price, not posted",
+} as const;
+
 export const monthEndWords = { notCounted: "not counted before" } as const;
 
 /** How far a release is; no word says that it is allowed. */

@@ -5,14 +5,14 @@ export const stockEvents: readonly WeekEvent[] = [
   {
     at: march(1, "06:30"),
     entry: "stock move",
-    draft: typed({ kind: "count", when: "2027-02-28", amount: 22.5, initials: "KT", note: "opening stock" }),
+    draft: typed({ kind: "count", when: "2027-02-28T17:00", amount: 22.5, initials: "KT", note: "opening stock" }),
   },
   {
     at: march(4, "12:00"),
     entry: "stock move",
     draft: typed({
       kind: "receipt",
-      when: "2027-03-04",
+      when: march(4, "12:00"),
       amount: 10,
       price: 28.4,
       document: "PO 3318",
@@ -25,7 +25,7 @@ export const stockEvents: readonly WeekEvent[] = [
     entry: "stock move",
     draft: typed({
       kind: "count",
-      when: "2027-03-06",
+      when: march(6, "12:00"),
       amount: 22.308,
       initials: "KT",
       note: "0.20 gal short: a spill that was not logged",

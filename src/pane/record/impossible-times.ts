@@ -22,10 +22,9 @@ export function impossibleTimes(
   const closed = bath?.number("closed");
   return fields.flatMap(({ key, column, label, anyTime, afterClose }): readonly FieldProblem[] => {
     const time = filled.number(key);
-    if (time === undefined) return [];
+    if (time === undefined || anyTime === true) return [];
     const inBooks = column.type === "date" || column.type === "date and time" ? closedOn(context.log, time) : undefined;
     if (inBooks !== undefined) return [{ key, message: `${label ?? column.label}: ${inBooks}` }];
-    if (anyTime === true) return [];
     if (column.type === "date" && now !== undefined && time > now + clockSlack)
       return [
         {

@@ -3,8 +3,10 @@ import { AddRegular } from "@fluentui/react-icons/svg/add";
 import { useState } from "react";
 
 import { type RowFacts, rowFacts } from "../../advice/bath-facts.ts";
+import { type ExpiredLot, expiredLots } from "../../advice/expired-lots.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import { amount, figure } from "../../advice/wording/figures.ts";
+import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
@@ -95,14 +97,19 @@ function aboutRow({ log, system }: LogContext, table: ShopTable, key: string): s
   return row === undefined ? "" : wordsOf(table, row, system);
 }
 
-export function stockSentences({ log, system }: Pick<LogContext, "log" | "system">): readonly string[] {
+function expirySentence({ lot, expiry }: ExpiredLot): string {
+  return ` ${lot === undefined ? "A lot without a number" : `Lot ${lot}`} expired on ${fieldTextOf(expiry).slice(0, 10)}, and some of it may be left: look at the packs.`;
+}
+
+export function stockSentences({ log, system, now }: Pick<LogContext, "log" | "system" | "now">): readonly string[] {
   return log.rows.stockBalance.map(rowFacts).map((row) => {
     const [name, book, left] = [row.text("concentrate") ?? "", row.number("book"), row.number("daysLeft")];
     const words =
       book === undefined
         ? "not counted yet"
         : `${amount(book)} ${volumeUnit[system]} by the book${left === undefined ? "" : `, ${figure(left, 1)} days of use`}${row.text("reorder") === stockLevel.reorder ? ": reorder" : ""}`;
-    return `${name}: ${words}.`;
+    const expired = expiredLots(log, name, book, serialOf(now) ?? 0).map(expirySentence);
+    return `${name}: ${words}.${expired.join("")}`;
   });
 }
 

@@ -71,6 +71,7 @@ const moreRows: LogContent["rows"] = {
     why: "slip",
   })),
   items: [{ id: "I901", claim: "D-0436", quantity: 1, item: "aluminum pot", route: "bath", bath: bathTwo }],
+  stockMoves: [{ id: "S901", when: serial(march(6, "15:00")), concentrate: "CN-1", kind: "receipt", amount: 5 }],
   care: [{ id: "K901", bath: bathTwo, when: serial(march(3, "11:30")), kind: "foil test", result: "even" }],
 };
 
@@ -84,7 +85,7 @@ const moreCells: { readonly [Table in TableId]?: LogRow<Table> } = {
   items: { restoreCost: 40 },
   itemCounts: { received: 130 },
   meterChecks: { bufferLot: "B-1" },
-  stockMoves: { lot: "L-1" },
+  stockMoves: { lot: "L-1", expiry: serial("2028-03-01") },
   people: { note: "briefed" },
   releases: { purity: 99, limitLow: 6.5, limitHigh: 9.5, permit: "P-1" },
   shares: { units: 17 },

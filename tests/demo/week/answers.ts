@@ -66,7 +66,7 @@ const agreeing: Readonly<Record<string, Ours>> = {
   "concentrate on the shop's account, gal": ({ log }) => number(row(log, "additions", { account: "shop" }), "amount"),
   "T1 pool for the claims": ({ log }) => number(row(log, "baths", { bath: "B-T1-0301" }), "pool"),
   "stock variance, gal": ({ log }) =>
-    number(row(log, "stockMoves", { when: serial("2027-03-06"), kind: "count" }), "variance"),
+    number(row(log, "stockMoves", { when: serial("2027-03-06T12:00"), kind: "count" }), "variance"),
 };
 
 interface Difference {

@@ -79,7 +79,7 @@ function allSaid(look: Look, moment: Moment): Said {
     say(`${bath}: who pays`, () => shareResult(log, bath));
     say(`${bath}: share out`, () => sharePlan(log, bath, "baskets"));
   }
-  say("stock", () => stockSentences({ log, system: "US" }));
+  say("stock", () => stockSentences({ log, system: "US", now: moment.now }));
   for (const form of moment.opened) formSays(look, moment, form, {}, put);
   if (moment.next !== undefined) formSays(look, moment, moment.next.form, moment.next.draft, put);
   return said;

@@ -11,12 +11,22 @@ import { sumWhere, upTo } from "../../formula/criteria.ts";
 import { positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
-import { between, depth, depthLimits, minutes, phLimits, volume, volumeLimits } from "../../model/units-of.ts";
+import {
+  between,
+  depth,
+  depthLimits,
+  minutes,
+  moneyLimits,
+  phLimits,
+  priceByVolume,
+  volume,
+  volumeLimits,
+} from "../../model/units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery, tankRoom } from "../../model/words.ts";
 import { hasNoBaseline } from "../baths/bath-baseline.ts";
 import { additionStatement } from "../statement/statement-keys.ts";
 import { additionChartColumns } from "./addition-charts.ts";
-import { additionCost, additionCostHelpers } from "./addition-costs.ts";
+import { additionCost, additionCostBasis, additionCostHelpers } from "./addition-costs.ts";
 import { additionIssues } from "./addition-issues.ts";
 import { additionRoom, additionRoomHelpers } from "./addition-room.ts";
 import { additionWater, additionWaterHelpers } from "./addition-water.ts";
@@ -117,12 +127,24 @@ const inputs: readonly ColumnDefinition[] = [
     width: 8,
     help: "Liquid depth after.",
   }),
+  {
+    ...numberInput({
+      id: "unitCost",
+      label: "Unit cost",
+      limits: moneyLimits,
+      format: "0.00####",
+      width: 9,
+      help: "Average cost on the shelf when it went in, as the pane writes it down. Blank: by the average then, and not settled.",
+    }),
+    unit: priceByVolume,
+  },
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who added it." }),
   textInput({ id: "note", label: "Note", width: 28, help: "Why, and anything odd." }),
 ];
 
 const results: readonly ColumnDefinition[] = [
   additionCost,
+  additionCostBasis,
   computed(
     {
       id: "runningTotal",

@@ -6,13 +6,13 @@ export const monthEndSheet: SheetDefinition = {
   name: "Month end",
   title: "Month end of the stock",
   purpose:
-    "What the books need: opening, receipts, use by account, count difference and closing. Type a concentrate and a day of the month.",
+    "What the books need by amount and by value: opening, receipts, use by account, count difference and closing. Type a concentrate and a day of the month.",
   caution:
-    "Each line is recalculated from Stock and Additions: print it or keep a hand-off copy when the month is billed, since a later entry or another price on the Job sheet changes it.",
+    "Each line is recalculated from Stock and Additions: print it or keep a hand-off copy when the month is billed, since a later entry changes it. A later price changes nothing that was written down.",
   fields: [],
   tables: [monthEndTable],
   arrangement: "stacked",
   tabColor: "#8C6A4F",
-  pagesWide: 1,
+  pagesWide: 2,
   orientation: "landscape",
 };

@@ -1,49 +1,45 @@
-import { minus, plus, rounded, times, toTheCent } from "../../formula/arithmetic.ts";
+import { minus, plus, rounded } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { type Condition, equal, isBlank, isNoNumber } from "../../formula/conditions.ts";
-import { atLeast, below, type Comparison, sumWhere } from "../../formula/criteria.ts";
-import { apply, type Expression, type Value } from "../../formula/expression.ts";
-import type { Log, Row } from "../../formula/log-names.ts";
-import { cellAtOrBlank, positionOf } from "../../formula/lookups.ts";
-import { columnsOf, dateInput, keyInput } from "../../model/columns.ts";
-import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
-import { priceByVolume, volume } from "../../model/units-of.ts";
-import { accounts, monthEndWords } from "../../model/words.ts";
-import { bookSince, lastCountBefore, moved, poured } from "./stock-book.ts";
-
-const { computed, helper } = columnsOf<"monthEnd">();
-
-type MonthEnd = Row<"monthEnd">;
+import { equal, isBlank, isNoNumber } from "../../formula/conditions.ts";
+import { below } from "../../formula/criteria.ts";
+import { apply, type Expression } from "../../formula/expression.ts";
+import { dateInput, keyInput } from "../../model/columns.ts";
+import type { TableDefinition } from "../../model/definition.ts";
+import { volume } from "../../model/units-of.ts";
+import { monthEndWords } from "../../model/words.ts";
+import {
+  computed,
+  helper,
+  helperLine,
+  inMonth,
+  leftOver,
+  line,
+  type MonthEnd,
+  ofAdditions,
+  ofStock,
+  onAccount,
+  type Parts,
+  toClaims,
+  toShop,
+} from "./month-end-line.ts";
+import { monthEndValueHelpers, monthEndValues } from "./month-end-values.ts";
+import { countedAt, lastCountBefore, moved, netSince, pouredSince } from "./stock-book.ts";
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as const;
-const money = { type: "money", format: "#,##0.00", width: 11 } as const;
 
-const incomplete = ({ from, concentrate }: MonthEnd): readonly [Condition, Condition] => [
-  isBlank(from),
-  isBlank(concentrate),
-];
-
-function line(column: Parameters<typeof computed>[0], formula: (row: MonthEnd, log: Log) => Value): ComputedColumn {
-  return computed(column, (row, log) => blankIf(incomplete(row), formula(row, log)));
+function book(count: Expression, counted: Expression, since: Expression, poured: Expression): Expression {
+  return when(equal(count, 0), monthEndWords.notCounted).otherwise(minus(plus(counted, since), poured));
 }
 
-/** The days of the month. */
-const inMonth = ({ from, until }: MonthEnd): readonly Comparison[] => [atLeast(from), below(until)];
+const amountParts = (row: MonthEnd): Parts => ({
+  opening: row.opening,
+  received: row.received,
+  out: [row.usedForClaims, row.usedByShop, row.usedForNobody, row.issued],
+  difference: row.difference,
+  closing: row.closing,
+});
 
-const bookBefore = (day: Expression, count: Expression, { concentrate }: MonthEnd, log: Log): Expression =>
-  when(equal(count, 0), monthEndWords.notCounted).otherwise(bookSince(log, concentrate, count, below(day)));
-
-const [toClaims, toShop] = accounts;
-
-type Account = (typeof accounts)[number];
-
-/** What the month's additions of the concentrate on that account come to. */
-function onAccount(account: Account, what: "amount" | "cost"): (row: MonthEnd, log: Log) => Expression {
-  return (row, { additions }) =>
-    sumWhere(additions, what, { concentrate: row.concentrate, account, day: inMonth(row) });
-}
-
-/** What the books need of a month: where the stock went, on whose account, and what the count says against it. */
+/** What the books need of a month: where the stock went, on whose account, what the count says against it, and what it is worth. */
 export const monthEndTable: TableDefinition = {
   id: "monthEnd",
   name: "MonthEnd",
@@ -66,7 +62,8 @@ export const monthEndTable: TableDefinition = {
         ...amount,
         help: "By the book as the month begins, from the last count before it.",
       },
-      (row, log) => bookBefore(row.from, row.openingCount, row, log),
+      ({ openingCount, openingCounted, openingSince, openingPoured }) =>
+        book(openingCount, openingCounted, openingSince, openingPoured),
     ),
     line({ id: "received", label: "Received", ...amount, help: "Receipts of the month." }, (row, log) =>
       moved(log, row.concentrate, "receipt", inMonth(row)),
@@ -86,7 +83,7 @@ export const monthEndTable: TableDefinition = {
         ...amount,
         help: "Into baths, with no account given: say under Additions who pays.",
       },
-      (row, log) => rounded(minus(poured(log, row.concentrate, inMonth(row)), row.usedForClaims, row.usedByShop), 6),
+      (row, log) => rounded(minus(ofAdditions("amount", row, log), row.usedForClaims, row.usedByShop), 6),
     ),
     line(
       { id: "issued", label: "Other issues", ...amount, help: "Left the shelf other than into a bath." },
@@ -99,39 +96,23 @@ export const monthEndTable: TableDefinition = {
         ...amount,
         help: "What the month's counts found more, or less where it is negative, than the book.",
       },
-      ({ opening, closing, received, usedForClaims, usedByShop, usedForNobody, issued }) =>
-        blankIf(
-          [isNoNumber(opening), isNoNumber(closing)],
-          rounded(plus(minus(closing, opening, received), usedForClaims, usedByShop, usedForNobody, issued), 6),
-        ),
+      (row, log) => blankIf([isNoNumber(row.opening)], rounded(ofStock("variance", row, log), 6)),
     ),
     line(
       { id: "closing", label: "Closing", ...amount, help: "By the book as the month ends, from its last count." },
-      (row, log) => bookBefore(row.until, row.closingCount, row, log),
+      ({ closingCount, closingCounted, closingSince, closingPoured }) =>
+        book(closingCount, closingCounted, closingSince, closingPoured),
     ),
-    line(
+    computed(
       {
-        id: "costForClaims",
-        label: "Cost to claims",
-        ...money,
-        width: 12,
-        help: "What Additions priced on the claims' account.",
+        id: "amountCheck",
+        label: "Amount left over",
+        ...amount,
+        help: "0 where it comes out even. Anything else is a row in Stock that does not count.",
       },
-      onAccount(toClaims, "cost"),
+      (row) => leftOver(amountParts(row), (left) => rounded(left, 6)),
     ),
-    line(
-      { id: "costToShop", label: "Cost to the shop", ...money, help: "What Additions priced on the shop's account." },
-      onAccount(toShop, "cost"),
-    ),
-    line(
-      {
-        id: "closingValue",
-        label: "Closing value",
-        ...money,
-        help: "Closing at the price on the Job sheet, the one that Additions are priced by.",
-      },
-      ({ closing, price }) => blankIf([isNoNumber(closing), isBlank(price)], toTheCent(times(closing, price))),
-    ),
+    ...monthEndValues,
     helper(
       {
         id: "from",
@@ -155,49 +136,70 @@ export const monthEndTable: TableDefinition = {
       ({ from, month }) =>
         blankIf([isBlank(from)], apply("DATE", apply("YEAR", month), plus(apply("MONTH", month), 1), 1)),
     ),
-    helper(
+    helperLine(
       {
         id: "openingCount",
         label: "Count before",
-        type: "whole number",
-        format: "0",
-        width: 9,
-        help: "Day of the last count before the month; 0 if none.",
+        type: "number",
+        format: "0.0000000000",
+        width: 16,
+        help: "Order of the last count before the month; 0 if none.",
       },
-      (row, log) => blankIf(incomplete(row), lastCountBefore(log, row.concentrate, row.from)),
+      (row, log) => lastCountBefore(log, row.concentrate, row.from),
     ),
-    helper(
+    helperLine(
       {
         id: "closingCount",
         label: "Last count",
-        type: "whole number",
-        format: "0",
-        width: 9,
-        help: "Day of the last count to the month's end; 0 if none.",
-      },
-      (row, log) => blankIf(incomplete(row), lastCountBefore(log, row.concentrate, row.until)),
-    ),
-    helper(
-      {
-        id: "price",
-        label: "Price used",
         type: "number",
-        unit: priceByVolume,
-        format: "0.00##",
-        width: 9,
-        help: "Of the concentrate, by unit of volume.",
+        format: "0.0000000000",
+        width: 16,
+        help: "Order of the last count to the month's end; 0 if none.",
       },
-      (row, { concentrates }) =>
-        blankIf(
-          incomplete(row),
-          cellAtOrBlank(concentrates.unitPrice, positionOf(row.concentrate, concentrates.concentrate)),
-        ),
+      (row, log) => lastCountBefore(log, row.concentrate, row.until),
     ),
+    helperLine(
+      { id: "openingCounted", label: "Counted before", ...amount, help: "What that count found." },
+      (row, log) => countedAt(log, row.concentrate, row.openingCount),
+    ),
+    helperLine(
+      {
+        id: "openingSince",
+        label: "To the opening",
+        ...amount,
+        help: "Receipts less issues since then.",
+      },
+      (row, log) => netSince(log, row.concentrate, row.openingCount, below(row.from)),
+    ),
+    helperLine(
+      { id: "openingPoured", label: "Into baths to the opening", ...amount, help: "Additions since that count." },
+      (row, log) => pouredSince(log, row.concentrate, row.openingCount, below(row.from)),
+    ),
+    helperLine(
+      { id: "closingCounted", label: "Counted last", ...amount, help: "What the last count found." },
+      (row, log) => countedAt(log, row.concentrate, row.closingCount),
+    ),
+    helperLine(
+      {
+        id: "closingSince",
+        label: "To the closing",
+        ...amount,
+        help: "Receipts less issues since then.",
+      },
+      (row, log) => netSince(log, row.concentrate, row.closingCount, below(row.until)),
+    ),
+    helperLine(
+      { id: "closingPoured", label: "Into baths to the closing", ...amount, help: "Additions since that count." },
+      (row, log) => pouredSince(log, row.concentrate, row.closingCount, below(row.until)),
+    ),
+    ...monthEndValueHelpers,
   ],
   signals: [
     { column: "difference", when: { isNot: 0 }, look: "watch" },
     { column: "usedForNobody", when: { isNot: 0 }, look: "watch" },
     { column: "opening", when: { is: monthEndWords.notCounted }, look: "watch" },
     { column: "closing", when: { is: monthEndWords.notCounted }, look: "watch" },
+    { column: "amountCheck", when: { isNot: 0 }, look: "act" },
+    { column: "valueCheck", when: { isNot: 0 }, look: "act" },
   ],
 };

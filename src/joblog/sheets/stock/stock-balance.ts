@@ -52,12 +52,12 @@ export const stockBalance: TableDefinition = {
       {
         id: "lastCount",
         label: "Last count",
-        type: "date",
-        width: 10,
-        help: "Day of the last count; blank if never counted.",
+        type: "date and time",
+        width: 16,
+        help: "When it was last counted; blank if never.",
       },
       ({ concentrate }, { stockMoves }) => {
-        const last = largestWhere(stockMoves, "day", { concentrate, kind: "count" });
+        const last = largestWhere(stockMoves, "order", { concentrate, kind: "count" });
         return blankIf([isBlank(concentrate)], blankIf([equal(last, 0)], last));
       },
     ),
@@ -66,12 +66,12 @@ export const stockBalance: TableDefinition = {
       ({ concentrate, lastCount }, log) => blankIf([isBlank(lastCount)], moved(log, concentrate, "count", lastCount)),
     ),
     computed(
-      { id: "received", label: "Received since", ...amount, width: 10, help: "Receipts of later days." },
+      { id: "received", label: "Received since", ...amount, width: 10, help: "Receipts after it." },
       ({ concentrate, lastCount }, log) =>
         blankIf([isBlank(lastCount)], moved(log, concentrate, "receipt", above(lastCount))),
     ),
     computed(
-      { id: "used", label: "Used since", ...amount, width: 14, help: "Additions of later days and other issues." },
+      { id: "used", label: "Used since", ...amount, width: 14, help: "Additions after it and other issues." },
       ({ concentrate, lastCount }, log) =>
         blankIf(
           [isBlank(lastCount)],

@@ -13,6 +13,6 @@ export const stockSheet: SheetDefinition = {
   tables: [stockBalance, stockMoves],
   arrangement: "stacked",
   tabColor: "#8C6A4F",
-  pagesWide: 1,
+  pagesWide: 2,
   orientation: "landscape",
 };

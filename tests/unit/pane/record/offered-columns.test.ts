@@ -12,6 +12,8 @@ import { bath, fill, withCells } from "./entry-forms.ts";
 /** What a form fills in by itself, or a view. */
 const unasked: Readonly<Record<string, string>> = {
   "baths.shareBasis": "the Claims view sets it",
+  "additions.unitCost": "the forms write down the average cost",
+  "stockMoves.averageAfter": "the form writes down what the line makes of the average",
   "additions.kind": "the top-up and the make-up each know what goes in",
   "benchTests.surface": "the form has a result field for each surface",
 };

@@ -1,5 +1,6 @@
 import { DropRegular } from "@fluentui/react-icons/svg/drop";
 
+import { withUnitCosts } from "../../../../advice/books/unit-costs.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { labelStrengths } from "../../../../advice/label-strength.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
@@ -8,7 +9,7 @@ import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, initialsField } from "../../fields-of.ts";
-import { newRow } from "../../new-rows.ts";
+import { newRows } from "../../new-rows.ts";
 import { addition } from "../../step-forms.ts";
 import { additionDoubts } from "./addition-doubts.ts";
 import { additionFindings } from "./addition-findings.ts";
@@ -21,19 +22,22 @@ function meaning(filled: FilledFields<AdditionKey>, context: LogContext): Meanin
   const bath = filled.text("bath");
   const amount = filled.number("amount");
   const note = [filled.text("note"), raiseNote(filled, context)].filter((part) => part !== undefined);
-  const added = newRow("additions", filled, context, {
-    kind: "concentrate",
-    note: note.length === 0 ? undefined : note.join("; "),
-  });
+  const rows = withUnitCosts(
+    newRows("additions", filled, context, [
+      { kind: "concentrate", note: note.length === 0 ? undefined : note.join("; ") },
+    ]),
+    context.log,
+  );
+  const row = rows[0]?.row ?? {};
   return {
-    findings: [...raiseFindings(filled, context), ...additionFindings(added.row, context)],
+    findings: [...raiseFindings(filled, context), ...additionFindings(row, context)],
     problems: [
       ...amountProblems("amount", "Amount", amount, heldBy(context, bath), context),
       ...raiseProblems(filled, context),
     ],
-    doubts: additionDoubts(filled, added.row, context),
+    doubts: additionDoubts(filled, row, context),
     changes: raiseChanges(filled, context),
-    rows: [added],
+    rows,
     recorded: `${amountFigure(amount ?? 0)} ${volumeUnit[context.system]} of concentrate for bath ${bath ?? ""}`,
   };
 }

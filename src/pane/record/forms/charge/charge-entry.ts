@@ -1,5 +1,6 @@
 import { WaterRegular } from "@fluentui/react-icons/svg/water";
 
+import { withUnitCosts } from "../../../../advice/books/unit-costs.ts";
 import { chargeDose, doseFindings } from "../../../../advice/charge-dose.ts";
 import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
@@ -75,7 +76,7 @@ function rowsOf(filled: FilledFields<ChargeKey>, context: LogContext): readonly 
 
 function meaning(filled: FilledFields<ChargeKey>, context: LogContext): Meaning {
   const [bath, tank, holds] = [filled.text("bath"), filled.text("tank"), bathInTank(filled, context)];
-  const rows = rowsOf(filled, context);
+  const rows = withUnitCosts(rowsOf(filled, context), context.log);
   const added = draftedLog(context.log, rows).added("baths");
   return {
     findings: [

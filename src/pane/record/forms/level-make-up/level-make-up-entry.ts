@@ -2,6 +2,7 @@ import { ArrowAutofitHeightRegular } from "@fluentui/react-icons/svg/arrow-autof
 
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
+import { withUnitCosts } from "../../../../advice/books/unit-costs.ts";
 import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
@@ -58,7 +59,7 @@ function waterDoubts(filled: FilledFields<MakeUpKey>, context: LogContext): read
 /** Without a level typed: what the log says the tank holds with water and concentrate. */
 function roomOf(
   filled: FilledFields<MakeUpKey>,
-  rows: ReturnType<typeof newRows<"additions">>,
+  rows: ReturnType<typeof withUnitCosts>,
   context: LogContext,
 ): readonly string[] {
   if (filled.number("levelAfter") !== undefined || filled.number("amount") === undefined) return [];
@@ -72,12 +73,15 @@ function meaning(filled: FilledFields<MakeUpKey>, context: LogContext): Meaning 
   const bath = filled.text("bath");
   const poured = filled.number("amount");
   const concentrate = filled.number("concentrateAmount");
-  const rows = newRows("additions", filled, context, [
-    { kind: "water", purpose: "make-up" },
-    ...(concentrate === undefined
-      ? []
-      : [{ kind: "concentrate", purpose: "make-up", amount: concentrate, ...blankBesideWater }]),
-  ]);
+  const rows = withUnitCosts(
+    newRows("additions", filled, context, [
+      { kind: "water", purpose: "make-up" },
+      ...(concentrate === undefined
+        ? []
+        : [{ kind: "concentrate", purpose: "make-up", amount: concentrate, ...blankBesideWater } as const]),
+    ]),
+    context.log,
+  );
   return {
     findings: makeUpFindings(rows[0]?.row ?? {}, filled, context),
     problems: problems(filled, context),
