@@ -63,6 +63,9 @@ export function kindOf(table: AdoptTable): AdoptKind {
 /** Written by the log where a baseline is set from its readings. */
 const ofTheLog: readonly string[] = ["baselineSetAt", "baselineSetBy", "baselineFrom", "baselineAsRead"];
 
+/** A line of the stock without a time stands for the end of its day, so that none is asked for. */
+export const standsForDayEnd = (table: AdoptTable): boolean => table === "stockMoves";
+
 /** Columns that a sheet may fill; running numbers are the log's own, but for tags on pieces. */
 export function columnsOf({ table, alsoNeeded }: AdoptKind): readonly (InputColumn & { readonly needed: boolean })[] {
   return findTable(jobLog, table).columns.flatMap((column) => {

@@ -7,7 +7,7 @@ import { isKeyText } from "../../joblog/model/key-text.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { readInput } from "../controls/read-input.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
-import { type AdoptTable, columnsOf, kindOf } from "./adopt-kinds.ts";
+import { type AdoptTable, columnsOf, kindOf, standsForDayEnd } from "./adopt-kinds.ts";
 import { cellWords, isErrorCell } from "./cell-words.ts";
 import { answerFor, choicesOf, nameKey } from "./choices-of.ts";
 import { secondKey, timeUnitOf, unitChoices, unitInHeading, unitOfWord, withUnit } from "./column-units.ts";
@@ -149,7 +149,8 @@ function viewReader(
 ): (row: SheetRow) => ReadRow {
   const { map, same, isSecond } = view;
   const { order, dotTime, table, unitWords } = answers;
-  const usualTime = view.usualTime.trim() === "" ? undefined : readTime(view.usualTime);
+  const noTime = standsForDayEnd(table) ? 0 : undefined;
+  const usualTime = view.usualTime.trim() === "" ? noTime : readTime(view.usualTime);
   const columns = columnsOf(kindOf(table)).map((column): ReadColumn => {
     const at = map[column.id];
     const heading = sheet.headings[at ?? -1] ?? "";

@@ -2,7 +2,7 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { InputColumn } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import type { AdoptAnswers } from "./adopt-answers.ts";
-import { columnsOf, kindOf } from "./adopt-kinds.ts";
+import { columnsOf, kindOf, standsForDayEnd } from "./adopt-kinds.ts";
 import { cellWords } from "./cell-words.ts";
 import { answerFor, choicesOf, nameKey } from "./choices-of.ts";
 import { secondKey, unitChoices, unitInHeading, unitOfWord } from "./column-units.ts";
@@ -64,6 +64,7 @@ export function questionsOn(
   const orders = ordersIn([...dates, ...cellsOf("date")]);
   const noTime =
     map["time"] === undefined &&
+    !standsForDayEnd(answers.table) &&
     dates.some((value) => {
       const reading = readDay(value, "month first");
       return reading.read === "day" && reading.time === undefined;

@@ -47,13 +47,11 @@ export function benchTools(host: Host, ready: Promise<void>): BenchTools {
       host.workbook.select({ ...cellAt(address), rows: 1, columns: 1 });
     },
     tables: () =>
-      host.workbook.tables
-        .list()
-        .map(({ name, area, headers }) => ({
-          name,
-          address: host.workbook.fixedAddressOf(area),
-          headers: [...headers],
-        })),
+      host.workbook.tables.list().map(({ name, area, headers }) => ({
+        name,
+        address: host.workbook.fixedAddressOf(area),
+        headers: [...headers],
+      })),
     sheets: () => host.workbook.sheets.ids().map((sheet) => host.workbook.sheets.nameOf(sheet)),
     save: () => host.save(),
   };
