@@ -26,16 +26,16 @@ export const claimsTable: TableDefinition = {
       help: "Anything the file should say, such as old paint or lead suspected.",
     }),
     textInput({ id: "policy", label: "Policy", width: 14, help: "Number of the policy." }),
-    textInput({ id: "owner", label: "Owner", width: 14, help: "Whose contents they are." }),
-    textInput({ id: "lossAddress", label: "Loss address", width: 20, help: "Where the loss was." }),
-    dateInput({ id: "lossDate", label: "Loss date", width: 11, help: "Day of the loss." }),
+    textInput({ id: "owner", label: "Owner", width: 9, help: "Whose contents they are." }),
+    textInput({ id: "lossAddress", label: "Loss address", width: 14, help: "Where the loss was." }),
+    dateInput({ id: "lossDate", label: "Loss date", width: 10, help: "Day of the loss." }),
     computed(
       {
         id: "cost",
         label: "Cost so far",
         type: "money",
         format: "#,##0.00",
-        width: 11,
+        width: 9,
         help: "Its shares of all baths and what it pays alone.",
       },
       ({ claim }, { shares, costLines }) =>

@@ -102,6 +102,6 @@ export const jobSheet: SheetDefinition = {
   tables: [claimsTable, tanksTable, watersTable, concentratesTable],
   arrangement: "stacked",
   tabColor: "#1F4E57",
-  pagesWide: 2,
+  pagesWide: 1,
   orientation: "landscape",
 };
