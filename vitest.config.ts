@@ -3,38 +3,31 @@ import { availableParallelism } from "node:os";
 import { defineConfig, type TestProjectInlineConfiguration } from "vitest/config";
 
 import { slowFirst } from "./tests/slow-first.ts";
-import type { Build } from "./tests/unit/excel/judge/object-model.ts";
+import type { Judge } from "./tests/unit/excel/judge/judged-excel.ts";
 
-/** Set by `npm run soak`: src/excel is judged by the stand-in alone as well, and by each of Microsoft's builds. */
+/** `npm run soak` asks each judge about src/excel; otherwise a file's folder says which judge it has. */
 const everyJudge = process.env["JUDGES"] === "every";
 
 /** These choose their judges themselves. */
-const builds = ["tests/unit/excel/judge/**"];
+const choosers = ["tests/unit/excel/judge/**"];
 
-/** src/excel on Microsoft's object model for one of its hosts. */
-function objectModel(name: string, judge: Build, exclude: string[]): TestProjectInlineConfiguration {
-  return { extends: true, test: { name, include: ["tests/unit/excel/**/*.test.ts"], exclude, provide: { judge } } };
+function askedOf(judge: Judge): TestProjectInlineConfiguration {
+  const exclude = judge === "web" ? [] : choosers;
+  return {
+    extends: true,
+    test: { name: judge, include: ["tests/unit/excel/**/*.test.ts"], exclude, provide: { judge } },
+  };
 }
 
 export default defineConfig({
   test: {
-    projects: [
-      {
-        extends: true,
-        test: {
-          name: "stand-in",
-          // src/excel runs on the other judge, which is stricter and calls the stand-in for all that it answers; that the
-          // stand-in's own objects have each member that it uses, stands in tests/contract/stand-in-members.test.ts.
-          include: [
-            "tests/{reference,property,contract,demo}/**/*.test.ts",
-            "tests/unit/!(excel)/**/*.test.ts",
-            everyJudge ? "tests/unit/excel/*.test.ts" : "tests/unit/excel/{excel-limits,office-problems}.test.ts",
-          ],
-        },
-      },
-      objectModel("object model", "web", everyJudge ? [] : ["tests/unit/excel/judge/builds.test.ts"]),
-      ...(everyJudge ? (["win32", "mac"] as const).map((build) => objectModel(build, build, builds)) : []),
-    ],
+    // One project otherwise: a worker that goes on to another loads and warms everything again.
+    ...(everyJudge
+      ? { projects: (["stand-in", "web", "win32", "mac"] as const).map(askedOf) }
+      : {
+          include: ["tests/{reference,property,contract,demo,unit}/**/*.test.ts"],
+          exclude: ["tests/unit/excel/judge/builds.test.ts"],
+        }),
     // Many tests open a whole log in the grid, which takes seconds, and more on a busy machine.
     testTimeout: 120_000,
     hookTimeout: 120_000,

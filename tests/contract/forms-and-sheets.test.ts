@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 
 import { inJugs } from "../../src/advice/charge-dose.ts";
 import { amount, figure, money, ph } from "../../src/advice/wording/figures.ts";
-import { editLog, readLog } from "../../src/excel/log-workbook.ts";
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import type { Cells, LogContent, RowValue } from "../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
@@ -22,7 +21,8 @@ import { stockMoveEntry } from "../../src/pane/record/forms/stock-move/stock-mov
 import { daysBaseline, firstTwoDays } from "../demo/days/demo-week.ts";
 import { runs } from "../setup/random-runs.ts";
 import { moment } from "../unit/excel/demo-log.ts";
-import { logOf } from "../unit/excel/prepared-log.ts";
+import { withEntry } from "../unit/joblog/evaluate/with-entry.ts";
+import { workedOut } from "../unit/joblog/evaluate/worked-out.ts";
 import { fullWeek } from "../unit/joblog/sheets/hostile-log.ts";
 import { bath, fill, said } from "../unit/pane/record/entry-forms.ts";
 
@@ -390,14 +390,12 @@ describe("what a form says is what the sheets say once it is recorded", () => {
     let recorded = 0;
     await fc.assert(
       fc.asyncProperty(drafts, async (draft) => {
-        const before = await logOf(start, "US", [start]);
+        const before = await workedOut(start, "US", [start]);
         const filled = fill(form, before, { bath, when: now, ...draft }, now);
         expect(filled.meaning.blocked).toBeUndefined();
         // What a form refuses is not in the sheets.
         if (filled.problems.length > 0) return;
-        await editLog(filled.meaning);
-        const after = await readLog();
-        if (after === undefined) throw new Error("The workbook holds no log.");
+        const after = await workedOut(withEntry(start, filled.meaning), "US", [start]);
         const added = [
           ...filled.meaning.rows.map(({ table, row }) => [table, Object.values(row)[0]] as const),
           ...(filled.meaning.fills ?? []).map(({ table, key }) => [table, key] as const),

@@ -1,6 +1,6 @@
 /** Whatever another person does to the rows between the pane's look and its write, nothing lands in a wrong row. */
 import fc from "fast-check";
-import { expect, inject, test } from "vitest";
+import { expect, test } from "vitest";
 
 import { editLog, readLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import { LogProblem } from "../../../src/excel/office-problems.ts";
@@ -14,6 +14,7 @@ import { listed, type TypedRows, typedRows, withReceipt } from "../../property/w
 import { runs } from "../../setup/random-runs.ts";
 import { anyEntry } from "./any-entry.ts";
 import { beforeTrip, deleteRowOf, insertColumnIn, insertSheetRowAbove, swapRows, typeAt } from "./in-between.ts";
+import { judgeOfThisFile } from "./judge/judged-excel.ts";
 import { openLog } from "./prepared-log.ts";
 
 const rivals: Readonly<Record<string, (host: Host, table: string) => void>> = {
@@ -41,7 +42,7 @@ const some = all
   ? cases
   : (fc.sample(fc.shuffledSubarray([...cases], { minLength: 3, maxLength: 3 }), {
       ...runs(1),
-      seed: (fc.readConfigureGlobal().seed ?? 1) + (inject("judge") === undefined ? 2 : 3),
+      seed: (fc.readConfigureGlobal().seed ?? 1) + (judgeOfThisFile() === "stand-in" ? 2 : 3),
     })[0] ?? []);
 
 /** Undefined where a column bears another heading. */

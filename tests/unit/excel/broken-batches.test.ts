@@ -3,7 +3,7 @@
  * is told that a part of it stands there. A few places by seed; a soak takes them all.
  */
 import fc from "fast-check";
-import { describe, expect, inject, it } from "vitest";
+import { describe, expect, it } from "vitest";
 
 import { buildLog, editLog, repairFormulas, takeBack, upgradeLog } from "../../../src/excel/log-workbook.ts";
 import { LogProblem } from "../../../src/excel/office-problems.ts";
@@ -19,6 +19,7 @@ import { runs } from "../../setup/random-runs.ts";
 import { anyEntry } from "./any-entry.ts";
 import { brokenOff, type Manner, type Place, placesIn, tripsOf } from "./break-off.ts";
 import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./earlier-log.ts";
+import { judgeOfThisFile } from "./judge/judged-excel.ts";
 import { openWorkbook } from "./open-workbook.ts";
 import { openLog } from "./prepared-log.ts";
 
@@ -36,7 +37,7 @@ const codes = [
 const all = runs(1).numRuns > 1;
 
 /** Each judge takes other places. */
-const seed = (fc.readConfigureGlobal().seed ?? 1) + (inject("judge") === undefined ? 0 : 1);
+const seed = (fc.readConfigureGlobal().seed ?? 1) + (judgeOfThisFile() === "stand-in" ? 0 : 1);
 
 const told = /Part of this may be in the log all the same|did not let it be taken back|still stands beneath/;
 

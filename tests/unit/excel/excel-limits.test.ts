@@ -1,11 +1,8 @@
 /** What Excel refuses and a grid of its own would take. */
 import { beforeEach, describe, expect, test } from "vitest";
 
+import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { openWorkbook } from "./open-workbook.ts";
-
-beforeEach(() => {
-  openWorkbook();
-});
 
 async function inCell(act: (cell: Excel.Range) => void): Promise<string> {
   try {
@@ -53,7 +50,12 @@ const custom =
     cell.dataValidation.rule = { custom: { formula } };
   };
 
-describe("limits of Excel", () => {
+describe.each(["stand-in", "web"] as const)("limits of Excel, judge: %s", (judge) => {
+  let host: Host;
+  beforeEach(() => {
+    host = openWorkbook(judge);
+  });
+
   test.each([
     ["a formula of 8,192 characters", write(`="${"x".repeat(8189)}"`), write(`="${"x".repeat(8190)}"`)],
     ["64 levels of nesting", write(nested(64)), write(nested(65))],
@@ -74,7 +76,6 @@ describe("limits of Excel", () => {
   });
 
   test("a request of more than 5 MB is refused before any of it is done", async () => {
-    const host = openWorkbook();
     const rows = (count: number): string[][] => Array.from({ length: count }, () => ["x".repeat(30_000)]);
     const fill =
       (count: number) =>

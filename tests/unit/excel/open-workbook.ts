@@ -1,17 +1,16 @@
 import * as library from "@odoo/o-spreadsheet";
-import { inject } from "vitest";
 
 import { catalogue } from "../../../functions/catalogue.ts";
 import { functionsMetadata } from "../../../scripts/build/functions-metadata.ts";
 import { answerCell } from "../../../src/excel/functions/cell-boundary.ts";
 import { createHost, type Host } from "../../../src/workbench/host/create-host.ts";
-import { type Judge, judgedBy } from "./judge/judged-excel.ts";
+import { type Judge, judgedBy, judgeOfThisFile } from "./judge/judged-excel.ts";
 
 /**
  * A blank workbook in the stand-in host, with the worksheet functions, behind the globals that src/excel speaks to:
- * the stand-in's own objects, or Microsoft's, whichever judge the test project names.
+ * the stand-in's own objects, or Microsoft's, whichever judge has the file.
  */
-export function openWorkbook(judge: Judge = inject("judge") ?? "stand-in"): Host {
+export function openWorkbook(judge: Judge = judgeOfThisFile()): Host {
   // The grid library reports every model it makes.
   console.debug = () => undefined;
   const host = createHost(library);

@@ -1,10 +1,11 @@
 /** What the checks find in the stand-in, by its own objects and through Microsoft's object model. */
 import { createRequire } from "node:module";
 
-import { afterEach, beforeEach, describe, expect, inject, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 
 import { excelChecks } from "../../../../src/excel/check/checks.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
+import { judgeOfThisFile } from "../judge/judged-excel.ts";
 import { openWorkbook } from "../open-workbook.ts";
 import { answerOf } from "./run-here.ts";
 
@@ -28,7 +29,7 @@ const noStandIn = (member: string): string =>
 /** Events pass through no request, so the second judge has none. */
 const noEvents = "could not be tried: Cannot read properties of undefined (reading 'register')";
 
-const isObjectModel = inject("judge") !== undefined;
+const isObjectModel = judgeOfThisFile() !== "stand-in";
 
 const answers: Readonly<Record<string, string>> = {
   "one-formula-for-a-column": column,
