@@ -20,7 +20,8 @@ module.exports = {
       "functions/",
       "src/core/",
     ]),
-    layer("files-see-joblog", "src/files", ["src/files/", "src/joblog/", "src/core/"]),
+    layer("state-stands-alone", "src/state", ["src/state/"]),
+    layer("files-see-joblog-and-state", "src/files", ["src/files/", "src/joblog/", "src/core/", "src/state/"]),
     layer("excel-sees-functions-joblog-and-copies", "src/excel", [
       "src/excel/",
       "functions/",
@@ -36,7 +37,7 @@ module.exports = {
       "src/core/",
       "src/excel/",
     ]),
-    layer("workbench-loads-bundles-only", "src/workbench", ["src/workbench/"]),
+    layer("workbench-sees-state-and-files", "src/workbench", ["src/workbench/", "src/state/", "src/files/"]),
     {
       name: "pure-folders-use-no-package",
       severity: "error",
