@@ -6,15 +6,17 @@ import { baseUrl, distFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
 import { bundle } from "./bundle.ts";
 import { compressFiles } from "./compress-files.ts";
+import { playedWeek, savedLog } from "./demo-week-state.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
 import { checkManifestFor, manifestFor } from "./manifest.ts";
-import { weekFiles } from "./typed-week.ts";
 
 const write = (name: string, text: string): Promise<void> => writeFile(path.join(distFolder, name), text);
 
 async function writeWeek(): Promise<void> {
-  const week = await weekFiles(await readFile(path.join(distFolder, "functions.js"), "utf8"));
-  for (const [name, text] of Object.entries(week)) await write(name, text);
+  const { opening, end } = await playedWeek();
+  await write("demo-week-log.json", JSON.stringify(end));
+  const functionsScript = await readFile(path.join(distFolder, "functions.js"), "utf8");
+  await write("demo-week.json", JSON.stringify(await savedLog(functionsScript, opening)));
 }
 
 async function writePages(): Promise<void> {
@@ -27,7 +29,7 @@ async function writePages(): Promise<void> {
 
 /**
  * Fills dist/: bundles, pages, functions.json, reference page, manifest, the workbench's opening state and the invented
- * week, and compressed copies. The functions come first, as the week is typed with them while the rest is bundled.
+ * week, and compressed copies. The functions come first, as they work out the opening state while the rest is bundled.
  */
 export async function fillDist(): Promise<void> {
   await rm(distFolder, { recursive: true, force: true });

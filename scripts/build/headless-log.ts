@@ -26,7 +26,7 @@ export function openHeadlessGrid(functionsScript: string): Host {
 }
 
 /** Such a workbook behind the globals that the add-in's own code speaks to, as in the browser. */
-export function openHeadlessWorkbook(functionsScript: string): Host {
+function openHeadlessWorkbook(functionsScript: string): Host {
   const host = openHeadlessGrid(functionsScript);
   Object.assign(globalThis, { Excel: host.Excel, Office: host.Office, OfficeExtension: host.OfficeExtension });
   return host;

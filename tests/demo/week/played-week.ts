@@ -2,7 +2,7 @@ import { serialOf } from "../../../src/advice/wording/moments.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import type { Cells, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../src/joblog/model/log-snapshot.ts";
-import { type Played, playWeek } from "../../../src/pane/demo/play-week.ts";
+import { openBook, type Played, playWeek } from "../../../src/pane/demo/play-week.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { openWorkbook } from "../../unit/excel/open-workbook.ts";
 
@@ -17,7 +17,7 @@ export async function playInNewWorkbook(present?: (host: Host) => () => Promise<
   const host = openWorkbook();
   const entries: Played[] = [];
   const log = await playWeek({
-    ...(present === undefined ? {} : { present: present(host) }),
+    ...(present === undefined ? {} : { book: { ...openBook, present: present(host) } }),
     afterEntry: (played) => {
       entries.push(played);
     },

@@ -1,14 +1,15 @@
+import { type TypedCells, typedCells } from "../../../scripts/build/typed-cells.ts";
 import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
 import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import type { Host } from "../../../src/workbench/host/create-host.ts";
 import type { WorkbookState } from "../../../src/state/workbook-state.ts";
+import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
-import { changesBetween, type TypedCells, typedCells } from "./typed-cells.ts";
+import { changesBetween } from "./typed-cells.ts";
 
 /**
  * A log that tests open as a shop opens yesterday's file: laid out once in a worker, saved, restored for

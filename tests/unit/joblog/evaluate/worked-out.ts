@@ -1,27 +1,16 @@
+import { typedLog } from "../../../../scripts/build/typed-cells.ts";
 import type { UnitSystem } from "../../../../src/core/units/unit-system.ts";
 import { asShown } from "../../../../src/joblog/evaluate/cell-value.ts";
 import { EvaluatedLog } from "../../../../src/joblog/evaluate/evaluated-log.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
-import type { Cells, LogContent, RowValue } from "../../../../src/joblog/model/definition.ts";
+import type { LogContent, RowValue } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { logOf } from "../../excel/prepared-log.ts";
-import { typedCells } from "../../excel/typed-cells.ts";
-
-const isWritten = (cells: Cells): boolean => Object.values(cells).some((value) => value !== undefined);
-
-/** The log as it would be read before any formula of it was worked out. */
-function typedLog(content: LogContent, system: UnitSystem): LogSnapshot {
-  const { fields, rows } = typedCells(layOut(jobLog, { system }, content));
-  const written: Partial<Record<TableId, readonly AnyRow[]>> = {};
-  for (const [table, lines] of rows)
-    written[table] = lines.flatMap((cells, position) => (isWritten(cells) ? [{ position, cells }] : []));
-  return { fields: Object.fromEntries(fields), rows: written as LogSnapshot["rows"] };
-}
 
 function evaluated(content: LogContent, system: UnitSystem): LogSnapshot {
-  const typed = typedLog(content, system);
+  const typed = typedLog(layOut(jobLog, { system }, content));
   const log = new EvaluatedLog(jobLog, typed, [], "everything");
   const fields: Record<string, RowValue | undefined> = { ...typed.fields };
   const rows: Partial<Record<TableId, readonly AnyRow[]>> = {};
