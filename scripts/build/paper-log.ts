@@ -20,7 +20,7 @@ const filledIn = (cells: Cells): Cells =>
   Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== undefined));
 
 /** What was typed once an edit is written; its new rows keep the numbers that they were given. */
-function written(log: LogSnapshot, { rows: added = [], fills = [], changes = [], fields = {} }: LogEdit): LogSnapshot {
+export function afterEdit(log: LogSnapshot, { rows: added = [], fills = [], changes = [], fields = {} }: LogEdit): LogSnapshot {
   const rows: AnyRows = { ...log.rows };
   const change = (table: TableId, isMeant: (row: AnyRow) => boolean, cells: Cells): void => {
     if (!rows[table].some(isMeant)) throw new RangeError(`${table} has no such row.`);
@@ -51,7 +51,7 @@ export function paperBook(): WeekBook {
       return Promise.resolve();
     },
     record: (edit) => {
-      typed = written(begun(), edit);
+      typed = afterEdit(begun(), edit);
       return Promise.resolve();
     },
     present: () => Promise.resolve(checkedLog(begun()).log),

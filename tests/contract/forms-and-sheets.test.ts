@@ -1,10 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
+import { afterEdit } from "../../scripts/build/paper-log.ts";
 import { inJugs } from "../../src/advice/charge-dose.ts";
 import { amount, figure, money, ph } from "../../src/advice/wording/figures.ts";
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import type { Cells, LogContent, RowValue } from "../../src/joblog/model/definition.ts";
+import { contentOf } from "../../src/joblog/model/log-content.ts";
 import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import type { Draft, EntryForm } from "../../src/pane/record/entry-form.ts";
 import { additionEntry } from "../../src/pane/record/forms/addition/addition-entry.ts";
@@ -21,7 +23,6 @@ import { stockMoveEntry } from "../../src/pane/record/forms/stock-move/stock-mov
 import { daysBaseline, firstTwoDays } from "../demo/days/demo-week.ts";
 import { runs } from "../setup/random-runs.ts";
 import { moment } from "../unit/excel/demo-log.ts";
-import { withEntry } from "../unit/joblog/evaluate/with-entry.ts";
 import { workedOut } from "../unit/joblog/evaluate/worked-out.ts";
 import { fullWeek } from "../unit/joblog/sheets/hostile-log.ts";
 import { bath, fill, said } from "../unit/pane/record/entry-forms.ts";
@@ -395,7 +396,7 @@ describe("what a form says is what the sheets say once it is recorded", () => {
         expect(filled.meaning.blocked).toBeUndefined();
         // What a form refuses is not in the sheets.
         if (filled.problems.length > 0) return;
-        const after = await workedOut(withEntry(start, filled.meaning), "US", [start]);
+        const after = await workedOut(contentOf(afterEdit(before, filled.meaning)), "US", [start]);
         const added = [
           ...filled.meaning.rows.map(({ table, row }) => [table, Object.values(row)[0]] as const),
           ...(filled.meaning.fills ?? []).map(({ table, key }) => [table, key] as const),
