@@ -9,4 +9,6 @@ export interface LogContext {
   readonly bath: string | undefined;
   /** The present moment of the log as a date-time field writes it. */
   readonly now: string;
+  /** The initials of whoever works on this device, if they said so. */
+  readonly me?: string | undefined;
 }

@@ -1,14 +1,16 @@
 import { FluentProvider, makeStyles, Spinner, tokens } from "@fluentui/react-components";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 
 import { bathIds, usualBath } from "../advice/bath-values.ts";
 import { presentOf } from "../advice/log-clock.ts";
-import { fieldTextNow, serialOf } from "../advice/wording/moments.ts";
+import type { LogContext } from "../advice/log-context.ts";
+import { fieldTextNow } from "../advice/wording/moments.ts";
 import { arithmeticAid } from "../core/safety/cautions.ts";
 import { type UnitSystem, unitSystems } from "../core/units/unit-system.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { ProblemBar } from "./controls/problem-bar.tsx";
 import { usePageStyles } from "./controls/use-page-styles.ts";
+import { CautionsContext, cautionsOn } from "./frame/cautions-today.ts";
 import { FaultView } from "./frame/fault-view.tsx";
 import { FiguresContext } from "./frame/figures-context.ts";
 import {
@@ -20,14 +22,15 @@ import {
   LazyStartView,
   LazyTryView,
 } from "./frame/lazy-views.ts";
+import { onThisDevice } from "./frame/on-this-device.ts";
 import { darkTheme } from "./frame/pane-theme.ts";
 import { type LogStore, type ReadLog, useLog } from "./frame/use-log.ts";
 import { usePaneTheme } from "./frame/use-pane-theme.ts";
 import { ViewBoundary } from "./frame/view-boundary.tsx";
 import { tabId, type View, ViewTabs } from "./frame/view-tabs.tsx";
 import { NowView } from "./now/now-view.tsx";
+import { DraftsContext, draftsOn } from "./record/drafts.ts";
 import type { EntryId } from "./record/forms.ts";
-import { keptDraft, KeptDraftContext } from "./record/kept-draft.ts";
 import type { LastEntry } from "./record/take-back.ts";
 import { ProblemView } from "./start/problem-view.tsx";
 import { UnknownFunctions } from "./start/repair-view.tsx";
@@ -77,6 +80,17 @@ interface LogProps {
   readonly chosen: Chosen;
   readonly onChoose: (change: Partial<Chosen>) => void;
   readonly refresh: LogStore["refresh"];
+  /** The initials of whoever works on this device, which each new row gets. */
+  readonly me: string | undefined;
+  readonly onMe: (initials: string | undefined) => void;
+}
+
+const initialsIn = (kept: unknown): string | undefined => (typeof kept === "string" && kept !== "" ? kept : undefined);
+
+/** The log that is shown, or was before a problem. */
+function logIn(state: LogStore["state"]): LogSnapshot | undefined {
+  if (state.status === "ready") return state.read.log;
+  return state.status === "problem" ? state.last?.log : undefined;
 }
 
 const systemOf = (log: LogSnapshot): UnitSystem => unitSystems.find((one) => one === log.fields.unitSystem) ?? "US";
@@ -85,19 +99,24 @@ const systemOf = (log: LogSnapshot): UnitSystem => unitSystems.find((one) => one
 const bathOf = (log: LogSnapshot, { bath }: Chosen): string | undefined =>
   bath !== undefined && bathIds(log).includes(bath) ? bath : usualBath(log);
 
-function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Element {
+function LogView({ log, chosen, onChoose, refresh, me, onMe }: LogProps): React.JSX.Element {
   const system = systemOf(log);
   const bath = bathOf(log, chosen);
   const now = presentOf(log, fieldTextNow(new Date()));
-  if (chosen.view === "claims") return <LazyClaimsView context={{ log, system, bath, now }} refresh={refresh} />;
-  if (chosen.view === "shop") return <LazyShopView context={{ log, system, bath, now }} refresh={refresh} />;
+  const context: LogContext = { log, system, bath, now, me };
+  if (chosen.view === "claims") return <LazyClaimsView context={context} refresh={refresh} />;
+  if (chosen.view === "shop") return <LazyShopView context={context} refresh={refresh} />;
+  const onLastEntry = (lastEntry: LastEntry | undefined): Promise<void> => {
+    onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
+    return refresh();
+  };
   if (chosen.view === "now") {
     return (
       <NowView
-        log={log}
-        system={system}
-        bath={bath}
-        now={serialOf(now) ?? 0}
+        context={context}
+        lastEntry={chosen.lastEntry}
+        onLastEntry={onLastEntry}
+        onMe={onMe}
         onBath={(id) => {
           onChoose({ bath: id });
         }}
@@ -128,10 +147,8 @@ function LogView({ log, chosen, onChoose, refresh }: LogProps): React.JSX.Elemen
         onChoose({ entry });
       }}
       lastEntry={chosen.lastEntry}
-      onLastEntry={(lastEntry) => {
-        onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
-        return refresh();
-      }}
+      me={me}
+      onLastEntry={onLastEntry}
       onAdopt={() => {
         onChoose({ adopting: true });
       }}
@@ -158,14 +175,10 @@ function LogViews({
 
 function Body({
   store,
-  chosen,
-  onChoose,
-}: {
-  readonly store: LogStore;
-  readonly chosen: Chosen;
-  readonly onChoose: (change: Partial<Chosen>) => void;
-}): React.JSX.Element {
+  ...props
+}: { readonly store: LogStore } & Omit<LogProps, "log" | "refresh">): React.JSX.Element {
   const { state, refresh } = store;
+  const { chosen, onChoose } = props;
   if (chosen.view === "functions") return <LazyFunctionsView />;
   if (chosen.view === "try") {
     const log = state.status === "ready" ? state.read.log : undefined;
@@ -197,20 +210,13 @@ function Body({
       return (chosen.entry === undefined && !chosen.adopting) || state.last === undefined ? (
         <ProblemView problem={state.problem} onReadAgain={refresh} />
       ) : (
-        <LogViews
-          read={state.last}
-          chosen={chosen}
-          onChoose={onChoose}
-          refresh={refresh}
-          notice={<ProblemBar problem={state.problem} />}
-        />
+        <LogViews {...props} read={state.last} refresh={refresh} notice={<ProblemBar problem={state.problem} />} />
       );
     case "ready":
       return (
         <LogViews
+          {...props}
           read={state.read}
-          chosen={chosen}
-          onChoose={onChoose}
           refresh={refresh}
           notice={state.unknownFunctions ? <UnknownFunctions onRepaired={refresh} /> : null}
         />
@@ -230,12 +236,20 @@ export function Pane(): React.JSX.Element {
     lastEntry: undefined,
     adopting: false,
   });
-  const [kept] = useState(keptDraft);
   const choose = (change: Partial<Chosen>): void => {
     setChosen((before) => ({ ...before, ...change }));
   };
   const { state } = store;
-  const { shop, jobNumber } = state.status === "ready" ? state.read.log.fields : {};
+  const { shop, jobNumber } = logIn(state)?.fields ?? {};
+  const drafts = useMemo(
+    () => draftsOn(onThisDevice(`drafts of ${String(shop)}, job ${String(jobNumber)}`)),
+    [shop, jobNumber],
+  );
+  const [person] = useState(() => onThisDevice("person"));
+  const [cautions] = useState(() =>
+    cautionsOn(onThisDevice("cautions shown"), () => fieldTextNow(new Date()).slice(0, 10)),
+  );
+  const [me, setMe] = useState(() => initialsIn(person.read()));
   return (
     <FluentProvider
       theme={theme}
@@ -256,28 +270,39 @@ export function Pane(): React.JSX.Element {
       </header>
       <main className={styles.main}>
         <div id="view" role="tabpanel" aria-labelledby={tabId(chosen.view)}>
-          <KeptDraftContext value={kept}>
-            <ViewBoundary
-              of={chosen.view === "now" ? state : chosen.view}
-              onFault={kept.save}
-              instead={(fault, again) => (
-                <FaultView
-                  fault={fault}
-                  drafted={kept.saved() !== undefined}
-                  onAgain={again}
-                  onNow={
-                    chosen.view === "now"
-                      ? undefined
-                      : () => {
-                          choose({ view: "now", entry: undefined, adopting: false });
-                        }
-                  }
+          <CautionsContext value={cautions}>
+            <DraftsContext value={drafts}>
+              <ViewBoundary
+                of={chosen.view === "now" ? state : chosen.view}
+                onFault={drafts.noteFault}
+                instead={(fault, again) => (
+                  <FaultView
+                    fault={fault}
+                    drafted={drafts.wasDrafted()}
+                    onAgain={again}
+                    onNow={
+                      chosen.view === "now"
+                        ? undefined
+                        : () => {
+                            choose({ view: "now", entry: undefined, adopting: false });
+                          }
+                    }
+                  />
+                )}
+              >
+                <Body
+                  store={store}
+                  chosen={chosen}
+                  onChoose={choose}
+                  me={me}
+                  onMe={(initials) => {
+                    person.write(initials);
+                    setMe(initials);
+                  }}
                 />
-              )}
-            >
-              <Body store={store} chosen={chosen} onChoose={choose} />
-            </ViewBoundary>
-          </KeptDraftContext>
+              </ViewBoundary>
+            </DraftsContext>
+          </CautionsContext>
         </div>
       </main>
       <footer className={styles.foot}>{arithmeticAid}</footer>

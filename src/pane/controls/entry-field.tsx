@@ -3,6 +3,7 @@ import { Input } from "@fluentui/react-input";
 import { Textarea } from "@fluentui/react-textarea";
 
 import type { UnitSystem } from "../../core/units/unit-system.ts";
+import { temperature } from "../../joblog/model/units-of.ts";
 import type { EntryField } from "../record/entry-form.ts";
 import { fieldName } from "./read-input.ts";
 import { columnUnit } from "./unit-kinds.ts";
@@ -19,9 +20,11 @@ interface Props {
   /** Takes the whole width of the form. */
   readonly wide: boolean;
   readonly onChange: (value: string) => void;
+  readonly onLeave: () => void;
 }
 
-function fieldElementId(key: string): string {
+/** The id of a field's element, by which `focusField` finds it. */
+export function fieldElementId(key: string): string {
   return `field-${key.replaceAll(/[^a-z0-9]+/gi, "-")}`;
 }
 
@@ -82,7 +85,9 @@ function controlOf({ field, system, value, onChange }: Props, className: string)
       />
     );
   }
-  const bareNumber = column.type !== "text" && columnUnit(column.unit, system) === undefined;
+  const unit = columnUnit(column.unit, system);
+  // A temperature is read off an instrument in the shop's own unit; an amount may come in the unit of a jug, in letters.
+  const bareNumber = column.type !== "text" && (unit === undefined || column.unit === temperature);
   return (
     <Input
       className={className}
@@ -113,6 +118,7 @@ export function EntryFieldView(props: Props): React.JSX.Element {
         id={fieldElementId(field.key)}
         label={label}
         required={field.required}
+        onBlur={props.onLeave}
         {...(problem === undefined ? {} : { validationMessage: problem })}
         {...(hint === undefined ? {} : { hint })}
       >

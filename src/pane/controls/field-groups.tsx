@@ -39,13 +39,15 @@ interface Props {
   readonly problems: readonly FieldProblem[];
   readonly showHelp?: boolean;
   readonly onChange: (key: string, value: string) => void;
+  /** The caret has left a field. */
+  readonly onLeave?: (key: string) => void;
 }
 
 /** Characters that a field of half the pane's width still shows; a list needs room for its arrow. */
 const halfWidth = 12;
 const halfList = 8;
 
-/** Whatever needs room, or has something to say, takes the whole width. */
+/** Whatever needs room takes the whole width; a problem changes no width, or fields would jump in mid-number. */
 function needsRoom({ column, label, choices }: EntryField, showHelp: boolean): boolean {
   const unit = column.unit === undefined ? 0 : column.unit.US.length + 2;
   const longName = (label ?? column.label).length + unit > 20;
@@ -79,11 +81,12 @@ export function FieldGroups({
   problems,
   showHelp = false,
   onChange,
+  onLeave,
 }: Props): React.JSX.Element {
   const styles = useStyles();
   const problemOf = (field: EntryField): string | undefined => problems.find((one) => one.key === field.key)?.message;
   const grid = (group: FieldGroup): React.JSX.Element => {
-    const wide = wideFields(group.fields, (field) => needsRoom(field, showHelp) || problemOf(field) !== undefined);
+    const wide = wideFields(group.fields, (field) => needsRoom(field, showHelp));
     return (
       <div className={styles.grid}>
         {group.fields.map((field) => (
@@ -98,6 +101,9 @@ export function FieldGroups({
             wide={wide.has(field.key)}
             onChange={(value) => {
               onChange(field.key, value);
+            }}
+            onLeave={() => {
+              onLeave?.(field.key);
             }}
           />
         ))}

@@ -29,14 +29,18 @@ const useStyles = makeStyles({
     alignItems: "start",
   },
   icon: { fontSize: "20px" },
+  strong: { fontWeight: tokens.fontWeightSemibold },
+});
+
+/** The color of a tone's mark. */
+export const useToneStyles = makeStyles({
   plain: { color: tokens.colorNeutralForeground3 },
   good: { color: tokens.colorPaletteGreenForeground1 },
   watch: { color: tokens.colorPaletteDarkOrangeForeground1 },
   act: { color: tokens.colorPaletteRedForeground1 },
-  strong: { fontWeight: tokens.fontWeightSemibold },
 });
 
-const icons: Readonly<Record<Tone, typeof InfoRegular>> = {
+export const toneIcons: Readonly<Record<Tone, typeof InfoRegular>> = {
   plain: InfoRegular,
   good: CheckmarkCircleRegular,
   watch: WarningRegular,
@@ -46,15 +50,16 @@ const icons: Readonly<Record<Tone, typeof InfoRegular>> = {
 /** What the entry means, worked out while it is typed; read out politely when it changes. */
 export function FindingsList({ findings }: { readonly findings: readonly Finding[] }): React.JSX.Element {
   const styles = useStyles();
+  const tones = useToneStyles();
   return (
     <section role="status" aria-label="What this means" hidden={findings.length === 0} className={styles.panel}>
       <h3 className={styles.heading}>What this means</h3>
       <ul className={styles.list}>
         {findings.map(({ tone, text }) => {
-          const Icon = icons[tone];
+          const Icon = toneIcons[tone];
           return (
             <li key={text} className={styles.item}>
-              <Icon aria-hidden className={mergeClasses(styles.icon, styles[tone])} />
+              <Icon aria-hidden className={mergeClasses(styles.icon, tones[tone])} />
               <span className={tone === "plain" ? undefined : styles.strong}>{text}</span>
             </li>
           );

@@ -1,6 +1,8 @@
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { useContext } from "react";
 
 import { cautionsOfForm } from "../../core/safety/caution-places.ts";
+import { CautionsContext } from "../frame/cautions-today.ts";
 import { usePageStyles } from "./use-page-styles.ts";
 
 const useStyles = makeStyles({
@@ -10,6 +12,7 @@ const useStyles = makeStyles({
     padding: `${tokens.spacingVerticalM} 0`,
     fontWeight: tokens.fontWeightSemibold,
   },
+  again: { margin: 0, paddingBottom: tokens.spacingVerticalM },
   list: { paddingBottom: tokens.spacingVerticalM },
 });
 
@@ -20,12 +23,21 @@ interface Props {
   readonly own?: string | undefined;
 }
 
-/** The cautions of a step in their short form, so that the fields stay in sight. */
+/** The cautions of a step in their short form, so that the fields stay in sight; folded from the second time on each day. */
 export function ShortCautions({ of, own }: Props): React.JSX.Element | null {
   const page = usePageStyles();
+  const styles = useStyles();
+  const { wereShown } = useContext(CautionsContext);
   const short = cautionsOfForm(of)?.first.map((one) => one.short) ?? [];
   const said = [...(own === undefined ? [] : [own]), ...short];
-  return said.length === 0 ? null : <p className={page.caution}>{said.join(" ")}</p>;
+  if (said.length === 0) return null;
+  if (!wereShown(of)) return <p className={page.caution}>{said.join(" ")}</p>;
+  return (
+    <details className={mergeClasses(page.caution, styles.folded)}>
+      <summary className={styles.summary}>Cautions of this step, shown earlier today</summary>
+      <p className={styles.again}>{said.join(" ")}</p>
+    </details>
+  );
 }
 
 /** The same in full, folded: it stands after the fields, so that the first of them is one Tab away. */

@@ -35,5 +35,7 @@ export const usePageStyles = makeStyles({
   wrong: { margin: 0, color: tokens.colorPaletteRedForeground1, fontWeight: tokens.fontWeightSemibold },
   list: { margin: 0, paddingLeft: "20px", display: "grid", rowGap: tokens.spacingVerticalXS, overflowWrap: "anywhere" },
   big: { minHeight: "44px", maxWidth: "none", width: "100%" },
+  target: { minHeight: "44px" },
   back: { minHeight: "44px", justifySelf: "start", marginLeft: "-8px" },
+  sides: { display: "flex", justifyContent: "space-between", alignItems: "center" },
 });

@@ -25,3 +25,12 @@ export const LazyRecordView = lazyView(
   async () =>
     (await import(/* webpackChunkName: "pane-record", webpackPrefetch: true */ "../record/record-view.tsx")).RecordView,
 );
+
+export const LazyReadingCard = lazyView(
+  async () =>
+    (await import(/* webpackChunkName: "pane-reading", webpackPrefetch: true */ "../now/reading-card.tsx")).ReadingCard,
+);
+
+export const LazyRecordedStrip = lazyView(
+  async () => (await import(/* webpackChunkName: "pane-reading" */ "../now/recorded-strip.tsx")).RecordedStrip,
+);

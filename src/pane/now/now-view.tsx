@@ -1,25 +1,29 @@
 import { Button, Field, makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
 import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { WarningRegular } from "@fluentui/react-icons/svg/warning";
-import { useContext } from "react";
+import { useContext, useState } from "react";
 
+import { findRow } from "../../advice/bath-facts.ts";
 import { bathIds } from "../../advice/bath-values.ts";
+import type { LogContext } from "../../advice/log-context.ts";
 import { nextStep } from "../../advice/next-step/next-step.ts";
 import type { NextStep, Overdue } from "../../advice/next-step/step.ts";
 import { trendOf } from "../../advice/trend-points.ts";
 import { waitingWords } from "../../advice/waiting.ts";
-import type { UnitSystem } from "../../core/units/unit-system.ts";
-import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import { serialOf } from "../../advice/wording/moments.ts";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { WorkedOut } from "../controls/worked-out.tsx";
 import { FiguresContext } from "../frame/figures-context.ts";
+import { LazyReadingCard, LazyRecordedStrip } from "../frame/lazy-views.ts";
 import type { EntryId } from "../record/forms.ts";
-import { charge, formOfStep, type StepForm } from "../record/step-forms.ts";
+import { charge, formOfStep, reading, type StepForm } from "../record/step-forms.ts";
+import type { LastEntry } from "../record/take-back.ts";
 import { BathFigures, figuresOf } from "./bath-figures.tsx";
 import { ClaimShares, sharesOf } from "./claim-shares.tsx";
 import { TrendChart } from "./trend-chart.tsx";
 import { useForecast } from "./use-forecast.ts";
+import { WhoField } from "./who-field.tsx";
 
 const useStyles = makeStyles({
   step: {
@@ -44,6 +48,12 @@ const useStyles = makeStyles({
     fontWeight: tokens.fontWeightSemibold,
     textWrap: "pretty",
   },
+  choices: {
+    display: "grid",
+    gridAutoFlow: "column",
+    gridAutoColumns: "minmax(0, 1fr)",
+    columnGap: tokens.spacingHorizontalM,
+  },
   late: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalXS },
   lateItem: { display: "grid", gridTemplateColumns: "20px minmax(0, 1fr)", columnGap: tokens.spacingHorizontalS },
   lateAction: { gridColumn: 2, justifySelf: "start", minHeight: "44px", marginTop: tokens.spacingVerticalXS },
@@ -51,13 +61,14 @@ const useStyles = makeStyles({
 });
 
 interface Props {
-  readonly log: LogSnapshot;
-  readonly system: UnitSystem;
-  readonly bath: string | undefined;
-  /** The present moment as an Excel serial number. */
-  readonly now: number;
+  readonly context: LogContext;
   readonly onBath: (bath: string) => void;
   readonly onRecord: (entry: EntryId) => void;
+  /** The entry recorded last, as long as the pane is open. */
+  readonly lastEntry: LastEntry | undefined;
+  /** The log holds another entry, or one less; resolves once it has been read again. */
+  readonly onLastEntry: (entry: LastEntry | undefined) => Promise<void>;
+  readonly onMe: (initials: string | undefined) => void;
 }
 
 function NoBath({ onRecord }: Pick<Props, "onRecord">): React.JSX.Element {
@@ -107,34 +118,59 @@ function LateItem({
   );
 }
 
+/** Steps at which a bath is read against its baseline, so that the two figures of a reading stand ready. */
+function takesReadings({ log, bath }: LogContext): boolean {
+  const row = bath === undefined ? undefined : findRow(log, "baths", "bath", bath);
+  return typeof row?.cells.baseline === "number" && row.cells.closed === undefined;
+}
+
 /** Where the chosen bath stands and what to do next. */
-export function NowView({ log, system, bath, now, onBath, onRecord }: Props): React.JSX.Element {
+export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onMe }: Props): React.JSX.Element {
+  const { log, system, bath } = context;
   const styles = useStyles();
   const page = usePageStyles();
   const { control } = useControlStyles();
   const { noting, rootOf } = useContext(FiguresContext);
   const forecast = useForecast(log, bath, system);
+  // The reading begins anew with each that was recorded here.
+  const [recorded, setRecorded] = useState<LastEntry>();
   if (bath === undefined) return <NoBath onRecord={onRecord} />;
-  const { answer, unlike } = noting(() => nextStep(log, bath, system, now));
+  const { answer, unlike } = noting(() => nextStep(log, bath, system, serialOf(context.now) ?? 0));
   const waits = unlike.length > 0;
   const step: NextStep = waits ? { kind: "wait", ...waitingWords(unlike, rootOf), urgent: false, overdue: [] } : answer;
   const entry = formOfStep[step.kind];
+  const hasCard = takesReadings(context);
+  // The card below is that form already.
+  const offered = hasCard && entry === reading ? undefined : entry;
   return (
     <div className={page.page}>
-      <Field label="Bath">
-        <Select
-          className={control}
-          size="large"
-          value={bath}
-          onChange={(_, data) => {
-            onBath(data.value);
+      <div className={styles.choices}>
+        <Field label="Bath">
+          <Select
+            className={control}
+            size="large"
+            value={bath}
+            onChange={(_, data) => {
+              onBath(data.value);
+            }}
+          >
+            {bathIds(log).map((id) => (
+              <option key={id}>{id}</option>
+            ))}
+          </Select>
+        </Field>
+        <WhoField log={log} me={context.me} onMe={onMe} />
+      </div>
+      {recorded === undefined || recorded !== lastEntry ? null : (
+        <LazyRecordedStrip
+          key={recorded.what}
+          recorded={recorded}
+          onTakenBack={async () => {
+            setRecorded(undefined);
+            await onLastEntry(undefined);
           }}
-        >
-          {bathIds(log).map((id) => (
-            <option key={id}>{id}</option>
-          ))}
-        </Select>
-      </Field>
+        />
+      )}
       <section className={mergeClasses(styles.step, step.urgent && styles.urgent)} aria-label="Next step">
         <div role="status">
           <p className={styles.sentence}>{step.sentence}</p>
@@ -146,7 +182,7 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
             ),
           )}
         </div>
-        {entry === undefined ? null : (
+        {offered === undefined ? null : (
           <Button
             appearance="primary"
             size="large"
@@ -154,17 +190,31 @@ export function NowView({ log, system, bath, now, onBath, onRecord }: Props): Re
             iconPosition="after"
             className={page.big}
             onClick={() => {
-              onRecord(entry.id);
+              onRecord(offered.id);
             }}
           >
-            {entry.title}
+            {offered.title}
           </Button>
         )}
       </section>
+      {hasCard ? (
+        <LazyReadingCard
+          key={`${bath} ${recorded?.what ?? ""}`}
+          context={context}
+          isWanted={recorded === undefined && !step.urgent && document.hasFocus()}
+          onWhole={() => {
+            onRecord(reading.id);
+          }}
+          onRecorded={(one) => {
+            setRecorded(one);
+            void onLastEntry(one);
+          }}
+        />
+      ) : null}
       {step.overdue.length === 0 ? null : (
         <ul className={styles.late} aria-label="Overdue">
           {step.overdue.map((late) => (
-            <LateItem key={late.text} late={late} offered={entry} onRecord={onRecord} />
+            <LateItem key={late.text} late={late} offered={offered} onRecord={onRecord} />
           ))}
         </ul>
       )}

@@ -1,62 +1,86 @@
-import { createContext, useContext, useEffect } from "react";
+import { createContext } from "react";
 
+import type { OnThisDevice } from "../frame/on-this-device.ts";
 import type { Draft } from "./entry-form.ts";
 
-interface FormDraft {
-  readonly form: string;
+/** A form as it was left: half filled in, or with a question that waits for its answer. */
+export interface FormDraft {
   readonly typed: Draft;
+  /** The question that was asked and not answered yet; "" for none. */
+  readonly asked: string;
+  /** The log's present moment and the bath in hand when it was begun: they are what it is about. */
+  readonly now: string;
+  readonly bath: string | undefined;
 }
 
-/** What is typed into the open form, out of reach of a fault that takes the form off the screen. Stays in the pane's memory. */
-export interface KeptDraft {
-  /** The draft as it was last drawn: a change that the form cannot take is not in it. */
-  readonly note: (draft: FormDraft) => void;
+/** What is typed into forms and not recorded, by form; it outlasts another tab, the pane and a fault that takes the form off the screen. */
+export interface Drafts {
+  readonly of: (form: string) => FormDraft | undefined;
+  /** One in which nothing is typed is let go. */
+  readonly keep: (form: string, draft: FormDraft) => void;
+  readonly letGo: (form: string) => void;
   /** The form was left in the usual way. */
   readonly leave: () => void;
-  /** A fault took the view away: what the open form held is kept until that form is recorded or left. */
-  readonly save: () => void;
-  readonly saved: () => FormDraft | undefined;
-  readonly forget: () => void;
+  /** A fault took the view away. */
+  readonly noteFault: () => void;
+  /** Whether that view was a form whose draft is kept. */
+  readonly wasDrafted: () => boolean;
 }
 
-export function keptDraft(): KeptDraft {
-  let open: FormDraft | undefined;
-  let saved: FormDraft | undefined;
+const isTyped = ({ typed }: FormDraft): boolean =>
+  Object.values(typed).some((text) => text !== undefined && text.trim() !== "");
+
+/** What was kept can be of another version of the pane: only whole drafts are taken. */
+function draftsIn(kept: unknown): readonly (readonly [string, FormDraft])[] {
+  if (typeof kept !== "object" || kept === null) return [];
+  return Object.entries(kept).flatMap(([form, draft]: [string, unknown]) => {
+    if (typeof draft !== "object" || draft === null) return [];
+    const { typed, asked, now, bath } = draft as Readonly<Record<string, unknown>>;
+    if (typeof typed !== "object" || typed === null || typeof asked !== "string" || typeof now !== "string") return [];
+    const texts = Object.entries(typed).filter((one): one is [string, string] => typeof one[1] === "string");
+    const whole = { typed: Object.fromEntries(texts), asked, now, bath: typeof bath === "string" ? bath : undefined };
+    return [[form, whole] as const];
+  });
+}
+
+export function draftsOn(device: OnThisDevice): Drafts {
+  const drafts = new Map(draftsIn(device.read()));
+  let open: string | undefined;
+  let drafted = false;
+  const write = (): void => {
+    device.write(drafts.size === 0 ? undefined : Object.fromEntries(drafts));
+  };
+  const letGo = (form: string): void => {
+    if (drafts.delete(form)) write();
+  };
   return {
-    note: (draft) => {
-      open = draft;
+    of: (form) => drafts.get(form),
+    keep: (form, draft) => {
+      open = form;
+      if (!isTyped(draft)) {
+        letGo(form);
+        return;
+      }
+      drafts.set(form, draft);
+      write();
     },
+    letGo,
     leave: () => {
       open = undefined;
     },
-    save: () => {
-      if (open !== undefined && Object.keys(open.typed).length > 0) saved = open;
-      open = undefined;
+    noteFault: () => {
+      drafted = open !== undefined && drafts.has(open);
     },
-    saved: () => saved,
-    forget: () => {
-      saved = undefined;
-    },
+    wasDrafted: () => drafted,
   };
 }
 
-export const KeptDraftContext = createContext<KeptDraft>(keptDraft());
-
-/** What a fault left of this form's draft. */
-export function useSavedDraft(form: string): Draft | undefined {
-  const saved = useContext(KeptDraftContext).saved();
-  return saved?.form === form ? saved.typed : undefined;
-}
-
-/** Keeps what is typed for as long as the form is open, and gives the way to let go of what a fault left. */
-export function useKeepDraft(form: string, typed: Draft): () => void {
-  const kept = useContext(KeptDraftContext);
-  useEffect(() => {
-    kept.note({ form, typed });
-  }, [kept, form, typed]);
-  // After a fault the boundary saves before this runs: React calls componentDidCatch first.
-  useEffect(() => kept.leave, [kept]);
-  return () => {
-    if (kept.saved()?.form === form) kept.forget();
-  };
-}
+/** Without a pane around it a form keeps nothing. */
+export const DraftsContext = createContext<Drafts>({
+  of: () => undefined,
+  keep: () => undefined,
+  letGo: () => undefined,
+  leave: () => undefined,
+  noteFault: () => undefined,
+  wasDrafted: () => false,
+});

@@ -1,26 +1,20 @@
-import { Button, mergeClasses, Spinner } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-components";
 import { AddCircleRegular } from "@fluentui/react-icons/svg/add-circle";
 import { ArrowLeftRegular } from "@fluentui/react-icons/svg/arrow-left";
-import { useDeferredValue, useState } from "react";
 
 import type { LogContext } from "../../advice/log-context.ts";
-import { editLog } from "../../excel/log-workbook.ts";
-import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
-import { focusField } from "../controls/entry-field.tsx";
+import { serialOf, shortMoment } from "../../advice/wording/moments.ts";
 import { FieldGroups } from "../controls/field-groups.tsx";
 import { FindingsList } from "../controls/findings-list.tsx";
 import { onEscape } from "../controls/on-escape.ts";
-import { ProblemBar } from "../controls/problem-bar.tsx";
-import { ProblemCount } from "../controls/problem-count.tsx";
 import { AllCautions, ShortCautions } from "../controls/step-cautions.tsx";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
-import { findingsOr, useWorkedOut } from "../controls/use-worked-out.ts";
 import type { Draft, EntryForm } from "./entry-form.ts";
-import { type FilledForm, fillForm } from "./fill-form.ts";
 import type { EntryId } from "./forms.ts";
-import { useKeepDraft, useSavedDraft } from "./kept-draft.ts";
+import { RecordBar } from "./record-bar.tsx";
 import type { LastEntry } from "./take-back.ts";
+import { type OpenEntry, useEntry } from "./use-entry.ts";
 
 interface Props {
   readonly form: EntryForm<EntryId>;
@@ -34,17 +28,18 @@ interface Props {
   readonly onRecorded: (entry: LastEntry) => void;
 }
 
-/** Moves the focus to the first field that has a problem, as listed in the form. */
-function focusFirstProblem(filled: FilledForm): void {
-  const keys = filled.groups.flatMap((group) => group.fields).map((field) => field.key);
-  const first = keys.find((key) => filled.problems.some((problem) => problem.key === key));
-  if (first !== undefined) focusField(first);
+function purposeOf(form: EntryForm, { resumed, context: { now } }: OpenEntry, takenBack: boolean): string {
+  if (takenBack)
+    return "Taken back: nothing of this entry is in the log now. Correct it and record it again, or leave it.";
+  return resumed
+    ? `Begun ${shortMoment(serialOf(now) ?? 0)} and not recorded yet. Go on, or press Clear.`
+    : form.purpose;
 }
 
 /** A form for one event: fields, what they mean, and one button that writes the rows. */
 export function EntryFormView({
   form,
-  context,
+  context: given,
   reopened,
   back = "All entries",
   onBack,
@@ -53,78 +48,38 @@ export function EntryFormView({
 }: Props): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
-  const saved = useSavedDraft(form.id);
-  const [typed, setTyped] = useState<Draft>(reopened ?? saved ?? {});
-  const letGo = useKeepDraft(form.id, typed);
-  const [tried, setTried] = useState(false);
-  const [asked, setAsked] = useState("");
-  const [writing, setWriting] = useState(false);
-  const [failure, setFailure] = useState<LogProblem>();
-  const leave = (): void => {
-    letGo();
-    onBack();
-  };
-  const { answer: filled, waiting } = useWorkedOut(() => fillForm(form, typed, context));
-  const findings = useDeferredValue(findingsOr(waiting, filled.meaning.findings));
+  const entry = useEntry({ form, context: given, reopened, onRecorded });
+  const { filled, context } = entry;
   const { blocked } = filled.meaning;
   const { repeats } = form;
   const count = repeats === undefined ? 0 : Number(filled.values[repeats.key] ?? repeats.least);
-  const doubts = filled.meaning.doubts ?? [];
-  const question = doubts.join(" ");
-  const asking = question !== "" && asked === question;
-  const typedProblems = filled.problems.filter(({ key }) => typed[key] !== undefined && typed[key].trim() !== "");
-
-  const submit = async (): Promise<void> => {
-    setTried(true);
-    setFailure(undefined);
-    if (filled.problems.length > 0) {
-      focusFirstProblem(filled);
-      return;
-    }
-    if (question !== "" && !asking) {
-      setAsked(question);
-      return;
-    }
-    setWriting(true);
-    try {
-      const receipt = await editLog(filled.meaning);
-      letGo();
-      onRecorded({
-        form: form.id,
-        what: filled.meaning.recorded,
-        bath: filled.values["bath"],
-        values: filled.values,
-        receipt,
-      });
-    } catch (error) {
-      setFailure(problemFrom(error));
-      setWriting(false);
-    }
-  };
 
   return (
     <form
       noValidate
       className={page.page}
       aria-label={form.title}
-      onKeyDown={onEscape(Object.keys(typed).length > 0, leave)}
+      onKeyDown={onEscape(entry.isTyped, onBack)}
       onSubmit={(event) => {
         event.preventDefault();
-        if (!writing && blocked === undefined) void submit();
+        entry.submit();
       }}
     >
-      <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={leave}>
-        {back}
-      </Button>
+      <div className={page.sides}>
+        <Button appearance="subtle" icon={<ArrowLeftRegular />} className={page.back} onClick={onBack}>
+          {back}
+        </Button>
+        {entry.isTyped ? (
+          <Button appearance="subtle" className={page.target} onClick={entry.clear}>
+            Clear
+          </Button>
+        ) : null}
+      </div>
       <div>
         <h2 ref={heading} tabIndex={-1} className={page.title}>
           {form.title}
         </h2>
-        <p className={page.quiet}>
-          {reopened === undefined
-            ? form.purpose
-            : "Taken back: nothing of this entry is in the log now. Correct it and record it again, or leave it."}
-        </p>
+        <p className={page.quiet}>{purposeOf(form, entry, reopened !== undefined)}</p>
       </div>
       <ShortCautions of={form.id} own={form.caution} />
       {blocked === undefined ? null : (
@@ -147,43 +102,24 @@ export function EntryFormView({
         values={filled.values}
         system={context.system}
         converted={filled.converted}
-        problems={tried ? filled.problems : typedProblems}
-        onChange={(key, value) => {
-          setTyped((before) => ({ ...before, [key]: value }));
-        }}
+        problems={entry.problems}
+        onChange={entry.change}
+        onLeave={entry.leave}
       />
       {repeats === undefined || count >= repeats.most ? null : (
         <Button
           icon={<AddCircleRegular />}
           className={page.big}
           onClick={() => {
-            setTyped((before) => ({ ...before, [repeats.key]: String(count + 1) }));
+            entry.change(repeats.key, String(count + 1));
           }}
         >
           {repeats.label}
         </Button>
       )}
-      <FindingsList findings={findings} />
-      {failure === undefined ? null : <ProblemBar problem={failure} />}
-      {tried ? <ProblemCount count={filled.problems.length} /> : null}
-      {asking && filled.problems.length === 0 ? (
-        <ul role="alert" className={mergeClasses(page.caution, page.doubts)}>
-          {doubts.map((doubt) => (
-            <li key={doubt}>{doubt}</li>
-          ))}
-        </ul>
-      ) : null}
-      <Button
-        type="submit"
-        appearance="primary"
-        size="large"
-        className={page.big}
-        disabled={blocked !== undefined}
-        {...(writing ? { icon: <Spinner size="tiny" /> } : {})}
-      >
-        {writing ? "Writing…" : asking ? "Record it anyway" : form.submit}
-      </Button>
+      <FindingsList findings={entry.findings} />
       <AllCautions of={form.id} />
+      <RecordBar entry={entry} submit={form.submit} />
     </form>
   );
 }

@@ -23,6 +23,8 @@ export interface EntryField {
   readonly choices?: readonly string[];
   /** Offered while typing; anything else may be typed too. */
   readonly suggestions?: readonly string[];
+  /** Asks for the initials of whoever does it. */
+  readonly isWho?: true;
   /** The time may lie ahead, or outside the life of the entry's bath. */
   readonly anyTime?: boolean;
   /** The time belongs to what comes after the bath was closed. */

@@ -33,7 +33,7 @@ function choicesOf(column: InputColumn, log: LogSnapshot | undefined): readonly 
 
 /** What a form asks for otherwise than the log does. */
 export type FieldChange = Partial<
-  Pick<EntryField, "key" | "required" | "label" | "choices" | "suggestions" | "anyTime" | "afterClose">
+  Pick<EntryField, "key" | "required" | "label" | "choices" | "suggestions" | "isWho" | "anyTime" | "afterClose">
 >;
 
 /** A form field that writes to a column of the log, with the choices that the log holds now. */
@@ -55,6 +55,7 @@ export function fieldOf(log: LogSnapshot | undefined, column: InputColumn, chang
     ...(change.label === undefined ? {} : { label: change.label }),
     ...(choices === undefined ? {} : { choices }),
     ...(change.suggestions === undefined ? {} : { suggestions: change.suggestions }),
+    ...(change.isWho === undefined ? {} : { isWho: change.isWho }),
     ...(change.anyTime === undefined ? {} : { anyTime: change.anyTime }),
     ...(change.afterClose === undefined ? {} : { afterClose: change.afterClose }),
   };
@@ -70,12 +71,15 @@ export function textsOf<Table extends TableId>(
   return [...new Set(texts)];
 }
 
-type InitialsTable =
-  "benchTests" | "readings" | "additions" | "loads" | "meterChecks" | "care" | "releases" | "stockMoves";
+type InitialsTable = "benchTests" | "readings" | "additions" | "loads" | "meterChecks" | "care" | "stockMoves";
 
 /** Who did it: offers the shop's people, takes any initials. */
 export function initialsField(log: LogSnapshot, table: InitialsTable): EntryField {
-  return field(log, table, "initials", { required: false, suggestions: textsOf(log, "people", "initials") });
+  return field(log, table, "initials", {
+    required: false,
+    isWho: true,
+    suggestions: textsOf(log, "people", "initials"),
+  });
 }
 
 /** Which meter: offers those that the log knows, takes any name. */

@@ -75,11 +75,16 @@ export function filledFields(values: ReadonlyMap<string, RowValue>): FilledField
   };
 }
 
+/** Whoever works on this device is proposed wherever a form asks who did it. */
+const whoOf = (fields: readonly EntryField[], { me }: LogContext): Draft =>
+  me === undefined ? {} : Object.fromEntries(fields.flatMap(({ key, isWho }) => (isWho === true ? [[key, me]] : [])));
+
 /** Reads a form's draft: proposals where nothing was typed, each field's value or problem, and what it all means. */
 export function fillForm(form: EntryForm, typed: Draft, context: LogContext): FilledForm {
-  const values = { ...form.proposals(typed, context), ...typed };
-  const groups = form.groups(values, context);
+  const proposed = { ...form.proposals(typed, context), ...typed };
+  const groups = form.groups(proposed, context);
   const fields = groups.flatMap((group) => group.fields);
+  const values = { ...proposed, ...whoOf(fields, context), ...typed };
   const readings = readFields(fields, values, context.system, context.log.fields.currency);
   const filled = filledFields(readings.values);
   const meaning = form.meaning(filled, context, values);

@@ -70,6 +70,7 @@ interface Props {
   readonly log: LogSnapshot;
   readonly system: UnitSystem;
   readonly bath: string | undefined;
+  readonly me: string | undefined;
   readonly open: EntryId | undefined;
   readonly onOpen: (entry: EntryId | undefined) => void;
   /** The entry recorded last, as long as the pane is open. */
@@ -217,7 +218,7 @@ function RecordedCard({
 
 /** The forms, one for each kind of event; after writing, the next step and the way back. */
 export function RecordView(props: Props): React.JSX.Element {
-  const { log, system, bath, open, onOpen, lastEntry, onLastEntry, onAdopt } = props;
+  const { log, system, bath, me, open, onOpen, lastEntry, onLastEntry, onAdopt } = props;
   const [recorded, setRecorded] = useState<LastEntry>();
   const [reopened, setReopened] = useState<Draft>();
   const [now, setNow] = useState(() => presentOf(log, fieldTextNow(new Date())));
@@ -238,7 +239,7 @@ export function RecordView(props: Props): React.JSX.Element {
       <EntryFormView
         key={`${open} ${now}`}
         form={formOf(open)}
-        context={{ log, system, bath, now }}
+        context={{ log, system, bath, now, me }}
         reopened={reopened}
         onBack={() => {
           openForm(undefined);

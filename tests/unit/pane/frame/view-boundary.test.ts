@@ -6,12 +6,13 @@ import { createRoot, type Root } from "react-dom/client";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 
 import { FaultView } from "../../../../src/pane/frame/fault-view.tsx";
+import { onThisDevice } from "../../../../src/pane/frame/on-this-device.ts";
 import { ViewBoundary } from "../../../../src/pane/frame/view-boundary.tsx";
+import { DraftsContext, draftsOn } from "../../../../src/pane/record/drafts.ts";
 import type { EntryForm } from "../../../../src/pane/record/entry-form.ts";
 import { EntryFormView } from "../../../../src/pane/record/entry-form-view.tsx";
 import { field } from "../../../../src/pane/record/fields-of.ts";
 import type { EntryId } from "../../../../src/pane/record/forms.ts";
-import { keptDraft, KeptDraftContext } from "../../../../src/pane/record/kept-draft.ts";
 
 const log = { fields: {}, rows: {} } as never;
 
@@ -32,14 +33,14 @@ const form: EntryForm<EntryId> = {
 };
 
 function Whole(): React.JSX.Element {
-  const [kept] = useState(keptDraft);
+  const [drafts] = useState(() => draftsOn(onThisDevice("drafts of a test")));
   const [view, setView] = useState("record");
   return createElement(
     FluentProvider,
     { theme: webLightTheme },
     createElement(
-      KeptDraftContext,
-      { value: kept },
+      DraftsContext,
+      { value: drafts },
       createElement(
         "button",
         {
@@ -51,11 +52,11 @@ function Whole(): React.JSX.Element {
       ),
       createElement(ViewBoundary, {
         of: view,
-        onFault: kept.save,
+        onFault: drafts.noteFault,
         instead: (fault, again) =>
           createElement(FaultView, {
             fault,
-            drafted: kept.saved() !== undefined,
+            drafted: drafts.wasDrafted(),
             onAgain: again,
             onNow: () => {
               setView("now");
@@ -81,6 +82,7 @@ function Whole(): React.JSX.Element {
 let root: Root;
 
 beforeEach(() => {
+  localStorage.clear();
   vi.stubGlobal("IS_REACT_ACT_ENVIRONMENT", true);
   vi.spyOn(console, "error").mockImplementation(() => undefined);
   const place = document.createElement("div");
@@ -142,20 +144,20 @@ describe("a view that cannot be drawn", () => {
     expect([input("Initials").value, input("Note").value]).toEqual(["AB", "foam"]);
   });
 
-  it("opens the form again at once, and lets go of the draft once the form is left", () => {
+  it("opens the form again at once, and keeps the draft of a form that is left", () => {
     type("Initials", "AB");
     type("Note", "fault");
     press("Open the form again");
     expect([input("Initials").value, input("Note").value]).toEqual(["AB", ""]);
     press("All entries");
     press("Record tab");
-    expect(input("Initials").value).toBe("");
+    expect(input("Initials").value).toBe("AB");
+    expect(text()).toContain("Begun Mar 8, 08:50 and not recorded yet.");
   });
 
-  it("keeps nothing of a form that was left before the fault", () => {
+  it("keeps nothing of a form that was cleared before the fault", () => {
     type("Initials", "AB");
-    press("All entries");
-    press("Record tab");
+    press("Clear");
     type("Note", "fault");
     expect(text()).not.toContain("What you typed is kept");
     press("Show it again");

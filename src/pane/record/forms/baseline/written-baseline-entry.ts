@@ -157,7 +157,7 @@ export const writtenBaselineEntry: EntryForm<"written baseline"> = {
         field(log, "baths", "baseline", { required: true }),
         field(log, "baths", "baselineTemperature", { required: true }),
         field(log, "baths", "baselineSetAt", { required: true }),
-        field(log, "baths", "baselineSetBy", { suggestions: textsOf(log, "people", "initials") }),
+        field(log, "baths", "baselineSetBy", { isWho: true, suggestions: textsOf(log, "people", "initials") }),
       ],
     },
     {

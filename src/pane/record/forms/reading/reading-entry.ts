@@ -11,7 +11,7 @@ import { judgeReading } from "../../../../advice/judge-reading.ts";
 import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
-import { degrees } from "../../../../advice/wording/figures.ts";
+import { degrees, ph } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
@@ -102,6 +102,14 @@ function findingsOf(
   return [...contradicted, ...recovery, ...judgeReading(facts, reading, afterTopUp, context)];
 }
 
+/** The reading itself, so that the confirmation shows what stands in the sheet. */
+function recordedWords({ number, text }: FilledFields<ColumnId<"readings">>, { system }: LogContext): string {
+  const [value, sample] = [number("ph"), number("temperature")];
+  const read = value === undefined ? "reading" : `pH ${ph(value)}`;
+  const at = sample === undefined ? "" : ` at ${degrees(sample)} ${temperatureUnit[system]}`;
+  return `${read}${at}, ${text("purpose") ?? ""} of bath ${text("bath") ?? ""}`;
+}
+
 function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext, typed: Draft): Meaning {
   const { log } = context;
   const bath = filled.text("bath");
@@ -129,7 +137,7 @@ function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext
     ...(completes && key !== undefined
       ? { fills: [{ table: "additions", key: String(key), cells: { phAfter } }] }
       : {}),
-    recorded: `reading of bath ${bath ?? ""}`,
+    recorded: recordedWords(filled, context),
   };
 }
 

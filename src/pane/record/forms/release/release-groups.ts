@@ -9,7 +9,7 @@ import {
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { analysesResults } from "../../../../joblog/model/words.ts";
 import type { Draft, EntryField, FieldGroup } from "../../entry-form.ts";
-import { field, initialsField, textsOf } from "../../fields-of.ts";
+import { field, textsOf } from "../../fields-of.ts";
 import { filledFields, readFields } from "../../fill-form.ts";
 import { acidUnitOf } from "./release-findings.ts";
 
@@ -34,7 +34,9 @@ function acidField(id: ReleaseColumn, acid: string | undefined, { log }: LogCont
 function releaseField(id: ReleaseColumn, acid: string | undefined, context: LogContext): EntryField {
   const { log } = context;
   if (id.startsWith("stage")) return acidField(id, acid, context);
-  if (id === "initials") return initialsField(log, "releases");
+  // A signature: nothing proposes it.
+  if (id === "initials")
+    return field(log, "releases", id, { required: false, suggestions: textsOf(log, "people", "initials") });
   if (id === "when" || id === "releasedAt") return field(log, "releases", id, { afterClose: true });
   // Blank means awaited; the word in the cell would stand in the way of the result.
   if (id === "analysesResult")
