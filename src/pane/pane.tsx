@@ -30,7 +30,7 @@ import type { EntryId } from "./record/forms.ts";
 import { keptDraft, KeptDraftContext } from "./record/kept-draft.ts";
 import type { LastEntry } from "./record/take-back.ts";
 import { ProblemView } from "./start/problem-view.tsx";
-import { UnknownFunctions } from "./start/repair-view.tsx";
+import { TypedOver, UnknownFunctions } from "./start/repair-view.tsx";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
@@ -212,7 +212,13 @@ function Body({
           chosen={chosen}
           onChoose={onChoose}
           refresh={refresh}
-          notice={state.unknownFunctions ? <UnknownFunctions onRepaired={refresh} /> : null}
+          notice={
+            state.unknownFunctions ? (
+              <UnknownFunctions onRepaired={refresh} />
+            ) : (
+              <TypedOver cell={chosen.view === "shop" ? undefined : state.typedOver} onRepaired={refresh} />
+            )
+          }
         />
       );
   }
