@@ -183,6 +183,9 @@ export const meterVerdict = {
   incomplete: "incomplete",
 } as const;
 
+/** How the balance of a claim's pieces begins where it comes out even, with a count at the door and without. */
+export const balanceWords = { balances: "balances", notCounted: "not counted in" } as const;
+
 /** How a bath came back after an addition. */
 export const recovery = { recovered: "recovered", short: "short", over: "over" } as const;
 
