@@ -113,17 +113,31 @@ function common(mode: Mode, entry: Record<string, string>): Configuration {
   };
 }
 
+const functionsFolder = path.join(root, "functions");
+const functionsView = path.join(root, "src", "pane", "functions");
+const loaderOf = (name: string): string => path.join(root, "scripts", "build", name);
+
 /** The bundle of the worksheet functions; it shares no module instance with the pane. */
 export function functionsBundle(mode: Mode): Configuration {
   const bundle = common(mode, { functions: "./src/excel/functions/functions-entry.ts" });
   const texts = {
     test: /\.ts$/,
-    include: path.join(root, "functions"),
+    include: functionsFolder,
     enforce: "pre" as const,
-    loader: path.join(root, "scripts", "build", "drop-help.js"),
+    loader: loaderOf("drop-help.js"),
   };
   return { ...bundle, module: { rules: [texts, ...(bundle.module?.rules ?? [])] } };
 }
+
+/**
+ * The view that lists the functions shows what they say to readers and has definitions of its own for that; the rest of
+ * the pane calls them alone, and its start would wait for 7 kB of text.
+ */
+const definitions = [
+  { resourceQuery: /help/, loader: loaderOf("keep-help.js") },
+  { issuer: functionsView, resourceQuery: { not: /help/ }, loader: loaderOf("keep-help.js") },
+  { issuer: { not: functionsView }, resourceQuery: { not: /help/ }, loader: loaderOf("drop-help.js") },
+].map((rule) => ({ ...rule, test: /\.ts$/, include: functionsFolder, enforce: "pre" as const }));
 
 /** The other bundles of the add-in and of the workbench, and the files beside them.
  * What several of the pane's later views need comes once, with the first of them. */
@@ -134,7 +148,12 @@ export function addInBundles(mode: Mode): Configuration {
     "office-stand-in": "./src/workbench/stand-in-entry.ts",
     "service-worker": "./src/workbench/service-worker.ts",
   };
-  return { ...common(mode, entry), plugins: [new rspack.CopyRspackPlugin({ patterns: [...pages, ...vendorFiles] })] };
+  const bundles = common(mode, entry);
+  return {
+    ...bundles,
+    module: { rules: [...definitions, ...(bundles.module?.rules ?? [])] },
+    plugins: [new rspack.CopyRspackPlugin({ patterns: [...pages, ...vendorFiles] })],
+  };
 }
 
 /** The page that asks Excel what the add-in relies on. Bundled by itself: modules that two entries share are merged into neither. */

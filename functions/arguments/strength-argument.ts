@@ -120,6 +120,24 @@ export function reachedStrength<const Name extends string>(name: Name, help: str
   return strengthRead(name, help, fractionFrom);
 }
 
+/** A strength that may be left out. */
+function optionalStrength<const Name extends string>(
+  name: Name,
+  help: string,
+): Argument<VolumeFraction | undefined, Name> {
+  const given = strengthArgument(name, help);
+  return {
+    ...given,
+    optional: true,
+    read: (input, call) => (isBlankOrZero(singleCell(name, input)) ? undefined : given.read(input, call)),
+  };
+}
+
+export const labelHighest = optionalStrength(
+  "label_highest",
+  "the label's highest strength, written as in DOSE; what comes to more is refused. Left out: not looked at",
+);
+
 export const rate = strengthArgument(
   "rate",
   'strength: "1+40" (1 part and 40 parts water; so is "1:40"), "1 in 40", "2.5%", "3 fl oz/gal" (of bath; oz alone is fluid too), "3 fl oz to 1 gal" (added to water), "25 mL/L", or a share such as 0.025',

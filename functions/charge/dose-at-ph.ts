@@ -1,8 +1,11 @@
+import { checkLabel } from "../../src/core/bath/label-limit.ts";
 import { doseAtPh as doseFor } from "../../src/core/bath/other-dose.ts";
 import { phReading, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
+import { labelLimit, labelVolume } from "../arguments/label-arguments.ts";
 import { waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "../top-up/model-notes.ts";
 import { bathTemperature, knownDose, knownPh } from "../top-up/top-up-arguments.ts";
@@ -18,6 +21,8 @@ export const doseAtPh = defineFunction({
     builder,
     bathTemperature,
     waterAlkalinity,
+    labelVolume,
+    labelHighest,
     system,
   ],
   result: {
@@ -39,11 +44,13 @@ export const doseAtPh = defineFunction({
     ...modelNotes,
     "For an unknown builder the middle of four doses, which undoes PHATDOSE to a few percent; exactly for a known builder.",
     "Refuses a target within 0.1 of 12.5, where a bath that is poured away is hazardous waste (D002), and (#N/A) more than 10 times the known dose, which is no estimate any more (own choice).",
-    "For a fresh bath; a pH is a dose at one temperature only. Does not know the label's highest strength; the label wins.",
+    "Give volume and label_highest, and it refuses (#N/A) a bath that is stronger than the label allows. For a fresh bath; a pH is a dose at one temperature only.",
   ],
   source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",
-  compute: ([dose, reading, target, madeOf, temperature, alkalinity], call) => {
+  compute: ([dose, reading, target, madeOf, temperature, alkalinity, volume, highest], call) => {
     const bath = { baseline: reading, temperature, builder: madeOf, alkalinity };
-    return inSystem("volume", doseFor(bath, dose, target), call);
+    const amount = doseFor(bath, dose, target);
+    checkLabel(amount, labelLimit(volume, highest));
+    return inSystem("volume", amount, call);
   },
 });

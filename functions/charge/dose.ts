@@ -1,8 +1,9 @@
 import { dose as concentrateFor } from "../../src/core/bath/dose.ts";
+import { checkStrength } from "../../src/core/bath/label-limit.ts";
 import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
-import { rate } from "../arguments/strength-argument.ts";
+import { labelHighest, rate } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 
 export const dose = defineFunction({
@@ -12,6 +13,7 @@ export const dose = defineFunction({
   arguments: [
     quantity("volume", { kind: "volume", help: "volume of the finished bath, concentrate included" }),
     rate,
+    labelHighest,
     system,
   ],
   result: {
@@ -37,10 +39,13 @@ export const dose = defineFunction({
     },
   ],
   notes: [
-    "Does not know the label, the water or the soil: the label's highest rate wins.",
+    "Does not know the water, the soil or, unless label_highest is given, the label: its highest rate wins.",
     "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48, 1:84 and 1:156, which cannot be told from 5, 7.5, 10 and 15 %. Type 1+40 as text.",
     "Volumes are added as if nothing shrank on mixing.",
   ],
   source: "Volume × strength. 1+N is 1/(N + 1) of the finished bath; 1 in N is 1/N.",
-  compute: ([volume, strength], call) => inSystem("volume", concentrateFor(volume, strength), call),
+  compute: ([volume, strength, highest], call) => {
+    checkStrength(strength, highest, "Rate");
+    return inSystem("volume", concentrateFor(volume, strength), call);
+  },
 });

@@ -1,8 +1,10 @@
 import { jarDose as doseFor } from "../../src/core/bath/jar-dose.ts";
+import { checkStrength } from "../../src/core/bath/label-limit.ts";
+import { strengthReached } from "../../src/core/bath/strength-reached.ts";
 import { positiveNumber, system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
-import { strengthArgument } from "../arguments/strength-argument.ts";
+import { labelHighest, strengthArgument } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 
 export const jarDose = defineFunction({
@@ -26,6 +28,7 @@ export const jarDose = defineFunction({
       "label_dose",
       'strength that the label asks for in the reference water, written as in DOSE: "1+40", "1 in 40", "2.5%", "3 fl oz/gal" or a share such as 0.025',
     ),
+    labelHighest,
     system,
   ],
   result: {
@@ -45,11 +48,14 @@ export const jarDose = defineFunction({
   ],
   notes: [
     "Gives the whole dose, not the extra over the label's. Below the label's dose where your water passes with less than the reference.",
-    "Does not know the label's highest strength; the label wins. A stronger bath burns worse and attacks more materials.",
+    "Give label_highest, and it refuses (#N/A) a bath that is stronger than the label allows; otherwise it does not know. A stronger bath burns worse and attacks more materials.",
     "Takes both jars to be of one size, temperature, soil and concentrate, judged alike.",
     "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48, 1:84 and 1:156, which cannot be told from 5, 7.5, 10 and 15 %. Type 1+40 as text.",
   ],
   source: "Volume × label strength × dose in this water / dose in the reference water.",
-  compute: ([volume, inThisWater, inReference, labelStrength], call) =>
-    inSystem("volume", doseFor(volume, { inThisWater, inReference }, labelStrength), call),
+  compute: ([volume, inThisWater, inReference, labelStrength, highest], call) => {
+    const amount = doseFor(volume, { inThisWater, inReference }, labelStrength);
+    checkStrength(strengthReached(amount, volume), highest);
+    return inSystem("volume", amount, call);
+  },
 });

@@ -33,7 +33,7 @@ export const phAtDose = defineFunction({
   notes: [
     ...modelNotes,
     "Refuses more than 10 times the known dose, or what the chemistry does not reach (own choice).",
-    "For a fresh bath. Does not know the label's highest strength; the label wins.",
+    "For a fresh bath. A bath at 12.5 or more is hazardous waste when it is poured away (D002). Does not know the label's highest strength; the label wins.",
   ],
   source: "Chemical equilibrium of builder and water, the strength chosen so that the known dose gives its pH.",
   compute: ([dose, reading, newDose, madeOf, temperature, alkalinity]) =>

@@ -1,7 +1,9 @@
+import { checkStrength } from "../../src/core/bath/label-limit.ts";
 import { strengthReached } from "../../src/core/bath/strength-reached.ts";
 import { choice } from "../arguments/arguments.ts";
 import { inUnit } from "../arguments/in-system.ts";
 import { checkAlike, likeVolume } from "../arguments/like-volumes.ts";
+import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 
 const forms = ["fraction", "%", "parts", "mL/L", "fl oz/gal"] as const;
@@ -26,6 +28,7 @@ export const strengthOf = defineFunction({
       "volume of the finished bath, concentrate included; with a unit where the dose has one, without where it has none",
     ),
     choice("as", "fraction (default), %, parts (N of 1+N), mL/L or fl oz/gal (US)", forms, "fraction"),
+    labelHighest,
   ],
   result: { excelType: "number", dimensionality: "scalar", unit: "as asked", help: "strength of the finished bath" },
   examples: [
@@ -47,11 +50,14 @@ export const strengthOf = defineFunction({
   notes: [
     "Bare numbers must share one unit. A bare number beside a text with a unit is refused: nobody knows its unit.",
     "fl oz/gal means US measures, since this function takes no system.",
+    "Give label_highest, and a bath that is stronger than its label is refused (#N/A).",
     "Does not know what the bath has lost since it was charged.",
   ],
   source: "Dose / volume of the finished bath.",
-  compute: ([dose, volume, form]) => {
+  compute: ([dose, volume, form, highest]) => {
     checkAlike([dose, volume]);
-    return inUnit("strength", strengthReached(dose.volume, volume.volume), symbols[form]);
+    const strength = strengthReached(dose.volume, volume.volume);
+    checkStrength(strength, highest);
+    return inUnit("strength", strength, symbols[form]);
   },
 });

@@ -40,7 +40,7 @@ export const meterSlope = defineFunction({
   ],
   notes: [
     "The guide named with the example passes 85 to 105 % and a tighter practice 95 to 105 %; the meter's manual wins. Check the offset too: the mV in a pH 7 buffer should lie within 30 of 0 (the same guide).",
-    "Takes either sign of the meter's mV; numbers that look like the buffers' pH are refused. One mV left blank counts as 0, which a good electrode shows at pH 7; refused where both are alike. Does not know old or polluted buffers: a pH 10 buffer falls as it takes up carbon dioxide from the air.",
+    "Takes either sign of the meter's mV; numbers that look like the buffers' pH are refused. One mV left blank counts as 0, which a good electrode shows at pH 7; refused where both are alike. Refuses (#N/A) a slope under 50 or over 115 % and an electrode more than 60 mV off at pH 7 (own choice): mV swapped, misread or of a dead electrode. Does not know old or polluted buffers: a pH 10 buffer falls as it takes up carbon dioxide from the air.",
     "For a bath at pH 11 take buffers of 7 and 10: a slope between 4 and 7 says little about it. An ordinary electrode reads low above pH 10 whatever its slope (EPA Method 9040).",
   ],
   source:

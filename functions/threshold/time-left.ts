@@ -20,11 +20,11 @@ export const timeLeft = defineFunction({
   },
   examples: [
     {
-      formula: "=BATH.TIMELEFT({1;2;3;4},{11.4;11.3;11.2;11.1},10.9)",
-      cells: [[[1], [2], [3], [4]], [[11.4], [11.3], [11.2], [11.1]], 10.9],
-      result: 2,
+      formula: "=BATH.TIMELEFT({8;10;12;14},{11.52;11.45;11.38;11.31},11.1)",
+      cells: [[[8], [10], [12], [14]], [[11.52], [11.45], [11.38], [11.31]], 11.1],
+      result: 6,
       tolerance: 1e-9,
-      source: "by hand: 0.2 above the trigger, falling by 0.1 an hour",
+      source: "by hand: 0.21 above the trigger, falling by 0.07 in two hours",
     },
   ],
   notes: [

@@ -1,9 +1,12 @@
+import { checkLabel } from "../../src/core/bath/label-limit.ts";
 import { nextAddition } from "../../src/core/bath/next-addition.ts";
 import { phReading, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
+import { labelLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { baseline, houseShare, meterAccuracy, tolerance, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes } from "./model-notes.ts";
 import { bathTemperature } from "./top-up-arguments.ts";
@@ -28,6 +31,8 @@ export const nextAdd = defineFunction({
     }),
     houseShare,
     meterAccuracy,
+    labelVolume,
+    labelHighest,
     system,
   ],
   result: {
@@ -71,16 +76,33 @@ export const nextAdd = defineFunction({
     ...modelNotes,
     "Refuses (#N/A) where the bath rose by no more than twice the meter's accuracy, since two readings of one bath can differ by that: mix and read again.",
     "Refuses a baseline within 0.1 of 12.5, where a bath that is poured away is hazardous waste (D002).",
-    "A bath that needs more each time is wearing out. Does not know the label's highest strength; the label wins.",
+    labelNote,
+    "Opening dose, the addition before and this one are counted against the label; without the opening dose the two additions alone. A bath that needs more each time is wearing out.",
   ],
   source:
     "Equilibrium of builder and water: concentrate from the reading after to the baseline, over that from before to after, times the addition; at most house share × opening dose.",
   compute: (
-    [added, before, after, baselinePh, madeOf, temperature, alkalinity, within, openingDose, share, accuracy],
+    [
+      added,
+      before,
+      after,
+      baselinePh,
+      madeOf,
+      temperature,
+      alkalinity,
+      within,
+      openingDose,
+      share,
+      accuracy,
+      volume,
+      highest,
+    ],
     call,
   ) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     const practice = { tolerance: within, accuracy, openingDose, houseShare: share };
-    return inSystem("volume", nextAddition(added, { before, after }, bath, practice), call);
+    const amount = nextAddition(added, { before, after }, bath, practice);
+    checkLabel((openingDose ?? 0) + added + amount, labelLimit(volume, highest));
+    return inSystem("volume", amount, call);
   },
 });

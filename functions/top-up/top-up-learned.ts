@@ -1,11 +1,14 @@
+import { checkLabel } from "../../src/core/bath/label-limit.ts";
 import type { LoggedAddition } from "../../src/core/bath/learned-top-up.ts";
 import { learnedTopUp } from "../../src/core/bath/learned-top-up.ts";
 import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { ph } from "../../src/core/units/quantity.ts";
 import { optionalNumber } from "../arguments/arguments.ts";
+import { labelLimit, labelNote, plainLabelVolume } from "../arguments/label-arguments.ts";
 import { alignedList, numberOf } from "../arguments/list-arguments.ts";
 import { isBlankOrZero, numberFrom, singleCell } from "../arguments/read-cell.ts";
 import { baseline, meterAccuracy } from "../arguments/shared-arguments.ts";
+import { labelHighest } from "../arguments/strength-argument.ts";
 import type { Argument } from "../define-function.ts";
 import { defineFunction } from "../define-function.ts";
 import { topUpReading } from "./top-up-arguments.ts";
@@ -58,6 +61,8 @@ export const topUpLearned = defineFunction({
     column("afters", "pH after each was mixed in, at the same temperature", "pH"),
     openingDose,
     meterAccuracy,
+    plainLabelVolume,
+    labelHighest,
   ],
   result: {
     excelType: "number",
@@ -86,9 +91,16 @@ export const topUpLearned = defineFunction({
     "Needs no builder, water or opening dose: the bath's own answers stand for them. Give the additions of this bath only.",
     "Takes all readings to be at one temperature. A buffered bath bends away from hydroxide: mix and read after every addition.",
     "Leaves out an addition that raised or lowered the pH by no more than twice the meter's accuracy, since two readings of one bath can differ by that. Refuses (#N/A) where none is left: mix and read again.",
-    "Refuses (#N/A) more than the opening dose, or more than 10 times the largest addition (own choice), and a baseline within 0.1 of 12.5 (D002). Does not know the label's highest strength; the label wins.",
+    "Refuses (#N/A) more than the opening dose, or more than 10 times the largest addition (own choice), and a baseline within 0.1 of 12.5 (D002).",
+    labelNote,
+    "Against the label the opening dose, if given, and all the additions count.",
   ],
   source: "(10^baseline − 10^reading) / median of (10^after − 10^before) / addition; the ionization of water cancels.",
-  compute: ([baselinePh, reading, additions, befores, afters, opening, accuracy]) =>
-    learnedTopUp(baselinePh, reading, complete(additions, befores, afters), { accuracy, openingDose: opening }),
+  compute: ([baselinePh, reading, additions, befores, afters, opening, accuracy, volume, highest]) => {
+    const logged = complete(additions, befores, afters);
+    const amount = learnedTopUp(baselinePh, reading, logged, { accuracy, openingDose: opening });
+    const poured = additions.reduce<number>((sum, added) => sum + (added ?? 0), opening ?? 0);
+    checkLabel(poured + amount, labelLimit(volume, highest));
+    return amount;
+  },
 });

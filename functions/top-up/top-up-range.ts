@@ -1,8 +1,11 @@
+import { checkLabel } from "../../src/core/bath/label-limit.ts";
 import { firstAddition, topUp } from "../../src/core/bath/top-up.ts";
 import { system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
+import { labelLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
 import { baseline, houseShare, meterAccuracy, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes, topUpBounds } from "./model-notes.ts";
 import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
@@ -21,6 +24,8 @@ export const topUpRange = defineFunction({
     waterAlkalinity,
     houseShare,
     meterAccuracy,
+    labelVolume,
+    labelHighest,
     system,
   ],
   result: {
@@ -43,13 +48,15 @@ export const topUpRange = defineFunction({
     ...modelNotes,
     "pH alone cannot tell acid soil from dilution or carbon dioxide from the air: low and high span all three, and what the reading would be with the meter off by its accuracy; a titration narrows them (TOPUPTITRATION).",
     topUpBounds,
-    "Does not know the label's highest strength; the label wins. Reading and baseline must be at the same temperature.",
+    labelNote,
+    "The label is held to the best estimate, not to the high one. Reading and baseline must be at the same temperature.",
   ],
   source:
     "As TOPUP, the reading more and less by the meter's accuracy; first addition is the smaller of best and house share × opening dose.",
-  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, share, accuracy], call) => {
+  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, share, accuracy, volume, highest], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     const range = topUp(dose, bath, reading, { accuracy });
+    checkLabel(dose + range.best, labelLimit(volume, highest));
     const row = [range.low, range.best, range.high, firstAddition(dose, range.best, share)];
     return [row.map((volume) => inSystem("volume", volume, call))];
   },

@@ -1,5 +1,8 @@
+import { checkLabel } from "../../src/core/bath/label-limit.ts";
 import { titratedTopUp } from "../../src/core/bath/titrated-top-up.ts";
 import { optionalNumber, positiveNumber } from "../arguments/arguments.ts";
+import { labelLimit, labelNote, plainLabelVolume } from "../arguments/label-arguments.ts";
+import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 
 export const topUpTitration = defineFunction({
@@ -11,6 +14,8 @@ export const topUpTitration = defineFunction({
     positiveNumber("fresh_titer", "titrant that a sample of the fresh bath took", "mL, or drops"),
     positiveNumber("titer_now", "titrant that a sample of the same size takes now", "same unit"),
     optionalNumber("blank", "titrant that the water alone takes; 0 if left out", "same unit", 0),
+    plainLabelVolume,
+    labelHighest,
   ],
   result: {
     excelType: "number",
@@ -36,8 +41,12 @@ export const topUpTitration = defineFunction({
   ],
   notes: [
     "Titrate to the same end point both times: pH 8.3 sees the alkali that is left free, pH 4.5 also counts what soil has used up.",
-    "Does not know the label's highest strength; the label wins.",
+    labelNote,
   ],
   source: "Opening dose × (fresh − now) / (fresh − blank).",
-  compute: ([dose, fresh, now, blank]) => titratedTopUp(dose, { fresh, now, blank }),
+  compute: ([dose, fresh, now, blank, volume, highest]) => {
+    const amount = titratedTopUp(dose, { fresh, now, blank });
+    checkLabel(dose + amount, labelLimit(volume, highest));
+    return amount;
+  },
 });

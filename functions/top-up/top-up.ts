@@ -1,8 +1,11 @@
-import { losses, topUp as topUpOf } from "../../src/core/bath/top-up.ts";
+import { checkLabel } from "../../src/core/bath/label-limit.ts";
+import { bestTopUp, losses } from "../../src/core/bath/top-up.ts";
 import { optionalChoice, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
-import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { labelLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
+import { baseline, meterAccuracy, waterAlkalinity } from "../arguments/shared-arguments.ts";
+import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { modelNotes, topUpBounds } from "./model-notes.ts";
 import { bathTemperature, openingDose, topUpReading } from "./top-up-arguments.ts";
@@ -23,13 +26,16 @@ export const topUp = defineFunction({
       "how the bath fell: acid (soil used up alkali) or dilution (bath replaced by water); left out: middle of the two",
       losses,
     ),
+    meterAccuracy,
+    labelVolume,
+    labelHighest,
     system,
   ],
   result: {
     excelType: "number",
     dimensionality: "scalar",
     unit: "US gal (US), L (metric), imperial gal (imperial)",
-    help: "concentrate, in the volume unit of the system; 0 at or above the baseline. All of it: TOPUPRANGE says what to add first",
+    help: "concentrate, in the volume unit of the system; 0 at the baseline, above it or within the meter's accuracy of it. All of it: TOPUPRANGE says what to add first",
   },
   examples: [
     {
@@ -41,24 +47,33 @@ export const topUp = defineFunction({
         "1 − 10^−0.5 of the opening dose: half a point is 68.4 % of the hydroxide; its volume and its ions add 0.02",
     },
     {
-      formula: '=BATH.TOPUP(1,11.3,10.8,"unknown","45 C","200 mg/L","acid")',
-      cells: [1, 11.3, 10.8, "unknown", "45 C", "200 mg/L", "acid"],
-      result: 0.65,
-      tolerance: 0.08,
-      source:
-        "three recipes in softened and hard water need 0.57 to 0.73 of the opening dose after acid (PHREEQC 3.8.8)",
+      formula: '=BATH.TOPUP(19.5,11.62,11.05,"hydroxide","22 C","0 mg/L","acid",,,,"metric")',
+      cells: [19.5, 11.62, 11.05, "hydroxide", "22 C", "0 mg/L", "acid", null, null, null, "metric"],
+      result: 14.25,
+      tolerance: 0.65,
+      source: "1 − 10^−0.57 of 19.5 L: 73.1 % of the hydroxide; its volume and its ions add 0.6 L",
+    },
+    {
+      formula: "=BATH.TOPUP(4.178,11.42,11.39)",
+      cells: [4.178, 11.42, 11.39],
+      result: 0,
+      source: "11.39 is within 0.05 of 11.42, as far as a meter may be off; common practice, no source",
     },
   ],
   notes: [
     ...modelNotes,
     topUpBounds,
     "Add a part first, mix and read again: the bath's answer is better than any estimate. pH cannot tell acid from dilution; a titration can.",
-    "Does not know the label's highest strength; the label wins. Reading and baseline must be at the same temperature.",
+    "A fall of no more than the meter may be off is none: the answer is 0.",
+    labelNote,
+    "Reading and baseline must be at the same temperature.",
   ],
   source:
     "Chemical equilibrium of builder and water, its strength chosen so that the opening dose gives the baseline; soil counts as strong acid. Plain hydroxide: nearly 1 − 10^−(baseline − reading) of the opening dose.",
-  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, loss], call) => {
+  compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, loss, accuracy, volume, highest], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
-    return inSystem("volume", topUpOf(dose, bath, reading, { loss }).best, call);
+    const amount = bestTopUp(dose, bath, reading, { loss, accuracy });
+    checkLabel(dose + amount, labelLimit(volume, highest));
+    return inSystem("volume", amount, call);
   },
 });

@@ -17,7 +17,7 @@ export const charge: TourSheet = {
         result("Concentrate for the finished bath", "=BATH.DOSE([volume], [rate])", "US gal", "0.000", "dose"),
         result("The same in fluid ounces", '=BATH.UNITCONVERT([dose], "US gal", "fl oz")', "fl oz", "0.0"),
         result("Bath volume in liters, from Tank", "=[tank.liters]", "L", "0.0", "liters"),
-        result("Concentrate by a metric shop's sheet", '=BATH.DOSE([liters], [rate], "metric")', "L", "0.00"),
+        result("Concentrate by a metric shop's sheet", '=BATH.DOSE([liters], [rate], , "metric")', "L", "0.00"),
       ],
     },
     {

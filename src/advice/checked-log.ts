@@ -10,6 +10,7 @@ import { jobLog } from "../joblog/job-log.ts";
 import type { Cells, FieldDefinition, RowValue, SheetDefinition, TableDefinition } from "../joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import type { Noting, RootOf, UnlikeCell } from "./unlike-cells.ts";
+import { shortMoment } from "./wording/moments.ts";
 
 /** How far Excel and we may be apart in a number that was added up in another order, relative to it. */
 const tolerance = 1e-9;
@@ -19,12 +20,17 @@ export function isSameValue(a: RowValue | undefined, b: RowValue | undefined): b
   return Math.abs(a - b) <= tolerance * Math.max(1, Math.abs(a), Math.abs(b));
 }
 
+/** Their computed cells are what a shop works and reports by. */
+const watched: ReadonlySet<TableId> = new Set(["baths", "readings", "additions"]);
+
 export interface CheckedLog {
   /** Computed cells say what their formulas give for what is typed, whatever the sheet shows yet. */
   readonly log: LogSnapshot;
   readonly noting: Noting;
   /** Looks at the whole sheet. */
   readonly rootOf: RootOf;
+  /** The first cell that a person reads and that shows something else for no other cell's sake, whether advice rests on it or not. */
+  readonly typedOver: () => UnlikeCell | undefined;
 }
 
 /** A computed cell of a table, by its row. */
@@ -51,8 +57,17 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
   const cellAt = (place: Place, id: string): UnlikeCell => {
     const { sheet, table, row } = place;
     const key = keyOf(place);
+    const { when } = row.cells;
+    const { entry } = table;
+    // A running number alone tells nothing to whoever works by the clock.
+    const named =
+      key === undefined
+        ? `Row ${String(row.position + 1)}`
+        : entry?.letter === undefined || typeof when !== "number"
+          ? String(key)
+          : `${entry.word} ${String(key)} of ${shortMoment(when)},`;
     return {
-      place: `${key === undefined ? `Row ${String(row.position + 1)}` : String(key)} on the sheet ${sheet.name}`,
+      place: `${named} on the sheet ${sheet.name}`,
       under: table.columns.find((column) => column.id === id)?.label,
       shown: row.cells[id],
       due: dueIn(place, id),
@@ -119,10 +134,13 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
   }
 
   /** A cell that is unlike also by what the sheet shows in all other rows, so that no other row makes it so. */
-  const findRoot = (): UnlikeCell | undefined => {
-    for (const place of places) {
+  const findRoot = (
+    among: readonly Place[] = places,
+    columnsOf: (place: Place) => Iterable<string> = computedIn,
+  ): UnlikeCell | undefined => {
+    for (const place of among) {
       const { table, row } = place;
-      const unlike = [...computedIn(place)].filter((id) => !isSameValue(row.cells[id], dueIn(place, id)));
+      const unlike = [...columnsOf(place)].filter((id) => !isSameValue(row.cells[id], dueIn(place, id)));
       if (unlike.length === 0) continue;
       const alone = new EvaluatedLog(jobLog, read, [], (of, cells) => of === table.id && cells === row.cells);
       const root = unlike.find((id) => !isSameValue(row.cells[id], asShown(alone.cell(table.id, id, row.position))));
@@ -145,6 +163,11 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
         for (const [key, cell] of mine) outer?.set(key, cell);
       }
     },
+    typedOver: () =>
+      findRoot(
+        places.filter(({ table }) => watched.has(table.id)),
+        ({ table }) => table.columns.flatMap((one) => (one.role === "computed" && one.helper !== true ? [one.id] : [])),
+      ),
     rootOf: (unlike) => {
       if (unlike.length === 0) return undefined;
       root ??= findRoot() ?? unlike[0];

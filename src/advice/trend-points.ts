@@ -1,4 +1,5 @@
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
+import { readingVerdict } from "../joblog/model/words.ts";
 import { findRow, rowFacts, rowsOfBath } from "./bath-facts.ts";
 
 /** A reading on the trend; one that cannot be compared with the baseline stands apart. */
@@ -42,7 +43,7 @@ export function trendOf(log: LogSnapshot, bath: string): Trend {
         asRead: ph,
         temperature: sample,
         verdict: typeof verdict === "string" ? verdict : "",
-        comparable: near,
+        comparable: near && verdict !== readingVerdict.check,
       },
     ];
   });

@@ -5,6 +5,11 @@ import type { RootOf, UnlikeCell } from "./unlike-cells.ts";
 
 export const workingOut = "Working out…";
 
+/** Said of a cell that stays unlike what its formula gives. */
+export function typedOverWords({ place, under, shown, due }: UnlikeCell): string {
+  return `${place} shows ${spoken(shown)}${under === undefined ? "" : ` under ${under}`}, and its formula gives ${spoken(due)}: typed over, or not worked out by Excel.`;
+}
+
 interface Waiting {
   readonly sentence: string;
   readonly reason: string;
@@ -24,7 +29,7 @@ export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | und
     };
   const root = rootOf?.(unlike);
   if (root === undefined) return { sentence: workingOut, reason: "Excel has not finished the figures for this." };
-  const { place, under, shown, due } = root;
+  const { place, shown } = root;
   if (isUnfinished(shown))
     return {
       sentence: workingOut,
@@ -32,7 +37,7 @@ export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | und
     };
   return {
     sentence: "No advice as long as the sheet shows other figures than its formulas give.",
-    reason: `${place} shows ${spoken(shown)}${under === undefined ? "" : ` under ${under}`}, and its formula gives ${spoken(due)}: typed over, or not worked out by Excel. Shop, Formulas puts it right.`,
+    reason: `${typedOverWords(root)} Shop, Formulas puts it right.`,
   };
 }
 

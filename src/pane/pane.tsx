@@ -33,7 +33,7 @@ import { DraftsContext, draftsOn } from "./record/drafts.ts";
 import type { EntryId } from "./record/forms.ts";
 import type { LastEntry } from "./record/take-back.ts";
 import { ProblemView } from "./start/problem-view.tsx";
-import { UnknownFunctions } from "./start/repair-view.tsx";
+import { TypedOver, UnknownFunctions } from "./start/repair-view.tsx";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
@@ -218,7 +218,13 @@ function Body({
           {...props}
           read={state.read}
           refresh={refresh}
-          notice={state.unknownFunctions ? <UnknownFunctions onRepaired={refresh} /> : null}
+          notice={
+            state.unknownFunctions ? (
+              <UnknownFunctions onRepaired={refresh} />
+            ) : (
+              <TypedOver cell={chosen.view === "shop" ? undefined : state.typedOver} onRepaired={refresh} />
+            )
+          }
         />
       );
   }

@@ -163,7 +163,20 @@ const verdicts: readonly Figure[] = [
     what: "TOPUPRANGE cell, builder unknown, one bath",
     times: 2_000,
     goal: "",
-    run: (index) => evaluate(topUpRange, [4.178, 11.42, 10.5 + Math.abs(index) * 1e-4, "unknown", 77, 100, null, "US"]),
+    run: (index) =>
+      evaluate(topUpRange, [
+        4.178,
+        11.42,
+        10.5 + Math.abs(index) * 1e-4,
+        "unknown",
+        77,
+        100,
+        null,
+        null,
+        null,
+        null,
+        "US",
+      ]),
   },
 ];
 

@@ -32,6 +32,7 @@ export const entryWrites = {
   "bench test": { adds: { benchTests: 4 } },
   care: { adds: { care: 1 } },
   "cost line": { adds: { costLines: 1 } },
+  "count in": { adds: { itemCounts: 1 } },
   "stock move": { adds: { stockMoves: 1 } },
   release: { adds: { releases: 1 } },
   "meter check": { adds: { meterChecks: 1 } },

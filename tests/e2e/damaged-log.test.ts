@@ -93,6 +93,28 @@ describe("a damaged log", () => {
     await bench.pane.getByRole("heading", { name: "The shop’s own figures" }).waitFor();
   });
 
+  it("with a verdict typed over that no advice looks at is told of at once, and put right with one tap", async () => {
+    const readings = before.tables.find(({ name }) => name === "Readings");
+    const [, column = "", row = ""] = /!\$?([A-Z]+)\$?(\d+)/.exec(readings?.address ?? "") ?? [];
+    const letter = String.fromCharCode(column.charCodeAt(0) + (readings?.headers.indexOf("Verdict") ?? 0));
+    await bench.pane.getByRole("tab", { name: "Now" }).click();
+    await bench.setCell(`Readings!${letter}${String(Number(row) + 1)}`, "hold");
+    await bench.pane
+      .getByText(
+        /^Reading R001 of .*, on the sheet Readings shows “hold” under Verdict, and its formula gives “baseline”/,
+      )
+      .waitFor();
+    await button("Repair formulas").click();
+    await bench.pane
+      .getByRole("group", { name: "Typed over formulas" })
+      .getByText("Readings R001, Verdict: hold")
+      .waitFor();
+    expect(await bench.contents()).toEqual(before);
+    await button("Go to the log").click();
+    await bench.pane.getByRole("combobox", { name: "Bath" }).waitFor();
+    await bench.pane.getByRole("tab", { name: "Shop" }).click();
+  });
+
   it("with a renamed table adds no second one, and says where the name is given back", async () => {
     await renameTable("Loads", "Lots");
     // A new name alone tells the pane nothing; the next change in any cell does.

@@ -83,7 +83,9 @@ describe("a bath of any known builder", () => {
         (read, at, builder, water, times) => {
           const higher = ask("PHATDOSE", 1, read, times, builder, at, labFigure(water), "metric");
           expect(higher).toBeGreaterThan(read);
-          expect(ask("DOSEATPH", 1, read, higher, builder, at, labFigure(water), "metric") / times).toBeCloseTo(1, 3);
+          expect(
+            ask("DOSEATPH", 1, read, higher, builder, at, labFigure(water), null, null, "metric") / times,
+          ).toBeCloseTo(1, 3);
         },
       ),
       few,
@@ -123,7 +125,7 @@ describe("a top-up", () => {
     fc.assert(
       fc.property(baseline, drop, celsius, maybeUnknown, fc.option(alkalinity), (opened, fall, at, builder, water) => {
         const lab = water === null ? null : labFigure(water);
-        const cells = [4, opened, opened - fall, builder, at, lab, null, null, "metric"];
+        const cells = [4, opened, opened - fall, builder, at, lab, null, null, null, null, "metric"];
         const share = topUpShare(bathOf(opened, at, builder, water), ph(opened - fall), { accuracy: 0.05 });
         expect(share.low).toBeGreaterThanOrEqual(0);
         expect(share.best).toBeGreaterThanOrEqual(share.low);

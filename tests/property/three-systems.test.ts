@@ -69,12 +69,21 @@ function toldIn(system: UnitSystem, shop: Job): Story {
     cell.volume(shop.displaced),
     system,
   );
-  const dose = number("DOSE", volume, `1+${String(shop.parts)}`, system);
+  const dose = number("DOSE", volume, `1+${String(shop.parts)}`, null, system);
   const bath = [shop.builder, degrees(shop.cool), labFigure(shop.alkalinity)] as const;
   const reading = shop.baseline - shop.fall;
-  const [low, best, high, first] = spill("TOPUPRANGE", dose, shop.baseline, reading, ...bath, null, null, system).map(
-    Number,
-  );
+  const [low, best, high, first] = spill(
+    "TOPUPRANGE",
+    dose,
+    shop.baseline,
+    reading,
+    ...bath,
+    null,
+    null,
+    null,
+    null,
+    system,
+  ).map(Number);
   const verdict = String(
     spill(
       "VERDICT",
@@ -142,6 +151,8 @@ function toldIn(system: UnitSystem, shop: Job): Story {
         ...bath,
         0.04,
         dose,
+        null,
+        null,
         null,
         null,
         system,

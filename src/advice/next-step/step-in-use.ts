@@ -20,10 +20,28 @@ function pouredSince({ facts, log, id, system }: Bath): string | undefined {
   return `${volumeWords(amount, system)}${last?.text("kind") === "water" ? " of water" : ""}`;
 }
 
+/** A reading that looks like a slip: no advice rests on it. */
+function checkStep({ log, id, system }: Bath): Step {
+  const row = lastReadingOf(log, id);
+  const reading = row === undefined ? undefined : rowFacts(row);
+  const [ph, read] = [reading?.number("ph"), reading?.number("temperature")];
+  const figures = [
+    ...(ph === undefined ? [] : [`pH ${fixed(ph, 2)}`]),
+    ...(read === undefined ? [] : [`${fixed(read, 1)} ${temperature[system]}`]),
+  ];
+  return {
+    kind: "reading",
+    sentence: `Check the last reading, ${figures.join(" at ")}: ${reading?.text("check") ?? "it looks like a slip"}.`,
+    reason: "Correct it, or write “yes” in its Confirmed cell if it was read so, or take another reading.",
+    urgent: true,
+  };
+}
+
 export function readAgainStep(bath: Bath): Step {
   const { facts, log, id, system } = bath;
   const poured = pouredSince(bath);
   const verdict = facts.text("lastVerdict") ?? "";
+  if (poured === undefined && verdict === readingVerdict.check) return checkStep(bath);
   if (poured === undefined && verdict.startsWith(readingVerdict.reRead)) {
     const reading = lastReadingOf(log, id);
     const read = reading === undefined ? undefined : rowFacts(reading).number("temperature");

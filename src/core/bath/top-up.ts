@@ -5,6 +5,7 @@ import type { CubicMeters, PH } from "../units/quantity.ts";
 import { cubicMeters, ph } from "../units/quantity.ts";
 import type { Bath } from "./bath.ts";
 import { questionOf } from "./bath.ts";
+import { isBeyond } from "./meter-noise.ts";
 import type { BathQuestion } from "./model/bath-question.ts";
 import type { Estimate } from "./model/estimate.ts";
 import { answersIfAny } from "./model/estimate.ts";
@@ -106,6 +107,22 @@ export function topUpIfAny(
 export function topUp(openingDose: CubicMeters, bath: Bath, reading: PH, about: AboutReading = {}): TopUp {
   const amounts = topUpIfAny(openingDose, bath, reading, about);
   return amounts ?? refuseMore(topUpShare(bath, reading, about).best);
+}
+
+/**
+ * The best estimate alone; 0 where the meter cannot tell the reading from the baseline.
+ *
+ * @throws as `topUp`, and OutOfRange for an accuracy outside its domain
+ */
+export function bestTopUp(
+  openingDose: CubicMeters,
+  bath: Bath,
+  reading: PH,
+  { loss, accuracy }: Required<AboutReading>,
+): CubicMeters {
+  checkWithin("meter accuracy", accuracy, meterAccuracy);
+  const { best } = topUp(openingDose, bath, reading, { loss });
+  return isBeyond(accuracy, bath.baseline - reading) ? best : cubicMeters(0);
 }
 
 /**

@@ -23,12 +23,37 @@ function isRatherPh({ ph, millivolts }: BufferPotential): boolean {
   return millivolts === 0 || Math.abs(millivolts - ph) <= 1;
 }
 
+/** An electrode that works is in between, with room on both sides: manuals pass 85 to 105 % (own choice). */
+const credibleSlope = { low: 0.5, high: 1.15 } as const;
+
+/** How far from 0 mV a working electrode may be at pH 7: twice the 30 mV that guides pass (own choice). */
+const farthestOffset = 60;
+
+const neutral = 7;
+
+/** Refuses millivolts that no working electrode gives: of other buffers, swapped, or misread. */
+function checkCredible(slope: number, one: BufferPotential, other: BufferPotential): void {
+  const byPh = (one.millivolts - other.millivolts) / (one.ph - other.ph);
+  const offset = one.millivolts + (neutral - one.ph) * byPh;
+  if (slope < credibleSlope.low || slope > credibleSlope.high)
+    throw new DomainError(
+      "no-answer",
+      `The slope comes to ${String(Math.round(100 * slope))} %, and an electrode that works gives 85 to 105 %: check both mV, and which buffer each was read in. If they are right, the electrode is worn out.`,
+    );
+  if (Math.abs(offset) > farthestOffset)
+    throw new DomainError(
+      "no-answer",
+      `By these two it would show ${String(Math.round(offset))} mV at pH 7, and an electrode that works is within 30 of 0: were the two mV swapped, or one left blank?`,
+    );
+}
+
 /**
  * Slope of an electrode between two buffers as a share of the theoretical one, whichever sign the meter gives its
  * millivolts.
  *
  * @throws OutOfRange for a value outside its domain
  * @throws DomainError where the buffers or the potentials are the same, or the potentials are pH
+ * @throws DomainError "no-answer" where no working electrode gives such potentials
  */
 export function electrodeSlope(one: BufferPotential, other: BufferPotential, temperature: Kelvin): number {
   checkWithin("buffer 1", one.ph, readablePh);
@@ -50,5 +75,7 @@ export function electrodeSlope(one: BufferPotential, other: BufferPotential, tem
       `mV 1 and mV 2 are ${String(one.millivolts)} and ${String(other.millivolts)}, which look like pH; switch the meter to mV and write what it shows`,
     );
   }
-  return Math.abs((one.millivolts - other.millivolts) / (one.ph - other.ph)) / nernstSlope(temperature);
+  const slope = Math.abs((one.millivolts - other.millivolts) / (one.ph - other.ph)) / nernstSlope(temperature);
+  checkCredible(slope, one, other);
+  return slope;
 }

@@ -23,6 +23,7 @@ export const formCautions: Readonly<Partial<Record<string, FormCautions>>> = {
   },
   "level make-up": { first: ["alkali", "heatersOff", "neverMix"], more: ["intoBath", "eyewash", "scald", "handsOut"] },
   load: { first: ["handsOut", "atTank", "scald"], more: ["alkali", "softMetals", "soot", "neverInTank"] },
+  "count in": { first: ["soot"], more: ["neverInTank"] },
   item: { first: ["softMetals", "soot", "neverInTank"], more: ["toxicSludge"] },
   care: {
     first: ["heatersOff", "atTank", "toxicSludge", "neverMix"],

@@ -20,6 +20,9 @@ interface Doubt {
   readonly usual: string;
 }
 
+/** °F between which a sample's bare temperature is asked about: from the first, to below the second. */
+export const coldSample = { low: 32, high: 60 } as const;
+
 /**
  * Where two units are in daily use and one number makes sense in both, a bare one is asked about (ranges are common
  * practice, no source):
@@ -43,7 +46,7 @@ const doubts = {
     slip: { US: ["meq/L", "meq/L"], metric: ["meq/L", "meq/L"], imperial: ["meq/L", "meq/L"] },
     usual: "mg/L",
   },
-  temperature: { low: 32, high: 60 - 1e-9, slip: { US: ["°C", "C"] }, usual: "F" },
+  temperature: { low: coldSample.low, high: coldSample.high - 1e-9, slip: { US: ["°C", "C"] }, usual: "F" },
 } as const satisfies Partial<Record<QuantityKind, Doubt>>;
 
 export type DoubtfulKind = keyof typeof doubts;

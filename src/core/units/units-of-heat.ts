@@ -3,7 +3,8 @@ import type { UnitDefinition } from "./unit-definition.ts";
 import { proportionalUnit as unit } from "./unit-definition.ts";
 
 const si = "SI";
-const fahrenheitDegree = 5 / 9; // K
+/** K */
+export const fahrenheitDegree = 5 / 9;
 
 export const unitsOfTemperature: readonly UnitDefinition[] = [
   unit("temperature", "K", "kelvin", 1, si, ["kelvin"]),

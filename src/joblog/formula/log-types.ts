@@ -184,8 +184,10 @@ export interface LogTables {
     readonly conductivity: number;
     readonly pTitre: number;
     readonly tTitre: number;
+    readonly confirmed: "yes";
     readonly initials: string;
     readonly note: string;
+    readonly check: "pH far from the reading before and from the baseline" | "cold for a sample: was it °C?";
     readonly phCorrected: number;
     readonly verdictAsRead: string;
     readonly flag: string;
@@ -202,6 +204,9 @@ export interface LogTables {
     readonly errorLeft: number;
     readonly errorBefore: number;
     readonly errorAfter: number;
+    readonly lastRead: number;
+    readonly phBefore: number;
+    readonly temperatureBefore: number;
     readonly againstTrigger: string;
     readonly judged: string;
     readonly againstTriggerAsRead: string;

@@ -120,12 +120,23 @@ export const readingVerdict = {
   notBack: "not back yet",
   reRead: "re-read",
   above: "above baseline",
+  /** A slip is likelier than such a bath: nothing is worked out until somebody says that it was read so. */
+  check: "check the reading",
   baseline: "baseline",
   noBaseline: "no baseline yet",
   noTemperature: "temperature missing",
   /** How it begins on a row that the log cannot use. */
   uncounted: "not counted",
 } as const;
+
+/** Why a reading is to be checked. */
+export const readingCheck = {
+  ph: "pH far from the reading before and from the baseline",
+  temperature: "cold for a sample: was it °C?",
+} as const;
+
+/** That a reading which looks like a slip was read so. */
+export const readSo = ["yes"] as const;
 
 /** How the flag begins of a reading that says something else once the meter's drift is taken out. */
 export const verdictChanged = "verdict changed by the meter's drift";
@@ -171,6 +182,9 @@ export const meterVerdict = {
   slope: "slope out of limits",
   incomplete: "incomplete",
 } as const;
+
+/** How the balance of a claim's pieces begins where it comes out even, with a count at the door and without. */
+export const balanceWords = { balances: "balances", notCounted: "not counted in" } as const;
 
 /** How a bath came back after an addition. */
 export const recovery = { recovered: "recovered", short: "short", over: "over" } as const;

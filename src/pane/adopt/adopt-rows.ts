@@ -1,5 +1,6 @@
 import { missingShares } from "../../advice/share-rows.ts";
 import { fieldTextOf } from "../../advice/wording/moments.ts";
+import { unclearNumber } from "../../core/units/unclear-number.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { NewRow } from "../../joblog/model/definition.ts";
 import type { Cells } from "../../joblog/model/definition.ts";
@@ -109,6 +110,14 @@ function twiceIn(rows: readonly JudgedRow[]): readonly JudgedRow[] {
   });
 }
 
+/** A reading that is taken although it was asked about, or with its unit, needs no question on the sheet either. */
+function readSoIfAsked(cells: Cells, doubts: readonly Doubt[], system: UnitSystem): Cells {
+  const { temperature } = cells;
+  const isCold = typeof temperature === "number" && unclearNumber("temperature", temperature, system) !== undefined;
+  const isAsked = doubts.some(({ kind }) => kind === "jump" || kind === "temperature");
+  return isCold || isAsked ? { ...cells, confirmed: "yes" } : cells;
+}
+
 /**
  * Reads every row of the sheet by the person's answers and judges it as its form would. `now` is an Excel serial number: what is
  * still to come is refused. Nothing is guessed and nothing put right: a row with a cell that cannot be read has all that is wrong.
@@ -146,7 +155,12 @@ export function judgeSheet(
       const judged = judgeRow(table, row, { context, withNewBaths, withNeighbors: neighbors(cells) });
       const problems = judged.problems.map(({ message }) => message);
       if (key !== undefined && problems.length === 0) keys.add(folded(String(key)));
-      return { number, cells, why: problems, doubts: problems.length > 0 ? [] : [...doubts, ...judged.doubts] };
+      return {
+        number,
+        cells: table === "readings" ? readSoIfAsked(cells, judged.doubts, system) : cells,
+        why: problems,
+        doubts: problems.length > 0 ? [] : [...doubts, ...judged.doubts],
+      };
     }),
   );
 }

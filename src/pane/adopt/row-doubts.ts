@@ -63,7 +63,7 @@ function reading(filled: Filled, { fahrenheit }: RowToJudge, around: RowSurround
       ? []
       : [
           ...of("temperature", temperature),
-          ...of("jump", jumpDoubts(filled, withNeighbors)),
+          ...of("jump", jumpDoubts(facts, filled, withNeighbors)),
           ...of("gap", gapDoubts(facts, filled, context)),
           ...of("meter", meterDoubts(filled, false, context)),
         ];

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 
 import type { CheckedLog } from "../../advice/checked-log.ts";
+import type { UnlikeCell } from "../../advice/unlike-cells.ts";
 import { onLogChanged, readLog } from "../../excel/log-workbook.ts";
 import { isCellBeingEdited, LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { isUnfinished, type LogSnapshot } from "../../joblog/model/log-snapshot.ts";
@@ -24,6 +25,8 @@ type LogState =
       readonly status: "ready";
       readonly read: ReadLog;
       /** Formulas still show #NAME? after the functions had their time to load. */ readonly unknownFunctions: boolean;
+      /** A cell that stays other than its formula gives: named at once, as no advice may ever look at it. */
+      readonly typedOver: UnlikeCell | undefined;
     };
 
 /** Changes come in bursts, one for each cell. */
@@ -68,6 +71,8 @@ interface Look {
   readonly checked: CheckedLog;
   /** Something that was said in the pane since rests on figures that the sheet does not show. */
   unlike: boolean;
+  /** Looked for once the sheet has stood still; undefined until then. */
+  typedOver: { readonly cell: UnlikeCell | undefined } | undefined;
 }
 
 export interface LogStore {
@@ -106,7 +111,7 @@ export function useLog(): LogStore {
       }
       const text = JSON.stringify(log);
       const same = look.current?.text === text ? look.current : undefined;
-      const now: Look = same ?? { log, text, checked: checkedLog(log), unlike: false };
+      const now: Look = same ?? { log, text, checked: checkedLog(log), unlike: false, typedOver: undefined };
       look.current = now;
       const rootOf = same !== undefined && times >= long ? same.checked.rootOf : undefined;
       const noting: ReadLog["noting"] = (work) => {
@@ -114,15 +119,21 @@ export function useLog(): LogStore {
         if (noted.unlike.length > 0) now.unlike = true;
         return noted;
       };
+      if (same !== undefined && times >= inAnyCase && !shows(log, isUnfinished))
+        now.typedOver ??= { cell: now.checked.typedOver() };
+      // Excel may still be at it: looked at a few times more before it is said.
+      if (now.typedOver?.cell !== undefined) now.unlike = true;
+      const typedOver = times >= long ? now.typedOver?.cell : undefined;
       const unknownFunctions = times >= long && shows(log, (value) => value === "#NAME?");
       // A form is worked out anew for each new state; a sheet that shows the same is none.
       setState((before) =>
         before.status === "ready" &&
         before.read.log === now.checked.log &&
         before.read.rootOf === rootOf &&
-        before.unknownFunctions === unknownFunctions
+        before.unknownFunctions === unknownFunctions &&
+        before.typedOver === typedOver
           ? before
-          : { status: "ready", read: { log: now.checked.log, noting, rootOf }, unknownFunctions },
+          : { status: "ready", read: { log: now.checked.log, noting, rootOf }, unknownFunctions, typedOver },
       );
       lookAgain(times);
     } catch (error) {

@@ -7,6 +7,7 @@ import { changeOutEntry } from "./forms/change-out/change-out-entry.ts";
 import { chargeEntry } from "./forms/charge/charge-entry.ts";
 import { correctionEntry } from "./forms/correction/correction-entry.ts";
 import { costLineEntry } from "./forms/cost-line/cost-line-entry.ts";
+import { countInEntry } from "./forms/count-in/count-in-entry.ts";
 import { itemEntry } from "./forms/item/item-entry.ts";
 import { levelMakeUpEntry } from "./forms/level-make-up/level-make-up-entry.ts";
 import { loadEntry } from "./forms/load/load-entry.ts";
@@ -17,6 +18,7 @@ import { stockMoveEntry } from "./forms/stock-move/stock-move-entry.ts";
 
 /** In the order of a bath's life; then what puts an earlier entry right, and what other views open. */
 export const forms = [
+  countInEntry,
   itemEntry,
   meterCheckEntry,
   chargeEntry,

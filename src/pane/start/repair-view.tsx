@@ -1,6 +1,8 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 
+import type { UnlikeCell } from "../../advice/unlike-cells.ts";
+import { typedOverWords } from "../../advice/waiting.ts";
 import type { BuildReport } from "../../excel/build/write-plan.ts";
 import { LongWorkView } from "../controls/long-work-view.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
@@ -10,13 +12,13 @@ import { repairLog } from "./mend-log.ts";
 import { MendReport } from "./mend-report.tsx";
 
 interface Props {
-  /** Why one would repair, said above the button. */
+  /** Why one would repair, said above the button; null where there is no reason any more. */
   readonly children: React.ReactNode;
   readonly onRepaired: () => Promise<void>;
 }
 
 /** Writes the log's formulas anew and tells what that replaced. */
-function RepairView({ children, onRepaired }: Props): React.JSX.Element {
+function RepairView({ children, onRepaired }: Props): React.JSX.Element | null {
   const page = usePageStyles();
   const work = useLongWork();
   const [report, setReport] = useState<BuildReport>();
@@ -27,6 +29,7 @@ function RepairView({ children, onRepaired }: Props): React.JSX.Element {
   };
   if (report !== undefined) return <MendReport report={report} onClose={close} />;
   if (work.doing !== undefined) return <LongWorkView {...work} doing={work.doing} />;
+  if (children === null) return null;
   return (
     <section className={page.page} aria-label="Repair formulas">
       {children}
@@ -56,6 +59,23 @@ export function UnknownFunctions({ onRepaired }: Pick<Props, "onRepaired">): Rea
         Some cells of the log show #NAME?: Excel did not know the BATH functions when it stored them. Repair rewrites
         the formulas and leaves your entries alone.
       </div>
+    </RepairView>
+  );
+}
+
+/** A cell that was typed over, named; the button puts it right. Stays for its report once the cell is right again. */
+export function TypedOver({
+  cell,
+  onRepaired,
+}: Pick<Props, "onRepaired"> & { readonly cell: UnlikeCell | undefined }): React.JSX.Element {
+  const page = usePageStyles();
+  return (
+    <RepairView onRepaired={onRepaired}>
+      {cell === undefined ? null : (
+        <div role="status" className={page.caution}>
+          {`${typedOverWords(cell)} Repair rewrites every formula in the log and lists what it replaced. Your entries stay.`}
+        </div>
+      )}
     </RepairView>
   );
 }

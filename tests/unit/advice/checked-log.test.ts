@@ -74,6 +74,20 @@ describe("a log whose figures the pane works out itself", () => {
     expect(unlike).toEqual(answer.unlike);
   });
 
+  it.each<readonly [TableId, string, Cells, string]>([
+    ["readings", "R004", { verdict: "top up" }, "Verdict"],
+    ["readings", "R004", { firstAddition: 3 }, "First addition"],
+    ["readings", "R004", { trigger: 9 }, "Trigger here"],
+    ["readings", "R004", { phCorrected: 9 }, "pH, drift taken out"],
+    ["readings", "R004", { flag: "none" }, "Drift"],
+    ["baths", bath, { trigger: 9 }, "Trigger pH"],
+    ["additions", "A002", { cost: 1 }, "Cost"],
+  ])("finds what was typed over in %s %s, though no advice looks at it: %j", async (table, key, typed, under) => {
+    const log = await demoLog("2027-03-02T17:00");
+    expect(checkedLog(log).typedOver()).toBeUndefined();
+    expect(checkedLog(withCells(log, table, key, typed)).typedOver()).toMatchObject({ under });
+  });
+
   describe("names, once waiting no longer helps, the cell that was typed over", () => {
     const waiting = (typedOver: LogSnapshot): string => {
       const { log, noting, rootOf } = checkedLog(typedOver);
@@ -87,17 +101,17 @@ describe("a log whose figures the pane works out itself", () => {
       const last = lastReadingOf(log, bath)?.cells;
       const id = String(last?.id);
       expect(waiting(withCells(log, "readings", id, { verdict: "top up" }))).toContain(
-        `${id} on the sheet Readings shows “top up” under Verdict, and its formula gives “${String(last?.verdict)}”: typed over, or not worked out by Excel. Shop, Formulas puts it right.`,
+        `Reading ${id} of Mar 2, 16:45, on the sheet Readings shows “top up” under Verdict, and its formula gives “${String(last?.verdict)}”: typed over, or not worked out by Excel. Shop, Formulas puts it right.`,
       );
       expect(waiting(withCells(log, "readings", id, { verdict: "top up", judged: "top up" }))).toContain(
-        `${id} on the sheet Readings shows “top up”`,
+        `Reading ${id} of Mar 2, 16:45, on the sheet Readings shows “top up”`,
       );
     });
 
     it("in an earlier reading", async () => {
       const log = await demoLog("2027-03-02T17:00");
       expect(waiting(withCells(log, "readings", "R006", { verdict: "near" }))).toContain(
-        "R006 on the sheet Readings shows “near”",
+        "Reading R006 of Mar 2, 07:50, on the sheet Readings shows “near”",
       );
     });
 

@@ -28,10 +28,10 @@ describe("a refusal", () => {
       "Volume is “1,500 gal”, which could be 1.5 gal or 1500 gal; write one of these.",
     ],
     ['=BATH.DOSE("60 F","1+40")', "Volume is “60 F”: °F is a unit of temperature, not of volume."],
-    ['=BATH.DOSE("60 gal","1+40","metric")', "Volume is “60 gal”; write “US gal” or “imperial gal”."],
+    ['=BATH.DOSE("60 gal","1+40",,"metric")', "Volume is “60 gal”; write “US gal” or “imperial gal”."],
     ['=BATH.DOSE(-5,"1+40")', "Volume is -5 US gal; allowed: more than 0 and at most 2641720 US gal."],
-    ['=BATH.DOSE(-5,"1+40","metric")', "Volume is -5 L; allowed: more than 0 and at most 10000000 L."],
-    ['=BATH.DOSE(60,"1+40","furlong")', "System is “furlong”; write “US”, “metric”, “imperial”."],
+    ['=BATH.DOSE(-5,"1+40",,"metric")', "Volume is -5 L; allowed: more than 0 and at most 10000000 L."],
+    ['=BATH.DOSE(60,"1+40",,"furlong")', "System is “furlong”; write “US”, “metric”, “imperial”."],
     [
       "=BATH.DOSE(60,40)",
       "Rate is 40; a bare number is the share of the finished bath and lies below 1: write 1+40, 1 in 40 or 2.5%.",
@@ -45,7 +45,7 @@ describe("a refusal", () => {
       '=BATH.DOSE(60,"25 g/L")',
       "Rate is “25 g/L”, a weight; a strength is volume in volume: write fl oz, mL or another measure of volume.",
     ],
-    ['=BATH.DOSE(60,"3 oz/gal","metric")', "Rate is “3 oz/gal”; write US or imperial before the measure."],
+    ['=BATH.DOSE(60,"3 oz/gal",,"metric")', "Rate is “3 oz/gal”; write US or imperial before the measure."],
     [
       '=BATH.DOSE(60,"25 mL/litter")',
       "Rate is “25 mL/litter”; did you mean “liter”? Write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L.",
@@ -83,7 +83,7 @@ describe("a refusal", () => {
     ['=BATH.TRIGGER("11.3 pH")', "Baseline is “11.3 pH”; write the number alone, without a unit."],
     ['=BATH.TRIGGER("11;3")', "Baseline is “11;3”, not a number."],
     [
-      '=BATH.DOSE(60,"1+40","metrics")',
+      '=BATH.DOSE(60,"1+40",,"metrics")',
       "System is “metrics”; did you mean “metric”? Write “US”, “metric”, “imperial”.",
     ],
     ['=BATH.HARDNESSCLASS(61,"WAQ")', "Scheme is “WAQ”; did you mean “WQA”? Write “USGS”, “WQA”."],
@@ -198,7 +198,7 @@ describe("a refusal", () => {
 describe("an answer", () => {
   it.each([
     ['=BATH.DOSE("60 imperial gal",0.1)', (60 * 4.54609) / 3.785411784 / 10],
-    ['=BATH.DOSE(60,"10%","imperial")', 6],
+    ['=BATH.DOSE(60,"10%",,"imperial")', 6],
     ['=BATH.DOSE("1 1/2 gal","10%")', 0.15],
     ['=BATH.STRENGTH("3 fl oz/gal")', 3 / 128],
     ['=BATH.STRENGTH("3 fl oz to 1 gal")', 3 / 131],
@@ -206,9 +206,9 @@ describe("an answer", () => {
     ['=BATH.STRENGTH("3 oz/gal")', 3 / 128],
     ['=BATH.STRENGTH("1 + 40")', 1 / 41],
     ['=BATH.STRENGTH("１：４０")', 1 / 41],
-    ['=BATH.DOSE("1,5 L","10%","metric")', 0.15],
+    ['=BATH.DOSE("1,5 L","10%",,"metric")', 0.15],
     ['=BATH.DOSE("1½\u00a0gal","10%")', 0.15],
-    ['=BATH.DOSE(60,"10%","Metric")', 6],
+    ['=BATH.DOSE(60,"10%",,"Metric")', 6],
     ['=BATH.UNITCONVERT("−40","°F","°C")', -40],
     ['=BATH.UNITCONVERT(1,"litre","mL")', 1000],
     ['=BATH.UNITCONVERT(1,"μS/cm","µS/cm")', 1],

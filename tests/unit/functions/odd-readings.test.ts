@@ -251,6 +251,76 @@ const table: Readonly<Record<string, readonly Row[]>> = {
       "Buffer is “8”; write “phthalate” (4), “phosphate” (6.86), “technical 7” (7), “phosphate 7.4” (7.4), “borax” (9.18), “carbonate” (10.01), “lime” (12.45). For another buffer read the table on its bottle.",
     ],
   ],
+  "Voltages of no working electrode": [
+    [
+      "=BATH.METERSLOPE(7,0,10,-30)",
+      "The slope comes to 17 %, and an electrode that works gives 85 to 105 %: check both mV, and which buffer each was read in. If they are right, the electrode is worn out.",
+    ],
+    [
+      "=BATH.METERSLOPE(7,0,10,-305)",
+      "The slope comes to 172 %, and an electrode that works gives 85 to 105 %: check both mV, and which buffer each was read in. If they are right, the electrode is worn out.",
+    ],
+    [
+      "=BATH.METERSLOPE(7,-177,10,-5)",
+      "By these two it would show -177 mV at pH 7, and an electrode that works is within 30 of 0: were the two mV swapped, or one left blank?",
+    ],
+    [
+      "=BATH.METERSLOPE(4.01,,7,175)",
+      "By these two it would show 175 mV at pH 7, and an electrode that works is within 30 of 0: were the two mV swapped, or one left blank?",
+    ],
+    ["=BATH.METERSLOPE(7,40,10,-70)", 61.9795],
+  ],
+  "A fall that no meter can tell": [
+    ["=BATH.TOPUP(4.178,11.42,11.38)", 0],
+    ["=BATH.TOPUP(4.178,11.42,11.37)", 0],
+    ['=BATH.TOPUP(4.178,11.42,11.38,"unknown",,,,0.02)', 0.409882],
+    ["=BATH.TOPUP(4.178,11.42,10.83,,,,,0.6)", "Meter accuracy is 0.6; allowed: more than 0 and at most 0.5."],
+  ],
+  "More than the label allows": [
+    [
+      '=BATH.DOSE(121,"1+16","1+20")',
+      "Rate comes to 1+16 (5.88 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    ['=BATH.DOSE(121,"1+28","1 in 29")', 4.17241],
+    [
+      '=BATH.JARDOSE(121,16,10,"1+28","1+20")',
+      "This comes to 1+17.1 (5.52 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    [
+      '=BATH.STRENGTHOF(7,121,"parts","1+20")',
+      "This comes to 1+16.3 (5.79 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    [
+      '=BATH.TOPUP(4.178,11.42,10.83,,77,,,,121,"1+20")',
+      "With it, all that was poured in comes to 1+15 (6.26 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    ['=BATH.TOPUP(4.178,11.42,10.83,,77,,,,,"1+20")', "Volume is blank or 0; label_highest needs it."],
+    [
+      '=BATH.TOPUPRANGE(4.178,11.42,10.83,,77,,,,121,"1+20")',
+      "With it, all that was poured in comes to 1+15 (6.26 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    [
+      '=BATH.NEXTADD(1.39,10.83,11.2,11.42,,,,,4.178,,,121,"1+20")',
+      "With it, all that was poured in comes to 1+16.4 (5.75 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    [
+      '=BATH.TOPUPLEARNED(11.42,10.83,{1.39;0.9},{10.83;11.13},{11.13;11.33},4.178,,121,"1+20")',
+      "With it, all that was poured in comes to 1+12 (7.72 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    [
+      '=BATH.TOPUPTITRATION(4.178,8,4,,121,"1+20")',
+      "With it, all that was poured in comes to 1+18.3 (5.18 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    ['=BATH.TOPUPTITRATION(4.178,8,6,,121,"1+20")', 1.0445],
+    [
+      '=BATH.DOSEATPH(4.178,11.42,11.8,"hydroxide",,,121,"1+20")',
+      "With it, all that was poured in comes to 1+10.7 (8.54 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+    ],
+    [
+      '=BATH.DOSE(121,"1+28","20:1")',
+      "Label highest is “20:1”, more concentrate than water; the concentrate stands first: write 1+20.",
+    ],
+  ],
   "A dose beyond the chemistry": [
     [
       "=BATH.PHATDOSE(1,11.3,200)",

@@ -115,6 +115,7 @@ export const bathStateColumn: ComputedColumn = computed(
         )
         .when(isAfter(bath.lastAddition, bath.lastReadingAt), bathState.reRead)
         .when(startsWith(bath.lastVerdict, bathState.reRead), bathState.reRead)
+        .when(is(bath.lastVerdict, readingVerdict.check), bathState.reRead)
         .when(is(bath.lastVerdict, readingVerdict.topUp), bathState.topUp)
         .when(is(bath.lastVerdict, readingVerdict.notBack), bathState.topUp)
         .otherwise(bathState.inUse),

@@ -87,6 +87,7 @@ export const bathsSheet: SheetDefinition = {
         { column: "lastVerdict", when: { is: readingVerdict.notBack }, look: "act" },
         { column: "lastVerdict", when: { is: "near" }, look: "watch" },
         { column: "lastVerdict", when: { startsWith: "re-read" }, look: "watch" },
+        { column: "lastVerdict", when: { is: readingVerdict.check }, look: "watch" },
         { column: "changeOut", when: { startsWith: "top-ups" }, look: "watch" },
         { column: "degassed", when: { is: degassing.none }, look: "watch" },
         { column: "degassed", when: { is: degassing.late }, look: "watch" },

@@ -7,7 +7,7 @@ import type { Log, Row } from "../../formula/log-names.ts";
 import { columnsOf, keyInput, numberInput } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { between } from "../../model/units-of.ts";
-import { itemStandings } from "../../model/words.ts";
+import { balanceWords, itemStandings } from "../../model/words.ts";
 import { withoutPieces } from "./items-without-pieces.ts";
 
 const { computed } = columnsOf<"itemCounts">();
@@ -97,7 +97,10 @@ export const itemCounts: TableDefinition = {
       ({ claim, received, difference, pending }, log) => {
         const uncounted = withoutPieces(log.items, claim);
         const andPending = when(equal(pending, 0), ", all accounted for").otherwise(", some pending");
-        const balances = joined(when(isNumber(received), "balances").otherwise("not counted in"), andPending);
+        const balances = joined(
+          when(isNumber(received), balanceWords.balances).otherwise(balanceWords.notCounted),
+          andPending,
+        );
         return blankIf(
           [isBlank(claim)],
           when(isOver(uncounted, 0), joined("lines without pieces: ", uncounted))
@@ -119,8 +122,8 @@ export const itemCounts: TableDefinition = {
   ],
   signals: [
     { column: "difference", when: { isNot: 0 }, look: "act" },
-    { column: "balance", when: { startsWith: "balances" }, look: "good" },
-    { column: "balance", when: { startsWith: "not counted" }, look: "watch" },
+    { column: "balance", when: { startsWith: balanceWords.balances }, look: "good" },
+    { column: "balance", when: { startsWith: balanceWords.notCounted }, look: "watch" },
     { column: "balance", when: { startsWith: "lines" }, look: "act" },
   ],
 };

@@ -3,6 +3,7 @@ import { absolute, minus, plus, rounded, sum, wholePart } from "../../formula/ar
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import {
+  all,
   any,
   type Condition,
   equal,
@@ -13,6 +14,7 @@ import {
   isNumber,
   isOver,
   isUnder,
+  unequal,
 } from "../../formula/conditions.ts";
 import {
   above,
@@ -108,11 +110,12 @@ export const meterResults: readonly ComputedColumn[] = [
       help: "Against the shop's own limits on the sheet Shop.",
     },
     (check, { named }) => {
-      const { error1, error2, slope } = check;
+      const { error1, error2, slope, buffer1, buffer2, mv1, mv2 } = check;
       const isOut = (found: Expression): Condition => isOver(absolute(sum(found)), named.meterLimit);
-      const slopeIsOut = when(isBlank(slope), false).otherwise(
-        any(isUnder(slope, named.slopeLow), isOver(slope, named.slopeHigh)),
-      );
+      // No number where the voltages are there: the function refused what no working electrode gives.
+      const slopeIsOut = when(isNumber(slope), any(isUnder(slope, named.slopeLow), isOver(slope, named.slopeHigh)))
+        .when(any(isNoNumber(mv1), isNoNumber(mv2)), false)
+        .otherwise(all(isNumber(buffer1), isNumber(buffer2), unequal(buffer1, buffer2)));
       return blankIf(
         unfinished(check),
         when(any(isOut(error1), isOut(error2)), meterVerdict.asFound)

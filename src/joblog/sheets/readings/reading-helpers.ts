@@ -23,13 +23,16 @@ import { bench } from "../../model/words.ts";
 import { hasNoBaseline } from "../baths/bath-baseline.ts";
 import { chartedBath, chartedBaths } from "../charts/chart-lines.ts";
 import { chartColumn } from "../charts/ph-chart.ts";
+import { isToBeChecked } from "./reading-check.ts";
 
 const { helper } = columnsOf<"readings">();
 
 /** A chart passes over #N/A, where a blank would be drawn as 0. */
 function charted(reading: Row<"readings">, log: Log, chart: number, value: Expression): Expression {
   const isInChart = equal(reading.bath, chartedBath(log, chart));
-  return when(all(isFilled(reading.bathRow), isInChart, isNumber(reading.when)), value).otherwise(notAvailable);
+  return when(isToBeChecked(reading), notAvailable)
+    .when(all(isFilled(reading.bathRow), isInChart, isNumber(reading.when)), value)
+    .otherwise(notAvailable);
 }
 
 const ifNumber = (value: Expression): Expression => when(isNumber(value), value).otherwise(notAvailable);

@@ -10,7 +10,7 @@ import {
   temperatureLimits,
   titrant,
 } from "../../model/units-of.ts";
-import { readingPurposes } from "../../model/words.ts";
+import { readingPurposes, readSo } from "../../model/words.ts";
 
 /** What a person reads first, so that the verdict can stand beside it. */
 export const readingInputs: readonly InputColumn[] = [
@@ -93,6 +93,13 @@ export const readingDetails: readonly InputColumn[] = [
     format: "0.00",
     width: 9,
     help: "Titrant to pH 4.5, if the shop titrates: T, the total alkalinity.",
+  }),
+  wordInput({
+    id: "confirmed",
+    label: "Confirmed",
+    words: readSo,
+    width: 8,
+    help: "Write “yes” where the verdict says to check the reading, somebody did, and it was read so.",
   }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who read." }),
   textInput({ id: "note", label: "Note", width: 28, help: "Anything odd: cloudy, level low, not cooled." }),

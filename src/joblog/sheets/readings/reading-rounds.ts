@@ -1,17 +1,6 @@
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isNoNumber, isNot, isOver, unequal } from "../../formula/conditions.ts";
-import {
-  above,
-  after,
-  before,
-  countWhere,
-  from,
-  largestWhere,
-  otherThan,
-  smallestWhere,
-  sumWhere,
-  upTo,
-} from "../../formula/criteria.ts";
+import { equal, isBlank, isNot, isOver, unequal } from "../../formula/conditions.ts";
+import { after, before, countWhere, from, smallestWhere, sumWhere, upTo } from "../../formula/criteria.ts";
 import { never } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
@@ -32,16 +21,7 @@ export const readingRounds: readonly ComputedColumn[] = [
       width: 16,
       help: "Where a top-up is due: the bath's reading before this one; 0 if none.",
     },
-    (reading, { readings }) =>
-      blankIf(
-        [isNot(reading.verdict, readingVerdict.topUp), isBlank(reading.bathRow), isNoNumber(reading.when)],
-        largestWhere(readings, "when", {
-          bath: reading.bath,
-          purpose: otherThan("rinse"),
-          ph: above(0),
-          when: before(reading.when),
-        }),
-      ),
+    ({ verdict, lastRead }) => blankIf([isNot(verdict, readingVerdict.topUp), isBlank(lastRead)], lastRead),
   ),
   helper(
     {

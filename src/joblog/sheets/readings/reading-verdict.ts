@@ -28,6 +28,7 @@ import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
 import { bench, readingVerdict as words, recovery, verdictChanged } from "../../model/words.ts";
 import { asReadOf, hasNoBaseline } from "../baths/bath-baseline.ts";
+import { isToBeChecked } from "./reading-check.ts";
 import { phCorrected } from "./reading-meter.ts";
 
 const { computed, helper } = columnsOf<"readings">();
@@ -46,7 +47,7 @@ function topUp(
   return maker(column, (reading, { baths }) => {
     const { openingDose } = rowAt(baths, reading.bathRow);
     return when(isBlank(reading.bathRow), "")
-      .when(isNot(reading.againstTrigger, words.topUp), "")
+      .when(isNot(reading.judged, words.topUp), "")
       .when(isBlank(openingDose), "")
       .when(isBlank(reading[share]), tooWarm)
       .otherwise(times(openingDose, reading[share]));
@@ -165,7 +166,7 @@ export const readingVerdict: readonly ComputedColumn[] = [
       label: "Verdict",
       type: "text",
       width: 15,
-      help: "Hold, near, top up, above baseline, or re-read where the temperature leaves it open; after a top-up, not back yet where it is short of the baseline.",
+      help: "Hold, near, top up, above baseline, or re-read where the temperature leaves it open; after a top-up, not back yet where it is short of the baseline; check the reading where it looks like a slip.",
     },
     ({ judged, cameBack }) => overlaid(judged, cameBack),
   ),
@@ -343,6 +344,7 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
           .when(isNoNumber(reading.when), uncounted("when is no date"))
           .when(isAtMost(ph, 0), uncounted("pH is 0 or below"))
           .when(is(purpose, "baseline"), asBaseline)
+          .when(isToBeChecked(reading), words.check)
           .when(hasNoBaseline(rowAt(log.baths, bathRow)), words.noBaseline)
           .when(isNoNumber(temperature), words.noTemperature)
           .otherwise(reading.againstTrigger),
@@ -373,7 +375,8 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
       width: 12,
       help: "As the column before recovery, with the meter's drift left in.",
     },
-    ({ judged, againstTriggerAsRead }) => when(isBlank(againstTriggerAsRead), judged).otherwise(againstTriggerAsRead),
+    ({ judged, againstTriggerAsRead }) =>
+      when(any(isBlank(againstTriggerAsRead), is(judged, words.check)), judged).otherwise(againstTriggerAsRead),
   ),
   helper(
     {

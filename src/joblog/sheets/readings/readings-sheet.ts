@@ -1,6 +1,7 @@
 import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
 import { readingVerdict as verdicts } from "../../model/words.ts";
+import { readingCheckColumn, readingCheckHelpers } from "./reading-check.ts";
 import { readingHelpers } from "./reading-helpers.ts";
 import { readingDetails, readingInputs } from "./reading-inputs.ts";
 import { readingMeterHelpers } from "./reading-meter.ts";
@@ -27,9 +28,11 @@ export const readingsSheet: SheetDefinition = {
         ...readingInputs,
         ...readingVerdict,
         ...readingDetails,
+        readingCheckColumn,
         ...readingDrift,
         ...readingFigures,
         ...readingMeterHelpers,
+        ...readingCheckHelpers,
         ...readingVerdictHelpers,
         ...readingHelpers,
         ...readingRounds,
@@ -40,6 +43,7 @@ export const readingsSheet: SheetDefinition = {
         { column: "verdict", when: { is: verdicts.near }, look: "watch" },
         { column: "verdict", when: { startsWith: verdicts.reRead }, look: "watch" },
         { column: "verdict", when: { is: verdicts.above }, look: "watch" },
+        { column: "verdict", when: { is: verdicts.check }, look: "watch" },
         { column: "verdict", when: { startsWith: verdicts.uncounted }, look: "watch" },
         { column: "verdict", when: { is: verdicts.noTemperature }, look: "watch" },
         { column: "verdict", when: { is: verdicts.hold }, look: "good" },

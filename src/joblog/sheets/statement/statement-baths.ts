@@ -130,6 +130,9 @@ const useColumns = columnsOf<"statementUse">();
 /** Readings of the bath on the days of the claim's loads in it. */
 const readThen = ({ bath, from, until }: UseRow): Where<"readings"> => ({ bath, when: [atLeast(from), below(until)] });
 
+/** Without those that look like a slip and that nobody has confirmed. */
+const judgedThen = (row: UseRow): Where<"readings"> => ({ ...readThen(row), verdict: otherThan(words.check) });
+
 /** The claim's loads in the bath. */
 const itsLoads = ({ bath }: UseRow, { named }: Log): Where<"loads"> => ({ bath, claim: named.statementClaim });
 
@@ -230,8 +233,8 @@ export const statementUse: TableDefinition = {
       (row, { readings }) =>
         blankIf(
           [isBlank(row.sourceRow)],
-          when(equal(countWhere(readings, { ...readThen(row), phAtBaseline: above(0) }), 0), "").otherwise(
-            smallestWhere(readings, "phAtBaseline", readThen(row)),
+          when(equal(countWhere(readings, { ...judgedThen(row), phAtBaseline: above(0) }), 0), "").otherwise(
+            smallestWhere(readings, "phAtBaseline", judgedThen(row)),
           ),
         ),
     ),
@@ -246,6 +249,7 @@ export const statementUse: TableDefinition = {
           times(words.topUp),
           times(words.reRead),
           times(words.above),
+          times(words.check),
         );
         return blankIf([isBlank(row.sourceRow)], apply("MID", said, ", ".length + 1, 99));
       },

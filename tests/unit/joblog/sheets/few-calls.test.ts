@@ -14,6 +14,7 @@ const routine: readonly EntryKind[] = [
   "item",
   "bench test",
   "cost line",
+  "count in",
   "stock move",
   "release",
   "reading corrected",

@@ -149,6 +149,8 @@ describe("a meter check", () => {
     { what: "exactly at the limit", change: { asFound2: 10.06 }, says: "within limits" },
     { what: "over it", change: { asFound2: 10.07 }, says: "as found out of limits" },
     { what: "of a tired electrode", change: { mv2: -165 }, says: "slope out of limits" },
+    { what: "of voltages that were swapped", change: { mv1: -175, mv2: -2 }, says: "slope out of limits" },
+    { what: "of a dead electrode", change: { mv2: -30 }, says: "slope out of limits" },
     { what: "in one buffer only", change: { asFound1: undefined }, says: "incomplete" },
   ])("$what is $says", async ({ change, says }) => {
     const log = await worked([{ ...monday, ...change }], []);

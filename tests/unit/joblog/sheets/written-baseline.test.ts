@@ -139,6 +139,8 @@ describe("figures that are put together in two cells, so that an entry elsewhere
       of("alkalinityUsed"),
       log.field("houseShare") as CellInput,
       log.field("meterLimit") as CellInput,
+      null,
+      null,
       "US",
     );
     const shown = (["topUpLow", "topUpBest", "topUpHigh", "firstAddition"] as const).map((column) =>
@@ -166,6 +168,8 @@ describe("figures that are put together in two cells, so that an entry elsewhere
       log.cell("baths", bath, "openingDose") as CellInput,
       log.field("houseShare") as CellInput,
       log.field("meterLimit") as CellInput,
+      null,
+      null,
       "US",
     );
     expect(log.cell("additions", "A007", "nextAddition")).toBeCloseTo(Number(next), 9);

@@ -139,9 +139,20 @@ describe("readings of a shop's sheet", () => {
     expect(
       adopt(readings, rows, checks).asked.map(({ kind, rows: about }) => [kind, about.map((one) => one.number)]),
     ).toEqual([
-      ["jump", [2, 3]],
+      ["jump", [2]],
       ["gap", [3]],
     ]);
+  });
+
+  test("that were asked about and taken say on the sheet that they were read so, and no other does", () => {
+    const rows = [
+      [march2, 0.93, "T1", 1.11, 77],
+      [march2, 0.95, "T1", 11.1, 53],
+      [march2, 0.96, "T1", 11.1, "53 F"],
+      [march2, 0.97, "T1", 11.1, 77],
+    ];
+    const { taken } = adopt(readings, rows, checks, { jump: "take", temperature: "take" });
+    expect(taken.map(({ cells }) => cells["confirmed"])).toEqual(["yes", "yes", "yes", undefined]);
   });
 
   test("that are alike are asked about: one event written twice, or two", () => {

@@ -184,7 +184,7 @@ describe("an impossible entry is refused at its field", () => {
 });
 
 const unlikely: readonly (readonly [string, EntryForm, Draft, RegExp])[] = [
-  ["pH that jumped by 1", readingEntry, { ph: "10.2" }, /from the reading before/],
+  ["pH that jumped by 1", readingEntry, { ph: "10.1" }, /from the reading before/],
   ["sample 30 °C off", readingEntry, { temperature: "135" }, /from the baseline's/],
   ["meter check overdue", readingEntry, { meter: "M1", when: "2027-03-20T08:00" }, /last checked 19 days ago/],
   [

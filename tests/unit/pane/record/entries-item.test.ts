@@ -34,7 +34,7 @@ describe("the item form", () => {
       row: { id: "I002", item: "dinner plates", quantity: 18, bath, outcome: "restored" },
     });
     expect(said(filled)).toContain(
-      "Counts as restored. Claim D-0427: 20 pieces listed, 2 pending; not counted in yet (Items sheet).",
+      "Counts as restored. Claim D-0427: 20 pieces listed, 2 pending; not counted in yet (Record, Count in).",
     );
     expect(asked(filled)).toBe("");
   });
@@ -139,7 +139,7 @@ describe("the item form", () => {
       },
     ]);
     expect(said(filled)).toContain(
-      "Counts as hand cleaned. Claim D-0427: 2 pieces listed, none pending; not counted in yet (Items sheet).",
+      "Counts as hand cleaned. Claim D-0427: 2 pieces listed, none pending; not counted in yet (Record, Count in).",
     );
     expect(filled.groups.flatMap((group) => group.fields.map(({ key }) => key))).not.toContain("quantity");
   });

@@ -14,6 +14,7 @@ const unasked: Readonly<Record<string, string>> = {
   "baths.shareBasis": "the Claims view sets it",
   "additions.unitCost": "the forms write down the average cost",
   "stockMoves.averageAfter": "the form writes down what the line makes of the average",
+  "readings.confirmed": "the reading form writes it once a doubt was answered",
   "additions.kind": "the top-up and the make-up each know what goes in",
   "benchTests.surface": "the form has a result field for each surface",
 };

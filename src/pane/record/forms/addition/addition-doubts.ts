@@ -5,8 +5,8 @@ import { labelDoubts } from "../../../../advice/label-limit.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { roomDoubts } from "../../../../advice/tank-room.ts";
 import { ph } from "../../../../advice/wording/figures.ts";
+import { farInPh } from "../../../../core/bath/reading-slip.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
-import { farInPh } from "../reading/reading-doubts.ts";
 import { amountDoubts } from "./addition-findings.ts";
 import { type AdditionKey, raisedLog } from "./strength-raise.ts";
 

@@ -6,7 +6,7 @@ import { furtherAddition } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { missingOpening, proposedRaise } from "../../../../advice/planned-dose.ts";
 import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
-import { recovery } from "../../../../joblog/model/words.ts";
+import { readingVerdict, recovery } from "../../../../joblog/model/words.ts";
 import type { Draft } from "../../entry-form.ts";
 import { unreadTopUp } from "../reading/reading-entry.ts";
 import { raiseKey } from "./strength-raise.ts";
@@ -56,7 +56,7 @@ function proposedAmount(
 function proposedBefore(facts: RowFacts<"baths"> | undefined, bath: string, context: LogContext): string {
   const row = lastReadingOf(context.log, bath);
   const last = row === undefined ? undefined : rowFacts(row);
-  if (facts === undefined || last === undefined) return "";
+  if (facts === undefined || last === undefined || last.text("verdict") === readingVerdict.check) return "";
   const before = phForRecovery(last);
   return before === undefined ? "" : phFigure(before);
 }

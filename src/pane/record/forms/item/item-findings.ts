@@ -40,7 +40,8 @@ function balance(
     .map(rowFacts)
     .find((row) => isSameText(row.text("claim"), claim))
     ?.number("received");
-  const counted = received === undefined ? "not counted in yet (Items sheet)" : `${figure(received, 0)} counted in`;
+  const counted =
+    received === undefined ? "not counted in yet (Record, Count in)" : `${figure(received, 0)} counted in`;
   return `Claim ${claim}: ${figure(pieces, 0)} ${pieces === 1 ? "piece" : "pieces"} listed, ${pending === 0 ? "none" : figure(pending, 0)} pending; ${counted}.`;
 }
 

@@ -6,15 +6,16 @@ import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { degrees, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { isFarFrom, type Sample } from "../../../../core/bath/reading-slip.ts";
+import { toSi } from "../../../../core/units/convert.ts";
+import { unitBySymbol } from "../../../../core/units/find-unit.ts";
 import { parseNumber } from "../../../../core/units/parse-number.ts";
+import { kelvin, ph } from "../../../../core/units/quantity.ts";
 import { unclearNumber } from "../../../../core/units/unclear-number.ts";
 import type { UnitSystem } from "../../../../core/units/unit-system.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import type { Draft } from "../../entry-form.ts";
-
-/** No bath falls or rises by so much from one reading to the next (common practice, no source). */
-export const farInPh = 1;
 
 /** 30 °C: more than a sample hot from the tank differs from one cooled to the room. */
 const farInTemperature: Readonly<Record<UnitSystem, number>> = { US: 54, metric: 30, imperial: 30 };
@@ -55,17 +56,28 @@ function verdictDoubts(
   return system === "US" && named.known && !unnamed.known ? [unnamed.why] : [];
 }
 
-/** The reading that this one follows; one entered late follows an earlier one than the last. */
-function readingBefore(
-  filled: FilledFields<ColumnId<"readings">>,
-  { log }: LogContext,
-): RowFacts<"readings"> | undefined {
+const halfMinute = 0.5 / (24 * 60);
+
+/** The readings that this one follows, all of one minute; one entered late follows earlier ones than the last. */
+function readingsBefore(filled: FilledFields<ColumnId<"readings">>, { log }: LogContext) {
   const [bath, when] = [filled.text("bath"), filled.number("when")];
-  if (bath === undefined || when === undefined) return undefined;
-  const readings = rowsOfBath(log, "readings", bath)
+  if (bath === undefined || when === undefined) return [];
+  const earlier = rowsOfBath(log, "readings", bath)
     .map(rowFacts)
-    .filter((row) => row.text("purpose") !== "rinse" && row.number("ph") !== undefined);
-  return readings.filter((row) => (row.number("when") ?? 0) <= when).at(-1);
+    .filter((row) => row.text("purpose") !== "rinse" && (row.number("ph") ?? 0) > 0)
+    .filter((row) => (row.number("when") ?? when) < when - halfMinute);
+  const last = earlier.at(-1)?.number("when");
+  return last === undefined ? [] : earlier.filter((row) => Math.abs((row.number("when") ?? 0) - last) <= halfMinute);
+}
+
+const highest = (rows: readonly RowFacts<"readings">[], column: "ph" | "temperature"): number | undefined => {
+  const values = rows.map((row) => row.number(column)).filter((value) => value !== undefined);
+  return values.length === 0 ? undefined : Math.max(...values);
+};
+
+function sampleOf(read: number, degreesRead: number | undefined, system: UnitSystem): Sample {
+  const unit = unitBySymbol(temperatureUnit[system], "temperature");
+  return { ph: ph(read), temperature: degreesRead === undefined ? undefined : kelvin(toSi(degreesRead, unit)) };
 }
 
 /** A temperature that was more likely meant in the other scale: what the pH says of it counts before the usual range. */
@@ -81,15 +93,26 @@ export function temperatureDoubts(
   return byVerdict.length > 0 ? byVerdict : scaleDoubts(temperature, typed, context.system);
 }
 
-/** A pH far from that of the reading before. */
-export function jumpDoubts(filled: FilledFields<ColumnId<"readings">>, context: LogContext): readonly string[] {
-  const last = readingBefore(filled, context);
-  const [before, at] = [last?.number("ph"), last?.number("when")];
-  const ph = filled.number("ph");
-  const jump = ph !== undefined && before !== undefined ? Math.round(Math.abs(ph - before) * 100) / 100 : 0;
-  return jump >= farInPh
+/** A pH far from that of the reading before and from the baseline, as the log's own check has it. */
+export function jumpDoubts(
+  bath: RowFacts<"baths"> | undefined,
+  filled: FilledFields<ColumnId<"readings">>,
+  context: LogContext,
+): readonly string[] {
+  const { system } = context;
+  const last = readingsBefore(filled, context);
+  const [read, before, at] = [filled.number("ph"), highest(last, "ph"), last.at(-1)?.number("when")];
+  if (read === undefined || before === undefined) return [];
+  const sample = sampleOf(read, filled.number("temperature"), system);
+  const [baseline, atTemperature] = [bath?.number("baseline"), bath?.number("baselineTemperature")];
+  const far =
+    isFarFrom(sample, sampleOf(before, highest(last, "temperature"), system)) &&
+    (baseline === undefined ||
+      atTemperature === undefined ||
+      isFarFrom(sample, sampleOf(baseline, atTemperature, system)));
+  return far
     ? [
-        `pH ${phFigure(ph ?? 0)} is ${phFigure(jump)} from the reading before, ${phFigure(before ?? 0)} on ${shortMoment(at ?? 0)}. Was it typed right?`,
+        `pH ${phFigure(read)} is ${phFigure(Math.abs(read - before))} from the reading before, ${phFigure(before)} on ${shortMoment(at ?? 0)}. Was it typed right?`,
       ]
     : [];
 }
@@ -101,7 +124,7 @@ export function slipDoubts(
   typed: Draft,
   context: LogContext,
 ): readonly string[] {
-  return [...temperatureDoubts(bath, filled, typed["temperature"], context), ...jumpDoubts(filled, context)];
+  return [...temperatureDoubts(bath, filled, typed["temperature"], context), ...jumpDoubts(bath, filled, context)];
 }
 
 /** A sample far in temperature from the baseline's. */

@@ -115,7 +115,10 @@ function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext
   const bath = filled.text("bath");
   const facts = bathFacts(log, bath);
   const purpose = filled.text("purpose");
-  const added = newRow("readings", filled, context);
+  const asTyped = newRow("readings", filled, context);
+  // What is asked about here, or was typed with its unit, the sheet need not ask about again.
+  const isSlip = draftedRow(log, "readings", asTyped.row).text("check") !== undefined;
+  const added = isSlip ? newRow("readings", filled, context, { confirmed: "yes" }) : asTyped;
   const reading = draftedRow(log, "readings", added.row);
   const topUp = bath === undefined || purpose !== "after top-up" ? undefined : unreadTopUp(log, bath);
   const phAfter = facts === undefined ? undefined : phForRecovery(reading);
