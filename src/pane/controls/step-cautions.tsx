@@ -34,7 +34,7 @@ export function ShortCautions({ of, own }: Props): React.JSX.Element | null {
   if (!wereShown(of)) return <p className={page.caution}>{said.join(" ")}</p>;
   return (
     <details className={mergeClasses(page.caution, styles.folded)}>
-      <summary className={styles.summary}>Cautions of this step, shown earlier today</summary>
+      <summary className={styles.summary}>Cautions, shown earlier today</summary>
       <p className={styles.again}>{said.join(" ")}</p>
     </details>
   );

@@ -48,6 +48,7 @@ const useStyles = makeStyles({
     fontWeight: tokens.fontWeightSemibold,
     textWrap: "pretty",
   },
+  ways: { display: "grid", rowGap: tokens.spacingVerticalS },
   choices: {
     display: "grid",
     gridAutoFlow: "column",
@@ -134,14 +135,31 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
   const forecast = useForecast(log, bath, system);
   // The reading begins anew with each that was recorded here.
   const [recorded, setRecorded] = useState<LastEntry>();
+  const [asked, setAsked] = useState(false);
   if (bath === undefined) return <NoBath onRecord={onRecord} />;
   const { answer, unlike } = noting(() => nextStep(log, bath, system, serialOf(context.now) ?? 0));
   const waits = unlike.length > 0;
   const step: NextStep = waits ? { kind: "wait", ...waitingWords(unlike, rootOf), urgent: false, overdue: [] } : answer;
   const entry = formOfStep[step.kind];
-  const hasCard = takesReadings(context);
-  // The card below is that form already.
-  const offered = hasCard && entry === reading ? undefined : entry;
+  const canRead = takesReadings(context);
+  const reads = canRead && (asked || entry === reading || entry === undefined);
+  // The card is that form already.
+  const offered = reads && entry === reading ? undefined : entry;
+  const card = reads ? (
+    <LazyReadingCard
+      key={`${bath} ${recorded?.what ?? ""}`}
+      context={context}
+      isWanted={asked || (recorded === undefined && document.hasFocus())}
+      onWhole={() => {
+        onRecord(reading.id);
+      }}
+      onRecorded={(one) => {
+        setRecorded(one);
+        setAsked(false);
+        void onLastEntry(one);
+      }}
+    />
+  ) : null;
   return (
     <div className={page.page}>
       <div className={styles.choices}>
@@ -171,6 +189,7 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
           }}
         />
       )}
+      {card}
       <section className={mergeClasses(styles.step, step.urgent && styles.urgent)} aria-label="Next step">
         <div role="status">
           <p className={styles.sentence}>{step.sentence}</p>
@@ -182,35 +201,34 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
             ),
           )}
         </div>
-        {offered === undefined ? null : (
-          <Button
-            appearance="primary"
-            size="large"
-            icon={<ArrowRightRegular />}
-            iconPosition="after"
-            className={page.big}
-            onClick={() => {
-              onRecord(offered.id);
-            }}
-          >
-            {offered.title}
-          </Button>
-        )}
+        <div className={styles.ways}>
+          {offered === undefined ? null : (
+            <Button
+              appearance="primary"
+              size="large"
+              icon={<ArrowRightRegular />}
+              iconPosition="after"
+              className={page.big}
+              onClick={() => {
+                onRecord(offered.id);
+              }}
+            >
+              {offered.title}
+            </Button>
+          )}
+          {canRead && !reads ? (
+            <Button
+              size="large"
+              className={page.big}
+              onClick={() => {
+                setAsked(true);
+              }}
+            >
+              {reading.title}
+            </Button>
+          ) : null}
+        </div>
       </section>
-      {hasCard ? (
-        <LazyReadingCard
-          key={`${bath} ${recorded?.what ?? ""}`}
-          context={context}
-          isWanted={recorded === undefined && !step.urgent && document.hasFocus()}
-          onWhole={() => {
-            onRecord(reading.id);
-          }}
-          onRecorded={(one) => {
-            setRecorded(one);
-            void onLastEntry(one);
-          }}
-        />
-      ) : null}
       {step.overdue.length === 0 ? null : (
         <ul className={styles.late} aria-label="Overdue">
           {step.overdue.map((late) => (

@@ -64,6 +64,12 @@ const useStyles = makeStyles({
     fontWeight: tokens.fontWeightSemibold,
     textWrap: "pretty",
   },
+  rest: {
+    margin: 0,
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
   stands: { justifyContent: "space-between", textAlign: "left", fontWeight: tokens.fontWeightRegular },
 });
 
@@ -155,11 +161,7 @@ function Verdict({ entry }: { readonly entry: OpenEntry }): React.JSX.Element {
           <Mark aria-hidden className={mergeClasses(styles.mark, tones[first.tone])} />
           <div className={styles.said}>
             <p className={first.tone === "plain" ? page.quiet : styles.first}>{first.text}</p>
-            {rest.map(({ text }) => (
-              <p key={text} className={page.quiet}>
-                {text}
-              </p>
-            ))}
+            {rest.length === 0 ? null : <p className={styles.rest}>{rest.map(({ text }) => text).join(" ")}</p>}
           </div>
         </>
       ) : null}

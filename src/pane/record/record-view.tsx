@@ -1,18 +1,19 @@
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { ArrowRightRegular } from "@fluentui/react-icons/svg/arrow-right";
 import { CheckmarkCircleRegular } from "@fluentui/react-icons/svg/checkmark-circle";
-import { useState } from "react";
+import { useContext, useState } from "react";
 
 import { bathIds } from "../../advice/bath-values.ts";
 import { presentOf } from "../../advice/log-clock.ts";
 import { nextStep } from "../../advice/next-step/next-step.ts";
-import { fieldTextNow, serialOf } from "../../advice/wording/moments.ts";
+import { fieldTextNow, serialOf, shortMoment } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { adoptSheet } from "../adopt/adopt-sheet.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { useWorkedOut } from "../controls/use-worked-out.ts";
+import { DraftsContext } from "./drafts.ts";
 import type { Draft, EntryForm } from "./entry-form.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
 import { type EntryId, formOf, forms } from "./forms.ts";
@@ -21,11 +22,32 @@ import type { LastEntry } from "./take-back.ts";
 import { TakeBackButton } from "./take-back-button.tsx";
 
 const useStyles = makeStyles({
-  list: { listStyleType: "none", margin: 0, padding: 0, display: "grid", rowGap: tokens.spacingVerticalS },
+  list: {
+    listStyleType: "none",
+    margin: 0,
+    padding: 0,
+    display: "grid",
+    gridTemplateColumns: "repeat(2, minmax(0, 1fr))",
+    gap: tokens.spacingVerticalS,
+  },
+  group: {
+    margin: `0 0 ${tokens.spacingVerticalS}`,
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    fontWeight: tokens.fontWeightSemibold,
+  },
+  daily: { minHeight: "72px" },
+  // Read out, and shown by the form itself.
+  unseen: { position: "absolute", width: "1px", height: "1px", overflow: "hidden", clipPath: "inset(50%)" },
   entry: {
     width: "100%",
+    height: "100%",
     maxWidth: "none",
-    minHeight: "64px",
+    minWidth: 0,
+    minHeight: "52px",
+    position: "relative",
+    padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalS}`,
     justifyContent: "flex-start",
     textAlign: "left",
     columnGap: tokens.spacingHorizontalS,
@@ -80,8 +102,61 @@ interface Props {
   readonly onAdopt: () => void;
 }
 
+/** What happens all day long, in large. */
+const daily: readonly EntryId[] = ["reading", "addition", "load", "level make-up"];
+
+/** What happens with the shop's goods and meters rather than with the bath in hand. */
+const aside: readonly EntryId[] = ["count in", "item", "meter check", "correction"];
+
 /** What other views open is not listed here. */
-const listed: readonly EntryForm<EntryId>[] = forms.filter((form) => form.from === undefined);
+const listed = forms.filter((form: EntryForm) => form.from === undefined).map(({ id }) => id);
+
+const groups: readonly { readonly name: string; readonly ids: readonly EntryId[] }[] = [
+  { name: "All day", ids: daily },
+  { name: "This bath", ids: listed.filter((id) => !daily.includes(id) && !aside.includes(id)) },
+  { name: "Goods, meters, corrections", ids: aside },
+];
+
+/** Opens a form; says what it is for, that it is half filled in, or what has to come first. */
+function EntryButton({
+  form,
+  hasBath,
+  isDaily,
+  onOpen,
+}: {
+  readonly form: EntryForm<EntryId>;
+  readonly hasBath: boolean;
+  readonly isDaily: boolean;
+} & Pick<Props, "onOpen">): React.JSX.Element {
+  const styles = useStyles();
+  const drafts = useContext(DraftsContext);
+  const Icon = form.icon;
+  const isMissing = form.needs === "bath" && !hasBath;
+  const draft = drafts.of(form.id);
+  const begun = draft === undefined ? undefined : `Unfinished, begun ${shortMoment(serialOf(draft.now) ?? 0)}.`;
+  const about = isMissing ? "Record a charge first." : (begun ?? form.purpose);
+  const id = `about-${form.id.replace(" ", "-")}`;
+  return (
+    <Button
+      size="large"
+      icon={<Icon />}
+      className={mergeClasses(styles.entry, isDaily && styles.daily)}
+      disabled={isMissing}
+      aria-label={form.title}
+      aria-describedby={id}
+      onClick={() => {
+        onOpen(form.id);
+      }}
+    >
+      <span>
+        <span className={styles.name}>{form.title}</span>
+        <span id={id} className={mergeClasses(styles.purpose, !isMissing && begun === undefined && styles.unseen)}>
+          {about}
+        </span>
+      </span>
+    </Button>
+  );
+}
 
 type TakeBack = (entry: LastEntry) => Promise<void>;
 
@@ -101,7 +176,6 @@ function EntryList({
   const heading = useFocusOnShow<HTMLHeadingElement>(returned);
   const hasBath = bathIds(log).length > 0;
   const AdoptIcon = adoptSheet.icon;
-  const missing = (form: EntryForm): boolean => form.needs === "bath" && !hasBath;
   return (
     <section className={page.page} aria-label="Record">
       <h2 ref={heading} tabIndex={-1} className={page.title}>
@@ -113,33 +187,18 @@ function EntryList({
           <TakeBackButton entry={lastEntry} onTakenBack={onTakenBack} />
         </section>
       )}
-      <ul className={styles.list}>
-        {listed.map((form) => {
-          const Icon = form.icon;
-          return (
-            <li key={form.id}>
-              <Button
-                size="large"
-                icon={<Icon />}
-                className={styles.entry}
-                disabled={missing(form)}
-                aria-label={form.title}
-                aria-describedby={`about-${form.id.replace(" ", "-")}`}
-                onClick={() => {
-                  onOpen(form.id);
-                }}
-              >
-                <span>
-                  <span className={styles.name}>{form.title}</span>
-                  <span id={`about-${form.id.replace(" ", "-")}`} className={styles.purpose}>
-                    {missing(form) ? "Record a charge first." : form.purpose}
-                  </span>
-                </span>
-              </Button>
-            </li>
-          );
-        })}
-      </ul>
+      {groups.map(({ name, ids }) => (
+        <section key={name} aria-label={name}>
+          <h3 className={styles.group}>{name}</h3>
+          <ul className={styles.list}>
+            {ids.map((id) => (
+              <li key={id}>
+                <EntryButton form={formOf(id)} hasBath={hasBath} isDaily={ids === daily} onOpen={onOpen} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
       <Button size="large" appearance="subtle" icon={<AdoptIcon />} className={page.big} onClick={onAdopt}>
         {adoptSheet.name}
       </Button>
