@@ -114,6 +114,8 @@ describe("the pane, at 320 px", () => {
     await keyboard.press("Enter");
     await bench.pane.getByRole("button", { name: "Reading", exact: true }).focus();
     await keyboard.press("Enter");
+    await bench.pane.getByRole("button", { name: "Clear" }).focus();
+    await keyboard.press("Enter");
     await bench.pane.getByRole("textbox", { name: "pH as read" }).focus();
     await keyboard.type("11.20");
     await keyboard.press("Tab");

@@ -209,14 +209,6 @@ export function ReadingCard({ context, isWanted, onWhole, onRecorded }: Props): 
           </Button>
         ) : null}
       </div>
-      <ShortCautions of={readingEntry.id} />
-      <div className={styles.fields}>
-        {fields
-          .filter(({ key }) => key === "ph" || key === "temperature")
-          .map((field) => (
-            <FigureField key={field.key} field={field} entry={entry} isWanted={isWanted && field.key === "ph"} />
-          ))}
-      </div>
       <Button
         size="large"
         className={mergeClasses(page.big, styles.stands)}
@@ -227,6 +219,14 @@ export function ReadingCard({ context, isWanted, onWhole, onRecorded }: Props): 
       >
         {standsFor(entry)}
       </Button>
+      <ShortCautions of={readingEntry.id} />
+      <div className={styles.fields}>
+        {fields
+          .filter(({ key }) => key === "ph" || key === "temperature")
+          .map((field) => (
+            <FigureField key={field.key} field={field} entry={entry} isWanted={isWanted && field.key === "ph"} />
+          ))}
+      </div>
       <RecordBar entry={entry} submit={readingEntry.submit} verdict={<Verdict entry={entry} />} />
     </form>
   );

@@ -5,6 +5,7 @@ import type { Finding } from "../../advice/finding.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import { editLog } from "../../excel/log-workbook.ts";
 import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
+import { showWritten } from "../../excel/show-sheet.ts";
 import { focusField } from "../controls/entry-field.tsx";
 import { findingsOr, useWorkedOut } from "../controls/use-worked-out.ts";
 import { CautionsContext } from "../frame/cautions-today.ts";
@@ -132,6 +133,7 @@ export function useEntry({ form, context: given, reopened, onRecorded }: Setting
       const receipt = await editLog(filled.meaning);
       drafts.letGo(form.id);
       cautions.note(form.id);
+      void showWritten(receipt);
       onRecorded({
         form: form.id,
         what: filled.meaning.recorded,
