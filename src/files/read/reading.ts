@@ -1,0 +1,30 @@
+import type { StateValue, WorkbookState } from "../../state/workbook-state.ts";
+
+/** Something that the file holds and the workbench leaves out or holds otherwise; `sheet` where it is on one. */
+export interface Loss {
+  readonly what: string;
+  readonly sheet?: string;
+}
+
+/** Values of formula cells as the file gives them, by place; for cells whose formula the grid works out as well. */
+export type FileValues = ReadonlyMap<string, StateValue>;
+
+export interface ReadWorkbook {
+  readonly state: WorkbookState;
+  readonly losses: readonly Loss[];
+  /** What was changed to make it fit, in sentences. */
+  readonly changes: readonly string[];
+}
+
+/** Collects what is left out, each once. */
+export class Losses {
+  private readonly found = new Map<string, Loss>();
+
+  add(what: string, sheet?: string): void {
+    this.found.set(`${sheet ?? ""}\n${what}`, sheet === undefined ? { what } : { what, sheet });
+  }
+
+  list(): readonly Loss[] {
+    return [...this.found.values()];
+  }
+}
