@@ -168,7 +168,8 @@ class Filling {
 function headersOf({ area: text }: TableState, sheet: SheetState): readonly string[] {
   const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)/.exec(text) ?? [];
   const row = Number(digits) - 1;
-  return letters === "" ? [] : sheet.typed.filter(([atRow]) => atRow === row).map(([, , , value]) => String(value));
+  if (letters === "") return [];
+  return sheet.typed.flatMap(([atRow, , , value]) => (atRow === row && typeof value === "string" ? value : []));
 }
 
 /** What was read, and where it is a job log of this version, with what other programs drop from one. */
