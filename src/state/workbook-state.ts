@@ -125,7 +125,7 @@ export interface ConditionalFormatState {
 }
 
 export interface SeriesState {
-  /** Such as `Readings!E11:E40`. */
+  /** Such as `Readings!E11:E40`; on the chart's own sheet without the sheet's name. */
   readonly values: string;
   readonly label?: string;
   readonly color?: string;
@@ -167,9 +167,10 @@ export interface FigureState {
   readonly offset: { readonly x: number; readonly y: number };
   readonly width: number;
   readonly height: number;
-  /** What stands there: a chart of those kinds, or what else the grid draws, in its own words. */
+  /** A chart as far as Excel could draw it. */
   readonly chart?: ChartState;
-  readonly other?: unknown;
+  /** In the grid's own words: what is no such chart, or more than one. It then stands for all of it. */
+  readonly other?: { readonly tag: string; readonly name?: string; readonly data: unknown };
 }
 
 export interface LineSize {

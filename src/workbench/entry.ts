@@ -1,4 +1,5 @@
 /** The workbench's page: grid, host and the add-in's pane in one window. */
+import { readState } from "../state/read-state.ts";
 import { createHost, type Host } from "./host/create-host.ts";
 import type { OSpreadsheet } from "./host/library.ts";
 import { type BenchTools, benchTools } from "./page/bench-tools.ts";
@@ -7,7 +8,7 @@ import type { HostWindow } from "./page/host-window.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
-import { latenessOf, paneOf, readFunctions, readSavedWorkbook, startOf } from "./page/read-outside.ts";
+import { latenessOf, paneOf, readFunctions, startOf } from "./page/read-outside.ts";
 import { guardStartLinks, markOpen } from "./page/start-links.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
@@ -23,7 +24,7 @@ async function openWorkbook(host: Host): Promise<void> {
   const metadata = await fileOf("functions.json");
   host.loadFunctions(metadata === undefined ? { functions: [] } : readFunctions(metadata));
   const saved = startOf(location.search) === "demo" ? await fileOf("demo-week.json") : undefined;
-  if (saved !== undefined) host.restore(readSavedWorkbook(saved));
+  if (saved !== undefined) host.restore(readState(saved));
   host.answerLate(latenessOf(location.search));
   markOpen(saved === undefined ? "empty" : "demo");
   let changed = false;

@@ -2,8 +2,8 @@ import { type Browser, chromium, type FrameLocator, type Page } from "playwright
 
 import { serve } from "../../scripts/serve.ts";
 import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
+import type { WorkbookState } from "../../src/state/workbook-state.ts";
 import type { Host } from "../../src/workbench/host/create-host.ts";
-import type { SavedWorkbook } from "../../src/workbench/host/save.ts";
 import type { CellValue } from "../../src/workbench/host/workbook/cells.ts";
 import { randomSeed } from "../setup/random-runs.ts";
 
@@ -118,7 +118,7 @@ interface SessionSettings {
   /** What the clock of the page and its frames stands at, such as `2027-03-06T12:00`; timers run on. */
   readonly clock?: string;
   /** A workbook that is open in place of the demo week. */
-  readonly saved?: SavedWorkbook;
+  readonly saved?: WorkbookState;
   /** Whether the add-in's functions answer at once, or as in Excel later than the write and in any order. */
   readonly answers?: "late" | "at once";
 }

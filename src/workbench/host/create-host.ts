@@ -2,6 +2,7 @@
  * A stand-in for Excel: the grid library's model behind the part of Office.js that the add-in uses.
  * It needs no page, so tests and builders run the add-in's own code against it in Node.
  */
+import type { WorkbookState } from "../../state/workbook-state.ts";
 import type { Area } from "./address.ts";
 import { runner } from "./excel/requests/run.ts";
 import { Session } from "./excel/requests/session.ts";
@@ -14,10 +15,12 @@ import type { FunctionsMetadata } from "./functions/metadata.ts";
 import { functionBookKey, registerFunctions } from "./functions/register.ts";
 import { ensureGroupBy, type Model, type OSpreadsheet, prepareLibrary } from "./library.ts";
 import { makeOffice, type OfficeState, usualOffice } from "./office.ts";
-import { restoreWorkbook, type SavedWorkbook, saveWorkbook } from "./save.ts";
+import { workbookState } from "./state/make-state.ts";
+import { restoreWorkbook } from "./state/restore-state.ts";
 import type { Lateness } from "./workbook/answers.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
+import type { FormatSpelling } from "./workbook/format-spelling.ts";
 import { spareNeedlessCellWork } from "./workbook/grid-cells.ts";
 import { listColorsWhenAsked } from "./workbook/grid-colors.ts";
 import { spareNeedlessTableWork } from "./workbook/grid-tables.ts";
@@ -41,8 +44,8 @@ export interface Host {
   readonly session: Session;
   /** Registers what functions.json describes; call it before formulas that use the functions are written. */
   loadFunctions(metadata: FunctionsMetadata): void;
-  save(): SavedWorkbook;
-  restore(saved: SavedWorkbook): void;
+  save(): WorkbookState;
+  restore(state: WorkbookState): void;
   /** Lets custom functions answer later than the write, in this workbook and those that are restored; undefined for at once. */
   answerLate(lateness: Lateness | undefined): void;
   /** All values of a sheet from A1 to its last filled cell. */
@@ -79,7 +82,8 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
     evaluationDue = true;
     queueMicrotask(evaluate);
   });
-  const open = (data: object): Workbook => new Workbook(library, data, { [functionBookKey]: book });
+  const open = (data: object, formats?: FormatSpelling): Workbook =>
+    new Workbook(library, data, { [functionBookKey]: book }, formats);
   const session = new Session(open({}), evaluate);
   const customFunctions = {
     associate: (idOrMap: string | Record<string, CustomFunction>, code?: CustomFunction): void => {
@@ -107,9 +111,9 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
       book.describe(metadata);
       registerFunctions(library, namespace, metadata);
     },
-    save: () => saveWorkbook(session.workbook),
-    restore: (saved) => {
-      session.workbook = restoreWorkbook(saved, open);
+    save: () => workbookState(session.workbook),
+    restore: (state) => {
+      session.workbook = restoreWorkbook(state, library, open);
       session.workbook.answers.answerLate(late);
     },
     answerLate: (lateness) => {

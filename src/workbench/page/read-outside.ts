@@ -2,7 +2,6 @@
 import * as z from "zod/mini";
 
 import type { FunctionsMetadata } from "../host/functions/metadata.ts";
-import type { SavedWorkbook } from "../host/save.ts";
 import type { Lateness } from "../host/workbook/answers.ts";
 
 /** The start that an address asks for; the demo week unless it says otherwise. */
@@ -25,38 +24,6 @@ export function latenessOf(search: string): Lateness | undefined {
   const seed = z.catch(z.coerce.number().check(z.int()), 1).parse(given.get("seed") ?? undefined);
   return { until: "any of them", seed, within: lateMs };
 }
-
-const pair = <Value extends z.ZodMiniType>(value: Value) => z.readonly(z.tuple([z.string(), value]));
-const record = z.record(z.string(), z.unknown());
-/** The grid checks its own data as it opens them. */
-const gridData = z.custom<SavedWorkbook["grid"]>((value) => record.safeParse(value).success);
-
-const calculatedColumn = z.discriminatedUnion("kind", [
-  z.object({ kind: z.literal("same text"), text: z.string() }),
-  z.object({ kind: z.literal("relative"), text: z.string(), row: z.number() }),
-]);
-
-const savedWorkbook: z.ZodMiniType<SavedWorkbook> = z.object({
-  version: z.literal(1, { error: ({ input }) => `has version ${String(input)}; this workbench reads version 1.` }),
-  grid: gridData,
-  activeSheet: z.string(),
-  tables: z.array(
-    z.object({
-      sheet: z.string(),
-      at: z.string(),
-      name: z.string(),
-      style: z.string(),
-      calculated: z.array(pair(calculatedColumn)),
-    }),
-  ),
-  formulas: z.record(z.string(), z.record(z.string(), z.string())),
-  formats: z.array(pair(z.string())),
-  nameComments: z.array(pair(z.string())),
-  chartNames: z.array(pair(z.string())),
-  chartMinimums: z.array(pair(z.number())),
-  validationWords: z.array(pair(record)),
-  notes: z.array(pair(z.array(pair(z.unknown())))),
-});
 
 const parameter = z.object({
   name: z.string(),
@@ -93,8 +60,7 @@ const functions: z.ZodMiniType<FunctionsMetadata> = z.object({
 });
 
 /** Places count from 1, as people do. */
-function damaged(file: string, { path, message }: z.core.$ZodIssue): RangeError {
-  if (path[0] === "version") return new RangeError(`${file} ${message}`);
+function damaged(file: string, { path }: z.core.$ZodIssue): RangeError {
   const place = path.map((part) => (typeof part === "number" ? String(part + 1) : String(part))).join(", ");
   return new RangeError(place === "" ? `${file} is damaged.` : `${file} is damaged at ${place}.`);
 }
@@ -105,9 +71,6 @@ function read<Content>(schema: z.ZodMiniType<Content>, file: string, given: unkn
   const [first] = reading.error.issues;
   throw first === undefined ? new RangeError(`${file} is damaged.`) : damaged(file, first);
 }
-
-/** Throws a RangeError that says where a saved workbook is not what `saveWorkbook` gives. */
-export const readSavedWorkbook = (given: unknown): SavedWorkbook => read(savedWorkbook, "The saved workbook", given);
 
 /** Throws a RangeError that says where the description of the functions is none. */
 export const readFunctions = (given: unknown): FunctionsMetadata => read(functions, "functions.json", given);

@@ -5,7 +5,7 @@ import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
-import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
+import type { WorkbookState } from "../../../src/state/workbook-state.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openWorkbook } from "./open-workbook.ts";
 import { changesBetween, type TypedCells, typedCells } from "./typed-cells.ts";
@@ -23,7 +23,7 @@ interface Start {
 const emptyLog: LogContent = { fields: {}, rows: {} };
 
 const starts = new Map<string, Start>();
-const saved = new Map<Start, Promise<SavedWorkbook>>();
+const saved = new Map<Start, Promise<WorkbookState>>();
 
 function typedFor(content: LogContent, system: UnitSystem): TypedCells {
   return typedCells(layOut(jobLog, { system }, content));
@@ -51,7 +51,7 @@ function nearest(candidates: readonly Start[], system: UnitSystem, wanted: Typed
   );
 }
 
-async function save(start: Start): Promise<SavedWorkbook> {
+async function save(start: Start): Promise<WorkbookState> {
   const { content, system, typed } = start;
   const host =
     start === startFrom(emptyLog, system)
@@ -60,7 +60,7 @@ async function save(start: Start): Promise<SavedWorkbook> {
   return host.save();
 }
 
-function savedOnce(start: Start): Promise<SavedWorkbook> {
+function savedOnce(start: Start): Promise<WorkbookState> {
   const found = saved.get(start) ?? save(start);
   saved.set(start, found);
   return found;

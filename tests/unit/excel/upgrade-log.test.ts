@@ -7,7 +7,7 @@ import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { headerOf } from "../../../src/joblog/model/headers.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
-import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
+import type { WorkbookState } from "../../../src/state/workbook-state.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { formulasByCell } from "../joblog/formula/formula-reader.ts";
 import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./earlier-log.ts";
@@ -39,7 +39,7 @@ const plan = layOut(
 );
 
 let host: Host;
-let saved: SavedWorkbook | undefined;
+let saved: WorkbookState | undefined;
 
 /** Built once, and opened by every test as a shop opens the file of an earlier version. */
 async function openEarlier(): Promise<void> {

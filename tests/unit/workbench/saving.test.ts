@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 
-import type { SavedWorkbook } from "../../../src/workbench/host/save.ts";
-import { readSavedWorkbook } from "../../../src/workbench/page/read-outside.ts";
+import { readState } from "../../../src/state/read-state.ts";
+import type { WorkbookState } from "../../../src/state/workbook-state.ts";
 import { enter, read, salesHost, testHost } from "./test-host.ts";
 
-const throughJson = (saved: SavedWorkbook): SavedWorkbook => readSavedWorkbook(JSON.parse(JSON.stringify(saved)));
+const throughJson = (saved: WorkbookState): WorkbookState => readState(JSON.parse(JSON.stringify(saved)));
 
 describe("a saved workbook", () => {
   it("opens with the same values, formulas, tables and names", async () => {
@@ -68,16 +68,21 @@ describe("a saved workbook", () => {
   });
 
   it("of another version or shape is refused, with what is wrong", async () => {
-    const saved = (await salesHost()).save();
-    expect(() => readSavedWorkbook({ ...saved, version: 2 })).toThrow(
-      "The saved workbook has version 2; this workbench reads version 1.",
+    const { book, sheets } = (await salesHost()).save();
+    const [sheet] = sheets;
+    if (sheet === undefined) throw new Error("The workbook has no sheet.");
+    expect(() => readState({ book: { ...book, version: 1 }, sheets })).toThrow(
+      "The saved workbook has version 1; this workbench reads version 2.",
     );
-    expect(() => readSavedWorkbook("<!doctype html>")).toThrow("The saved workbook is damaged.");
-    expect(() => readSavedWorkbook({ ...saved, formats: [["0.0"]] })).toThrow(
-      "The saved workbook is damaged at formats, 1.",
-    );
-    expect(() =>
-      readSavedWorkbook({ ...saved, tables: saved.tables.map((table) => ({ ...table, name: undefined })) }),
-    ).toThrow("damaged at tables, 1, name.");
+    expect(() => readState("<!doctype html>")).toThrow("The saved workbook is damaged.");
+    expect(() => readState({ book, sheets: [] })).toThrow("its sheets are not those that it lists");
+    const refused = (change: object): (() => unknown) => {
+      return () => readState({ book, sheets: [{ ...sheet, ...change }] });
+    };
+    expect(refused({ merges: [1] })).toThrow("The saved workbook is damaged at sheet Sheet1, merges, 1.");
+    expect(refused({ tables: [{ ...sheet.tables[0], name: undefined }] })).toThrow("sheet Sheet1, tables, 1, name.");
+    expect(refused({ looks: [] })).toThrow("sheet Sheet1, row 1, column 1.");
+    expect(refused({ formulas: [] })).toThrow("sheet Sheet1, row 2, column 4.");
+    expect(refused({ rows: 2 })).toThrow("sheet Sheet1, row 3, column 1.");
   });
 });

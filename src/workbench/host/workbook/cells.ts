@@ -60,10 +60,15 @@ export class Cells {
     return this.answers.stopgap(positionOf(cell)) ?? this.worked(cell);
   }
 
+  /** Excel's word for an error of the grid. */
+  excelError(word: string): string {
+    return excelSpelling[word] ?? word;
+  }
+
   /** The same once all functions have answered. */
   worked(cell: Cell): CellValue {
     const evaluated = this.grid.model.getters.getEvaluatedCell(positionOf(cell));
-    if (isErrorCell(evaluated)) return excelSpelling[evaluated.value] ?? evaluated.value;
+    if (isErrorCell(evaluated)) return this.excelError(evaluated.value);
     return evaluated.value ?? "";
   }
 

@@ -42,6 +42,18 @@ const movesTables = new Set([
   "DELETE_CONTENT",
 ]);
 
+/** Commands after which a formula may read otherwise though nobody wrote it. */
+const rewordsFormulas = new Set([
+  "RENAME_SHEET",
+  "CREATE_SHEET",
+  "DELETE_SHEET",
+  "CREATE_NAMED_RANGE",
+  "UPDATE_NAMED_RANGE",
+  "DELETE_NAMED_RANGE",
+  "UNDO",
+  "REDO",
+]);
+
 function union(a: Area, b: Area): Area {
   const row = Math.min(a.row, b.row);
   const column = Math.min(a.column, b.column);
@@ -81,6 +93,7 @@ export class ChangeLog {
 
   private see(command: GridCommand): void {
     if (movesTables.has(command.type)) this.workbook.tables.markStale();
+    if (rewordsFormulas.has(command.type)) this.workbook.formulas.forgetTexts();
     const { sheetId, row, col, content } = command;
     if (
       command.type !== "UPDATE_CELL" ||

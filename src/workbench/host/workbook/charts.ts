@@ -1,3 +1,4 @@
+import type { SeriesState } from "../../../state/workbook-state.ts";
 import { type Area, areaText, sheetPrefix } from "../address.ts";
 import type { GridChart } from "../library.ts";
 import type { Grid } from "./grid.ts";
@@ -10,14 +11,28 @@ export function rangeText(grid: Grid, area: Area): string {
   return sheetPrefix(grid.model.getters.getSheetName(area.sheet)) + areaText(area);
 }
 
+/** What Excel shows of a series and the grid does not draw. */
+export type SeriesNotes = Pick<SeriesState, "dashed" | "markers" | "x">;
+
 /** Charts of the grid: one label range for all series, colours a series, no dashes. */
 export class Charts {
   private readonly grid: Grid;
   /** Excel's chart names by the grid's chart id. */
   readonly names = new Map<string, string>();
+  /** By the grid's chart id, then by series. */
+  private readonly notes = new Map<string, Map<string, SeriesNotes>>();
 
   constructor(grid: Grid) {
     this.grid = grid;
+  }
+
+  notesOf(chartId: string): ReadonlyMap<string, SeriesNotes> {
+    return this.notes.get(chartId) ?? new Map<string, SeriesNotes>();
+  }
+
+  noteSeries(chartId: string, dataSetId: string, note: SeriesNotes): void {
+    const notes = this.notes.get(chartId) ?? new Map<string, SeriesNotes>();
+    this.notes.set(chartId, notes.set(dataSetId, { ...notes.get(dataSetId), ...note }));
   }
 
   on(sheet: string): readonly string[] {
@@ -85,6 +100,7 @@ export class Charts {
       figureId: this.grid.model.getters.getFigureIdFromChartId(chartId),
     });
     this.names.delete(chartId);
+    this.notes.delete(chartId);
   }
 
   /** Puts the chart over the cells of an area. */
@@ -119,6 +135,7 @@ export class Charts {
       const { values } = change;
       const x = change.x === undefined ? undefined : rangeText(this.grid, change.x);
       const ownX = x !== undefined && dataSetId !== dataSource.dataSets[0]?.dataSetId && x !== dataSource.labelRange;
+      if (ownX) this.noteSeries(chartId, dataSetId, { x });
       const dataSets = dataSource.dataSets.map((one) =>
         one.dataSetId === dataSetId && values !== undefined ? { ...one, dataRange: rangeText(this.grid, values) } : one,
       );

@@ -4,6 +4,8 @@ import { FormulaNotUnderstood, type FormulaSurroundings, FormulaTemplate } from 
 import type { OSpreadsheet } from "../library.ts";
 import { type Grid, positionOf } from "./grid.ts";
 
+type StoredCell = NonNullable<ReturnType<Grid["model"]["getters"]["getCell"]>>;
+
 interface KeptFormula {
   readonly template: FormulaTemplate;
   /** What it was translated to when it was last written or looked at. */
@@ -23,6 +25,10 @@ export class FormulaKeeper {
   /** By the grid's cell id, which stays with a cell when rows are inserted above it. */
   private readonly kept = new Map<number, KeptFormula>();
   private readonly templates = new Map<string, FormulaTemplate>();
+  /** Texts that were found out, by cell id, each for the very formula that the cell held then. */
+  private readonly found = new Map<number, { readonly formula: object; readonly text: string }>();
+  /** Formulas that the grid cannot work out, by cell id; their cells hold a value in their place. */
+  private readonly held = new Map<number, { readonly text: string; readonly content: string }>();
   /** Found without fault in one cell: in another they name other cells and are otherwise the same. */
   private readonly sound = new WeakSet<FormulaTemplate>();
 
@@ -84,13 +90,40 @@ export class FormulaKeeper {
     if (stored === undefined || inGrid === undefined) return;
     if (inGrid === template.text) this.kept.delete(stored.id);
     else this.kept.set(stored.id, { template, inGrid, content });
+    if (stored.isFormula) this.found.set(stored.id, { formula: stored.compiledFormula, text: template.text });
   }
 
   /** The formula as it was given, or undefined where the cell holds none. */
   read(cell: Cell): string | undefined {
-    const inGrid = this.gridText(cell);
-    if (inGrid === undefined) return undefined;
-    return this.valid(cell)?.template.text ?? inGrid;
+    const stored = this.grid.model.getters.getCell(positionOf(cell));
+    return stored === undefined ? undefined : this.textOf(cell, stored);
+  }
+
+  /** The same for a cell that is at hand. */
+  textOf(cell: Cell, stored: StoredCell): string | undefined {
+    if (!stored.isFormula) return this.heldText(stored);
+    const formula = stored.compiledFormula;
+    const known = this.found.get(stored.id);
+    if (known?.formula === formula) return known.text;
+    const text = this.valid(cell)?.template.text ?? this.gridText(cell);
+    if (text !== undefined) this.found.set(stored.id, { formula, text });
+    return text;
+  }
+
+  private heldText({ id, content }: Extract<StoredCell, { isFormula: false }>): string | undefined {
+    const held = this.held.get(id);
+    return held?.content === content ? held.text : undefined;
+  }
+
+  /** Notes the formula of a cell that holds a value in its place, until something else is entered there. */
+  hold(cell: Cell, text: string): void {
+    const stored = this.grid.model.getters.getCell(positionOf(cell));
+    if (stored?.isFormula === false) this.held.set(stored.id, { text, content: stored.content });
+  }
+
+  /** Call where formulas may read otherwise without having been written: a sheet or a name got another one. */
+  forgetTexts(): void {
+    this.found.clear();
   }
 
   private valid(cell: Cell): KeptFormula | undefined {

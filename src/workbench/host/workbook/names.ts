@@ -1,3 +1,4 @@
+import type { NameState } from "../../../state/workbook-state.ts";
 import type { Area } from "../address.ts";
 import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
 import { areaOf, type Grid, zoneOf } from "./grid.ts";
@@ -6,6 +7,8 @@ import { areaOf, type Grid, zoneOf } from "./grid.ts";
 export class Names {
   private readonly grid: Grid;
   readonly comments = new Map<string, string>();
+  /** Names that stand for no cells, or count in one sheet only: the grid knows none, so they are only handed on. */
+  beyondGrid: readonly NameState[] = [];
 
   constructor(grid: Grid) {
     this.grid = grid;

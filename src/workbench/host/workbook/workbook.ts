@@ -15,6 +15,7 @@ import { Cells } from "./cells.ts";
 import { ChangeLog } from "./change-log.ts";
 import { ChartScale } from "./chart-scale.ts";
 import { Charts } from "./charts.ts";
+import { FormatSpelling } from "./format-spelling.ts";
 import { FormulaKeeper } from "./formula-keeper.ts";
 import { Grid, GridRefusal, zoneOf } from "./grid.ts";
 import { usualHabits } from "./habits.ts";
@@ -53,7 +54,12 @@ export class Workbook {
   /** Page set-up and the like by sheet id. */
   readonly notes = new Map<string, SheetNotes>();
 
-  constructor(library: OSpreadsheet, data: object, custom: Record<string, unknown>) {
+  constructor(
+    library: OSpreadsheet,
+    data: object,
+    custom: Record<string, unknown>,
+    spelling = new FormatSpelling(library),
+  ) {
     this.library = library;
     const slot: BatchSlot = { work: undefined };
     const added = { bathsheetBatch: slot, [answersKey]: this.answers };
@@ -81,7 +87,7 @@ export class Workbook {
       validations: this.validations,
       habits: this.habits,
     });
-    this.formats = new NumberFormats(library, this.grid);
+    this.formats = new NumberFormats(spelling, this.grid);
     this.changes = new ChangeLog({
       grid: this.grid,
       formulas: this.formulas,
