@@ -142,3 +142,8 @@ export function checkBundle(mode: Mode): Configuration {
   const bundle = common(mode, { "excel-check": "./src/pane/excel-check/entry.tsx" });
   return { ...bundle, output: { ...bundle.output, chunkFilename: "excel-check-[name].js" } };
 }
+
+/** What a page loads only when a file is opened: a worker by itself, so that the add-in's bundles share nothing with it. */
+export function readerBundle(mode: Mode): Configuration {
+  return common(mode, { "read-workbook": "./src/files/read/read-worker.ts" });
+}

@@ -5,8 +5,9 @@ import type { OSpreadsheet } from "./host/library.ts";
 import { type BenchTools, benchTools } from "./page/bench-tools.ts";
 import { download } from "./page/download.ts";
 import type { HostWindow } from "./page/host-window.ts";
-import { mountGrid, type Owl } from "./page/mount-grid.ts";
+import { type MountedGrid, mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
+import { offerOpening } from "./page/open-file.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
 import { latenessOf, paneOf, readFunctions, startOf } from "./page/read-outside.ts";
 import { guardStartLinks, markOpen } from "./page/start-links.ts";
@@ -27,24 +28,25 @@ async function openWorkbook(host: Host): Promise<void> {
   if (saved !== undefined) host.restore(readState(saved));
   host.answerLate(latenessOf(location.search));
   markOpen(saved === undefined ? "empty" : "demo");
-  let changed = false;
-  host.workbook.changes.onChange(() => {
-    changed = true;
-  });
-  guardStartLinks(() => changed);
+  watchChanges(host);
+  guardStartLinks(() => wasChanged);
 }
 
-function notice(): HTMLElement {
-  const found = document.getElementById("notice");
-  if (found === null) throw new Error("The page has no notice.");
-  return found;
+/** Whether something was entered in the workbook on screen since it was opened. */
+let wasChanged = false;
+
+function watchChanges({ workbook }: Host): void {
+  wasChanged = false;
+  workbook.changes.onChange(() => {
+    wasChanged = true;
+  });
 }
 
 /** Without the helper script the grid still works, so only the pane's place is taken by the message. */
 function showTrouble(error: unknown): void {
   const paneOnly = error instanceof NoWorker;
   const what = paneOnly ? "The grid works, but the pane cannot open here." : "The workbench could not start.";
-  const place = paneOnly ? document.getElementById("pane") : notice();
+  const place = paneOnly ? document.getElementById("pane") : pageElement("notice");
   if (place === null) return;
   place.hidden = false;
   place.classList.add("trouble");
@@ -61,22 +63,45 @@ function refusalWords({ workbook, model }: Host): { readonly title: string; read
   return workbook.validations.refusalAt({ sheet: sheetId, row, column: col });
 }
 
+function pageElement(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (found === null) throw new Error(`The page has no element ${id}.`);
+  return found;
+}
+
+/** Draws the host's workbook, in the place of the grid that stood there. */
+async function draw(host: Host, former?: MountedGrid): Promise<MountedGrid> {
+  former?.unmount();
+  const notices = gridNotices(() => refusalWords(host));
+  const grid = await mountGrid(window.o_spreadsheet, window.owl, host.model, notices, pageElement("sheet"));
+  host.session.isCellBeingEdited = grid.isCellBeingEdited;
+  return grid;
+}
+
+function offerFiles(host: Host, first: MountedGrid): void {
+  let grid = first;
+  offerOpening(pageElement("open-file"), {
+    functions: () => window.o_spreadsheet.registries.functionRegistry.getKeys(),
+    onScreen: () => (wasChanged ? "What you entered in the workbook on screen is not kept." : undefined),
+    show: async (state, name) => {
+      host.restore(state);
+      watchChanges(host);
+      markOpen("file");
+      pageElement("what").textContent = `${name}, opened in a workbench that is not Excel. The file stays as it is.`;
+      grid = await draw(host, grid);
+      openPane(paneOf(location.search));
+    },
+  });
+}
+
 async function begin(host: Host): Promise<void> {
   const worker = takeWorker();
   // Reported below, when the grid stands; until then a failure is not unhandled.
   worker.catch(() => undefined);
   await openWorkbook(host);
-  const place = document.getElementById("sheet");
-  if (place === null) throw new Error("The page has no place for the grid.");
-  const grid = await mountGrid(
-    window.o_spreadsheet,
-    window.owl,
-    host.model,
-    gridNotices(() => refusalWords(host)),
-    place,
-  );
-  host.session.isCellBeingEdited = grid.isCellBeingEdited;
-  notice().hidden = true;
+  const grid = await draw(host);
+  offerFiles(host, grid);
+  pageElement("notice").hidden = true;
   await worker;
   openPane(paneOf(location.search));
 }

@@ -13,7 +13,7 @@ export interface XmlElement {
 
 interface OpenElement {
   readonly name: string;
-  readonly attributes: Record<string, string>;
+  readonly attributes: Readonly<Record<string, string>>;
   readonly children: XmlElement[];
   text: string;
 }
@@ -25,13 +25,13 @@ function localName(name: string): string {
   return name.slice(name.indexOf(":") + 1);
 }
 
-function localAttributes(given: Readonly<Record<string, string>>): Record<string, string> {
-  const found: Record<string, string> = {};
-  for (const [name, value] of Object.entries(given)) {
-    const colon = name.indexOf(":");
-    found[colon < 0 ? name : name.slice(colon)] = value;
-  }
-  return found;
+function localAttributes(given: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
+  const names = Object.keys(given);
+  // Nearly every element is a cell, whose attributes have no prefix.
+  if (!names.some((name) => name.includes(":"))) return given;
+  return Object.fromEntries(
+    names.map((name) => [name.includes(":") ? name.slice(name.indexOf(":")) : name, given[name] ?? ""]),
+  );
 }
 
 /**

@@ -1,7 +1,8 @@
 import { answerButton, ask } from "./notices.ts";
 
-/** Marks the link of the workbook that is open. */
-export function markOpen(start: "demo" | "empty"): void {
+/** Marks the link of the workbook that is open; none where it came from a file. */
+export function markOpen(start: "demo" | "empty" | "file"): void {
+  document.querySelector(".action[aria-current]")?.removeAttribute("aria-current");
   document.querySelector(`.action[href="?start=${start}"]`)?.setAttribute("aria-current", "page");
 }
 
