@@ -1,4 +1,5 @@
 import type { AxisState, ChartState, FigureState, LineSize, SeriesState } from "../../state/workbook-state.ts";
+import { withoutNeedlessBackslash } from "./number-formats.ts";
 import type { PackageParts } from "./package-parts.ts";
 import { areaText, readArea, sheetPrefix, splitSheet } from "./read-address.ts";
 import { childOf, childrenOf, findElement, isOn, numberOf, textWithin, type XmlElement } from "./xml-tree.ts";
@@ -107,7 +108,7 @@ function axisOf(axis: XmlElement | undefined): AxisState | undefined {
     ...(title === "" ? {} : { title }),
     ...(min === undefined ? {} : { min }),
     ...(max === undefined ? {} : { max }),
-    ...(format === undefined || format === "General" ? {} : { format }),
+    ...(format === undefined || format === "General" ? {} : { format: withoutNeedlessBackslash(format) }),
   };
   return Object.keys(state).length === 0 ? undefined : state;
 }

@@ -10,6 +10,7 @@ import type {
   TypedCell,
   WorkbookState,
 } from "../../state/workbook-state.ts";
+import { withCommonFormulas } from "./common-formulas.ts";
 import { withCode } from "./formula-pieces.ts";
 import { type OwnLog, ownLogOf } from "./own-log.ts";
 import type { ReadWorkbook } from "./reading.ts";
@@ -19,14 +20,23 @@ export interface OpenedLog extends ReadWorkbook {
   readonly ownLog: OwnLog | undefined;
 }
 
+/** Digits that every program keeps of a number; a few more are written by some. */
+const sureDigits = 15;
+
 /** A formula without what programs spell each in their own way, to tell whether two say the same. */
 function essence(formula: string): string {
   return withCode(formula, (code) =>
     code
       .replace(/\b(TRUE|FALSE)\(\)/gi, "$1")
       .replaceAll(/\s+/g, "")
-      .toUpperCase(),
+      .toUpperCase()
+      .replaceAll(/\d+\.\d{12,}/g, (digits) => String(Number(Number(digits).toPrecision(sureDigits)))),
   );
+}
+
+/** A number format likewise: a single letter may stand in quotes or after a backslash, and what is empty at the end be left out. */
+function formatEssence(format: string): string {
+  return format.replaceAll(/\\(.)/g, '"$1"').replaceAll('""', "").replace(/;+$/, "");
 }
 
 /** What no sheet of the log has any more was dropped by a program, not taken away by a person. */
@@ -46,6 +56,7 @@ class Filling {
   private readonly dropped: Dropped;
   /** The log's own spelling by what a formula says. */
   private readonly spellings: ReadonlyMap<string, string>;
+  private readonly formats: ReadonlyMap<string, string>;
   private readonly done = new Map<string, number>();
 
   constructor(plan: WorkbookPlan, sheets: readonly SheetState[]) {
@@ -63,6 +74,8 @@ class Filling {
       ...cells.flatMap((cell) => (cell.kind === "formula" ? cell.formula : [])),
     ]);
     this.spellings = new Map(formulas.map((formula) => [essence(formula), formula]));
+    const formats = plan.sheets.flatMap(({ cells }) => cells.flatMap(({ numberFormat }) => numberFormat ?? []));
+    this.formats = new Map(formats.map((format) => [formatEssence(format), format]));
   }
 
   private planOf(sheet: string): SheetPlan | undefined {
@@ -85,6 +98,9 @@ class Filling {
     const formulas = sheet.formulas.map((formula) => this.spelled(formula));
     const typedAgain = this.typedAgain(sheet, formulas);
     if (plan === undefined) return { ...sheet, formulas };
+    const looks = sheet.looks.map(({ format, ...look }) =>
+      format === undefined ? look : { ...look, format: this.formats.get(formatEssence(format)) ?? format },
+    );
     const frozen = this.dropped.frozen && plan.frozenRows > 0 ? { rows: plan.frozenRows, columns: 0 } : sheet.frozen;
     if (frozen !== sheet.frozen) this.count("frozen rows");
     if (this.dropped.gridlines) this.count("hidden gridlines");
@@ -92,6 +108,7 @@ class Filling {
       ...sheet,
       ...typedAgain,
       formulas,
+      looks,
       frozen,
       gridlines: sheet.gridlines && !this.dropped.gridlines,
       tables: sheet.tables.map((table) => this.table(table, plan.tables, sheet)),
@@ -172,10 +189,18 @@ function headersOf({ area: text }: TableState, sheet: SheetState): readonly stri
   return sheet.typed.flatMap(([atRow, , , value]) => (atRow === row && typeof value === "string" ? value : []));
 }
 
-/** What was read, and where it is a job log of this version, with what other programs drop from one. */
+function withColumnsFound(read: ReadWorkbook): ReadWorkbook {
+  if (read.isByExcel) return read;
+  const { state, found } = withCommonFormulas(read.state);
+  if (found === 0) return read;
+  const sentence = `The program that saved it left out which columns of tables are calculated; ${String(found)} were found by what their rows have in common.`;
+  return { ...read, state, changes: [...read.changes, sentence] };
+}
+
+/** What was read, with what programs other than Excel drop filled in: where it is a job log of this version, from its description. */
 export function filledFromPlan(read: ReadWorkbook): OpenedLog {
   const ownLog = ownLogOf(read.state);
-  if (ownLog?.version !== jobLog.version) return { ...read, ownLog };
+  if (ownLog?.version !== jobLog.version) return { ...withColumnsFound(read), ownLog };
   const filling = new Filling(layOut(jobLog, { system: ownLog.system }, { fields: {}, rows: {} }), read.state.sheets);
   const state: WorkbookState = { ...read.state, sheets: read.state.sheets.map((sheet) => filling.sheet(sheet)) };
   const sentence = filling.sentence();

@@ -32,9 +32,14 @@ const builtIn: Readonly<Record<number, string>> = {
 /** Signs that stand for themselves: some programs write a backslash before them all the same. */
 const needlessBackslash = /\\([-/: ()$+])/g;
 
+export function withoutNeedlessBackslash(format: string): string {
+  return format.replace(needlessBackslash, "$1");
+}
+
 /** The format of a number in the file's list or of the format's own; undefined for General. */
 export function numberFormat(id: number, own: ReadonlyMap<number, string>): string | undefined {
-  const format = own.get(id)?.replace(needlessBackslash, "$1") ?? builtIn[id];
+  const given = own.get(id);
+  const format = given === undefined ? builtIn[id] : withoutNeedlessBackslash(given);
   return format === undefined || /^general$/i.test(format) ? undefined : format;
 }
 

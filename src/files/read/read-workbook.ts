@@ -146,6 +146,9 @@ export function readWorkbook(file: Uint8Array, functions: readonly string[]): Re
   return {
     state: renameSheets(state, renamed),
     losses: losses.list(),
+    isByExcel: /<Application>Microsoft (?:Macintosh )?Excel</.test(
+      book.parts.has("docProps/app.xml") ? book.parts.text("docProps/app.xml") : "",
+    ),
     changes: [
       ...(book.datesFrom1904
         ? [

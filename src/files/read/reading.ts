@@ -1,4 +1,4 @@
-import type { StateValue, WorkbookState } from "../../state/workbook-state.ts";
+import type { WorkbookState } from "../../state/workbook-state.ts";
 
 /** Something that the file holds and the workbench leaves out or holds otherwise; `sheet` where it is on one. */
 export interface Loss {
@@ -6,14 +6,13 @@ export interface Loss {
   readonly sheet?: string;
 }
 
-/** Values of formula cells as the file gives them, by place; for cells whose formula the grid works out as well. */
-export type FileValues = ReadonlyMap<string, StateValue>;
-
 export interface ReadWorkbook {
   readonly state: WorkbookState;
   readonly losses: readonly Loss[];
   /** What was changed to make it fit, in sentences. */
   readonly changes: readonly string[];
+  /** Whether the file is Excel's own; other programs leave things out of what they save. */
+  readonly isByExcel: boolean;
 }
 
 /** Collects what is left out, each once. */

@@ -11,7 +11,7 @@ import { columnSizes, frozenLines, rowSizes } from "./sheet-lines.ts";
 import { type CellsByPlace, type FileTable, placeKey, readTable } from "./tables.ts";
 import { readValidations, type RuleSurroundings } from "./validations.ts";
 import type { WorkbookParts } from "./workbook-parts.ts";
-import { childOf, childrenOf, isOn, type XmlElement } from "./xml-tree.ts";
+import { childOf, childrenOf, isOn, numberOf, type XmlElement } from "./xml-tree.ts";
 
 /** A sheet's part read as far as it can be without the other sheets. */
 export interface SheetPart {
@@ -64,7 +64,7 @@ function noteLeft(
   const extensions = childrenOf(childOf(root, "extLst"), "ext").flatMap(({ children }) => children);
   if (extensions.some(({ name }) => name === "sparklineGroups")) lost("sparklines");
   const grouped = childrenOf(childOf(root, "cols"), "col").some(
-    ({ attributes }) => attributes["outlineLevel"] !== undefined,
+    ({ attributes }) => (numberOf(attributes["outlineLevel"]) ?? 0) > 0,
   );
   if (grouped) lost("groups of columns");
 }

@@ -74,7 +74,7 @@ function headersOf(
 }
 
 /** Whether a formula names cells by their place in a way that another row would not share. */
-export function isRelative(formula: string): boolean {
+function isRelative(formula: string): boolean {
   return piecesOf(formula).some(
     ({ kind, text }) => kind === "code" && /(?<![\w.$])\$?[A-Z]{1,3}[1-9]\d{0,6}(?![\w(.!])/.test(text),
   );
@@ -93,7 +93,7 @@ function lastFormula(
   return undefined;
 }
 
-export function calculatedColumn(
+function calculatedColumn(
   header: string,
   formula: string,
   cells: CellsByPlace,
@@ -102,19 +102,6 @@ export function calculatedColumn(
 ): CalculatedColumnState {
   if (!isRelative(formula)) return { header, formula };
   return { header, ...(lastFormula(cells, area, column) ?? { formula, row: area.row + 1 }) };
-}
-
-/** The formula that more than half of a column's filled rows share, in a file whose writer left out which columns are calculated. */
-export function commonFormula(cells: CellsByPlace, area: AreaPlan, column: number): string | undefined {
-  const counts = new Map<string, number>();
-  let filled = 0;
-  for (let row = area.row + 1; row < area.row + area.rows; row += 1) {
-    const cell = cells.get(placeKey(row, column));
-    if (cell === undefined || (cell.formula === undefined && cell.value === undefined)) continue;
-    filled += 1;
-    if (cell.formula !== undefined) counts.set(cell.formula, (counts.get(cell.formula) ?? 0) + 1);
-  }
-  return [...counts].find(([, count]) => count * 2 > filled)?.[0];
 }
 
 /**

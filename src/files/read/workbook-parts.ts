@@ -105,6 +105,6 @@ export function workbookParts(file: Uint8Array): WorkbookParts {
     richStrings: items.some(hasRuns),
     looks: readLooks(parts, partOf("styles"), partOf("theme")),
     datesFrom1904: isOn(childOf(book, "workbookPr")?.attributes["date1904"]),
-    isProtected: childOf(book, "workbookProtection") !== undefined,
+    isProtected: isOn(childOf(book, "workbookProtection")?.attributes["lockStructure"]),
   };
 }
