@@ -64,12 +64,14 @@ function placeOf(anchor: XmlElement, sizes: LineSizes): Omit<FigureState, "chart
   };
 }
 
-/** A chart's range as the grid's charts name it; undefined where it is no single area. */
+/** A chart's range as the grid's charts name it, on its own sheet without the sheet; undefined where it is no single area. */
 function rangeText(reference: string | undefined, sheet: string): string | undefined {
   if (reference === undefined) return undefined;
   const split = splitSheet(reference);
   const area = readArea(split.local);
-  return area === undefined ? undefined : sheetPrefix(split.sheet ?? sheet) + areaText(area);
+  if (area === undefined) return undefined;
+  const isHere = split.sheet === undefined || split.sheet.toLowerCase() === sheet.toLowerCase();
+  return (isHere ? "" : sheetPrefix(split.sheet)) + areaText(area);
 }
 
 function referenceIn(series: XmlElement, ...names: readonly string[]): string | undefined {

@@ -24,8 +24,7 @@ function margins(element: XmlElement | undefined): Partial<Record<Margin, number
   const found: Partial<Record<Margin, number>> = {};
   for (const side of ["left", "right", "top", "bottom", "header", "footer"] as const) {
     const inches = numberOf(element?.attributes[side]);
-    // Seven tenths of an inch, say, are no whole number of points in the file's decimals.
-    if (inches !== undefined) found[`${side}Margin`] = Number((inches * pointsInInch).toFixed(6));
+    if (inches !== undefined) found[`${side}Margin`] = inches * pointsInInch;
   }
   return found;
 }

@@ -115,7 +115,7 @@ function dressFacts(sheet: SheetPlan, valueOf: ValueOf, add: Add): void {
         : `$${String(sheet.titleRows.first + 1)}:$${String(sheet.titleRows.last + 1)}`,
     columns: sheet.pagesWide > 1 ? "$A:$A" : null,
     area: `A:${columnLetters(sheet.lastPrintedColumn)}`,
-    margins: Object.values(pageMargins).map((inches) => Number((inches * 72).toFixed(6))),
+    margins: Object.values(pageMargins).map((inches) => inches * 72),
     footer: ["&A", sheet.footer, "Page &P of &N"],
   });
   for (const table of sheet.tables) {
@@ -141,16 +141,12 @@ export function planFacts(plan: WorkbookPlan, valueOf: ValueOf): Facts {
       dressFacts(sheet, valueOf, add);
       for (const { id, kind, title, area, xTitle, yTitle, xFormat, yFormat, series } of sheet.charts) {
         add("chart", `${sheet.name} ${id}`, [kind === "bars" ? "bar" : "line", title, area.row, area.column]);
-        add("chart axes", `${sheet.name} ${id}`, [
-          xTitle,
-          ...(xFormat === "General" ? [] : [xFormat]),
-          yTitle,
-          yFormat,
-        ]);
+        add("axis titles", `${sheet.name} ${id}`, [xTitle, yTitle]);
+        add("axis formats", `${sheet.name} ${id}`, [xFormat === "General" ? null : xFormat, yFormat]);
         for (const one of series)
           add("series", `${sheet.name} ${id} ${one.label}`, [
-            prefix(one.dataSheet) + areaIn(one.x),
-            prefix(one.dataSheet) + areaIn(one.y),
+            (one.dataSheet === sheet.name ? "" : prefix(one.dataSheet)) + areaIn(one.x),
+            (one.dataSheet === sheet.name ? "" : prefix(one.dataSheet)) + areaIn(one.y),
             one.color,
             kind === "bars" ? null : one.mark,
           ]);
@@ -248,12 +244,8 @@ export function stateFacts({ book, sheets }: WorkbookState): Facts {
         if (chart === undefined) continue;
         const { kind, name, title, x, y } = chart;
         add("chart", `${sheet.name} ${name}`, [kind, title, row, column]);
-        add("chart axes", `${sheet.name} ${name}`, [
-          x?.title,
-          ...(x?.format === undefined ? [] : [x.format]),
-          y?.title,
-          y?.format,
-        ]);
+        add("axis titles", `${sheet.name} ${name}`, [x?.title, y?.title]);
+        add("axis formats", `${sheet.name} ${name}`, [x?.format ?? null, y?.format ?? null]);
         for (const one of chart.series)
           add("series", `${sheet.name} ${name} ${one.label ?? ""}`, [
             one.x ?? chart.labels,

@@ -264,7 +264,13 @@ describe("sheets", () => {
     expect(sheet.columnSizes[25]).toEqual({ size: 63, hidden: true });
     expect(sheet.rowSizes).toEqual({ 0: { size: 40 }, 1: { hidden: true } });
     expect(sheet.merges).toEqual(["A1:B2"]);
-    expect(sheet.print).toEqual({
+    // Inches in points leave a last digit over.
+    const print = JSON.parse(
+      JSON.stringify(sheet.print, (_, value: unknown) =>
+        typeof value === "number" ? Number(value.toFixed(6)) : value,
+      ),
+    ) as unknown;
+    expect(print).toEqual({
       orientation: "Landscape",
       zoom: { horizontalFitToPages: 1 },
       paperSize: "A4",

@@ -18,7 +18,7 @@ describe.each(["US", "metric"] as const)("a log in %s units, written and read", 
     const expected = planFacts(plan, valueOf);
     expect(differences(expected, stateFacts(read.state))).toEqual([]);
     const counts = countedByKind(expected);
-    expect(Object.keys(counts)).toHaveLength(21);
+    expect(Object.keys(counts)).toHaveLength(22);
     expect(counts).toMatchObject({ sheets: 1, chart: 7 });
     expect(
       Math.min(...[counts["typed"], counts["formula"], counts["look"], counts["border"]].map(Number)),
@@ -71,7 +71,7 @@ describe("the comparison", () => {
       ["calculated column", /xl\/tables/, /<calculatedColumnFormula>/, "<calculatedColumnFormula>1+"],
       ["name", /workbook\.xml$/, /\$C\$7</, "$C$9<"],
       ["series", /xl\/charts/, /prstDash val="dash"/, 'prstDash val="solid"'],
-      ["chart axes", /xl\/charts/, />Date and time</, ">Date<"],
+      ["axis titles", /xl\/charts/, />Date and time</, ">Date<"],
     ];
     const wrong = changes.reduce((changed, [, part, from, to]) => tampered(changed, part, from, to), file);
     const found = differences(expected, stateFacts(readLog(wrong)));
