@@ -5,11 +5,11 @@ import type { OSpreadsheet } from "./host/library.ts";
 import { type BenchTools, benchTools } from "./page/bench-tools.ts";
 import { download } from "./page/download.ts";
 import type { HostWindow } from "./page/host-window.ts";
+import { keepLog } from "./page/keep/keep-log.ts";
 import { mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
 import { latenessOf, paneOf, readFunctions, startOf } from "./page/read-outside.ts";
-import { guardStartLinks, markOpen } from "./page/start-links.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
 declare const window: HostWindow & { o_spreadsheet: OSpreadsheet; owl: Owl; bathsheetWorkbench?: BenchTools };
@@ -23,15 +23,17 @@ async function fileOf(name: string): Promise<unknown> {
 async function openWorkbook(host: Host): Promise<void> {
   const metadata = await fileOf("functions.json");
   host.loadFunctions(metadata === undefined ? { functions: [] } : readFunctions(metadata));
-  const saved = startOf(location.search) === "demo" ? await fileOf("demo-week.json") : undefined;
-  if (saved !== undefined) host.restore(readState(saved));
-  host.answerLate(latenessOf(location.search));
-  markOpen(saved === undefined ? "empty" : "demo");
-  let changed = false;
-  host.workbook.changes.onChange(() => {
-    changed = true;
+  await keepLog({
+    host,
+    start: startOf(location.search),
+    demo: async () => {
+      const saved = await fileOf("demo-week.json");
+      return saved === undefined ? undefined : readState(saved);
+    },
+    saveCopy: () => undefined,
+    isCellBeingEdited: () => host.session.isCellBeingEdited(),
   });
-  guardStartLinks(() => changed);
+  host.answerLate(latenessOf(location.search));
 }
 
 function notice(): HTMLElement {
