@@ -5,12 +5,12 @@ import type { OSpreadsheet } from "./host/library.ts";
 import { type BenchTools, benchTools } from "./page/bench-tools.ts";
 import { download } from "./page/download.ts";
 import type { HostWindow } from "./page/host-window.ts";
+import { type Keeping,keepLog } from "./page/keep/keep-log.ts";
 import { type MountedGrid, mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { offerOpening } from "./page/open-file.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
 import { latenessOf, paneOf, readFunctions, startOf } from "./page/read-outside.ts";
-import { guardStartLinks, markOpen } from "./page/start-links.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
 declare const window: HostWindow & { o_spreadsheet: OSpreadsheet; owl: Owl; bathsheetWorkbench?: BenchTools };
@@ -21,25 +21,21 @@ async function fileOf(name: string): Promise<unknown> {
   return response.ok ? response.json() : undefined;
 }
 
-async function openWorkbook(host: Host): Promise<void> {
+async function openWorkbook(host: Host): Promise<Keeping> {
   const metadata = await fileOf("functions.json");
   host.loadFunctions(metadata === undefined ? { functions: [] } : readFunctions(metadata));
-  const saved = startOf(location.search) === "demo" ? await fileOf("demo-week.json") : undefined;
-  if (saved !== undefined) host.restore(readState(saved));
-  host.answerLate(latenessOf(location.search));
-  markOpen(saved === undefined ? "empty" : "demo");
-  watchChanges(host);
-  guardStartLinks(() => wasChanged);
-}
-
-/** Whether something was entered in the workbook on screen since it was opened. */
-let wasChanged = false;
-
-function watchChanges({ workbook }: Host): void {
-  wasChanged = false;
-  workbook.changes.onChange(() => {
-    wasChanged = true;
+  const keeping = await keepLog({
+    host,
+    start: startOf(location.search),
+    demo: async () => {
+      const saved = await fileOf("demo-week.json");
+      return saved === undefined ? undefined : readState(saved);
+    },
+    saveCopy: () => undefined,
+    isCellBeingEdited: () => host.session.isCellBeingEdited(),
   });
+  host.answerLate(latenessOf(location.search));
+  return keeping;
 }
 
 /** Without the helper script the grid still works, so only the pane's place is taken by the message. */
@@ -78,16 +74,16 @@ async function draw(host: Host, former?: MountedGrid): Promise<MountedGrid> {
   return grid;
 }
 
-function offerFiles(host: Host, first: MountedGrid): void {
+/** A file becomes a log of its own beside the one on screen; where this device keeps none, it takes that one's place. */
+function offerFiles(host: Host, keeping: Keeping, first: MountedGrid): void {
   let grid = first;
   offerOpening(pageElement("open-file"), {
     functions: () => window.o_spreadsheet.registries.functionRegistry.getKeys(),
-    onScreen: () => (wasChanged ? "What you entered in the workbook on screen is not kept." : undefined),
+    onScreen: keeping.onScreen,
     show: async (state, name) => {
+      if (await keeping.openBeside(state, name)) return;
       host.restore(state);
-      watchChanges(host);
-      markOpen("file");
-      pageElement("what").textContent = `${name}, opened in a workbench that is not Excel. The file stays as it is.`;
+      keeping.replaced(name);
       grid = await draw(host, grid);
       openPane(paneOf(location.search));
     },
@@ -98,9 +94,8 @@ async function begin(host: Host): Promise<void> {
   const worker = takeWorker();
   // Reported below, when the grid stands; until then a failure is not unhandled.
   worker.catch(() => undefined);
-  await openWorkbook(host);
-  const grid = await draw(host);
-  offerFiles(host, grid);
+  const keeping = await openWorkbook(host);
+  offerFiles(host, keeping, await draw(host));
   pageElement("notice").hidden = true;
   await worker;
   openPane(paneOf(location.search));

@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 
+import type { BrowserContext } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
 import { samplesFolder, weekSample } from "../../scripts/build-samples.ts";
@@ -47,6 +48,16 @@ async function answer(name: string): Promise<void> {
   await dialog().getByRole("button", { name }).click();
   await dialog().waitFor({ state: "detached" });
 }
+
+/** The page goes to the log that the file became. */
+async function openIt(): Promise<void> {
+  const gone = bench.page.waitForEvent("framenavigated", (frame) => frame === bench.page.mainFrame());
+  await dialog().getByRole("button", { name: "Open it" }).click();
+  await gone;
+  await bench.page.locator("#notice").waitFor({ state: "hidden" });
+}
+
+const logName = () => bench.page.locator("#log-name").innerText();
 
 /** What a person reads, line by line. */
 const said = () => dialog().innerText();
@@ -106,7 +117,7 @@ describe("opening a file", () => {
     expect(text).toContain("Sheet Joe's prices is called Joe’s prices here");
     expect(text).toMatch(/Joe.s prices: links \(their texts stay\); 1 formula needs the function XMATCH/);
     expect(text).toContain("the name Rate, which stands for 0.07");
-    expect(text).toContain("What you entered in the workbook on screen is not kept.");
+    expect(text).toContain("The log on screen, New log, stays kept on this device under its name.");
     await bench.page.screenshot({ path: "test-results/opening-dialog.png" });
     const faults = await axeFaultsIn(bench.page, { tags: wcagTags });
     expect(faults.filter((fault) => /question|losses|answer/.test(fault))).toEqual([]);
@@ -117,8 +128,9 @@ describe("opening a file", () => {
 
   it("that is a workbook of the shop's own shows its sheets, and the file's value where the grid has none", async () => {
     await choose(picked("prices.xlsx", people));
-    await answer("Open it");
+    await openIt();
     await expect.poll(() => bench.sheets()).toEqual(["Joe’s prices", "Sums"]);
+    expect(await logName()).toBe("prices");
     expect(await bench.value("Sums!A1")).toBe(6);
     expect(await bench.value("'Joe’s prices'!B1")).toBe(41);
   });
@@ -140,7 +152,9 @@ describe("opening a file", () => {
     expect(await said()).toMatch(/A job log of Bathsheet in US units \(version 1\), with 19 sheets, 37 tables and/);
     expect(await said()).toContain("Nothing was found in it that cannot be kept here.");
     await bench.page.screenshot({ path: "test-results/opening-log.png" });
-    await answer("Open it");
+    await openIt();
+    await expect.poll(async () => (await bench.sheets()).length).toBe(19);
+    expect(await logName()).toBe("demo-week");
     const line = await firstFreeLine();
     await record();
     expect(await bench.value(await bench.cellOf("Readings", "pH as read", line))).toBe(11.31);
@@ -148,5 +162,53 @@ describe("opening a file", () => {
     expect(await bench.value(await bench.cellOf("Readings", "Trigger here", line))).toBeTypeOf("number");
     expect(bench.faults).toEqual([]);
     expect(bench.strangers).toEqual([]);
+  });
+
+  it("left the logs that were on screen before as they were, each under its name", async () => {
+    await bench.page.locator("#log-name").click();
+    await dialog().waitFor();
+    const text = await said();
+    for (const name of ["New log", "prices", "demo-week"]) expect(text).toContain(name);
+    await answer("Close");
+  });
+});
+
+/** As a private window of some browsers does. */
+function keepNothing(context: BrowserContext): Promise<unknown> {
+  return context.addInitScript(() => {
+    Object.defineProperty(window, "indexedDB", {
+      get: () => {
+        throw new DOMException("Storage is switched off.", "SecurityError");
+      },
+    });
+  });
+}
+
+describe("opening a file where the browser keeps nothing", () => {
+  it("says what is lost, opens it in the place of the log on screen and goes on", async () => {
+    const own = await openWorkbench("?start=empty", {
+      viewport: { width: 1280, height: 800 },
+      clock,
+      answers: "at once",
+      prepare: keepNothing,
+    });
+    try {
+      const chooser = own.page.waitForEvent("filechooser");
+      await own.page.getByRole("button", { name: "Open", exact: true }).click();
+      await (await chooser).setFiles(week);
+      const asked = own.page.getByRole("dialog");
+      await asked.waitFor();
+      expect(await asked.innerText()).toContain("is not kept on this device: save a copy of it first");
+      await asked.getByRole("button", { name: "Open it" }).click();
+      await expect.poll(async () => (await own.sheets()).length).toBe(19);
+      await own.pane.getByRole("combobox", { name: "Bath" }).waitFor();
+      await own.setCell("Notes!B40", "kept nowhere");
+      expect(await own.value("Notes!B40")).toBe("kept nowhere");
+      expect(await own.page.locator("#log-name").innerText()).toBe("demo-week");
+      expect(await own.page.getByText(/lets pages keep nothing/).isVisible()).toBe(true);
+      expect(own.faults).toEqual([]);
+    } finally {
+      await own.close();
+    }
   });
 });

@@ -7,9 +7,9 @@ import { FileNotRead, readFile } from "./read-file.ts";
 export interface OpeningPage {
   /** Names of the functions that the grid works out. */
   readonly functions: () => readonly string[];
-  /** What becomes of the workbook on screen when another is opened; undefined where nothing of it would be lost. */
-  readonly onScreen: () => string | undefined;
-  /** Puts a workbook in the place of the one on screen; throws, and changes nothing, where the grid cannot hold it. */
+  /** What becomes of the log on screen when another is opened, in a sentence. */
+  readonly onScreen: () => string;
+  /** Opens a workbook as a log of its own; throws, and changes nothing, where the grid cannot hold it. */
   readonly show: (state: WorkbookState, name: string) => Promise<void>;
 }
 
@@ -22,7 +22,7 @@ async function open(file: File, page: OpeningPage): Promise<void> {
   const found = await readFile(file, page.functions()).finally(done);
   if (!(await askToOpen(file.name, found, page.onScreen()))) return;
   try {
-    await page.show(found.state, file.name);
+    await page.show(found.state, file.name.replace(/\.xlsx$/i, ""));
   } catch (error) {
     throw new FileNotRead(
       `The grid cannot hold this workbook (${error instanceof Error ? error.message : String(error)}). What was on screen is still there.`,

@@ -19,9 +19,8 @@ function lossList(found: FoundWorkbook): readonly HTMLElement[] {
 }
 
 /** Says what a file holds and what of it cannot be kept; resolves to true where the person wants it opened. */
-export function askToOpen(name: string, found: FoundWorkbook, onScreen: string | undefined): Promise<boolean> {
+export function askToOpen(name: string, found: FoundWorkbook, onScreen: string): Promise<boolean> {
   const change = found.changes.map((sentence) => element("p", sentence));
-  const present = onScreen === undefined ? [] : [element("p", onScreen)];
   return new Promise((resolve) => {
     openQuestion(
       `Open ${name}?`,
@@ -30,7 +29,7 @@ export function askToOpen(name: string, found: FoundWorkbook, onScreen: string |
         ...change,
         ...lossList(found),
         element("p", "The file itself stays as it is."),
-        ...present,
+        element("p", onScreen),
       ],
       [answerButton("Open it", "open"), answerButton("Stay here", "stay")],
       (answer) => {
