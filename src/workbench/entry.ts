@@ -5,7 +5,7 @@ import type { OSpreadsheet } from "./host/library.ts";
 import { type BenchTools, benchTools } from "./page/bench-tools.ts";
 import { download } from "./page/download.ts";
 import type { HostWindow } from "./page/host-window.ts";
-import { type Keeping,keepLog } from "./page/keep/keep-log.ts";
+import { type Keeping, keepLog } from "./page/keep/keep-log.ts";
 import { type MountedGrid, mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { offerOpening } from "./page/open-file.ts";

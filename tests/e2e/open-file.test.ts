@@ -113,7 +113,7 @@ describe("opening a file", () => {
     await dialog().waitFor();
     const text = await said();
     expect(text).toContain("Open prices.xlsx?");
-    expect(text).toContain("A workbook with 2 sheets, 0 tables and 2 formulas. It holds no job log of Bathsheet.");
+    expect(text).toContain("A workbook with 2 sheets and 2 formulas. It holds no job log of Bathsheet.");
     expect(text).toContain("Sheet Joe's prices is called Joe’s prices here");
     expect(text).toMatch(/Joe.s prices: links \(their texts stay\); 1 formula needs the function XMATCH/);
     expect(text).toContain("the name Rate, which stands for 0.07");

@@ -122,7 +122,7 @@ export function readSheetPart(
 }
 
 /** Serial numbers counted from 1904 are so many days short of those from 1900. */
-export const daysFrom1900To1904 = 1462;
+const daysFrom1900To1904 = 1462;
 
 /** The value as it is counted here: days counted from 1904 become days counted from 1900, times stay. */
 export function countedFrom1900(value: StateValue, look: Look | undefined, datesFrom1904: boolean): StateValue {

@@ -102,11 +102,13 @@ export function cellsState(
   }
   for (const [fault, count] of faults)
     losses.add(
-      `${String(count)} ${count === 1 ? "formula needs" : "formulas need"} ${fault}, which cannot be worked out here: the file's values stay beside them`,
+      count === 1
+        ? `1 formula needs ${fault}, which cannot be worked out here: the file's value stays in its place`
+        : `${String(count)} formulas need ${fault}, which cannot be worked out here: the file's values stay in their place`,
       sheet.name,
     );
   if (withoutValue > 0)
-    losses.add(`${String(withoutValue)} of these formulas have no value in the file and show an error`, sheet.name);
+    losses.add(`${String(withoutValue)} of these have no value in the file, so they show an error`, sheet.name);
   if (sheet.cells.some(({ array }) => array !== undefined && array.rows * array.columns > 1))
     losses.add("formulas that fill several cells: each is kept as the formula of its first cell", sheet.name);
   return { formulas: formulas.items, looks: worn.items, typed, worked, dressed, kept };

@@ -1,8 +1,8 @@
 import type { FoundWorkbook, Loss } from "./read-file.ts";
 
 /** A count with its noun. */
-function counted(count: number, one: string, more = `${one}s`): string {
-  return `${count.toLocaleString("en-US")} ${count === 1 ? one : more}`;
+function counted(count: number, one: string): string {
+  return `${count.toLocaleString("en-US")} ${one}${count === 1 ? "" : "s"}`;
 }
 
 function sum(counts: readonly number[]): number {
@@ -12,12 +12,17 @@ function sum(counts: readonly number[]): number {
 /** What the file is, in a sentence or two. */
 export function whatWasFound({ state, ownLog }: FoundWorkbook): string {
   const { sheets } = state;
+  const [tables, formulas] = [
+    sum(sheets.map((sheet) => sheet.tables.length)),
+    sum(sheets.map(({ worked }) => worked.length)),
+  ];
   const inside = [
     counted(sheets.length, "sheet"),
-    counted(sum(sheets.map(({ tables }) => tables.length)), "table"),
-    counted(sum(sheets.map(({ worked }) => worked.length)), "formula"),
+    ...(tables === 0 ? [] : [counted(tables, "table")]),
+    ...(formulas === 0 ? [] : [counted(formulas, "formula")]),
   ];
-  const size = `${inside.slice(0, -1).join(", ")} and ${inside.at(-1) ?? ""}`;
+  const last = inside.at(-1) ?? "";
+  const size = inside.length === 1 ? last : `${inside.slice(0, -1).join(", ")} and ${last}`;
   return ownLog === undefined
     ? `A workbook with ${size}. It holds no job log of Bathsheet.`
     : `A job log of Bathsheet in ${ownLog.system} units (version ${String(ownLog.version)}), with ${size}.`;

@@ -1,7 +1,8 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 
-import { buildLog, editLog, readLog } from "../../../../src/excel/log-workbook.ts";
+import { OlderLog } from "../../../../src/excel/log-problems.ts";
+import { buildLog, editLog, readLog, upgradeLog } from "../../../../src/excel/log-workbook.ts";
 import type { KnownValue, ValueOf } from "../../../../src/files/cell-value.ts";
 import { filledFromPlan } from "../../../../src/files/read/fill-from-plan.ts";
 import { readWorkbook } from "../../../../src/files/read/read-workbook.ts";
@@ -9,11 +10,13 @@ import { writeWorkbook } from "../../../../src/files/xlsx-writer.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
+import type { WorkbookPlan } from "../../../../src/joblog/model/plan.ts";
 import { readState } from "../../../../src/state/read-state.ts";
 import type { WorkbookState } from "../../../../src/state/workbook-state.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { contentIn } from "../../../demo/metric/week-in.ts";
+import { contentOfThen, earlierLog, sheetsAndColumnsLater } from "../../excel/earlier-log.ts";
 import { openWorkbook } from "../../excel/open-workbook.ts";
 import { differences, type Facts, stateFacts } from "./facts.ts";
 import { gridFunctions } from "./written-logs.ts";
@@ -29,6 +32,11 @@ function knownValue(value: string | number | boolean): KnownValue {
   return typeof value === "string" && value.startsWith("#") ? { error: value } : value;
 }
 
+function valuesIn(host: Host, plan: WorkbookPlan): ValueOf {
+  const values = new Map(plan.sheets.map(({ name }) => [name, host.values(name)]));
+  return (sheet, row, column) => knownValue(values.get(sheet)?.[row]?.[column] ?? "");
+}
+
 /** The two demo days built by the add-in, worked out, and written into a file. */
 async function written(system: "US" | "metric"): Promise<Written> {
   const host = openWorkbook();
@@ -37,9 +45,7 @@ async function written(system: "US" | "metric"): Promise<Written> {
   await buildLog(plan);
   const log = await readLog();
   if (log === undefined) throw new Error("There is no log.");
-  const values = new Map(plan.sheets.map(({ name }) => [name, host.values(name)]));
-  const valueOf: ValueOf = (sheet, row, column) => knownValue(values.get(sheet)?.[row]?.[column] ?? "");
-  return { host, log, file: await writeWorkbook(plan, valueOf) };
+  return { host, log, file: await writeWorkbook(plan, valuesIn(host, plan)) };
 }
 
 function opened(file: Uint8Array): { readonly host: Host; readonly state: WorkbookState } {
@@ -125,6 +131,28 @@ describe.each(["US", "metric"] as const)("a log in %s units that was opened from
     expect(after).toEqual(await readLog());
     expect(after).not.toEqual(before.log);
     expect(host.values("Readings")).toEqual(twin.values("Readings"));
+  });
+});
+
+describe("a log of an earlier version that was opened from a file", () => {
+  it("is upgraded as one that was never written", async () => {
+    const earlier = earlierLog(sheetsAndColumnsLater);
+    const plan = layOut(earlier, { system: "US" }, contentOfThen(earlier, firstTwoDays));
+    const built = openWorkbook();
+    await buildLog(plan);
+    const file = await writeWorkbook(plan, valuesIn(built, plan));
+    const read = filledFromPlan(readWorkbook(file, gridFunctions));
+    expect(read.ownLog).toEqual({ version: earlier.version, system: "US" });
+    const { host } = opened(file);
+    await expect(readLog()).rejects.toThrow(OlderLog);
+    const today = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
+    const report = await upgradeLog(today);
+    const after = await readLog();
+    const twin = openWorkbook();
+    twin.restore(built.save());
+    expect(await upgradeLog(today)).toEqual(report);
+    expect(after).toEqual(await readLog());
+    for (const { name } of host.save().sheets) expect(host.values(name), name).toEqual(twin.values(name));
   });
 });
 
