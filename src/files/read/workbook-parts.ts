@@ -1,4 +1,5 @@
 import { FileRefused, unpack } from "../unpack.ts";
+import { requireAsPacked } from "./checked-parts.ts";
 import { type FileLooks, readLooks } from "./looks.ts";
 import { PackageParts, type Relation } from "./package-parts.ts";
 import { refuseOtherPackages, refuseWhatIsNotPacked } from "./refuse-foreign.ts";
@@ -50,14 +51,17 @@ function unpacked(file: Uint8Array): PackageParts {
     throw new FileRefused(
       "The file is larger than 64 MB, which is more than can be opened here. Keep the sheets that you need in a copy of it, and open that.",
     );
+  let parts: ReturnType<typeof unpack>;
   try {
-    return new PackageParts(unpack(file));
+    parts = unpack(file);
   } catch (error) {
     if (error instanceof FileRefused && /unpacks to far more/.test(error.message)) throw error;
     throw new FileRefused(
       "The file is damaged or was cut short on its way here. Copy or download it again, or let Excel repair it and save it.",
     );
   }
+  requireAsPacked(file, parts);
+  return new PackageParts(parts);
 }
 
 function sheetsOf(book: XmlElement, relations: readonly Relation[]): readonly ListedSheet[] {

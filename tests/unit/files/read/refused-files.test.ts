@@ -107,6 +107,17 @@ describe("a file that is no workbook to open here", () => {
     expect(refusal(zipSync(parts))).toMatch(/\(xl\/worksheets\/sheet1\.xml\) is missing/);
   });
 
+  it("in which one byte was changed on the way is refused, wherever it was", () => {
+    const file = packed({ sheets: [small, { name: "More", rows: "<row><c><v>12345678</v></c></row>" }] });
+    const stored = zipSync(unzipSync(file), { level: 0 });
+    const at = Buffer.from(stored).indexOf("12345678");
+    expect(at).toBeGreaterThan(0);
+    expect(readWorkbook(stored, gridFunctions).state.sheets[1]?.typed).toEqual([[0, 0, 0, 12_345_678]]);
+    const changed = stored.slice();
+    changed[at + 3] = "9".charCodeAt(0);
+    expect(refusal(changed)).toMatch(/\(xl\/worksheets\/sheet2\.xml\) is not what was packed.*again/);
+  });
+
   it("that unpacks to hundreds of megabytes is refused before it is unpacked", () => {
     const bomb = zipSync({ "xl/worksheets/sheet1.xml": new Uint8Array(300 << 20) }, { level: 9 });
     expect(bomb.length).toBeLessThan(1 << 20);
