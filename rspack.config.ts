@@ -139,12 +139,11 @@ const definitions = [
   { issuer: { not: functionsView }, resourceQuery: { not: /help/ }, loader: loaderOf("drop-help.js") },
 ].map((rule) => ({ ...rule, test: /\.ts$/, include: functionsFolder, enforce: "pre" as const }));
 
-/** The other bundles of the add-in and of the workbench, and the files beside them.
+/** The add-in's pane and the files beside the bundles.
  * What several of the pane's later views need comes once, with the first of them. */
 export function addInBundles(mode: Mode): Configuration {
   const entry = {
     taskpane: "./src/pane/entry.tsx",
-    workbench: "./src/workbench/entry.ts",
     "office-stand-in": "./src/workbench/stand-in-entry.ts",
     "service-worker": "./src/workbench/service-worker.ts",
   };
@@ -160,4 +159,15 @@ export function addInBundles(mode: Mode): Configuration {
 export function checkBundle(mode: Mode): Configuration {
   const bundle = common(mode, { "excel-check": "./src/pane/excel-check/entry.tsx" });
   return { ...bundle, output: { ...bundle.output, chunkFilename: "excel-check-[name].js" } };
+}
+
+/** The workbench's page. Bundled by itself, so that what it loads later shares nothing with the pane's later views. */
+export function workbenchBundle(mode: Mode): Configuration {
+  const bundle = common(mode, { workbench: "./src/workbench/entry.ts" });
+  return { ...bundle, output: { ...bundle.output, chunkFilename: "workbench-[name].js" } };
+}
+
+/** What a page loads only when a file is opened: a worker by itself, so that the add-in's bundles share nothing with it. */
+export function readerBundle(mode: Mode): Configuration {
+  return common(mode, { "read-workbook": "./src/files/read/read-worker.ts" });
 }

@@ -1,7 +1,7 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 
-import { addInBundles, checkBundle, functionsBundle } from "../../rspack.config.ts";
+import { addInBundles, checkBundle, functionsBundle, readerBundle, workbenchBundle } from "../../rspack.config.ts";
 import { baseUrl, distFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
 import { bundle } from "./bundle.ts";
@@ -35,6 +35,13 @@ export async function fillDist(): Promise<void> {
   await rm(distFolder, { recursive: true, force: true });
   await mkdir(distFolder, { recursive: true });
   await bundle(functionsBundle("production"));
-  await Promise.all([writeWeek(), bundle(addInBundles("production")), bundle(checkBundle("production")), writePages()]);
+  await Promise.all([
+    writeWeek(),
+    bundle(addInBundles("production")),
+    bundle(checkBundle("production")),
+    bundle(readerBundle("production")),
+    bundle(workbenchBundle("production")),
+    writePages(),
+  ]);
   await compressFiles(distFolder);
 }

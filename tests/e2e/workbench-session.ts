@@ -1,4 +1,4 @@
-import { type Browser, chromium, type FrameLocator, type Page } from "playwright-core";
+import { type Browser, type BrowserContext, chromium, type FrameLocator, type Page } from "playwright-core";
 
 import { serve } from "../../scripts/serve.ts";
 import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
@@ -121,16 +121,19 @@ interface SessionSettings {
   readonly saved?: WorkbookState;
   /** Whether the add-in's functions answer at once, or as in Excel later than the write and in any order. */
   readonly answers?: "late" | "at once";
+  /** What is done to the browser's profile before the page opens. */
+  readonly prepare?: (context: BrowserContext) => Promise<unknown>;
 }
 
 export async function openWorkbench(
   query = "",
-  { viewport = { width: 1440, height: 900 }, clock, saved, answers = "late" }: SessionSettings = {},
+  { viewport = { width: 1440, height: 900 }, clock, saved, answers = "late", prepare }: SessionSettings = {},
 ): Promise<WorkbenchSession> {
   const { address, close } = await serve(0);
   const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
   const context = await browser.newContext({ viewport });
   if (clock !== undefined) await context.clock.setFixedTime(clock);
+  await prepare?.(context);
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   const faults: string[] = [];

@@ -3,10 +3,15 @@ import * as z from "zod/mini";
 
 import type { FunctionsMetadata } from "../host/functions/metadata.ts";
 import type { Lateness } from "../host/workbook/answers.ts";
+import type { Start } from "./keep/opening.ts";
 
-/** The start that an address asks for; the demo week unless it says otherwise. */
-export function startOf(search: string): "demo" | "empty" {
-  return z.catch(z.enum(["demo", "empty"]), "demo").parse(new URLSearchParams(search).get("start"));
+/** The start that an address asks for: a kept log by its id, or a new one; undefined where it asks for none. */
+export function startOf(search: string): Start {
+  const given = new URLSearchParams(search);
+  const log = given.get("log");
+  if (log !== null) return { log };
+  const fresh = z.enum(["demo", "empty"]).safeParse(given.get("start"));
+  return fresh.success ? { fresh: fresh.data } : undefined;
 }
 
 /** The page that an address asks for in the pane: `?check` for the checks of Excel. */

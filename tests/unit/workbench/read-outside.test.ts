@@ -5,14 +5,16 @@ import { latenessOf, readFunctions, startOf } from "../../../src/workbench/page/
 
 describe("what reaches the workbench's page from outside", () => {
   it.each([
-    ["", "demo"],
-    ["?start=demo", "demo"],
-    ["?start=empty", "empty"],
-    ["?start=EMPTY", "demo"],
-    ["?start=empty&start=demo", "empty"],
-    ["?other=empty", "demo"],
-  ])("an address that ends in %j opens the %s workbook", (search, start) => {
-    expect(startOf(search)).toBe(start);
+    ["", undefined],
+    ["?start=demo", { fresh: "demo" }],
+    ["?start=empty", { fresh: "empty" }],
+    ["?start=EMPTY", undefined],
+    ["?start=empty&start=demo", { fresh: "empty" }],
+    ["?other=empty", undefined],
+    ["?log=a1", { log: "a1" }],
+    ["?log=a1&start=empty", { log: "a1" }],
+  ])("an address that ends in %j asks to start with %o", (search, start) => {
+    expect(startOf(search)).toEqual(start);
   });
 
   it("the description of the functions comes through whole, and is refused where it is none", () => {

@@ -15,6 +15,7 @@ import { Cells } from "./cells.ts";
 import { ChangeLog } from "./change-log.ts";
 import { ChartScale } from "./chart-scale.ts";
 import { Charts } from "./charts.ts";
+import { Edits } from "./edits.ts";
 import { FormatSpelling } from "./format-spelling.ts";
 import { FormulaKeeper } from "./formula-keeper.ts";
 import { Grid, GridRefusal, zoneOf } from "./grid.ts";
@@ -45,6 +46,7 @@ export class Workbook {
   readonly charts: Charts;
   readonly chartScale: ChartScale;
   readonly changes: ChangeLog;
+  readonly edits: Edits;
   readonly habits = usualHabits();
   readonly answers = new Answers();
   /** The grid counts days from 1900 and has no other way; this is what Excel's setting would make functions answer. */
@@ -64,6 +66,7 @@ export class Workbook {
     const slot: BatchSlot = { work: undefined };
     const added = { bathsheetBatch: slot, [answersKey]: this.answers };
     this.grid = new Grid(new library.Model(data, { custom: { ...custom, ...added } }), slot);
+    this.edits = new Edits(library, this.grid);
     this.sheets = new Sheets(this.grid);
     this.tables = new Tables(this.grid, (cell) => this.cells.literal(cell));
     this.formulas = new FormulaKeeper(library, this.grid, {

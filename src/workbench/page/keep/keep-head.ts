@@ -1,0 +1,39 @@
+import { isTrouble, type KeptStatus, keptWords } from "./kept-words.ts";
+
+function element(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (found === null) throw new Error(`The page has no element ${id}.`);
+  return found;
+}
+
+/** The log's name and how it stands with it, in the head of the page. */
+export class KeepHead {
+  private readonly name = element("log-name");
+  private readonly kept = element("kept");
+  private readonly trouble = element("keep-trouble");
+  private readonly words = element("keep-trouble-words");
+  private readonly asNew = element("keep-as-new");
+
+  constructor(actions: { readonly onList: () => void; readonly onCopy: () => void; readonly onKeepAsNew: () => void }) {
+    this.name.addEventListener("click", actions.onList);
+    this.asNew.addEventListener("click", actions.onKeepAsNew);
+    for (const id of ["save-copy", "trouble-copy"]) element(id).addEventListener("click", actions.onCopy);
+  }
+
+  show(name: string, status: KeptStatus, now: number): void {
+    const words = keptWords(status, now);
+    const bad = isTrouble(status);
+    this.name.textContent = name;
+    this.name.title = `${name}: all logs on this device`;
+    this.kept.textContent = bad ? "" : words;
+    this.kept.hidden = bad;
+    // A live region speaks when its words change, so they are not written anew.
+    if (this.words.textContent !== (bad ? words : "")) this.words.textContent = bad ? words : "";
+    if (this.trouble.hidden === bad) {
+      this.trouble.hidden = !bad;
+      // The grid has less room, or more.
+      window.dispatchEvent(new Event("resize"));
+    }
+    this.asNew.hidden = status.kind !== "open elsewhere" && status.kind !== "written elsewhere";
+  }
+}
