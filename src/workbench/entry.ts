@@ -10,6 +10,7 @@ import { mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
 import { latenessOf, paneOf, readFunctions, startOf } from "./page/read-outside.ts";
+import { offerCopy } from "./page/save-copy.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
 declare const window: HostWindow & { o_spreadsheet: OSpreadsheet; owl: Owl; bathsheetWorkbench?: BenchTools };
@@ -30,7 +31,9 @@ async function openWorkbook(host: Host): Promise<void> {
       const saved = await fileOf("demo-week.json");
       return saved === undefined ? undefined : readState(saved);
     },
-    saveCopy: () => undefined,
+    saveCopy: (name) => {
+      offerCopy(host, name);
+    },
     isCellBeingEdited: () => host.session.isCellBeingEdited(),
   });
   host.answerLate(latenessOf(location.search));
