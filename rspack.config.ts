@@ -147,3 +147,8 @@ export function workbenchBundle(mode: Mode): Configuration {
   const bundle = common(mode, { workbench: "./src/workbench/entry.ts" });
   return { ...bundle, output: { ...bundle.output, chunkFilename: "workbench-[name].js" } };
 }
+
+/** What a page loads only when a file is opened: a worker by itself, so that the add-in's bundles share nothing with it. */
+export function readerBundle(mode: Mode): Configuration {
+  return common(mode, { "read-workbook": "./src/files/read/read-worker.ts" });
+}

@@ -5,9 +5,10 @@ import type { OSpreadsheet } from "./host/library.ts";
 import { type BenchTools, benchTools } from "./page/bench-tools.ts";
 import { download } from "./page/download.ts";
 import type { HostWindow } from "./page/host-window.ts";
-import { keepLog } from "./page/keep/keep-log.ts";
-import { mountGrid, type Owl } from "./page/mount-grid.ts";
+import { type Keeping, keepLog } from "./page/keep/keep-log.ts";
+import { type MountedGrid, mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
+import { offerOpening } from "./page/open-file.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
 import { latenessOf, paneOf, readFunctions, startOf } from "./page/read-outside.ts";
 import { offerCopy } from "./page/save-copy.ts";
@@ -21,10 +22,10 @@ async function fileOf(name: string): Promise<unknown> {
   return response.ok ? response.json() : undefined;
 }
 
-async function openWorkbook(host: Host): Promise<void> {
+async function openWorkbook(host: Host): Promise<Keeping> {
   const metadata = await fileOf("functions.json");
   host.loadFunctions(metadata === undefined ? { functions: [] } : readFunctions(metadata));
-  await keepLog({
+  const keeping = await keepLog({
     host,
     start: startOf(location.search),
     demo: async () => {
@@ -37,19 +38,14 @@ async function openWorkbook(host: Host): Promise<void> {
     isCellBeingEdited: () => host.session.isCellBeingEdited(),
   });
   host.answerLate(latenessOf(location.search));
-}
-
-function notice(): HTMLElement {
-  const found = document.getElementById("notice");
-  if (found === null) throw new Error("The page has no notice.");
-  return found;
+  return keeping;
 }
 
 /** Without the helper script the grid still works, so only the pane's place is taken by the message. */
 function showTrouble(error: unknown): void {
   const paneOnly = error instanceof NoWorker;
   const what = paneOnly ? "The grid works, but the pane cannot open here." : "The workbench could not start.";
-  const place = paneOnly ? document.getElementById("pane") : notice();
+  const place = paneOnly ? document.getElementById("pane") : pageElement("notice");
   if (place === null) return;
   place.hidden = false;
   place.classList.add("trouble");
@@ -66,22 +62,44 @@ function refusalWords({ workbook, model }: Host): { readonly title: string; read
   return workbook.validations.refusalAt({ sheet: sheetId, row, column: col });
 }
 
+function pageElement(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (found === null) throw new Error(`The page has no element ${id}.`);
+  return found;
+}
+
+/** Draws the host's workbook, in the place of the grid that stood there. */
+async function draw(host: Host, former?: MountedGrid): Promise<MountedGrid> {
+  former?.unmount();
+  const notices = gridNotices(() => refusalWords(host));
+  const grid = await mountGrid(window.o_spreadsheet, window.owl, host.model, notices, pageElement("sheet"));
+  host.session.isCellBeingEdited = grid.isCellBeingEdited;
+  return grid;
+}
+
+/** A file becomes a log of its own beside the one on screen; where this device keeps none, it takes that one's place. */
+function offerFiles(host: Host, keeping: Keeping, first: MountedGrid): void {
+  let grid = first;
+  offerOpening(pageElement("open-file"), {
+    functions: () => window.o_spreadsheet.registries.functionRegistry.getKeys(),
+    onScreen: keeping.onScreen,
+    show: async (state, name) => {
+      if (await keeping.openBeside(state, name)) return;
+      host.restore(state);
+      keeping.replaced(name);
+      grid = await draw(host, grid);
+      openPane(paneOf(location.search));
+    },
+  });
+}
+
 async function begin(host: Host): Promise<void> {
   const worker = takeWorker();
   // Reported below, when the grid stands; until then a failure is not unhandled.
   worker.catch(() => undefined);
-  await openWorkbook(host);
-  const place = document.getElementById("sheet");
-  if (place === null) throw new Error("The page has no place for the grid.");
-  const grid = await mountGrid(
-    window.o_spreadsheet,
-    window.owl,
-    host.model,
-    gridNotices(() => refusalWords(host)),
-    place,
-  );
-  host.session.isCellBeingEdited = grid.isCellBeingEdited;
-  notice().hidden = true;
+  const keeping = await openWorkbook(host);
+  offerFiles(host, keeping, await draw(host));
+  pageElement("notice").hidden = true;
   await worker;
   openPane(paneOf(location.search));
 }

@@ -10,6 +10,8 @@ export type Owl = typeof import("@odoo/owl");
 export interface MountedGrid {
   /** True while a cell holds a cursor. */
   readonly isCellBeingEdited: () => boolean;
+  /** Takes the grid off the page. */
+  readonly unmount: () => void;
 }
 
 /** Draws the model's grid into `place`. The template file is the library's own. */
@@ -35,5 +37,10 @@ export async function mountGrid(
     env: {},
   });
   await app.mount(place);
-  return { isCellBeingEdited: () => editionMode() !== "inactive" };
+  return {
+    isCellBeingEdited: () => editionMode() !== "inactive",
+    unmount: () => {
+      app.destroy();
+    },
+  };
 }

@@ -13,10 +13,10 @@ export function answerButton(text: string, value: string): HTMLButtonElement {
   return Object.assign(document.createElement("button"), { textContent: text, value, className: "answer" });
 }
 
-/** Puts a question over the page and calls back with the value of the chosen answer. */
-export function ask(
+/** Puts a question of several parts over the page and calls back with the value of the chosen answer. */
+export function openQuestion(
   title: string,
-  text: string,
+  parts: readonly HTMLElement[],
   answers: readonly HTMLButtonElement[],
   then: (answer: string) => void,
 ): void {
@@ -26,7 +26,7 @@ export function ask(
   const row = document.createElement("div");
   row.className = "answers";
   row.append(...answers);
-  form.append(...(title === "" ? [] : [paragraph(title, "question-title")]), paragraph(text), row);
+  form.append(...(title === "" ? [] : [paragraph(title, "question-title")]), ...parts, row);
   dialog.append(form);
   dialog.addEventListener("close", () => {
     dialog.remove();
@@ -36,13 +36,26 @@ export function ask(
   dialog.showModal();
 }
 
-function toast(text: string): void {
+/** Puts a question in one paragraph over the page. */
+export function ask(
+  title: string,
+  text: string,
+  answers: readonly HTMLButtonElement[],
+  then: (answer: string) => void,
+): void {
+  openQuestion(title, [paragraph(text)], answers, then);
+}
+
+/** A quiet line for a while, or until what it gives back is called. */
+export function toast(text: string): () => void {
   const note = paragraph(text, "toast");
   note.setAttribute("role", "status");
   document.body.append(note);
-  setTimeout(() => {
+  const remove = (): void => {
     note.remove();
-  }, 5000);
+  };
+  setTimeout(remove, 5000);
+  return remove;
 }
 
 /** `refusal` gives the log's own words for an entry that a rule refused, where there are some. */

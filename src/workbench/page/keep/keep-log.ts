@@ -2,10 +2,10 @@ import type { WorkbookState } from "../../../state/workbook-state.ts";
 import type { Host } from "../../host/create-host.ts";
 import { KeepHead } from "./keep-head.ts";
 import { Keeper } from "./keeper.ts";
-import type { KeptStatus } from "./kept-words.ts";
+import { isTrouble, type KeptStatus } from "./kept-words.ts";
 import { showLogList } from "./log-list.ts";
 import { takeLog } from "./log-lock.ts";
-import { LogStore } from "./log-store.ts";
+import { LogStore, StorageFull, StorageRefused } from "./log-store.ts";
 import { newLog, openAsAsked, type Start } from "./opening.ts";
 
 interface Means {
@@ -26,8 +26,18 @@ function addressOf(wanted: { readonly log?: string; readonly start?: "demo" | "e
   return `?${query.toString()}`;
 }
 
+/** The log on screen as it is kept, for what opens another beside it. */
+export interface Keeping {
+  /** What becomes of the log on screen when another is opened, in a sentence. */
+  readonly onScreen: () => string;
+  /** Keeps a workbook as a log of its own and goes to it; false where this device keeps nothing, or has no room for it. */
+  readonly openBeside: (state: WorkbookState, name: string) => Promise<boolean>;
+  /** Says that the host holds another workbook now, which is a log of its own. */
+  readonly replaced: (name: string) => void;
+}
+
 /** Opens the log that the address asks for and keeps on this device what becomes of it. */
-export async function keepLog({ host, start, demo, saveCopy, isCellBeingEdited }: Means): Promise<void> {
+export async function keepLog({ host, start, demo, saveCopy, isCellBeingEdited }: Means): Promise<Keeping> {
   const store = new LogStore();
   const now = (): number => Date.now();
   const opened = await openAsAsked({ host, store, now, take: takeLog, demo }, start);
@@ -102,4 +112,27 @@ export async function keepLog({ host, start, demo, saveCopy, isCellBeingEdited }
     flush();
     event.preventDefault();
   });
+  return {
+    onScreen: () =>
+      isTrouble(keeper.status)
+        ? `The log on screen, ${keeper.name}, is not kept on this device: save a copy of it first.`
+        : `The log on screen, ${keeper.name}, stays kept on this device under its name.`,
+    openBeside: async (state, name) => {
+      try {
+        const log = newLog(name, await store.list());
+        const texts = new Map(state.sheets.map((sheet) => [sheet.id, JSON.stringify(sheet)]));
+        const { book } = state;
+        await store.write({ ...log, book, sheets: book.order, textOf: (id) => texts.get(id) ?? "", now: now() });
+        leave(addressOf({ log: log.id }));
+        return true;
+      } catch (error) {
+        if (error instanceof StorageRefused || error instanceof StorageFull) return false;
+        throw error;
+      }
+    },
+    replaced: (name) => {
+      keeper.replaced(newLog(name, []));
+      onStatus(keeper.status);
+    },
+  };
 }

@@ -63,7 +63,11 @@ export class Keeper {
     this.pace = new Pace(() => {
       void this.keep();
     });
-    means.host.workbook.edits.onEdit(() => {
+    this.watch();
+  }
+
+  private watch(): void {
+    this.means.host.workbook.edits.onEdit(() => {
       this.dirty = true;
       if (this.mayWrite) this.pace.due();
     });
@@ -152,6 +156,15 @@ export class Keeper {
     this.dirty = true;
     this.pace.due();
     await this.flush();
+  }
+
+  /** The host holds another workbook now, and nothing of it is written yet. */
+  replaced(log: OpenLog): void {
+    this.log = log;
+    this.written = snapshot(this.means.host);
+    this.lastWritten = undefined;
+    this.dirty = false;
+    this.watch();
   }
 
   renamed(name: string): void {

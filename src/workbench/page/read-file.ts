@@ -1,0 +1,68 @@
+import * as z from "zod/mini";
+
+import type { ReadRequest } from "../../files/read/read-worker.ts";
+import { readState } from "../../state/read-state.ts";
+import type { WorkbookState } from "../../state/workbook-state.ts";
+
+/** Something of a file that is not taken over. */
+export interface Loss {
+  readonly what: string;
+  readonly sheet?: string;
+}
+
+/** What a file holds, before anything is opened. */
+export interface FoundWorkbook {
+  readonly state: WorkbookState;
+  readonly losses: readonly Loss[];
+  /** What was changed to make it fit, in sentences. */
+  readonly changes: readonly string[];
+  /** Of a job log: the version and the units. */
+  readonly ownLog?: { readonly version: number; readonly system: string };
+}
+
+/** Why a file is not opened, in sentences for the person. */
+export class FileNotRead extends Error {}
+
+const opened = z.object({
+  state: z.unknown(),
+  losses: z.array(z.object({ what: z.string(), sheet: z.exactOptional(z.string()) })),
+  changes: z.array(z.string()),
+  ownLog: z.optional(z.object({ version: z.number(), system: z.string() })),
+});
+
+const answer = z.union([z.object({ refused: z.string() }), z.object({ opened })]);
+
+function found(given: unknown): FoundWorkbook {
+  const read = answer.parse(given);
+  if ("refused" in read) throw new FileNotRead(read.refused);
+  const { state, losses, changes, ownLog } = read.opened;
+  return { state: readState(state), losses, changes, ...(ownLog === undefined ? {} : { ownLog }) };
+}
+
+/** Reads a file in a worker, which is loaded for it and gone afterwards. Rejects with FileNotRead. */
+export async function readFile(file: Blob, functions: readonly string[]): Promise<FoundWorkbook> {
+  const request: ReadRequest = { file: new Uint8Array(await file.arrayBuffer()), functions };
+  const worker = new Worker("read-workbook.js");
+  try {
+    return await new Promise<FoundWorkbook>((resolve, reject) => {
+      worker.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
+        try {
+          resolve(found(data));
+        } catch (error) {
+          reject(error instanceof Error ? error : new Error(String(error)));
+        }
+      });
+      worker.addEventListener("error", (event) => {
+        event.preventDefault();
+        reject(
+          new FileNotRead(
+            `The file could not be read (${event.message === "" ? "its reader did not load" : event.message}). Nothing was changed.`,
+          ),
+        );
+      });
+      worker.postMessage(request, [request.file.buffer]);
+    });
+  } finally {
+    worker.terminate();
+  }
+}
