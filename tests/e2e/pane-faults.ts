@@ -3,11 +3,15 @@ import type { WorkbenchSession } from "./workbench-session.ts";
 
 export const looks = ["light", "dark", "contrast"] as const;
 
+/** So high that all of a form is in sight, for a target under the bar that stays in sight would pass for a small one. */
+const wholeForm = 3200;
+
 /** Shows the pane in a look and at 320 px, and gives the width that it then has. */
 export async function narrowPane({ page, pane }: WorkbenchSession, look: (typeof looks)[number]): Promise<number> {
   await page.emulateMedia(
     look === "contrast" ? { colorScheme: "dark", forcedColors: "active" } : { colorScheme: look, forcedColors: "none" },
   );
+  await page.setViewportSize({ width: page.viewportSize()?.width ?? 1440, height: wholeForm });
   await page.evaluate(() => {
     document.querySelector("main")?.style.setProperty("--pane-width", "320px");
   });

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
 
@@ -49,13 +49,11 @@ describe("a reading at the tank", () => {
   });
 
   it("is shown where it stands in the sheet, and the keyboard stays in the pane", async () => {
-    const row = await bench.page.evaluate(() => {
-      const { bathsheetHost: host } = window as unknown as {
-        bathsheetHost: { model: { getters: Record<string, () => unknown> } };
-      };
-      return host.model.getters["getActivePosition"]?.();
+    const selected = await bench.page.evaluate(() => {
+      const { getters } = (window as unknown as WorkbenchWindow).bathsheetHost.model;
+      return getters.getEvaluatedCell(getters.getActivePosition()).value;
     });
-    expect(row).toMatchObject({ col: expect.any(Number) as number });
+    expect(await bench.lookUp("Readings", String(selected), "pH as read")).toBe(10.83);
     expect(await bench.pane.locator("html").evaluate(() => document.hasFocus())).toBe(true);
   });
 
