@@ -29,6 +29,8 @@ export interface CheckedLog {
   readonly noting: Noting;
   /** Looks at the whole sheet. */
   readonly rootOf: RootOf;
+  /** A computed cell anywhere in the log that does not show what is due; undefined where all do. */
+  readonly anyUnlike: () => UnlikeCell | undefined;
   /** The first cell that a person reads and that shows something else for no other cell's sake, whether advice rests on it or not. */
   readonly typedOver: () => UnlikeCell | undefined;
 }
@@ -168,6 +170,17 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
         places.filter(({ table }) => watched.has(table.id)),
         ({ table }) => table.columns.flatMap((one) => (one.role === "computed" && one.helper !== true ? [one.id] : [])),
       ),
+    anyUnlike: () => {
+      for (const id of computedFields) {
+        const field = definitions.get(id);
+        if (field !== undefined && !isSameValue(held[id], asShown(worked.named(id)))) return fieldAt(field);
+      }
+      for (const place of places) {
+        const unlike = [...computedIn(place)].find((id) => !isSameValue(place.row.cells[id], dueIn(place, id)));
+        if (unlike !== undefined) return cellAt(place, unlike);
+      }
+      return undefined;
+    },
     rootOf: (unlike) => {
       if (unlike.length === 0) return undefined;
       root ??= findRoot() ?? unlike[0];

@@ -3,9 +3,10 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
-import { beforeAll, expect, test } from "vitest";
+import { afterEach, beforeAll, expect, test, vi } from "vitest";
 
 import { openHandOffCopy } from "../../../src/excel/hand-off.ts";
+import { LogProblem } from "../../../src/excel/office-problems.ts";
 import { handsFileOver, openFile } from "../../../src/excel/open-file.ts";
 import { hasOpenXmlValidator, validateFile } from "../files/open-xml-validator.ts";
 import { partsOf } from "../files/read-parts.ts";
@@ -17,6 +18,10 @@ type PageGlobals = Pick<typeof globalThis, "XMLSerializer" | "DOMParser" | "docu
 const { JSDOM } = createRequire(import.meta.url)("jsdom") as {
   readonly JSDOM: new () => { readonly window: PageGlobals };
 };
+
+afterEach(() => {
+  vi.restoreAllMocks();
+});
 
 let file: Uint8Array;
 let copyOfFile: Uint8Array;
@@ -77,5 +82,28 @@ test.skipIf(!hasOpenXmlValidator)(
     const result = await validateFile(join(folder, "copy.xlsx"));
     await rm(folder, { recursive: true });
     expect(result.errors).toEqual([]);
+  },
+);
+
+test.each(["file", "copy"] as const)(
+  "where Excel fails at the %s, it says so, and the workbook is as it was",
+  async (part) => {
+    const host = openWorkbook();
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getActiveWorksheet().getRange("A1").formulas = [["=6*7"]];
+      await context.sync();
+    });
+    const before = host.save();
+    const fails = (): never => {
+      throw Object.assign(new Error("The request failed."), { code: "GeneralException" });
+    };
+    if (part === "copy") host.session.openNew = fails;
+    else
+      vi.spyOn(Office.context.document, "getFileAsync").mockImplementation(((...given: readonly unknown[]) => {
+        const answer = given.at(-1) as (result: unknown) => void;
+        answer({ status: "failed", error: { code: 5001, name: "InternalError", message: "The request failed." } });
+      }));
+    await expect(openHandOffCopy()).rejects.toBeInstanceOf(LogProblem);
+    expect(host.save()).toEqual(before);
   },
 );

@@ -1,9 +1,10 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 
 import { checkedLog } from "../../../src/advice/checked-log.ts";
 import { nextStep } from "../../../src/advice/next-step/next-step.ts";
 import { editLog, readLog } from "../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import { settledLog } from "../../../src/pane/claims/settled-log.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { bath } from "../pane/record/entry-forms.ts";
@@ -18,10 +19,14 @@ async function present(): Promise<LogSnapshot> {
 
 const stepIn = (log: LogSnapshot): string => nextStep(log, bath, "US", moment("2027-03-02T18:00")).sentence;
 
-const allowDrop = async (host: Host, drop: number): Promise<void> => {
+const allowDrop = async (
+  host: Host,
+  drop: number,
+  until: "former value" | "#BUSY!" = "former value",
+): Promise<void> => {
   const before = (await present()).rows.baths.find(({ cells }) => cells.bath === bath);
   if (before === undefined) throw new Error("There is no bath.");
-  host.answerLate({ until: "former value", seed: 1 });
+  host.answerLate({ until, seed: 1 });
   await editLog({
     changes: [
       {
@@ -58,5 +63,42 @@ describe("a log in a workbook whose functions answer late", () => {
     await editLog({ rows: [{ table: "readings", row: { ...row, id: "R902" } }] });
     const typed = (await present()).rows.readings.map(({ cells }) => cells.id);
     expect(typed).toEqual(expect.arrayContaining(["R901", "R902"]));
+  });
+
+  it("is not frozen for the adjuster before its figures are what their formulas give", async () => {
+    const host = await openLog(firstTwoDays);
+    await allowDrop(host, 0.05);
+    vi.useFakeTimers();
+    try {
+      const frozen = vi.fn();
+      const waiting = settledLog().then(frozen);
+      await vi.advanceTimersByTimeAsync(1500);
+      expect(frozen).not.toHaveBeenCalled();
+      host.workbook.answers.answerAll();
+      await vi.advanceTimersByTimeAsync(1500);
+      await waiting;
+      expect(frozen).toHaveBeenCalledOnce();
+    } finally {
+      vi.useRealTimers();
+    }
+  });
+
+  it.each([
+    [
+      "former value",
+      /^No copy was made: .+ shows .+, and its formula gives .+: typed over, or not worked out by Excel\.$/,
+    ],
+    ["#BUSY!", /^No copy was made: Excel has not worked out .+\.$/],
+  ] as const)("is not frozen at all where a figure goes on showing %s, and says which", async (until, words) => {
+    const host = await openLog(firstTwoDays);
+    await allowDrop(host, 0.05, until);
+    vi.useFakeTimers();
+    try {
+      const waiting = settledLog().catch((error: unknown) => error);
+      await vi.advanceTimersByTimeAsync(10_000);
+      expect(await waiting).toMatchObject({ what: expect.stringMatching(words) as unknown });
+    } finally {
+      vi.useRealTimers();
+    }
   });
 });
