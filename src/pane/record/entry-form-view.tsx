@@ -163,7 +163,7 @@ export function EntryFormView({
           {repeats.label}
         </Button>
       )}
-      <FindingsList findings={findings} />
+      <FindingsList findings={asking ? findings.filter(({ text }) => !doubts.includes(text)) : findings} />
       {failure === undefined ? null : <ProblemBar problem={failure} />}
       {tried ? <ProblemCount count={filled.problems.length} /> : null}
       {asking && filled.problems.length === 0 ? (

@@ -282,12 +282,12 @@ export const baselineEntry: EntryForm<"baseline"> = {
       fields: [
         field(log, "readings", "ph", {
           key: phKey(set),
-          label: `pH as read ${String(set)}`,
+          label: `pH of reading ${String(set)}`,
           required: set <= repeats.least,
         }),
         field(log, "readings", "temperature", {
           key: temperatureKey(set),
-          label: `Sample temp ${String(set)}`,
+          label: `Sample temp of reading ${String(set)}`,
           required: set <= repeats.least || (values[phKey(set)] ?? "") !== "",
         }),
       ],
