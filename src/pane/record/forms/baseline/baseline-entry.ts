@@ -46,7 +46,7 @@ function gate(filled: FilledFields<BaselineKey>, context: LogContext): Meaning["
       return { why: "This bath has no concentrate in the log yet. Record the charge first.", first: charge };
     case bench.untested:
       return {
-        why: "No bench test since the last concentrate. Test every surface in the load first; a baseline before that would hold a bath that does not clean.",
+        why: "No bench test since the last concentrate. Test every surface in the load first; a baseline taken before that could be of a bath that does not clean.",
         first: benchTest,
       };
     case bench.refused:
