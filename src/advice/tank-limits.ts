@@ -2,6 +2,7 @@ import { depth as depthUnit, leastLevel, volume as volumeUnit } from "../joblog/
 import { findRow, type RowFacts, rowFacts } from "./bath-facts.ts";
 import { bathFacts } from "./bath-values.ts";
 import type { FieldProblem } from "./filled-fields.ts";
+import type { Finding } from "./finding.ts";
 import type { LogContext } from "./log-context.ts";
 import { amount as amountFigure, figure } from "./wording/figures.ts";
 
@@ -40,6 +41,16 @@ export function heldBy(context: LogContext, bath: string | undefined): number | 
   return tankOf(context, bath)?.number("workingVolume");
 }
 
+/** Nobody is asked for it where a level is typed: it is measured once. */
+export const whereHeight = "Enter the tank's inside height under Shop, Tanks, and the log can check this.";
+
+/** Said where a rim was measured that lies under the fill line. */
+export function rimFindings(height: number | undefined, fillDepth: number): readonly Finding[] {
+  return height !== undefined && height < fillDepth
+    ? [{ tone: "act", text: "The inside height ends below the fill line: measure both from the floor." }]
+    : [];
+}
+
 /** A tank is deeper than its fill line, but never by so much: under two thirds full it would be another tank (common practice, no source). */
 const rim = 1.5;
 
@@ -57,12 +68,12 @@ export function levelProblems(
   const unit = depthUnit[context.system];
   const at =
     height === undefined
-      ? `its fill line is at ${figure(line, 1)} ${unit}`
-      : `its inside height is ${figure(height, 1)} ${unit}`;
+      ? `its fill line is at ${figure(line, 1)} ${unit}. Check the level and the tank. ${whereHeight}`
+      : `its inside height is ${figure(height, 1)} ${unit}. Check the level and the tank.`;
   return [
     {
       key,
-      message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; ${at}. Check the level and the tank.`,
+      message: `${label}: ${figure(level, 1)} ${unit} is above the tank's rim; ${at}`,
     },
   ];
 }
@@ -73,10 +84,11 @@ export function levelDoubts(
   bath: string | undefined,
   context: LogContext,
 ): readonly string[] {
-  const line = tankOf(context, bath)?.number("fillDepth");
+  const tank = tankOf(context, bath);
+  const line = tank?.number("fillDepth");
   if (level === undefined || line === undefined || level < line + leastLevel[context.system]) return [];
   const unit = depthUnit[context.system];
   return [
-    `A level of ${figure(level, 1)} ${unit} is ${figure(level - line, 1)} ${unit} above the fill line. Is that right?`,
+    `A level of ${figure(level, 1)} ${unit} is ${figure(level - line, 1)} ${unit} above the fill line. Is that right?${tank?.number("height") === undefined ? ` ${whereHeight}` : ""}`,
   ];
 }

@@ -4,7 +4,7 @@ import { tankRoom } from "../joblog/model/words.ts";
 import type { RowFacts } from "./bath-facts.ts";
 import type { Finding } from "./finding.ts";
 import type { LogContext } from "./log-context.ts";
-import { tankOf } from "./tank-limits.ts";
+import { tankOf, whereHeight } from "./tank-limits.ts";
 import { amount, figure } from "./wording/figures.ts";
 
 interface Excess {
@@ -39,12 +39,20 @@ export function roomDoubts(addition: RowFacts<"additions">, context: LogContext)
     return [
       `${excess.text}, and above the rim at ${figure(excess.rim ?? 0, 1)} ${depthUnit[context.system]}. Did it fit?`,
     ];
-  return excess.rim === undefined ? [`${excess.text}. Is there room?`] : [];
+  return excess.rim === undefined ? [`${excess.text}. Is there room? ${whereHeight}`] : [];
 }
 
 export function roomFindings(addition: RowFacts<"additions">, context: LogContext): readonly Finding[] {
   const excess = excessOf(addition, context);
   if (excess === undefined) return [];
-  const rim = excess.rim === undefined ? "" : `; the rim is at ${figure(excess.rim, 1)} ${depthUnit[context.system]}`;
-  return [{ tone: excess.room === tankRoom.overRim ? "act" : "watch", text: `${excess.text}${rim}.` }];
+  const rim =
+    excess.rim === undefined
+      ? `. ${whereHeight}`
+      : `; the rim is at ${figure(excess.rim, 1)} ${depthUnit[context.system]}`;
+  return [
+    {
+      tone: excess.room === tankRoom.overRim ? "act" : "watch",
+      text: excess.rim === undefined ? `${excess.text}${rim}` : `${excess.text}${rim}.`,
+    },
+  ];
 }

@@ -28,7 +28,7 @@ export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | und
       reason: "Keep this pane open for a moment; if it stays so, close and open the workbook.",
     };
   const root = rootOf?.(unlike);
-  if (root === undefined) return { sentence: workingOut, reason: "Excel has not finished the figures for this." };
+  if (root === undefined) return { sentence: workingOut, reason: "Excel is still working out the figures for this." };
   const { place, shown } = root;
   if (isUnfinished(shown))
     return {
@@ -36,7 +36,7 @@ export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | und
       reason: `${place} still shows ${spoken(shown)}. If it stays so, press Ctrl+Alt+F9: Excel calculates everything anew.`,
     };
   return {
-    sentence: "No advice as long as the sheet shows other figures than its formulas give.",
+    sentence: "No advice while the sheet shows figures other than what its formulas give.",
     reason: `${typedOverWords(root)} Shop, Formulas puts it right.`,
   };
 }

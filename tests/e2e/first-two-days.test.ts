@@ -139,7 +139,11 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     });
     expect(await bath("Bench tests")).toBe("not accepted");
     await openEntry("Baseline");
-    await fill("Baseline", { When: "2027-03-01T09:10", "pH as read 1": "11.30", "Sample temp 1, °F": "25 C" });
+    await fill("Baseline", {
+      When: "2027-03-01T09:10",
+      "pH of reading 1": "11.30",
+      "Sample temp of reading 1, °F": "25 C",
+    });
     const within = form("Baseline");
     expect(await within.getByRole("alert").first().innerText()).toMatch(/bench test/i);
     expect(await within.getByRole("button", { name: "Record baseline" }).isDisabled()).toBe(true);
@@ -157,12 +161,12 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     });
     await record("Baseline", {
       When: "2027-03-01T09:45",
-      "pH as read 1": "11.42",
-      "Sample temp 1, °F": "24.7 C",
-      "pH as read 2": "11.43",
-      "Sample temp 2, °F": "25.0 C",
-      "pH as read 3": "11.41",
-      "Sample temp 3, °F": "24.9 C",
+      "pH of reading 1": "11.42",
+      "Sample temp of reading 1, °F": "24.7 C",
+      "pH of reading 2": "11.43",
+      "Sample temp of reading 2, °F": "25.0 C",
+      "pH of reading 3": "11.41",
+      "Sample temp of reading 3, °F": "24.9 C",
     });
     expect(await bath("Opening dose added, gal")).toBeCloseTo(4.178, 3);
     expect(await bath("Bench tests")).toBe("accepted");

@@ -3,6 +3,7 @@ import type { ChoiceSource, ContentType, LimitsOf } from "../model/definition.ts
 import { headerOf } from "../model/headers.ts";
 import { keyTextAllowed, keyTextFormula } from "../model/key-text.ts";
 import type { AreaPlan, ValidationPlan, ValidationRule } from "../model/plan.ts";
+import { phLimits, usualPh } from "../model/units-of.ts";
 import { columnHeld } from "./addresses.ts";
 import type { PlacedField, PlacedTable, Placement } from "./placement.ts";
 
@@ -34,14 +35,14 @@ function ruleFor(checked: Checked, placement: Placement, system: UnitSystem): Va
   return undefined;
 }
 
-function messageFor(header: string, rule: ValidationRule, type: ContentType): string {
+function messageFor(header: string, rule: ValidationRule, { type, limits }: Checked): string {
   switch (rule.kind) {
     case "list":
       return `${header}: choose one of ${rule.choices.join(", ")}.`;
     case "list of area":
       return `${header}: choose one from the sheet ${rule.sheet}. If it is new, enter it there first.`;
     case "number between":
-      return `${header}: type a number from ${String(rule.low)} to ${String(rule.high)}, without a unit.`;
+      return `${header}: type a number from ${String(rule.low)} to ${String(rule.high)}, without a unit.${limits === phLimits ? ` ${usualPh}` : ""}`;
     case "date from":
       return type === "date"
         ? `${header}: type a date, such as 2027-03-01.`
@@ -65,7 +66,7 @@ export function tableValidations(
         ? { kind: "formula", formula: keyTextFormula(columnHeld(area.row, area.column)) }
         : ruleFor(column, placement, system);
     if (rule === undefined) return [];
-    const errorMessage = messageFor(headerOf(column, system), rule, column.type);
+    const errorMessage = messageFor(headerOf(column, system), rule, column);
     return [{ area, rule, errorTitle: `Check: ${column.label}`.slice(0, 32), errorMessage }];
   });
 }
@@ -92,6 +93,6 @@ export function fieldValidation(
     area,
     rule,
     errorTitle: `Check: ${field.label}`.slice(0, 32),
-    errorMessage: messageFor(headerOf(field, system), rule, field.type),
+    errorMessage: messageFor(headerOf(field, system), rule, field),
   };
 }

@@ -69,6 +69,8 @@ export const temperatureLimits: LimitsOf = {
 
 /** A meter that shows 0 stands dry or is switched off: no reading. */
 export const phLimits: LimitsOf = between(0.1, 14.5);
+/** Said with those limits, which are no help with a slip (common practice, no source). */
+export const usualPh = "An alkaline bath usually reads 10 to 12.5.";
 export const moneyLimits: LimitsOf = between(0, 1_000_000);
 /** What a permit may ask and a bath be brought to; the functions that judge and size it take no other. */
 export const sewerLimits: LimitsOf = between(sewerLimit.low, sewerLimit.high);

@@ -11,6 +11,7 @@ import { firstDay } from "../../joblog/layout/validation-plans.ts";
 import type { InputColumn, RowValue } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
 import { isKeyText, keyTextAllowed } from "../../joblog/model/key-text.ts";
+import { phLimits, usualPh } from "../../joblog/model/units-of.ts";
 import { columnUnit, unclearFigure } from "./unit-kinds.ts";
 
 /** What the text of a field turned out to be for the log. */
@@ -36,7 +37,8 @@ function allowedRange({ type, limits }: AnyInput, system: UnitSystem, unit: stri
   const range = limits?.[system];
   if (range === undefined) return "Write a number.";
   const shown = (value: number): string => (type === "share" ? `${figure(value * 100, 1)}%` : figure(value, 3));
-  return `Allowed: ${shown(range.low)} to ${shown(range.high)}${unit}.`;
+  const allowed = `Allowed: ${shown(range.low)} to ${shown(range.high)}${unit}.`;
+  return limits === phLimits ? `${allowed} ${usualPh}` : allowed;
 }
 
 /** Who hands over a value: a person, whose bare number may be in another unit, or a file that the log itself wrote. */

@@ -152,11 +152,12 @@ function Verdict({ entry }: { readonly entry: OpenEntry }): React.JSX.Element {
   const tones = useToneStyles();
   const page = usePageStyles();
   const isJudged = entry.findings.length > 0 && (entry.filled.values["temperature"] ?? "").trim() !== "";
+  const isSaid = entry.isTyped && entry.asking.length === 0;
   const [first = waitsFor(entry), ...rest] = isJudged ? entry.findings : [];
   const Mark = toneIcons[first.tone];
   return (
-    <section role="status" aria-label="What this means" className={entry.isTyped ? styles.verdict : undefined}>
-      {entry.isTyped ? (
+    <section role="status" aria-label="What this means" className={isSaid ? styles.verdict : undefined}>
+      {isSaid ? (
         <>
           <Mark aria-hidden className={mergeClasses(styles.mark, tones[first.tone])} />
           <div className={styles.said}>

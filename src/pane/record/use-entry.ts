@@ -150,7 +150,8 @@ export function useEntry({ form, context: given, reopened, onRecorded }: Setting
   return {
     filled,
     context,
-    findings,
+    // What is asked stands over the button; it is not said twice.
+    findings: findings.filter(({ text }) => !asking.includes(text)),
     problems,
     tried,
     asking,

@@ -73,5 +73,11 @@ export function limitsForm(log: LogSnapshot, system: UnitSystem): ShopForm {
           }),
     };
   };
-  return { title: "Limits", purpose: "What readings, meters, baths and releases are held to.", groups, fill };
+  return {
+    title: "Limits",
+    saved: () => "Limits",
+    purpose: "What readings, meters, baths and releases are held to.",
+    groups,
+    fill,
+  };
 }

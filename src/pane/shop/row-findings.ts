@@ -7,6 +7,7 @@ import { askNumber, askText } from "../../advice/ask.ts";
 import { findRow, rowFacts } from "../../advice/bath-facts.ts";
 import type { FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
+import { rimFindings } from "../../advice/tank-limits.ts";
 import { amount, money } from "../../advice/wording/figures.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { ColumnId } from "../../joblog/formula/log-names.ts";
@@ -43,15 +44,12 @@ function ofTank({ filled, key, changed, log, system }: Row<"tanks">): readonly F
     system,
   });
   const baths = bathsWith(log, "tank", key);
-  const height = filled.number("height");
   const measured = (["length", "width", "fillDepth", "displacement"] as const).some((id) => changed.includes(id));
   return [
     volume.known
       ? { tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` }
       : { tone: "act", text: volume.why },
-    ...(height !== undefined && height < depth
-      ? [{ tone: "act", text: "The inside height ends below the fill line: measure both from the floor." } as const]
-      : []),
+    ...rimFindings(filled.number("height"), depth),
     ...(measured && baths !== "" ? [{ tone: "watch", text: `Recalculated with it: ${baths}.` } as const] : []),
   ];
 }

@@ -60,6 +60,7 @@ export function rowForm(log: LogSnapshot, system: UnitSystem, table: ShopTable, 
     };
   };
   return {
+    saved: (values) => `${one} ${key ?? values[keyId]?.trim() ?? ""}`,
     title: key === undefined ? `Add a ${one}` : `${one.slice(0, 1).toUpperCase()}${one.slice(1)} ${key}`,
     purpose:
       key === undefined ? "The other sheets look it up by its name." : "Its name stays, since other rows look it up.",

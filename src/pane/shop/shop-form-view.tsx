@@ -43,7 +43,7 @@ export function ShopFormView({ form, system, onBack, onSaved }: Props): React.JS
       void attempt.start(async () => {
         if (changes === undefined) return "Nothing differs from the log.";
         await saveShop.run(changes);
-        await onSaved(form.title);
+        await onSaved(form.saved(values));
         return "";
       });
     }

@@ -21,6 +21,8 @@ export interface FilledShopForm {
 
 export interface ShopForm {
   readonly title: string;
+  /** What will have been saved: the title of a form that adds something is an order. */
+  readonly saved: (values: Draft) => string;
   readonly purpose: string;
   readonly groups: readonly FieldGroup[];
   readonly fill: (typed: Draft) => FilledShopForm;

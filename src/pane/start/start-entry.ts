@@ -2,6 +2,7 @@ import { tankVolume } from "../../../functions/tank/tank-volume.ts";
 import { askNumber } from "../../advice/ask.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
+import { rimFindings } from "../../advice/tank-limits.ts";
 import { amount } from "../../advice/wording/figures.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
@@ -39,7 +40,7 @@ const groups: readonly FieldGroup[] = [
     legend: "Tank, measured inside",
     fields: own(
       "tanks",
-      ["tank", "length", "width", "fillDepth", "displacement"],
+      ["tank", "length", "width", "fillDepth", "height", "displacement"],
       ["tank", "length", "width", "fillDepth"],
     ),
   },
@@ -73,9 +74,12 @@ function findingsOf(filled: FilledFields<StartKey>, system: UnitSystem): readonl
     displacement: filled.number("tanks.displacement"),
     system,
   });
-  return volume.known
-    ? [{ tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` }]
-    : [{ tone: "act", text: volume.why }];
+  return [
+    volume.known
+      ? { tone: "good", text: `Working volume ${amount(volume.value)} ${volumeUnit[system]}.` }
+      : { tone: "act", text: volume.why },
+    ...rimFindings(filled.number("tanks.height"), depth),
+  ];
 }
 
 function rowOf(filled: FilledFields<string>, table: StartTable): Cells {

@@ -30,7 +30,7 @@ export const neutralizingSketch: Sketch = {
     {
       key: "purity",
       label: "Acid in the product, %",
-      hint: "By weight. Left out, the usual product; acetic has none.",
+      hint: "By weight. If blank, the usual product; acetic acid has none.",
     },
     {
       key: "titrated",

@@ -30,7 +30,7 @@ describe("searching the functions", () => {
 
   test("a call shows optional arguments in brackets", () => {
     const dose = catalogue.find((fn) => fn.id === "DOSE");
-    expect(dose === undefined ? "" : callOf(dose)).toBe("BATH.DOSE(volume, rate, [system])");
+    expect(dose === undefined ? "" : callOf(dose)).toBe("BATH.DOSE(volume, rate, [label_highest], [system])");
   });
 });
 

@@ -19,7 +19,7 @@ export const additionCost: ComputedColumn = computed(
     type: "money",
     format: "#,##0.00",
     width: 10,
-    help: "Amount by price, to the cent; blank where no price is known.",
+    help: "Amount times price, to the cent; blank where no price is known.",
   },
   ({ bathRow, amount, price }) =>
     blankIf([isBlank(bathRow), isNoNumber(amount), isNoNumber(price)], toTheCent(times(amount, price))),

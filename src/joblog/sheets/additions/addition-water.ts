@@ -83,7 +83,7 @@ export const additionWater: readonly ComputedColumn[] = [
       unit: hardnessAdded,
       format: "0.0",
       width: 11,
-      help: "That this water brought into the bath.",
+      help: "What this water brought into the bath.",
     },
     (addition, log) => {
       const { hardness } = rowAt(log.waters, addition.waterRow);
@@ -98,7 +98,7 @@ export const additionWater: readonly ComputedColumn[] = [
       unit: alkaliAdded,
       format: "0.000",
       width: 11,
-      help: "That this water brought: each eq uses up one of hydroxide.",
+      help: "What this water brought: each eq uses up one of hydroxide.",
     },
     (addition, log) => {
       const { alkalinity } = rowAt(log.waters, addition.waterRow);

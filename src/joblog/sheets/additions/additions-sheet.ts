@@ -275,7 +275,7 @@ export const additionsSheet: SheetDefinition = {
   name: "Additions",
   title: "Additions",
   purpose:
-    "Everything that goes into a bath: concentrate and water, opening and later. Choose who pays under Account; a blank is charged to no one.",
+    "Everything that goes into a bath: concentrate and water, at the opening and later. Choose who pays under Account; a blank is charged to no one.",
   caution: cautionsOfSheet("additions"),
   fields: [],
   tables: [

@@ -143,7 +143,7 @@ export const bathBaseline: readonly ComputedColumn[] = [
       type: "number",
       format: "0.00",
       width: 8,
-      help: "Baseline less the drop allowed: at or under it a top-up is due.",
+      help: "Baseline minus the drop allowed: at or under it a top-up is due.",
     },
     ({ baseline, dropUsed }) => blankIf([isNoNumber(baseline)], call(trigger, { baseline, drop: dropUsed })),
   ),

@@ -103,7 +103,7 @@ export const bathCosts: readonly ComputedColumn[] = [
       id: "costOpen",
       label: "Not placed, must be 0.00",
       ...amount,
-      help: "Cost less what claims and shop pay: charged to no one yet.",
+      help: "Cost minus what claims and shop pay: charged to no one yet.",
     },
     ({ bath, costInAll, costDirect, costShared, costShop }) =>
       blankIf([isBlank(bath)], rounded(minus(costInAll, costDirect, costShared, costShop), 2)),

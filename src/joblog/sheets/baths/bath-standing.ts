@@ -47,7 +47,7 @@ export const bathStanding: readonly ComputedColumn[] = [
       unit: volume,
       format: "0.000",
       width: 10,
-      help: "Concentrate added as top-ups. Corrective doses and the concentrate of a make-up are not counted: they put right something else than soil.",
+      help: "Concentrate added as top-ups. Corrective doses and the concentrate of a make-up are not counted: they make up for something other than soil.",
     },
     ({ bath, openingDose }, { additions }) =>
       blankIf([isBlank(openingDose)], sumWhere(additions, "amount", { bath, kind: "concentrate", purpose: "top-up" })),
@@ -59,7 +59,7 @@ export const bathStanding: readonly ComputedColumn[] = [
       type: "share",
       format: "0%",
       width: 12,
-      help: "Top-ups by the opening dose; corrective doses are not counted.",
+      help: "Top-ups divided by the opening dose; corrective doses are not counted.",
     },
     ({ openingDose, topUpTotal }) => blankIf([isBlank(openingDose)], dividedBy(topUpTotal, openingDose)),
   ),

@@ -34,7 +34,7 @@ export const careResults: readonly ComputedColumn[] = [
       type: "number",
       format: "+0.00;-0.00;0.00",
       width: 11,
-      help: "Rinse less the pH of the bath's water: how much alkali the rinse holds. When to dump it is the shop's own rule.",
+      help: "Rinse minus the pH of the bath's water: how much alkali the rinse holds. When to dump it is the shop's own rule.",
     },
     ({ bathRow, rinsePh }, { baths, waters }) => {
       const { waterRow } = rowAt(baths, bathRow);

@@ -47,7 +47,7 @@ const fields: readonly FieldDefinition[] = [
     name: "Cost.NotPlaced",
     label: "Not placed, must be 0.00",
     type: "money",
-    help: "All costs less what claims and shop pay: charged to no one yet.",
+    help: "All costs minus what claims and shop pay: charged to no one yet.",
     formula: ({ named }) => rounded(minus(named.costTotal, named.costToClaims, named.costToShop), 2),
     signals: [{ when: { isNot: 0 }, look: "act" }],
   },

@@ -103,7 +103,14 @@ const steps: readonly ComputedColumn[] = [
     ({ bath, bathRow }, { shares }) => blankIf([isBlank(bathRow)], sumWhere(shares, "unitsUsed", { bath })),
   ),
   computed(
-    { id: "weight", label: "Part of all", type: "share", format: "0.0%", width: 9, help: "Its units of all units." },
+    {
+      id: "weight",
+      label: "Part of all",
+      type: "share",
+      format: "0.0%",
+      width: 9,
+      help: "Its units divided by all units.",
+    },
     ({ unitsUsed, allUnits, bathRow }, { baths }) =>
       blankIf(
         [isNoNumber(unitsUsed), isNoNumber(allUnits)],
@@ -128,7 +135,7 @@ const steps: readonly ComputedColumn[] = [
       type: "number",
       format: "0.0000000",
       width: 15,
-      help: "Cents by its part of all; of a credit as well.",
+      help: "Cents times its part of all; of a credit as well.",
     },
     ({ weight, pool }) =>
       blankIf(

@@ -116,7 +116,7 @@ export const concentratesTable: TableDefinition = {
         unit: priceByVolume,
         format: "#,##0.00",
         width: 11,
-        help: "Pack price by pack size.",
+        help: "Pack price divided by pack size.",
       },
       ({ packVolume, packPrice }) =>
         blankIf(

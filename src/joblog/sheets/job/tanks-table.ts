@@ -70,7 +70,7 @@ export const tanksTable: TableDefinition = {
       limits: volumeLimits,
       format: "0.00#",
       width: 11,
-      help: "Solution that the baskets and pieces of one load take along; splits a fall of the level into drag-out and evaporation.",
+      help: "Solution that the baskets and pieces of one load carry out; splits a drop of the level into drag-out and evaporation.",
     }),
     numberInput({
       id: "height",
@@ -79,7 +79,7 @@ export const tanksTable: TableDefinition = {
       limits: depthLimits,
       format: "0.0#",
       width: 10,
-      help: "From the floor to the rim; says whether an addition still finds room.",
+      help: "From the floor to the rim; tells whether there is room for an addition.",
     }),
     textInput({ id: "note", label: "Note", width: 10, help: "Lid, set temperature, date measured." }),
     computed(

@@ -22,7 +22,7 @@ const labLimits = between(0, 5000);
 export const watersTable: TableDefinition = {
   id: "waters",
   name: "Waters",
-  caption: "Waters: softening takes the hardness and leaves the alkalinity, so test both",
+  caption: "Waters: a softener removes hardness but not alkalinity, so test both",
   emptyRows: 4,
   columns: [
     nameInput({ id: "water", label: "Water", width: 13, help: "Short code that every fill and make-up names." }),

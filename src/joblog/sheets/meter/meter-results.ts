@@ -71,11 +71,11 @@ const blankIfNever = (time: Expression): Expression => blankIf([equal(time, 0)],
 
 export const meterResults: readonly ComputedColumn[] = [
   computed(
-    { id: "error1", label: "Error 1, pH", ...error, help: "As found less the buffer." },
+    { id: "error1", label: "Error 1, pH", ...error, help: "As found minus the buffer." },
     ({ buffer1, asFound1 }) => errorIn(buffer1, asFound1),
   ),
   computed(
-    { id: "error2", label: "Error 2, pH", ...error, help: "As found less the buffer." },
+    { id: "error2", label: "Error 2, pH", ...error, help: "As found minus the buffer." },
     ({ buffer2, asFound2 }) => errorIn(buffer2, asFound2),
   ),
   computed(

@@ -65,7 +65,7 @@ export const statementShares: TableDefinition = {
       type: "share",
       format: "0.0%",
       width: 10,
-      help: "Its units of all units.",
+      help: "Its units divided by all units.",
     }),
     fromShares("pool", "pool", {
       label: "To share out",

@@ -79,7 +79,13 @@ export const stockBalance: TableDefinition = {
         ),
     ),
     computed(
-      { id: "book", label: "By the book", ...amount, width: 11, help: "Counted, and received, less used." },
+      {
+        id: "book",
+        label: "By the book",
+        ...amount,
+        width: 11,
+        help: "Last count plus receipts, minus what was used.",
+      },
       ({ counted, received, used }) => blankIf([isBlank(counted)], minus(plus(counted, received), used)),
     ),
     computed(
@@ -106,7 +112,7 @@ export const stockBalance: TableDefinition = {
         unit: days,
         format: "0.0",
         width: 26,
-        help: "Book by the daily use: days of use, not of the calendar.",
+        help: "What is on the shelf by the book, divided by the daily use: working days, not calendar days.",
       },
       ({ book, dailyUse }) =>
         blankIf([isBlank(book), isBlank(dailyUse)], call(stockDays, { on_hand: largest(0, book), issues: dailyUse })),
@@ -117,7 +123,7 @@ export const stockBalance: TableDefinition = {
         label: "Reorder at",
         ...amount,
         width: 10,
-        help: "Daily use for as many days as delivery takes, and the safety stock.",
+        help: "Daily use times the days that delivery takes, plus the safety stock.",
       },
       ({ dailyUse, leadDays, safety }) =>
         blankIf(

@@ -100,7 +100,7 @@ const results: readonly ColumnDefinition[] = [
       blankIf([isBlank(order), all(is(kind, "count"), equal(countBefore, 0))], minus(plus(counted, since), poured)),
   ),
   computed(
-    { id: "variance", label: "Variance", ...amount, help: "Count less book: negative where some is missing." },
+    { id: "variance", label: "Variance", ...amount, help: "Count minus book: negative where some is missing." },
     (move) =>
       blankIf(
         [isNot(move.kind, "count"), isBlank(move.book), isNoNumber(move.amount)],
@@ -114,7 +114,7 @@ const results: readonly ColumnDefinition[] = [
       type: "money",
       format: "#,##0.00",
       width: 10,
-      help: "Of a receipt: amount by price. Of an issue and of a count's variance: by the average before.",
+      help: "Of a receipt: amount times price. Of an issue and of a count's variance: at the average before.",
     },
     ({ valued, valuedAt }) => blankIf([isNoNumber(valued), isNoNumber(valuedAt)], toTheCent(times(valued, valuedAt))),
   ),

@@ -39,7 +39,7 @@ describe("what is typed in a field", () => {
   test("out of range names the field, what was given and what is allowed", () => {
     expect(readInput(ph, "US", "108")).toEqual({
       read: "problem",
-      message: 'pH as read: "108" is out of range. Allowed: 0.1 to 14.5.',
+      message: 'pH as read: "108" is out of range. Allowed: 0.1 to 14.5. An alkaline bath usually reads 10 to 12.5.',
     });
     const hot = readInput(sample, "US", "120 C");
     expect(hot).toEqual({
@@ -93,7 +93,8 @@ describe("what is typed in a field", () => {
   test("words where a number belongs are refused", () => {
     expect(readInput(ph, "US", "about 11")).toEqual({
       read: "problem",
-      message: 'pH as read: "about 11" is not a number. Allowed: 0.1 to 14.5.',
+      message:
+        'pH as read: "about 11" is not a number. Allowed: 0.1 to 14.5. An alkaline bath usually reads 10 to 12.5.',
     });
   });
 

@@ -165,6 +165,22 @@ describe("the correction form", () => {
     expect(problemsOf(correct("Load", "L001", { baskets: "3" }, ""))[0]).toMatch(/Why: blank/);
   });
 
+  test("marks the reason as wanted once something but the note differs", () => {
+    const wanted = (typed: Readonly<Record<string, string>>): boolean | undefined =>
+      correct("Load", "L001", typed, "")
+        .groups.flatMap(({ fields }) => fields)
+        .find(({ key }) => key === "why")?.required;
+    expect(wanted({})).toBe(false);
+    expect(wanted({ note: "more" })).toBe(false);
+    expect(wanted({ baskets: "3" })).toBe(true);
+  });
+
+  test("tells times as people write them, without the T of a date-time field", () => {
+    const filled = correct("Load", "L001", { when: "2027-03-01T10:45" });
+    expect(said(filled)).toMatch(/: 2027-03-01 \d\d:\d\d becomes 2027-03-01 10:45\./);
+    expect(JSON.stringify(filled.meaning.changes)).not.toMatch(/was \d{4}-\d\d-\d\dT/);
+  });
+
   test("never writes to another row what was typed for one", () => {
     const first = correct("Reading", "R001", { temperature: "77.5" });
     const second = rowNames(log, { entryTable: "Reading" }).find((name) => name.startsWith("R002")) ?? "";

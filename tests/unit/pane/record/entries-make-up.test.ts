@@ -102,7 +102,9 @@ describe("the level make-up form", () => {
   });
 
   test("says where amount and rise contradict each other", () => {
-    expect(said(fill(levelMakeUpEntry, log, { ...overnight, amount: "12" }))).toMatch(/12 gal do not fit that rise/);
+    expect(said(fill(levelMakeUpEntry, log, { ...overnight, amount: "12" }))).toMatch(
+      /12 gal does not match that rise/,
+    );
     expect(said(fill(levelMakeUpEntry, log, { ...overnight, amount: "7.16" }))).not.toMatch(/do not fit/);
   });
 

@@ -63,8 +63,12 @@ describe("the meter check form", () => {
     expect(text).toMatch(
       /Reaches back to \d+ readings since Mar 1, 08:00: up to 0\.13 lower once the drift is taken out, at each reading's own pH by the straight line through both buffers, evenly over time\. What the meter showed stays/,
     );
-    expect(text).toContain('R013, B-T1-0301, Mar 3, 11:20: 11.00 becomes 10.88, "near" becomes "top up".');
-    expect(text).toContain('R014, B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.83, "near" becomes "top up".');
+    expect(text).toContain(
+      'Reading R013 of bath B-T1-0301, Mar 3, 11:20: 11.00 becomes 10.88, "near" becomes "top up".',
+    );
+    expect(text).toContain(
+      'Reading R014 of bath B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.83, "near" becomes "top up".',
+    );
     expect(text).toContain("Above the buffer 10.01 that line is drawn on and uncertain");
   });
 
@@ -114,7 +118,7 @@ describe("the meter check form", () => {
       ),
     );
     expect(text).toContain("up to 0.14 lower");
-    expect(text).toContain("R014, B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.82");
+    expect(text).toContain("Reading R014 of bath B-T1-0301, Mar 3, 16:30: 10.96 becomes 10.82");
     const written = await demoLog("2027-03-02T17:00", { meterChecks: [leftHigh, second], readings: wednesday });
     const corrected = (id: string) => written.rows.readings.find((row) => row.cells.id === id)?.cells.phCorrected;
     expect([corrected("R013"), corrected("R014")]).toEqual([expect.closeTo(10.87, 9), expect.closeTo(10.82, 9)]);

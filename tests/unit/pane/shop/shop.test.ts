@@ -46,6 +46,9 @@ describe("the shop's limits", () => {
 
   it("are refused out of range, blank where one must stand, and crossed", () => {
     const form = limitsForm(log, "US");
+    expect(form.saved({})).toBe("Limits");
+    expect(rowForm(log, "US", "people", undefined).saved({ initials: " KL " })).toBe("person KL");
+    expect(rowForm(log, "US", "tanks", "T1").saved({})).toBe("tank T1");
     expect(form.fill({ usualDrop: "9" }).problems[0]?.message).toMatch(/"9" is out of range\. Allowed: 0\.05 to 3/);
     expect(form.fill({ usualDrop: "" }).problems.map(({ key }) => key)).toEqual(["usualDrop"]);
     expect(form.fill({ sewerLow: "10", sewerHigh: "6" }).problems.map(({ key }) => key)).toEqual(["sewerHigh"]);

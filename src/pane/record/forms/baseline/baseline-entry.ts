@@ -46,7 +46,7 @@ function gate(filled: FilledFields<BaselineKey>, context: LogContext): Meaning["
       return { why: "This bath has no concentrate in the log yet. Record the charge first.", first: charge };
     case bench.untested:
       return {
-        why: "No bench test since the last concentrate. Test every surface in the load first; a baseline before that would hold a bath that does not clean.",
+        why: "No bench test since the last concentrate. Test every surface in the load first; a baseline taken before that could be of a bath that does not clean.",
         first: benchTest,
       };
     case bench.refused:
@@ -282,12 +282,12 @@ export const baselineEntry: EntryForm<"baseline"> = {
       fields: [
         field(log, "readings", "ph", {
           key: phKey(set),
-          label: `pH as read ${String(set)}`,
+          label: `pH of reading ${String(set)}`,
           required: set <= repeats.least,
         }),
         field(log, "readings", "temperature", {
           key: temperatureKey(set),
-          label: `Sample temp ${String(set)}`,
+          label: `Sample temp of reading ${String(set)}`,
           required: set <= repeats.least || (values[phKey(set)] ?? "") !== "",
         }),
       ],

@@ -10,12 +10,15 @@ import type { Draft, EntryField, EntryForm, FieldGroup, Meaning } from "../../en
 import { describedColumn, field, fieldOf, inputColumns } from "../../fields-of.ts";
 import {
   asHeld,
+  changedIds,
   correctedIds,
   type Correction,
   correctionKey,
   correctionLabel,
   correctionOf,
   heldText,
+  spokenMoment,
+  spokenText,
 } from "./correction.ts";
 import { movedFindings, openingMoves } from "./correction-opening.ts";
 import { correctionProblems } from "./correction-problems.ts";
@@ -46,7 +49,7 @@ function ownField(
 function trace({ table, row, changed }: Correction, why: string, now: string): string {
   const was = changed
     .filter((id) => id !== "note")
-    .map((id) => `${correctionLabel(table, id)} was ${heldText(table, id, row.cells[id]) || "blank"}`);
+    .map((id) => `${correctionLabel(table, id)} was ${spokenText(table, id, row.cells[id]) || "blank"}`);
   return `corrected ${fieldTextOf(serialOf(now) ?? 0).replace("T", " ")}: ${was.join(", ")} (${why})`;
 }
 
@@ -87,23 +90,16 @@ function cellsOf(
   ]);
 }
 
-function problemsOf(
-  chosen: ChosenRow,
-  correction: Correction,
-  why: string | undefined,
-  context: LogContext,
-): readonly FieldProblem[] {
+function problemsOf(chosen: ChosenRow, correction: Correction, context: LogContext): readonly FieldProblem[] {
   const { changed } = correction;
   const [first = ""] = correctedIds(chosen.table);
   if (changed.length === 0)
     return [{ key: correctionKey(chosen, first), message: "Nothing differs from the log yet." }];
-  const unsaid = why === undefined && hasNote(chosen) && changed.some((id) => id !== "note");
   return [
     ...correctionProblems(correction, context).map(({ key, message }) => ({
       key: correctionKey(chosen, key),
       message,
     })),
-    ...(unsaid ? [{ key: whyKey, message: "Why: blank. It goes into the note, with what was there before." }] : []),
   ];
 }
 
@@ -118,7 +114,7 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
     findings: [
       ...changed.map((id) => ({
         tone: "plain" as const,
-        text: `${correctionLabel(table, id)}: ${heldText(table, id, row.cells[id]) || "blank"} becomes ${said(id) || "blank"}.`,
+        text: `${correctionLabel(table, id)}: ${spokenText(table, id, row.cells[id]) || "blank"} becomes ${spokenMoment(said(id)) || "blank"}.`,
       })),
       ...movedFindings(correction, context),
       ...asReadWith(correction).map(() => ({
@@ -129,7 +125,7 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
         ? []
         : [{ tone: "watch" as const, text: "Everything in the log that depends on it is recalculated." }]),
     ],
-    problems: problemsOf(chosen, correction, why, context),
+    problems: problemsOf(chosen, correction, context),
     // A load that goes to another bath or claim brings its row in Shares along.
     rows:
       table === "loads"
@@ -146,6 +142,9 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
   };
 }
 
+/** A note that grows needs no reason. */
+const asksWhy = (chosen: ChosenRow, values: Draft): boolean => changedIds(chosen, values).some((id) => id !== "note");
+
 function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
   const { log } = context;
   const chosen = chosenRow(log, values);
@@ -161,7 +160,12 @@ function groups(values: Draft, context: LogContext): readonly FieldGroup[] {
     asHeld(fieldOf(log, describedColumn(table, id), { key: correctionKey(chosen, id) }), row.cells[id]),
   );
   const why = hasNote(chosen)
-    ? [{ ...ownField(whyKey, "Why", "It goes into the note, with what was there before.", context), required: false }]
+    ? [
+        {
+          ...ownField(whyKey, "Why", "It goes into the note, with what was there before.", context),
+          required: asksWhy(chosen, values),
+        },
+      ]
     : [];
   return [{ fields: which }, { legend: keyOfRow(chosen), fields: [...fields, ...why] }];
 }

@@ -31,6 +31,12 @@ export function heldText(table: TableId, id: string, value: RowValue | undefined
   return type === "date and time" ? fieldTextOf(value) : figure(value, digits);
 }
 
+/** The same as a person reads it: a date-time field wants a T between day and hour. */
+export const spokenText = (table: TableId, id: string, value: RowValue | undefined): string =>
+  spokenMoment(heldText(table, id, value));
+
+export const spokenMoment = (text: string): string => text.replace(/^(\d{4}-\d\d-\d\d)T(?=\d\d:\d\d$)/, "$1 ");
+
 /** A field's key bears its row, so that what was typed for one row is never written to another. */
 export const correctionKey = ({ table, row }: ChosenRow, id: string): string =>
   `${table} ${String(row.position)} ${id}`;
@@ -47,6 +53,12 @@ export const correctedIds = (table: TableId): readonly string[] =>
     .map(({ id }) => id)
     .filter((id) => id !== asRead[table]);
 
+/** Columns that are typed otherwise than the log holds them. */
+export const changedIds = (chosen: ChosenRow, values: Draft): readonly string[] =>
+  correctedIds(chosen.table).filter(
+    (id) => (values[correctionKey(chosen, id)] ?? "").trim() !== heldText(chosen.table, id, chosen.row.cells[id]),
+  );
+
 export function correctionOf(chosen: ChosenRow, filled: FilledFields<string>, values: Draft): Correction {
   const { table, row } = chosen;
   return {
@@ -56,9 +68,7 @@ export function correctionOf(chosen: ChosenRow, filled: FilledFields<string>, va
       number: (id) => filled.number(correctionKey(chosen, id)),
       text: (id) => filled.text(correctionKey(chosen, id)),
     },
-    changed: correctedIds(table).filter(
-      (id) => (values[correctionKey(chosen, id)] ?? "").trim() !== heldText(table, id, row.cells[id]),
-    ),
+    changed: changedIds(chosen, values),
   };
 }
 

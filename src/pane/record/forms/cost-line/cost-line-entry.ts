@@ -48,7 +48,7 @@ export const costLineEntry: EntryForm<"cost line"> = {
   icon: ReceiptAddRegular,
   needs: "log",
   from: "claims",
-  purpose: "Labor, electricity, disposal: what a bath cost beside concentrate and water.",
+  purpose: "Labor, electricity, disposal: what a bath cost besides concentrate and water.",
   submit: "Record cost line",
   caution: "The shop's own mistakes go to the shop, never to a claim.",
   groups: (_values, { log }) => [

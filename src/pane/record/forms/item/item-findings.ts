@@ -61,7 +61,10 @@ export function itemFindings(item: DraftedRow<"items">, earlier: boolean, contex
   if (lost && item.text("reasonText") === undefined)
     findings.push({ tone: "watch", text: "Give the reason in a sentence too: the adjuster was not there." });
   if (lost && item.text("photo") === undefined)
-    findings.push({ tone: "watch", text: "No photo yet: a piece not restorable wants one from before cleaning." });
+    findings.push({
+      tone: "watch",
+      text: "No photo yet: a piece that cannot be restored needs one from before cleaning.",
+    });
   if (item.text("pre1978") === yes)
     findings.push({
       tone: "watch",

@@ -146,7 +146,7 @@ export function makeUpFindings(
       ? [
           {
             tone: "watch" as const,
-            text: `${amountFigure(poured)} ${unit} do not fit that rise: read the level and the meter of the hose again.`,
+            text: `${amountFigure(poured)} ${unit} does not match that rise: read the level and the hose meter again.`,
           },
         ]
       : []),

@@ -114,7 +114,7 @@ function reachFindings(
     })),
     ...flips.map(({ id, bath, when: at, was, becomes, verdictWas, verdictBecomes }): Finding => ({
       tone: "act",
-      text: `${id}, ${bath}, ${shortMoment(at)}: ${phFigure(was)} becomes ${phFigure(becomes)}, "${verdictWas ?? ""}" becomes "${verdictBecomes ?? ""}".`,
+      text: `Reading ${id} of bath ${bath}, ${shortMoment(at)}: ${phFigure(was)} becomes ${phFigure(becomes)}, "${verdictWas ?? ""}" becomes "${verdictBecomes ?? ""}".`,
     })),
   ];
 }

@@ -126,7 +126,7 @@ export function releaseFindings(release: ReleaseFacts, context: LogContext): rea
   const stands: Finding = isEntered(release)
     ? {
         tone: "good",
-        text: `Limits and results are entered.${limits} Whether it may go, the permit and the person who signs for it say.`,
+        text: `Limits and results are entered.${limits} The permit and the person who signs for it decide whether it may go.`,
       }
     : {
         tone: state === releaseState.over ? "act" : "watch",

@@ -18,7 +18,10 @@ function averageFindings(kind: string, move: DraftedRow<"stockMoves">): readonly
   const [average, before] = [move.number("averageWouldBe"), move.number("averageBefore")];
   if (kind === "receipt" && move.number("price") === undefined)
     return [
-      { tone: "watch", text: "Without a price the average cost stays as it is, and the month's end lacks the value." },
+      {
+        tone: "watch",
+        text: "Without a price the average cost stays as it is, and the month end is missing the value.",
+      },
     ];
   if (average === undefined) return [];
   const was = kind === "receipt" && before !== undefined ? `, was ${figure(before, 4, 2)}` : "";
