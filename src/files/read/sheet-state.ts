@@ -96,7 +96,7 @@ export function cellsState(
       faults.set(fault, (faults.get(fault) ?? 0) + 1);
       if (value === undefined) withoutValue += 1;
       else kept.push([row, column, value]);
-    } else if (value !== undefined && !spilled.has(`${String(row)},${String(column)}`))
+    } else if (value !== undefined && (spilled.size === 0 || !spilled.has(`${String(row)},${String(column)}`)))
       typed.push([row, column, number, value]);
     else dressed.push([row, column, number]);
   }
