@@ -4,7 +4,7 @@ import type { SheetState, WorkbookState } from "../../state/workbook-state.ts";
 import { entryDate } from "../finish-parts.ts";
 import { SharedTexts } from "./cells-xml.ts";
 import { chartPart } from "./chart-xml.ts";
-import { drawingPart,type DrawnChart } from "./drawing-xml.ts";
+import { drawingPart, type DrawnChart } from "./drawing-xml.ts";
 import type { ShownSheet, ShownValues } from "./known-values.ts";
 import { FileLooks } from "./looks.ts";
 import { sheetPart } from "./sheet-xml.ts";
