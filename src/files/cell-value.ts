@@ -13,13 +13,15 @@ const errorNames = ["#N/A", "#REF!", "#NAME?", "#DIV/0!", "#NULL!", "#VALUE!", "
 
 type ErrorName = (typeof errorNames)[number];
 
-function isErrorName(text: string): text is ErrorName {
+/** Whether a file can hold an error of this word. */
+export function isKnownError(text: string): text is ErrorName {
   return errorNames.some((name) => name === text);
 }
 
 function resultOf(known: KnownValue, place: string): NonNullable<CellFormulaValue["result"]> {
   if (typeof known !== "object") return known;
-  if (!isErrorName(known.error)) throw new RangeError(`"${known.error}" at ${place} is no error that a file can hold.`);
+  if (!isKnownError(known.error))
+    throw new RangeError(`"${known.error}" at ${place} is no error that a file can hold.`);
   return { error: known.error };
 }
 

@@ -7,13 +7,13 @@ import type { SheetPlan, WorkbookPlan } from "../joblog/model/plan.ts";
  * Number of the calculation engine that files of Excel 2019 to 365 carry (from memory of such files).
  * An older number makes Excel work everything out at opening.
  */
-const calculationEngine = "191029";
+export const calculationEngine = "191029";
 
 /** A file carries dates; fixed ones make the same file of the same plan, in every time zone. */
 export const fileDate = new Date("2027-03-01T00:00:00Z");
 
 /** Zip entries hold local clock time. */
-const entryDate = new Date(2027, 2, 1);
+export const entryDate = new Date(2027, 2, 1);
 
 function printArea(plan: SheetPlan, index: number): string {
   const name = plan.name.replaceAll("'", "''");

@@ -11,6 +11,7 @@ import { gridNotices } from "./page/notices.ts";
 import { offerOpening } from "./page/open-file.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
 import { latenessOf, paneOf, readFunctions, startOf } from "./page/read-outside.ts";
+import { offerCopy } from "./page/save-copy.ts";
 import { NoWorker, takeWorker } from "./page/worker-control.ts";
 
 declare const window: HostWindow & { o_spreadsheet: OSpreadsheet; owl: Owl; bathsheetWorkbench?: BenchTools };
@@ -31,7 +32,9 @@ async function openWorkbook(host: Host): Promise<Keeping> {
       const saved = await fileOf("demo-week.json");
       return saved === undefined ? undefined : readState(saved);
     },
-    saveCopy: () => undefined,
+    saveCopy: (name) => {
+      offerCopy(host, name);
+    },
     isCellBeingEdited: () => host.session.isCellBeingEdited(),
   });
   host.answerLate(latenessOf(location.search));

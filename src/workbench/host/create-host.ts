@@ -2,6 +2,7 @@
  * A stand-in for Excel: the grid library's model behind the part of Office.js that the add-in uses.
  * It needs no page, so tests and builders run the add-in's own code against it in Node.
  */
+import type { ShownValues } from "../../files/write/known-values.ts";
 import type { WorkbookState } from "../../state/workbook-state.ts";
 import type { Area } from "./address.ts";
 import { runner } from "./excel/requests/run.ts";
@@ -17,6 +18,7 @@ import { ensureGroupBy, type Model, type OSpreadsheet, prepareLibrary } from "./
 import { makeOffice, type OfficeState, usualOffice } from "./office.ts";
 import { workbookState } from "./state/make-state.ts";
 import { restoreWorkbook } from "./state/restore-state.ts";
+import { shownValues } from "./state/shown-values.ts";
 import type { Lateness } from "./workbook/answers.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
@@ -46,6 +48,8 @@ export interface Host {
   loadFunctions(metadata: FunctionsMetadata): void;
   save(): WorkbookState;
   restore(state: WorkbookState): void;
+  /** What the cells show, for a state that was just saved. Throws NotWorkedOut. */
+  shown(state: WorkbookState): ShownValues;
   /** Lets custom functions answer later than the write, in this workbook and those that are restored; undefined for at once. */
   answerLate(lateness: Lateness | undefined): void;
   /** All values of a sheet from A1 to its last filled cell. */
@@ -115,6 +119,10 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
     restore: (state) => {
       session.workbook = restoreWorkbook(state, library, open);
       session.workbook.answers.answerLate(late);
+    },
+    shown: (state) => {
+      evaluate();
+      return shownValues(session.workbook, state);
     },
     answerLate: (lateness) => {
       late = lateness;

@@ -44,6 +44,31 @@ describe("the state of a workbook", () => {
     ).toBe(true);
   });
 
+  it("holds of a chart what Excel draws and the grid does not, and that goes where the table grows", async () => {
+    const host = await openLog(firstTwoDays);
+    const seriesNow = () =>
+      host.save().sheets.flatMap(({ figures }) => figures.flatMap(({ chart }) => chart?.series ?? []));
+    const before = seriesNow();
+    expect(before.map(({ markers, dashed }) => [markers, dashed])).toContainEqual([true, false]);
+    expect(before.map(({ markers, dashed }) => [markers, dashed])).toContainEqual([false, true]);
+    const own = before.flatMap(({ x }) => (x === undefined ? [] : [x]));
+    expect(own.length).toBeGreaterThan(0);
+    const { workbook } = host;
+    const [area] = own.map((x) => workbook.area(x, workbook.sheets.ids()[0] ?? ""));
+    if (area === undefined) throw new Error("No series has an x of its own.");
+    workbook.grid.do("ADD_COLUMNS_ROWS", {
+      sheetId: area.sheet,
+      sheetName: workbook.sheets.nameOf(area.sheet),
+      dimension: "ROW",
+      base: 0,
+      quantity: 2,
+      position: "before",
+    });
+    expect(seriesNow().flatMap(({ x }) => (x === undefined ? [] : [x]))[0]).toBe(
+      workbook.addressOf({ ...area, row: area.row + 2 }),
+    );
+  });
+
   it("holds each formula text once", async () => {
     const { formulas, worked } = onlySheet((await salesHost()).save());
     expect(formulas).toEqual(["=Sales[[#This Row],[Amount, $]]*Sales[[#This Row],[Rate]]"]);

@@ -177,13 +177,11 @@ function noteChart(workbook: Workbook, sheet: SheetState, figure: FigureState, i
   if (chart.automaticMinimum === true && chart.y?.min !== undefined) workbook.chartScale.chosen.set(id, chart.y.min);
   const ids = figure.other === undefined ? chart.series.map((_, at) => seriesId(at)) : workbook.charts.seriesOf(id);
   chart.series.forEach(({ dashed, markers, x }, at) => {
-    const note = {
-      ...(dashed === undefined ? {} : { dashed }),
-      ...(markers === undefined ? {} : { markers }),
-      ...(x === undefined ? {} : { x }),
-    };
     const series = ids[at];
-    if (series !== undefined && Object.keys(note).length > 0) workbook.charts.noteSeries(id, series, note);
+    if (series === undefined) return;
+    const note = { ...(dashed === undefined ? {} : { dashed }), ...(markers === undefined ? {} : { markers }) };
+    if (Object.keys(note).length > 0) workbook.charts.noteSeries(id, series, note);
+    if (x !== undefined) workbook.charts.noteOwnX(id, series, workbook.area(x, sheet.id));
   });
 }
 

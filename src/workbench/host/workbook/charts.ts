@@ -1,7 +1,7 @@
 import type { SeriesState } from "../../../state/workbook-state.ts";
 import { type Area, areaText, sheetPrefix } from "../address.ts";
 import type { GridChart } from "../library.ts";
-import type { Grid } from "./grid.ts";
+import { areaOf, type Grid } from "./grid.ts";
 
 /** Size of a new chart before it is placed, in pixels. */
 const usualSize = { width: 536, height: 335 };
@@ -14,25 +14,64 @@ export function rangeText(grid: Grid, area: Area): string {
 /** What Excel shows of a series and the grid does not draw. */
 export type SeriesNotes = Pick<SeriesState, "dashed" | "markers" | "x">;
 
+/** An x of its own goes where the values go, so it is known by its way from them, or by its place on another sheet. */
+type OwnX = { readonly rows: number; readonly columns: number } | { readonly place: Area };
+
+type KeptNotes = Omit<SeriesNotes, "x"> & { readonly x?: OwnX };
+
 /** Charts of the grid: one label range for all series, colours a series, no dashes. */
 export class Charts {
   private readonly grid: Grid;
   /** Excel's chart names by the grid's chart id. */
   readonly names = new Map<string, string>();
   /** By the grid's chart id, then by series. */
-  private readonly notes = new Map<string, Map<string, SeriesNotes>>();
+  private readonly notes = new Map<string, Map<string, KeptNotes>>();
 
   constructor(grid: Grid) {
     this.grid = grid;
   }
 
   notesOf(chartId: string): ReadonlyMap<string, SeriesNotes> {
-    return this.notes.get(chartId) ?? new Map<string, SeriesNotes>();
+    return new Map(
+      [...(this.notes.get(chartId) ?? [])].map(([dataSetId, { x: _way, ...note }]) => {
+        const x = this.ownX(chartId, dataSetId);
+        return [dataSetId, { ...note, ...(x === undefined ? {} : { x: rangeText(this.grid, x) }) }] as const;
+      }),
+    );
   }
 
-  noteSeries(chartId: string, dataSetId: string, note: SeriesNotes): void {
-    const notes = this.notes.get(chartId) ?? new Map<string, SeriesNotes>();
+  noteSeries(chartId: string, dataSetId: string, note: Omit<SeriesNotes, "x">): void {
+    this.note(chartId, dataSetId, note);
+  }
+
+  private note(chartId: string, dataSetId: string, note: KeptNotes): void {
+    const notes = this.notes.get(chartId) ?? new Map<string, KeptNotes>();
     this.notes.set(chartId, notes.set(dataSetId, { ...notes.get(dataSetId), ...note }));
+  }
+
+  private valuesOf(chartId: string, dataSetId: string): Area | undefined {
+    const { dataSource } = this.definition(chartId);
+    const found =
+      dataSource.type === "range" ? dataSource.dataSets.find((one) => one.dataSetId === dataSetId) : undefined;
+    if (found === undefined) return undefined;
+    const range = this.grid.model.getters.getRangeFromSheetXC(this.sheetOf(chartId), found.dataRange);
+    return areaOf(range.sheetId, range.zone);
+  }
+
+  private ownX(chartId: string, dataSetId: string): Area | undefined {
+    const way = this.notes.get(chartId)?.get(dataSetId)?.x;
+    if (way === undefined) return undefined;
+    if ("place" in way) return way.place;
+    const values = this.valuesOf(chartId, dataSetId);
+    if (values === undefined) return undefined;
+    return { ...values, row: values.row + way.rows, column: values.column + way.columns };
+  }
+
+  /** Notes an x of a series' own beside the values that it has now. */
+  noteOwnX(chartId: string, dataSetId: string, x: Area): void {
+    const values = this.valuesOf(chartId, dataSetId);
+    const way = values?.sheet === x.sheet ? { rows: x.row - values.row, columns: x.column - values.column } : undefined;
+    this.note(chartId, dataSetId, { x: way ?? { place: x } });
   }
 
   on(sheet: string): readonly string[] {
@@ -129,13 +168,14 @@ export class Charts {
     dataSetId: string,
     change: { values?: Area; x?: Area; name?: string; color?: string },
   ): void {
+    let own = this.ownX(chartId, dataSetId);
     this.update(chartId, (definition) => {
       const { dataSource, dataSetStyles } = definition;
       if (dataSource.type !== "range") return definition;
       const { values } = change;
       const x = change.x === undefined ? undefined : rangeText(this.grid, change.x);
       const ownX = x !== undefined && dataSetId !== dataSource.dataSets[0]?.dataSetId && x !== dataSource.labelRange;
-      if (ownX) this.noteSeries(chartId, dataSetId, { x });
+      if (ownX) own = change.x;
       const dataSets = dataSource.dataSets.map((one) =>
         one.dataSetId === dataSetId && values !== undefined ? { ...one, dataRange: rangeText(this.grid, values) } : one,
       );
@@ -150,6 +190,7 @@ export class Charts {
         dataSetStyles: { ...dataSetStyles, [dataSetId]: style },
       };
     });
+    if (own !== undefined) this.noteOwnX(chartId, dataSetId, own);
   }
 
   seriesOf(chartId: string): readonly string[] {
@@ -188,6 +229,7 @@ export class Charts {
   }
 
   removeSeries(chartId: string, dataSetId: string): void {
+    this.notes.get(chartId)?.delete(dataSetId);
     this.update(chartId, (definition) => {
       const { dataSource } = definition;
       if (dataSource.type !== "range") return definition;

@@ -22,15 +22,14 @@ type Members =
   | "delete"
   | "smooth";
 
-/** The grid draws colour and name; markers, weight and dashes are taken and not drawn. */
+/** The grid draws colour and name; markers and dashes are kept for a file, weight is taken and lost. */
 class ChartSeriesObject
   extends ClientObject<SeriesTarget, Excel.ChartSeries>
   implements Pick<Excel.ChartSeries, Members>
 {
   protected readonly scalars = ["name"];
   readonly format: Excel.ChartSeriesFormat;
-  /** As Excel names it; kept, not drawn. */
-  markerStyle: Excel.ChartSeries["markerStyle"] = "Automatic";
+  private givenMarkerStyle: Excel.ChartSeries["markerStyle"] = "Automatic";
   markerSize = 5;
   markerBackgroundColor = "";
   markerForegroundColor = "";
@@ -58,15 +57,38 @@ class ChartSeriesObject
     });
   }
 
+  /** As Excel names it. */
+  get markerStyle(): Excel.ChartSeries["markerStyle"] {
+    return this.givenMarkerStyle;
+  }
+  set markerStyle(style: Excel.ChartSeries["markerStyle"]) {
+    this.givenMarkerStyle = style;
+    this.change("markerStyle", ({ chartId, dataSetId }, { charts }) => {
+      charts.noteSeries(chartId, dataSetId, { markers: style !== "None" });
+    });
+  }
+
   private lineMembers(): object {
     let given = "";
+    let lineStyle = "Continuous";
+    const dash = (style: string): void => {
+      lineStyle = style;
+      this.change("format.line.lineStyle", ({ chartId, dataSetId }, { charts }) => {
+        charts.noteSeries(chartId, dataSetId, { dashed: style !== "Continuous" });
+      });
+    };
     const paint = (color: string): void => {
       given = color;
       this.paint("format.line.color", color);
     };
     return {
       weight: 1,
-      lineStyle: "Continuous",
+      get lineStyle(): string {
+        return lineStyle;
+      },
+      set lineStyle(style: string) {
+        dash(style);
+      },
       get color(): string {
         return given;
       },
