@@ -41,9 +41,15 @@ function outcome(workbook: Workbook, sheet: SheetState, at: number, given: State
   return isSame(given, evaluated.value ?? "") || everNew.test(sheet.formulas[formula] ?? "") ? "same" : "differs";
 }
 
-function counted(count: number, what: string, first: string): string {
-  return count === 1 ? `1 formula ${what} (${first})` : `${String(count)} formulas ${what} (the first in ${first})`;
+function sentence(count: number, [one, more]: readonly [one: string, more: string], first: string): string {
+  return count === 1 ? `1 formula ${one} (${first})` : `${String(count)} formulas ${more} (the first in ${first})`;
 }
+
+const fails = [
+  "cannot be worked out here, so the file's value stays in its place",
+  "cannot be worked out here, so the file's values stay in their place",
+] as const;
+const differs = ["gives something else here than in the file", "give something else here than in the file"] as const;
 
 /** Holds what the grid works out of a workbook against what its file says. */
 export function tryOut(workbook: Workbook, state: WorkbookState, given: GivenValues): TriedOut {
@@ -63,14 +69,14 @@ export function tryOut(workbook: Workbook, state: WorkbookState, given: GivenVal
     const [failed] = kept;
     if (failed !== undefined) {
       const first = areaText({ row: failed[0], column: failed[1], rows: 1, columns: 1 });
-      const what = counted(kept.length, "cannot be worked out here, so the file's value stays in its place", first);
+      const what = sentence(kept.length, fails, first);
       differences.push({ sheet: sheet.name, what });
     }
     const [other] = others;
     if (other !== undefined)
       differences.push({
         sheet: sheet.name,
-        what: counted(others.length, "gives something else here than in the file", other),
+        what: sentence(others.length, differs, other),
       });
     return kept.length === 0 ? sheet : { ...sheet, kept: [...sheet.kept, ...kept] };
   });
