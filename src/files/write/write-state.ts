@@ -66,6 +66,25 @@ class Parts {
   }
 }
 
+/**
+ * LibreOffice shows the values that stand in a file only where it bears this name, and works others out anew, which
+ * makes #NAME? of every function of the add-in (seen with 7.4).
+ */
+const trustedApplication = "Microsoft Excel";
+
+function propertiesPart(): string {
+  const namespace = "http://schemas.openxmlformats.org/officeDocument/2006/extended-properties";
+  return (
+    declaration +
+    element(
+      "Properties",
+      { xmlns: namespace },
+      element("Application", {}, trustedApplication),
+      element("AppVersion", {}, "16.0300"),
+    )
+  );
+}
+
 /** A workbook that was started empty keeps a blank first sheet, which nobody meant. */
 function isLeftOver(sheet: SheetState): boolean {
   const { name, typed, worked, dressed, tables, figures } = sheet;
@@ -165,9 +184,13 @@ class FileWriter {
       target: `${one}.xml`,
     }));
     this.parts.texts.set("xl/_rels/workbook.xml.rels", relationsPart([...sheetRelations, ...others]));
+    this.parts.add("docProps/app.xml", `${contentTypes}.extended-properties+xml`, propertiesPart());
     this.parts.texts.set(
       "_rels/.rels",
-      relationsPart([{ type: `${relationTypes}/officeDocument`, target: "xl/workbook.xml" }]),
+      relationsPart([
+        { type: `${relationTypes}/officeDocument`, target: "xl/workbook.xml" },
+        { type: `${relationTypes}/extended-properties`, target: "docProps/app.xml" },
+      ]),
     );
     return { file: this.parts.zipped(), lost: this.lost };
   }
