@@ -82,6 +82,7 @@ function offerFiles(host: Host, keeping: Keeping, first: MountedGrid): void {
   let grid = first;
   offerOpening(pageElement("open-file"), {
     functions: () => window.o_spreadsheet.registries.functionRegistry.getKeys(),
+    tryOut: (state, given) => host.tryOut(state, given),
     onScreen: keeping.onScreen,
     show: async (state, name) => {
       if (await keeping.openBeside(state, name)) return;

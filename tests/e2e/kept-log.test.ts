@@ -1,6 +1,9 @@
+import { readFile } from "node:fs/promises";
+
 import type { BrowserContext, Page } from "playwright-core";
 import { afterEach, describe, expect, it } from "vitest";
 
+import { at, cellsOf, listAt, parsed, partsOf } from "../unit/files/read-parts.ts";
 import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
 
 let bench: WorkbenchSession;
@@ -245,5 +248,40 @@ describe("where the browser keeps nothing", () => {
     await page.reload();
     await settled(page);
     expect([await valueOn(page, "Sheet1!A1"), await valueOn(page, "Sheet1!A2")]).toEqual(["while full", "and after"]);
+  });
+});
+
+describe("a saved copy", () => {
+  it("is an .xlsx file under the log's name with every sheet and value, also of what was just typed", async () => {
+    bench = await openWorkbench("");
+    const { page } = bench;
+    await bench.setCell("Readings!B2", "of my own");
+    await kept(page)
+      .getByText(/^kept on this device/)
+      .waitFor();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save a copy" }).first().click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("Demo week.xlsx");
+    const parts = partsOf(new Uint8Array(await readFile(await download.path())));
+    const sheets = listAt(parsed(parts, "xl/workbook.xml"), "workbook", "sheets", "sheet").map((one) => one["@name"]);
+    expect(sheets).toEqual(await bench.sheets());
+    expect(parts.get("xl/sharedStrings.xml")).toContain("of my own");
+    const stored = new Set(
+      sheets.flatMap((_, index) =>
+        [...cellsOf(parts, index + 1).values()].flatMap((cell) =>
+          at(cell, "@t") === undefined ? [Number(at(cell, "v"))] : [],
+        ),
+      ),
+    );
+    const numbers = Object.values((await bench.contents()).sheets)
+      .flat(2)
+      .filter((value) => typeof value === "number");
+    expect(numbers.length).toBeGreaterThan(1000);
+    expect(numbers.filter((value) => !stored.has(value))).toEqual([]);
+    expect([...parts.values()].join("")).toContain("_xldudf_BATH_");
+    expect(bench.faults).toEqual([]);
+    expect(bench.strangers).toEqual([]);
   });
 });

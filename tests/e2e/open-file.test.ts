@@ -91,7 +91,10 @@ const people = packed({
       rows: "<row><c><v>2</v></c><c><f>_xlfn.XMATCH(1,A1:A2)</f><v>41</v></c></row>",
       after: '<hyperlinks><hyperlink ref="A1"/></hyperlinks>',
     },
-    { name: "Sums", rows: "<row><c><f>'Joe''s prices'!A1*3</f><v>6</v></c></row>" },
+    {
+      name: "Sums",
+      rows: "<row><c><f>'Joe''s prices'!A1*3</f><v>6</v></c><c><f>SUM(A1:B4 A1:A2)</f><v>6</v></c><c><f>-2^2</f><v>4</v></c></row>",
+    },
   ],
   names: '<definedName name="Rate">0.07</definedName>',
 });
@@ -113,9 +116,11 @@ describe("opening a file", () => {
     await dialog().waitFor();
     const text = await said();
     expect(text).toContain("Open prices.xlsx?");
-    expect(text).toContain("A workbook with 2 sheets and 2 formulas. It holds no job log of Bathsheet.");
+    expect(text).toContain("A workbook with 2 sheets and 4 formulas. It holds no job log of Bathsheet.");
     expect(text).toContain("Sheet Joe's prices is called Joe’s prices here");
     expect(text).toMatch(/Joe.s prices: links \(their texts stay\); 1 formula needs the function XMATCH/);
+    expect(text).toContain("1 formula cannot be worked out here, so the file's value stays in its place (B1)");
+    expect(text).toContain("1 formula gives something else here than in the file (C1)");
     expect(text).toContain("the name Rate, which stands for 0.07");
     expect(text).toContain("The log on screen, New log, stays kept on this device under its name.");
     await bench.page.screenshot({ path: "test-results/opening-dialog.png" });
@@ -132,6 +137,7 @@ describe("opening a file", () => {
     await expect.poll(() => bench.sheets()).toEqual(["Joe’s prices", "Sums"]);
     expect(await logName()).toBe("prices");
     expect(await bench.value("Sums!A1")).toBe(6);
+    expect(await bench.value("Sums!B1")).toBe(6);
     expect(await bench.value("'Joe’s prices'!B1")).toBe(41);
   });
 

@@ -50,6 +50,10 @@ function serialOf(text: string): number | undefined {
   return Number.isNaN(ms) ? undefined : ms / dayMs + unixDay;
 }
 
+function lastPlace(): string {
+  return `row ${openLimits.rows.toLocaleString("en-US")} and column ${lettersOf(openLimits.columns - 1)}`;
+}
+
 /** Takes the cells and rows of one sheet's part as they are read. */
 export class CellReader {
   readonly cells: FileCell[] = [];
@@ -100,13 +104,13 @@ export class CellReader {
     const place = readCell(element.attributes["r"] ?? "");
     this.column = place?.column ?? this.column + 1;
     const row = place?.row ?? this.row;
-    const value = this.valueOf(element);
     const { formula, array } = this.formulaOf(childOf(element, "f"), row, this.column);
+    const stored = this.valueOf(element);
+    // A blank text that no formula gives is no entry: a cell that holds one would count as filled in.
+    const value = stored === "" && formula === undefined ? undefined : stored;
     this.requireWithin(row, this.column, value !== undefined || formula !== undefined);
     if (row >= openLimits.rows || this.column >= openLimits.columns) {
-      this.left.add(
-        `looks of blank cells beyond row ${openLimits.rows.toLocaleString("en-US")} or column ${lettersOf(openLimits.columns - 1)}`,
-      );
+      this.left.add(`looks of blank cells beyond ${lastPlace()}`);
       return;
     }
     const look = numberOf(element.attributes["s"]) ?? 0;
@@ -115,11 +119,9 @@ export class CellReader {
   }
 
   private requireWithin(row: number, column: number, isFilled: boolean): void {
-    const rows = openLimits.rows.toLocaleString("en-US");
-    const lastColumn = lettersOf(openLimits.columns - 1);
     if (isFilled && (row >= openLimits.rows || column >= openLimits.columns))
       throw new FileRefused(
-        `Sheet ${this.sheet} is filled as far as cell ${lettersOf(column)}${String(row + 1)}, and sheets are opened here up to row ${rows} and column ${lastColumn}. Clear what lies beyond in Excel, save, and open the file again.`,
+        `Sheet ${this.sheet} is filled as far as cell ${lettersOf(column)}${String(row + 1)}, and sheets are opened here up to ${lastPlace()}. Clear what lies beyond in Excel, save, and open the file again.`,
       );
     this.sources.count += 1;
     if (this.sources.count > openLimits.cells)
@@ -137,7 +139,7 @@ export class CellReader {
       case "inlineStr": {
         const inline = childOf(cell, "is");
         if (hasRuns(inline)) this.left.add("several looks within one cell's text");
-        return richText(inline) || undefined;
+        return richText(inline);
       }
       case "str":
         return text === undefined ? undefined : unescaped(text);
@@ -152,14 +154,13 @@ export class CellReader {
     }
   }
 
-  private sharedString(index: string): string | undefined {
+  private sharedString(index: string): string {
     const text = this.sources.strings[Number(index)];
     if (text === undefined)
       throw new FileRefused(
         `Sheet ${this.sheet} refers to a text that the workbook does not hold, so it was not opened. Let Excel repair the file and save it again.`,
       );
-    // A blank text is no entry: a cell that holds one would count as filled in.
-    return text === "" ? undefined : text;
+    return text;
   }
 
   private formulaOf(

@@ -41,6 +41,9 @@ function distance(from: number, to: number, sizes: Readonly<Record<number, LineS
   return sum;
 }
 
+/** A chart that was squeezed to nothing could not be taken hold of. */
+const leastSize = 40;
+
 /** Where a drawing stands: between two cells, or from one on at a size of its own. */
 function placeOf(anchor: XmlElement, sizes: LineSizes): Omit<FigureState, "chart" | "other"> {
   const from = corner(childOf(anchor, "from"));
@@ -53,14 +56,18 @@ function placeOf(anchor: XmlElement, sizes: LineSizes): Omit<FigureState, "chart
     row: from.row,
     column: from.column,
     offset: { x: from.x, y: from.y },
-    width:
+    width: Math.max(
+      leastSize,
       end === undefined
         ? pixels(extent?.["cx"], 536)
         : distance(from.column, to.column, sizes.columns, usualColumn) + to.x - from.x,
-    height:
+    ),
+    height: Math.max(
+      leastSize,
       end === undefined
         ? pixels(extent?.["cy"], 335)
         : distance(from.row, to.row, sizes.rows, usualRow) + to.y - from.y,
+    ),
   };
 }
 

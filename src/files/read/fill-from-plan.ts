@@ -197,12 +197,20 @@ function withColumnsFound(read: ReadWorkbook): ReadWorkbook {
   return { ...read, state, changes: [...read.changes, sentence] };
 }
 
+/** The log's own formulas are known to be worked out alike, and they are many. */
+function ofOtherSheets({ state, values }: ReadWorkbook, plan: WorkbookPlan): ReadWorkbook["values"] {
+  const others = state.sheets.filter(({ name }) => !plan.sheets.some((sheet) => sameName(sheet.name, name)));
+  return Object.fromEntries(others.map(({ id }) => [id, values[id] ?? []]));
+}
+
 /** What was read, with what programs other than Excel drop filled in: where it is a job log of this version, from its description. */
 export function filledFromPlan(read: ReadWorkbook): OpenedLog {
   const ownLog = ownLogOf(read.state);
   if (ownLog?.version !== jobLog.version) return { ...withColumnsFound(read), ownLog };
-  const filling = new Filling(layOut(jobLog, { system: ownLog.system }, { fields: {}, rows: {} }), read.state.sheets);
+  const plan = layOut(jobLog, { system: ownLog.system }, { fields: {}, rows: {} });
+  const filling = new Filling(plan, read.state.sheets);
   const state: WorkbookState = { ...read.state, sheets: read.state.sheets.map((sheet) => filling.sheet(sheet)) };
   const sentence = filling.sentence();
-  return { ...read, state, ownLog, changes: sentence === undefined ? read.changes : [...read.changes, sentence] };
+  const changes = sentence === undefined ? read.changes : [...read.changes, sentence];
+  return { ...read, state, ownLog, changes, values: ofOtherSheets(read, plan) };
 }

@@ -1,6 +1,6 @@
 import { fontName } from "../../joblog/layout/styles.ts";
 import type { AreaPlan } from "../../joblog/model/plan.ts";
-import { type NameState, stateVersion, type WorkbookState } from "../../state/workbook-state.ts";
+import { type NameState, type SheetState, stateVersion, type WorkbookState } from "../../state/workbook-state.ts";
 import { FileRefused } from "../unpack.ts";
 import { areaText, readArea, sheetPrefix, splitSheet } from "./read-address.ts";
 import { Losses, type ReadWorkbook } from "./reading.ts";
@@ -128,10 +128,12 @@ export function readWorkbook(file: Uint8Array, functions: readonly string[]): Re
     const found = names.find((one) => one.sheet === undefined && one.name.toLowerCase() === name.toLowerCase());
     return found === undefined ? undefined : areaOfName(found.refersTo, sheets);
   };
-  const states = sheets.map((sheet) => ({
-    ...readSheetDress(book, sheet, areaNamed, losses),
-    ...cellsState(book, sheet, known, losses),
-  }));
+  const values: Record<string, ReadWorkbook["values"][string]> = {};
+  const states = sheets.map((sheet): SheetState => {
+    const cells = cellsState(book, sheet, known, losses);
+    values[sheet.id] = cells.values;
+    return { ...readSheetDress(book, sheet, areaNamed, losses), ...cells.parts };
+  });
   const active = sheets.find(({ position, visible }) => position === book.active && visible);
   const renamed = namesWithoutApostrophe(sheets.map(({ name }) => name));
   const state: WorkbookState = {
@@ -145,6 +147,7 @@ export function readWorkbook(file: Uint8Array, functions: readonly string[]): Re
   };
   return {
     state: renameSheets(state, renamed),
+    values,
     losses: losses.list(),
     isByExcel: /<Application>Microsoft (?:Macintosh )?Excel</.test(
       book.parts.has("docProps/app.xml") ? book.parts.text("docProps/app.xml") : "",

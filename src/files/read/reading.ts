@@ -1,4 +1,4 @@
-import type { WorkbookState } from "../../state/workbook-state.ts";
+import type { StateValue, WorkbookState } from "../../state/workbook-state.ts";
 
 /** Something that the file holds and the workbench leaves out or holds otherwise; `sheet` where it is on one. */
 export interface Loss {
@@ -8,6 +8,8 @@ export interface Loss {
 
 export interface ReadWorkbook {
   readonly state: WorkbookState;
+  /** What the file gives beside formulas, by sheet id in the order of its formula cells; null for none. */
+  readonly values: Readonly<Record<string, readonly (StateValue | null)[]>>;
   readonly losses: readonly Loss[];
   /** What was changed to make it fit, in sentences. */
   readonly changes: readonly string[];

@@ -1,4 +1,12 @@
-import type { DressedCell, FormulaCell, KeptValue, Look, SheetState, TypedCell } from "../../state/workbook-state.ts";
+import type {
+  DressedCell,
+  FormulaCell,
+  KeptValue,
+  Look,
+  SheetState,
+  StateValue,
+  TypedCell,
+} from "../../state/workbook-state.ts";
 import type { FileCell } from "./cells.ts";
 import type { Losses } from "./reading.ts";
 import { countedFrom1900, type SheetPart } from "./sheet-parts.ts";
@@ -67,13 +75,14 @@ class Workability {
   }
 }
 
-/** The cells of a sheet as the state has them. */
+/** The cells of a sheet as the state has them, and beside each formula cell the value that the file gives. */
 export function cellsState(
   { looks: { cells: looks }, datesFrom1904 }: WorkbookParts,
   sheet: SheetPart,
   known: KnownWords,
   losses: Losses,
-): CellParts {
+): { readonly parts: CellParts; readonly values: readonly (StateValue | null)[] } {
+  const values: (StateValue | null)[] = [];
   const formulas = new Pool<string>();
   const worn = new Pool<Look>();
   const typed: TypedCell[] = [];
@@ -91,12 +100,13 @@ export function cellsState(
     const value = cell.value === undefined ? undefined : countedFrom1900(cell.value, look, datesFrom1904);
     if (formula !== undefined) {
       worked.push([row, column, number, formulas.number(formula, formula)]);
+      values.push(value ?? null);
       const fault = workability.faultOf(cell);
       if (fault === undefined) continue;
       faults.set(fault, (faults.get(fault) ?? 0) + 1);
       if (value === undefined) withoutValue += 1;
       else kept.push([row, column, value]);
-    } else if (value !== undefined && !spilled.has(`${String(row)},${String(column)}`))
+    } else if (value !== undefined && (spilled.size === 0 || !spilled.has(`${String(row)},${String(column)}`)))
       typed.push([row, column, number, value]);
     else dressed.push([row, column, number]);
   }
@@ -111,5 +121,5 @@ export function cellsState(
     losses.add(`${String(withoutValue)} of these have no value in the file, so they show an error`, sheet.name);
   if (sheet.cells.some(({ array }) => array !== undefined && array.rows * array.columns > 1))
     losses.add("formulas that fill several cells: each is kept as the formula of its first cell", sheet.name);
-  return { formulas: formulas.items, looks: worn.items, typed, worked, dressed, kept };
+  return { parts: { formulas: formulas.items, looks: worn.items, typed, worked, dressed, kept }, values };
 }

@@ -57,13 +57,17 @@ export function unworkable(
   return undefined;
 }
 
-function unknownWord(code: string, bracketsFollow: boolean, known: KnownWords): string | undefined {
+/** Errors that stand in a formula, such as #N/A. */
+const errorWord = /#(?:N\/A|DIV\/0!|[A-Z_]+[!?])/gi;
+
+function unknownWord(text: string, bracketsFollow: boolean, known: KnownWords): string | undefined {
+  const code = text.replaceAll(errorWord, (error) => " ".repeat(error.length));
   for (const match of code.matchAll(word)) {
     const [whole, name = "", after = ""] = match;
     const from = match.index;
     const before = code[from - 1] ?? "";
     // Letters of a cell's address or of a number such as 1E5.
-    if (/[\p{N}$.#]/u.test(before) || (before === "!" && readCell(name) !== undefined)) continue;
+    if (/[\p{N}$.]/u.test(before) || (before === "!" && readCell(name) !== undefined)) continue;
     const lower = name.toLowerCase();
     const ends = from + whole.length === code.length;
     if (after === "(") {

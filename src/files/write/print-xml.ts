@@ -22,6 +22,7 @@ const pointsInInch = 72;
 const usualMargins = { left: 50.4, right: 50.4, top: 54, bottom: 54, header: 21.6, footer: 21.6 } as const;
 
 function margins(print: PrintState): string {
+  if (Object.keys(print).every((member) => !member.endsWith("Margin"))) return "";
   const inches = (side: keyof typeof usualMargins): number =>
     Number(((print[`${side}Margin`] ?? usualMargins[side]) / pointsInInch).toFixed(9));
   return element("pageMargins", {

@@ -9,7 +9,7 @@ export interface Zone {
 }
 
 /** A sheet's name before a reference. */
-export function sheetPrefix(name: string): string {
+function sheetPrefix(name: string): string {
   return `'${name.replaceAll("'", "''")}'!`;
 }
 

@@ -4,7 +4,7 @@ import type { SheetState, WorkbookState } from "../../state/workbook-state.ts";
 import { entryDate } from "../finish-parts.ts";
 import { SharedTexts } from "./cells-xml.ts";
 import { chartPart } from "./chart-xml.ts";
-import { drawingPart,type DrawnChart } from "./drawing-xml.ts";
+import { drawingPart, type DrawnChart } from "./drawing-xml.ts";
 import type { ShownSheet, ShownValues } from "./known-values.ts";
 import { FileLooks } from "./looks.ts";
 import { sheetPart } from "./sheet-xml.ts";
@@ -64,6 +64,25 @@ class Parts {
       entries[path] = [strToU8(text), { mtime: entryDate }];
     return zipSync(entries);
   }
+}
+
+/**
+ * LibreOffice shows the values that stand in a file only where it bears this name, and works others out anew, which
+ * makes #NAME? of every function of the add-in (seen with 7.4).
+ */
+const trustedApplication = "Microsoft Excel";
+
+function propertiesPart(): string {
+  const namespace = "http://schemas.openxmlformats.org/officeDocument/2006/extended-properties";
+  return (
+    declaration +
+    element(
+      "Properties",
+      { xmlns: namespace },
+      element("Application", {}, trustedApplication),
+      element("AppVersion", {}, "16.0300"),
+    )
+  );
 }
 
 /** A workbook that was started empty keeps a blank first sheet, which nobody meant. */
@@ -165,9 +184,13 @@ class FileWriter {
       target: `${one}.xml`,
     }));
     this.parts.texts.set("xl/_rels/workbook.xml.rels", relationsPart([...sheetRelations, ...others]));
+    this.parts.add("docProps/app.xml", `${contentTypes}.extended-properties+xml`, propertiesPart());
     this.parts.texts.set(
       "_rels/.rels",
-      relationsPart([{ type: `${relationTypes}/officeDocument`, target: "xl/workbook.xml" }]),
+      relationsPart([
+        { type: `${relationTypes}/officeDocument`, target: "xl/workbook.xml" },
+        { type: `${relationTypes}/extended-properties`, target: "docProps/app.xml" },
+      ]),
     );
     return { file: this.parts.zipped(), lost: this.lost };
   }

@@ -19,6 +19,7 @@ import { makeOffice, type OfficeState, usualOffice } from "./office.ts";
 import { workbookState } from "./state/make-state.ts";
 import { restoreWorkbook } from "./state/restore-state.ts";
 import { shownValues } from "./state/shown-values.ts";
+import { type GivenValues, type TriedOut, tryOut } from "./state/try-out.ts";
 import type { Lateness } from "./workbook/answers.ts";
 import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
@@ -48,6 +49,8 @@ export interface Host {
   loadFunctions(metadata: FunctionsMetadata): void;
   save(): WorkbookState;
   restore(state: WorkbookState): void;
+  /** Works a workbook out beside the open one and holds it against the values that its file gives. */
+  tryOut(state: WorkbookState, given: GivenValues): TriedOut;
   /** What the cells show, for a state that was just saved. Throws NotWorkedOut. */
   shown(state: WorkbookState): ShownValues;
   /** Lets custom functions answer later than the write, in this workbook and those that are restored; undefined for at once. */
@@ -120,6 +123,7 @@ export function createHost(library: OSpreadsheet, { namespace = "BATH" }: HostOp
       session.workbook = restoreWorkbook(state, library, open);
       session.workbook.answers.answerLate(late);
     },
+    tryOut: (state, given) => tryOut(restoreWorkbook(state, library, open), state, given),
     shown: (state) => {
       evaluate();
       return shownValues(session.workbook, state);

@@ -1,12 +1,15 @@
 import type { WorkbookState } from "../../state/workbook-state.ts";
+import type { GivenValues, TriedOut } from "../host/state/try-out.ts";
 import { answerButton, ask, toast } from "./notices.ts";
 import { askToOpen } from "./opening-dialog.ts";
-import { FileNotRead, readFile } from "./read-file.ts";
+import { FileNotRead, type FoundWorkbook, readFile } from "./read-file.ts";
 
 /** What opening a file needs of the page. */
 export interface OpeningPage {
   /** Names of the functions that the grid works out. */
   readonly functions: () => readonly string[];
+  /** Works a workbook out beside the one on screen; throws where the grid cannot hold it. */
+  readonly tryOut: (state: WorkbookState, given: GivenValues) => TriedOut;
   /** What becomes of the log on screen when another is opened, in a sentence. */
   readonly onScreen: () => string;
   /** Opens a workbook as a log of its own; throws, and changes nothing, where the grid cannot hold it. */
@@ -17,11 +20,19 @@ function refuse(title: string, message: string): void {
   ask(title, message, [answerButton("OK", "ok")], () => undefined);
 }
 
+/** With what the grid makes of it; a job log alone has nothing that would come out otherwise. */
+function tried(found: FoundWorkbook, page: OpeningPage): FoundWorkbook {
+  if (Object.values(found.values).every((values) => values.length === 0)) return found;
+  const { state, differences } = page.tryOut(found.state, found.values);
+  return { ...found, state, losses: [...found.losses, ...differences] };
+}
+
 async function open(file: File, page: OpeningPage): Promise<void> {
   const done = toast(`Reading ${file.name}…`);
-  const found = await readFile(file, page.functions()).finally(done);
-  if (!(await askToOpen(file.name, found, page.onScreen()))) return;
+  const read = await readFile(file, page.functions()).finally(done);
   try {
+    const found = tried(read, page);
+    if (!(await askToOpen(file.name, found, page.onScreen()))) return;
     await page.show(found.state, file.name.replace(/\.xlsx$/i, ""));
   } catch (error) {
     throw new FileNotRead(

@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import type { ReadRequest } from "../../files/read/read-worker.ts";
 import { readState } from "../../state/read-state.ts";
 import type { WorkbookState } from "../../state/workbook-state.ts";
+import type { GivenValues } from "../host/state/try-out.ts";
 
 /** Something of a file that is not taken over. */
 export interface Loss {
@@ -13,6 +14,8 @@ export interface Loss {
 /** What a file holds, before anything is opened. */
 export interface FoundWorkbook {
   readonly state: WorkbookState;
+  /** What the file gives beside formulas that the grid may work out otherwise. */
+  readonly values: GivenValues;
   readonly losses: readonly Loss[];
   /** What was changed to make it fit, in sentences. */
   readonly changes: readonly string[];
@@ -25,6 +28,10 @@ export class FileNotRead extends Error {}
 
 const opened = z.object({
   state: z.unknown(),
+  values: z.record(
+    z.string(),
+    z.array(z.nullable(z.union([z.string(), z.number(), z.boolean(), z.object({ error: z.string() })]))),
+  ),
   losses: z.array(z.object({ what: z.string(), sheet: z.exactOptional(z.string()) })),
   changes: z.array(z.string()),
   ownLog: z.optional(z.object({ version: z.number(), system: z.string() })),
@@ -35,8 +42,8 @@ const answer = z.union([z.object({ refused: z.string() }), z.object({ opened })]
 function found(given: unknown): FoundWorkbook {
   const read = answer.parse(given);
   if ("refused" in read) throw new FileNotRead(read.refused);
-  const { state, losses, changes, ownLog } = read.opened;
-  return { state: readState(state), losses, changes, ...(ownLog === undefined ? {} : { ownLog }) };
+  const { state, ownLog, ...more } = read.opened;
+  return { ...more, state: readState(state), ...(ownLog === undefined ? {} : { ownLog }) };
 }
 
 /** Reads a file in a worker, which is loaded for it and gone afterwards. Rejects with FileNotRead. */

@@ -5,12 +5,14 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 import { writeState, type WrittenFile } from "../../../src/files/write/write-state.ts";
+import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import type { SheetState, WorkbookState } from "../../../src/state/workbook-state.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { NotWorkedOut } from "../../../src/workbench/host/state/shown-values.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { openLog } from "../excel/prepared-log.ts";
 import { enter, salesHost, testHost } from "../workbench/test-host.ts";
+import { hasLibreOffice, savedAgain } from "./libre-office.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";
 import { at, cellsOf, type Element, listAt, parsed, partsOf } from "./read-parts.ts";
 
@@ -97,6 +99,33 @@ describe("a saved copy of a log", () => {
     expect(all).toContain("_xldudf_BATH_");
     expect(all).not.toMatch(/\bBATH\.[A-Z]/);
   });
+
+  it.skipIf(!hasLibreOffice)(
+    "opens in LibreOffice with every value that a formula showed [needs LibreOffice]",
+    async () => {
+      const again = partsOf(await savedAgain(copy.file));
+      const strings = listAt(parsed(again, "xl/sharedStrings.xml"), "sst", "si").map((item) => {
+        const text = at(item, "t");
+        return typeof text === "string" ? text : String(at(text, "#text"));
+      });
+      let compared = 0;
+      const [, ...sheets] = state.sheets;
+      sheets.forEach((sheet, index) => {
+        const [before, after] = [cellsOf(parts, index + 1), cellsOf(again, index + 1)];
+        for (const [row, column] of sheet.worked) {
+          const place = cellAddress(row, column);
+          const [wanted, found] = [before.get(place), after.get(place)];
+          const text = String(at(found, "v") ?? "");
+          const shown = at(found, "@t") === "s" ? (strings[Number(text)] ?? "") : text;
+          if (at(wanted, "@t") === undefined) expect(Number(shown), place).toBeCloseTo(Number(at(wanted, "v")), 9);
+          else expect(shown, `${sheet.name}!${place}`).toBe(String(at(wanted, "v") ?? ""));
+          compared += 1;
+        }
+      });
+      expect(compared).toBeGreaterThan(1000);
+    },
+    120_000,
+  );
 
   it("holds every table with its calculated columns, every name, every rule and every chart by its name", () => {
     const tables = [...parts.keys()].filter((name) => name.startsWith("xl/tables/")).map((name) => parsed(parts, name));

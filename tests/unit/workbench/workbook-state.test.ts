@@ -114,6 +114,19 @@ describe("the state of a workbook", () => {
     expect(texts.filter((text) => text?.includes("[#This Row]")).length).toBe(2);
   });
 
+  it("reads formulas by addresses once their table was taken away", async () => {
+    const host = await salesHost();
+    await enter(host, "F1", [["=SUM(Sales[Rate])"]]);
+    const texts = (): unknown => {
+      const { formulas, worked } = onlySheet(host.save());
+      return worked.filter(([, column]) => column === 5).map(([, , , formula]) => formulas[formula]);
+    };
+    expect(texts()).toEqual(["=SUM(Sales[Rate])"]);
+    const [sheetId = ""] = host.workbook.sheets.ids();
+    host.workbook.grid.do("REMOVE_TABLE", { sheetId, target: [{ top: 0, left: 0, bottom: 3, right: 3 }] });
+    expect(texts()).toEqual(["=SUM($C$2:$C$4)"]);
+  });
+
   it("keeps the value of a formula that the grid cannot work out until the cell is written", async () => {
     const state = (await salesHost()).save();
     const sheet = onlySheet(state);

@@ -128,6 +128,13 @@ export class FormulaTemplate {
     );
   }
 
+  /** Whether it names a table that there is not. */
+  namesMissingTable({ tableNamed }: FormulaSurroundings): boolean {
+    return this.tokens.some(
+      (token) => token.kind === "structured" && token.table !== undefined && tableNamed(token.table) === undefined,
+    );
+  }
+
   /** The formula in the grid's spelling for one cell. Throws FormulaNotUnderstood. */
   inGrid(cell: Cell, around: FormulaSurroundings): string {
     return this.tokens

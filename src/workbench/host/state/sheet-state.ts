@@ -1,6 +1,7 @@
 import type { SheetData } from "@odoo/o-spreadsheet";
 
 import type {
+  CalculatedColumnState,
   ConditionalFormatState,
   DressedCell,
   FigureState,
@@ -100,11 +101,11 @@ function tablesOf(workbook: Workbook, sheet: string): readonly TableState[] {
         bandedColumns: config?.bandedColumns ?? false,
         firstColumn: config?.firstColumn ?? false,
         lastColumn: config?.lastColumn ?? false,
-        calculated: [...table.calculated].map(([header, column]) => ({
-          header,
-          formula: column.text,
-          ...(column.kind === "relative" ? { row: column.row } : {}),
-        })),
+        calculated: table.headers.flatMap((header): readonly CalculatedColumnState[] => {
+          const column = table.calculated.get(header.toLowerCase());
+          if (column === undefined) return [];
+          return [{ header, formula: column.text, ...(column.kind === "relative" ? { row: column.row } : {}) }];
+        }),
       };
     });
 }

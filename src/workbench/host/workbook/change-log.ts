@@ -47,6 +47,8 @@ const rewordsFormulas = new Set([
   "RENAME_SHEET",
   "CREATE_SHEET",
   "DELETE_SHEET",
+  "CREATE_TABLE",
+  "REMOVE_TABLE",
   "CREATE_NAMED_RANGE",
   "UPDATE_NAMED_RANGE",
   "DELETE_NAMED_RANGE",

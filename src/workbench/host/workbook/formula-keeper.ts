@@ -27,6 +27,8 @@ export class FormulaKeeper {
   private readonly templates = new Map<string, FormulaTemplate>();
   /** Texts that were found out, by cell id, each for the very formula that the cell held then. */
   private readonly found = new Map<number, { readonly formula: object; readonly text: string }>();
+  /** Whether formulas name a table that is gone. */
+  private readonly orphans = new Map<FormulaTemplate, boolean>();
   /** Formulas that the grid cannot work out, by cell id; their cells hold a value in their place. */
   private readonly held = new Map<number, { readonly text: string; readonly content: string }>();
   /** Found without fault in one cell: in another they name other cells and are otherwise the same. */
@@ -105,9 +107,17 @@ export class FormulaKeeper {
     const formula = stored.compiledFormula;
     const known = this.found.get(stored.id);
     if (known?.formula === formula) return known.text;
-    const text = this.valid(cell)?.template.text ?? this.gridText(cell);
+    const kept = this.valid(cell);
+    const text = kept !== undefined && !this.isOrphan(kept.template) ? kept.template.text : this.gridText(cell);
     if (text !== undefined) this.found.set(stored.id, { formula, text });
     return text;
+  }
+
+  /** A table that was taken away leaves formulas that still work in the grid, by the addresses of its cells. */
+  private isOrphan(template: FormulaTemplate): boolean {
+    const known = this.orphans.get(template) ?? template.namesMissingTable(this.around);
+    this.orphans.set(template, known);
+    return known;
   }
 
   private heldText({ id, content }: Extract<StoredCell, { isFormula: false }>): string | undefined {
@@ -124,6 +134,7 @@ export class FormulaKeeper {
   /** Call where formulas may read otherwise without having been written: a sheet or a name got another one. */
   forgetTexts(): void {
     this.found.clear();
+    this.orphans.clear();
   }
 
   private valid(cell: Cell): KeptFormula | undefined {

@@ -24,7 +24,7 @@ export class KeepHead {
     const words = keptWords(status, now);
     const bad = isTrouble(status);
     this.name.textContent = name;
-    this.name.title = `${name}: all logs on this device`;
+    this.name.setAttribute("aria-label", `${name}: logs on this device`);
     this.kept.textContent = bad ? "" : words;
     this.kept.hidden = bad;
     // A live region speaks when its words change, so they are not written anew.

@@ -77,7 +77,9 @@ describe("cells", () => {
 
   it("with an empty text are blank", () => {
     const sheet = sheetOf(
-      oneSheet('<row><c t="s"><v>0</v></c><c t="inlineStr"><is><t/></is></c></row>', { strings: ["<t/>"] }),
+      oneSheet('<row><c t="s"><v>0</v></c><c t="inlineStr"><is><t/></is></c><c t="str"><v></v></c></row>', {
+        strings: ["<t/>"],
+      }),
     );
     expect(sheet.typed).toEqual([]);
   });
@@ -136,14 +138,17 @@ describe("formulas", () => {
         ["[1]Other!A1", "4"],
         ["Gone!A1+1", "5"],
         ["Stock[Amount]", "6"],
-        ["IF(TRUE,Here,1)", "7"],
+        ["IF(TRUE,Here,#N/A)+1E+5", "7"],
+        ["SUM(A:A,$1:$2,Prices!A1,'Prices'!$A$1:INDEX(A1:A9,2))+ROUND(2.5,0)", "8"],
+        ['COUNTIF(A1:A9,"=SORTBY(x")', "9"],
+        ["SUM(Prices:Gone!A1)", "10"],
       ]
         .map(([formula, value]) => `<row><c/><c><f>${formula ?? ""}</f><v>${value ?? ""}</v></c></row>`)
         .join(""),
       { names: '<definedName name="Rate">0.07</definedName><definedName name="Here">Prices!$A$1</definedName>' },
     );
-    expect(sheetOf(read).kept).toEqual([2, 3, 4, 5, 6].map((value) => [value - 1, 1, value]));
-    expect(sheetOf(read).worked).toHaveLength(7);
+    expect(sheetOf(read).kept).toEqual([2, 3, 4, 5, 6, 10].map((value) => [value - 1, 1, value]));
+    expect(sheetOf(read).worked).toHaveLength(10);
     const said = about(read);
     for (const word of [
       "the function XMATCH",

@@ -149,7 +149,7 @@ describe("a file that is no workbook to open here", () => {
     const { state, losses } = readWorkbook(far, gridFunctions);
     expect(state.sheets[0]?.typed).toEqual([[0, 0, 0, 1]]);
     expect(state.sheets[0]?.rows).toBe(100);
-    expect(losses).toEqual([{ what: "looks of blank cells beyond row 20,000 or column SF", sheet: "Far" }]);
+    expect(losses).toEqual([{ what: "looks of blank cells beyond row 20,000 and column SF", sheet: "Far" }]);
   });
 
   it("is a whole log's file cut anywhere", async () => {
