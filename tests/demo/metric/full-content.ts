@@ -5,11 +5,20 @@ import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
 import { serial } from "../week/played-week.ts";
 
-/** A second round of top-ups, which takes more than the first, a foil test, and a piece for which a bath is wrong. */
+/** A reading that looks like a slip, a second round of top-ups, which takes more than the first, a foil test, and a piece for which a bath is wrong. */
 const moreRows: LogContent["rows"] = {
   readings: [
+    { id: "R900", bath: bathOne, when: serial(march(5, "17:50")), purpose: "check", ph: 1.12, temperature: 77 },
     { id: "R901", bath: bathOne, when: serial(march(5, "18:00")), purpose: "check", ph: 10.6, temperature: 77 },
-    { id: "R902", bath: bathOne, when: serial(march(5, "18:40")), purpose: "after top-up", ph: 11.35, temperature: 77 },
+    {
+      id: "R902",
+      bath: bathOne,
+      when: serial(march(5, "18:40")),
+      purpose: "after top-up",
+      ph: 11.35,
+      temperature: 77,
+      confirmed: "yes",
+    },
   ],
   additions: [
     {
