@@ -170,6 +170,20 @@ describe("opening a file", () => {
     expect(bench.strangers).toEqual([]);
   });
 
+  it("that was saved as a copy a moment ago is the same in every cell", { timeout: 180_000 }, async () => {
+    const before = await bench.contents();
+    const download = bench.page.waitForEvent("download");
+    await bench.page.locator("#save-copy").click();
+    const copy = await download;
+    expect(copy.suggestedFilename()).toBe("demo-week.xlsx");
+    await choose(await copy.path());
+    await dialog().waitFor();
+    expect(await said()).toContain("Nothing was found in it that cannot be kept here.");
+    await openIt();
+    await bench.pane.getByRole("combobox", { name: "Bath" }).waitFor();
+    expect(await bench.contents()).toEqual(before);
+  });
+
   it("left the logs that were on screen before as they were, each under its name", async () => {
     await bench.page.locator("#log-name").click();
     await dialog().waitFor();

@@ -46,16 +46,18 @@ export function ask(
   openQuestion(title, [paragraph(text)], answers, then);
 }
 
-/** A quiet line for a while, or until what it gives back is called. */
-export function toast(text: string): () => void {
+/** A quiet line that stays until what it gives back is called. */
+export function stayingToast(text: string): () => void {
   const note = paragraph(text, "toast");
   note.setAttribute("role", "status");
   document.body.append(note);
-  const remove = (): void => {
+  return () => {
     note.remove();
   };
-  setTimeout(remove, 5000);
-  return remove;
+}
+
+function toast(text: string): void {
+  setTimeout(stayingToast(text), 5000);
 }
 
 /** `refusal` gives the log's own words for an entry that a rule refused, where there are some. */

@@ -1,6 +1,6 @@
 import type { WorkbookState } from "../../state/workbook-state.ts";
 import type { GivenValues, TriedOut } from "../host/state/try-out.ts";
-import { answerButton, ask, toast } from "./notices.ts";
+import { answerButton, ask, stayingToast } from "./notices.ts";
 import { askToOpen } from "./opening-dialog.ts";
 import { FileNotRead, type FoundWorkbook, readFile } from "./read-file.ts";
 
@@ -28,7 +28,7 @@ function tried(found: FoundWorkbook, page: OpeningPage): FoundWorkbook {
 }
 
 async function open(file: File, page: OpeningPage): Promise<void> {
-  const done = toast(`Reading ${file.name}…`);
+  const done = stayingToast(`Reading ${file.name}…`);
   const read = await readFile(file, page.functions()).finally(done);
   try {
     const found = tried(read, page);
