@@ -57,7 +57,7 @@ export const makeUp = defineFunction({
     },
   ],
   notes: [
-    "Read the level and the pH before water goes in. The water to add is the level loss less the concentrate.",
+    "Read the level and the pH before water goes in. The water to add is the level loss minus the concentrate.",
     "Brings back what was carried out, not what soil used up: judge that by a reading after mixing (TOPUP). Use the make-up water that the bath was made with; hard water eats concentrate.",
     "Weigh or meter a few loads for the drag-out per load: it decides the split. Where a little more was carried out than the level fell, nothing evaporated; more than half as much again is refused as a contradiction (common practice, no source).",
     "Does not know the label's highest strength; the label wins.",

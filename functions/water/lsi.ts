@@ -27,7 +27,7 @@ export const lsi = defineFunction({
     excelType: "number",
     dimensionality: "scalar",
     unit: "index, in units of pH",
-    help: "pH less the pH at which the water would be saturated",
+    help: "pH minus the pH at which the water would be saturated",
   },
   examples: [
     {
