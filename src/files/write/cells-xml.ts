@@ -45,6 +45,9 @@ export class CellsXml {
   private readonly state: SheetState;
   private readonly means: Means;
   private readonly headers = new Set<string>();
+  private readonly plainLooks = new Map<number, number>();
+  private readonly quotedLooks = new Map<number, number>();
+  private readonly stored = new Map<number, string | undefined>();
 
   constructor(state: SheetState, shown: ShownSheet, means: Means) {
     this.state = state;
@@ -78,7 +81,19 @@ export class CellsXml {
   }
 
   private numberOf(look: number, quoted = false): number {
-    return this.means.looks.cell(this.state.looks[look] ?? {}, quoted);
+    const known = quoted ? this.quotedLooks : this.plainLooks;
+    const number = known.get(look) ?? this.means.looks.cell(this.state.looks[look] ?? {}, quoted);
+    known.set(look, number);
+    return number;
+  }
+
+  /** Looked at once for all the cells that hold it; undefined where it is written as its values. */
+  private storedText(formula: number): string | undefined {
+    if (this.stored.has(formula)) return this.stored.get(formula);
+    const text = this.state.formulas[formula] ?? "";
+    const stored = hasOwnParameters.test(text) ? undefined : textOf(storedFormula(text));
+    this.stored.set(formula, stored);
+    return stored;
   }
 
   /** A heading of a table must be text, or Excel repairs the file. */
@@ -99,18 +114,17 @@ export class CellsXml {
   }
 
   private worked(row: number, column: number, formula: number, index: number, shown: ShownSheet): CellContent {
-    const text = this.state.formulas[formula] ?? "";
     const value = shown.values[index];
     const place = `${this.state.name}, cell ${cellAddress(row, column)}`;
     if (value === undefined) throw new RangeError(`The formula at ${place} has no value to store beside it.`);
     if (this.headers.has(cellAddress(row, column))) return this.literal(value, row, column);
-    if (hasOwnParameters.test(text)) {
+    const stored = this.storedText(formula);
+    if (stored === undefined) {
       this.means.lost(
         `the formula in cell ${cellAddress(row, column)} (LET, LAMBDA and their like are saved as their value)`,
       );
       return this.literal(value, row, column);
     }
-    const stored = textOf(storedFormula(text));
     const spill = shown.spills.get(index);
     const zone = {
       top: row,

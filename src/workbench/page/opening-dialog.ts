@@ -15,7 +15,7 @@ function lossList(found: FoundWorkbook): readonly HTMLElement[] {
     line.append(what);
     list.append(line);
   }
-  return [element("p", "Not taken over from it:"), list];
+  return [element("p", "What cannot be kept as it is in the file:"), list];
 }
 
 /** Says what a file holds and what of it cannot be kept; resolves to true where the person wants it opened. */

@@ -1,4 +1,5 @@
-import type { FoundWorkbook, Loss } from "./read-file.ts";
+import type { Loss } from "../../files/read/reading.ts";
+import type { FoundWorkbook } from "./read-file.ts";
 
 /** A count with its noun. */
 function counted(count: number, one: string): string {

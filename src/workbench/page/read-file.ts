@@ -1,15 +1,10 @@
 import * as z from "zod/mini";
 
 import type { ReadRequest } from "../../files/read/read-worker.ts";
+import type { Loss } from "../../files/read/reading.ts";
 import { readState } from "../../state/read-state.ts";
 import type { WorkbookState } from "../../state/workbook-state.ts";
 import type { GivenValues } from "../host/state/try-out.ts";
-
-/** Something of a file that is not taken over. */
-export interface Loss {
-  readonly what: string;
-  readonly sheet?: string;
-}
 
 /** What a file holds, before anything is opened. */
 export interface FoundWorkbook {
