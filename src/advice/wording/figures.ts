@@ -26,7 +26,13 @@ export function percent(share: number): string {
   return `${figure(share * 100, 0)}%`;
 }
 
-/** To the cent as the sheets round it, where half a cent stays half a cent in every unit. No currency sign: the log does not know the shop's currency. */
+/** To the cent as the sheets round it, where half a cent stays half a cent in every unit. */
 export function money(value: number): string {
   return Number(value.toFixed(6)).toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+}
+
+/** The same with the sign of the log's currency; without one where the log names none that is known. */
+export function moneyIn(value: number, currency: unknown): string {
+  if (typeof currency !== "string" || !/^[A-Z]{3}$/.test(currency)) return money(value);
+  return Number(value.toFixed(6)).toLocaleString("en-US", { style: "currency", currency });
 }

@@ -1,7 +1,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 
 import { findRow, lastReadingOf, rowFacts } from "../../advice/bath-facts.ts";
-import { amount, degrees, money, percent, ph } from "../../advice/wording/figures.ts";
+import { amount, degrees, moneyIn, percent, ph } from "../../advice/wording/figures.ts";
 import { shortMoment } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
@@ -89,7 +89,7 @@ export function figuresOf(log: LogSnapshot, bath: string, system: UnitSystem): r
     },
     {
       name: "Cost so far",
-      value: cost === undefined ? "not known" : money(cost),
+      value: cost === undefined ? "not known" : moneyIn(cost, log.fields.currency),
       more:
         topUps === undefined || share === undefined || topUps === 0
           ? "no top-up yet"

@@ -2,7 +2,7 @@ import { makeStyles, tokens } from "@fluentui/react-components";
 
 import { rowFacts } from "../../advice/bath-facts.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
-import { money, percent } from "../../advice/wording/figures.ts";
+import { moneyIn, percent } from "../../advice/wording/figures.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { isSameText } from "../../joblog/model/same-text.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
@@ -37,13 +37,14 @@ export function sharesOf(log: LogSnapshot, bath: string): Shared | undefined {
     .filter((row) => (row.number("unitsUsed") ?? 0) > 0 && row.number("share") !== undefined);
   const shared = facts?.number("costShared");
   if (shares.length === 0 || shared === undefined) return undefined;
+  const { currency } = log.fields;
   const basis = facts?.text("basisUsed");
   return {
-    sentence: `${money(shared)} shared${basis === undefined ? "" : ` by ${basis}`}, with the cost lines.`,
+    sentence: `${moneyIn(shared, currency)} shared${basis === undefined ? "" : ` by ${basis}`}, with the cost lines.`,
     shares: shares.map((row) => ({
       claim: row.text("claim") ?? "",
       part: percent(row.number("weight") ?? 0),
-      amount: money(row.number("share") ?? 0),
+      amount: moneyIn(row.number("share") ?? 0, currency),
     })),
   };
 }
