@@ -82,10 +82,16 @@ export function meterStep(bath: Bath): Step | undefined {
 /** A bath in use has it as its next step. */
 const saidAsStep: readonly string[] = [bathState.inUse, bathState.topUp];
 
+const neverChecked =
+  "No meter check is in this log yet: check the meter in two buffers before it reads the baseline, which every later verdict rests on.";
+
+const isUnchecked = ({ log }: Bath): boolean => log.rows.meterChecks.every(({ cells }) => cells.asFound1 === undefined);
+
 /** What the meter of the bath's last reading wants, each a sentence. */
 export function meterSentences(bath: Bath, now: number): readonly string[] {
   const meter = lastReadingOf(bath.log, bath.id)?.cells.meter;
-  if (meter === undefined) return [];
+  if (meter === undefined)
+    return bath.facts.text("state") === bathState.baseline && isUnchecked(bath) ? [neverChecked] : [];
   const last = checksOf(bath, String(meter)).at(-1);
   const failed = standingOf(last, bath.log) === "out" && !saidAsStep.includes(bath.facts.text("state") ?? "");
   return [lateCheck(bath, String(meter), last, now), failed ? outWords(String(meter), last) : undefined].filter(

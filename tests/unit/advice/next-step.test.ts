@@ -69,6 +69,15 @@ describe("the next step of the demo bath", () => {
     const step = await stepAt("2027-03-01T09:40");
     expect(step.kind).toBe("baseline");
     expect(step.sentence).toMatch(/three readings/);
+    expect(step.overdue).toEqual([]);
+  });
+
+  test("before the first baseline it offers a check of a meter that nobody has checked", async () => {
+    const { kind, overdue } = await stepAt("2027-03-01T09:40", { meterChecks: [] });
+    expect([kind, overdue]).toEqual([
+      "baseline",
+      [expect.stringMatching(/^No meter check is in this log yet: check the meter in two buffers before it reads/)],
+    ]);
   });
 
   test("with a baseline it says how far the last reading is above the trigger", async () => {
