@@ -131,6 +131,34 @@ describe("whoever works on this device", () => {
   });
 });
 
+describe("two baths", () => {
+  it("have a draft each: what was read in one tank does not show up under another", async () => {
+    const { pane } = bench;
+    await pane.getByRole("tab", { name: "Now" }).click();
+    await pane.getByRole("button", { name: "Reading", exact: true }).click();
+    await ph().fill("10.7");
+    await pane.getByLabel("Bath", { exact: true }).selectOption("B-T2-0303");
+    await expect.poll(() => ph().inputValue()).toBe("");
+    await pane.getByLabel("Bath", { exact: true }).selectOption("B-T1-0301");
+    await expect.poll(() => ph().inputValue()).toBe("10.7");
+    await pane.getByRole("button", { name: "Clear" }).click();
+  });
+
+  it("take the same reading twice, one after the other", async () => {
+    const { pane } = bench;
+    await pane.getByLabel("Bath", { exact: true }).selectOption("B-T2-0303");
+    for (let time = 1; time <= 2; time += 1) {
+      await ph().fill("11.31");
+      await pane.getByLabel("Sample temp").fill("77");
+      const before = await pane.getByText(/^Recorded: /).count();
+      await pane.getByRole("button", { name: /^Record (reading|it anyway)$/ }).click();
+      if (before === 0) await pane.getByText("Recorded: pH 11.31 at 77 °F, check of bath B-T2-0303.").waitFor();
+      await expect.poll(() => ph().inputValue()).toBe("");
+    }
+    await pane.getByLabel("Bath", { exact: true }).selectOption("B-T1-0301");
+  });
+});
+
 describe("a top-up", () => {
   it("takes two presses from Now", async () => {
     const { pane } = bench;

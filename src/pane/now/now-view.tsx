@@ -135,6 +135,7 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
   const forecast = useForecast(log, bath, system);
   // The reading begins anew with each that was recorded here.
   const [recorded, setRecorded] = useState<LastEntry>();
+  const [times, setTimes] = useState(0);
   const [asked, setAsked] = useState(false);
   if (bath === undefined) return <NoBath onRecord={onRecord} />;
   const { answer, unlike } = noting(() => nextStep(log, bath, system, serialOf(context.now) ?? 0));
@@ -147,7 +148,7 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
   const offered = reads && entry === reading ? undefined : entry;
   const card = reads ? (
     <LazyReadingCard
-      key={`${bath} ${recorded?.what ?? ""}`}
+      key={`${bath} ${String(times)}`}
       context={context}
       isWanted={asked || (recorded === undefined && document.hasFocus())}
       onWhole={() => {
@@ -155,6 +156,7 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
       }}
       onRecorded={(one) => {
         setRecorded(one);
+        setTimes(times + 1);
         setAsked(false);
         void onLastEntry(one);
       }}
@@ -181,7 +183,7 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
       </div>
       {recorded === undefined || recorded !== lastEntry ? null : (
         <LazyRecordedStrip
-          key={recorded.what}
+          key={times}
           recorded={recorded}
           onTakenBack={async () => {
             setRecorded(undefined);

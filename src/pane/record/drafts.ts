@@ -1,7 +1,7 @@
 import { createContext } from "react";
 
 import type { OnThisDevice } from "../frame/on-this-device.ts";
-import type { Draft } from "./entry-form.ts";
+import type { Draft, EntryForm } from "./entry-form.ts";
 
 /** A form as it was left: half filled in, or with a question that waits for its answer. */
 export interface FormDraft {
@@ -13,12 +13,17 @@ export interface FormDraft {
   readonly bath: string | undefined;
 }
 
-/** What is typed into forms and not recorded, by form; it outlasts another tab, the pane and a fault that takes the form off the screen. */
+/** A form that is about a bath has a draft for each bath: what was read in one tank never shows up under another. */
+export function draftKey({ id, needs }: Pick<EntryForm, "id" | "needs">, bath: string | undefined): string {
+  return needs === "bath" && bath !== undefined ? `${id} of ${bath}` : id;
+}
+
+/** What is typed into forms and not recorded, by its key; it outlasts another tab, the pane and a fault that takes the form off the screen. */
 export interface Drafts {
-  readonly of: (form: string) => FormDraft | undefined;
+  readonly of: (key: string) => FormDraft | undefined;
   /** One in which nothing is typed is let go. */
-  readonly keep: (form: string, draft: FormDraft) => void;
-  readonly letGo: (form: string) => void;
+  readonly keep: (key: string, draft: FormDraft) => void;
+  readonly letGo: (key: string) => void;
   /** The form was left in the usual way. */
   readonly leave: () => void;
   /** A fault took the view away. */
@@ -50,18 +55,18 @@ export function draftsOn(device: OnThisDevice): Drafts {
   const write = (): void => {
     device.write(drafts.size === 0 ? undefined : Object.fromEntries(drafts));
   };
-  const letGo = (form: string): void => {
-    if (drafts.delete(form)) write();
+  const letGo = (key: string): void => {
+    if (drafts.delete(key)) write();
   };
   return {
-    of: (form) => drafts.get(form),
-    keep: (form, draft) => {
-      open = form;
+    of: (key) => drafts.get(key),
+    keep: (key, draft) => {
+      open = key;
       if (!isTyped(draft)) {
-        letGo(form);
+        letGo(key);
         return;
       }
-      drafts.set(form, draft);
+      drafts.set(key, draft);
       write();
     },
     letGo,

@@ -13,7 +13,7 @@ import { adoptSheet } from "../adopt/adopt-sheet.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { useWorkedOut } from "../controls/use-worked-out.ts";
-import { DraftsContext } from "./drafts.ts";
+import { draftKey, DraftsContext } from "./drafts.ts";
 import type { Draft, EntryForm } from "./entry-form.ts";
 import { EntryFormView } from "./entry-form-view.tsx";
 import { type EntryId, formOf, forms } from "./forms.ts";
@@ -120,6 +120,7 @@ const groups: readonly { readonly name: string; readonly ids: readonly EntryId[]
 /** Opens a form; says what it is for, that it is half filled in, or what has to come first. */
 function EntryButton({
   form,
+  bath,
   hasBath,
   isDaily,
   onOpen,
@@ -127,12 +128,12 @@ function EntryButton({
   readonly form: EntryForm<EntryId>;
   readonly hasBath: boolean;
   readonly isDaily: boolean;
-} & Pick<Props, "onOpen">): React.JSX.Element {
+} & Pick<Props, "onOpen" | "bath">): React.JSX.Element {
   const styles = useStyles();
   const drafts = useContext(DraftsContext);
   const Icon = form.icon;
   const isMissing = form.needs === "bath" && !hasBath;
-  const draft = drafts.of(form.id);
+  const draft = drafts.of(draftKey(form, bath));
   const begun = draft === undefined ? undefined : `Unfinished, begun ${shortMoment(serialOf(draft.now) ?? 0)}.`;
   const about = isMissing ? "Record a charge first." : (begun ?? form.purpose);
   const id = `about-${form.id.replace(" ", "-")}`;
@@ -162,12 +163,13 @@ type TakeBack = (entry: LastEntry) => Promise<void>;
 
 function EntryList({
   log,
+  bath,
   onOpen,
   returned,
   lastEntry,
   onTakenBack,
   onAdopt,
-}: Pick<Props, "log" | "onOpen" | "lastEntry" | "onAdopt"> & {
+}: Pick<Props, "log" | "bath" | "onOpen" | "lastEntry" | "onAdopt"> & {
   readonly returned: boolean;
   readonly onTakenBack: TakeBack;
 }): React.JSX.Element {
@@ -193,7 +195,7 @@ function EntryList({
           <ul className={styles.list}>
             {ids.map((id) => (
               <li key={id}>
-                <EntryButton form={formOf(id)} hasBath={hasBath} isDaily={ids === daily} onOpen={onOpen} />
+                <EntryButton form={formOf(id)} bath={bath} hasBath={hasBath} isDaily={ids === daily} onOpen={onOpen} />
               </li>
             ))}
           </ul>
@@ -331,6 +333,7 @@ export function RecordView(props: Props): React.JSX.Element {
   return (
     <EntryList
       log={log}
+      bath={bath}
       onOpen={openForm}
       returned={returned}
       lastEntry={lastEntry}

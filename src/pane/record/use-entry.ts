@@ -9,7 +9,7 @@ import { showWritten } from "../../excel/show-sheet.ts";
 import { focusField } from "../controls/entry-field.tsx";
 import { findingsOr, useWorkedOut } from "../controls/use-worked-out.ts";
 import { CautionsContext } from "../frame/cautions-today.ts";
-import { DraftsContext, type FormDraft } from "./drafts.ts";
+import { draftKey, DraftsContext, type FormDraft } from "./drafts.ts";
 import type { Draft, EntryForm } from "./entry-form.ts";
 import { type FilledForm, fillForm } from "./fill-form.ts";
 import type { EntryId } from "./forms.ts";
@@ -92,7 +92,8 @@ export function useEntry({ form, context: given, reopened, onRecorded }: Setting
   const drafts = useContext(DraftsContext);
   const cautions = useContext(CautionsContext);
   const blank: FormDraft = { typed: {}, asked: "", now: given.now, bath: given.bath };
-  const [begun] = useState(() => (reopened === undefined ? drafts.of(form.id) : undefined));
+  const [key] = useState(() => draftKey(form, given.bath));
+  const [begun] = useState(() => (reopened === undefined ? drafts.of(key) : undefined));
   const [draft, setDraft] = useState<FormDraft>(begun ?? { ...blank, typed: reopened ?? {} });
   const [tried, setTried] = useState(false);
   const [writing, setWriting] = useState(false);
@@ -105,8 +106,8 @@ export function useEntry({ form, context: given, reopened, onRecorded }: Setting
   const findings = useDeferredValue(findingsOr(waiting, filled.meaning.findings));
   // Only what could be drawn is kept: a change that the form cannot take would take it off the screen each time.
   useEffect(() => {
-    drafts.keep(form.id, draft);
-  }, [drafts, form.id, draft]);
+    drafts.keep(key, draft);
+  }, [drafts, key, draft]);
   // After a fault the boundary notes it before this runs: React calls componentDidCatch first.
   useEffect(() => drafts.leave, [drafts]);
 
@@ -131,7 +132,7 @@ export function useEntry({ form, context: given, reopened, onRecorded }: Setting
     setWriting(true);
     try {
       const receipt = await editLog(filled.meaning);
-      drafts.letGo(form.id);
+      drafts.letGo(key);
       cautions.note(form.id);
       void showWritten(receipt);
       onRecorded({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import type { OnThisDevice } from "../../../../src/pane/frame/on-this-device.ts";
-import { draftsOn, type FormDraft } from "../../../../src/pane/record/drafts.ts";
+import { draftKey, draftsOn, type FormDraft } from "../../../../src/pane/record/drafts.ts";
 
 /** A device that hands back what was written, as text in between, like a browser's storage. */
 function device(kept?: unknown): OnThisDevice {
@@ -48,6 +48,13 @@ describe("drafts", () => {
   it("take over the texts of a draft alone", () => {
     const drafts = draftsOn(device({ reading: { ...draft, typed: { ph: "10.83", temperature: 78 } } }));
     expect(drafts.of("reading")?.typed).toEqual({ ph: "10.83" });
+  });
+
+  it("of a form about a bath are one for each bath, of others one", () => {
+    const reading = { id: "reading", needs: "bath" } as const;
+    expect(draftKey(reading, "B-1")).not.toBe(draftKey(reading, "B-2"));
+    const item = { id: "item", needs: "log" } as const;
+    expect(draftKey(item, "B-1")).toBe(draftKey(item, "B-2"));
   });
 
   it("say after a fault whether the open form had one", () => {

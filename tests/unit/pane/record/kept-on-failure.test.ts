@@ -5,7 +5,7 @@ import { createRoot, type Root } from "react-dom/client";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
 
 import { onThisDevice } from "../../../../src/pane/frame/on-this-device.ts";
-import { DraftsContext, draftsOn } from "../../../../src/pane/record/drafts.ts";
+import { draftKey, DraftsContext, draftsOn } from "../../../../src/pane/record/drafts.ts";
 import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import { EntryFormView } from "../../../../src/pane/record/entry-form-view.tsx";
 import { fillForm } from "../../../../src/pane/record/fill-form.ts";
@@ -53,7 +53,7 @@ it.each(entries.flatMap(([form, draft]) => failures.map((code) => [form, code, d
     expect(fillForm(form, draft, context).problems).toEqual([]);
     const drafts = draftsOn(onThisDevice("drafts of a test"));
     const asked = (fillForm(form, draft, context).meaning.doubts ?? []).join(" ");
-    drafts.keep(id, { typed: draft, asked, now, bath });
+    drafts.keep(draftKey(form, bath), { typed: draft, asked, now, bath });
     vi.stubGlobal("Excel", { run: () => Promise.reject(Object.assign(new Error("The request failed."), { code })) });
     const recorded = vi.fn();
     const nothing = (): void => undefined;
@@ -83,6 +83,6 @@ it.each(entries.flatMap(([form, draft]) => failures.map((code) => [form, code, d
     }, 20_000);
     expect(shown()).toEqual(before);
     expect(recorded).not.toHaveBeenCalled();
-    expect(draftsOn(onThisDevice("drafts of a test")).of(id)?.typed).toEqual(draft);
+    expect(draftsOn(onThisDevice("drafts of a test")).of(draftKey(form, bath))?.typed).toEqual(draft);
   },
 );
