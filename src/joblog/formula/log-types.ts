@@ -757,6 +757,15 @@ export interface LogTables {
     readonly oneAndHalf: number;
     readonly twice: number;
   };
+  readonly whatIfShopWaters: {
+    readonly water: string;
+    readonly hardness: number;
+    readonly alkalinity: number;
+    readonly forHardness: number;
+    readonly forAlkalinity: number;
+    readonly together: number;
+    readonly line: number;
+  };
   readonly whatIfWaters: {
     readonly water: string;
     readonly hardness: number;
@@ -832,14 +841,17 @@ export interface LogFields {
   readonly journalDebit: number;
   readonly journalCredit: number;
   readonly journalDifference: number;
+  readonly whatIfBath: string;
   readonly whatIfVolume: number;
   readonly whatIfConcentrate: string;
-  readonly whatIfBath: string;
   readonly whatIfBaseline: number;
   readonly whatIfTemperature: number;
   readonly whatIfOpening: number;
   readonly whatIfBuilder: "unknown" | "hydroxide" | "silicate" | "carbonate" | "phosphate";
   readonly whatIfDrop: number;
+  readonly bathTried: string;
+  readonly volumeTried: number;
+  readonly concentrateTried: string;
   readonly baselineTried: number;
   readonly temperatureTried: number;
   readonly openingTried: number;
