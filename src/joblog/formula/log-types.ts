@@ -850,8 +850,10 @@ export interface LogFields {
   readonly whatIfBuilder: "unknown" | "hydroxide" | "silicate" | "carbonate" | "phosphate";
   readonly whatIfDrop: number;
   readonly bathTried: string;
+  readonly bathRowTried: number;
   readonly volumeTried: number;
   readonly concentrateTried: string;
+  readonly concentrateRowTried: number;
   readonly baselineTried: number;
   readonly temperatureTried: number;
   readonly openingTried: number;

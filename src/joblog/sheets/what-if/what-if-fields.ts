@@ -3,7 +3,7 @@ import { when } from "../../formula/choices.ts";
 import { isBlank, isFilled } from "../../formula/conditions.ts";
 import type { Value } from "../../formula/expression.ts";
 import type { ColumnId, FieldId, Log } from "../../formula/log-names.ts";
-import { cellAt, cellAtOrBlank, positionOf } from "../../formula/lookups.ts";
+import { cellAt, positionOf } from "../../formula/lookups.ts";
 import type { FieldDefinition } from "../../model/definition.ts";
 import {
   between,
@@ -24,8 +24,8 @@ function reckoned(
 ): NonNullable<FieldDefinition["formula"]> {
   return (log) => {
     const { baths, named } = log;
-    const ofBath = cellAtOrBlank(baths[column], positionOf(named.bathTried, baths.bath));
-    const fromLog = when(isBlank(ofBath), usual(log)).otherwise(ofBath);
+    const ofBath = cellAt(baths[column], named.bathRowTried);
+    const fromLog = when(isBlank(named.bathRowTried), usual(log)).when(isBlank(ofBath), usual(log)).otherwise(ofBath);
     return typed === undefined ? fromLog : when(isFilled(named[typed]), named[typed]).otherwise(fromLog);
   };
 }
@@ -118,6 +118,14 @@ export const whatIfFields: readonly FieldDefinition[] = [
     },
   },
   {
+    id: "bathRowTried",
+    name: "WhatIf.BathRow",
+    label: "in row",
+    type: "whole number",
+    help: "Of the table on Baths.",
+    formula: ({ baths, named }) => positionOf(named.bathTried, baths.bath),
+  },
+  {
     id: "volumeTried",
     name: "WhatIf.VolumeUsed",
     label: "a volume of",
@@ -134,6 +142,14 @@ export const whatIfFields: readonly FieldDefinition[] = [
     type: "text",
     help: "As listed on Job.",
     formula: reckoned("concentrate", "whatIfConcentrate"),
+  },
+  {
+    id: "concentrateRowTried",
+    name: "WhatIf.ConcentrateRow",
+    label: "in row",
+    type: "whole number",
+    help: "Of the table on Job.",
+    formula: ({ concentrates, named }) => positionOf(named.concentrateTried, concentrates.concentrate),
   },
   {
     id: "baselineTried",

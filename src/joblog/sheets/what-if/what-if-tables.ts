@@ -10,7 +10,7 @@ import { any, equal, isBlank, isNoNumber, isNumber, isOver } from "../../formula
 import { apply, type Expression } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
 import type { ColumnId, Log, Row } from "../../formula/log-names.ts";
-import { cellAt, matchIn, rowAt, thisLine } from "../../formula/lookups.ts";
+import { cellAt, rowAt, thisLine } from "../../formula/lookups.ts";
 import { topUpPlaces, topUpShareOf } from "../../formula/top-up-shares.ts";
 import { columnsOf, numberInput, textInput } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
@@ -180,8 +180,7 @@ const topUps: TableDefinition = {
 const waterColumns = columnsOf<"whatIfWaters">();
 
 /** The line of the concentrate that is chosen. */
-const chosen = ({ concentrates, named }: Log): Row<"concentrates"> =>
-  rowAt(concentrates, matchIn(named.concentrateTried, concentrates.concentrate));
+const chosen = ({ concentrates, named }: Log): Row<"concentrates"> => rowAt(concentrates, named.concentrateRowTried);
 
 /** The dose for a figure of the water, once a concentrate is chosen whose own figure for it is known. */
 function extraFor(
@@ -189,12 +188,12 @@ function extraFor(
   water: Row<"whatIfWaters">,
   ofConcentrate: Expression,
   extra: Expression,
-  { concentrates, named }: Log,
+  { named }: Log,
 ): Expression {
   return blankIf(
     [isBlank(water.water), isNoNumber(figure), isBlank(named.volumeTried)],
     when(isBlank(named.concentrateTried), "choose a concentrate")
-      .when(apply("ISNA", matchIn(named.concentrateTried, concentrates.concentrate)), "concentrate not on Job")
+      .when(isBlank(named.concentrateRowTried), "concentrate not on Job")
       .when(equal(figure, 0), 0)
       .when(any(isBlank(ofConcentrate), equal(ofConcentrate, 0)), "not known")
       .otherwise(extra),
