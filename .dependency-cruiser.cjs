@@ -27,7 +27,7 @@ module.exports = {
       "functions/",
       "src/joblog/",
       "src/core/",
-      "src/files/(hand-off|unpack)\\.",
+      "src/files/(hand-off|plain-copy|unpack)\\.",
     ]),
     layer("pane-sees-everything-but-the-hosts", "src/pane", [
       "src/pane/",

@@ -1,6 +1,8 @@
 /** The copy for the adjuster or the file. Load it when it is asked for: it brings the unpacking of workbooks with it. */
 import { valuesOnly } from "../files/hand-off.ts";
+import { plainCopy } from "../files/plain-copy.ts";
 import { FileRefused } from "../files/unpack.ts";
+import type { SheetPlan } from "../joblog/model/plan.ts";
 import { base64 } from "./base64.ts";
 import { LogProblem, officeCode, problemFrom } from "./office-problems.ts";
 import { openFile } from "./open-file.ts";
@@ -32,6 +34,15 @@ function handOffProblem(error: unknown): LogProblem {
 export async function openHandOffCopy(saved?: Uint8Array): Promise<void> {
   try {
     await Excel.createWorkbook(base64(valuesOnly(saved ?? (await openFile()))));
+  } catch (error) {
+    throw handOffProblem(error);
+  }
+}
+
+/** Opens a new workbook of these sheets, which hold values alone. Rejects with a LogProblem. */
+export async function openPlainCopy(sheets: readonly SheetPlan[]): Promise<void> {
+  try {
+    await Excel.createWorkbook(base64(plainCopy(sheets)));
   } catch (error) {
     throw handOffProblem(error);
   }

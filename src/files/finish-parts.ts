@@ -1,6 +1,7 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
 
 import { columnLetters } from "../joblog/layout/addresses.ts";
+import { fontName, fontSize } from "../joblog/layout/styles.ts";
 import type { SheetPlan, WorkbookPlan } from "../joblog/model/plan.ts";
 
 /**
@@ -37,7 +38,17 @@ function finishTable(xml: string): string {
     .replace(/ ref="([^"]*)">/, ' ref="$1" totalsRowShown="0">');
 }
 
+/**
+ * A file's first font is the one by whose digits columns are measured (ECMA-376, 18.3.1.13). Where the library's own is
+ * not installed, a wider one stands in, columns grow and a page fitted to the paper shrinks (from 8 points to 6, seen with LibreOffice).
+ */
+function finishStyles(xml: string): string {
+  const usual = `<font><sz val="${String(fontSize)}"/><name val="${fontName}"/><family val="2"/></font>`;
+  return xml.replace(/(<fonts[^>]*>)<font>.*?<\/font>/s, `$1${usual}`);
+}
+
 function finishPart(name: string, xml: string, plan: WorkbookPlan): string {
+  if (name === "xl/styles.xml") return finishStyles(xml);
   if (name === "xl/workbook.xml") return finishWorkbook(xml, plan);
   return name.startsWith("xl/tables/") ? finishTable(xml) : xml;
 }

@@ -89,4 +89,17 @@ describe("the demo week from an empty workbook", () => {
     expect(numbers.length).toBeGreaterThan(1000);
     expect(numbers.filter((value) => !values.has(value))).toEqual([]);
   });
+
+  it("copied for one claim is a file without a formula and without the other claims", async () => {
+    await bench.pane.getByRole("tab", { name: "Claims" }).click();
+    const card = bench.pane.getByRole("region", { name: "Statement" });
+    await card.getByRole("combobox", { name: "Claim" }).selectOption("D-0431");
+    const [download] = await Promise.all([
+      bench.page.waitForEvent("download"),
+      card.getByRole("button", { name: "Open a copy of this claim" }).click(),
+    ]);
+    const whole = [...partsOf(new Uint8Array(await readFile(await download.path())))].flat().join("\n");
+    expect(whole).toContain("garage electrical fire");
+    expect(whole).not.toMatch(/D-0427|D-0436|kitchen fire|<f[ >]|BATH\./);
+  });
 });

@@ -75,7 +75,7 @@ function ClaimsPage({
         Add a cost line
       </Button>
       {result === undefined ? null : <BathHistory log={log} bath={result.bath} />}
-      <StatementCard log={log} />
+      <StatementCard log={log} system={context.system} />
       <HandOffCard />
       <BooksView context={context} refresh={refresh} />
     </section>

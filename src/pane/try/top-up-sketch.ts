@@ -98,6 +98,11 @@ export const topUpSketch: Sketch = {
             ]
           : []),
       ],
+      // The formula fills four cells in this order, and no cell says what they are.
+      table: {
+        headers: [`Low, ${unit}`, `Best, ${unit}`, `High, ${unit}`, `First, ${unit}`],
+        rows: [[low, best, high, first].map(amount)],
+      },
       formula: `=${callText(topUpRange, { ...asked, system: systemCell(system) })}`,
     };
   },

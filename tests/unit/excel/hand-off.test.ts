@@ -5,9 +5,11 @@ import { join } from "node:path";
 
 import { afterEach, beforeAll, expect, test, vi } from "vitest";
 
-import { openHandOffCopy } from "../../../src/excel/hand-off.ts";
+import { openHandOffCopy, openPlainCopy } from "../../../src/excel/hand-off.ts";
 import { LogProblem } from "../../../src/excel/office-problems.ts";
 import { handsFileOver, openFile } from "../../../src/excel/open-file.ts";
+import { jobLog } from "../../../src/joblog/job-log.ts";
+import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { hasOpenXmlValidator, validateFile } from "../files/open-xml-validator.ts";
 import { partsOf } from "../files/read-parts.ts";
 import { openWorkbook } from "./open-workbook.ts";
@@ -74,6 +76,24 @@ test("the copy that opens holds the figures and no formula", () => {
   expect(sheet).not.toMatch(/<f[ >]/);
 });
 
+test("sheets of values open as a workbook of their own, and where Excel fails, it says so", async () => {
+  const host = openWorkbook();
+  const opened: Uint8Array[] = [];
+  host.session.openNew = (copy) => {
+    opened.push(copy);
+  };
+  const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} }).sheets.find(({ id }) => id === "notes");
+  if (plan === undefined) throw new Error("The log has no sheet of notes.");
+  const cells = plan.cells.filter(({ kind }) => kind === "value");
+  await openPlainCopy([{ ...plan, cells }]);
+  const [copy] = opened;
+  expect(partsOf(copy ?? new Uint8Array()).get("xl/sharedStrings.xml")).toContain("Notes");
+  host.session.openNew = () => {
+    throw Object.assign(new Error("The request failed."), { code: "GeneralException" });
+  };
+  await expect(openPlainCopy([{ ...plan, cells }])).rejects.toBeInstanceOf(LogProblem);
+});
+
 test.skipIf(!hasOpenXmlValidator)(
   "the copy that opens passes the Open XML validator [needs the Open XML validator]",
   async () => {
@@ -99,10 +119,10 @@ test.each(["file", "copy"] as const)(
     };
     if (part === "copy") host.session.openNew = fails;
     else
-      vi.spyOn(Office.context.document, "getFileAsync").mockImplementation(((...given: readonly unknown[]) => {
+      vi.spyOn(Office.context.document, "getFileAsync").mockImplementation((...given: readonly unknown[]) => {
         const answer = given.at(-1) as (result: unknown) => void;
         answer({ status: "failed", error: { code: 5001, name: "InternalError", message: "The request failed." } });
-      }));
+      });
     await expect(openHandOffCopy()).rejects.toBeInstanceOf(LogProblem);
     expect(host.save()).toEqual(before);
   },

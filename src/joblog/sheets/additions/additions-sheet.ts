@@ -139,7 +139,7 @@ const inputs: readonly ColumnDefinition[] = [
     unit: priceByVolume,
   },
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who added it." }),
-  textInput({ id: "note", label: "Note", width: 28, help: "Why, and anything odd." }),
+  textInput({ id: "note", label: "Note", width: 22, help: "Why, and anything odd." }),
 ];
 
 const results: readonly ColumnDefinition[] = [
@@ -312,6 +312,6 @@ export const additionsSheet: SheetDefinition = {
   ],
   arrangement: "side by side",
   tabColor: "#7B5EA7",
-  pagesWide: 2,
+  pagesWide: 3,
   orientation: "landscape",
 };

@@ -28,9 +28,7 @@ const printed: readonly ColumnId<"baths">[] = [
   "openingDose",
   "benchState",
   "baseline",
-  "baselineTemperature",
   "trigger",
-  "lastReading",
   "lastVerdict",
   "topUpShare",
 ];

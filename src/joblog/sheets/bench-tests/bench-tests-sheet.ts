@@ -56,7 +56,7 @@ const columns: readonly ColumnDefinition[] = [
     required: true,
     help: "Partial counts as not passed.",
   }),
-  textInput({ id: "note", label: "Note", width: 28, help: "Which piece, and what was left on it." }),
+  textInput({ id: "note", label: "Note", width: 24, help: "Which piece, and what was left on it." }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who tested." }),
   computed(
     {

@@ -27,26 +27,29 @@ export const careResults: readonly ComputedColumn[] = [
       );
     },
   ),
-  computed(
-    {
-      id: "aboveWater",
-      label: "Rinse above the water, pH",
-      type: "number",
-      format: "+0.00;-0.00;0.00",
-      width: 11,
-      help: "Rinse minus the pH of the bath's water: how much alkali the rinse holds. When to dump it is the shop's own rule.",
-    },
-    ({ bathRow, rinsePh }, { baths, waters }) => {
-      const { waterRow } = rowAt(baths, bathRow);
-      const water = rowAt(waters, waterRow);
-      return blankIf(
-        [isBlank(bathRow), isNoNumber(rinsePh)],
-        when(isBlank(waterRow), "")
-          .when(isNoNumber(water.ph), "")
-          .otherwise(rounded(minus(rinsePh, water.ph), 2)),
-      );
-    },
-  ),
+  {
+    ...computed(
+      {
+        id: "aboveWater",
+        label: "Rinse above the water, pH",
+        type: "number",
+        format: "+0.00;-0.00;0.00",
+        width: 11,
+        help: "Rinse minus the pH of the bath's water: how much alkali the rinse holds. When to dump it is the shop's own rule.",
+      },
+      ({ bathRow, rinsePh }, { baths, waters }) => {
+        const { waterRow } = rowAt(baths, bathRow);
+        const water = rowAt(waters, waterRow);
+        return blankIf(
+          [isBlank(bathRow), isNoNumber(rinsePh)],
+          when(isBlank(waterRow), "")
+            .when(isNoNumber(water.ph), "")
+            .otherwise(rounded(minus(rinsePh, water.ph), 2)),
+        );
+      },
+    ),
+    unprinted: true,
+  },
   helper(
     { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
     ({ bath }, { baths }) => positionOf(bath, baths.bath),

@@ -63,14 +63,14 @@ const inputs: readonly InputColumn[] = [
   textInput({
     id: "result",
     label: "Result",
-    width: 24,
+    width: 17,
     help: "What was seen or done: foil pattern even, rinse dumped, bag changed.",
   }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who did it." }),
   textInput({
     id: "note",
     label: "Note",
-    width: 26,
+    width: 18,
     help: "Anything the file should say, such as the number of the foil's picture.",
   }),
 ];

@@ -32,14 +32,14 @@ export const costLines: TableDefinition = {
     textInput({
       id: "what",
       label: "What",
-      width: 24,
+      width: 19,
       required: true,
       help: "Labor, electricity, filter bags, disposal.",
     }),
     textInput({
       id: "document",
       label: "Document",
-      width: 16,
+      width: 14,
       help: "Invoice, time sheet or meter reading that proves it.",
     }),
     moneyInput({

@@ -100,15 +100,18 @@ export const concentratesTable: TableDefinition = {
       help: "Volume in one pack.",
     }),
     moneyInput({ id: "packPrice", label: "Pack price", width: 8, limits: moneyLimits, help: "What one pack cost." }),
-    textInput({ id: "lot", label: "Lot", width: 9, help: "From the pack, for the file." }),
-    wordInput({
-      id: "sdsOnFile",
-      label: "SDS on file",
-      words: yesNo,
-      width: 7,
-      help: "A current safety data sheet is at hand on every shift.",
-    }),
-    computed(
+    { ...textInput({ id: "lot", label: "Lot", width: 9, help: "From the pack, for the file." }), unprinted: true },
+    {
+      ...wordInput({
+        id: "sdsOnFile",
+        label: "SDS on file",
+        words: yesNo,
+        width: 7,
+        help: "A current safety data sheet is at hand on every shift.",
+      }),
+      unprinted: true,
+    },
+    onScreen(
       {
         id: "unitPrice",
         label: "Concentrate price",

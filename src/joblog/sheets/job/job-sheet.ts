@@ -96,7 +96,7 @@ export const jobSheet: SheetDefinition = {
   name: "Job",
   title: "Job chemistry log",
   purpose:
-    "Who, which claims, and the tanks, waters and concentrates that the other sheets look up. Type in the framed, tinted cells; the plain ones are worked out.",
+    "Type in the framed, tinted cells; the plain ones are worked out. Cells of the chemistry need the Bathsheet add-in (without it they come to #NAME? when something changes); costs, shares, stock and statement work in any spreadsheet.",
   caution: cautionsOfSheet("job"),
   fields,
   tables: [claimsTable, tanksTable, watersTable, concentratesTable],

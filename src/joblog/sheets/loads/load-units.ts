@@ -39,7 +39,7 @@ export const loadUnits: readonly ComputedColumn[] = [
   computed(
     {
       id: "weighted",
-      label: "Soil-weighted",
+      label: "Weighted by soil",
       type: "number",
       format: "General",
       width: 9,
@@ -59,7 +59,7 @@ export const loadUnits: readonly ComputedColumn[] = [
   computed(
     {
       id: "basketMinutes",
-      label: "Basket-minutes",
+      label: "Basket minutes",
       type: "number",
       format: "General",
       width: 9,
@@ -136,7 +136,7 @@ export const loadCheck: ComputedColumn = computed(
     id: "check",
     label: "Check",
     type: "text",
-    width: 22,
+    width: 16,
     help: "What is missing or does not fit; blank where nothing is.",
   },
   (load, { baths }) => {

@@ -68,7 +68,7 @@ const inputs: readonly ColumnDefinition[] = [
     help: "Yes where the pieces were in before: a rework is not billed twice. Blank means no.",
   }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who ran it." }),
-  textInput({ id: "note", label: "Note", width: 20, help: "Anything odd." }),
+  textInput({ id: "note", label: "Note", width: 13, help: "Anything odd." }),
 ];
 
 export const loadsSheet: SheetDefinition = {

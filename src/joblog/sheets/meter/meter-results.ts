@@ -106,7 +106,7 @@ export const meterResults: readonly ComputedColumn[] = [
       label: "Verdict",
       type: "text",
       words: Object.values(meterVerdict),
-      width: 21,
+      width: 17,
       help: "Against the shop's own limits on the sheet Shop.",
     },
     (check, { named }) => {

@@ -117,7 +117,6 @@ const printed: readonly ColumnId<"meterChecks">[] = [
   "slope",
   "verdict",
   "since",
-  "verdictsFlipped",
   "initials",
 ];
 

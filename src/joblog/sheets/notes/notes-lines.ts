@@ -93,6 +93,6 @@ export const noteLines: TableDefinition = {
       required: true,
       help: "How it is worked out, or what to bear in mind.",
     }),
-    textInput({ id: "source", label: "Source", width: 40, help: "Where it comes from." }),
+    textInput({ id: "source", label: "Source", width: 38, help: "Where it comes from." }),
   ],
 };

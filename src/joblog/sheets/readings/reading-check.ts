@@ -59,7 +59,7 @@ export const readingCheckColumn: ComputedColumn = computed(
     label: "Check",
     type: "text",
     words: Object.values(readingCheck),
-    width: 26,
+    width: 18,
     help: "Why the reading looks like a slip. Correct it, or write “yes” under Confirmed: until then it has no verdict.",
   },
   (reading, log) => {

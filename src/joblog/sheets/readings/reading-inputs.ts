@@ -102,5 +102,5 @@ export const readingDetails: readonly InputColumn[] = [
     help: "Write “yes” where the verdict says to check the reading, somebody did, and it was read so.",
   }),
   textInput({ id: "initials", label: "Initials", width: 8, help: "Who read." }),
-  textInput({ id: "note", label: "Note", width: 28, help: "Anything odd: cloudy, level low, not cooled." }),
+  textInput({ id: "note", label: "Note", width: 18, help: "Anything odd: cloudy, level low, not cooled." }),
 ];

@@ -202,7 +202,7 @@ export const readingDrift: readonly ComputedColumn[] = [
     ({ judgedAsRead, cameBackAsRead }) => overlaid(judgedAsRead, cameBackAsRead),
   ),
   computed(
-    { id: "flag", label: "Drift", type: "text", width: 30, help: "Whether the meter's drift had hidden something." },
+    { id: "flag", label: "Drift", type: "text", width: 18, help: "Whether the meter's drift had hidden something." },
     ({ verdictAsRead, verdict: now }) =>
       blankIf([equal(verdictAsRead, now)], joined(verdictChanged, ": ", now, " instead of ", verdictAsRead)),
   ),
@@ -216,7 +216,7 @@ export const readingFigures: readonly ComputedColumn[] = [
       label: "pH at the baseline's temperature, about",
       type: "number",
       format: "0.00",
-      width: 20,
+      width: 15,
       help:
         "What this sample would read there with a perfect meter, had the bath lost nothing. " +
         "For a hot sample of a used bath it is often a little high: cool it to be sure.",
@@ -280,7 +280,7 @@ export const readingFigures: readonly ComputedColumn[] = [
       label: "Bench tests then",
       type: "text",
       words: Object.values(bench),
-      width: 18,
+      width: 14,
       help: "How the bath's bench tests stood when this was read.",
     },
     (reading, { benchTests }) => {

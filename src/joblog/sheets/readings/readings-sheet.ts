@@ -54,6 +54,6 @@ export const readingsSheet: SheetDefinition = {
   ],
   arrangement: "side by side",
   tabColor: "#35698C",
-  pagesWide: 2,
+  pagesWide: 3,
   orientation: "landscape",
 };

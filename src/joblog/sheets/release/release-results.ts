@@ -183,10 +183,12 @@ function ownOrShops(
   label: string,
   help: string,
 ): ComputedColumn {
-  return helper(
-    { id, label, type: "number", format: "General", width: 9, help },
-    ({ [own]: typed }, { named: { [shops]: usual } }) =>
-      when(isFilled(typed), typed).when(isBlank(usual), "").otherwise(usual),
+  const look =
+    own === "permit"
+      ? ({ type: "text", width: 15 } as const)
+      : ({ type: "number", format: "General", width: 9 } as const);
+  return computed({ id, label, ...look, help }, ({ [own]: typed }, { named: { [shops]: usual } }) =>
+    when(isFilled(typed), typed).when(isBlank(usual), "").otherwise(usual),
   );
 }
 
@@ -231,9 +233,9 @@ export const releaseHelpers: readonly ComputedColumn[] = [
     { id: "acidByPh", label: "Acid by the pH", ...acidColumn, help: "The least that the reading calls for." },
     (row, log) => blankIf(unplanned(row), neededAcid(row, log)),
   ),
-  ownOrShops("lowUsed", "limitLow", "sewerLow", "Low used", "The limit typed here, or else the shop's own."),
-  ownOrShops("highUsed", "limitHigh", "sewerHigh", "High used", "The limit typed here, or else the shop's own."),
-  ownOrShops("permitUsed", "permit", "permit", "Permit used", "The permit typed here, or else the shop's own."),
+  ownOrShops("lowUsed", "limitLow", "sewerLow", "Low limit, pH", "The limit typed here, or else the shop's own."),
+  ownOrShops("highUsed", "limitHigh", "sewerHigh", "High limit, pH", "The limit typed here, or else the shop's own."),
+  ownOrShops("permitUsed", "permit", "permit", "Limits from", "The permit typed here, or else the shop's own."),
   helper(
     { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
     ({ bath }, { baths }) => positionOf(bath, baths.bath),

@@ -44,11 +44,11 @@ export const statementBaths: TableDefinition = {
   fixedRows: true,
   columns: [
     bathColumns.computed(
-      { id: "bath", label: "Bath", type: "text", width: 14, help: "In the order in which the claim came into them." },
+      { id: "bath", label: "Bath", type: "text", width: 13, help: "In the order in which the claim came into them." },
       (line, { loads }) => firstOrMore(line, loads, loads.bath, bathLines),
     ),
     bathColumns.computed(
-      { id: "water", label: "Water", type: "text", width: 19, help: "Water of the fill." },
+      { id: "water", label: "Water", type: "text", width: 18, help: "Water of the fill." },
       ({ bathRow }, { baths, waters }) => {
         const waterRow = cellAt(baths.waterRow, bathRow);
         const { name, water } = rowAt(waters, waterRow);
@@ -91,7 +91,7 @@ export const statementBaths: TableDefinition = {
         id: "benchTests",
         label: "Bench tests",
         type: "text",
-        width: 25,
+        width: 20,
         help: "No baseline stands without accepted tests; how the latest ones stand since the last concentrate, and where the readings give another baseline.",
       },
       ({ bathRow, baseline }, { baths }) => {
@@ -154,7 +154,7 @@ export const statementUse: TableDefinition = {
   emptyRows: bathLines,
   fixedRows: true,
   columns: [
-    useColumns.computed({ id: "bath", label: "Bath", type: "text", width: 14, help: "As above." }, (line, { loads }) =>
+    useColumns.computed({ id: "bath", label: "Bath", type: "text", width: 13, help: "As above." }, (line, { loads }) =>
       firstOrMore(line, loads, loads.bath, bathLines),
     ),
     useColumns.computed(
@@ -162,7 +162,7 @@ export const statementUse: TableDefinition = {
         id: "shared",
         label: "Shared with others",
         type: "text",
-        width: 19,
+        width: 18,
         help: "Its place in the order of the claims in this bath.",
       },
       ({ sourceRow, claims }, { loads }) =>
@@ -239,7 +239,7 @@ export const statementUse: TableDefinition = {
         ),
     ),
     useColumns.computed(
-      { id: "verdicts", label: "Verdicts", type: "text", width: 25, help: "What the checks among them said." },
+      { id: "verdicts", label: "Verdicts", type: "text", width: 20, help: "What the checks among them said." },
       (row, log) => {
         const times = (verdict: Word): Expression => timesSaid(verdict, row, log);
         const said = joined(

@@ -36,7 +36,7 @@ export const statementCharges: TableDefinition = {
   fixedRows: true,
   columns: [
     computed(
-      { id: "what", label: "Bath", type: "text", width: 14, help: "As above; then this claim's part." },
+      { id: "what", label: "Bath", type: "text", width: 13, help: "As above; then this claim's part." },
       ({ bathRow, isPart }, { baths }) =>
         blankIf(
           [isBlank(bathRow)],
@@ -46,7 +46,7 @@ export const statementCharges: TableDefinition = {
     charge(
       "concentrate",
       "Concentrate",
-      19,
+      18,
       "Additions of concentrate.",
       () => 0,
       (bath) => bath.upToConcentrate,
@@ -94,7 +94,7 @@ export const statementCharges: TableDefinition = {
     charge(
       "other",
       "Other",
-      25,
+      20,
       "All other cost lines.",
       (bath) => bath.upToDisposal,
       (bath) => bath.pool,

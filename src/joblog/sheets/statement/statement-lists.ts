@@ -33,10 +33,10 @@ export const statementTopUps: TableDefinition = {
   fixedRows: true,
   columns: [
     topUpColumns.computed(
-      { id: "bath", label: "Bath", type: "text", width: 14, help: "What it went into." },
+      { id: "bath", label: "Bath", type: "text", width: 13, help: "What it went into." },
       (line, { additions }) => firstOrMore(line, additions, additions.bath, topUpLines),
     ),
-    ofTopUp("when", { label: "When", type: "date and time", width: 19, help: "Date and time." }),
+    ofTopUp("when", { label: "When", type: "date and time", width: 18, help: "Date and time." }),
     ofTopUp("purpose", { label: "Purpose", type: "text", width: 11, help: "Top-up, make-up or corrective." }),
     ofTopUp("amount", {
       label: "Amount",
@@ -54,7 +54,7 @@ export const statementTopUps: TableDefinition = {
       width: 11,
       help: "Whether the bath came back to its baseline.",
     }),
-    ofTopUp("note", { label: "Note", type: "text", width: 25, help: "As it stands in the log." }),
+    ofTopUp("note", { label: "Note", type: "text", width: 20, help: "As it stands in the log." }),
     ofTopUp("account", { label: "Account", type: "text", width: 11, help: "The shop's own mistakes are on no claim." }),
     ...listed("additions", "statementTopUps", topUpLines),
   ],
@@ -100,7 +100,7 @@ export const statementCounts: TableDefinition = {
         label: "Pieces in",
         type: "whole number",
         format: "0",
-        width: 14,
+        width: 13,
         help: "All pieces of the claim in the log.",
       },
       (_row, { items, named }) =>
@@ -111,7 +111,7 @@ export const statementCounts: TableDefinition = {
         id: "balance",
         label: "Balance",
         type: "text",
-        width: 19,
+        width: 18,
         help: "Whether the outcomes add up to the pieces listed and counted in.",
       },
       (
@@ -148,7 +148,7 @@ export const statementCounts: TableDefinition = {
         label: "Replacement value, not restorable",
         type: "money",
         format: "#,##0.00",
-        width: 25,
+        width: 20,
         help: "Sum of what was typed for them; what they are worth is not for this log to say.",
       },
       (_row, log) =>
@@ -188,10 +188,10 @@ export const statementItems: TableDefinition = {
   fixedRows: true,
   columns: [
     itemColumns.computed(
-      { id: "id", label: "Item", type: "text", width: 14, help: "As on its tag." },
+      { id: "id", label: "Item", type: "text", width: 13, help: "As on its tag." },
       (line, { items }) => firstOrMore(line, items, items.id, itemLines),
     ),
-    ofItem("item", { label: "What", type: "text", width: 19, help: "What it is." }),
+    ofItem("item", { label: "What", type: "text", width: 18, help: "What it is." }),
     ofItem("quantity", { label: "Pieces", type: "whole number", width: 11, help: "How many." }),
     ofItem("room", { label: "Room", type: "text", width: 11, help: "Where it stood." }),
     ofItem("condition", { label: "Condition", type: "text", width: 11, help: "As it came in." }),
@@ -203,7 +203,7 @@ export const statementItems: TableDefinition = {
       width: 11,
       help: "As typed, of the whole line.",
     }),
-    ofItem("reasonText", { label: "What was seen", type: "text", width: 25, help: "The reason in a sentence." }),
+    ofItem("reasonText", { label: "What was seen", type: "text", width: 20, help: "The reason in a sentence." }),
     ofItem("photo", { label: "Photo", type: "text", width: 11, help: "Taken before cleaning." }),
     ...listed("items", "statementItems", itemLines),
   ],

@@ -25,13 +25,13 @@ export const statementShares: TableDefinition = {
   emptyRows: bathLines,
   fixedRows: true,
   columns: [
-    computed({ id: "bath", label: "Bath", type: "text", width: 14, help: "As above." }, (line, { shares }) =>
+    computed({ id: "bath", label: "Bath", type: "text", width: 13, help: "As above." }, (line, { shares }) =>
       firstOrMore(line, shares, shares.bath, bathLines),
     ),
     fromShares("basis", "basis", {
       label: "Shared by",
       type: "text",
-      width: 19,
+      width: 18,
       help: "One basis for all claims of a bath.",
     }),
     computed(
@@ -79,7 +79,7 @@ export const statementShares: TableDefinition = {
         id: "how",
         label: "Standing",
         type: "text",
-        width: 25,
+        width: 20,
         help: "Whether the bath's cost is placed to the cent, or why it is provisional.",
       },
       ({ sourceRow }, { baths, shares }) => cellAtOrBlank(baths.costState, cellAtOrBlank(shares.bathRow, sourceRow)),
@@ -113,10 +113,10 @@ export const statementAlone: TableDefinition = {
   fixedRows: true,
   columns: [
     alone.computed(
-      { id: "id", label: "Cost line", type: "text", width: 14, help: "As on Costs." },
+      { id: "id", label: "Cost line", type: "text", width: 13, help: "As on Costs." },
       (line, { costLines }) => firstOrMore(line, costLines, costLines.id, aloneLines),
     ),
-    fromLine("what", { label: "What", type: "text", width: 19, help: "What it was for." }),
+    fromLine("what", { label: "What", type: "text", width: 18, help: "What it was for." }),
     fromLine("date", { label: "Date", type: "date", format: "yyyy-mm-dd", width: 11, help: "Of the document." }),
     fromLine("document", { label: "Document", type: "text", width: 11, help: "What proves it." }),
     fromLine("bath", { label: "Bath", type: "text", width: 11, help: "Blank where it belongs to none." }),
@@ -134,7 +134,7 @@ export const statementAlone: TableDefinition = {
     fromLine("check", {
       label: "Standing",
       type: "text",
-      width: 25,
+      width: 20,
       help: "What is open on the line; blank if nothing.",
     }),
     alone.computed(

@@ -1,10 +1,10 @@
-import { usualDrop } from "../../../core/bath/common-practice.ts";
+import { asText } from "../../formula/arithmetic.ts";
 import { when } from "../../formula/choices.ts";
-import { isBlank } from "../../formula/conditions.ts";
-import type { ColumnId, FieldId } from "../../formula/log-names.ts";
-import { cellAt, matchIn } from "../../formula/lookups.ts";
+import { isBlank, isFilled } from "../../formula/conditions.ts";
+import type { Value } from "../../formula/expression.ts";
+import type { ColumnId, FieldId, Log } from "../../formula/log-names.ts";
+import { cellAt, positionOf } from "../../formula/lookups.ts";
 import type { FieldDefinition } from "../../model/definition.ts";
-import { everywhere } from "../../model/everywhere.ts";
 import {
   between,
   phLimits,
@@ -16,17 +16,29 @@ import {
 } from "../../model/units-of.ts";
 import { builders } from "../../model/words.ts";
 
-/** A figure of the chosen bath; where none is chosen, what is typed above, if it can be typed. */
-function reckoned(column: ColumnId<"baths">, typed?: FieldId): NonNullable<FieldDefinition["formula"]> {
-  return ({ baths, named }) => {
-    const ofBath = cellAt(baths[column], matchIn(named.whatIfBath, baths.bath));
-    return when(isBlank(named.whatIfBath), typed === undefined ? "" : named[typed])
-      .when(isBlank(ofBath), "")
-      .otherwise(ofBath);
+/** What is typed above; where that is blank, the figure of the bath, and where it has none, `usual`. */
+function reckoned(
+  column: ColumnId<"baths">,
+  typed?: FieldId,
+  usual: (log: Log) => Value = () => "",
+): NonNullable<FieldDefinition["formula"]> {
+  return (log) => {
+    const { baths, named } = log;
+    const ofBath = cellAt(baths[column], named.bathRowTried);
+    const fromLog = when(isBlank(named.bathRowTried), usual(log)).when(isBlank(ofBath), usual(log)).otherwise(ofBath);
+    return typed === undefined ? fromLog : when(isFilled(named[typed]), named[typed]).otherwise(fromLog);
   };
 }
 
 export const whatIfFields: readonly FieldDefinition[] = [
+  {
+    id: "whatIfBath",
+    name: "WhatIf.Bath",
+    label: "Bath",
+    type: "choice",
+    choices: { kind: "column", table: "baths", column: "bath" },
+    help: "Blank: the first bath in the charts.",
+  },
   {
     id: "whatIfVolume",
     name: "WhatIf.Volume",
@@ -35,8 +47,7 @@ export const whatIfFields: readonly FieldDefinition[] = [
     unit: volume,
     format: "0.0##",
     limits: volumeLimits,
-    initial: { US: 100, metric: 400, imperial: 90 },
-    help: "For the doses and the waters below.",
+    help: "Blank: of the bath's tank.",
   },
   {
     id: "whatIfConcentrate",
@@ -44,25 +55,16 @@ export const whatIfFields: readonly FieldDefinition[] = [
     label: "Concentrate",
     type: "choice",
     choices: { kind: "column", table: "concentrates", column: "concentrate" },
-    help: "Its capacity and strength count for the waters below.",
-  },
-  {
-    id: "whatIfBath",
-    name: "WhatIf.Bath",
-    label: "Bath",
-    type: "choice",
-    choices: { kind: "column", table: "baths", column: "bath" },
-    help: "For card and top-ups. Blank: the next five lines count.",
+    help: "Blank: the bath's. Its capacity and strength count for the waters.",
   },
   {
     id: "whatIfBaseline",
     name: "WhatIf.Baseline",
-    label: "Or a baseline pH",
+    label: "Baseline pH",
     type: "number",
     format: "0.00",
     limits: phLimits,
-    initial: everywhere(11.42),
-    help: "Without a bath.",
+    help: "Blank: the bath's.",
   },
   {
     id: "whatIfTemperature",
@@ -72,8 +74,7 @@ export const whatIfFields: readonly FieldDefinition[] = [
     unit: temperature,
     format: "0.0",
     limits: temperatureLimits,
-    initial: { US: 77, metric: 25, imperial: 25 },
-    help: "Without a bath.",
+    help: "Blank: the bath's.",
   },
   {
     id: "whatIfOpening",
@@ -83,8 +84,7 @@ export const whatIfFields: readonly FieldDefinition[] = [
     unit: volume,
     format: "0.0##",
     limits: volumeLimits,
-    initial: { US: 2.5, metric: 10, imperial: 2.25 },
-    help: "Without a bath.",
+    help: "Blank: the bath's.",
   },
   {
     id: "whatIfBuilder",
@@ -92,8 +92,7 @@ export const whatIfFields: readonly FieldDefinition[] = [
     label: "Builder",
     type: "choice",
     choices: { kind: "fixed", choices: builders },
-    initial: everywhere("unknown"),
-    help: "Without a bath. Unknown gives wider ranges.",
+    help: "Blank: the bath's. Unknown gives wider ranges.",
   },
   {
     id: "whatIfDrop",
@@ -102,13 +101,60 @@ export const whatIfFields: readonly FieldDefinition[] = [
     type: "number",
     format: "0.00",
     limits: between(0.05, 3),
-    initial: everywhere(usualDrop),
-    help: "Without a bath; 0.5 is common practice, no source.",
+    help: "Blank: the bath's, or else the shop's.",
+  },
+  {
+    id: "bathTried",
+    name: "WhatIf.BathUsed",
+    label: "Worked out for bath",
+    type: "text",
+    help: "What is typed above counts before its figures.",
+    formula: ({ baths, named }) => {
+      const first = cellAt(baths.bath, 1);
+      return when(isFilled(named.whatIfBath), asText(named.whatIfBath))
+        .when(isFilled(named.chartBath), asText(named.chartBath))
+        .when(isBlank(first), "")
+        .otherwise(asText(first));
+    },
+  },
+  {
+    id: "bathRowTried",
+    name: "WhatIf.BathRow",
+    label: "in row",
+    type: "whole number",
+    help: "Of the table on Baths.",
+    formula: ({ baths, named }) => positionOf(named.bathTried, baths.bath),
+  },
+  {
+    id: "volumeTried",
+    name: "WhatIf.VolumeUsed",
+    label: "a volume of",
+    type: "number",
+    unit: volume,
+    format: "0.0##",
+    help: "For the doses and the waters below.",
+    formula: reckoned("workingVolume", "whatIfVolume"),
+  },
+  {
+    id: "concentrateTried",
+    name: "WhatIf.ConcentrateUsed",
+    label: "the concentrate",
+    type: "text",
+    help: "As listed on Job.",
+    formula: reckoned("concentrate", "whatIfConcentrate"),
+  },
+  {
+    id: "concentrateRowTried",
+    name: "WhatIf.ConcentrateRow",
+    label: "in row",
+    type: "whole number",
+    help: "Of the table on Job.",
+    formula: ({ concentrates, named }) => positionOf(named.concentrateTried, concentrates.concentrate),
   },
   {
     id: "baselineTried",
     name: "WhatIf.BaselineUsed",
-    label: "Worked out for a baseline of",
+    label: "a baseline of",
     type: "number",
     format: "0.00",
     help: "Make a new card for every baseline.",
@@ -142,7 +188,9 @@ export const whatIfFields: readonly FieldDefinition[] = [
     type: "number",
     format: "0.00",
     help: "In pH, from the baseline to the trigger.",
-    formula: reckoned("dropUsed", "whatIfDrop"),
+    formula: reckoned("dropUsed", "whatIfDrop", ({ named }) =>
+      when(isBlank(named.usualDrop), "").otherwise(named.usualDrop),
+    ),
   },
   {
     id: "builderTried",
@@ -150,7 +198,7 @@ export const whatIfFields: readonly FieldDefinition[] = [
     label: "Builder, concentrate",
     type: "choice",
     help: "What makes the concentrate alkaline.",
-    formula: reckoned("builderUsed", "whatIfBuilder"),
+    formula: reckoned("builderUsed", "whatIfBuilder", () => "unknown"),
   },
   {
     id: "alkalinityTried",

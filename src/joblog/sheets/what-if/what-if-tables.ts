@@ -6,11 +6,11 @@ import { trigger } from "../../../../functions/threshold/trigger.ts";
 import { countOfNumbers, minus, rounded, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, isBlank, isNoNumber, isNumber } from "../../formula/conditions.ts";
-import type { Expression } from "../../formula/expression.ts";
+import { any, equal, isBlank, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
+import { apply, type Expression } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
-import type { Log, Row } from "../../formula/log-names.ts";
-import { matchIn, rowAt } from "../../formula/lookups.ts";
+import type { ColumnId, Log, Row } from "../../formula/log-names.ts";
+import { cellAt, rowAt, thisLine } from "../../formula/lookups.ts";
 import { topUpPlaces, topUpShareOf } from "../../formula/top-up-shares.ts";
 import { columnsOf, numberInput, textInput } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
@@ -23,8 +23,8 @@ function doseAt(id: string, label: string, share: number): ComputedColumn {
     { id, label, ...amount, help: "Concentrate for a finished bath of that volume." },
     ({ strength }, { named }) =>
       blankIf(
-        [isBlank(strength), isBlank(named.whatIfVolume)],
-        call(dose, { volume: times(share, named.whatIfVolume), rate: strength, system: named.unitSystem }),
+        [isBlank(strength), isBlank(named.volumeTried)],
+        call(dose, { volume: times(share, named.volumeTried), rate: strength, system: named.unitSystem }),
       ),
   );
 }
@@ -180,8 +180,7 @@ const topUps: TableDefinition = {
 const waterColumns = columnsOf<"whatIfWaters">();
 
 /** The line of the concentrate that is chosen. */
-const chosen = ({ concentrates, named }: Log): Row<"concentrates"> =>
-  rowAt(concentrates, matchIn(named.whatIfConcentrate, concentrates.concentrate));
+const chosen = ({ concentrates, named }: Log): Row<"concentrates"> => rowAt(concentrates, named.concentrateRowTried);
 
 /** The dose for a figure of the water, once a concentrate is chosen whose own figure for it is known. */
 function extraFor(
@@ -192,8 +191,9 @@ function extraFor(
   { named }: Log,
 ): Expression {
   return blankIf(
-    [isBlank(water.water), isNoNumber(figure)],
-    when(isBlank(named.whatIfConcentrate), "choose a concentrate")
+    [isBlank(water.water), isNoNumber(figure), isBlank(named.volumeTried)],
+    when(isBlank(named.concentrateTried), "choose a concentrate")
+      .when(isBlank(named.concentrateRowTried), "concentrate not on Job")
       .when(equal(figure, 0), 0)
       .when(any(isBlank(ofConcentrate), equal(ofConcentrate, 0)), "not known")
       .otherwise(extra),
@@ -202,10 +202,112 @@ function extraFor(
 
 const labLimits = between(0, 5000);
 
+/** What a water costs in concentrate, column by column. */
+const waterExtras: readonly ComputedColumn[] = [
+  waterColumns.computed(
+    {
+      id: "forHardness",
+      label: "Extra for hardness",
+      ...amount,
+      help: "Above what the label's strength allows for.",
+    },
+    (water, log) => {
+      const { capacity, labelHardness } = chosen(log);
+      const { unitSystem, volumeTried } = log.named;
+      return extraFor(
+        water.hardness,
+        water,
+        capacity,
+        call(hardnessDose, {
+          volume: volumeTried,
+          hardness: inMilligrams(water.hardness),
+          capacity,
+          label_hardness: inMilligrams(labelHardness),
+          system: unitSystem,
+        }),
+        log,
+      );
+    },
+  ),
+  waterColumns.computed(
+    { id: "forAlkalinity", label: "Extra for alkalinity", ...amount, help: "What the bicarbonate uses up." },
+    (water, log) => {
+      const { alkalinityStrength } = chosen(log);
+      const { unitSystem, volumeTried } = log.named;
+      return extraFor(
+        water.alkalinity,
+        water,
+        alkalinityStrength,
+        call(alkalinityDose, {
+          volume: volumeTried,
+          alkalinity: inMilligrams(water.alkalinity),
+          strength_eq_L: alkalinityStrength,
+          system: unitSystem,
+        }),
+        log,
+      );
+    },
+  ),
+  waterColumns.computed(
+    { id: "together", label: "Extra together", ...amount, help: "On top of the dose of the label." },
+    ({ forHardness, forAlkalinity }) =>
+      blankIf([equal(countOfNumbers(forHardness, forAlkalinity), 0)], sum(forHardness, forAlkalinity)),
+  ),
+];
+
+/** The waters of the shop itself, as far as the page has room. */
+const shopWaterColumns = columnsOf<"whatIfShopWaters">();
+
+const shopWaterLines = 4;
+
+function ofWater(
+  id: ColumnId<"waters"> & ColumnId<"whatIfShopWaters">,
+  rest: Pick<ComputedColumn, "label" | "type" | "unit" | "format" | "width" | "help">,
+): ComputedColumn {
+  return shopWaterColumns.computed({ id, ...rest }, ({ line }, { waters: listed }) => {
+    const cell = cellAt(listed[id], line);
+    return when(isOver(line, apply("ROWS", listed.water)), "")
+      .when(isBlank(cell), "")
+      .otherwise(cell);
+  });
+}
+
+const shopWaters: TableDefinition = {
+  id: "whatIfShopWaters",
+  name: "WhatIfShopWaters",
+  caption: "Waters on Job: what hardness and alkalinity cost in concentrate",
+  emptyRows: shopWaterLines,
+  fixedRows: true,
+  columns: [
+    ofWater("water", { label: "Water", type: "text", width: 20, help: "The first four on Job." }),
+    ofWater("hardness", {
+      label: "Hardness",
+      type: "number",
+      unit: hardness,
+      format: "0",
+      width: 19,
+      help: "As tested.",
+    }),
+    ofWater("alkalinity", {
+      label: "Alkalinity",
+      type: "number",
+      unit: waterAlkalinity,
+      format: "0",
+      width: 19,
+      help: "As tested.",
+    }),
+    ...waterExtras,
+    shopWaterColumns.helper(
+      { id: "line", label: "Line", type: "whole number", format: "0", width: 6, help: "Running number of the line." },
+      (_row, { whatIfShopWaters: { line } }) => thisLine(line),
+    ),
+  ],
+};
+
 const waters: TableDefinition = {
   id: "whatIfWaters",
   name: "WhatIfWaters",
-  caption: "Waters: what hardness and alkalinity cost in concentrate (invented examples: type your own)",
+  caption: "Other waters (invented examples: type your own)",
   emptyRows: 4,
   start: () => [
     { water: "RO", hardness: 5, alkalinity: 5 },
@@ -232,56 +334,8 @@ const waters: TableDefinition = {
       width: 19,
       help: "Softening leaves it.",
     }),
-    waterColumns.computed(
-      {
-        id: "forHardness",
-        label: "Extra for hardness",
-        ...amount,
-        help: "Above what the label's strength allows for.",
-      },
-      (water, log) => {
-        const { capacity, labelHardness } = chosen(log);
-        const { unitSystem, whatIfVolume } = log.named;
-        return extraFor(
-          water.hardness,
-          water,
-          capacity,
-          call(hardnessDose, {
-            volume: whatIfVolume,
-            hardness: inMilligrams(water.hardness),
-            capacity,
-            label_hardness: inMilligrams(labelHardness),
-            system: unitSystem,
-          }),
-          log,
-        );
-      },
-    ),
-    waterColumns.computed(
-      { id: "forAlkalinity", label: "Extra for alkalinity", ...amount, help: "What the bicarbonate uses up." },
-      (water, log) => {
-        const { alkalinityStrength } = chosen(log);
-        const { unitSystem, whatIfVolume } = log.named;
-        return extraFor(
-          water.alkalinity,
-          water,
-          alkalinityStrength,
-          call(alkalinityDose, {
-            volume: whatIfVolume,
-            alkalinity: inMilligrams(water.alkalinity),
-            strength_eq_L: alkalinityStrength,
-            system: unitSystem,
-          }),
-          log,
-        );
-      },
-    ),
-    waterColumns.computed(
-      { id: "together", label: "Extra together", ...amount, help: "On top of the dose of the label." },
-      ({ forHardness, forAlkalinity }) =>
-        blankIf([equal(countOfNumbers(forHardness, forAlkalinity), 0)], sum(forHardness, forAlkalinity)),
-    ),
+    ...waterExtras,
   ],
 };
 
-export const whatIfTables: readonly TableDefinition[] = [card, topUps, doses, waters];
+export const whatIfTables: readonly TableDefinition[] = [card, topUps, doses, shopWaters, waters];
