@@ -8,6 +8,7 @@ import type { HostWindow } from "./page/host-window.ts";
 import { type Keeping, keepLog } from "./page/keep/keep-log.ts";
 import { type MountedGrid, mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
+import { keepApp } from "./page/offer-update.ts";
 import { offerOpening } from "./page/open-file.ts";
 import { pageElement } from "./page/page-element.ts";
 import { arrangeParts } from "./page/page-parts.ts";
@@ -101,6 +102,7 @@ async function begin(host: Host): Promise<void> {
   pageElement("notice").hidden = true;
   await worker;
   openPane(paneOf(location.search));
+  await keepApp(keeping);
 }
 
 const host = createHost(window.o_spreadsheet);
