@@ -68,6 +68,7 @@ const pages = [
   { from: "src/pane/excel-check/excel-check.css", to: "excel-check.css" },
   { from: "src/workbench/index.html", to: "index.html" },
   { from: "src/workbench/workbench.css", to: "workbench.css" },
+  { from: "src/workbench/workbench.webmanifest", to: "workbench.webmanifest" },
   { from: "assets/*.png", to: "[path][name][ext]" },
   { from: "LICENSE", to: "LICENSE.txt", toType: "file" as const },
 ];

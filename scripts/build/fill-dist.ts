@@ -9,6 +9,7 @@ import { compressFiles } from "./compress-files.ts";
 import { playedWeek, savedLog } from "./demo-week-state.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
 import { checkManifestFor, manifestFor } from "./manifest.ts";
+import { tellOfflineFiles } from "./offline-files.ts";
 
 const write = (name: string, text: string): Promise<void> => writeFile(path.join(distFolder, name), text);
 
@@ -29,7 +30,7 @@ async function writePages(): Promise<void> {
 
 /**
  * Fills dist/: bundles, pages, functions.json, reference page, manifest, the workbench's opening state and the invented
- * week, and compressed copies. The functions come first, as they work out the opening state while the rest is bundled.
+ * week, the list of what works without a network, and compressed copies. The functions come first, as they work out the opening state while the rest is bundled.
  */
 export async function fillDist(): Promise<void> {
   await rm(distFolder, { recursive: true, force: true });
@@ -43,5 +44,6 @@ export async function fillDist(): Promise<void> {
     bundle(workbenchBundle("production")),
     writePages(),
   ]);
+  await tellOfflineFiles(distFolder);
   await compressFiles(distFolder);
 }

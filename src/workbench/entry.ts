@@ -8,7 +8,10 @@ import type { HostWindow } from "./page/host-window.ts";
 import { type Keeping, keepLog } from "./page/keep/keep-log.ts";
 import { type MountedGrid, mountGrid, type Owl } from "./page/mount-grid.ts";
 import { gridNotices } from "./page/notices.ts";
+import { keepApp } from "./page/offer-update.ts";
 import { offerOpening } from "./page/open-file.ts";
+import { pageElement } from "./page/page-element.ts";
+import { arrangeParts } from "./page/page-parts.ts";
 import { arrangePane, openPane } from "./page/pane-frame.ts";
 import { latenessOf, paneOf, readFunctions, startOf } from "./page/read-outside.ts";
 import { offerCopy } from "./page/save-copy.ts";
@@ -62,12 +65,6 @@ function refusalWords({ workbook, model }: Host): { readonly title: string; read
   return workbook.validations.refusalAt({ sheet: sheetId, row, column: col });
 }
 
-function pageElement(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (found === null) throw new Error(`The page has no element ${id}.`);
-  return found;
-}
-
 /** Draws the host's workbook, in the place of the grid that stood there. */
 async function draw(host: Host, former?: MountedGrid): Promise<MountedGrid> {
   former?.unmount();
@@ -95,6 +92,8 @@ function offerFiles(host: Host, keeping: Keeping, first: MountedGrid): void {
 }
 
 async function begin(host: Host): Promise<void> {
+  arrangePane();
+  arrangeParts(() => host.session.isCellBeingEdited());
   const worker = takeWorker();
   // Reported below, when the grid stands; until then a failure is not unhandled.
   worker.catch(() => undefined);
@@ -103,9 +102,9 @@ async function begin(host: Host): Promise<void> {
   pageElement("notice").hidden = true;
   await worker;
   openPane(paneOf(location.search));
+  await keepApp(keeping);
 }
 
-arrangePane();
 const host = createHost(window.o_spreadsheet);
 host.session.openNew = (file) => {
   download(file, "hand-off-copy.xlsx");

@@ -113,6 +113,15 @@ function watchForCancel(body: Element, { doing, step }: { doing: string; step: n
   watch.observe(body, { childList: true, subtree: true, attributes: true });
 }
 
+/** Runs in the page, as above. */
+function neverKeepFiles(): void {
+  if (!("ServiceWorker" in window)) return;
+  const { postMessage } = ServiceWorker.prototype;
+  ServiceWorker.prototype.postMessage = function (this: ServiceWorker, message: unknown): void {
+    if (message !== "keep") postMessage.call(this, message);
+  };
+}
+
 interface SessionSettings {
   readonly viewport?: { readonly width: number; readonly height: number };
   /** What the clock of the page and its frames stands at, such as `2027-03-06T12:00`; timers run on. */
@@ -121,18 +130,31 @@ interface SessionSettings {
   readonly saved?: WorkbookState;
   /** Whether the add-in's functions answer at once, or as in Excel later than the write and in any order. */
   readonly answers?: "late" | "at once";
+  /** Whether the page keeps its files on the device, as it does for a person. Tests that answer for the server cannot have it so. */
+  readonly keepsFiles?: boolean;
+  /** A finger in place of the mouse. */
+  readonly touch?: boolean;
   /** What is done to the browser's profile before the page opens. */
   readonly prepare?: (context: BrowserContext) => Promise<unknown>;
 }
 
 export async function openWorkbench(
   query = "",
-  { viewport = { width: 1440, height: 900 }, clock, saved, answers = "late", prepare }: SessionSettings = {},
+  {
+    viewport = { width: 1440, height: 900 },
+    clock,
+    saved,
+    answers = "late",
+    keepsFiles = false,
+    touch = false,
+    prepare,
+  }: SessionSettings = {},
 ): Promise<WorkbenchSession> {
   const { address, close } = await serve(0);
   const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
-  const context = await browser.newContext({ viewport });
+  const context = await browser.newContext({ viewport, hasTouch: touch });
   if (clock !== undefined) await context.clock.setFixedTime(clock);
+  if (!keepsFiles) await context.addInitScript(neverKeepFiles);
   await prepare?.(context);
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);

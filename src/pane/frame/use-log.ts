@@ -38,6 +38,9 @@ const settleMs = 300;
  */
 const againMs = [1200, 1200, 1200, 1200, 1200, 5000, 10_000, 20_000, 40_000];
 
+/** How often a problem that ends with the edit of a cell is tried again. */
+const editedMs = 1200;
+
 /** Once more after this many looks whatever the cells show, since what they showed before looks like an answer. */
 const inAnyCase = 3;
 
@@ -137,11 +140,20 @@ export function useLog(): LogStore {
       );
       lookAgain(times);
     } catch (error) {
+      const isEdited = isCellBeingEdited(error);
       // Nobody asked for this look, and somebody is typing.
-      if (times > 0 && isCellBeingEdited(error)) lookAgain(times);
-      else {
-        look.current = undefined;
-        setState((before) => problemState(error, before));
+      if (times > 0 && isEdited && look.current !== undefined) {
+        lookAgain(times);
+        return;
+      }
+      look.current = undefined;
+      setState((before) => problemState(error, before));
+      // No event says that an edit ended which changed nothing.
+      if (isEdited) {
+        clearTimeout(again.current);
+        again.current = setTimeout(() => {
+          reading.current = reading.current.then(() => readOnce(0));
+        }, editedMs);
       }
     }
   }, []);

@@ -1,6 +1,7 @@
 import type { App } from "@odoo/owl";
 
 import type { Model, OSpreadsheet } from "../host/library.ts";
+import { keepReachable, replaceOnTyping } from "./grid-access.ts";
 import type { GridNotices } from "./notices.ts";
 
 /** The component library that the grid is drawn with, a script of its own. */
@@ -37,9 +38,12 @@ export async function mountGrid(
     env: {},
   });
   await app.mount(place);
+  const isCellBeingEdited = (): boolean => editionMode() !== "inactive";
+  const ends = [keepReachable(place), replaceOnTyping(place, isCellBeingEdited)];
   return {
-    isCellBeingEdited: () => editionMode() !== "inactive",
+    isCellBeingEdited,
     unmount: () => {
+      for (const end of ends) end();
       app.destroy();
     },
   };

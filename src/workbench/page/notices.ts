@@ -13,6 +13,20 @@ export function answerButton(text: string, value: string): HTMLButtonElement {
   return Object.assign(document.createElement("button"), { textContent: text, value, className: "answer" });
 }
 
+let asked = 0;
+
+/** Says which of the parts names a dialog and which tells what it is about. */
+function nameDialog(dialog: HTMLDialogElement, [name, about]: readonly (HTMLElement | undefined)[]): void {
+  asked += 1;
+  const link = (attribute: string, part: HTMLElement | undefined): void => {
+    if (part === undefined) return;
+    part.id = `question-${String(asked)}-${attribute}`;
+    dialog.setAttribute(attribute, part.id);
+  };
+  link("aria-labelledby", name);
+  link("aria-describedby", about);
+}
+
 /** Puts a question of several parts over the page and calls back with the value of the chosen answer. */
 export function openQuestion(
   title: string,
@@ -26,7 +40,9 @@ export function openQuestion(
   const row = document.createElement("div");
   row.className = "answers";
   row.append(...answers);
-  form.append(...(title === "" ? [] : [paragraph(title, "question-title")]), ...parts, row);
+  const said = [...(title === "" ? [] : [paragraph(title, "question-title")]), ...parts];
+  nameDialog(dialog, said);
+  form.append(...said, row);
   dialog.append(form);
   dialog.addEventListener("close", () => {
     dialog.remove();
@@ -48,7 +64,7 @@ export function ask(
 
 /** A quiet line that stays until what it gives back is called. */
 export function stayingToast(text: string): () => void {
-  const note = paragraph(text, "toast");
+  const note = paragraph(text, "quiet-line");
   note.setAttribute("role", "status");
   document.body.append(note);
   return () => {
@@ -56,21 +72,34 @@ export function stayingToast(text: string): () => void {
   };
 }
 
-function toast(text: string): void {
-  setTimeout(stayingToast(text), 5000);
+/** A quiet line for a while, or until what it gives back is called. */
+export function toast(text: string): () => void {
+  const remove = stayingToast(text);
+  setTimeout(remove, 5000);
+  return remove;
 }
 
 /** `refusal` gives the log's own words for an entry that a rule refused, where there are some. */
 export function gridNotices(
   refusal: () => { readonly title: string; readonly message: string } | undefined,
 ): GridNotices {
+  const open = new Set<string>();
   return {
     notifyUser: ({ text }) => {
       toast(text);
     },
     raiseError: (text, then) => {
+      if (open.has(text)) return;
+      open.add(text);
       const words = text.includes("data validation rule") ? refusal() : undefined;
-      ask(words?.title ?? "", words?.message ?? text, [answerButton("OK", "ok")], () => then?.());
+      // The grid reports a refused entry before it ends it: a dialog that took the focus from the cell at once would
+      // make it try the same entry once more.
+      setTimeout(() => {
+        ask(words?.title ?? "", words?.message ?? text, [answerButton("OK", "ok")], () => {
+          open.delete(text);
+          then?.();
+        });
+      });
     },
     askConfirmation: (text, confirm, cancel) => {
       ask("", text, [answerButton("Yes", "yes"), answerButton("No", "no")], (answer) => {

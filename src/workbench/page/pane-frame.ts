@@ -1,20 +1,22 @@
+import { pageElement } from "./page-element.ts";
+
 const narrowest = 320;
 const usual = 380;
 const step = 20;
 
-function element(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (found === null) throw new Error(`The page has no element ${id}.`);
-  return found;
+/** Whether the screen has room for one of sheet and pane only; the style sheet says from which width on. */
+function showsOneAtATime(): boolean {
+  return getComputedStyle(document.documentElement).getPropertyValue("--one-at-a-time").trim() === "yes";
 }
 
-/** Makes the pane's width a matter of dragging, keys and one button. Call once. */
-export function arrangePane(): void {
-  const pane = element("pane");
-  const desk = pane.parentElement;
-  const divider = element("divider");
-  const toggle = element("pane-toggle");
-  if (desk === null) throw new Error("This page has no place for the pane.");
+/** The grid draws itself anew when the window changes. */
+function sayChanged(): void {
+  window.dispatchEvent(new Event("resize"));
+}
+
+/** Lets the pane be dragged, and moved by keys, to the width that suits. */
+function arrangeWidth(desk: HTMLElement): void {
+  const divider = pageElement("divider");
   let width = usual;
   const widest = (): number => Math.max(narrowest, Math.round(window.innerWidth * 0.7));
   const setWidth = (wanted: number): void => {
@@ -24,13 +26,7 @@ export function arrangePane(): void {
     divider.setAttribute("aria-valuemin", String(narrowest));
     divider.setAttribute("aria-valuemax", String(widest()));
     divider.setAttribute("aria-valuetext", `${width} pixels`);
-    window.dispatchEvent(new Event("resize"));
-  };
-  const setOpen = (open: boolean): void => {
-    desk.classList.toggle("collapsed", !open);
-    toggle.setAttribute("aria-expanded", String(open));
-    toggle.textContent = open ? "Hide pane" : "Show pane";
-    window.dispatchEvent(new Event("resize"));
+    sayChanged();
   };
   divider.addEventListener("pointerdown", (event) => {
     divider.setPointerCapture(event.pointerId);
@@ -58,14 +54,53 @@ export function arrangePane(): void {
     event.preventDefault();
     setWidth(wanted());
   });
-  toggle.addEventListener("click", () => {
-    setOpen(desk.classList.contains("collapsed"));
-  });
   setWidth(width);
+}
+
+/** Shows and hides the pane; where there is room for one only, the sheet takes its place. */
+function arrangeToggle(desk: HTMLElement): void {
+  const [toggle, sheet, pane] = [pageElement("pane-toggle"), pageElement("sheet"), pageElement("pane")];
+  const show = (): void => {
+    const [open, one] = [!desk.classList.contains("collapsed"), showsOneAtATime()];
+    toggle.textContent = one ? (open ? "Sheet" : "Pane") : open ? "Hide pane" : "Show pane";
+    if (one) toggle.removeAttribute("aria-expanded");
+    else toggle.setAttribute("aria-expanded", String(open));
+    // What is out of sight takes no focus.
+    pane.inert = !open;
+    sheet.inert = one && open;
+  };
+  toggle.addEventListener("click", () => {
+    desk.classList.toggle("collapsed");
+    show();
+    sayChanged();
+    // While it was hidden the grid could not bring the tab of the sheet in front into view.
+    sheet.querySelector(".o-sheet.active")?.scrollIntoView({ block: "nearest", inline: "center" });
+  });
+  window.addEventListener("resize", show);
+  show();
+}
+
+/** The actions are a menu where the head has no room for them; it closes with what is chosen, or when the pane is pressed. */
+function arrangeMenu(): void {
+  const actions = pageElement("actions");
+  const close = (): void => {
+    if (actions.matches(":popover-open")) actions.hidePopover();
+  };
+  actions.addEventListener("click", close);
+  window.addEventListener("blur", close);
+}
+
+/** Makes the room for the pane a matter of dragging, keys and one button, and the head's actions a menu. Call once. */
+export function arrangePane(): void {
+  const desk = pageElement("pane").parentElement;
+  if (desk === null) throw new Error("This page has no place for the pane.");
+  arrangeToggle(desk);
+  arrangeWidth(desk);
+  arrangeMenu();
 }
 
 /** Loads a page of the add-in into the frame. */
 export function openPane(page: string): void {
-  const frame = element("pane-frame");
+  const frame = pageElement("pane-frame");
   if (frame instanceof HTMLIFrameElement) frame.src = page;
 }

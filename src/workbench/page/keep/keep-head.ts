@@ -1,23 +1,18 @@
+import { pageElement } from "../page-element.ts";
 import { isTrouble, type KeptStatus, keptWords } from "./kept-words.ts";
-
-function element(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (found === null) throw new Error(`The page has no element ${id}.`);
-  return found;
-}
 
 /** The log's name and how it stands with it, in the head of the page. */
 export class KeepHead {
-  private readonly name = element("log-name");
-  private readonly kept = element("kept");
-  private readonly trouble = element("keep-trouble");
-  private readonly words = element("keep-trouble-words");
-  private readonly asNew = element("keep-as-new");
+  private readonly name = pageElement("log-name");
+  private readonly kept = pageElement("kept");
+  private readonly trouble = pageElement("keep-trouble");
+  private readonly words = pageElement("keep-trouble-words");
+  private readonly asNew = pageElement("keep-as-new");
 
   constructor(actions: { readonly onList: () => void; readonly onCopy: () => void; readonly onKeepAsNew: () => void }) {
     this.name.addEventListener("click", actions.onList);
     this.asNew.addEventListener("click", actions.onKeepAsNew);
-    for (const id of ["save-copy", "trouble-copy"]) element(id).addEventListener("click", actions.onCopy);
+    for (const id of ["save-copy", "trouble-copy"]) pageElement(id).addEventListener("click", actions.onCopy);
   }
 
   show(name: string, status: KeptStatus, now: number): void {

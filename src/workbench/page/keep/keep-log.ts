@@ -28,6 +28,8 @@ function addressOf(wanted: { readonly log?: string; readonly start?: "demo" | "e
 
 /** The log on screen as it is kept, for what opens another beside it. */
 export interface Keeping {
+  /** Writes at once what waits; resolves when it is written or cannot be. */
+  readonly flush: () => Promise<void>;
   /** What becomes of the log on screen when another is opened, in a sentence. */
   readonly onScreen: () => string;
   /** Keeps a workbook as a log of its own and goes to it; false where this device keeps nothing, or has no room for it. */
@@ -113,6 +115,7 @@ export async function keepLog({ host, start, demo, saveCopy, isCellBeingEdited }
     event.preventDefault();
   });
   return {
+    flush: () => keeper.flush(),
     onScreen: () =>
       isTrouble(keeper.status)
         ? `The log on screen, ${keeper.name}, is not kept on this device: save a copy of it first.`
