@@ -28,6 +28,12 @@ function cellText(cell: Scalar): string {
 const valueText = (value: Worked): string =>
   value instanceof Spill ? value.rows.map((row) => row.map(cellText).join("\t")).join("\n") : cellText(value);
 
+/** Some units are told in words: "the unit of the amount". */
+function unitText(unit: string): string {
+  if (unit === "") return "";
+  return /\bthe\b/.test(unit) ? ` (${unit})` : ` ${unit}`;
+}
+
 const valueJson = (value: Worked): unknown => (value instanceof Spill ? value.rows : value);
 
 export const calc: Command = {
@@ -55,7 +61,7 @@ export const calc: Command = {
     }
     if (error !== undefined) throw new CommandFailure(`${error.code} ${reasonOf(error)}`);
     // After several cells it would look like a part of the last one.
-    out(`${valueText(value)}${unit === "" || value instanceof Spill ? "" : ` ${unit}`}\n`);
+    out(`${valueText(value)}${value instanceof Spill ? "" : unitText(unit)}\n`);
     return Promise.resolve(exitCodes.done);
   },
 };

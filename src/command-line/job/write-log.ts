@@ -61,7 +61,7 @@ function asker(sheet: SheetPlan, log: EvaluatedLog, fields: ReadonlyMap<string, 
 }
 
 /** What each formula of a plan shows, worked out without a spreadsheet. */
-export function valuesOf(plan: WorkbookPlan): ValueOf {
+function valuesOf(plan: WorkbookPlan): ValueOf {
   const log = new EvaluatedLog(jobLog, withSpareRows(typedLog(plan), plan), [], "everything");
   const ids = new Map(jobLog.sheets.flatMap(({ fields }) => fields.map(({ id, name }) => [name, id] as const)));
   const fields = new Map(

@@ -1,13 +1,15 @@
+import { readFile } from "node:fs/promises";
+import path from "node:path";
+
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 
-import { planOf, valuesOf } from "../../../src/command-line/job/write-log.ts";
+import { samplesFolder, weekSample } from "../../../scripts/build-samples.ts";
+import { planOf } from "../../../src/command-line/job/write-log.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
-import { logOf } from "../excel/prepared-log.ts";
 import { packed } from "../files/read/packed.ts";
 import { at, cellsOf, partsOf } from "../files/read-parts.ts";
-import { compareWithGrid } from "../joblog/evaluate/compare-with-grid.ts";
 import { daysJob, weekJob } from "./jobs.ts";
 import { runCommand } from "./run-command.ts";
 
@@ -37,22 +39,20 @@ const essence = (value: unknown): unknown =>
   );
 
 describe.each(["US", "metric", "imperial"] as const)("the week in %s units", (system) => {
-  it("comes back from the file as the job that went in, and the same file comes of it", async () => {
+  it("comes back from the file as the job that went in, to the last digit, and the same file comes of it", async () => {
     const job = weekJob(system);
     const file = await written(job);
     const text = await readBack(file);
     const again = await written(text);
     expect(again).toEqual(file);
     expect(await readBack(again)).toBe(text);
-  });
 
-  it("has every typed cell in it, to the last digit", async () => {
-    const { fields = {}, rows = {} } = weekJob(system);
-    const read: unknown = JSON.parse(await readBack(await written(weekJob(system))));
-    // Dates come back as text: turned into serial numbers again by another reckoning than the one that wrote them.
+    const { fields = {}, rows = {} } = job;
+    const read: unknown = JSON.parse(text);
+    // Dates come back as text.
     const serial = (text: string): number => {
       const [, date = "", time = "00:00"] = /^(\d{4}-\d\d-\d\d)(?:T(\d\d:\d\d))?$/.exec(text) ?? [];
-      return Date.parse(`${date}T${time}Z`) / 86_400_000 + 25_569;
+      return (Date.parse(`${date}T${time}Z`) - Date.UTC(1899, 11, 30)) / 86_400_000;
     };
     const plain = (value: unknown): unknown =>
       JSON.parse(JSON.stringify(value), (_key, one: unknown) =>
@@ -62,32 +62,34 @@ describe.each(["US", "metric", "imperial"] as const)("the week in %s units", (sy
     for (const [table, lines = []] of Object.entries(rows))
       expect(essence(plain(at(at(read, "rows"), table))) ?? [], table).toEqual(essence(lines) ?? []);
   });
+});
 
-  it("shows in every computed cell what the grid shows", async () => {
-    const job = weekJob(system);
-    const plan = planOf(job);
-    const valueOf = valuesOf(plan);
-    const grid = await logOf({ fields: job.fields ?? {}, rows: job.rows ?? {} }, system);
-    // The contract of our evaluation and the grid, over the same rows.
-    expect(compareWithGrid(grid).unlike).toEqual([]);
+describe("the sample of the invented week, whose values the grid worked out", () => {
+  it("is read and written again with every cell as it was", async () => {
+    const sample = new Uint8Array(await readFile(path.join(samplesFolder, weekSample)));
+    const [before, after] = [partsOf(sample), partsOf(await written(await readBack(sample)))];
     let compared = 0;
-    for (const sheet of plan.sheets)
-      for (const table of sheet.tables) {
-        const rows = Object.entries(grid.rows).find(([id]) => id === table.id)?.[1] ?? [];
-        for (const { position, cells } of rows)
-          table.columns.forEach(({ id, formula }, index) => {
-            if (formula === undefined) return;
-            const shown = Object.entries(cells).find(([column]) => column === id)?.[1];
-            const place = `${sheet.name} ${cellAddress(table.area.row + 1 + position, table.area.column + index)}`;
-            const value = valueOf(sheet.name, table.area.row + 1 + position, table.area.column + index);
-            const said = typeof value === "object" ? value.error : value === "" ? undefined : value;
-            if (typeof shown === "number")
-              expect(Math.abs(Number(said) - shown), place).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(shown)));
-            else expect(said, place).toBe(shown);
-            compared += 1;
-          });
+    jobLog.sheets.forEach(({ name }, index) => {
+      const theirs = cellsOf(before, index + 1);
+      const ours = cellsOf(after, index + 1);
+      expect([...ours.keys()].sort(), name).toEqual([...theirs.keys()].sort());
+      for (const [address, cell] of theirs) {
+        const place = `${name} ${address}`;
+        const own = ours.get(address);
+        expect(at(own, "f"), place).toEqual(at(cell, "f"));
+        if (at(cell, "f") === undefined) continue;
+        expect(at(own, "@t"), place).toBe(at(cell, "@t"));
+        const [value, shown] = [at(own, "v"), at(cell, "v")].map(String);
+        // Two programs add up in other orders.
+        if (at(cell, "@t") === undefined)
+          expect(Math.abs(Number(value) - Number(shown)), place).toBeLessThanOrEqual(
+            1e-9 * Math.max(1, Math.abs(Number(shown))),
+          );
+        else expect(value, place).toBe(shown);
+        compared += 1;
       }
-    expect(compared).toBeGreaterThan(1000);
+    });
+    expect(compared).toBeGreaterThan(3000);
   });
 });
 
@@ -108,7 +110,7 @@ describe("a written log", () => {
         formulas += 1;
       }
     });
-    expect(formulas).toBeGreaterThan(5000);
+    expect(formulas).toBeGreaterThan(1500);
   });
 
   it("leaves a cell blank that the job clears, and gives the usual where it says nothing", async () => {
@@ -118,24 +120,25 @@ describe("a written log", () => {
     expect(fields["meterLimit"]).toBe(0.05);
   });
 
-  it.each([
-    "=1+1",
-    "+1",
-    "a\nb\tc",
-    "  spaces  ",
-    "<b>&\"'",
-    "_x0041_",
-    "_x000D_",
-    "é 漢 🧪",
-    "#N/A",
-    "TRUE",
-    "0012",
-    "2027-03-01",
-  ])("keeps the text %j as it is", async (name) => {
-    const text = await readBack(
-      await written({ log: 1, system: "US", rows: { claims: [{ claim: "C", loss: name }] } }),
-    );
-    expect((JSON.parse(text) as { rows: { claims: unknown } }).rows.claims).toEqual([{ claim: "C", loss: name }]);
+  it("keeps texts as they are, whatever they look like", async () => {
+    const texts = [
+      "=1+1",
+      "+1",
+      "a\nb\tc",
+      "  spaces  ",
+      "<b>&\"'",
+      "_x0041_",
+      "_x000D_",
+      "é 漢 🧪",
+      "#N/A",
+      "TRUE",
+      "0012",
+      "2027-03-01",
+      "x".repeat(32_767),
+    ];
+    const claims = texts.map((loss, index) => ({ claim: `C${String(index)}`, loss }));
+    const text = await readBack(await written({ log: 1, system: "US", rows: { claims } }));
+    expect(at(at(JSON.parse(text), "rows"), "claims")).toEqual(claims);
   });
 
   it("takes a moment as text or as a serial number, and keeps one that no text says", async () => {
@@ -223,7 +226,7 @@ describe("a job that is not in order is refused, each fault in a sentence with i
       JSON.stringify({ log: 1, system, rows: { readings: [{ temperature: 150 }] } });
     expect((await runCommand(["log", "--check", "j"], { j: job("US") })).code).toBe(0);
     const metric = await runCommand(["log", "--check", "j"], { j: job("metric") });
-    expect(metric.said).toEqual(["j: Readings, row 1, Sample temperature: not a number from 0 to 100."]);
+    expect(metric.said).toEqual(["j: Readings, row 1, Sample temp: not a number from 0 to 100."]);
   });
 });
 
