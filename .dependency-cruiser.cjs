@@ -38,6 +38,15 @@ module.exports = {
       "src/excel/",
     ]),
     layer("workbench-sees-state-and-files", "src/workbench", ["src/workbench/", "src/state/", "src/files/"]),
+    layer("command-line-sees-files-advice-and-below", "src/command-line", [
+      "src/command-line/",
+      "src/files/",
+      "src/advice/",
+      "functions/",
+      "src/joblog/",
+      "src/core/",
+      "src/state/",
+    ]),
     {
       name: "pure-folders-use-no-package",
       severity: "error",

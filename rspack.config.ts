@@ -172,3 +172,28 @@ export function workbenchBundle(mode: Mode): Configuration {
 export function readerBundle(mode: Mode): Configuration {
   return common(mode, { "read-workbook": "./src/files/read/read-worker.ts" });
 }
+
+/** The program `bathsheet`, one file for Node that needs no package beside it. */
+export function commandLineBundle(): Configuration {
+  const bundle = common("production", { bathsheet: "./src/command-line/entry.ts" });
+  return {
+    ...bundle,
+    target: ["node20.19", "es2022"],
+    output: {
+      path: path.join(root, "bin"),
+      filename: "[name].js",
+      module: true,
+      chunkFormat: "module",
+      library: { type: "module" },
+    },
+    optimization: {
+      ...bundle.optimization,
+      splitChunks: false,
+      minimizer: [new rspack.SwcJsMinimizerRspackPlugin({ extractComments: false })],
+    },
+    plugins: [
+      new rspack.optimize.LimitChunkCountPlugin({ maxChunks: 1 }),
+      new rspack.BannerPlugin({ banner: "#!/usr/bin/env node", raw: true }),
+    ],
+  };
+}

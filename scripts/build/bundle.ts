@@ -1,7 +1,7 @@
 import { type Configuration, rspack, type Stats } from "@rspack/core";
 
-/** Writes the bundles of a configuration and says what they are. */
-export async function bundle(configuration: Configuration): Promise<void> {
+/** Writes the bundles of a configuration, says what they are, and gives the files that were read for them. */
+export async function bundle(configuration: Configuration): Promise<readonly string[]> {
   const compiler = rspack(configuration);
   const stats = await new Promise<Stats>((resolve, reject) => {
     compiler.run((error, result) => {
@@ -18,4 +18,5 @@ export async function bundle(configuration: Configuration): Promise<void> {
   });
   if (stats.hasErrors()) throw new Error(stats.toString({ all: false, errors: true, errorDetails: true }));
   console.log(stats.toString({ all: false, assets: true, warnings: true, groupAssetsByPath: true }));
+  return [...stats.compilation.fileDependencies];
 }

@@ -3,11 +3,11 @@ import type { LogEdit } from "../../src/excel/record/log-edit.ts";
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
 import { layOut } from "../../src/joblog/layout/lay-out.ts";
+import { typedLog } from "../../src/joblog/layout/typed-cells.ts";
 import type { Cells } from "../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import { findTable } from "../../src/joblog/model/references.ts";
 import type { WeekBook } from "../../src/pane/demo/play-week.ts";
-import { typedLog } from "./typed-cells.ts";
 
 type AnyRows = Record<TableId, readonly AnyRow[]>;
 
@@ -20,7 +20,10 @@ const filledIn = (cells: Cells): Cells =>
   Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== undefined));
 
 /** What was typed once an edit is written; its new rows keep the numbers that they were given. */
-export function afterEdit(log: LogSnapshot, { rows: added = [], fills = [], changes = [], fields = {} }: LogEdit): LogSnapshot {
+export function afterEdit(
+  log: LogSnapshot,
+  { rows: added = [], fills = [], changes = [], fields = {} }: LogEdit,
+): LogSnapshot {
   const rows: AnyRows = { ...log.rows };
   const change = (table: TableId, isMeant: (row: AnyRow) => boolean, cells: Cells): void => {
     if (!rows[table].some(isMeant)) throw new RangeError(`${table} has no such row.`);

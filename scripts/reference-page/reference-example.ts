@@ -6,20 +6,12 @@ import type {
   WorksheetFunction,
 } from "../../functions/define-function.ts";
 import { evaluate } from "../../functions/evaluate.ts";
+import { resultUnit, systemIn, unitsBySystem } from "../../functions/reference/result-unit.ts";
 import { convert } from "../../src/core/units/unit-conversion.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
 import { text } from "./html-text.ts";
 import { scrollable } from "./scrollable.ts";
-
-/** "in (US), cm (metric), in (imperial)" by system; nothing where a unit depends on something else. */
-function unitsBySystem(unit: string | undefined): ReadonlyMap<string, string> {
-  const [, US, metric, imperial] =
-    /^([^();]+) \(US\), ([^();]+) \(metric\), ([^();]+) \(imperial\)$/.exec(unit ?? "") ?? [];
-  return US === undefined || metric === undefined || imperial === undefined
-    ? new Map()
-    : new Map(Object.entries({ US, metric, imperial }));
-}
 
 function cellText(cell: CellValue, figures: number): string {
   return typeof cell === "number" ? String(Number(cell.toPrecision(figures))).replace("-", "−") : String(cell ?? "");
@@ -34,14 +26,8 @@ function resultText(title: string, result: CellValue | CellMatrix, figures = 6):
 }
 
 function unitOf(fn: WorksheetFunction, system: UnitSystem): string {
-  const { unit = "" } = fn.result;
-  const shown = unitsBySystem(unit).get(system) ?? (unit.includes("(US)") ? "" : unit);
+  const shown = resultUnit(fn, system);
   return shown === "" ? "" : ` <span class="unit">${text(shown)}</span>`;
-}
-
-function systemIn(fn: WorksheetFunction, cells: readonly CellInput[]): UnitSystem {
-  const given = cells[fn.arguments.findIndex(({ name }) => name === "system")];
-  return unitSystems.find((system) => system === given) ?? "US";
 }
 
 function inCall(cell: CellInput): string {

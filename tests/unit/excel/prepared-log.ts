@@ -1,8 +1,8 @@
-import { type TypedCells, typedCells } from "../../../scripts/build/typed-cells.ts";
 import type { UnitSystem } from "../../../src/core/units/unit-system.ts";
 import { buildLog, editLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import { type TypedCells, typedCells } from "../../../src/joblog/layout/typed-cells.ts";
 import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { WorkbookState } from "../../../src/state/workbook-state.ts";

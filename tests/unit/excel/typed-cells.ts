@@ -1,6 +1,6 @@
-import type { TypedCells } from "../../../scripts/build/typed-cells.ts";
 import type { CellChange, RowChange } from "../../../src/excel/record/cell-changes.ts";
 import type { LogEdit } from "../../../src/excel/record/log-edit.ts";
+import type { TypedCells } from "../../../src/joblog/layout/typed-cells.ts";
 import type { NewRow } from "../../../src/joblog/model/definition.ts";
 import type { Cells } from "../../../src/joblog/model/definition.ts";
 

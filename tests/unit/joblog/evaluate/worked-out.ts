@@ -1,10 +1,10 @@
-import { typedLog } from "../../../../scripts/build/typed-cells.ts";
 import type { UnitSystem } from "../../../../src/core/units/unit-system.ts";
 import { asShown } from "../../../../src/joblog/evaluate/cell-value.ts";
 import { EvaluatedLog } from "../../../../src/joblog/evaluate/evaluated-log.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
+import { typedLog } from "../../../../src/joblog/layout/typed-cells.ts";
 import type { LogContent, RowValue } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { logOf } from "../../excel/prepared-log.ts";

@@ -1,8 +1,8 @@
-import type { TableId } from "../../src/joblog/formula/log-types.ts";
-import { jobLog } from "../../src/joblog/job-log.ts";
-import type { Cells, RowValue } from "../../src/joblog/model/definition.ts";
-import type { AnyRow, LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
-import type { CellPlan, SheetPlan, WorkbookPlan } from "../../src/joblog/model/plan.ts";
+import type { TableId } from "../formula/log-types.ts";
+import { jobLog } from "../job-log.ts";
+import type { Cells, RowValue } from "../model/definition.ts";
+import type { AnyRow, LogSnapshot } from "../model/log-snapshot.ts";
+import type { CellPlan, SheetPlan, WorkbookPlan } from "../model/plan.ts";
 
 /** What a person would have to type into an empty log to come to a plan. */
 export interface TypedCells {

@@ -1,0 +1,18 @@
+/** Writes bin/: the program `bathsheet` and the licenses of the packages in it. */
+import { chmod, rm, writeFile } from "node:fs/promises";
+import path from "node:path";
+
+import { commandLineBundle } from "../rspack.config.ts";
+import { bundle } from "./build/bundle.ts";
+import { packageLicenses } from "./build/package-licenses.ts";
+import { projectFolder } from "./project.ts";
+import { sayFailure } from "./say-failure.ts";
+
+const folder = path.join(projectFolder, "bin");
+
+await sayFailure(async () => {
+  await rm(folder, { recursive: true, force: true });
+  const files = await bundle(commandLineBundle());
+  await chmod(path.join(folder, "bathsheet.js"), 0o755);
+  await writeFile(path.join(folder, "LICENSES.txt"), await packageLicenses(files));
+});
