@@ -270,6 +270,7 @@ export interface LogTables {
     readonly listPrice: number;
     readonly averageThen: number;
     readonly price: number;
+    readonly gapWhy: string;
     readonly gap: string;
     readonly gapLine: number;
     readonly furtherByPh: number;
@@ -313,7 +314,10 @@ export interface LogTables {
     readonly entry: number;
     readonly entryKey: string;
     readonly units: number;
+    readonly gapWhy: string;
     readonly gap: string;
+    readonly missing: string;
+    readonly outOfUse: string;
     readonly gapLine: number;
     readonly astrayLine: number;
     readonly statementOrder: number;
@@ -417,6 +421,9 @@ export interface LogTables {
     readonly daysLeft: number;
     readonly reorderAt: number;
     readonly reorder: "reorder" | "enough";
+    readonly issueDays: number;
+    readonly lowerMiddle: number;
+    readonly upperMiddle: number;
   };
   readonly stockMoves: {
     readonly id: string;
@@ -630,6 +637,10 @@ export interface LogTables {
     readonly claimRow: number;
     readonly line: number;
     readonly logged: number;
+    readonly unitsCheck: string;
+    readonly lastSkim: number;
+    readonly lastFilter: number;
+    readonly bathPosted: number;
     readonly gap: string;
     readonly gapLine: number;
     readonly unworked: number;
@@ -647,6 +658,8 @@ export interface LogTables {
     readonly kind: "labor" | "energy" | "water" | "supplies" | "disposal" | "other";
     readonly claim: string;
     readonly check: string;
+    readonly noPayer: string;
+    readonly waterTwice: string;
     readonly bathRow: number;
     readonly claimRow: number;
     readonly shared: number;

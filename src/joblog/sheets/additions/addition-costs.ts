@@ -117,6 +117,17 @@ export const additionCostHelpers: readonly ComputedColumn[] = [
     ({ unitCost, averageThen }) => when(isNumber(unitCost), unitCost).otherwise(averageThen),
   ),
   helper(
+    { id: "gapWhy", label: "Why not placed", type: "text", width: 15, help: "What keeps the row from being charged." },
+    ({ id, bath, bathRow, kind, amount, price, account }) =>
+      when(all(isBlank(id), isBlank(bath), isBlank(amount)), "")
+        .when(isBlank(bathRow), "bath missing")
+        .when(isNoNumber(amount), "amount is no number")
+        .when(all(isNoNumber(price), isNot(kind, "water")), "no price")
+        .when(isNoNumber(price), "")
+        .when(isBlank(account), "account missing")
+        .otherwise(""),
+  ),
+  helper(
     {
       id: "gap",
       label: "Not placed",
@@ -124,18 +135,7 @@ export const additionCostHelpers: readonly ComputedColumn[] = [
       width: 26,
       help: "Addition and why nobody is charged with it; water without a price costs nothing.",
     },
-    ({ id, bath, kind, bathRow, amount, price, account }): Expression => {
-      const because = (why: string): Expression => joined(id, `: ${why}`);
-      return blankIf(
-        [all(isBlank(id), isBlank(bath), isBlank(amount))],
-        when(isBlank(bathRow), because("bath missing"))
-          .when(isNoNumber(amount), because("amount is no number"))
-          .when(all(isNoNumber(price), isNot(kind, "water")), because("no price"))
-          .when(isNoNumber(price), "")
-          .when(isBlank(account), because("account missing"))
-          .otherwise(""),
-      );
-    },
+    ({ id, gapWhy }): Expression => blankIf([isBlank(gapWhy)], joined(id, ": ", gapWhy)),
   ),
   gapLine<"additions">(({ gap }, { additions }) => [gap, additions.gap]),
 ];

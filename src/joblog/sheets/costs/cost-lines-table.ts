@@ -79,21 +79,39 @@ export const costLines: TableDefinition = {
         width: 26,
         help: "Why nobody is charged with the line; blank where someone is.",
       },
-      ({ amount, account, bath, bathRow, claim, claimRow, kind, what }, { additions }) =>
+      ({ amount, account, bath, bathRow, noPayer, waterTwice, what }) =>
         blankIf(
           [all(isBlank(amount), isBlank(what))],
           when(isNoNumber(amount), "amount is no number")
             .when(isBlank(account), "account missing")
             .when(all(isFilled(bath), isBlank(bathRow)), "bath not on Baths")
-            .when(
-              all(is(kind, "water"), isFilled(bath), isOver(sumWhere(additions, "cost", { bath, kind: "water" }), 0)),
-              "water is priced in Additions too",
-            )
-            .when(is(account, "shop"), "")
-            .when(all(isFilled(claim), isBlank(claimRow)), "claim not on Job")
-            .when(all(isBlank(bath), isBlank(claim)), "bath missing")
-            .otherwise(""),
+            .when(isFilled(waterTwice), waterTwice)
+            .otherwise(noPayer),
         ),
+    ),
+    helper(
+      { id: "noPayer", label: "No payer", type: "text", width: 16, help: "Which claim or bath the line lacks." },
+      ({ account, bath, claim, claimRow }) =>
+        when(is(account, "shop"), "")
+          .when(all(isBlank(bath), isBlank(claim)), when(isBlank(account), "").otherwise("bath missing"))
+          .when(all(isFilled(claim), isBlank(claimRow)), "claim not on Job")
+          .otherwise(""),
+    ),
+    helper(
+      {
+        id: "waterTwice",
+        label: "Water in Additions",
+        type: "text",
+        width: 20,
+        help: "For a line of water of a bath whose water is priced already.",
+      },
+      ({ bath, kind }, { additions }) => {
+        const priced = sumWhere(additions, "cost", { bath, kind: "water" });
+        return when(
+          all(is(kind, "water"), isFilled(bath), isOver(priced, 0)),
+          "water is priced in Additions too",
+        ).otherwise("");
+      },
     ),
     helper(
       { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },

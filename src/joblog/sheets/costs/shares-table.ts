@@ -25,7 +25,7 @@ import {
   upTo,
   type Where,
 } from "../../formula/criteria.ts";
-import { apply, type Expression } from "../../formula/expression.ts";
+import { apply } from "../../formula/expression.ts";
 import type { ColumnId, Row } from "../../formula/log-names.ts";
 import { cellAtOrBlank, positionOf, rowAt, thisLine } from "../../formula/lookups.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
@@ -217,15 +217,11 @@ const posted: readonly ComputedColumn[] = [
       width: 11,
       help: "What the journal charged the claim for this bath, less what was reversed; blank where the bath is not posted.",
     },
-    ({ bath, claim, bathRow }, { baths, journal }) => {
+    ({ bath, claim, bathPosted }, { journal }) => {
       const its: Where<"journal"> = { bath, claim, use: "claims" };
-      const { posted: ofBath } = rowAt(baths, bathRow);
       return blankIf(
-        [isBlank(bathRow)],
-        blankIf(
-          [isNoNumber(ofBath), equal(ofBath, 0)],
-          rounded(minus(sumWhere(journal, "debit", its), sumWhere(journal, "credit", its)), 2),
-        ),
+        [isNoNumber(bathPosted), equal(bathPosted, 0)],
+        rounded(minus(sumWhere(journal, "debit", its), sumWhere(journal, "credit", its)), 2),
       );
     },
   ),
@@ -285,14 +281,19 @@ const order: readonly ComputedColumn[] = [
       width: 16,
       help: "Last time before its first load, from Care; blank if never.",
     },
-    ({ bath, firstLoad }, { care }) => {
-      const last = (kind: (typeof careKinds)[number]): Expression =>
-        largestWhere(care, "when", { bath, kind, when: upTo(firstLoad) });
-      const latest = largest(last("skim"), last("filter"));
-      return blankIf([isBlank(firstLoad)], when(equal(latest, 0), "").otherwise(latest));
-    },
+    ({ lastSkim, lastFilter }) =>
+      blankIf([isBlank(lastSkim), equal(largest(lastSkim, lastFilter), 0)], largest(lastSkim, lastFilter)),
   ),
 ];
+
+/** When the bath was last cared for in this way before the claim's first load. */
+function caredFor(id: string, label: string, kind: (typeof careKinds)[number]): ComputedColumn {
+  return helper(
+    { id, label, type: "date and time", width: 16, help: "Before its first load, from Care; 0 if never." },
+    ({ bath, firstLoad }, { care }) =>
+      blankIf([isBlank(firstLoad)], largestWhere(care, "when", { bath, kind, when: upTo(firstLoad) })),
+  );
+}
 
 const check: ComputedColumn = computed(
   {
@@ -302,17 +303,13 @@ const check: ComputedColumn = computed(
     width: 26,
     help: "What keeps the bath from being shared out, or where typed units differ from what the loads say.",
   },
-  ({ bath, bathRow, claim, claimRow, units, logged }, { shares }) =>
+  ({ bath, bathRow, claim, claimRow, unitsCheck }, { shares }) =>
     blankIf(
       [all(isBlank(bath), isBlank(claim))],
       when(isBlank(bathRow), "bath not on Baths")
         .when(isBlank(claimRow), "claim not on Job")
         .when(isOver(countWhere(shares, { bath, claim }), 1), "listed twice")
-        .when(isBlank(units), "")
-        .when(isNoNumber(units), "units are no number")
-        .when(isUnder(units, 0), "units under 0")
-        .when(unequal(units, logged), joined(otherUnits, logged))
-        .otherwise(""),
+        .otherwise(unitsCheck),
     ),
 );
 
@@ -339,6 +336,28 @@ const helpers: readonly ComputedColumn[] = [
       help: "By the basis of the bath; rework is left out.",
     },
     (row, { loads }) => blankIf([isBlank(row.claim)], sumWhere(loads, "units", itsLoads(row))),
+  ),
+  helper(
+    { id: "unitsCheck", label: "Units check", type: "text", width: 20, help: "What is wrong with typed units." },
+    ({ units, logged }) =>
+      when(isBlank(units), "")
+        .when(isNoNumber(units), "units are no number")
+        .when(isUnder(units, 0), "units under 0")
+        .when(unequal(units, logged), joined(otherUnits, logged))
+        .otherwise(""),
+  ),
+  caredFor("lastSkim", "Skimmed last", "skim"),
+  caredFor("lastFilter", "Filtered last", "filter"),
+  helper(
+    {
+      id: "bathPosted",
+      label: "Bath posted",
+      type: "money",
+      format: "#,##0.00",
+      width: 11,
+      help: "What was posted for the whole bath.",
+    },
+    ({ bathRow }, { baths }) => cellAtOrBlank(baths.posted, bathRow),
   ),
   helper(
     { id: "gap", label: "Not shared", type: "text", width: 26, help: "Claim and why its bath is not shared out." },

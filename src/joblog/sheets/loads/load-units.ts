@@ -13,7 +13,6 @@ import {
   unequal,
 } from "../../formula/conditions.ts";
 import { below, countWhere } from "../../formula/criteria.ts";
-import type { Expression } from "../../formula/expression.ts";
 import { lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
@@ -95,6 +94,17 @@ const unitsOfBath: ComputedColumn = helper(
 /** Why no share counts a load. */
 const loadGap: readonly ComputedColumn[] = [
   helper(
+    { id: "gapWhy", label: "Why not shared", type: "text", width: 15, help: "What keeps a share from counting it." },
+    ({ id, bath, claim, bathRow, claimRow, when: moment, units }, { shares }) =>
+      when(all(isBlank(id), isBlank(bath), isBlank(claim)), "")
+        .when(isBlank(bathRow), "bath missing")
+        .when(isBlank(claimRow), "claim missing")
+        .when(isNoNumber(moment), "time missing")
+        .when(isNoNumber(units), "units missing")
+        .when(equal(countWhere(shares, { bath, claim }), 0), "no line in Shares")
+        .otherwise(""),
+  ),
+  helper(
     {
       id: "gap",
       label: "Not shared",
@@ -102,16 +112,35 @@ const loadGap: readonly ComputedColumn[] = [
       width: 26,
       help: "Load and why no share counts it; blank if one does.",
     },
-    (load, { shares }) => {
-      const { id, bath, claim, bathRow, claimRow, units } = load;
-      const because = (why: string): Expression => joined(id, `: ${why}`);
+    ({ id, gapWhy }) => blankIf([isBlank(gapWhy)], joined(id, ": ", gapWhy)),
+  ),
+  helper(
+    {
+      id: "missing",
+      label: "Missing",
+      type: "text",
+      width: 16,
+      help: "What the row lacks, or a bath not in use then.",
+    },
+    ({ bathRow, when: moment, outOfUse, baskets, soil, minutes }) =>
+      blankIf(
+        [isBlank(bathRow)],
+        when(isNoNumber(moment), "missing: when")
+          .when(isFilled(outOfUse), outOfUse)
+          .when(isNoNumber(baskets), "missing: baskets")
+          .when(isBlank(soil), "missing: soil")
+          .when(isNoNumber(minutes), "missing: minutes")
+          .otherwise(""),
+      ),
+  ),
+  helper(
+    { id: "outOfUse", label: "Out of use", type: "text", width: 16, help: "Whether the bath was not in use then." },
+    ({ bathRow, when: moment }, { baths }) => {
+      const { opened, closed } = rowAt(baths, bathRow);
       return blankIf(
-        [all(isBlank(id), isBlank(bath), isBlank(claim))],
-        when(isBlank(bathRow), because("bath missing"))
-          .when(isBlank(claimRow), because("claim missing"))
-          .when(isNoNumber(load.when), because("time missing"))
-          .when(isNoNumber(units), because("units missing"))
-          .when(equal(countWhere(shares, { bath, claim }), 0), because("no line in Shares"))
+        [isBlank(bathRow), isNoNumber(moment)],
+        when(all(isNumber(opened), isUnder(moment, opened)), "bath not yet open then")
+          .when(all(isNumber(closed), isOver(moment, closed)), "bath closed by then")
           .otherwise(""),
       );
     },
@@ -139,23 +168,16 @@ export const loadCheck: ComputedColumn = computed(
     width: 16,
     help: "What is missing or does not fit; blank where nothing is.",
   },
-  (load, { baths }) => {
-    const { opened, closed } = rowAt(baths, load.bathRow);
-    return blankIf(
+  (load) =>
+    blankIf(
       [all(isBlank(load.id), isBlank(load.bath), isBlank(load.claim))],
       when(isBlank(load.claimRow), "claim missing: cost not shared")
         .when(isBlank(load.bathRow), "bath missing")
-        .when(isNoNumber(load.when), "missing: when")
-        .when(all(isNumber(opened), isUnder(load.when, opened)), "bath not yet open then")
-        .when(all(isNumber(closed), isOver(load.when, closed)), "bath closed by then")
-        .when(isNoNumber(load.baskets), "missing: baskets")
-        .when(isBlank(load.soil), "missing: soil")
-        .when(isNoNumber(load.minutes), "missing: minutes")
+        .when(isFilled(load.missing), load.missing)
         .when(isFilled(load.gap), "no line in Shares: cost not shared")
         .when(is(load.rework, "yes"), "rework: not billed twice")
         .otherwise(""),
-    );
-  },
+    ),
 );
 
 /** Positions, and who came into a bath in what order. */
