@@ -17,15 +17,19 @@ function sayChanged(): void {
 /** Lets the pane be dragged, and moved by keys, to the width that suits. */
 function arrangeWidth(desk: HTMLElement): void {
   const divider = pageElement("divider");
-  let width = usual;
+  let wanted = usual;
   const widest = (): number => Math.max(narrowest, Math.round(window.innerWidth * 0.7));
-  const setWidth = (wanted: number): void => {
-    width = Math.min(widest(), Math.max(narrowest, Math.round(wanted)));
-    desk.style.setProperty("--pane-width", `${width}px`);
-    divider.setAttribute("aria-valuenow", String(width));
+  const width = (): number => Math.min(widest(), Math.max(narrowest, Math.round(wanted)));
+  const show = (): void => {
+    desk.style.setProperty("--pane-width", `${width()}px`);
+    divider.setAttribute("aria-valuenow", String(width()));
     divider.setAttribute("aria-valuemin", String(narrowest));
     divider.setAttribute("aria-valuemax", String(widest()));
-    divider.setAttribute("aria-valuetext", `${width} pixels`);
+    divider.setAttribute("aria-valuetext", `${width()} pixels`);
+  };
+  const setWidth = (given: number): void => {
+    wanted = given;
+    wanted = width();
     sayChanged();
   };
   divider.addEventListener("pointerdown", (event) => {
@@ -43,18 +47,20 @@ function arrangeWidth(desk: HTMLElement): void {
     setWidth(usual);
   });
   const keys: Readonly<Record<string, () => number>> = {
-    ArrowLeft: () => width + step,
-    ArrowRight: () => width - step,
+    ArrowLeft: () => width() + step,
+    ArrowRight: () => width() - step,
     Home: widest,
     End: () => narrowest,
   };
   divider.addEventListener("keydown", (event) => {
-    const wanted = keys[event.key];
-    if (wanted === undefined) return;
+    const given = keys[event.key];
+    if (given === undefined) return;
     event.preventDefault();
-    setWidth(wanted());
+    setWidth(given());
   });
-  setWidth(width);
+  // A window that was too narrow for the wanted width may become wide enough.
+  window.addEventListener("resize", show);
+  show();
 }
 
 /** Shows and hides the pane; where there is room for one only, the sheet takes its place. */
