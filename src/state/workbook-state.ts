@@ -108,7 +108,7 @@ export interface ValidationState {
 }
 
 /** In the grid's words. The add-in's rules and a file's are `CellIsRule` with the operator `customFormula`. */
-export type ConditionalRule =
+type ConditionalRule =
   | {
       readonly type: "CellIsRule";
       readonly operator: string;
