@@ -36,3 +36,12 @@ export function missingShares(
     .filter((visit) => !listed.has(keyOf(visit)))
     .map(({ bath, claim }) => ({ table: "shares", row: { bath, claim } }));
 }
+
+/** Those of them whose bath and claim the log knows: a slip in a name is put right in its load, not copied into Shares. */
+export function sharesToAdd(log: LogSnapshot): readonly NewShare[] {
+  const baths = new Set(log.rows.baths.map(({ cells }) => folded(String(cells.bath ?? ""))));
+  const claims = new Set(log.rows.claims.map(({ cells }) => folded(String(cells.claim ?? ""))));
+  return missingShares(log).filter(
+    ({ row }) => baths.has(folded(String(row.bath ?? ""))) && claims.has(folded(String(row.claim ?? ""))),
+  );
+}

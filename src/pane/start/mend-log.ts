@@ -3,7 +3,7 @@ import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
 import { WrenchRegular } from "@fluentui/react-icons/svg/wrench";
 
 import type { BuildReport } from "../../excel/build/write-plan.ts";
-import { readSystem, repairFormulas, upgradeLog } from "../../excel/log-workbook.ts";
+import { editLog, readLog, readSystem, repairFormulas, upgradeLog } from "../../excel/log-workbook.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { layOut } from "../../joblog/layout/lay-out.ts";
 import type { WorkbookPlan } from "../../joblog/model/plan.ts";
@@ -14,7 +14,23 @@ async function wholeLog(): Promise<WorkbookPlan> {
   return layOut(jobLog, { system: (await readSystem()) ?? "US" }, { fields: {}, rows: {} });
 }
 
-export type MendAction = Action<undefined, BuildReport>;
+export interface Mended extends BuildReport {
+  /** Claims that got their row in Shares, each with its bath. */
+  readonly shared?: readonly string[];
+}
+
+export type MendAction = Action<undefined, Mended>;
+
+/** Adds the rows that Shares lacks for loads typed by hand: without one a claim pays nothing. */
+async function addShares(): Promise<readonly string[]> {
+  const [{ sharesToAdd }, log] = await Promise.all([
+    import(/* webpackChunkName: "pane-figures" */ "../../advice/share-rows.ts"),
+    readLog(),
+  ]);
+  const rows = log === undefined ? [] : sharesToAdd(log);
+  if (rows.length > 0) await editLog({ rows });
+  return rows.map(({ row: { bath = "", claim = "" } }) => `${String(claim)} in ${String(bath)}`);
+}
 
 /** Adds what a damaged log lacks, and writes anew the formulas that broke with what was lost. */
 export const mendLog: MendAction = {
@@ -32,10 +48,13 @@ export const bringUpToDate: MendAction = {
   run: async (_, work) => upgradeLog(await wholeLog(), work),
 };
 
-/** Writes the formulas of the log anew where cells show #NAME?. */
+/** Writes the formulas of the log anew where cells show #NAME?, and adds what Shares lacks. */
 export const repairLog: MendAction = {
   name: "Repair formulas",
   icon: MathFormulaRegular,
   needs: "log",
-  run: async (_, work) => repairFormulas(await wholeLog(), work),
+  run: async (_, work) => {
+    const report = await repairFormulas(await wholeLog(), work);
+    return { ...report, shared: await addShares() };
+  },
 };

@@ -3,6 +3,7 @@ import { Button } from "@fluentui/react-components";
 import type { BuildReport } from "../../excel/build/write-plan.ts";
 import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import type { Mended } from "./mend-log.ts";
 import { ReplacedList } from "./replaced-list.tsx";
 
 const counted = (count: number, one: string, many: string): string => `${String(count)} ${count === 1 ? one : many}`;
@@ -20,14 +21,16 @@ export function MendReport({
   report,
   onClose,
 }: {
-  readonly report: BuildReport;
+  readonly report: Mended;
   readonly onClose: () => Promise<void>;
 }): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
-  const { added, addedColumns, renamed, replaced, rewritten } = report;
+  const { added, addedColumns, renamed, replaced, rewritten, shared = [] } = report;
   const found =
-    added.length + addedColumns.length + rewritten === 0 ? "Nothing was missing." : "Your rows are as they were.";
+    added.length + addedColumns.length + rewritten + shared.length === 0
+      ? "Nothing was missing."
+      : "Your rows are as they were.";
   return (
     <section className={page.page} aria-label="What was done">
       <h2 ref={heading} tabIndex={-1} className={page.title}>
@@ -46,6 +49,7 @@ export function MendReport({
         {columnsByTable(report).map(([table, headers]) => (
           <li key={table}>{`New in ${table}: ${headers.join("; ")}.`}</li>
         ))}
+        {shared.length === 0 ? null : <li>{`New rows in Shares, for loads typed by hand: ${shared.join(", ")}.`}</li>}
         {rewritten === 0 ? null : <li>{`${counted(rewritten, "formula was", "formulas were")} rewritten.`}</li>}
       </ul>
     </section>

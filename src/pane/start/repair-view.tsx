@@ -3,12 +3,11 @@ import { useState } from "react";
 
 import type { UnlikeCell } from "../../advice/unlike-cells.ts";
 import { typedOverWords } from "../../advice/waiting.ts";
-import type { BuildReport } from "../../excel/build/write-plan.ts";
 import { LongWorkView } from "../controls/long-work-view.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { useLongWork } from "../controls/use-long-work.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
-import { repairLog } from "./mend-log.ts";
+import { type Mended, repairLog } from "./mend-log.ts";
 import { MendReport } from "./mend-report.tsx";
 
 interface Props {
@@ -21,7 +20,7 @@ interface Props {
 function RepairView({ children, onRepaired }: Props): React.JSX.Element | null {
   const page = usePageStyles();
   const work = useLongWork();
-  const [report, setReport] = useState<BuildReport>();
+  const [report, setReport] = useState<Mended>();
   const Icon = repairLog.icon;
   const close = async (): Promise<void> => {
     await onRepaired();
