@@ -43,6 +43,8 @@ const useStyles = makeStyles({
     zIndex: 1,
     backgroundColor: tokens.colorNeutralBackground1,
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    // Over a phone's keyboard the room is for the fields.
+    "@media (max-height: 560px)": { position: "static" },
   },
   job: {
     margin: 0,

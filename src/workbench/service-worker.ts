@@ -50,12 +50,22 @@ async function keepFile(cache: Cache, file: string, fingerprint: string): Promis
 
 const isWhole = async (): Promise<boolean> => (await caches.match(addressOf(mark), { cacheName })) !== undefined;
 
+/** Whether all files are kept; unknown for a moment when the browser has started the worker anew. */
+let keeps: boolean | undefined;
+isWhole().then(
+  (whole) => {
+    keeps = whole;
+  },
+  () => undefined,
+);
+
 /** Keeps what is not kept yet; gives back whether that was anything. */
 async function keepFiles(): Promise<boolean> {
   if (scope.bathsheetFiles === undefined || (await isWhole())) return false;
   const cache = await caches.open(cacheName);
   for (const [file, fingerprint] of Object.entries(files)) await keepFile(cache, file, fingerprint);
   await cache.put(addressOf(mark), new Response(""));
+  keeps = true;
   return true;
 }
 
@@ -108,6 +118,7 @@ scope.addEventListener("fetch", (event) => {
     event.respondWith(answer(standIn, addressOf(standIn)));
     return;
   }
+  if (keeps === false) return;
   const file = fileOf(event.request);
   if (file !== undefined) event.respondWith(answer(file, event.request));
 });

@@ -17,6 +17,15 @@ async function written(): Promise<readonly unknown[]> {
   return [await bench.value(first), await bench.value(last), await bench.value(purpose)];
 }
 
+/** Whether the field that has the focus stands whole between the pane's upper edge and what stays at the lower one. */
+function fieldIsClear(): Promise<boolean> {
+  return bench.pane.locator("html").evaluate(() => {
+    const field = document.activeElement?.getBoundingClientRect();
+    const verdict = document.querySelector('[aria-label="What this means"]')?.getBoundingClientRect();
+    return field !== undefined && verdict !== undefined && field.top >= 0 && field.bottom <= verdict.top;
+  });
+}
+
 const recorded = (words: RegExp) => bench.pane.getByText(words).waitFor();
 
 /** Things are done one after another, minutes apart. */
@@ -24,7 +33,12 @@ const itIs = (time: string): Promise<void> => bench.page.clock.setFixedTime(`202
 
 describe("reading, top-up and reading again", () => {
   it("go by touch alone on a phone", async () => {
-    bench = await openWorkbench("", { viewport: { width: 390, height: 844 }, clock: "2027-03-04T08:25", touch: true });
+    bench = await openWorkbench("", {
+      viewport: { width: 390, height: 844 },
+      clock: "2027-03-04T08:25",
+      touch: true,
+      answers: "at once",
+    });
     const { page, pane } = bench;
     const read = async (ph: string): Promise<void> => {
       // Where the next step is a reading, its two fields stand ready.
@@ -34,6 +48,15 @@ describe("reading, top-up and reading again", () => {
       await page.keyboard.type(ph);
       await pane.getByLabel("Sample temp").tap();
       await page.keyboard.type("78");
+      await pane
+        .getByRole("status", { name: "What this means" })
+        .getByText(/trigger|top-up/i)
+        .first()
+        .waitFor();
+      // So much is left of the screen when its keyboard is up.
+      await page.setViewportSize({ width: 390, height: 500 });
+      await expect.poll(fieldIsClear).toBe(true);
+      await page.setViewportSize({ width: 390, height: 844 });
       const button = pane.getByRole("button", { name: "Record reading" });
       expect(await button.evaluate((one) => one.getBoundingClientRect().bottom <= window.innerHeight)).toBe(true);
       await button.tap();

@@ -116,9 +116,10 @@ function watchForCancel(body: Element, { doing, step }: { doing: string; step: n
 /** Runs in the page, as above. */
 function neverKeepFiles(): void {
   if (!("ServiceWorker" in window)) return;
-  const { postMessage } = ServiceWorker.prototype;
+  type Post = (this: ServiceWorker, message: unknown) => void;
+  const post = Object.getOwnPropertyDescriptor(ServiceWorker.prototype, "postMessage")?.value as Post;
   ServiceWorker.prototype.postMessage = function (this: ServiceWorker, message: unknown): void {
-    if (message !== "keep") postMessage.call(this, message);
+    if (message !== "keep") post.call(this, message);
   };
 }
 

@@ -36,6 +36,8 @@ const useStyles = makeStyles({
     "& input": {
       width: "100%",
       minWidth: 0,
+      // Clear of the verdict and the button below, which stay in sight.
+      scrollMarginBottom: "150px",
       fontSize: "30px",
       lineHeight: "36px",
       fontWeight: tokens.fontWeightSemibold,

@@ -41,6 +41,12 @@ class PanePart implements Part {
     });
   }
 
+  /** A phone's keyboard has come up over the page, or the phone was turned: what is typed in stays in sight. */
+  keepInSight(): void {
+    const inside = frameDocument();
+    if (inside?.hasFocus() === true) inside.activeElement?.scrollIntoView({ block: "nearest" });
+  }
+
   enter(): void {
     focusOn(pageElement("pane-frame"));
     if (this.last?.isConnected === true) focusOn(this.last);
@@ -103,6 +109,12 @@ class PageParts {
       const fromOutside = !(relatedTarget instanceof Node && this.sheet.contains(relatedTarget));
       const hasCome = fromOutside && (this.lastKey === "Tab" || this.lastKey === "F6");
       if (hasCome) toast(pageElement("grid-keys").textContent);
+    });
+    window.addEventListener("resize", () => {
+      // The frame has its new size once the page is laid out anew.
+      requestAnimationFrame(() => {
+        this.pane.keepInSight();
+      });
     });
     pageElement("pane-frame").addEventListener("load", () => {
       this.pane.loaded(onKey);
