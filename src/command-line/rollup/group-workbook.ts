@@ -109,7 +109,7 @@ function filesOf({ read, refused, leftOut }: Group): GroupTable {
   };
 }
 
-export function tablesOf(group: Group): readonly GroupTable[] {
+function tablesOf(group: Group): readonly GroupTable[] {
   return [filesOf(group), ...groupings.map((grouping) => tableOf(grouping, group.lines)), exceptionsOf(group)];
 }
 
