@@ -9,6 +9,9 @@ export interface Surroundings {
   /** How far a long work is; only a person at a terminal sees it. */
   readonly progress: (line: string) => void;
   readonly readFile: (path: string) => Promise<Uint8Array>;
+  /** All files in and beneath a folder, in an order of their own. */
+  readonly listFiles: (folder: string) => Promise<readonly string[]>;
+  readonly isSameFile: (one: string, other: string) => boolean;
   /** Whole or not at all; a file that is there stays, unless it is to be replaced. */
   readonly writeFile: (path: string, content: Uint8Array, how: { readonly replace: boolean }) => Promise<void>;
 }

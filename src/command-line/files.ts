@@ -1,4 +1,5 @@
-import { open, readFile, rename, rm, stat } from "node:fs/promises";
+import { open, readdir, readFile, rename, rm, stat } from "node:fs/promises";
+import path from "node:path";
 
 import type { Surroundings } from "./command.ts";
 import { CommandFailure } from "./failure.ts";
@@ -17,45 +18,57 @@ const reasons: Readonly<Record<string, string>> = {
   EROFS: "its disk cannot be written to",
 };
 
-function failure(path: string, error: unknown): CommandFailure {
+function failure(file: string, error: unknown): CommandFailure {
   const code = error instanceof Error && "code" in error && typeof error.code === "string" ? error.code : "";
   return new CommandFailure(
-    `${path}: ${reasons[code] ?? `it cannot be opened (${code === "" ? String(error) : code})`}.`,
+    `${file}: ${reasons[code] ?? `it cannot be opened (${code === "" ? String(error) : code})`}.`,
   );
 }
 
-export const fileAccess: Pick<Surroundings, "readFile" | "writeFile"> = {
-  readFile: async (path) => {
+export const fileAccess: Pick<Surroundings, "readFile" | "writeFile" | "listFiles" | "isSameFile"> = {
+  readFile: async (file) => {
     try {
-      const { size } = await stat(path);
+      const { size } = await stat(file);
       if (size > mostBytes)
-        throw new CommandFailure(`${path}: it has more than 256 MB, and no log or job is so large.`);
-      return await readFile(path);
+        throw new CommandFailure(`${file}: it has more than 256 MB, and no log or job is so large.`);
+      return await readFile(file);
     } catch (error) {
-      throw error instanceof CommandFailure ? error : failure(path, error);
+      throw error instanceof CommandFailure ? error : failure(file, error);
     }
   },
-  writeFile: async (path, content, { replace }) => {
-    const partial = `${path}.${String(process.pid)}.part`;
+  listFiles: async (folder) => {
+    try {
+      const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+      return entries
+        .filter((entry) => entry.isFile())
+        .map((entry) => path.join(entry.parentPath, entry.name).replaceAll(path.sep, "/"))
+        .sort();
+    } catch (error) {
+      throw failure(folder, error);
+    }
+  },
+  isSameFile: (one, other) => path.resolve(one) === path.resolve(other),
+  writeFile: async (file, content, { replace }) => {
+    const partial = `${file}.${String(process.pid)}.part`;
     try {
       // Takes the name first, so that nobody's file of this name is written over, then puts the whole file in its place.
-      if (!replace) await (await open(path, "wx")).close();
+      if (!replace) await (await open(file, "wx")).close();
       try {
-        const file = await open(partial, "wx");
+        const written = await open(partial, "wx");
         try {
-          await file.writeFile(content);
-          await file.sync();
+          await written.writeFile(content);
+          await written.sync();
         } finally {
-          await file.close();
+          await written.close();
         }
-        await rename(partial, path);
+        await rename(partial, file);
       } catch (error) {
         await rm(partial, { force: true });
-        if (!replace) await rm(path, { force: true });
+        if (!replace) await rm(file, { force: true });
         throw error;
       }
     } catch (error) {
-      throw failure(path, error);
+      throw failure(file, error);
     }
   },
 };

@@ -4,10 +4,11 @@ import { calc } from "./commands/calc.ts";
 import { listFunctions } from "./commands/list-functions.ts";
 import { log } from "./commands/log.ts";
 import { read } from "./commands/read.ts";
+import { rollup } from "./commands/rollup.ts";
 import { CommandFailure, type ExitCode, exitCodes, WrongUsage } from "./failure.ts";
 import { helpOption, readOptions } from "./options.ts";
 
-const commands: readonly Command[] = [calc, listFunctions, log, read];
+const commands: readonly Command[] = [calc, listFunctions, log, read, rollup];
 
 const codes =
   "Exit codes: 0 done; 1 refused, or an answer that is an error; 2 the command is not written as its help has it; 3 a fault of Bathsheet.";

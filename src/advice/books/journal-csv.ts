@@ -3,14 +3,7 @@ import type { Cells, RowValue } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";
 import { findTable } from "../../joblog/model/references.ts";
 import { fieldTextOf } from "../wording/moments.ts";
-
-/** RFC 4180, section 2: a field with a quote, a comma or a line break stands in quotes, and its quotes are doubled. */
-function field(text: string): string {
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
-/** A text that a spreadsheet would take for a formula gets an apostrophe, as it would when typed. */
-const harmless = (text: string): string => (/^[=+@\t\r-]/.test(text) ? `'${text}` : text);
+import { csvText, harmless } from "./csv-text.ts";
 
 function textOf(value: RowValue | undefined, type: string): string {
   if (value === undefined) return "";
@@ -29,7 +22,7 @@ export function journalCsv(log: LogSnapshot): string {
   const header = columns.map(({ id }) => id);
   const lines = log.rows.journal.map(({ cells }) => {
     const held: Cells = cells;
-    return columns.map(({ id, type }) => field(textOf(held[id], type)));
+    return columns.map(({ id, type }) => textOf(held[id], type));
   });
-  return [header, ...lines].map((line) => `${line.join(",")}\r\n`).join("");
+  return csvText([header, ...lines]);
 }

@@ -13,7 +13,6 @@ export type Entry = InputColumn | FieldDefinition;
 const longestText = 32_767;
 
 /** Characters that no part of an .xlsx file may hold (XML 1.0, 2.2), and halves of characters. */
-// oxlint-disable-next-line no-control-regex -- these are the characters that are looked for
 const unwritable = /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|\p{Cs}/u;
 
 const writableText = z

@@ -22,10 +22,14 @@ interface Exception {
 
 export interface LogInFile {
   readonly job: Job;
+  /** The sheet's row of each of the job's rows, as Excel counts it, by table. */
+  readonly sheetRows: SheetRows;
   readonly exceptions: readonly Exception[];
   /** Sheets that are none of the log's, whose content a job does not hold. */
   readonly otherSheets: readonly string[];
 }
+
+export type SheetRows = ReadonlyMap<string, readonly number[]>;
 
 type Cells = ReadonlyMap<string, StateValue>;
 
@@ -51,6 +55,7 @@ interface ReadSheet {
 
 class LogReader {
   readonly exceptions: Exception[] = [];
+  readonly sheetRows = new Map<string, readonly number[]>();
   private readonly sheets: readonly (ReadSheet & { readonly tables: readonly TableState[] })[];
 
   constructor(
@@ -110,14 +115,18 @@ class LogReader {
     const places = inputsOf(table).map((column) => ({ column, at: this.placeOf(column, sheet, area, table) }));
     const last = area.row + area.rows - (found.totalsRow ? 1 : 0);
     const rows: Readonly<Record<string, RowValue>>[] = [];
+    const sheetRows: number[] = [];
     for (let row = area.row + 1; row < last; row += 1) {
       const cells: Record<string, RowValue> = {};
       for (const { column, at } of places) {
         const value = this.entryAt(column, sheet, row, at);
         if (value !== undefined) cells[column.id] = value;
       }
-      if (Object.keys(cells).length > 0) rows.push(cells);
+      if (Object.keys(cells).length === 0) continue;
+      rows.push(cells);
+      sheetRows.push(row + 1);
     }
+    this.sheetRows.set(table.id, sheetRows);
     return rows;
   }
 
@@ -165,6 +174,7 @@ export function logInState(read: ReadWorkbook): LogInFile {
   const own = new Set(jobLog.sheets.map(({ name }) => name.toLowerCase()));
   return {
     job: { log: jobLog.version, system, fields, rows },
+    sheetRows: reader.sheetRows,
     exceptions: reader.exceptions,
     otherSheets: read.state.sheets.map(({ name }) => name).filter((name) => !own.has(name.toLowerCase())),
   };

@@ -5,8 +5,8 @@ import { moneyTotal, shareWeight } from "../limits/domains.ts";
 /** Remainders that differ by less than this differ only by the rounding of a double. */
 const sameRemainder = 1e-7;
 
-/** Half a cent rounds up as in a worksheet, although a double holds 1.005 as slightly less. */
-function wholeCents(amount: number): number {
+/** Half a cent rounds up as in a worksheet, although a double holds 1.005 as slightly less. For amounts from 0 on. */
+export function wholeCents(amount: number): number {
   return Math.round(Number((amount * 100).toPrecision(15)));
 }
 

@@ -29,6 +29,13 @@ export async function runCommand(
       if (content === undefined) throw new RangeError(`The test has no file ${path}.`);
       return Promise.resolve(typeof content === "string" ? new TextEncoder().encode(content) : content);
     },
+    listFiles: (folder) =>
+      Promise.resolve(
+        Object.keys(files)
+          .filter((path) => path.startsWith(`${folder}/`))
+          .sort(),
+      ),
+    isSameFile: (one, other) => one === other,
     writeFile: (path, content) => {
       written.set(path, content);
       return Promise.resolve();
