@@ -97,7 +97,7 @@ describe("the functions bundle with nothing but a global CustomFunctions", () =>
 
   it("answers a cell, also when Excel adds its invocation object", () => {
     expect(call("DOSE", 29, "1+28", null)).toBe(1);
-    expect(call("DOSE", 29, "1+28", null, { functionName: "DOSE" })).toBe(1);
+    expect(call("DOSE", 29, "1+28", null, null, { functionName: "DOSE" })).toBe(1);
   });
 
   it("takes a single cell that arrives as a range, and a formatted number by its plain value", () => {

@@ -7,7 +7,7 @@ function marked(text: string): string {
   return text.replace(/[&<>"]/g, (sign) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;" })[sign] ?? "&quot;");
 }
 
-// eslint-disable-next-line no-control-regex -- XML has no characters for these; the format spells them out (ECMA-376, 22.9.2.19).
+// XML has no characters for these; the format spells them out (ECMA-376, 22.9.2.19).
 const unwritable = /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|_(?=x[0-9A-Fa-f]{4}_)/g;
 
 function spelledOut(character: string): string {

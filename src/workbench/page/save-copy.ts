@@ -15,7 +15,7 @@ function sleep(ms: number): Promise<void> {
 /** A name that every system takes for a file. */
 function fileName(name: string): string {
   const plain = name
-    // eslint-disable-next-line no-control-regex -- systems refuse these in names of files
+    // Systems refuse these in names of files.
     .replace(/[\u0000-\u001f<>:"/\\|?*]/g, " ")
     .replace(/\s+/g, " ")
     .replace(/^[. ]+|[. ]+$/g, "");

@@ -1,7 +1,6 @@
 /** What a person without the add-in gets who changes a figure of the money in LibreOffice. */
 import { beforeAll, describe, expect, it } from "vitest";
 
-import { typedLog } from "../../../scripts/build/typed-cells.ts";
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";
 import { CellError, type Scalar } from "../../../src/joblog/evaluate/cell-value.ts";
 import { EvaluatedLog } from "../../../src/joblog/evaluate/evaluated-log.ts";
@@ -9,6 +8,7 @@ import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
+import { typedLog } from "../../../src/joblog/layout/typed-cells.ts";
 import type { LogContent, LogRow } from "../../../src/joblog/model/definition.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { demoBath as bath, moment } from "../../demo/demo-week-times.ts";
