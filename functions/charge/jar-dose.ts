@@ -1,6 +1,5 @@
-import { jarDose as doseFor } from "../../src/core/bath/jar-dose.ts";
+import { jarDose as doseFor, jarStrength } from "../../src/core/bath/jar-dose.ts";
 import { checkStrength } from "../../src/core/bath/label-limit.ts";
-import { strengthReached } from "../../src/core/bath/strength-reached.ts";
 import { positiveNumber, system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
@@ -54,8 +53,9 @@ export const jarDose = defineFunction({
   ],
   source: "Volume × label strength × dose in this water / dose in the reference water.",
   compute: ([volume, inThisWater, inReference, labelStrength, highest], call) => {
-    const amount = doseFor(volume, { inThisWater, inReference }, labelStrength);
-    checkStrength(strengthReached(amount, volume), highest);
+    const doses = { inThisWater, inReference };
+    const amount = doseFor(volume, doses, labelStrength);
+    checkStrength(jarStrength(doses, labelStrength), highest);
     return inSystem("volume", amount, call);
   },
 });

@@ -59,7 +59,7 @@ describe("a damaged log", () => {
       .waitFor();
     await bench.pane.getByText(/puts the lost part back and repairs formulas that need it/).waitFor();
     const damaged = await bench.contents();
-    await bench.cancelAt("Adding what is missing", 2);
+    await bench.cancelAt("Adding what is missing", 1);
     await button("Add what is missing").click();
     await bench.pane.getByText(/the workbook is as it was/).waitFor();
     expect(await bench.contents()).toEqual(damaged);

@@ -155,7 +155,7 @@ describe("opening a file", () => {
     await bench.page.getByText("Drop a workbook (.xlsx) here to open it").waitFor();
     await bench.page.dispatchEvent(".drop-here", "drop", { dataTransfer: transfer });
     await dialog().waitFor();
-    expect(await said()).toMatch(/A job log of Bathsheet in US units \(version 1\), with 19 sheets, 37 tables and/);
+    expect(await said()).toMatch(/A job log of Bathsheet in US units \(version 1\), with \d+ sheets, \d+ tables and/);
     expect(await said()).toContain("Nothing was found in it that cannot be kept here.");
     await bench.page.screenshot({ path: "test-results/opening-log.png" });
     await openIt();

@@ -35,7 +35,8 @@ function roomFor(given: Named): Bound | undefined {
   }
   const known = number(given, "known_dose");
   if ("known_dose" in given) return known === undefined ? undefined : upTo(known * farthest);
-  const most = number(given, "volume") ?? number(given, "opening_dose");
+  // The volume beside an opening dose serves the label alone.
+  const most = number(given, "opening_dose") ?? number(given, "volume");
   if ("volume" in given || "opening_dose" in given) return most === undefined ? undefined : upTo(most);
   // Geometry, and the water that a softener treats: nothing is poured by it.
   return "length" in given || "diameter" in given || "capacity_grains" in given ? countable : undefined;

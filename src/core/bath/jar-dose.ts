@@ -2,7 +2,7 @@ import { checkWithin } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
 import { chargeStrength, liquidVolume, plainAmount } from "../limits/domains.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
-import { cubicMeters } from "../units/quantity.ts";
+import { cubicMeters, volumeFraction } from "../units/quantity.ts";
 
 /** The smallest doses that pass in two equal jars, in any one unit. */
 export interface PassingDoses {
@@ -19,6 +19,11 @@ export interface PassingDoses {
  */
 export function jarDose(volume: CubicMeters, doses: PassingDoses, labelStrength: VolumeFraction): CubicMeters {
   checkWithin("volume", volume, liquidVolume);
+  return cubicMeters(volume * jarStrength(doses, labelStrength));
+}
+
+/** The strength that the same jars ask for. Throws as `jarDose`. */
+export function jarStrength(doses: PassingDoses, labelStrength: VolumeFraction): VolumeFraction {
   checkWithin("dose in this water", doses.inThisWater, plainAmount);
   checkWithin("dose in reference", doses.inReference, plainAmount);
   checkWithin("label dose", labelStrength, chargeStrength);
@@ -29,5 +34,5 @@ export function jarDose(volume: CubicMeters, doses: PassingDoses, labelStrength:
       "Dose in this water over dose in reference comes to more concentrate than water; both must be amounts in one unit, for equal jars",
     );
   }
-  return cubicMeters(volume * strength);
+  return volumeFraction(strength);
 }

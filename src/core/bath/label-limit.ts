@@ -1,4 +1,4 @@
-import { checkWithin } from "../limits/domain.ts";
+import { checkWithin, type Domain } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
 import { chargeStrength } from "../limits/domains.ts";
 import { roundingError } from "../numeric/rounding-error.ts";
@@ -11,6 +11,9 @@ export interface LabelLimit {
   readonly highest: VolumeFraction;
 }
 
+/** No label asks for less than a drop in a cubic meter; what is written as less is a slip. */
+const labelStrength: Domain = { ...chargeStrength, low: 1e-7 };
+
 /** "1+28 (3.45 %)" */
 function inWords(strength: VolumeFraction): string {
   const parts = Math.round((1 / strength - 1) * 10) / 10;
@@ -20,16 +23,16 @@ function inWords(strength: VolumeFraction): string {
 /**
  * Refuses a strength that the label does not allow.
  *
- * @throws OutOfRange where the label's highest is more concentrate than water
+ * @throws OutOfRange where the label's highest is more concentrate than water, or next to none
  * @throws DomainError "no-answer" where the strength is over it
  */
 export function checkStrength(strength: VolumeFraction, highest: VolumeFraction | undefined, what = "This"): void {
   if (highest === undefined) return;
-  checkWithin("label highest", highest, chargeStrength);
+  checkWithin("label highest", highest, labelStrength);
   if (strength <= highest * (1 + roundingError)) return;
   throw new DomainError(
     "no-answer",
-    `${what} comes to ${inWords(strength)}, stronger than the label's highest, ${inWords(highest)}; the label wins.`,
+    `${what} comes to ${inWords(strength)}, stronger than the label allows. Label highest is ${inWords(highest)}; the label wins.`,
   );
 }
 

@@ -2,16 +2,11 @@ import { gasConstant } from "../chemistry/constants/physical-constants.ts";
 import { checkWithin } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
 import { bathTemperature, electrodePotential, readablePh } from "../limits/domains.ts";
-import type { Kelvin, PH } from "../units/quantity.ts";
+import type { Kelvin } from "../units/quantity.ts";
+import { type BufferPotential, checkCredible } from "./credible-electrode.ts";
 
 /** Exact, 2019 SI: Avogadro constant times elementary charge. */
 const faradayConstant = 96485.33212; // C/mol
-
-/** What the electrode gave in a buffer. */
-export interface BufferPotential {
-  readonly ph: PH;
-  readonly millivolts: number;
-}
 
 /** Nernst: RT ln 10 / F, in mV for one unit of pH. */
 function nernstSlope(temperature: Kelvin): number {
@@ -21,30 +16,6 @@ function nernstSlope(temperature: Kelvin): number {
 /** A meter shows pH where it was not switched to mV; a blank counts as 0. */
 function isRatherPh({ ph, millivolts }: BufferPotential): boolean {
   return millivolts === 0 || Math.abs(millivolts - ph) <= 1;
-}
-
-/** An electrode that works is in between, with room on both sides: manuals pass 85 to 105 % (own choice). */
-const credibleSlope = { low: 0.5, high: 1.15 } as const;
-
-/** How far from 0 mV a working electrode may be at pH 7: twice the 30 mV that guides pass (own choice). */
-const farthestOffset = 60;
-
-const neutral = 7;
-
-/** Refuses millivolts that no working electrode gives: of other buffers, swapped, or misread. */
-function checkCredible(slope: number, one: BufferPotential, other: BufferPotential): void {
-  const byPh = (one.millivolts - other.millivolts) / (one.ph - other.ph);
-  const offset = one.millivolts + (neutral - one.ph) * byPh;
-  if (slope < credibleSlope.low || slope > credibleSlope.high)
-    throw new DomainError(
-      "no-answer",
-      `The slope comes to ${String(Math.round(100 * slope))} %, and an electrode that works gives 85 to 105 %: check both mV, and which buffer each was read in. If they are right, the electrode is worn out.`,
-    );
-  if (Math.abs(offset) > farthestOffset)
-    throw new DomainError(
-      "no-answer",
-      `By these two it would show ${String(Math.round(offset))} mV at pH 7, and an electrode that works is within 30 of 0: were the two mV swapped, or one left blank?`,
-    );
 }
 
 /**

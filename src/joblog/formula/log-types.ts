@@ -421,9 +421,6 @@ export interface LogTables {
     readonly daysLeft: number;
     readonly reorderAt: number;
     readonly reorder: "reorder" | "enough";
-    readonly issueDays: number;
-    readonly lowerMiddle: number;
-    readonly upperMiddle: number;
   };
   readonly stockMoves: {
     readonly id: string;

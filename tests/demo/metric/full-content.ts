@@ -34,7 +34,19 @@ const moreRows: LogContent["rows"] = {
     },
     { id: "A902", bath: bathTwo, when: serial(march(4, "18:20")), kind: "concentrate", purpose: "top-up", amount: 0.1 },
   ],
-  loads: [{ id: "L901", claim: "D-0436", when: serial(march(5, "18:10")), baskets: 1, soil: "light", minutes: 5 }],
+  loads: [
+    { id: "L901", claim: "D-0436", when: serial(march(5, "18:10")), baskets: 1, soil: "light", minutes: 5 },
+    // Before its bath was opened.
+    {
+      id: "L902",
+      bath: bathTwo,
+      claim: "D-0436",
+      when: serial(march(1, "08:00")),
+      baskets: 1,
+      soil: "light",
+      minutes: 5,
+    },
+  ],
   shares: [{ bath: bathTwo, claim: "nobody" }],
   costLines: [
     {
@@ -47,6 +59,7 @@ const moreRows: LogContent["rows"] = {
       account: "claims",
       claim: "D-0436",
     },
+    { id: "C903", what: "Postage", amount: 3, account: "claims" },
     { id: "C902", bath: "nowhere", what: "Delivery", amount: 20, account: "claims", claim: "D-0436" },
   ],
   closedMonths: [
@@ -113,6 +126,11 @@ const moreFields: LogContent["fields"] = {
   whatIfBath: bathOne,
   whatIfConcentrate: "CN-1",
   whatIfVolume: 121,
+  whatIfBaseline: 11.4,
+  whatIfTemperature: 77,
+  whatIfOpening: 4.2,
+  whatIfBuilder: "carbonate",
+  whatIfDrop: 0.4,
 };
 
 /** What the played week leaves in its sheets, with every input that it leaves blank filled in, so that every formula has work to do. */

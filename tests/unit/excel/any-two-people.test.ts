@@ -35,7 +35,10 @@ const rivals: Readonly<Record<string, (host: Host, table: string) => void>> = {
 
 const all = runs(1).numRuns > 1;
 
-const cases = forms.flatMap((form) => Object.keys(rivals).map((rival) => [form.id, rival, form] as const));
+/** A release is of a closed bath, and the one on this log is in use. */
+const inUse = forms.filter(({ id }) => id !== "release");
+
+const cases = inUse.flatMap((form) => Object.keys(rivals).map((rival) => [form.id, rival, form] as const));
 
 /** Without a soak a few of them, others for each judge and seed. */
 const some = all

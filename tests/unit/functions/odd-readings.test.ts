@@ -254,11 +254,11 @@ const table: Readonly<Record<string, readonly Row[]>> = {
   "Voltages of no working electrode": [
     [
       "=BATH.METERSLOPE(7,0,10,-30)",
-      "The slope comes to 17 %, and an electrode that works gives 85 to 105 %: check both mV, and which buffer each was read in. If they are right, the electrode is worn out.",
+      "The slope comes to 17 %, and an electrode that works gives 85 to 105 %: check both mV, and which buffer each was read in; a blank counts as 0. If they are right, the electrode is worn out.",
     ],
     [
       "=BATH.METERSLOPE(7,0,10,-305)",
-      "The slope comes to 172 %, and an electrode that works gives 85 to 105 %: check both mV, and which buffer each was read in. If they are right, the electrode is worn out.",
+      "The slope comes to 172 %, and an electrode that works gives 85 to 105 %: check both mV, and which buffer each was read in; a blank counts as 0. If they are right, the electrode is worn out.",
     ],
     [
       "=BATH.METERSLOPE(7,-177,10,-5)",
@@ -279,42 +279,42 @@ const table: Readonly<Record<string, readonly Row[]>> = {
   "More than the label allows": [
     [
       '=BATH.DOSE(121,"1+16","1+20")',
-      "Rate comes to 1+16 (5.88 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "Rate comes to 1+16 (5.88 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     ['=BATH.DOSE(121,"1+28","1 in 29")', 4.17241],
     [
       '=BATH.JARDOSE(121,16,10,"1+28","1+20")',
-      "This comes to 1+17.1 (5.52 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "This comes to 1+17.1 (5.52 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     [
       '=BATH.STRENGTHOF(7,121,"parts","1+20")',
-      "This comes to 1+16.3 (5.79 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "This comes to 1+16.3 (5.79 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     [
       '=BATH.TOPUP(4.178,11.42,10.83,,77,,,,121,"1+20")',
-      "With it, all that was poured in comes to 1+15 (6.26 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "With it, all that was poured in comes to 1+15 (6.26 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     ['=BATH.TOPUP(4.178,11.42,10.83,,77,,,,,"1+20")', "Volume is blank or 0; label_highest needs it."],
     [
       '=BATH.TOPUPRANGE(4.178,11.42,10.83,,77,,,,121,"1+20")',
-      "With it, all that was poured in comes to 1+15 (6.26 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "With it, all that was poured in comes to 1+15 (6.26 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     [
       '=BATH.NEXTADD(1.39,10.83,11.2,11.42,,,,,4.178,,,121,"1+20")',
-      "With it, all that was poured in comes to 1+16.4 (5.75 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "With it, all that was poured in comes to 1+16.4 (5.75 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     [
       '=BATH.TOPUPLEARNED(11.42,10.83,{1.39;0.9},{10.83;11.13},{11.13;11.33},4.178,,121,"1+20")',
-      "With it, all that was poured in comes to 1+12 (7.72 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "With it, all that was poured in comes to 1+12 (7.72 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     [
       '=BATH.TOPUPTITRATION(4.178,8,4,,121,"1+20")',
-      "With it, all that was poured in comes to 1+18.3 (5.18 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "With it, all that was poured in comes to 1+18.3 (5.18 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     ['=BATH.TOPUPTITRATION(4.178,8,6,,121,"1+20")', 1.0445],
     [
       '=BATH.DOSEATPH(4.178,11.42,11.8,"hydroxide",,,121,"1+20")',
-      "With it, all that was poured in comes to 1+10.7 (8.54 %), stronger than the label's highest, 1+20 (4.76 %); the label wins.",
+      "With it, all that was poured in comes to 1+10.7 (8.54 %), stronger than the label allows. Label highest is 1+20 (4.76 %); the label wins.",
     ],
     [
       '=BATH.DOSE(121,"1+28","20:1")',

@@ -1,34 +1,18 @@
 import { reorderPoint } from "../../../../functions/money/reorder-point.ts";
 import { stockDays } from "../../../../functions/money/stock-days.ts";
-import { dividedBy, largest, minus, plus, wholePart } from "../../formula/arithmetic.ts";
+import { largest, minus, plus } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isAtMost, isBlank, isNoNumber } from "../../formula/conditions.ts";
 import { above, below, countWhere, largestWhere } from "../../formula/criteria.ts";
-import type { Expression } from "../../formula/expression.ts";
+import { medianOf } from "../../formula/median.ts";
 import { columnsOf, keyInput, numberInput } from "../../model/columns.ts";
-import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
+import type { TableDefinition } from "../../model/definition.ts";
 import { between, days, volume, volumeLimits } from "../../model/units-of.ts";
 import { stockLevel } from "../../model/words.ts";
 import { moved, poured } from "./stock-book.ts";
 
-const { computed, helper } = columnsOf<"stockBalance">();
-
-/** The k-th lowest day is the highest of those that have fewer than k below them: a median without array formulas. */
-function middle(
-  id: "lowerMiddle" | "upperMiddle",
-  label: string,
-  place: (count: Expression) => Expression,
-): ComputedColumn {
-  return helper(
-    { id, label, ...amount, width: 10, help: "Of the days on which some went into a bath, in order; see Daily use." },
-    ({ concentrate, issueDays }, { additions }) =>
-      blankIf(
-        [isBlank(issueDays), equal(issueDays, 0)],
-        largestWhere(additions, "dayIssue", { concentrate, daysBelow: below(place(issueDays)) }),
-      ),
-  );
-}
+const { computed } = columnsOf<"stockBalance">();
 
 const amount = { type: "number", unit: volume, format: "0.000" } as const;
 
@@ -112,8 +96,13 @@ export const stockBalance: TableDefinition = {
         width: 10,
         help: "Median of the days on which some went into a bath.",
       },
-      ({ issueDays, lowerMiddle, upperMiddle }) =>
-        blankIf([isBlank(issueDays), equal(issueDays, 0)], dividedBy(plus(lowerMiddle, upperMiddle), 2)),
+      ({ concentrate }, { additions }) => {
+        const issueDays = countWhere(additions, { concentrate, dayIssue: above(0) });
+        const median = medianOf(issueDays, (k) =>
+          largestWhere(additions, "dayIssue", { concentrate, daysBelow: below(k) }),
+        );
+        return blankIf([isBlank(concentrate)], blankIf([equal(issueDays, 0)], median));
+      },
     ),
     computed(
       {
@@ -157,20 +146,6 @@ export const stockBalance: TableDefinition = {
           when(isAtMost(book, reorderAt), stockLevel.reorder).otherwise(stockLevel.enough),
         ),
     ),
-    helper(
-      {
-        id: "issueDays",
-        label: "Days of issue",
-        type: "whole number",
-        format: "0",
-        width: 8,
-        help: "Days on which some went into a bath.",
-      },
-      ({ concentrate }, { additions }) =>
-        blankIf([isBlank(concentrate)], countWhere(additions, { concentrate, dayIssue: above(0) })),
-    ),
-    middle("lowerMiddle", "Lower middle day", (count) => wholePart(dividedBy(plus(count, 1), 2))),
-    middle("upperMiddle", "Upper middle day", (count) => plus(wholePart(dividedBy(count, 2)), 1)),
   ],
   signals: [
     { column: "reorder", when: { is: stockLevel.reorder }, look: "act" },

@@ -7,6 +7,9 @@ import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
 /** A longer formula is one that nobody follows in the formula bar. */
 const longest = 500;
 
+/** A median without array formulas; its steps would be printed, for the table above stands within the width of another. */
+const inOneCell = ["stockBalance.dailyUse"];
+
 /** Where a bookkeeper checks what is charged to whom. */
 const money: readonly TableId[] = [
   "stockBalance",
@@ -32,6 +35,6 @@ it.each(["US", "metric"] as const)(
         ),
     );
     expect(formulas.length).toBeGreaterThan(80);
-    expect(formulas.filter(([, length]) => length > longest)).toEqual([]);
+    expect(formulas.filter(([, length]) => length > longest).map(([id]) => id)).toEqual(inOneCell);
   },
 );
