@@ -58,6 +58,8 @@ async function axeOfPage(): Promise<string[]> {
 
 describe.each(sizes)("at $width x $height", ({ width, height, single }) => {
   beforeAll(async () => {
+    // Colors that fade from one scheme to the other have the contrast of neither.
+    await bench.page.emulateMedia({ reducedMotion: "reduce" });
     await bench.page.setViewportSize({ width, height });
     await bench.pane.getByRole("tab", { name: "Now" }).tap();
   });
