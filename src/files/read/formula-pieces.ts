@@ -1,33 +1,9 @@
+import { endOfBrackets, endOfQuoted } from "../../state/formula-ends.ts";
+
 /** A formula's piece: code, a text in double quotes, a sheet's name in single ones, or what stands in square brackets. */
 export interface FormulaPiece {
   readonly kind: "code" | "text" | "quoted name" | "brackets";
   readonly text: string;
-}
-
-function endOfQuoted(formula: string, start: number): number {
-  const quote = formula[start];
-  let at = start + 1;
-  while (at < formula.length) {
-    if (formula[at] !== quote) at += 1;
-    else if (formula[at + 1] === quote) at += 2;
-    else return at + 1;
-  }
-  return formula.length;
-}
-
-/** Within brackets an apostrophe takes its meaning from the character after it. */
-function endOfBrackets(formula: string, start: number): number {
-  let depth = 0;
-  for (let at = start; at < formula.length; at += 1) {
-    const character = formula[at];
-    if (character === "'") at += 1;
-    else if (character === "[") depth += 1;
-    else if (character === "]") {
-      depth -= 1;
-      if (depth === 0) return at + 1;
-    }
-  }
-  return formula.length;
 }
 
 export function piecesOf(formula: string): readonly FormulaPiece[] {

@@ -2,6 +2,8 @@
  * Cuts an Excel formula into the pieces that the grid spells differently: texts with doubled quotes,
  * structured references, bare table names. Everything else passes through unread.
  */
+import { endOfBrackets, endOfQuoted } from "../../../state/formula-ends.ts";
+
 export type FormulaToken =
   | { readonly kind: "plain"; readonly text: string }
   | { readonly kind: "text"; readonly value: string; readonly text: string }
@@ -10,38 +12,13 @@ export type FormulaToken =
 
 const nameAtStart = /^[\p{L}_\\][\p{L}\p{N}_.\\]*/u;
 
-function endOfQuoted(formula: string, start: number, quote: string): number {
-  let at = start + 1;
-  while (at < formula.length) {
-    if (formula[at] !== quote) at += 1;
-    else if (formula[at + 1] === quote) at += 2;
-    else return at + 1;
-  }
-  return formula.length;
-}
-
-/** Index after the bracket that closes the one at `start`; an apostrophe escapes the character after it. */
-function endOfBrackets(formula: string, start: number): number {
-  let depth = 0;
-  for (let at = start; at < formula.length; at += 1) {
-    const character = formula[at];
-    if (character === "'") at += 1;
-    else if (character === "[") depth += 1;
-    else if (character === "]") {
-      depth -= 1;
-      if (depth === 0) return at + 1;
-    }
-  }
-  return formula.length;
-}
-
 function tokenAt(formula: string, at: number): FormulaToken {
   const character = formula[at];
   if (character === '"') {
-    const text = formula.slice(at, endOfQuoted(formula, at, '"'));
+    const text = formula.slice(at, endOfQuoted(formula, at));
     return { kind: "text", text, value: text.slice(1, -1).replaceAll('""', '"') };
   }
-  if (character === "'") return { kind: "plain", text: formula.slice(at, endOfQuoted(formula, at, "'")) };
+  if (character === "'") return { kind: "plain", text: formula.slice(at, endOfQuoted(formula, at)) };
   if (character === "[") {
     const text = formula.slice(at, endOfBrackets(formula, at));
     return { kind: "structured", table: undefined, inner: text.slice(1, -1), text };
