@@ -16,6 +16,7 @@ import { usePageStyles } from "../controls/use-page-styles.ts";
 import { WorkedOut } from "../controls/worked-out.tsx";
 import { FiguresContext } from "../frame/figures-context.ts";
 import { LazyReadingCard, LazyRecordedStrip } from "../frame/lazy-views.ts";
+import { draftKey, DraftsContext } from "../record/drafts.ts";
 import type { EntryId } from "../record/forms.ts";
 import { charge, formOfStep, reading, type StepForm } from "../record/step-forms.ts";
 import type { LastEntry } from "../record/take-back.ts";
@@ -132,6 +133,7 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
   const page = usePageStyles();
   const { control } = useControlStyles();
   const { noting, rootOf } = useContext(FiguresContext);
+  const drafts = useContext(DraftsContext);
   const forecast = useForecast(log, bath, system);
   // The reading begins anew with each that was recorded here.
   const [recorded, setRecorded] = useState<LastEntry>();
@@ -143,7 +145,9 @@ export function NowView({ context, onBath, onRecord, lastEntry, onLastEntry, onM
   const step: NextStep = waits ? { kind: "wait", ...waitingWords(unlike, rootOf), urgent: false, overdue: [] } : answer;
   const entry = formOfStep[step.kind];
   const canRead = takesReadings(context);
-  const reads = canRead && (asked || entry === reading || entry === undefined);
+  // What is half typed keeps its card, though the next step turns out to be another.
+  const begun = drafts.of(draftKey(reading, bath)) !== undefined;
+  const reads = canRead && (asked || begun || entry === reading || entry === undefined);
   // The card is that form already.
   const offered = reads && entry === reading ? undefined : entry;
   const card = reads ? (

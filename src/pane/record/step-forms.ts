@@ -9,7 +9,7 @@ export const changeOut = { id: "change-out", title: "Change-out" } as const;
 export const charge = { id: "charge", title: "Charge" } as const;
 export const levelMakeUp = { id: "level make-up", title: "Make up to the line" } as const;
 export const meterCheck = { id: "meter check", title: "Meter check" } as const;
-export const reading = { id: "reading", title: "Reading" } as const;
+export const reading = { id: "reading", title: "Reading", needs: "bath" } as const;
 export const release = { id: "release", title: "Release" } as const;
 
 /** The form that answers a next step; a bath that waits has none. */

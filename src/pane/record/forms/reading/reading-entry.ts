@@ -148,7 +148,6 @@ function meaning(filled: FilledFields<ColumnId<"readings">>, context: LogContext
 export const readingEntry: EntryForm<"reading"> = {
   ...reading,
   icon: EyedropperRegular,
-  needs: "bath",
   purpose: "pH as the meter shows it, with the temperature of the sample.",
   submit: "Record reading",
   groups: (values, { log }) => [
