@@ -27,7 +27,8 @@ const useStyles = makeStyles({
     margin: 0,
     padding: 0,
     display: "grid",
-    gridTemplateColumns: "repeat(2, minmax(0, 1fr))",
+    // Two in a row where the longest word of a name fits beside its icon.
+    gridTemplateColumns: "repeat(auto-fill, minmax(150px, 1fr))",
     gap: tokens.spacingVerticalS,
   },
   group: {
@@ -55,6 +56,7 @@ const useStyles = makeStyles({
   },
   name: {
     display: "block",
+    overflowWrap: "anywhere",
     fontWeight: tokens.fontWeightSemibold,
     fontSize: tokens.fontSizeBase400,
     lineHeight: tokens.lineHeightBase400,
