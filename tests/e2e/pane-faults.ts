@@ -1,3 +1,5 @@
+import { expect } from "vitest";
+
 import { axeFaultsIn, wcagTags } from "./axe-faults.ts";
 import type { WorkbenchSession } from "./workbench-session.ts";
 
@@ -15,7 +17,10 @@ export async function narrowPane({ page, pane }: WorkbenchSession, look: (typeof
   await page.evaluate(() => {
     document.querySelector("main")?.style.setProperty("--pane-width", "320px");
   });
-  return pane.locator("html").evaluate(() => window.innerWidth);
+  const width = (): Promise<number> => pane.locator("html").evaluate(() => window.innerWidth);
+  // The frame takes its new size a moment after the page.
+  await expect.poll(width).toBe(320);
+  return width();
 }
 
 /** The rules that a look can break: what the pane is made of is the same in each. */
