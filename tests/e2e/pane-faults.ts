@@ -14,12 +14,16 @@ export async function narrowPane({ page, pane }: WorkbenchSession, look: (typeof
     look === "contrast" ? { colorScheme: "dark", forcedColors: "active" } : { colorScheme: look, forcedColors: "none" },
   );
   await page.setViewportSize({ width: page.viewportSize()?.width ?? 1440, height: wholeForm });
-  await page.evaluate(() => {
-    document.querySelector("main")?.style.setProperty("--pane-width", "320px");
-  });
   const width = (): Promise<number> => pane.locator("html").evaluate(() => window.innerWidth);
-  // The frame takes its new size a moment after the page.
-  await expect.poll(width).toBe(320);
+  // When the page takes its new size, it gives the pane the width that a person chose.
+  await expect
+    .poll(async () => {
+      await page.evaluate(() => {
+        document.querySelector("main")?.style.setProperty("--pane-width", "320px");
+      });
+      return width();
+    })
+    .toBe(320);
   return width();
 }
 
