@@ -9,6 +9,7 @@ import { arithmeticAid } from "../core/safety/cautions.ts";
 import { type UnitSystem, unitSystems } from "../core/units/unit-system.ts";
 import type { LogSnapshot } from "../joblog/model/log-snapshot.ts";
 import { ProblemBar } from "./controls/problem-bar.tsx";
+import { HoldLooksContext } from "./controls/use-long-work.ts";
 import { usePageStyles } from "./controls/use-page-styles.ts";
 import { CautionsContext, cautionsOn } from "./frame/cautions-today.ts";
 import { FaultView } from "./frame/fault-view.tsx";
@@ -298,16 +299,18 @@ export function Pane(): React.JSX.Element {
                   />
                 )}
               >
-                <Body
-                  store={store}
-                  chosen={chosen}
-                  onChoose={choose}
-                  me={me}
-                  onMe={(initials) => {
-                    person.write(initials);
-                    setMe(initials);
-                  }}
-                />
+                <HoldLooksContext value={store.holdLooks}>
+                  <Body
+                    store={store}
+                    chosen={chosen}
+                    onChoose={choose}
+                    me={me}
+                    onMe={(initials) => {
+                      person.write(initials);
+                      setMe(initials);
+                    }}
+                  />
+                </HoldLooksContext>
               </ViewBoundary>
             </DraftsContext>
           </CautionsContext>

@@ -103,8 +103,13 @@ function allContents(): Contents {
 
 /** Runs in the pane's frame, as above. */
 function watchForCancel(body: Element, { doing, step }: { doing: string; step: number }): void {
+  let isSeen = false;
   const watch = new MutationObserver(() => {
     const bar = body.querySelector(`[role="progressbar"][aria-label="${doing}"]`);
+    // As on a busy machine: a look at the workbook that was put off comes due in the middle of the work.
+    const until = performance.now() + (isSeen || bar === null ? 0 : 500);
+    while (performance.now() < until);
+    isSeen ||= bar !== null;
     const cancel = [...body.querySelectorAll("button")].find((one) => one.textContent === "Cancel");
     if (cancel === undefined || bar === null || Number(bar.getAttribute("aria-valuenow") ?? 0) < step) return;
     watch.disconnect();

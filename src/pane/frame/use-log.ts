@@ -5,6 +5,7 @@ import type { UnlikeCell } from "../../advice/unlike-cells.ts";
 import { onLogChanged, readLog } from "../../excel/log-workbook.ts";
 import { isCellBeingEdited, LogProblem, problemFrom } from "../../excel/office-problems.ts";
 import { isUnfinished, type LogSnapshot } from "../../joblog/model/log-snapshot.ts";
+import type { HoldLooks } from "../controls/use-long-work.ts";
 import type { Figures } from "./figures-context.ts";
 
 /** A log whose computed cells say what their formulas give, and how far the sheet agrees. */
@@ -82,6 +83,8 @@ export interface LogStore {
   readonly state: LogState;
   /** Reads the workbook again; resolves once the new state is in place. */
   readonly refresh: () => Promise<void>;
+  /** Keeps looks that nobody asked for away from a workbook that is being written in several trips, until called back. */
+  readonly holdLooks: HoldLooks;
 }
 
 /** The workbook's log, read again whenever the workbook changes. The pane keeps no copy of its own beyond the last reading. */
@@ -91,9 +94,13 @@ export function useLog(): LogStore {
   const again = useRef<ReturnType<typeof setTimeout>>(undefined);
   const reading = useRef<Promise<void>>(Promise.resolve());
   const look = useRef<Look>(undefined);
+  /** How many pieces of work go on that would be seen half done. */
+  const held = useRef(0);
 
   /** `times`: how often the sheet was looked at since the last change. */
-  const readOnce = useCallback(async (times: number): Promise<void> => {
+  const readOnce = useCallback(async (times: number, asked: boolean): Promise<void> => {
+    const isHeld = (): boolean => !asked && held.current > 0;
+    if (isHeld()) return;
     const lookAgain = (done: number): void => {
       const wait = againMs[done];
       clearTimeout(again.current);
@@ -101,12 +108,13 @@ export function useLog(): LogStore {
       again.current = setTimeout(() => {
         const last = look.current;
         const open = last === undefined || last.unlike || shows(last.log, isUnfinished);
-        if (open || done + 1 === inAnyCase) reading.current = reading.current.then(() => readOnce(done + 1));
+        if (open || done + 1 === inAnyCase) reading.current = reading.current.then(() => readOnce(done + 1, false));
         else if (done < inAnyCase) lookAgain(done + 1);
       }, wait);
     };
     try {
       const [log, checkedLog] = await Promise.all([readLog(), loadChecked()]);
+      if (isHeld()) return;
       if (log === undefined) {
         look.current = undefined;
         setState({ status: "no log" });
@@ -140,6 +148,7 @@ export function useLog(): LogStore {
       );
       lookAgain(times);
     } catch (error) {
+      if (isHeld()) return;
       const isEdited = isCellBeingEdited(error);
       // Nobody asked for this look, and somebody is typing.
       if (times > 0 && isEdited && look.current !== undefined) {
@@ -152,33 +161,44 @@ export function useLog(): LogStore {
       if (isEdited) {
         clearTimeout(again.current);
         again.current = setTimeout(() => {
-          reading.current = reading.current.then(() => readOnce(0));
+          reading.current = reading.current.then(() => readOnce(0, false));
         }, editedMs);
       }
     }
   }, []);
 
   const refresh = useCallback((): Promise<void> => {
-    reading.current = reading.current.then(() => readOnce(0));
+    reading.current = reading.current.then(() => readOnce(0, true));
     return reading.current;
   }, [readOnce]);
 
-  const lookOnce = useCallback((): Promise<void> => {
-    reading.current = reading.current.then(() => (look.current === undefined ? undefined : readOnce(1)));
-    return reading.current;
+  const lookAtChange = useCallback((): void => {
+    reading.current = reading.current.then(() => readOnce(0, false));
   }, [readOnce]);
+
+  const lookOnce = useCallback((): void => {
+    reading.current = reading.current.then(() => (look.current === undefined ? undefined : readOnce(1, false)));
+  }, [readOnce]);
+
+  const holdLooks = useCallback((): (() => void) => {
+    held.current += 1;
+    return () => {
+      held.current -= 1;
+      if (held.current === 0) lookOnce();
+    };
+  }, [lookOnce]);
 
   useEffect(() => {
     let stop: (() => Promise<void>) | undefined;
     let gone = false;
     void refresh();
-    const soon = (read: () => Promise<void>): void => {
+    const soon = (read: () => void): void => {
       clearTimeout(burst.current);
-      burst.current = setTimeout(() => void read(), settleMs);
+      burst.current = setTimeout(read, settleMs);
     };
     onLogChanged(
       () => {
-        soon(refresh);
+        soon(lookAtChange);
       },
       () => {
         // A log that is being built or repaired calculates too, and what is said of that stays until it is put away.
@@ -199,7 +219,7 @@ export function useLog(): LogStore {
       clearTimeout(again.current);
       if (stop !== undefined) void stop();
     };
-  }, [refresh, lookOnce]);
+  }, [refresh, lookAtChange, lookOnce]);
 
-  return { state, refresh };
+  return { state, refresh, holdLooks };
 }
