@@ -5,7 +5,7 @@ import { type Configuration, rspack } from "@rspack/core";
 const root = import.meta.dirname;
 
 /** What the workbench serves beside our bundles: other people's files, unmodified, each with its licence. */
-const vendored: readonly {
+export const vendored: readonly {
   readonly package: string;
   readonly folder: string;
   readonly files: Readonly<Record<string, string>>;
@@ -53,7 +53,7 @@ const vendored: readonly {
   },
 ];
 
-const vendorFiles = vendored.flatMap((one) =>
+export const vendorFiles = vendored.flatMap((one) =>
   Object.entries(one.files).map(([from, to]) => ({
     from: path.join(root, "node_modules", one.package, from),
     to: `vendor/${one.folder}/${to}`,
@@ -73,6 +73,8 @@ const pages = [
   { from: "LICENSE", to: "LICENSE.txt", toType: "file" as const },
 ];
 
+const hash = "[contenthash:8]";
+
 type Mode = "production" | "development";
 
 function common(mode: Mode, entry: Record<string, string>): Configuration {
@@ -82,7 +84,8 @@ function common(mode: Mode, entry: Record<string, string>): Configuration {
     target: ["web", "es2022"],
     devtool: mode === "development" ? "source-map" : false,
     entry,
-    output: { path: path.join(root, "dist"), filename: "[name].js", chunkFilename: "[name].js" },
+    // What loads later has its contents in its name: a cached page of one version can load no part of another.
+    output: { path: path.join(root, "dist"), filename: "[name].js", chunkFilename: `[name].${hash}.js` },
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {
       rules: [
@@ -159,13 +162,13 @@ export function addInBundles(mode: Mode): Configuration {
 /** The page that asks Excel what the add-in relies on. Bundled by itself: modules that two entries share are merged into neither. */
 export function checkBundle(mode: Mode): Configuration {
   const bundle = common(mode, { "excel-check": "./src/pane/excel-check/entry.tsx" });
-  return { ...bundle, output: { ...bundle.output, chunkFilename: "excel-check-[name].js" } };
+  return { ...bundle, output: { ...bundle.output, chunkFilename: `excel-check-[name].${hash}.js` } };
 }
 
 /** The workbench's page. Bundled by itself, so that what it loads later shares nothing with the pane's later views. */
 export function workbenchBundle(mode: Mode): Configuration {
   const bundle = common(mode, { workbench: "./src/workbench/entry.ts" });
-  return { ...bundle, output: { ...bundle.output, chunkFilename: "workbench-[name].js" } };
+  return { ...bundle, output: { ...bundle.output, chunkFilename: `workbench-[name].${hash}.js` } };
 }
 
 /** What a page loads only when a file is opened: a worker by itself, so that the add-in's bundles share nothing with it. */

@@ -4,7 +4,7 @@ import path from "node:path";
 
 import { commandLineBundle } from "../rspack.config.ts";
 import { bundle } from "./build/bundle.ts";
-import { packageLicenses } from "./build/package-licenses.ts";
+import { licenseTexts, packagesOf } from "./build/package-licenses.ts";
 import { projectFolder } from "./project.ts";
 import { sayFailure } from "./say-failure.ts";
 
@@ -14,5 +14,5 @@ await sayFailure(async () => {
   await rm(folder, { recursive: true, force: true });
   const files = await bundle(commandLineBundle());
   await chmod(path.join(folder, "bathsheet.js"), 0o755);
-  await writeFile(path.join(folder, "LICENSES.txt"), await packageLicenses(files));
+  await writeFile(path.join(folder, "LICENSES.txt"), licenseTexts(await packagesOf(files)));
 });

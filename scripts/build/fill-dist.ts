@@ -1,7 +1,14 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 
-import { addInBundles, checkBundle, functionsBundle, readerBundle, workbenchBundle } from "../../rspack.config.ts";
+import {
+  addInBundles,
+  checkBundle,
+  functionsBundle,
+  readerBundle,
+  vendorFiles,
+  workbenchBundle,
+} from "../../rspack.config.ts";
 import { baseUrl, distFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
 import { bundle } from "./bundle.ts";
@@ -10,6 +17,7 @@ import { playedWeek, savedLog } from "./demo-week-state.ts";
 import { functionsMetadata } from "./functions-metadata.ts";
 import { checkManifestFor, manifestFor } from "./manifest.ts";
 import { tellOfflineFiles } from "./offline-files.ts";
+import { licenseTexts, packagesOf } from "./package-licenses.ts";
 
 const write = (name: string, text: string): Promise<void> => writeFile(path.join(distFolder, name), text);
 
@@ -28,6 +36,14 @@ async function writePages(): Promise<void> {
   await write("excel-check.xml", checkManifestFor(address));
 }
 
+/** Which packages are in what is served, for the pane to list, and the texts of their licenses. */
+async function writePackages(files: readonly string[]): Promise<void> {
+  const packages = await packagesOf(files);
+  const listed = packages.map(({ name, version, license }) => ({ name, version, license }));
+  await write("packages.json", JSON.stringify(listed, null, 2));
+  await write("licenses.txt", licenseTexts(packages));
+}
+
 /**
  * Fills dist/: bundles, pages, functions.json, reference page, manifest, the workbench's opening state and the invented
  * week, the list of what works without a network, and compressed copies. The functions come first, as they work out the opening state while the rest is bundled.
@@ -35,15 +51,13 @@ async function writePages(): Promise<void> {
 export async function fillDist(): Promise<void> {
   await rm(distFolder, { recursive: true, force: true });
   await mkdir(distFolder, { recursive: true });
-  await bundle(functionsBundle("production"));
-  await Promise.all([
+  const functions = await bundle(functionsBundle("production"));
+  const [bundles] = await Promise.all([
+    Promise.all([addInBundles, checkBundle, readerBundle, workbenchBundle].map((of) => bundle(of("production")))),
     writeWeek(),
-    bundle(addInBundles("production")),
-    bundle(checkBundle("production")),
-    bundle(readerBundle("production")),
-    bundle(workbenchBundle("production")),
     writePages(),
   ]);
+  await writePackages([functions, ...bundles, vendorFiles.map(({ from }) => from)].flat());
   await tellOfflineFiles(distFolder);
   await compressFiles(distFolder);
 }

@@ -21,20 +21,40 @@ async function textsIn(folder: string, name: string): Promise<readonly string[]>
   return (await readdir(ours)).includes(added) ? [path.join(ours, added), ...paths] : [];
 }
 
-async function licenseOf(folder: string): Promise<string> {
-  const { name, version, license } = described.parse(
-    JSON.parse(await readFile(path.join(folder, "package.json"), "utf8")),
-  );
-  const texts = await textsIn(folder, name);
-  if (texts.length === 0)
-    throw new Error(`The package ${name} brings no text of its license (${license}), so it cannot be passed on.`);
-  const read = await Promise.all(texts.map(async (file) => (await readFile(file, "utf8")).trim()));
-  return `${name} ${version} (${license})\n\n${read.join("\n\n")}\n`;
+interface BundledPackage {
+  readonly name: string;
+  readonly version: string;
+  /** By its SPDX expression. */
+  readonly license: string;
 }
 
-/** The license texts of all packages of which files were read for a bundle. */
-export async function packageLicenses(files: readonly string[]): Promise<string> {
+interface WithText extends BundledPackage {
+  readonly text: string;
+}
+
+async function packageIn(folder: string): Promise<WithText> {
+  const about = described.parse(JSON.parse(await readFile(path.join(folder, "package.json"), "utf8")));
+  const texts = await textsIn(folder, about.name);
+  if (texts.length === 0)
+    throw new Error(
+      `The package ${about.name} brings no text of its license (${about.license}), so it cannot be passed on.`,
+    );
+  const read = await Promise.all(texts.map(async (file) => (await readFile(file, "utf8")).trim()));
+  return { ...about, text: read.join("\n\n") };
+}
+
+/** The packages of which files were read for a bundle, or were copied, by name. */
+export async function packagesOf(files: readonly string[]): Promise<readonly WithText[]> {
   const folders = new Set(files.flatMap((file) => packageFolder(file) ?? []));
-  const texts = await Promise.all([...folders].sort().map(licenseOf));
-  return texts.join(`\n${"-".repeat(80)}\n\n`);
+  const packages = await Promise.all([...folders].sort().map(packageIn));
+  const first = (one: WithText, index: number): boolean =>
+    packages.findIndex(({ name, version }) => name === one.name && version === one.version) === index;
+  return packages.filter(first);
+}
+
+/** The license texts of packages, one after the other. */
+export function licenseTexts(packages: readonly WithText[]): string {
+  return packages
+    .map(({ name, version, license, text }) => `${name} ${version} (${license})\n\n${text}\n`)
+    .join(`\n${"-".repeat(80)}\n\n`);
 }

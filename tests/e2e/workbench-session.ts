@@ -128,6 +128,12 @@ function neverKeepFiles(): void {
   };
 }
 
+/** A server: where it is, and how to stop it. */
+export interface Served {
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
 interface SessionSettings {
   readonly viewport?: { readonly width: number; readonly height: number };
   /** What the clock of the page and its frames stands at, such as `2027-03-06T12:00`; timers run on. */
@@ -140,6 +146,8 @@ interface SessionSettings {
   readonly keepsFiles?: boolean;
   /** A finger in place of the mouse. */
   readonly touch?: boolean;
+  /** What serves the page, where not our own server does. */
+  readonly served?: () => Promise<Served>;
   /** What is done to the browser's profile before the page opens. */
   readonly prepare?: (context: BrowserContext) => Promise<unknown>;
 }
@@ -153,10 +161,11 @@ export async function openWorkbench(
     answers = "late",
     keepsFiles = false,
     touch = false,
+    served = () => serve(0),
     prepare,
   }: SessionSettings = {},
 ): Promise<WorkbenchSession> {
-  const { address, close } = await serve(0);
+  const { address, close } = await served();
   const browser: Browser = await chromium.launch({ executablePath: ensureBrowser(), args: headlessFlags });
   const context = await browser.newContext({ viewport, hasTouch: touch });
   if (clock !== undefined) await context.clock.setFixedTime(clock);
