@@ -44,7 +44,9 @@ export async function billOfMaterials(version: string, packages: readonly Listed
       purl: addressOf(name, packed),
       bomRef: `${name}@${packed}`,
     });
-    component.licenses.add(/[ ()]/.test(license) ? new Models.LicenseExpression(license) : new Models.SpdxLicense(license));
+    component.licenses.add(
+      /[ ()]/.test(license) ? new Models.LicenseExpression(license) : new Models.SpdxLicense(license),
+    );
     const hex = checksum(lock.packages[`node_modules/${name}`]?.integrity);
     if (hex !== undefined) component.hashes.set(Enums.HashAlgorithm["SHA-512"], hex);
     bom.components.add(component);

@@ -41,6 +41,8 @@ export function sha256(content: Uint8Array): string {
   return createHash("sha256").update(content).digest("hex");
 }
 
+const docs = path.join(projectFolder, "docs");
+
 /**
  * A built folder as a zip to publish: `site` goes to a web server as it is, and beside it stand how to install it, the
  * manifests for Excel, the licenses and what it is made of.
@@ -61,8 +63,7 @@ export async function packRelease(built: string, version: string): Promise<Relea
         ["LICENSES.txt", path.join(built, "licenses.txt")],
         ["LICENSE.txt", path.join(projectFolder, "LICENSE")],
         ["CHANGELOG.md", path.join(projectFolder, "CHANGELOG.md")],
-        ["install.md", path.join(projectFolder, "docs", "install.md")],
-        ["excel-check.md", path.join(projectFolder, "docs", "excel-check.md")],
+        ...(await filesIn(docs)).map((file) => [`docs/${file}`, path.join(docs, file)] as const),
       ] as const
     ).map(async ([name, file]) => [name, await read(file)] as const),
   );

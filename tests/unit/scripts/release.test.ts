@@ -45,9 +45,21 @@ describe("a release", () => {
     const page = await readFile(path.join(projectFolder, "docs", "install.md"), "utf8");
     expect(page).toContain(release.name);
     expect(page).toContain(release.name.replace(/zip$/, "cdx.json"));
-    for (const paper of ["manifest.xml", "install.md", "excel-check.md", "CHANGELOG.md", "LICENSE.txt"])
+    for (const paper of ["manifest.xml", "excel-check.xml", "CHANGELOG.md", "LICENSE.txt"])
       expect(files.get(paper)?.length, paper).toBeGreaterThan(0);
-    expect(text("install.md")).toBe(page);
+    expect(text("docs/install.md")).toBe(page);
+  });
+
+  it("holds all that its pages link to", () => {
+    const pages = [...files.keys()].filter((name) => name.endsWith(".md") && !name.startsWith("site/"));
+    expect(pages.length).toBeGreaterThan(3);
+    const links = pages.flatMap((page) =>
+      [...text(page).matchAll(/\]\((?!https?:|#)([^)#]+)[^)]*\)/g)].map((link) =>
+        path.posix.join(path.posix.dirname(page), link[1] ?? ""),
+      ),
+    );
+    expect(links.length).toBeGreaterThan(3);
+    expect(links.filter((link) => !files.has(link))).toEqual([]);
   });
 
   it("has a checksum for each of its files", () => {
