@@ -83,7 +83,7 @@ describe("worksheet functions in the workbench's grid", () => {
 
   it("puts a function's example into the selected cell from the pane", async () => {
     await bench.select("Sheet1!A8");
-    await bench.pane.getByRole("tab", { name: "Functions" }).click();
+    await bench.view("Functions");
     await bench.pane.getByRole("searchbox").fill("tank");
     await bench.pane.getByText("BATH.TANKVOLUME", { exact: true }).click();
     await bench.pane.getByRole("button", { name: "Put in sheet: TANKVOLUME" }).click();
