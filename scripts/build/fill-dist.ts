@@ -1,7 +1,14 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 
-import { addInBundles, checkBundle, functionsBundle, readerBundle, workbenchBundle } from "../../rspack.config.ts";
+import {
+  addInBundles,
+  checkBundle,
+  functionsBundle,
+  readerBundle,
+  workbenchBundle,
+  writerBundle,
+} from "../../rspack.config.ts";
 import { baseUrl, distFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
 import { bundle } from "./bundle.ts";
@@ -41,6 +48,7 @@ export async function fillDist(): Promise<void> {
     bundle(addInBundles("production")),
     bundle(checkBundle("production")),
     bundle(readerBundle("production")),
+    bundle(writerBundle("production")),
     bundle(workbenchBundle("production")),
     writePages(),
   ]);

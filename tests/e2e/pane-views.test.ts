@@ -94,13 +94,20 @@ describe("the views beside Now and Record", () => {
     await bench.pane.getByText("Loaded: 1 change.").waitFor();
   });
 
-  it("say when a view's file does not come, and open it when asked again", async () => {
+  it("say when a file of the add-in does not come, and go on when asked again", async () => {
     await bench.page.route("**/pane-functions.js", (route) => route.abort());
     await bench.view("Functions");
     await bench.pane.getByText("This view could not be loaded.").waitFor();
     await bench.page.unroute("**/pane-functions.js");
     await button("Try again").click();
     await bench.pane.getByRole("searchbox").waitFor();
+    await bench.page.route("**/write-workbook.js", (route) => route.abort());
+    await bench.page.locator("#save-copy").click();
+    await bench.page.getByRole("dialog").getByText("What writes the file did not load.").waitFor();
+    await bench.page.getByRole("button", { name: "OK" }).click();
+    await bench.page.unroute("**/write-workbook.js");
+    const [copy] = await Promise.all([bench.page.waitForEvent("download"), bench.page.locator("#save-copy").click()]);
+    expect(copy.suggestedFilename()).toBe("Demo week.xlsx");
     expect(bench.strangers).toEqual([]);
   });
 });
