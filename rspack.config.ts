@@ -176,6 +176,11 @@ export function readerBundle(mode: Mode): Configuration {
   return common(mode, { "read-workbook": "./src/files/read/read-worker.ts" });
 }
 
+/** The same for a copy that is saved. */
+export function writerBundle(mode: Mode): Configuration {
+  return common(mode, { "write-workbook": "./src/files/write/write-worker.ts" });
+}
+
 /** The program `bathsheet`, one file for Node that needs no package beside it. */
 export function commandLineBundle(): Configuration {
   const bundle = common("production", { bathsheet: "./src/command-line/entry.ts" });

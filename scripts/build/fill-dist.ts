@@ -8,6 +8,7 @@ import {
   readerBundle,
   vendorFiles,
   workbenchBundle,
+  writerBundle,
 } from "../../rspack.config.ts";
 import { baseUrl, distFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
@@ -53,7 +54,9 @@ export async function fillDist(): Promise<void> {
   await mkdir(distFolder, { recursive: true });
   const functions = await bundle(functionsBundle("production"));
   const [bundles] = await Promise.all([
-    Promise.all([addInBundles, checkBundle, readerBundle, workbenchBundle].map((of) => bundle(of("production")))),
+    Promise.all(
+      [addInBundles, checkBundle, readerBundle, writerBundle, workbenchBundle].map((of) => bundle(of("production"))),
+    ),
     writeWeek(),
     writePages(),
   ]);

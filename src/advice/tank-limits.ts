@@ -42,7 +42,7 @@ export function heldBy(context: LogContext, bath: string | undefined): number | 
 }
 
 /** Nobody is asked for it where a level is typed: it is measured once. */
-export const whereHeight = "Enter the tank's inside height under Shop, Tanks, and the log can check this.";
+export const whereHeight = "Enter the tank's inside height under More, Shop, Tanks, and the log can check this.";
 
 /** Said where a rim was measured that lies under the fill line. */
 export function rimFindings(height: number | undefined, fillDepth: number): readonly Finding[] {

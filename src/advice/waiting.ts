@@ -37,7 +37,7 @@ export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | und
     };
   return {
     sentence: "No advice while the sheet shows figures other than what its formulas give.",
-    reason: `${typedOverWords(root)} Shop, Formulas puts it right.`,
+    reason: `${typedOverWords(root)} More, Shop, Formulas puts it right.`,
   };
 }
 

@@ -23,6 +23,7 @@ import {
   LazyStartView,
   LazyTryView,
 } from "./frame/lazy-views.ts";
+import { MoreView } from "./frame/more-view.tsx";
 import { onThisDevice } from "./frame/on-this-device.ts";
 import { darkTheme } from "./frame/pane-theme.ts";
 import { type LogStore, type ReadLog, useLog } from "./frame/use-log.ts";
@@ -38,7 +39,9 @@ import { TypedOver, UnknownFunctions } from "./start/repair-view.tsx";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
-  head: {
+  // Its two parts lie in the page by themselves: the job scrolls away, the tabs stay.
+  head: { display: "contents" },
+  tabs: {
     position: "sticky",
     top: 0,
     zIndex: 1,
@@ -60,7 +63,8 @@ const useStyles = makeStyles({
     overflowWrap: "anywhere",
   },
   number: { fontWeight: tokens.fontWeightSemibold },
-  main: { padding: tokens.spacingHorizontalL, maxWidth: "568px" },
+  // As wide as a tablet held upright; in a wider pane lines would be too long to read.
+  main: { padding: tokens.spacingHorizontalL, maxWidth: "736px", margin: "0 auto" },
   foot: {
     padding: `0 ${tokens.spacingHorizontalL} ${tokens.spacingVerticalM}`,
     color: tokens.colorNeutralForeground3,
@@ -76,12 +80,16 @@ interface Chosen {
   readonly lastEntry: LastEntry | undefined;
   /** A sheet of the shop's own is being taken over. */
   readonly adopting: boolean;
+  /** The list behind More is shown after one of its views. */
+  readonly cameBack: boolean;
 }
 
 interface LogProps {
   readonly log: LogSnapshot;
   readonly chosen: Chosen;
   readonly onChoose: (change: Partial<Chosen>) => void;
+  /** Back to the list of views that have no tab. */
+  readonly onMore: () => void;
   readonly refresh: LogStore["refresh"];
   /** The initials of whoever works on this device, which each new row gets. */
   readonly me: string | undefined;
@@ -102,13 +110,13 @@ const systemOf = (log: LogSnapshot): UnitSystem => unitSystems.find((one) => one
 const bathOf = (log: LogSnapshot, { bath }: Chosen): string | undefined =>
   bath !== undefined && bathIds(log).includes(bath) ? bath : usualBath(log);
 
-function LogView({ log, chosen, onChoose, refresh, me, onMe }: LogProps): React.JSX.Element {
+function LogView({ log, chosen, onChoose, onMore, refresh, me, onMe }: LogProps): React.JSX.Element {
   const system = systemOf(log);
   const bath = bathOf(log, chosen);
   const now = presentOf(log, fieldTextNow(new Date()));
   const context: LogContext = { log, system, bath, now, me };
   if (chosen.view === "claims") return <LazyClaimsView context={context} refresh={refresh} />;
-  if (chosen.view === "shop") return <LazyShopView context={context} refresh={refresh} />;
+  if (chosen.view === "shop") return <LazyShopView context={context} refresh={refresh} onMore={onMore} />;
   const onLastEntry = (lastEntry: LastEntry | undefined): Promise<void> => {
     onChoose({ lastEntry, ...(lastEntry === undefined ? {} : { bath: lastEntry.bath }) });
     return refresh();
@@ -181,12 +189,22 @@ function Body({
   ...props
 }: { readonly store: LogStore } & Omit<LogProps, "log" | "refresh">): React.JSX.Element {
   const { state, refresh } = store;
-  const { chosen, onChoose } = props;
-  if (chosen.view === "functions") return <LazyFunctionsView />;
+  const { chosen, onChoose, onMore } = props;
+  if (chosen.view === "more")
+    return (
+      <MoreView
+        returned={chosen.cameBack}
+        onOpen={(view) => {
+          onChoose({ view });
+        }}
+      />
+    );
+  if (chosen.view === "functions") return <LazyFunctionsView onMore={onMore} />;
   if (chosen.view === "try") {
     const log = state.status === "ready" ? state.read.log : undefined;
     return (
       <LazyTryView
+        onMore={onMore}
         context={{
           log,
           system: log === undefined ? "US" : systemOf(log),
@@ -233,7 +251,7 @@ function Body({
   }
 }
 
-/** The whole pane: six views of the log in the open workbook. */
+/** The whole pane: the views of the log in the open workbook. */
 export function Pane(): React.JSX.Element {
   const styles = useStyles();
   const theme = usePaneTheme();
@@ -244,6 +262,7 @@ export function Pane(): React.JSX.Element {
     entry: undefined,
     lastEntry: undefined,
     adopting: false,
+    cameBack: false,
   });
   const choose = (change: Partial<Chosen>): void => {
     setChosen((before) => ({ ...before, ...change }));
@@ -270,12 +289,14 @@ export function Pane(): React.JSX.Element {
           <span>{shop ?? "Bathsheet"}</span>
           {jobNumber === undefined ? null : <span className={styles.number}>{jobNumber}</span>}
         </h1>
-        <ViewTabs
-          chosen={chosen.view}
-          onChoose={(view) => {
-            choose({ view, entry: undefined, adopting: false });
-          }}
-        />
+        <div className={styles.tabs}>
+          <ViewTabs
+            chosen={chosen.view}
+            onChoose={(view) => {
+              choose({ view, entry: undefined, adopting: false, cameBack: false });
+            }}
+          />
+        </div>
       </header>
       <main className={styles.main}>
         <div id="view" role="tabpanel" aria-labelledby={tabId(chosen.view)}>
@@ -304,6 +325,9 @@ export function Pane(): React.JSX.Element {
                     store={store}
                     chosen={chosen}
                     onChoose={choose}
+                    onMore={() => {
+                      choose({ view: "more", cameBack: true });
+                    }}
                     me={me}
                     onMe={(initials) => {
                       person.write(initials);

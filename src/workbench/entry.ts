@@ -68,7 +68,10 @@ function refusalWords({ workbook, model }: Host): { readonly title: string; read
 /** Draws the host's workbook, in the place of the grid that stood there. */
 async function draw(host: Host, former?: MountedGrid): Promise<MountedGrid> {
   former?.unmount();
-  const notices = gridNotices(() => refusalWords(host));
+  const notices = gridNotices(
+    () => refusalWords(host),
+    () => !pageElement("sheet").inert,
+  );
   const grid = await mountGrid(window.o_spreadsheet, window.owl, host.model, notices, pageElement("sheet"));
   host.session.isCellBeingEdited = grid.isCellBeingEdited;
   return grid;

@@ -82,7 +82,7 @@ describe("a damaged log", () => {
     const letter = String.fromCharCode(column.charCodeAt(0) + (readings?.headers.indexOf("Verdict") ?? 0));
     const over = (line: number): string => `Readings!${letter}${String(Number(row) + line)}`;
     for (const line of [1, 3]) await bench.setCell(over(line), String(line));
-    await bench.pane.getByRole("tab", { name: "Shop" }).click();
+    await bench.view("Shop");
     await bench.pane.getByText("Formulas", { exact: true }).click();
     await button("Repair formulas").click();
     const replaced = bench.pane.getByRole("group", { name: "Typed over formulas" });
@@ -115,7 +115,7 @@ describe("a damaged log", () => {
     expect(await bench.contents()).toEqual(before);
     await button("Go to the log").click();
     await bench.pane.getByRole("combobox", { name: "Bath" }).waitFor();
-    await bench.pane.getByRole("tab", { name: "Shop" }).click();
+    await bench.view("Shop");
   });
 
   it("with a renamed table adds no second one, and says where the name is given back", async () => {

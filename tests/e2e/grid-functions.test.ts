@@ -81,9 +81,37 @@ describe("worksheet functions in the workbench's grid", () => {
     await expect.poll(() => bench.value("Sheet1!G2")).toBe("slightly hard");
   });
 
+  it("refuses a call without its arguments once, in words, and keeps what was typed in the cell", async () => {
+    const { page } = bench;
+    const dialogs = page.getByRole("dialog");
+    await bench.setCell("Sheet1!A7", "kept");
+    await typeInto("Sheet1!A7", "=BATH.DOSE(100");
+    await dialogs.waitFor();
+    expect(await dialogs.count()).toBe(1);
+    expect(await dialogs.innerText()).toContain(
+      "Too few arguments for BATH.DOSE: it needs volume and rate, and was given 1 argument.",
+    );
+    expect(await bench.value("Sheet1!A7")).toBe("kept");
+    await page.keyboard.press("Enter");
+    await dialogs.waitFor({ state: "detached" });
+    await page.keyboard.press("Backspace");
+    await page.keyboard.type(',"1+28")', { delay: keyPause });
+    await page.waitForTimeout(10 * keyPause);
+    await page.keyboard.press("Enter");
+    await expect.poll(() => bench.value("Sheet1!A7")).toBeCloseTo(100 / 29, 9);
+    await typeInto("Sheet1!A7", "=BATH.DOSE()");
+    await dialogs.getByText("and was given none").waitFor();
+    await page.keyboard.press("Enter");
+    await dialogs.waitFor({ state: "detached" });
+    await page.keyboard.press("Escape");
+    expect(await bench.value("Sheet1!A7")).toBeCloseTo(100 / 29, 9);
+    await typeInto("Sheet1!A7", "=NOSUCH(1)");
+    await expect.poll(() => bench.value("Sheet1!A7")).toBe("#NAME?");
+  });
+
   it("puts a function's example into the selected cell from the pane", async () => {
     await bench.select("Sheet1!A8");
-    await bench.pane.getByRole("tab", { name: "Functions" }).click();
+    await bench.view("Functions");
     await bench.pane.getByRole("searchbox").fill("tank");
     await bench.pane.getByText("BATH.TANKVOLUME", { exact: true }).click();
     await bench.pane.getByRole("button", { name: "Put in sheet: TANKVOLUME" }).click();

@@ -24,21 +24,21 @@ const formsElsewhere = [
   { view: "Shop", button: "Limits", form: "Limits" },
   { view: "Shop", button: "Change concentrate CN-1", form: "Concentrate CN-1" },
   { view: "Shop", button: "Record a count or receipt", form: "Stock" },
-];
+] as const;
 
 describe("the pane, at 320 px", () => {
   it.each(looks)(
     "has no accessibility fault in any view or form of Claims and Shop, targets for gloved fingers, and never scrolls sideways (%s)",
     async (look) => {
       expect(await narrowPane(bench, look)).toBe(320);
-      for (const view of ["Now", "Try", "Claims", "Functions", "Shop", "Record"]) {
-        await bench.pane.getByRole("tab", { name: view }).click();
+      for (const view of ["Now", "Claims", "More", "Try", "Functions", "Shop", "Record"] as const) {
+        await bench.view(view);
         await bench.pane.getByText("Opening…").waitFor({ state: "detached" });
         if (view === "Try" || view === "Shop") await unfold();
         expect([view, await paneFaults(bench, look)]).toEqual([view, []]);
       }
       for (const { view, button, form } of formsElsewhere) {
-        await bench.pane.getByRole("tab", { name: view }).click();
+        await bench.view(view);
         await unfold();
         await bench.pane.getByRole("button", { name: button, exact: true }).click();
         await bench.pane.getByRole("form", { name: form }).waitFor();
@@ -84,10 +84,10 @@ describe("the pane, at 320 px", () => {
     await ph.fill("11.3");
     await bench.pane.getByRole("tab", { name: "Record" }).focus();
     const keys = [
-      ["ArrowRight", "Try"],
-      ["End", "Shop"],
+      ["ArrowRight", "Claims"],
+      ["End", "More"],
       ["ArrowRight", "Now"],
-      ["ArrowLeft", "Shop"],
+      ["ArrowLeft", "More"],
       ["Home", "Now"],
     ] as const;
     for (const [key, name] of keys) {
@@ -102,10 +102,33 @@ describe("the pane, at 320 px", () => {
     await keyboard.press("ArrowRight");
     await keyboard.press("ArrowRight");
     await keyboard.press("Space");
-    await expect.poll(chosenTab).toBe("Try");
+    await expect.poll(chosenTab).toBe("Claims");
     await keyboard.press("Home");
     await keyboard.press("Enter");
     await expect.poll(chosenTab).toBe("Now");
+  });
+
+  it("opens what is behind More and comes back to the list, with the focus where reading goes on", async () => {
+    const { keyboard } = bench.page;
+    const focused = (): Promise<string> => bench.pane.locator(":focus").innerText();
+    const chosenTab = (): Promise<string> => bench.pane.locator("[role=tab][aria-selected=true]").innerText();
+    const titles = [
+      ["Shop", "The shop’s own figures"],
+      ["Try", "Try it out"],
+      ["Functions", "Worksheet functions"],
+    ] as const;
+    for (const [name, title] of titles) {
+      await bench.view("More");
+      await bench.pane.getByRole("button", { name, exact: true }).focus();
+      await keyboard.press("Enter");
+      await expect.poll(focused).toBe(title);
+      expect(await chosenTab()).toBe("More");
+      await keyboard.press("Shift+Tab");
+      expect(await focused()).toBe("More");
+      await keyboard.press("Enter");
+      await bench.pane.getByRole("button", { name, exact: true }).waitFor();
+      expect(await bench.pane.locator(":focus").evaluate(({ tagName }) => tagName)).toBe("H2");
+    }
   });
 
   it("records a reading with the keyboard alone", async () => {

@@ -15,13 +15,12 @@ afterAll(async () => {
   await bench.close();
 });
 
-const tab = (name: string) => bench.pane.getByRole("tab", { name, exact: true }).click();
 const button = (name: string | RegExp) => bench.pane.getByRole("button", { name });
 const main = () => bench.pane.getByRole("main");
 
 describe("the views beside Now and Record", () => {
   it("put a tried formula in the selected cell, which then shows the same figure", async () => {
-    await tab("Try");
+    await bench.view("Try");
     await bench.pane.getByText("Dose for a strength").click();
     await bench.pane.getByLabel("Strength", { exact: true }).first().fill("1+40");
     await bench.select("Job!P60");
@@ -32,7 +31,7 @@ describe("the views beside Now and Record", () => {
   });
 
   it("share the bath out by the basis chosen, from its loads, to the cent", async () => {
-    await tab("Claims");
+    await bench.view("Claims");
     await bench.pane.getByLabel("Shared by").selectOption("basket-minutes");
     await button("Share out this bath").click();
     await bench.pane.getByText(/is shared out by basket-minutes/).waitFor();
@@ -40,7 +39,7 @@ describe("the views beside Now and Record", () => {
   });
 
   it("record a cost line and take it back", async () => {
-    await tab("Claims");
+    await bench.view("Claims");
     await button("Add a cost line").click();
     await bench.pane.getByRole("combobox", { name: "What" }).fill("Filter bags");
     await bench.pane.getByRole("textbox", { name: "Amount" }).fill("12.50");
@@ -52,14 +51,14 @@ describe("the views beside Now and Record", () => {
   });
 
   it("bring a claim's statement to the front", async () => {
-    await tab("Claims");
+    await bench.view("Claims");
     await bench.pane.getByLabel("Claim", { exact: true }).selectOption("D-0431");
     await button("Show the statement").click();
     await bench.pane.getByText(/is the statement of claim D-0431/).waitFor();
   });
 
   it("change a limit of the shop, and refuse one out of range beside its field", async () => {
-    await tab("Shop");
+    await bench.view("Shop");
     await button("Limits").click();
     const life = bench.pane.getByRole("textbox", { name: /^Bath old after/ });
     await life.fill("500");
@@ -74,7 +73,7 @@ describe("the views beside Now and Record", () => {
   });
 
   it("save the shop's defaults to a file and refuse a file that is none", async () => {
-    await tab("Shop");
+    await bench.view("Shop");
     await bench.pane.getByText("As a file").click();
     const waiting = bench.page.waitForEvent("download");
     await button("Save to a file").click();
@@ -95,13 +94,20 @@ describe("the views beside Now and Record", () => {
     await bench.pane.getByText("Loaded: 1 change.").waitFor();
   });
 
-  it("say when a view's file does not come, and open it when asked again", async () => {
+  it("say when a file of the add-in does not come, and go on when asked again", async () => {
     await bench.page.route("**/pane-functions.js", (route) => route.abort());
-    await tab("Functions");
+    await bench.view("Functions");
     await bench.pane.getByText("This view could not be loaded.").waitFor();
     await bench.page.unroute("**/pane-functions.js");
     await button("Try again").click();
     await bench.pane.getByRole("searchbox").waitFor();
+    await bench.page.route("**/write-workbook.js", (route) => route.abort());
+    await bench.page.locator("#save-copy").click();
+    await bench.page.getByRole("dialog").getByText("What writes the file did not load.").waitFor();
+    await bench.page.getByRole("button", { name: "OK" }).click();
+    await bench.page.unroute("**/write-workbook.js");
+    const [copy] = await Promise.all([bench.page.waitForEvent("download"), bench.page.locator("#save-copy").click()]);
+    expect(copy.suggestedFilename()).toBe("Demo week.xlsx");
     expect(bench.strangers).toEqual([]);
   });
 });

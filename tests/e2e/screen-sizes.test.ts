@@ -43,16 +43,30 @@ function smallTargets(): Promise<string[]> {
   );
 }
 
+/** What the head says of the log and has no room for. */
+function cutWords(): Promise<string[]> {
+  return bench.page
+    .locator("#log-name, #kept")
+    .evaluateAll((parts) => parts.flatMap((part) => (part.scrollWidth > part.clientWidth ? [part.textContent] : [])));
+}
+
 const widthOf = async (id: string): Promise<number> => (await bench.page.locator(id).boundingBox())?.width ?? 0;
 
 async function axeOfPage(): Promise<string[]> {
   const faults: string[] = [];
-  for (const colorScheme of ["light", "dark"] as const) {
-    await bench.page.emulateMedia({ colorScheme });
+  const looks = [
+    { colorScheme: "light", forcedColors: "none" },
+    { colorScheme: "dark", forcedColors: "none" },
+    { colorScheme: "dark", forcedColors: "active" },
+  ] as const;
+  for (const look of looks) {
+    await bench.page.emulateMedia(look);
     for (const frame of bench.page.frames())
-      faults.push(...(await axeFaultsIn(frame, { tags: wcagTags })).map((fault) => `${colorScheme}: ${fault}`));
+      faults.push(
+        ...(await axeFaultsIn(frame, { tags: wcagTags })).map((fault) => `${Object.values(look).join(" ")}: ${fault}`),
+      );
   }
-  await bench.page.emulateMedia({ colorScheme: "light" });
+  await bench.page.emulateMedia({ colorScheme: "light", forcedColors: "none" });
   return faults;
 }
 
@@ -69,7 +83,14 @@ describe.each(sizes)("at $width x $height", ({ width, height, single }) => {
     await expect.poll(() => widthOf("#pane")).toBe(single ? width : 380);
     expect(await sideways()).toEqual([0, 0]);
     expect(await smallTargets()).toEqual([]);
+    expect(await cutWords()).toEqual([]);
     expect(await axeOfPage()).toEqual([]);
+  });
+
+  it("leaves no strip beside the view that it shows", async () => {
+    const view = await bench.pane.locator("#view").boundingBox();
+    const pane = await bench.page.locator("#pane").boundingBox();
+    expect(view?.width).toBe((pane?.width ?? 0) - 32);
   });
 
   // Where both stand side by side, there is nothing to turn to.
@@ -113,5 +134,21 @@ describe.each(sizes)("at $width x $height", ({ width, height, single }) => {
     expect(await sideways()).toEqual([0, 0]);
     expect(await axeOfPage()).toEqual([]);
     await dialog.getByRole("button", { name: "Close" }).tap();
+  });
+});
+
+describe("a low window", () => {
+  const line = () => bench.page.locator(".quiet-line");
+
+  it("says that a sheet has no room for its rows where the sheet is shown, and never behind the pane", async () => {
+    await bench.page.setViewportSize({ width: 844, height: 700 });
+    await bench.page.setViewportSize({ width: 390, height: 380 });
+    await bench.pane.getByRole("tab", { name: "Record" }).tap();
+    await bench.pane.getByRole("heading", { name: "What happened?" }).waitFor();
+    expect(await line().count()).toBe(0);
+    await bench.page.setViewportSize({ width: 390, height: 844 });
+    await toggle("Sheet").tap();
+    await bench.page.setViewportSize({ width: 390, height: 340 });
+    await line().getByText("The window leaves no room below this sheet’s headings.").waitFor();
   });
 });

@@ -48,6 +48,8 @@ export interface WorkbenchSession {
   setCell(address: string, content: string): Promise<void>;
   select(address: string): Promise<void>;
   sheets(): Promise<readonly string[]>;
+  /** Opens a view of the pane, by its tab or by the list behind More. */
+  view(name: View): Promise<void>;
   contents(): Promise<Contents>;
   /** Presses Cancel as soon as the work's bar has come to `step`: the stand-in works faster than a person presses. */
   cancelAt(doing: string, step: number): Promise<void>;
@@ -133,6 +135,8 @@ export interface Served {
   readonly address: string;
   readonly close: () => Promise<void>;
 }
+
+type View = "Now" | "Record" | "Claims" | "More" | "Try" | "Functions" | "Shop";
 
 interface SessionSettings {
   readonly viewport?: { readonly width: number; readonly height: number };
@@ -224,6 +228,15 @@ export async function openWorkbench(
         (window as unknown as WorkbenchWindow).bathsheetWorkbench.select(at);
       }, cell),
     sheets: () => page.evaluate(() => (window as unknown as WorkbenchWindow).bathsheetWorkbench.sheets()),
+    view: async (name) => {
+      const tab = pane.getByRole("tab", { name, exact: true });
+      if ((await tab.count()) > 0) {
+        await tab.click();
+        return;
+      }
+      await pane.getByRole("tab", { name: "More", exact: true }).click();
+      await pane.getByRole("region", { name: "More" }).getByRole("button", { name, exact: true }).click();
+    },
     contents: async () => {
       await answered();
       return page.evaluate(allContents);

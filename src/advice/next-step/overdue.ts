@@ -1,8 +1,8 @@
-import { isSameText } from "../../joblog/model/same-text.ts";
 import { depth, leastLevel } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
 import { baselineFault } from "../baseline-written.ts";
 import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
+import { unreadAdditions } from "../unread-additions.ts";
 import { countOf, fixed } from "../wording/figure-words.ts";
 import { meterSentences } from "./overdue-meter.ts";
 import { doubleNumberSentences } from "./overdue-numbers.ts";
@@ -50,9 +50,7 @@ function levelSentence({ facts, log, id, system }: Bath): string | undefined {
   const level = row === undefined ? undefined : rowFacts(row).number("level");
   const line = tank === undefined ? undefined : rowFacts(tank).number("fillDepth");
   const perDepth = tank === undefined ? undefined : rowFacts(tank).number("volumePerDepth");
-  const madeUp = log.rows.additions.some(
-    ({ cells }) => isSameText(String(cells.bath ?? ""), id) && Number(cells.when) > Number(row?.cells.when),
-  );
+  const madeUp = unreadAdditions(log, id).length > 0;
   if (
     level === undefined ||
     line === undefined ||

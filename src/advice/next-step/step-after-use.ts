@@ -6,7 +6,7 @@ import type { Bath, Step } from "./step.ts";
 /** What a person does about each state of a release. */
 const toDo: Readonly<Record<string, string>> = {
   [releaseState.limits]:
-    "Write the pH limits of your permit or code: under Release, or for every bath under Shop, Limits.",
+    "Write the pH limits of your permit or code: under Release, or for every bath under More, Shop, Limits.",
   [releaseState.ph]: "Mix, cool a sample, and read its pH.",
   [releaseState.below]: "Correct it in small steps: mix and read after each.",
   [releaseState.above]: "Acid in stages: mix and read after each.",

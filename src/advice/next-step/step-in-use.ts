@@ -3,17 +3,15 @@ import { temperature, volume } from "../../joblog/model/units-of.ts";
 import { bench, readingVerdict, recovery } from "../../joblog/model/words.ts";
 import { baselineFault } from "../baseline-written.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../bath-facts.ts";
+import { unreadAdditions } from "../unread-additions.ts";
 import { fixed } from "../wording/figure-words.ts";
 import { meterStep } from "./overdue-meter.ts";
 import { type Bath, type Step, volumeWords } from "./step.ts";
 import { failedSurfaces } from "./step-before-use.ts";
 
 /** What went in since the last reading, concentrate before water: "1.00 gal". */
-function pouredSince({ facts, log, id, system }: Bath): string | undefined {
-  const readAt = facts.number("lastReadingAt") ?? Number.NEGATIVE_INFINITY;
-  const since = rowsOfBath(log, "additions", id)
-    .map(rowFacts)
-    .filter((row) => (row.number("when") ?? 0) > readAt);
+function pouredSince({ log, id, system }: Bath): string | undefined {
+  const since = unreadAdditions(log, id).map(rowFacts);
   const last = since.filter((row) => row.text("kind") === "concentrate").at(-1) ?? since.at(-1);
   const amount = last?.number("amount");
   if (amount === undefined) return undefined;

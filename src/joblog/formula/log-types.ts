@@ -140,6 +140,7 @@ export interface LogTables {
     readonly lastConcentrate: number;
     readonly lastAddition: number;
     readonly lastReadingRow: number;
+    readonly unread: number;
     readonly firstRoundAt: number;
     readonly reworkOnly: number;
     readonly shareGap: number;

@@ -30,7 +30,7 @@ export async function settledLog(): Promise<LogSnapshot | undefined> {
       what: isUnfinished(unlike.shown)
         ? `No copy was made: Excel has not worked out ${unlike.place}${unlike.under === undefined ? "" : `, ${unlike.under}`}.`
         : `No copy was made: ${typedOverWords(unlike)}`,
-      remedy: "Wait until Excel has finished, or choose Shop, Formulas, Repair. Then try again.",
+      remedy: "Wait until Excel has finished, or choose More, Shop, Formulas, Repair. Then try again.",
     });
   }
 }

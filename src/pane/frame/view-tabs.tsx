@@ -1,17 +1,21 @@
 import { createFocusOutlineStyle, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { FluentIcon } from "@fluentui/react-icons";
-import { BuildingShopRegular } from "@fluentui/react-icons/svg/building-shop";
 import { ClockRegular } from "@fluentui/react-icons/svg/clock";
 import { EditRegular } from "@fluentui/react-icons/svg/edit";
-import { LightbulbRegular } from "@fluentui/react-icons/svg/lightbulb";
-import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
+import { MoreHorizontalRegular } from "@fluentui/react-icons/svg/more-horizontal";
 import { ReceiptMoneyRegular } from "@fluentui/react-icons/svg/receipt-money";
 import { useRef } from "react";
 
-export type View = "now" | "record" | "try" | "claims" | "functions" | "shop";
+/** What is wanted at the tank and for a claim has a tab; the rest is behind the last one. */
+type Tab = "now" | "record" | "claims" | "more";
+
+/** A view that the list behind More opens. */
+export type FurtherView = "try" | "functions" | "shop";
+
+export type View = Tab | FurtherView;
 
 interface ViewTab {
-  readonly view: View;
+  readonly view: Tab;
   readonly name: string;
   readonly icon: FluentIcon;
 }
@@ -19,39 +23,32 @@ interface ViewTab {
 const tabs: readonly ViewTab[] = [
   { view: "now", name: "Now", icon: ClockRegular },
   { view: "record", name: "Record", icon: EditRegular },
-  { view: "try", name: "Try", icon: LightbulbRegular },
   { view: "claims", name: "Claims", icon: ReceiptMoneyRegular },
-  { view: "functions", name: "Functions", icon: MathFormulaRegular },
-  { view: "shop", name: "Shop", icon: BuildingShopRegular },
+  { view: "more", name: "More", icon: MoreHorizontalRegular },
 ];
+
+const tabOf = (view: View): Tab => tabs.find((tab) => tab.view === view)?.view ?? "more";
 
 const useStyles = makeStyles({
   // Equal columns, but none narrower than its word in a wide typeface.
-  list: { display: "grid", gridTemplateColumns: "repeat(6, minmax(max-content, 1fr))" },
+  list: { display: "grid", gridTemplateColumns: "repeat(4, minmax(max-content, 1fr))" },
   tab: {
     display: "flex",
-    flexDirection: "column",
     alignItems: "center",
     justifyContent: "center",
-    gap: "2px",
-    minHeight: "52px",
-    padding: "3px 0 0",
+    gap: "5px",
+    minHeight: "48px",
+    padding: "3px 4px 0",
     border: "none",
     borderBottom: "3px solid transparent",
     backgroundColor: "transparent",
     color: tokens.colorNeutralForeground2,
     fontFamily: "inherit",
-    fontSize: "11px",
-    lineHeight: "14px",
+    fontSize: "13px",
+    lineHeight: "18px",
     cursor: "pointer",
-    "& svg": { fontSize: "20px" },
-    "@media (min-width: 380px)": { fontSize: tokens.fontSizeBase200 },
-    "@media (min-width: 560px)": {
-      flexDirection: "row",
-      gap: tokens.spacingHorizontalXS,
-      minHeight: "48px",
-      fontSize: tokens.fontSizeBase300,
-    },
+    "& svg": { fontSize: "18px" },
+    "@media (min-width: 380px)": { gap: tokens.spacingHorizontalS, fontSize: tokens.fontSizeBase300 },
     ":hover": { color: tokens.colorNeutralForeground1, borderBottomColor: tokens.colorNeutralStroke1 },
     // A transparent border is drawn in the text's color there, and every tab would look chosen.
     "@media (forced-colors: active)": { borderBottomColor: "Canvas" },
@@ -66,8 +63,10 @@ const useStyles = makeStyles({
   },
 });
 
+const idOf = (tab: Tab): string => `tab-${tab}`;
+
 /** The id of a view's tab; the panel below is labelled by it. */
-export const tabId = (view: View): string => `tab-${view}`;
+export const tabId = (view: View): string => idOf(tabOf(view));
 
 /** The tab to which a key moves the focus from one of `count`, beginning anew at the ends; undefined for other keys. */
 export function tabByKey(key: string, at: number, count: number): number | undefined {
@@ -87,16 +86,17 @@ export function tabByKey(key: string, at: number, count: number): number | undef
 
 /**
  * The pane's views as a tab list of the ARIA Authoring Practices with manual activation: arrows, Home and End move
- * the focus alone, Enter or the space bar chooses, since another view throws a form that is half filled in away.
+ * the focus alone, Enter or the space bar chooses, since a form that is being filled in should not leave the screen at a slip.
  */
 export function ViewTabs({
   chosen,
   onChoose,
 }: {
   readonly chosen: View;
-  readonly onChoose: (view: View) => void;
+  readonly onChoose: (view: Tab) => void;
 }): React.JSX.Element {
   const styles = useStyles();
+  const here = tabOf(chosen);
   const list = useRef<HTMLDivElement>(null);
   return (
     <div
@@ -117,13 +117,13 @@ export function ViewTabs({
       {tabs.map(({ view, name, icon: Icon }) => (
         <button
           key={view}
-          id={tabId(view)}
+          id={idOf(view)}
           type="button"
           role="tab"
-          aria-selected={view === chosen}
+          aria-selected={view === here}
           aria-controls="view"
-          tabIndex={view === chosen ? 0 : -1}
-          className={mergeClasses(styles.tab, view === chosen && styles.chosen)}
+          tabIndex={view === here ? 0 : -1}
+          className={mergeClasses(styles.tab, view === here && styles.chosen)}
           onClick={() => {
             onChoose(view);
           }}

@@ -85,12 +85,12 @@ export function FunctionCard({ fn, onPut }: Props): React.JSX.Element {
             </Button>
           </>
         )}
-        <h3 className={styles.heading}>Formula</h3>
+        <h4 className={styles.heading}>Formula</h4>
         <p className={page.quiet}>{fn.source}</p>
         <FunctionFormula id={fn.id} />
         {fn.notes.length === 0 ? null : (
           <>
-            <h3 className={styles.heading}>Limits</h3>
+            <h4 className={styles.heading}>Limits</h4>
             <ul className={styles.list}>
               {fn.notes.map((note) => (
                 <li key={note}>{note}</li>

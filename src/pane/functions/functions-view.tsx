@@ -5,6 +5,7 @@ import { useState } from "react";
 
 import { catalogue } from "../../../functions/catalogue.ts";
 import { type LogProblem, problemFrom } from "../../excel/office-problems.ts";
+import { FurtherTitle } from "../controls/further-title.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { useControlStyles } from "../controls/use-control-styles.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
@@ -13,7 +14,7 @@ import { searchFunctions } from "./function-search.ts";
 import { putInSheet } from "./put-in-sheet.ts";
 
 /** The reference of all worksheet functions, searchable; an example goes to the sheet with one click. */
-export function FunctionsView(): React.JSX.Element {
+export function FunctionsView({ onMore }: { readonly onMore: () => void }): React.JSX.Element {
   const page = usePageStyles();
   const { control } = useControlStyles();
   const [query, setQuery] = useState("");
@@ -34,10 +35,8 @@ export function FunctionsView(): React.JSX.Element {
 
   return (
     <section className={page.page} aria-label="Functions">
-      <Field
-        label="Search the functions"
-        hint={`${String(found.length)} of ${String(catalogue.length)}. Type =BATH. in a cell to use one.`}
-      >
+      <FurtherTitle title="Worksheet functions" about="Type =BATH. in a cell to use one." onMore={onMore} />
+      <Field label="Search the functions" hint={`${String(found.length)} of ${String(catalogue.length)}.`}>
         <Input
           className={control}
           size="large"
@@ -58,7 +57,7 @@ export function FunctionsView(): React.JSX.Element {
       ) : null}
       {categories.map((category) => (
         <section key={category} aria-label={category}>
-          <h2 className={page.section}>{category}</h2>
+          <h3 className={page.section}>{category}</h3>
           {found
             .filter((fn) => fn.category === category)
             .map((fn) => (

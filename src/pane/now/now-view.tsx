@@ -49,7 +49,11 @@ const useStyles = makeStyles({
     fontWeight: tokens.fontWeightSemibold,
     textWrap: "pretty",
   },
-  ways: { display: "grid", rowGap: tokens.spacingVerticalS },
+  ways: {
+    display: "grid",
+    gap: tokens.spacingVerticalS,
+    "@media (min-width: 640px)": { gridAutoFlow: "column", gridAutoColumns: "minmax(0, 1fr)" },
+  },
   choices: {
     display: "grid",
     gridAutoFlow: "column",

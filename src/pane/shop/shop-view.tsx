@@ -11,8 +11,8 @@ import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { stockLevel } from "../../joblog/model/words.ts";
+import { FurtherTitle } from "../controls/further-title.tsx";
 import { AllCautions, ShortCautions } from "../controls/step-cautions.tsx";
-import { useFocusOnShow } from "../controls/use-focus-on-show.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
 import { WorkedOut } from "../controls/worked-out.tsx";
 import { EntryFormView } from "../record/entry-form-view.tsx";
@@ -62,6 +62,7 @@ const useStyles = makeStyles({
 interface Props {
   readonly context: LogContext;
   readonly refresh: () => Promise<void>;
+  readonly onMore: () => void;
 }
 
 type Open =
@@ -150,24 +151,21 @@ function Stock({
 interface PageProps extends Props {
   readonly said: string;
   readonly recorded: LastEntry | undefined;
-  readonly returned: boolean;
   readonly onOpen: (open: Open) => void;
   readonly onTakenBack: (entry: LastEntry) => Promise<void>;
 }
 
-function ShopPage({ context, refresh, said, recorded, returned, onOpen, onTakenBack }: PageProps): React.JSX.Element {
+function ShopPage({ context, refresh, onMore, said, recorded, onOpen, onTakenBack }: PageProps): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
-  const heading = useFocusOnShow<HTMLHeadingElement>(returned);
   const { log, system } = context;
   return (
     <section className={page.page} aria-label="Shop">
-      <div>
-        <h2 ref={heading} tabIndex={-1} className={page.title}>
-          The shop’s own figures
-        </h2>
-        <p className={page.quiet}>{`Units: ${system}, set when the log was built.`}</p>
-      </div>
+      <FurtherTitle
+        title="The shop’s own figures"
+        about={`Units: ${system}, set when the log was built.`}
+        onMore={onMore}
+      />
       <p role="status" className={page.quiet} hidden={said === ""}>
         {said}
       </p>
@@ -239,18 +237,16 @@ function ShopPage({ context, refresh, said, recorded, returned, onOpen, onTakenB
 }
 
 /** Limits, lists and stock of the shop. */
-export function ShopView({ context, refresh }: Props): React.JSX.Element {
+export function ShopView({ context, refresh, onMore }: Props): React.JSX.Element {
   const [open, setOpen] = useState<Open>();
   const [said, setSaid] = useState("");
   const [recorded, setRecorded] = useState<LastEntry>();
   const [taken, setTaken] = useState<LastEntry>();
-  const [returned, setReturned] = useState(false);
   const { log, system } = context;
   const close = (sentence: string, entry?: LastEntry): void => {
     setSaid(sentence);
     setRecorded(entry);
     setTaken(undefined);
-    setReturned(true);
     setOpen(undefined);
   };
   const saved = async (sentence: string, entry?: LastEntry): Promise<void> => {
@@ -268,9 +264,9 @@ export function ShopView({ context, refresh }: Props): React.JSX.Element {
       <ShopPage
         context={context}
         refresh={refresh}
+        onMore={onMore}
         said={said}
         recorded={recorded}
-        returned={returned}
         onOpen={setOpen}
         onTakenBack={takenBack}
       />

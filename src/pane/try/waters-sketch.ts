@@ -121,7 +121,10 @@ export const watersSketch: Sketch = {
     if (waters.length === 0)
       return {
         findings: [
-          { tone: "watch", text: "Enter the waters, with hardness and alkalinity, on the Job sheet or in Shop." },
+          {
+            tone: "watch",
+            text: "Enter the waters, with hardness and alkalinity, on the Job sheet or under More, Shop.",
+          },
         ],
       };
     if (volume === null || capacity === null || alkali === null) return { findings: [] };

@@ -1,8 +1,10 @@
 import type { App } from "@odoo/owl";
 
+import { formulaFault } from "../host/formulas/formula-fault.ts";
 import type { Model, OSpreadsheet } from "../host/library.ts";
 import { keepReachable, replaceOnTyping } from "./grid-access.ts";
 import type { GridNotices } from "./notices.ts";
+import { type CellEditor, refuseFaultyFormulas } from "./refuse-formulas.ts";
 
 /** The component library that the grid is drawn with, a script of its own. */
 export type Owl = typeof import("@odoo/owl");
@@ -28,8 +30,19 @@ export async function mountGrid(
   class WorkbenchSpreadsheet extends library.Spreadsheet {
     override setup(): void {
       super.setup();
-      const composer = library.stores.useStore(library.stores.CellComposerStore) as { readonly editionMode: string };
-      editionMode = (): string => composer.editionMode;
+      const { useStore, CellComposerStore, ComposerFocusStore } = library.stores;
+      const editor = useStore(CellComposerStore) as unknown as CellEditor;
+      const focus = useStore(ComposerFocusStore);
+      editionMode = (): string => editor.editionMode;
+      refuseFaultyFormulas(
+        editor,
+        model,
+        (sheet, content) => formulaFault(library, model, sheet, content),
+        notices.raiseError,
+        (content) => {
+          focus.focusActiveComposer({ content, focusMode: "contentFocus" });
+        },
+      );
     }
   }
   const app: App = new owl.App(WorkbenchSpreadsheet as unknown as ConstructorParameters<Owl["App"]>[0], {

@@ -79,14 +79,21 @@ export function toast(text: string): () => void {
   return remove;
 }
 
-/** `refusal` gives the log's own words for an entry that a rule refused, where there are some. */
+/**
+ * `refusal` gives the log's own words for an entry that a rule refused, where there are some; `isSheetShown`: whether the
+ * pane leaves the sheet any room.
+ */
 export function gridNotices(
   refusal: () => { readonly title: string; readonly message: string } | undefined,
+  isSheetShown: () => boolean,
 ): GridNotices {
   const open = new Set<string>();
   return {
     notifyUser: ({ text }) => {
-      toast(text);
+      if (!text.includes("window is too small")) toast(text);
+      // The grid says so of a sheet that is out of sight, too, as when a phone's keyboard comes up.
+      else if (isSheetShown())
+        toast("The window leaves no room below this sheet’s headings. Make it larger, or turn the device.");
     },
     raiseError: (text, then) => {
       if (open.has(text)) return;

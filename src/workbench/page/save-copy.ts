@@ -1,7 +1,9 @@
 import type { Host } from "../host/create-host.ts";
 import { NotWorkedOut } from "../host/state/shown-values.ts";
+import { collectWorkbook } from "./collect-state.ts";
 import { download } from "./download.ts";
-import { answerButton, ask } from "./notices.ts";
+import { answerButton, ask, stayingToast } from "./notices.ts";
+import { writeFile } from "./write-file.ts";
 
 /** How long unfinished cells are waited for. */
 const patience = 20_000;
@@ -38,10 +40,8 @@ function say(title: string, text: string): void {
 /** Offers the workbook as an .xlsx file that goes on working in Excel. */
 async function saveCopy(host: Host, name: string): Promise<void> {
   await Promise.race([host.workbook.answers.complete(), sleep(patience)]);
-  const state = host.save();
-  const shown = host.shown(state);
-  const { writeState } = await import(/* webpackChunkName: "save" */ "../../files/write/write-state.ts");
-  const { file, lost } = writeState(state, shown);
+  const breath = (): Promise<void> => sleep(0);
+  const { file, lost } = await writeFile(await collectWorkbook(host, breath), breath);
   download(file, fileName(name));
   if (lost.length > 0)
     say(
@@ -50,11 +50,21 @@ async function saveCopy(host: Host, name: string): Promise<void> {
     );
 }
 
-/** Saves a copy, or says in words why none was made. */
+let isSaving = false;
+
+/** Saves a copy, or says in words why none was made. While one is being written no other is begun. */
 export function offerCopy(host: Host, name: string): void {
-  saveCopy(host, name).catch((error: unknown) => {
-    if (error instanceof NotWorkedOut)
-      say("No copy was saved", `${error.message} Wait until no cell shows #BUSY!, then save again.`);
-    else say("No copy was saved", error instanceof Error ? error.message : String(error));
-  });
+  if (isSaving) return;
+  isSaving = true;
+  const done = stayingToast("Writing the copy…");
+  saveCopy(host, name)
+    .catch((error: unknown) => {
+      if (error instanceof NotWorkedOut)
+        say("No copy was saved", `${error.message} Wait until no cell shows #BUSY!, then save again.`);
+      else say("No copy was saved", error instanceof Error ? error.message : String(error));
+    })
+    .finally(() => {
+      isSaving = false;
+      done();
+    });
 }

@@ -101,7 +101,7 @@ describe("a log whose figures the pane works out itself", () => {
       const last = lastReadingOf(log, bath)?.cells;
       const id = String(last?.id);
       expect(waiting(withCells(log, "readings", id, { verdict: "top up" }))).toContain(
-        `Reading ${id} of Mar 2, 16:45, on the sheet Readings shows “top up” under Verdict, and its formula gives “${String(last?.verdict)}”: typed over, or not worked out by Excel. Shop, Formulas puts it right.`,
+        `Reading ${id} of Mar 2, 16:45, on the sheet Readings shows “top up” under Verdict, and its formula gives “${String(last?.verdict)}”: typed over, or not worked out by Excel. More, Shop, Formulas puts it right.`,
       );
       expect(waiting(withCells(log, "readings", id, { verdict: "top up", judged: "top up" }))).toContain(
         `Reading ${id} of Mar 2, 16:45, on the sheet Readings shows “top up”`,

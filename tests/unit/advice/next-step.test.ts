@@ -1,8 +1,11 @@
 import { describe, expect, test } from "vitest";
 
+import { findRow } from "../../../src/advice/bath-facts.ts";
 import { nextStep } from "../../../src/advice/next-step/next-step.ts";
 import type { NextStep } from "../../../src/advice/next-step/step.ts";
+import { unreadTopUp } from "../../../src/advice/unread-additions.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
+import { bathState } from "../../../src/joblog/model/words.ts";
 import { demoLog, moment } from "../excel/demo-log.ts";
 
 const bath = "B-T1-0301";
@@ -119,6 +122,62 @@ describe("the next step of the demo bath", () => {
     const step = await stepAt("2027-03-02T17:00", extra, "2027-03-04T08:40");
     expect(step.kind).toBe("reading");
     expect(step.sentence).toBe("Mix, then read: 1.39 gal went in since the last reading.");
+  });
+
+  describe("at the minute of the last reading", () => {
+    const low = reading("R015", "2027-03-04T08:15", 10.83, 77);
+    const added = (id: string, kind: "concentrate" | "water", amount: number) => ({
+      id,
+      bath,
+      when: moment("2027-03-04T08:15"),
+      kind,
+      purpose: kind === "concentrate" ? "top-up" : "make-up",
+      amount,
+      account: "claims",
+    });
+    const topUp = added("A005", "concentrate", 1.39);
+    const readAgain = reading("R016", "2027-03-04T08:15", 11.42, 77, "after top-up");
+
+    test.each([
+      ["a top-up asks for a reading", [low], [topUp], "Mix, then read: 1.39 gal went in since the last reading."],
+      ["a reading after the top-up has answered it", [low, readAgain], [topUp], undefined],
+      ["so it has where it was entered first", [readAgain, low], [topUp], undefined],
+      [
+        "another top-up after that asks for another reading",
+        [low, readAgain],
+        [topUp, added("A006", "concentrate", 0.5)],
+        "Mix, then read: 0.50 gal went in since the last reading.",
+      ],
+      [
+        "water asks for a reading",
+        [low],
+        [added("A005", "water", 5.61)],
+        "Mix, then read: 5.61 gal of water went in since the last reading.",
+      ],
+      [
+        "one reading answers concentrate and water alike",
+        [low, readAgain],
+        [added("A005", "water", 5.61), added("A006", "concentrate", 0.5)],
+        undefined,
+      ],
+    ])("%s, in pane and sheet", async (_, readings, additions, sentence) => {
+      const log = await demoLog("2027-03-02T17:00", { meterChecks: [mondayCheck], readings, additions });
+      const step = nextStep(log, bath, "US", moment("2027-03-04T08:16"));
+      const { state } = findRow(log, "baths", "bath", bath)?.cells ?? {};
+      if (sentence === undefined) {
+        expect(state).not.toBe(bathState.reRead);
+        expect(step.sentence).not.toMatch(/^Mix/);
+        expect(unreadTopUp(log, bath)).toBeUndefined();
+      } else expect([step.kind, step.sentence, state]).toEqual(["reading", sentence, bathState.reRead]);
+    });
+
+    test("a level is no longer said to be low once it was made up", async () => {
+      const extra = { readings: [{ ...low, level: 23.6, meter: "M-1" }] };
+      const lowLevel = [expect.stringMatching(/^Level 1\.4 in under the line/)];
+      expect((await stepAt("2027-03-02T17:00", extra, "2027-03-04T08:16")).overdue).toEqual(lowLevel);
+      const madeUp = { ...extra, additions: [added("A005", "water", 6.98)] };
+      expect((await stepAt("2027-03-02T17:00", madeUp, "2027-03-04T08:16")).overdue).toEqual([]);
+    });
   });
 
   test("a bath without a reading for a day says so", async () => {

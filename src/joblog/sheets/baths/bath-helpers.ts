@@ -1,10 +1,20 @@
 import { largest, plus, sum, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isFilled, isNot, isNumber } from "../../formula/conditions.ts";
-import { above, beginning, countWhere, largestWhere, otherThan, type Where } from "../../formula/criteria.ts";
-import { apply } from "../../formula/expression.ts";
+import { all, equal, isBlank, isFilled, isNot, isNumber, isOver } from "../../formula/conditions.ts";
+import {
+  above,
+  beginning,
+  countWhere,
+  from,
+  largestWhere,
+  otherThan,
+  upTo,
+  type Where,
+} from "../../formula/criteria.ts";
+import { apply, type Expression } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
 import { cellAtOrBlank, lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
+import { isAfter } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
@@ -172,6 +182,32 @@ export const bathHelpers: readonly ComputedColumn[] = [
         ),
       );
       return blankIf([isBlank(bath), equal(countWhere(readings, ours), 0)], row);
+    },
+  ),
+  helper(
+    {
+      id: "unread",
+      label: "Not read yet",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help:
+        "1 where no reading has followed what went in last. At the same minute only a reading after a top-up counts " +
+        "as taken after, one for each addition of concentrate.",
+    },
+    ({ bath, lastReadingAt, lastAddition }, { additions, readings }) => {
+      const at = [from(lastReadingAt), upTo(lastReadingAt)];
+      const added = (kind: "concentrate" | "water"): Expression =>
+        countWhere(additions, { bath, kind, purpose: otherThan("opening"), when: at });
+      const answers = countWhere(readings, { bath, purpose: "after top-up", ph: above(0), when: at });
+      return blankIf(
+        [isBlank(bath)],
+        when(isBlank(lastReadingAt), when(isOver(lastAddition, 0), 1).otherwise(0))
+          .when(isAfter(lastAddition, lastReadingAt), 1)
+          .when(isOver(added("concentrate"), answers), 1)
+          .when(all(isOver(added("water"), 0), equal(answers, 0)), 1)
+          .otherwise(0),
+      );
     },
   ),
   ...bathRoundHelpers,

@@ -1,9 +1,8 @@
 import { dividedBy, largest, minus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, is, isBlank, isNoNumber, isNumber, startsWith } from "../../formula/conditions.ts";
+import { any, equal, is, isBlank, isNoNumber, isNumber, startsWith } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import { rowAt } from "../../formula/lookups.ts";
-import { isAfter } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { days, volume } from "../../model/units-of.ts";
@@ -113,7 +112,7 @@ export const bathStateColumn: ComputedColumn = computed(
           any(hasNoBaseline(bath), is(bath.baselineState, baselineStanding.older)),
           when(is(bath.benchState, bench.accepted), bathState.baseline).otherwise(bathState.benchTest),
         )
-        .when(isAfter(bath.lastAddition, bath.lastReadingAt), bathState.reRead)
+        .when(equal(bath.unread, 1), bathState.reRead)
         .when(startsWith(bath.lastVerdict, bathState.reRead), bathState.reRead)
         .when(is(bath.lastVerdict, readingVerdict.check), bathState.reRead)
         .when(is(bath.lastVerdict, readingVerdict.topUp), bathState.topUp)

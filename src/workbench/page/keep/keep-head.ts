@@ -1,5 +1,5 @@
 import { pageElement } from "../page-element.ts";
-import { isTrouble, type KeptStatus, keptWords } from "./kept-words.ts";
+import { isTrouble, type KeptStatus, keptWords, onThisDevice } from "./kept-words.ts";
 
 /** The log's name and how it stands with it, in the head of the page. */
 export class KeepHead {
@@ -20,7 +20,7 @@ export class KeepHead {
     const bad = isTrouble(status);
     this.name.textContent = name;
     this.name.setAttribute("aria-label", `${name}: logs on this device`);
-    this.kept.textContent = bad ? "" : words;
+    this.sayKept(bad ? "" : words);
     this.kept.hidden = bad;
     // A live region speaks when its words change, so they are not written anew.
     if (this.words.textContent !== (bad ? words : "")) this.words.textContent = bad ? words : "";
@@ -30,5 +30,15 @@ export class KeepHead {
       window.dispatchEvent(new Event("resize"));
     }
     this.asNew.hidden = status.kind !== "open elsewhere" && status.kind !== "written elsewhere";
+  }
+
+  private sayKept(words: string): void {
+    const at = words.indexOf(onThisDevice);
+    if (at < 0) {
+      this.kept.textContent = words;
+      return;
+    }
+    const where = Object.assign(document.createElement("span"), { className: "where", textContent: onThisDevice });
+    this.kept.replaceChildren(words.slice(0, at), where, words.slice(at + onThisDevice.length));
   }
 }

@@ -25,13 +25,16 @@ export function timeWords(at: number, now: number): string {
   return `${day}, ${time}`;
 }
 
+/** Where a log is kept, which a narrow head leaves unsaid. */
+export const onThisDevice = " on this device";
+
 /** The status in a sentence for the head of the page. */
 export function keptWords(status: KeptStatus, now: number): string {
   switch (status.kind) {
     case "nothing entered":
-      return "what you enter is kept on this device";
+      return `what you enter is kept${onThisDevice}`;
     case "kept":
-      return `kept on this device, ${timeWords(status.at, now)}`;
+      return `kept${onThisDevice}, ${timeWords(status.at, now)}`;
     case "refused":
       return "Not kept: this browser window lets pages keep nothing. Save a copy before you close it.";
     case "full":

@@ -94,7 +94,7 @@ describe("room in the tank", () => {
   test("is asked for where an addition goes over the fill line", () => {
     // 5 gal at 48 × 24 / 231 = 4.987 gal/in is an inch.
     expect(asked(fill(additionEntry, full(), topUp))).toContain(
-      "By the log the tank then holds 126.2 gal, 5 gal over its fill line, which is 1 in higher. Is there room? Enter the tank's inside height under Shop, Tanks, and the log can check this.",
+      "By the log the tank then holds 126.2 gal, 5 gal over its fill line, which is 1 in higher. Is there room? Enter the tank's inside height under More, Shop, Tanks, and the log can check this.",
     );
     expect(asked(fill(additionEntry, full(), { ...topUp, amount: "1" }))).not.toMatch(/Is there room/);
     const water = { amount: "5", water: "RO", levelBefore: "", levelAfter: "", when: "2027-03-02T17:30" };

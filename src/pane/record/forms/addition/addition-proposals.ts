@@ -5,10 +5,10 @@ import { completedRow } from "../../../../advice/drafted-row.ts";
 import { furtherAddition } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { missingOpening, proposedRaise } from "../../../../advice/planned-dose.ts";
+import { unreadTopUp } from "../../../../advice/unread-additions.ts";
 import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { readingVerdict, recovery } from "../../../../joblog/model/words.ts";
 import type { Draft } from "../../entry-form.ts";
-import { unreadTopUp } from "../reading/reading-entry.ts";
 import { raiseKey } from "./strength-raise.ts";
 
 function proposedPurpose(facts: RowFacts<"baths"> | undefined): string {

@@ -2,7 +2,7 @@ import { EyedropperRegular } from "@fluentui/react-icons/svg/eyedropper";
 
 import { phForRecovery } from "../../../../advice/at-baseline.ts";
 import { baselineFault } from "../../../../advice/baseline-written.ts";
-import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
+import { lastReadingOf, type RowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
@@ -11,9 +11,10 @@ import { judgeReading } from "../../../../advice/judge-reading.ts";
 import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
+import { unreadTopUp } from "../../../../advice/unread-additions.ts";
 import { degrees, ph } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
-import type { LogSnapshot, SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
+import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { temperature as temperatureUnit } from "../../../../joblog/model/units-of.ts";
 import { readingPurposes } from "../../../../joblog/model/words.ts";
 import type { Draft, EntryForm, Meaning } from "../../entry-form.ts";
@@ -34,19 +35,6 @@ function changeOf(id: ColumnId<"readings">, values: Draft): FieldChange {
   if (id === "ph") return { required: true };
   if (id === "temperature") return { required: values["purpose"] !== "rinse" };
   return id === "purpose" ? { choices: purposes } : {};
-}
-
-/** The last concentrate that went in after the opening and since the last reading. */
-export function unreadTopUp(log: LogSnapshot, bath: string): SnapshotRow<"additions"> | undefined {
-  const top = rowsOfBath(log, "additions", bath)
-    .filter((row) => {
-      const { text } = rowFacts(row);
-      return text("kind") === "concentrate" && text("purpose") !== "opening";
-    })
-    .at(-1);
-  const readAt = lastReadingOf(log, bath)?.cells.when;
-  const addedAt = top?.cells.when;
-  return typeof addedAt === "number" && (typeof readAt !== "number" || addedAt > readAt) ? top : undefined;
 }
 
 /** The addition that the reading answers as it will stand; where none waits for one, a top-up of which only that reading is known. */
