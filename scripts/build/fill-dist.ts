@@ -10,7 +10,9 @@ import {
   workbenchBundle,
   writerBundle,
 } from "../../rspack.config.ts";
-import { baseUrl, distFolder } from "../project.ts";
+import { type AboutData, aboutData } from "../../src/pane/about/about-data.ts";
+import { constantRows, countConstants } from "../../tests/reference/chemistry/constants-table.ts";
+import { baseUrl, distFolder, projectFolder } from "../project.ts";
 import { referencePage } from "../reference-page/reference-page.ts";
 import { bundle } from "./bundle.ts";
 import { compressFiles } from "./compress-files.ts";
@@ -37,11 +39,24 @@ async function writePages(): Promise<void> {
   await write("excel-check.xml", checkManifestFor(address));
 }
 
-/** Which packages are in what is served, for the pane to list, and the texts of their licenses. */
-async function writePackages(files: readonly string[]): Promise<void> {
+/** What the pane says of this version, and the texts of the licenses of all packages in what is served. */
+async function writeAbout(files: readonly string[]): Promise<void> {
   const packages = await packagesOf(files);
   const listed = packages.map(({ name, version, license }) => ({ name, version, license }));
-  await write("packages.json", JSON.stringify(listed, null, 2));
+  const { version } = aboutData
+    .pick({ version: true })
+    .parse(JSON.parse(await readFile(path.join(projectFolder, "package.json"), "utf8")));
+  const { constants, byStatus, confirmedBy } = countConstants(constantRows);
+  const about: AboutData = {
+    version,
+    packages: listed,
+    constants: {
+      count: constants,
+      confirmed: byStatus.confirmed,
+      confirmedBy: confirmedBy.map(([of, count]) => [of, count]),
+    },
+  };
+  await write("about.json", JSON.stringify(about, null, 2));
   await write("licenses.txt", licenseTexts(packages));
 }
 
@@ -60,7 +75,7 @@ export async function fillDist(): Promise<void> {
     writeWeek(),
     writePages(),
   ]);
-  await writePackages([functions, ...bundles, vendorFiles.map(({ from }) => from)].flat());
+  await writeAbout([functions, ...bundles, vendorFiles.map(({ from }) => from)].flat());
   await tellOfflineFiles(distFolder);
   await compressFiles(distFolder);
 }

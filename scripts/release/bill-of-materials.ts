@@ -5,18 +5,14 @@ import { Enums, Models, Serialize, Spec } from "@cyclonedx/cyclonedx-library";
 import { PackageURL } from "packageurl-js";
 import * as z from "zod";
 
+import type { AboutData } from "../../src/pane/about/about-data.ts";
 import { projectFolder } from "../project.ts";
 
 const lockFile = z.object({ packages: z.record(z.string(), z.object({ integrity: z.string().optional() })) });
 
-/** A package in what is served, as `packages.json` of a build lists it. */
-export const listedPackages = z.array(z.object({ name: z.string(), version: z.string(), license: z.string() }));
-
-export type ListedPackage = z.infer<typeof listedPackages>[number];
-
 function addressOf(name: string, version: string): string {
-  const [scope, rest] = name.startsWith("@") ? name.split("/") : [undefined, name];
-  return new PackageURL("npm", scope, rest ?? name, version, undefined, undefined).toString();
+  const [scope, rest = name] = name.startsWith("@") ? name.split("/") : [undefined];
+  return new PackageURL("npm", scope, rest, version, undefined, undefined).toString();
 }
 
 /** The checksum that npm compares a package with, as hexadecimal digits. */
@@ -29,7 +25,7 @@ function checksum(integrity: string | undefined): string | undefined {
  * What a release is made of, by the open standard CycloneDX 1.6 (ECMA-424) in JSON. It has neither time nor serial
  * number, so that the same release gives the same bytes.
  */
-export async function billOfMaterials(version: string, packages: readonly ListedPackage[]): Promise<string> {
+export async function billOfMaterials(version: string, packages: AboutData["packages"]): Promise<string> {
   const lock = lockFile.parse(JSON.parse(await readFile(path.join(projectFolder, "package-lock.json"), "utf8")));
   const bom = new Models.Bom();
   bom.metadata.component = new Models.Component(Enums.ComponentType.Application, "bathsheet", {

@@ -4,8 +4,9 @@ import path from "node:path";
 
 import { strToU8, zipSync } from "fflate";
 
+import { aboutData } from "../../src/pane/about/about-data.ts";
 import { projectFolder } from "../project.ts";
-import { billOfMaterials, listedPackages } from "./bill-of-materials.ts";
+import { billOfMaterials } from "./bill-of-materials.ts";
 
 /** A zip's times have no zone; one time for all makes the same release the same bytes. */
 const packedAt = new Date(2000, 0, 1);
@@ -50,7 +51,7 @@ const docs = path.join(projectFolder, "docs");
 export async function packRelease(built: string, version: string): Promise<Release> {
   const served = (await filesIn(built)).filter((file) => !file.endsWith(".gz"));
   const read = async (file: string): Promise<Uint8Array> => new Uint8Array(await readFile(file));
-  const packages = listedPackages.parse(JSON.parse(await readFile(path.join(built, "packages.json"), "utf8")));
+  const { packages } = aboutData.parse(JSON.parse(await readFile(path.join(built, "about.json"), "utf8")));
   const bill = await billOfMaterials(version, packages);
   const site = await Promise.all(
     served.map(async (file) => [`site/${file}`, await read(path.join(built, file))] as const),

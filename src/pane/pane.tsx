@@ -15,15 +15,17 @@ import { CautionsContext, cautionsOn } from "./frame/cautions-today.ts";
 import { FaultView } from "./frame/fault-view.tsx";
 import { FiguresContext } from "./frame/figures-context.ts";
 import {
+  LazyAboutView,
   LazyAdoptView,
   LazyClaimsView,
   LazyFunctionsView,
+  LazyMoreView,
   LazyRecordView,
   LazyShopView,
   LazyStartView,
+  LazyTour,
   LazyTryView,
 } from "./frame/lazy-views.ts";
-import { MoreView } from "./frame/more-view.tsx";
 import { onThisDevice } from "./frame/on-this-device.ts";
 import { darkTheme } from "./frame/pane-theme.ts";
 import { type LogStore, type ReadLog, useLog } from "./frame/use-log.ts";
@@ -95,6 +97,9 @@ interface LogProps {
   readonly me: string | undefined;
   readonly onMe: (initials: string | undefined) => void;
 }
+
+/** The step that is shown; offered to a person who is new on this device; or none. */
+type Tour = number | "offered" | undefined;
 
 const initialsIn = (kept: unknown): string | undefined => (typeof kept === "string" && kept !== "" ? kept : undefined);
 
@@ -187,18 +192,20 @@ function LogViews({
 function Body({
   store,
   ...props
-}: { readonly store: LogStore } & Omit<LogProps, "log" | "refresh">): React.JSX.Element {
+}: { readonly store: LogStore; readonly onTour: () => void } & Omit<LogProps, "log" | "refresh">): React.JSX.Element {
   const { state, refresh } = store;
-  const { chosen, onChoose, onMore } = props;
+  const { chosen, onChoose, onMore, onTour } = props;
   if (chosen.view === "more")
     return (
-      <MoreView
+      <LazyMoreView
         returned={chosen.cameBack}
         onOpen={(view) => {
           onChoose({ view });
         }}
+        onTour={onTour}
       />
     );
+  if (chosen.view === "about") return <LazyAboutView onMore={onMore} />;
   if (chosen.view === "functions") return <LazyFunctionsView onMore={onMore} />;
   if (chosen.view === "try") {
     const log = state.status === "ready" ? state.read.log : undefined;
@@ -278,6 +285,8 @@ export function Pane(): React.JSX.Element {
     cautionsOn(onThisDevice("cautions shown"), () => fieldTextNow(new Date()).slice(0, 10)),
   );
   const [me, setMe] = useState(() => initialsIn(person.read()));
+  const [tourOffered] = useState(() => onThisDevice("tour"));
+  const [tour, setTour] = useState<Tour>(() => (tourOffered.read() === undefined ? "offered" : undefined));
   return (
     <FluentProvider
       theme={theme}
@@ -299,6 +308,19 @@ export function Pane(): React.JSX.Element {
         </div>
       </header>
       <main className={styles.main}>
+        {tour === undefined ? null : (
+          <LazyTour
+            step={tour === "offered" ? undefined : tour}
+            onStep={setTour}
+            onEnd={() => {
+              tourOffered.write("seen");
+              setTour(undefined);
+            }}
+            onView={(view) => {
+              choose({ view, entry: undefined, adopting: false, cameBack: false });
+            }}
+          />
+        )}
         <div id="view" role="tabpanel" aria-labelledby={tabId(chosen.view)}>
           <CautionsContext value={cautions}>
             <DraftsContext value={drafts}>
@@ -327,6 +349,9 @@ export function Pane(): React.JSX.Element {
                     onChoose={choose}
                     onMore={() => {
                       choose({ view: "more", cameBack: true });
+                    }}
+                    onTour={() => {
+                      setTour(0);
                     }}
                     me={me}
                     onMe={(initials) => {

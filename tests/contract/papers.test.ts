@@ -24,7 +24,7 @@ describe("the papers", () => {
     const missing = await Promise.all(
       links.map(async (link) => {
         const file = path.join(projectFolder, path.dirname(paper), link);
-        const names = await readdir(path.dirname(file)).catch(() => []);
+        const names: readonly string[] = await readdir(path.dirname(file)).catch(() => []);
         return names.includes(path.basename(file)) ? [] : [link];
       }),
     );

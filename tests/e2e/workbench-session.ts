@@ -120,6 +120,15 @@ function watchForCancel(body: Element, { doing, step }: { doing: string; step: n
   watch.observe(body, { childList: true, subtree: true, attributes: true });
 }
 
+/** Runs in the page and its frames, as above. */
+function tourSeen(): void {
+  try {
+    localStorage.setItem("bathsheet tour", '"seen"');
+  } catch {
+    // A page that may keep nothing is offered the tour each time.
+  }
+}
+
 /** Runs in the page, as above. */
 function neverKeepFiles(): void {
   if (!("ServiceWorker" in window)) return;
@@ -150,6 +159,8 @@ interface SessionSettings {
   readonly keepsFiles?: boolean;
   /** A finger in place of the mouse. */
   readonly touch?: boolean;
+  /** Whether the person is new on this device, who is offered the tour. */
+  readonly isNew?: boolean;
   /** What serves the page, where not our own server does. */
   readonly served?: () => Promise<Served>;
   /** What is done to the browser's profile before the page opens. */
@@ -166,6 +177,7 @@ export async function openWorkbench(
     keepsFiles = false,
     touch = false,
     served = () => serve(0),
+    isNew = false,
     prepare,
   }: SessionSettings = {},
 ): Promise<WorkbenchSession> {
@@ -174,6 +186,7 @@ export async function openWorkbench(
   const context = await browser.newContext({ viewport, hasTouch: touch });
   if (clock !== undefined) await context.clock.setFixedTime(clock);
   if (!keepsFiles) await context.addInitScript(neverKeepFiles);
+  if (!isNew) await context.addInitScript(tourSeen);
   await prepare?.(context);
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);

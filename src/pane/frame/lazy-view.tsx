@@ -12,10 +12,16 @@ function notLoaded(error: unknown): LogProblem {
   );
 }
 
+/** What shows until a view is there, or where it does not come. */
+type Waiting = "in words" | "unseen";
+
 /** A view whose code comes when it is first opened and then stays; one that does not come says so and can be asked for again. */
-export function lazyView<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
+export function lazyView<Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+  waiting: Waiting = "in words",
+): ComponentType<Props> {
   let kept: ComponentType<Props> | undefined;
-  return function LazyView(props: Props): React.JSX.Element {
+  return function LazyView(props: Props): React.JSX.Element | null {
     const page = usePageStyles();
     const [View, setView] = useState<ComponentType<Props> | undefined>(() => kept);
     const [failure, setFailure] = useState<LogProblem>();
@@ -37,6 +43,7 @@ export function lazyView<Props extends object>(load: () => Promise<ComponentType
       };
     }, [tries]);
     if (View !== undefined) return <View {...props} />;
+    if (waiting === "unseen") return null;
     if (failure === undefined) return <Spinner label="Opening…" />;
     return (
       <div className={page.page}>

@@ -1,11 +1,23 @@
 /** What a person does not need in the first second; each comes as a file of its own. */
 import { lazyView } from "./lazy-view.tsx";
 
+/** Fetched as soon as the first view stands: a tab opens it. */
+export const LazyMoreView = lazyView(
+  async () => (await import(/* webpackChunkName: "pane-more", webpackPrefetch: true */ "./more-view.tsx")).MoreView,
+);
 export const LazyTryView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-try" */ "../try/try-view.tsx")).TryView,
 );
 export const LazyFunctionsView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-functions" */ "../functions/functions-view.tsx")).FunctionsView,
+);
+export const LazyAboutView = lazyView(
+  async () => (await import(/* webpackChunkName: "pane-about" */ "../about/about-view.tsx")).AboutView,
+);
+/** Nobody came for it: a place for it appears when it does. */
+export const LazyTour = lazyView(
+  async () => (await import(/* webpackChunkName: "pane-tour" */ "../tour/tour.tsx")).Tour,
+  "unseen",
 );
 export const LazyStartView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-start" */ "../start/start-view.tsx")).StartView,

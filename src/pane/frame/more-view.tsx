@@ -1,6 +1,8 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import type { FluentIcon } from "@fluentui/react-icons";
 import { BuildingShopRegular } from "@fluentui/react-icons/svg/building-shop";
+import { CompassNorthwestRegular } from "@fluentui/react-icons/svg/compass-northwest";
+import { InfoRegular } from "@fluentui/react-icons/svg/info";
 import { LightbulbRegular } from "@fluentui/react-icons/svg/lightbulb";
 import { MathFormulaRegular } from "@fluentui/react-icons/svg/math-formula";
 
@@ -9,7 +11,7 @@ import { usePageStyles } from "../controls/use-page-styles.ts";
 import type { FurtherView } from "./view-tabs.tsx";
 
 interface Further {
-  readonly view: FurtherView;
+  readonly view: FurtherView | "tour";
   readonly name: string;
   readonly about: string;
   readonly icon: FluentIcon;
@@ -19,6 +21,8 @@ const further: readonly Further[] = [
   { view: "shop", name: "Shop", about: "Limits, tanks, concentrates, people and stock.", icon: BuildingShopRegular },
   { view: "try", name: "Try", about: "What-if figures that need no entry.", icon: LightbulbRegular },
   { view: "functions", name: "Functions", about: "Every worksheet function, to search.", icon: MathFormulaRegular },
+  { view: "tour", name: "Tour", about: "Five steps: what is where.", icon: CompassNorthwestRegular },
+  { view: "about", name: "About", about: "The version, how far to trust it, its licenses.", icon: InfoRegular },
 ];
 
 const useStyles = makeStyles({
@@ -51,9 +55,11 @@ const useStyles = makeStyles({
 export function MoreView({
   returned,
   onOpen,
+  onTour,
 }: {
   readonly returned: boolean;
   readonly onOpen: (view: FurtherView) => void;
+  readonly onTour: () => void;
 }): React.JSX.Element {
   const page = usePageStyles();
   const styles = useStyles();
@@ -73,7 +79,8 @@ export function MoreView({
               aria-label={name}
               aria-describedby={`about-${view}`}
               onClick={() => {
-                onOpen(view);
+                if (view === "tour") onTour();
+                else onOpen(view);
               }}
             >
               <span>

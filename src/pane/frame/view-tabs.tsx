@@ -10,7 +10,7 @@ import { useRef } from "react";
 type Tab = "now" | "record" | "claims" | "more";
 
 /** A view that the list behind More opens. */
-export type FurtherView = "try" | "functions" | "shop";
+export type FurtherView = "try" | "functions" | "shop" | "about";
 
 export type View = Tab | FurtherView;
 
