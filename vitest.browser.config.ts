@@ -8,7 +8,7 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 60_000,
     // A page answers later where two browsers share the machine.
-    expect: { poll: { timeout: 15_000 } },
+    expect: { poll: { timeout: 30_000 } },
     isolate: false,
     // Each file has a server and a browser of its own. A browser is several processes already.
     maxWorkers: 2,

@@ -189,7 +189,7 @@ export async function openWorkbench(
   if (!isNew) await context.addInitScript(tourSeen);
   await prepare?.(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(30_000);
   const faults: string[] = [];
   const strangers: string[] = [];
   page.on("pageerror", (error) => faults.push(error.message));
