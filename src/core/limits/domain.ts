@@ -39,6 +39,7 @@ export function reasonOf({ given, domain }: OutOfRange): string | undefined {
   return given > domain.low ? domain.tooHigh : domain.tooLow;
 }
 
+/** Whether a value, in the unit of the domain, lies in it; not a number never does. */
 export function isWithin(value: number, domain: Domain): boolean {
   const aboveLow = domain.openLow === true ? value > domain.low : value >= domain.low;
   const belowHigh = domain.openHigh === true ? value < domain.high : value <= domain.high;

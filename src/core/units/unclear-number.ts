@@ -51,6 +51,7 @@ const doubts = {
 
 export type DoubtfulKind = keyof typeof doubts;
 
+/** Whether a bare number of that kind can mean two things in some system of units. */
 export function isDoubtful(kind: QuantityKind): kind is DoubtfulKind {
   return kind in doubts;
 }

@@ -17,6 +17,7 @@ export function fromDissociation(
 
 type Terms = readonly [constant: number, linear: number, inverse: number, logarithm: number, inverseSquare: number];
 
+/** log K = constant + linear T + inverse / T + logarithm log T + inverse square / T², with T in kelvin, as tables of PHREEQC have it. */
 export function fromFunction(terms: Terms, source: string): EquilibriumConstant {
   const [constant, linear, inverse, logarithm, inverseSquare] = terms;
   return { type: "function", constant, linear, inverse, logarithm, inverseSquare, source };

@@ -29,6 +29,7 @@ export function weighGroup(group: Group, logHydrogen: number, offset: number, mo
   group.slopeSum = slopeSum;
 }
 
+/** Begins a new sum over all groups. */
 export function clearSquares(sums: SquareSums): void {
   sums.hydrogenSquares = 0;
   sums.hydrogenCharge = 0;
