@@ -16,6 +16,10 @@ const page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
 await page.goto(address);
 await page.frameLocator("iframe").getByRole("heading").first().waitFor();
 await page.waitForTimeout(1500);
+// A first visit is told that the page now opens without a network too.
+const told = page.locator(".quiet-line");
+await told.waitFor();
+await told.waitFor({ state: "detached" });
 const folder = path.join(projectFolder, "docs");
 await mkdir(folder, { recursive: true });
 await page.screenshot({ path: path.join(folder, "workbench.png") });
