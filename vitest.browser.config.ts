@@ -19,6 +19,7 @@ export default defineConfig({
         "reference-page",
         "first-two-days",
         "first-run",
+        "daily-loop",
       ),
     },
   },

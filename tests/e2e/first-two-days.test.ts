@@ -3,16 +3,20 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
 
 /**
- * Two days of an invented week, typed into the pane as the technician would. Expected figures: the
+ * Two days of an invented week, by touch on a phone, typed into the pane as the technician would. Expected figures: the
  * working volume and the dose are arithmetic (48 × 24 × 25 / 231 − 3.5 gal; 1 part in 29); the median
  * and the trigger half a point below it are common practice, no source.
  */
-type Entry = "Charge" | "Bench test" | "Baseline" | "Reading" | "Add concentrate" | "Make up to the line";
+type Entry = "Charge" | "Bench test" | "Baseline" | "Load" | "Reading" | "Add concentrate" | "Make up to the line";
 
 let bench: WorkbenchSession;
 
 beforeAll(async () => {
-  bench = await openWorkbench("?start=empty", { clock: "2027-03-04T18:00" });
+  bench = await openWorkbench("?start=empty", {
+    clock: "2027-03-04T18:00",
+    viewport: { width: 390, height: 844 },
+    touch: true,
+  });
 });
 
 afterEach(async ({ task }) => {
@@ -27,22 +31,25 @@ afterAll(async () => {
 const form = (name: string) => bench.pane.getByRole("form", { name });
 
 async function openEntry(entry: Entry): Promise<void> {
-  await bench.pane.getByRole("tab", { name: "Record" }).click();
+  await bench.pane.getByRole("tab", { name: "Record" }).tap();
   const back = bench.pane.getByRole("button", { name: "All entries" });
-  if (await back.isVisible()) await back.click();
-  await bench.pane.getByRole("button", { name: new RegExp(`^${entry}`) }).click();
+  if (await back.isVisible()) await back.tap();
+  await bench.pane.getByRole("button", { name: new RegExp(`^${entry}`) }).tap();
   await form(entry).waitFor();
 }
 
 async function fill(entry: string, fields: Readonly<Record<string, string>>): Promise<void> {
   const within = form(entry);
   const folded = within.locator("details:not([open]) > summary").filter({ hasNotText: "All cautions" });
-  while ((await folded.count()) > 0) await folded.first().click();
+  while ((await folded.count()) > 0) await folded.first().tap();
   for (const [label, text] of Object.entries(fields)) {
     const named = { name: label, exact: true };
     const control = within.getByRole("textbox", named).or(within.getByRole("combobox", named));
     if (await control.evaluate((element) => element.tagName === "SELECT")) await control.selectOption(text);
-    else await control.fill(text);
+    else {
+      await control.tap();
+      await control.fill(text);
+    }
   }
 }
 
@@ -51,13 +58,13 @@ async function record(entry: Entry, fields: Readonly<Record<string, string>>): P
   await fill(entry, fields);
   await form(entry)
     .getByRole("button", { name: /^Record / })
-    .click();
+    .tap();
   const anyway = form(entry).getByRole("button", { name: "Record it anyway" });
   await anyway
     .or(bench.pane.getByRole("region", { name: "Recorded" }))
     .first()
     .waitFor();
-  if (await anyway.isVisible()) await anyway.click();
+  if (await anyway.isVisible()) await anyway.tap();
   await form(entry).waitFor({ state: "detached" });
 }
 
@@ -72,7 +79,7 @@ const reading = (id: string, header: string): Promise<string | number | boolean>
 
 describe("the first two days of a job and its first top-up, from an empty workbook", () => {
   it("builds the log from the tank, water and concentrate that were typed", async () => {
-    await bench.pane.getByRole("button", { name: "Start a log here" }).click();
+    await bench.pane.getByRole("button", { name: "Start a log here" }).tap();
     await fill("Start a log here", {
       Shop: "Quillhaven Contents Works",
       "Job number": "QH-2027-09",
@@ -95,7 +102,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     await form("Start a log here")
       .getByText(/Working volume 121\.2/)
       .waitFor();
-    await bench.pane.getByRole("button", { name: "Build log" }).click();
+    await bench.pane.getByRole("button", { name: "Build log" }).tap();
     await bench.pane.getByRole("tab", { name: "Record" }).waitFor();
     await form("Start a log here").waitFor({ state: "detached" });
     await expect
@@ -120,7 +127,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
       "Concentrate in, gal": "3.275",
       "Concentrate went in": "2027-03-01T07:25",
     });
-    await form("Charge").getByRole("button", { name: "Record charge" }).click();
+    await form("Charge").getByRole("button", { name: "Record charge" }).tap();
     await form("Charge").waitFor({ state: "detached" });
     expect(await bath("Working volume, gal")).toBeCloseTo(121.175, 3);
     expect(await bath("Base dose, gal")).toBeCloseTo(4.178, 3);
@@ -206,7 +213,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     await openEntry("Reading");
     await fill("Reading", { When: "2027-03-04T08:15", "pH as read": "10.83", "Sample temp, °F": "25 C" });
     await meaning("Reading", /top up/i, /1\.39/);
-    await form("Reading").getByRole("button", { name: "Record reading" }).click();
+    await form("Reading").getByRole("button", { name: "Record reading" }).tap();
     await form("Reading").waitFor({ state: "detached" });
 
     expect(await reading("R011", "Verdict")).toBe("top up");
@@ -220,7 +227,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     expect(await reading("R011", "First addition, gal")).toBeCloseTo(4.178 / 3, 3);
     expect(await bath("State")).toBe("top up");
 
-    await bench.pane.getByRole("tab", { name: "Now" }).click();
+    await bench.pane.getByRole("tab", { name: "Now" }).tap();
     await bench.pane
       .getByRole("main")
       .getByText(/Top up: add 1\.39 gal/)
@@ -233,7 +240,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     const amount = form("Add concentrate").getByRole("textbox", { name: "Amount, gal", exact: true });
     expect(Number(await amount.inputValue()), "the first addition is proposed").toBeCloseTo(1.39, 2);
     await fill("Add concentrate", { When: "2027-03-04T08:30" });
-    await form("Add concentrate").getByRole("button", { name: "Record addition" }).click();
+    await form("Add concentrate").getByRole("button", { name: "Record addition" }).tap();
     await form("Add concentrate").waitFor({ state: "detached" });
     expect(await bath("State")).toBe("re-read");
 
@@ -246,7 +253,7 @@ describe("the first two days of a job and its first top-up, from an empty workbo
     expect(await bench.lookUp("Additions", "A005", "pH after")).toBe(11.13);
     expect(await bench.lookUp("Additions", "A005", "Recovery")).toBe("short");
     expect(await bench.lookUp("Additions", "A005", "Then add, gal")).toBeCloseTo(4.178 / 3, 3);
-    await bench.pane.getByRole("tab", { name: "Now" }).click();
+    await bench.pane.getByRole("tab", { name: "Now" }).tap();
     await expect
       .poll(() => bench.pane.getByRole("main").innerText())
       .toMatch(/Not back yet: 0\.29 pH under the baseline\. Add 1\.39 gal/);

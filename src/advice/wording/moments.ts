@@ -37,12 +37,26 @@ export function fieldTextOf(serial: number): string {
 
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
+function inWords(serial: number): { readonly day: string; readonly year: string; readonly time: string } {
+  const [date = "", time = ""] = fieldTextOf(serial).split("T");
+  const [year = "", month, day] = date.split("-");
+  return { day: `${months[Number(month) - 1] ?? ""} ${String(Number(day))}`, year, time };
+}
+
 /** `Mar 1, 09:45`: short enough for a narrow pane, no locale that swaps day and month. */
 export function shortMoment(serial: number): string {
-  const [date = "", time = ""] = fieldTextOf(serial).split("T");
-  const [, month, day] = date.split("-").map(Number);
-  return `${months[(month ?? 1) - 1] ?? ""} ${String(day ?? "")}, ${time}`;
+  const { day, time } = inWords(serial);
+  return `${day}, ${time}`;
 }
+
+/** `Mar 1, 2027`. */
+export function dayWords(serial: number): string {
+  const { day, year } = inWords(serial);
+  return `${day}, ${year}`;
+}
+
+/** `Mar 1, 2027, 09:45`, where the year may be what is wrong. */
+export const momentWords = (serial: number): string => `${dayWords(serial)}, ${inWords(serial).time}`;
 
 /** The wall clock's reading as field text. */
 export function fieldTextNow(clock: Date): string {

@@ -1,7 +1,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 
 import { countOf } from "../../advice/wording/figure-words.ts";
-import { fieldTextOf } from "../../advice/wording/moments.ts";
+import { dayWords, momentWords } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { RowValue } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
@@ -32,7 +32,7 @@ const rowsShown = 20;
 function shown(value: RowValue | undefined, type: string): string {
   if (value === undefined) return "";
   if (typeof value !== "number" || !type.startsWith("date")) return String(value);
-  return type === "date" ? fieldTextOf(value).slice(0, 10) : fieldTextOf(value).replace("T", " ");
+  return type === "date" ? dayWords(value) : momentWords(value);
 }
 
 /** What will be written, and every row that will not be, with the reason. */

@@ -2,13 +2,11 @@ import { bathFacts } from "../../advice/bath-values.ts";
 import { closedOn } from "../../advice/books/closed-months.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { LogContext } from "../../advice/log-context.ts";
-import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
+import { dayWords, momentWords, serialOf } from "../../advice/wording/moments.ts";
 import type { EntryField } from "./entry-form.ts";
 
 /** Clocks of two machines may differ by this much, in days. */
 const clockSlack = 1 / 24;
-
-const spoken = (serial: number): string => fieldTextOf(serial).replace("T", " ");
 
 /** Times at which the entry cannot have happened: still to come, or outside the life of its bath. */
 export function impossibleTimes(
@@ -29,24 +27,24 @@ export function impossibleTimes(
       return [
         {
           key,
-          message: `${label ?? column.label}: ${fieldTextOf(time).slice(0, 10)} is still to come. Check the date.`,
+          message: `${label ?? column.label}: ${dayWords(time)} is still to come. Check the date.`,
         },
       ];
     if (column.type !== "date and time") return [];
-    const said = `${label ?? column.label}: ${spoken(time)}`;
+    const said = `${label ?? column.label}: ${momentWords(time)}`;
     if (now !== undefined && time > now + clockSlack)
       return [{ key, message: `${said} is still to come. Check the date.` }];
     if (opened !== undefined && time < opened)
       return [
-        { key, message: `${said} is before the bath was opened, ${spoken(opened)}. Check the bath and the date.` },
+        { key, message: `${said} is before the bath was opened, ${momentWords(opened)}. Check the bath and the date.` },
       ];
     if (afterClose === true && closed !== undefined && time < closed)
       return [
-        { key, message: `${said} is before the bath was closed, ${spoken(closed)}. Check the bath and the date.` },
+        { key, message: `${said} is before the bath was closed, ${momentWords(closed)}. Check the bath and the date.` },
       ];
     if (afterClose !== true && closed !== undefined && time > closed)
       return [
-        { key, message: `${said} is after the bath was closed, ${spoken(closed)}. Check the bath and the date.` },
+        { key, message: `${said} is after the bath was closed, ${momentWords(closed)}. Check the bath and the date.` },
       ];
     return [];
   });

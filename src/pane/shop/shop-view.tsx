@@ -6,7 +6,7 @@ import { type RowFacts, rowFacts } from "../../advice/bath-facts.ts";
 import { type ExpiredLot, expiredLots } from "../../advice/expired-lots.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import { amount, figure } from "../../advice/wording/figures.ts";
-import { fieldTextOf, serialOf } from "../../advice/wording/moments.ts";
+import { dayWords, serialOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { SnapshotRow } from "../../joblog/model/log-snapshot.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
@@ -99,7 +99,7 @@ function aboutRow({ log, system }: LogContext, table: ShopTable, key: string): s
 }
 
 function expirySentence({ lot, expiry }: ExpiredLot): string {
-  return ` ${lot === undefined ? "A lot without a number" : `Lot ${lot}`} expired on ${fieldTextOf(expiry).slice(0, 10)}, and some of it may be left: look at the packs.`;
+  return ` ${lot === undefined ? "A lot without a number" : `Lot ${lot}`} expired on ${dayWords(expiry)}, and some of it may be left: look at the packs.`;
 }
 
 export function stockSentences({ log, system, now }: Pick<LogContext, "log" | "system" | "now">): readonly string[] {

@@ -5,6 +5,7 @@ import type { Loss } from "../../files/read/reading.ts";
 import { readState } from "../../state/read-state.ts";
 import type { WorkbookState } from "../../state/workbook-state.ts";
 import type { GivenValues } from "../host/state/try-out.ts";
+import { workerFault } from "./worker-fault.ts";
 
 /** What a file holds, before anything is opened. */
 export interface FoundWorkbook {
@@ -58,7 +59,7 @@ export async function readFile(file: Blob, functions: readonly string[]): Promis
         event.preventDefault();
         reject(
           new FileNotRead(
-            `The file could not be read (${event.message === "" ? "its reader did not load" : event.message}). Nothing was changed.`,
+            `The file could not be read (${workerFault(event) ?? "its reader did not load"}). Nothing was changed.`,
           ),
         );
       });

@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 
 import type { WriteRequest } from "../../files/write/write-worker.ts";
 import type { CollectedWorkbook } from "./collect-state.ts";
+import { workerFault } from "./worker-fault.ts";
 
 const answer = z.union([
   z.object({ refused: z.string() }),
@@ -33,11 +34,12 @@ export async function writeFile({ book, sheets }: CollectedWorkbook, pause: () =
       });
       worker.addEventListener("error", (event) => {
         event.preventDefault();
+        const fault = workerFault(event);
         reject(
           new Error(
-            event.message === ""
+            fault === undefined
               ? "What writes the file did not load. Check the connection, then try again. Nothing was changed."
-              : `The file could not be written (${event.message}). Nothing was changed.`,
+              : `The file could not be written (${fault}). Nothing was changed.`,
           ),
         );
       });

@@ -177,7 +177,7 @@ describe("the correction form", () => {
 
   test("tells times as people write them, without the T of a date-time field", () => {
     const filled = correct("Load", "L001", { when: "2027-03-01T10:45" });
-    expect(said(filled)).toMatch(/: 2027-03-01 \d\d:\d\d becomes 2027-03-01 10:45\./);
+    expect(said(filled)).toMatch(/: Mar 1, 2027, \d\d:\d\d becomes Mar 1, 2027, 10:45\./);
     expect(JSON.stringify(filled.meaning.changes)).not.toMatch(/was \d{4}-\d\d-\d\dT/);
   });
 

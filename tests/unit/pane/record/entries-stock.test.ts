@@ -77,7 +77,7 @@ describe("the stock form", () => {
     ]);
     const stock = (now: string) => stockSentences({ log: received, system: "US", now }).join("\n");
     expect(stock("2027-05-31T18:00")).not.toContain("expired");
-    expect(stock("2027-06-01T08:00")).toContain("Lot L-7 expired on 2027-05-31, and some of it may be left");
+    expect(stock("2027-06-01T08:00")).toContain("Lot L-7 expired on May 31, 2027, and some of it may be left");
   });
 });
 

@@ -290,12 +290,13 @@ describe("the reading form", () => {
   test("refuses a time that is still to come and one before the fill, at its field", () => {
     const at = (when: string): FilledForm => fill(readingEntry, afterTwoDays, { ph: "11.2", temperature: "77", when });
     expect(at("2030-03-04T08:00").problems).toEqual([
-      { key: "when", message: "When: 2030-03-04 08:00 is still to come. Check the date." },
+      { key: "when", message: "When: Mar 4, 2030, 08:00 is still to come. Check the date." },
     ]);
     expect(at("2027-02-04T08:00").problems).toEqual([
       {
         key: "when",
-        message: "When: 2027-02-04 08:00 is before the bath was opened, 2027-03-01 06:50. Check the bath and the date.",
+        message:
+          "When: Feb 4, 2027, 08:00 is before the bath was opened, Mar 1, 2027, 06:50. Check the bath and the date.",
       },
     ]);
     expect(at("2030-03-04T08:00").meaning.rows).toEqual([]);
@@ -309,7 +310,7 @@ describe("the reading form", () => {
     }));
     const closed: LogSnapshot = { ...afterTwoDays, rows: { ...afterTwoDays.rows, baths } };
     const [problem] = fill(readingEntry, closed, { ph: "11.2", temperature: "77", when: "2027-03-04T08:00" }).problems;
-    expect(problem?.message).toContain("is after the bath was closed, 2027-03-03 12:00");
+    expect(problem?.message).toContain("is after the bath was closed, Mar 3, 2027, 12:00");
   });
 
   test("refuses a pH of 15", () => {

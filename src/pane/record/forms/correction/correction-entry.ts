@@ -17,7 +17,7 @@ import {
   correctionLabel,
   correctionOf,
   heldText,
-  spokenMoment,
+  notedText,
   spokenText,
 } from "./correction.ts";
 import { movedFindings, openingMoves } from "./correction-opening.ts";
@@ -49,7 +49,7 @@ function ownField(
 function trace({ table, row, changed }: Correction, why: string, now: string): string {
   const was = changed
     .filter((id) => id !== "note")
-    .map((id) => `${correctionLabel(table, id)} was ${spokenText(table, id, row.cells[id]) || "blank"}`);
+    .map((id) => `${correctionLabel(table, id)} was ${notedText(table, id, row.cells[id]) || "blank"}`);
   return `corrected ${fieldTextOf(serialOf(now) ?? 0).replace("T", " ")}: ${was.join(", ")} (${why})`;
 }
 
@@ -114,7 +114,7 @@ function meaning(filled: FilledFields<string>, context: LogContext, values: Draf
     findings: [
       ...changed.map((id) => ({
         tone: "plain" as const,
-        text: `${correctionLabel(table, id)}: ${spokenText(table, id, row.cells[id]) || "blank"} becomes ${spokenMoment(said(id)) || "blank"}.`,
+        text: `${correctionLabel(table, id)}: ${spokenText(table, id, heldText(table, id, row.cells[id])) || "blank"} becomes ${spokenText(table, id, said(id)) || "blank"}.`,
       })),
       ...movedFindings(correction, context),
       ...asReadWith(correction).map(() => ({

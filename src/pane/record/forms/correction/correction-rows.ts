@@ -1,5 +1,5 @@
 /** Which rows of the log can be put right, and how a person tells them apart. */
-import { fieldTextOf, shortMoment } from "../../../../advice/wording/moments.ts";
+import { dayWords, shortMoment } from "../../../../advice/wording/moments.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
 import { jobLog } from "../../../../joblog/job-log.ts";
 import { type AnyRow, isCellError, type LogSnapshot } from "../../../../joblog/model/log-snapshot.ts";
@@ -37,7 +37,7 @@ function nameOf({ cells }: AnyRow, table: TableId, about: readonly string[]): st
   const time =
     typeof when !== "number"
       ? []
-      : [describedColumn(table, "when").type === "date" ? fieldTextOf(when).slice(0, 10) : shortMoment(when)];
+      : [describedColumn(table, "when").type === "date" ? dayWords(when) : shortMoment(when)];
   return [cells[key?.id ?? ""] ?? "no number", ...time, ...about.map((id) => cells[id] ?? "")]
     .filter((part) => part !== "")
     .map(String)

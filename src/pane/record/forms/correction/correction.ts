@@ -1,7 +1,7 @@
 /** One row of the log that is put right: what it holds, what it is to hold. */
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
-import { fieldTextOf } from "../../../../advice/wording/moments.ts";
+import { dayWords, fieldTextOf, momentWords, serialOf } from "../../../../advice/wording/moments.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
 import type { RowValue } from "../../../../joblog/model/definition.ts";
@@ -31,11 +31,17 @@ export function heldText(table: TableId, id: string, value: RowValue | undefined
   return type === "date and time" ? fieldTextOf(value) : figure(value, digits);
 }
 
-/** The same as a person reads it: a date-time field wants a T between day and hour. */
-export const spokenText = (table: TableId, id: string, value: RowValue | undefined): string =>
-  spokenMoment(heldText(table, id, value));
+/** The same as it is noted in the row: a date-time field wants a T between day and hour. */
+export const notedText = (table: TableId, id: string, value: RowValue | undefined): string =>
+  heldText(table, id, value).replace(/^(\d{4}-\d\d-\d\d)T(?=\d\d:\d\d$)/, "$1 ");
 
-export const spokenMoment = (text: string): string => text.replace(/^(\d{4}-\d\d-\d\d)T(?=\d\d:\d\d$)/, "$1 ");
+/** A field's text as a person reads it: dates in words, all else as it stands. */
+export function spokenText(table: TableId, id: string, text: string): string {
+  const { type } = describedColumn(table, id);
+  const time = type.startsWith("date") ? serialOf(text) : undefined;
+  if (time === undefined) return text;
+  return type === "date" ? dayWords(time) : momentWords(time);
+}
 
 /** A field's key bears its row, so that what was typed for one row is never written to another. */
 export const correctionKey = ({ table, row }: ChosenRow, id: string): string =>
