@@ -4,7 +4,7 @@ import { expect, it } from "vitest";
 import { CellError, type Scalar } from "../../../../src/joblog/evaluate/cell-value.ts";
 import { criterionTest } from "../../../../src/joblog/evaluate/criterion.ts";
 import { Meeting } from "../../../../src/joblog/evaluate/rows-meeting.ts";
-import { runs } from "../../../setup.ts";
+import { runs } from "../../../setup/random-runs.ts";
 
 const plain: readonly Scalar[] = [null, "", "B-1", "b-1", "B-2", "2", "A*", "~", true, 0, 1, 2, 2.5, -3];
 
