@@ -7,9 +7,10 @@ import { describe, expect, it } from "vitest";
 
 import { fileAccess } from "../../../src/command-line/files.ts";
 import { parquetFiles } from "../../../src/command-line/rollup/parquet.ts";
-import { rowTableIds, type TypedRows } from "../../../src/command-line/rollup/tables.ts";
+import type { TypedRows } from "../../../src/command-line/rollup/tables.ts";
 import { hasDuckDb } from "./duckdb.ts";
 import { type Ran, runCommand } from "./run-command.ts";
+import { together } from "./together.ts";
 
 interface PastJob {
   readonly light?: number;
@@ -57,10 +58,7 @@ function rowsOf(
 async function estimated(jobs: readonly PastJob[], ...args: readonly string[]): Promise<Ran> {
   const folder = await mkdtemp(path.join(tmpdir(), "bathsheet-rows-"));
   try {
-    const rows = jobs.map(rowsOf);
-    const all = (table: keyof TypedRows): unknown => rows.flatMap((one) => one[table]);
-    const together = Object.fromEntries(rowTableIds.map((table) => [table, all(table)])) as unknown as TypedRows;
-    const files = parquetFiles(together);
+    const files = parquetFiles(together(jobs.map(rowsOf)));
     await fileAccess.writeFolder(path.join(folder, "rows"), files, { replace: false, ours: [] });
     const listed = Object.fromEntries(files.map((file) => [`${folder}/rows/${file.path}`, file.content]));
     return await runCommand(["estimate", `${folder}/rows`, ...args], listed);

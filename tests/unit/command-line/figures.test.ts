@@ -14,6 +14,7 @@ import { parquetFiles } from "../../../src/command-line/rollup/parquet.ts";
 import { rowTableIds, type TypedRows } from "../../../src/command-line/rollup/tables.ts";
 import { hasDuckDb } from "./duckdb.ts";
 import { daysJob, weekJob } from "./jobs.ts";
+import { together } from "./together.ts";
 
 const queryText = (name: string): Promise<string> =>
   readFile(path.join(projectFolder, "src", "command-line", "rollup", "figures", `${name}.sql`), "utf8");
@@ -22,11 +23,6 @@ const withDatabase = <Answer>(rows: TypedRows, work: (database: Database) => Pro
   withRows(parquetFiles(rows), { queryText, temporaryFolder: fileAccess.temporaryFolder }, work);
 
 const rowsOf = (file: string, job: Job): TypedRows => new LogRows(file, job, new Map(), () => "America/Denver").rows;
-
-function together(logs: readonly TypedRows[]): TypedRows {
-  const all = (table: keyof TypedRows): unknown => logs.flatMap((rows) => rows[table]);
-  return Object.fromEntries(rowTableIds.map((table) => [table, all(table)])) as unknown as TypedRows;
-}
 
 type Figure = Readonly<Record<string, string | number | undefined>>;
 
