@@ -1,7 +1,7 @@
 import type { Command, Given, Surroundings } from "../command.ts";
 import { CommandFailure, type ExitCode, exitCodes, WrongUsage } from "../failure.ts";
 import { requireDatabase } from "../rollup/database.ts";
-import { gather,type Gathered } from "../rollup/gather.ts";
+import { gather, type Gathered } from "../rollup/gather.ts";
 import { groupCsv, groupTables, groupWorkbook } from "../rollup/group-workbook.ts";
 import { withRows } from "../rollup/opened-rows.ts";
 import { parquetFiles } from "../rollup/parquet.ts";

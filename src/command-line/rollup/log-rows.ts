@@ -7,7 +7,7 @@ import { jobLog } from "../../joblog/job-log.ts";
 import { volume } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
 import type { Job } from "../job/job-schema.ts";
-import type { SheetRows } from "../job/log-in-state.ts";
+import type { SheetRows } from "../job/log-in-book.ts";
 import { snapshotOf } from "./job-snapshot.ts";
 import type { TypedRow, TypedRows } from "./tables.ts";
 import { inUtc, monthOf, wallTime } from "./wall-time.ts";
