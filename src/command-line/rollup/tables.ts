@@ -37,7 +37,7 @@ export const rowTables = {
     purpose: "One row for each log that was read; its moment is that of its last load.",
     columns: {
       ...common,
-      system: text("Units of the log: US or metric."),
+      system: text("Units of the log: US, metric or imperial."),
       weight_light: number("What a basket of light soil counts for, from the sheet Shop."),
       weight_medium: number("The same of medium soil."),
       weight_heavy: number("The same of heavy soil."),

@@ -1,10 +1,11 @@
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 
 import { quantileSeq } from "mathjs";
 import { describe, expect, it } from "vitest";
 
+import { projectFolder } from "../../../scripts/project.ts";
 import { fileAccess } from "../../../src/command-line/files.ts";
 import { parquetFiles } from "../../../src/command-line/rollup/parquet.ts";
 import type { TypedRows } from "../../../src/command-line/rollup/tables.ts";
@@ -141,6 +142,8 @@ describe.skipIf(!hasDuckDb)("an estimate [needs DuckDB]", () => {
     );
     expect(out).toMatch(/^Cost, USD +400\.00 +600\.00 +800\.00 +5$/m);
     expect(out).toMatch(/no promise/);
+    // The page about it shows just this.
+    expect(await readFile(path.join(projectFolder, "docs", "command-line.md"), "utf8")).toContain(out);
   });
 
   it("refuses with too few jobs, and leaves out what too few of them say", async () => {
