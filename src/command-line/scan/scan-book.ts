@@ -11,7 +11,7 @@ import { findField } from "../../joblog/model/references.ts";
 import { typedFields, typedTables } from "../job/job-schema.ts";
 import type { TypedBook, TypedSheet } from "../job/log-in-book.ts";
 import { NotPlain } from "./not-plain.ts";
-import { type ScannedTable,scanSheet, scanStrings } from "./scan-sheet.ts";
+import { attribute, type ScannedTable, scanSheet, scanStrings } from "./scan-sheet.ts";
 import { ScannedParts } from "./scanned-parts.ts";
 
 /** Headings of a table's columns in which nobody types, in every system of units, by the table's name. */
@@ -69,17 +69,19 @@ class BookScan {
     return new PackageParts(Object.fromEntries(both));
   }
 
+  /** The place of a table stands in the first tag of its part; the long rest need not be read. */
   private tableIn(part: string): ListedTable {
-    const root = this.small(part).tree(part);
-    const { displayName, name = displayName, ref = "", totalsRowCount, headerRowCount } = root.attributes;
+    const tag = /<table\s[^>]*>/.exec(this.need(part))?.[0] ?? missing(part);
+    const name = attribute(tag, "displayName") ?? attribute(tag, "name");
+    const ref = attribute(tag, "ref") ?? "";
     const area = readArea(ref);
-    if (name === undefined || area === undefined || headerRowCount === "0") throw new NotPlain(part);
-    const shown = displayName ?? name;
+    if (name === undefined || area === undefined || tag.includes("&") || attribute(tag, "headerRowCount") === "0")
+      throw new NotPlain(part);
     return {
-      name: shown,
+      name,
       area: ref,
-      totalsRow: (numberOf(totalsRowCount) ?? 0) > 0,
-      scanned: { ...area, computed: computedHeadings.get(shown.toLowerCase()) ?? new Set() },
+      totalsRow: (numberOf(attribute(tag, "totalsRowCount")) ?? 0) > 0,
+      scanned: { ...area, computed: computedHeadings.get(name.toLowerCase()) ?? new Set() },
     };
   }
 

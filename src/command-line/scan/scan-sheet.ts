@@ -46,12 +46,14 @@ function within(xml: string, tag: string, from: number, end: number): string | u
   return xml.slice(start, stop);
 }
 
+const rowEnd = "</row>";
 const slash = 47;
 const quote = 34;
 const letterA = 65;
 const digit0 = 48;
 
-const attribute = (tag: string, name: string): string | undefined => {
+/** An attribute of a tag, as it stands there. */
+export const attribute = (tag: string, name: string): string | undefined => {
   const at = tag.indexOf(` ${name}="`);
   if (at < 0) return undefined;
   const from = at + name.length + 3;
@@ -76,46 +78,39 @@ class SheetScan {
   run(): ReadonlyMap<number, StateValue> {
     const { xml } = this;
     const start = xml.indexOf("<sheetData>");
-    const stop = xml.indexOf("</sheetData>");
-    // Comments, data sections and types of its own; a prefix of the format's names; a carriage return, which XML turns round.
-    if (
-      xml.includes("<!") ||
-      !xml.includes("<worksheet") ||
-      !xml.trimEnd().endsWith("</worksheet>") ||
-      xml.includes("\r\n<c")
-    )
+    const stop = xml.lastIndexOf("</sheetData>");
+    if (!xml.slice(0, 2000).includes("<worksheet") || !xml.slice(-100).trimEnd().endsWith("</worksheet>"))
       throw new NotPlain("The sheet");
+    // Comments, data sections and types of its own. Marks that are rare are found soonest.
+    if (["!--", "!DOCTYPE", "![CDATA["].some((mark) => xml.includes(mark))) throw new NotPlain("The sheet");
     if (start < 0 && stop < 0 && xml.includes("<sheetData/>")) return this.cells;
-    if (start < 0 || stop < start) throw new NotPlain("The sheet");
+    // XML turns a carriage return into a line's end.
+    if (start < 0 || stop < start || xml.includes("\r", start)) throw new NotPlain("The sheet");
     let at = start + "<sheetData>".length;
     let last = -1;
     while (at < stop) {
-      const open = xml.indexOf("<row", at);
-      if (open < 0 || open >= stop) break;
-      const end = xml.indexOf(">", open);
-      const row = Number(attribute(xml.slice(open, end), "r")) - 1;
+      if (!xml.startsWith("<row", at)) {
+        if (xml.slice(at, stop).trim() === "") break;
+        throw new NotPlain("A row");
+      }
+      const end = xml.indexOf(">", at);
+      const row = Number(attribute(xml.slice(at, end), "r")) - 1;
       if (!(row > last) || row >= openLimits.rows) throw new NotPlain("A row");
       last = row;
-      if (xml.charCodeAt(end - 1) === slash) {
-        at = end + 1;
-        continue;
-      }
-      const close = xml.indexOf("</row>", end);
-      if (close < 0 || close > stop) throw new NotPlain("A row");
-      this.row(row, end + 1, close);
-      at = close + "</row>".length;
+      at = xml.charCodeAt(end - 1) === slash ? end + 1 : this.row(row, end + 1, stop);
     }
     return this.cells;
   }
 
-  private row(row: number, from: number, to: number): void {
+  /** Takes a row's cells, and gives the place after its end. */
+  private row(row: number, from: number, to: number): number {
     const { xml } = this;
     const inTable = this.tables.filter((one) => row > one.row && row < one.row + one.rows);
     const skipped = inTable.map((table) => this.skippedOf(table));
     let at = from;
     while (at < to) {
       if (!xml.startsWith("<c ", at)) {
-        if (xml.slice(at, to).trim() === "") return;
+        if (xml.startsWith(rowEnd, at)) return at + rowEnd.length;
         throw new NotPlain("A row");
       }
       if (!xml.startsWith('r="', at + 3)) throw new NotPlain("A cell");
@@ -148,6 +143,7 @@ class SheetScan {
         this.take(row, column - 1, xml.slice(place, end), end + 1, close);
       at = close + "</c>".length;
     }
+    throw new NotPlain("A row");
   }
 
   private skippedOf(table: ScannedTable): ReadonlySet<number> {

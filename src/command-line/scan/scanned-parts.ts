@@ -1,6 +1,6 @@
 import { crc32, inflateRawSync } from "node:zlib";
 
-import { zipDirectory,type ZipEntry } from "../../files/zip-directory.ts";
+import { zipDirectory, type ZipEntry } from "../../files/zip-directory.ts";
 import { NotPlain } from "./not-plain.ts";
 
 const mebibyte = 1 << 20;
