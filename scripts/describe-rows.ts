@@ -35,8 +35,10 @@ const names: Readonly<
   UTC: { parquet: "INT64, TIMESTAMP in ms, UTC", trino: "TIMESTAMP(3)", spark: "TIMESTAMP" },
 };
 
-const columnsOf = (table: RowTableId): readonly Column[] =>
-  Object.entries(rowTables[table].columns).map(([name, { type, help }]) => ({ name, type, help }));
+function columnsOf(table: RowTableId): readonly Column[] {
+  const columns: Readonly<Record<string, Omit<Column, "name">>> = rowTables[table].columns;
+  return Object.entries(columns).map(([name, { type, help }]) => ({ name, type, help }));
+}
 
 const isPartition = ({ name }: Column): boolean => partitions.some((one) => one === name);
 

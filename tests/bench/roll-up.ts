@@ -13,8 +13,8 @@ import { readLogFile } from "../../src/command-line/commands/read.ts";
 import { typedTables } from "../../src/command-line/job/job-schema.ts";
 import { writeLog } from "../../src/command-line/job/write-log.ts";
 import { zipDirectory } from "../../src/files/zip-directory.ts";
-import type { LogContent } from "../../src/joblog/model/definition.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
+import type { LogContent } from "../../src/joblog/model/definition.ts";
 import { largeLog } from "./large-log.ts";
 import { median } from "./median.ts";
 

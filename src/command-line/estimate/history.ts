@@ -11,7 +11,7 @@ const soils = ["light", "medium", "heavy"] as const;
 export type Soil = (typeof soils)[number];
 
 /** What jobs took for each basket, counted by the weight of its soil. */
-export interface Spread {
+interface Spread {
   readonly jobs: number;
   readonly lower: number;
   readonly median: number;

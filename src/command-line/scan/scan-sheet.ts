@@ -17,7 +17,7 @@ export interface ScannedTable {
 const entities: Readonly<Record<string, string>> = { lt: "<", gt: ">", amp: "&", quot: '"', apos: "'" };
 
 /** The text of a part as XML has it, with entities resolved. */
-export function plainText(text: string): string {
+function plainText(text: string): string {
   if (!text.includes("&")) return text;
   return text.replaceAll(/&(#?\w*);?/g, (whole, name: string) => {
     const known = entities[name];
