@@ -14,6 +14,29 @@ export interface Surroundings {
   readonly isSameFile: (one: string, other: string) => boolean;
   /** Whole or not at all; a file that is there stays, unless it is to be replaced. */
   readonly writeFile: (path: string, content: Uint8Array, how: { readonly replace: boolean }) => Promise<void>;
+  /**
+   * A new folder, whole or not at all. One that is there is replaced where that is asked for and it holds nothing
+   * but entries of the names in `ours`.
+   */
+  readonly writeFolder: (
+    path: string,
+    files: readonly PlacedFile[],
+    how: { readonly replace: boolean; readonly ours: readonly string[] },
+  ) => Promise<void>;
+  /** A folder for other programs to read, as long as the work takes. */
+  readonly temporaryFolder: (
+    files: readonly PlacedFile[],
+  ) => Promise<{ readonly folder: string; readonly remove: () => Promise<void> }>;
+  /** The text of a query of the roll-up. */
+  readonly queryText: (name: string) => Promise<string>;
+  /** Throws CommandFailure where the person has cancelled; a command that asks is not broken off in between. */
+  readonly requireGoingOn: () => Promise<void>;
+}
+
+/** A file by its path beneath a folder. */
+export interface PlacedFile {
+  readonly path: string;
+  readonly content: Uint8Array;
 }
 
 export interface OptionHelp {

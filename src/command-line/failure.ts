@@ -1,5 +1,5 @@
-/** Exit codes, as docs/command-line.md lists them. */
-export const exitCodes = { done: 0, refused: 1, usage: 2, broken: 3 } as const;
+/** Exit codes, as docs/command-line.md lists them; 130 is what shells give a program that Ctrl-C ended. */
+export const exitCodes = { done: 0, refused: 1, usage: 2, broken: 3, cancelled: 130 } as const;
 
 export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];
 
@@ -19,6 +19,14 @@ export class WrongUsage extends CommandFailure {
   constructor(message: string) {
     super(message, exitCodes.usage);
     this.name = "WrongUsage";
+  }
+}
+
+/** The person broke the work off, as with Ctrl-C. */
+export class Cancelled extends CommandFailure {
+  constructor() {
+    super("Cancelled; nothing was written.", exitCodes.cancelled);
+    this.name = "Cancelled";
   }
 }
 

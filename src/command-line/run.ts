@@ -1,6 +1,7 @@
 import { nearestWord } from "../core/text/nearest-word.ts";
 import type { Command, Surroundings } from "./command.ts";
 import { calc } from "./commands/calc.ts";
+import { estimate } from "./commands/estimate.ts";
 import { listFunctions } from "./commands/list-functions.ts";
 import { log } from "./commands/log.ts";
 import { read } from "./commands/read.ts";
@@ -8,10 +9,10 @@ import { rollup } from "./commands/rollup.ts";
 import { CommandFailure, type ExitCode, exitCodes, WrongUsage } from "./failure.ts";
 import { helpOption, readOptions } from "./options.ts";
 
-const commands: readonly Command[] = [calc, listFunctions, log, read, rollup];
+const commands: readonly Command[] = [calc, listFunctions, log, read, rollup, estimate];
 
 const codes =
-  "Exit codes: 0 done; 1 refused, or an answer that is an error; 2 the command is not written as its help has it; 3 a fault of Bathsheet.";
+  "Exit codes: 0 done; 1 refused, or an answer that is an error; 2 the command is not written as its help has it; 3 a fault of Bathsheet; 130 cancelled.";
 
 function columns(lines: readonly (readonly [string, string])[]): readonly string[] {
   const width = Math.max(...lines.map(([left]) => left.length));

@@ -1,7 +1,6 @@
 import type { CellFormulaValue, CellValue } from "@cj-tech-master/excelts";
 
 import type { CellPlan } from "../joblog/model/plan.ts";
-import { storedFormula } from "./stored-formula.ts";
 
 /** What a formula's cell showed when the plan was worked out. */
 export type KnownValue = string | number | boolean | { readonly error: string };
@@ -27,9 +26,14 @@ function resultOf(known: KnownValue, place: string): NonNullable<CellFormulaValu
 
 /**
  * The cell as the file library takes it. Throws a RangeError where a formula has no known value: a
- * file without values shows nothing to a person without the add-in.
+ * file without values shows nothing to a person without the add-in. `stored` gives the formula as files spell it.
  */
-export function fileValue(cell: CellPlan, sheet: string, valueOf: ValueOf): CellValue {
+export function fileValue(
+  cell: CellPlan,
+  sheet: string,
+  valueOf: ValueOf,
+  stored: (formula: string) => string,
+): CellValue {
   switch (cell.kind) {
     case "blank":
       return null;
@@ -39,7 +43,7 @@ export function fileValue(cell: CellPlan, sheet: string, valueOf: ValueOf): Cell
       const place = `${sheet}, row ${String(cell.row + 1)}, column ${String(cell.column + 1)}`;
       const known = valueOf(sheet, cell.row, cell.column);
       if (known === undefined) throw new RangeError(`The formula at ${place} has no value to store beside it.`);
-      return { formula: storedFormula(cell.formula), result: resultOf(known, place) };
+      return { formula: stored(cell.formula), result: resultOf(known, place) };
     }
   }
 }

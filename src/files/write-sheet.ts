@@ -1,4 +1,4 @@
-import type { CellValue, DataValidation, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { CellValue, DataValidation, Style, Workbook, Worksheet } from "@cj-tech-master/excelts";
 
 import { absoluteArea, areaAddress, cellAddress } from "../joblog/layout/addresses.ts";
 import { pageMargins } from "../joblog/layout/page-margins.ts";
@@ -65,6 +65,16 @@ function writePageSetUp(worksheet: Worksheet, plan: SheetPlan): void {
   worksheet.headerFooter.oddFooter = `&L&A&C${plan.footer}&RPage &P of &N`;
 }
 
+/** Remembers answers: the formula of a column stands in each of its rows. */
+function eachOnce(work: (text: string) => string): (text: string) => string {
+  const known = new Map<string, string>();
+  return (text) => {
+    const answer = known.get(text) ?? work(text);
+    known.set(text, answer);
+    return answer;
+  };
+}
+
 /** Writes one sheet of the plan into the workbook, formulas with their known values; charts come when every sheet is there. */
 export function writeSheet(workbook: Workbook, plan: SheetPlan, valueOf: ValueOf): Worksheet {
   const worksheet = workbook.addWorksheet(plan.name, {
@@ -83,15 +93,24 @@ export function writeSheet(workbook: Workbook, plan: SheetPlan, valueOf: ValueOf
         : [{ showGridLines: false }],
   });
   worksheet.columns = plan.columnWidths.map((characters) => ({ width: characters + cellPadding }));
+  const stored = eachOnce(storedFormula);
   const values = new Map(
-    plan.cells.map((cell) => [cellAddress(cell.row, cell.column), fileValue(cell, plan.name, valueOf)] as const),
+    plan.cells.map(
+      (cell) => [cellAddress(cell.row, cell.column), fileValue(cell, plan.name, valueOf, stored)] as const,
+    ),
   );
   for (const table of plan.tables) writeTable(worksheet, table, values);
+  // The library counts a style object that it knows as the same style, which it otherwise finds out part by part.
+  const styles = new Map<string, Partial<Style>>();
   for (const cell of plan.cells) {
     const address = cellAddress(cell.row, cell.column);
     const target = worksheet.getCell(address);
-    target.value = values.get(address) ?? null;
-    target.style = fileStyle(cell);
+    const value = values.get(address) ?? null;
+    const look = [cell.style, cell.numberFormat, cell.align, typeof value].join("\n");
+    const style = styles.get(look) ?? fileStyle(cell);
+    styles.set(look, style);
+    target.value = value;
+    target.style = style;
   }
   for (const [row, points] of rowHeights(plan, valueOf)) worksheet.getRow(row + 1).height = points;
   for (const validation of plan.validations)

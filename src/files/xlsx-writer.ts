@@ -26,6 +26,7 @@ export async function writeWorkbook(plan: WorkbookPlan, valueOf: ValueOf): Promi
   for (const { name, sheet, row, column } of plan.names)
     workbook.definedNames.add(absoluteCell(sheet, row, column), name);
   // The library's own check complains of the filter buttons, which finishParts takes out.
-  const file = new Uint8Array(await workbook.xlsx.writeBuffer({ validate: false }));
+  // Nothing is compressed before finishParts, which packs the parts anew.
+  const file = new Uint8Array(await workbook.xlsx.writeBuffer({ validate: false, zip: { level: 0 } }));
   return finishParts(file, plan);
 }

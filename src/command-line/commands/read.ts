@@ -3,13 +3,14 @@ import { FileRefused } from "../../files/unpack.ts";
 import type { Command, Given, Surroundings } from "../command.ts";
 import { CommandFailure, type ExitCode, exitCodes, inOneSentence } from "../failure.ts";
 import { typedFields, typedTables } from "../job/job-schema.ts";
-import { type LogInFile, logInState } from "../job/log-in-state.ts";
+import { logIn, type LogInFile, typedBookOf } from "../job/log-in-book.ts";
+import { scanBook } from "../scan/scan-book.ts";
 
 /** The typed content of a log's file. Throws CommandFailure, with the file's name, for what is no log or cannot be opened. */
 export function readLogFile(file: string, bytes: Uint8Array): LogInFile {
   try {
     // What a formula gives stands beside it in the file; none is worked out, so no function need be known.
-    return logInState(readWorkbook(bytes, []));
+    return logIn(scanBook(bytes) ?? typedBookOf(readWorkbook(bytes, [])));
   } catch (error) {
     if (error instanceof FileRefused || error instanceof CommandFailure)
       throw new CommandFailure(`${file}: ${inOneSentence(error.message)}`);

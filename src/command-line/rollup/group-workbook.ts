@@ -2,16 +2,9 @@ import { csvText, harmless } from "../../advice/books/csv-text.ts";
 import { toThirteenDigits } from "../../core/numeric/to-thirteen-digits.ts";
 import { writeWorkbook } from "../../files/xlsx-writer.ts";
 import type { CellPlan, SheetPlan, WorkbookPlan } from "../../joblog/model/plan.ts";
-import type { LeftOut, Line, Measure } from "./log-lines.ts";
-import { type Grouping, groupings, totalsOf } from "./totals.ts";
-
-/** What was read, and what was not. */
-export interface Group {
-  readonly lines: readonly Line[];
-  readonly leftOut: readonly LeftOut[];
-  readonly read: number;
-  readonly refused: number;
-}
+import type { Database, DatabaseValue } from "./database.ts";
+import { type Figure, type FigureColumn, figures } from "./figures.ts";
+import type { Gathered } from "./gather.ts";
 
 type Cell = string | number | undefined;
 
@@ -21,7 +14,8 @@ interface GroupColumn {
   readonly width: number;
 }
 
-interface GroupTable {
+/** A table of the workbook with its rows. */
+export interface GroupTable {
   readonly id: string;
   readonly name: string;
   readonly purpose: string;
@@ -31,53 +25,37 @@ interface GroupTable {
 
 const money = "#,##0.00";
 
-const measureColumns: Readonly<Record<Measure, GroupColumn>> = {
-  cost: { header: "Cost of baths", format: money, width: 14 },
-  claimCost: { header: "Paid by claims", format: money, width: 14 },
-  loads: { header: "Loads", format: "0", width: 9 },
-  baskets: { header: "Baskets", format: "0", width: 9 },
-  concentrate: { header: "Concentrate, L", format: "0.00", width: 13 },
-  topUps: { header: "Top-ups", format: "0", width: 9 },
-  pieces: { header: "Pieces", format: "0", width: 9 },
-  restored: { header: "Pieces restored", format: "0", width: 10 },
-  unpriced: { header: "Left out: rows without a cost", format: "0", width: 14 },
-  uncounted: { header: "Left out: rows without a number", format: "0", width: 14 },
-  provisional: { header: "Claims still provisional", format: "0", width: 12 },
+const formats: Readonly<Record<FigureColumn["look"], string | undefined>> = {
+  text: undefined,
+  money,
+  count: "0.##",
+  number: "0.00",
+  share: "0.0%",
 };
 
-const inMoney: readonly Measure[] = ["cost", "claimCost"];
-
-const shown = (measure: Measure, amount = 0): number =>
-  inMoney.includes(measure) ? amount / 100 : toThirteenDigits(amount);
-
-/** Quotients are made of whole totals, and of nothing where a part of them is left out. */
-function costPerBasket({ cost = 0, baskets = 0, unpriced = 0, uncounted = 0 }: Partial<Record<Measure, number>>): Cell {
-  return baskets > 0 && unpriced === 0 && uncounted === 0 ? Math.round(cost / baskets) / 100 : undefined;
+function shown(value: DatabaseValue | undefined, { name, look }: FigureColumn): Cell {
+  if (value === undefined) throw new RangeError(`A query gives no column ${name}.`);
+  if (value === null) return undefined;
+  if (look === "text") return String(value);
+  const number = Number(value);
+  return look === "money" ? Math.round(number) / 100 : toThirteenDigits(number);
 }
 
-function tableOf(grouping: Grouping, lines: readonly Line[]): GroupTable {
-  const perBasket = grouping.measures.includes("cost") && grouping.measures.includes("baskets");
+async function tableOf(figure: Figure, query: string, database: Database): Promise<GroupTable> {
+  const rows = await database.read(query);
   return {
-    id: grouping.id,
-    name: grouping.name,
-    purpose:
-      "Worked out anew from what is typed in the logs. Amounts in different currencies stand in lines of their own.",
-    columns: [
-      ...grouping.by.map(({ label }) => ({ header: label, width: 22 })),
-      { header: "Currency", width: 10 },
-      ...grouping.measures.map((measure) => measureColumns[measure]),
-      ...(perBasket ? [{ header: "Cost per basket", format: money, width: 11 }] : []),
-    ],
-    rows: totalsOf(lines, grouping).map(({ keys, currency, amounts }) => [
-      ...keys,
-      currency,
-      ...grouping.measures.map((measure) => shown(measure, amounts[measure])),
-      ...(perBasket ? [costPerBasket(amounts)] : []),
-    ]),
+    id: figure.id,
+    name: figure.name,
+    purpose: figure.purpose,
+    columns: figure.columns.map(({ header, look, width }) => {
+      const format = formats[look];
+      return { header, width, ...(format === undefined ? {} : { format }) };
+    }),
+    rows: rows.map((row) => figure.columns.map((column) => shown(row[column.name], column))),
   };
 }
 
-function exceptionsOf({ leftOut }: Group): GroupTable {
+function exceptionsOf({ leftOut }: Gathered): GroupTable {
   return {
     id: "Exceptions",
     name: "Exceptions",
@@ -92,7 +70,7 @@ function exceptionsOf({ leftOut }: Group): GroupTable {
   };
 }
 
-function filesOf({ read, refused, leftOut }: Group): GroupTable {
+function filesOf({ read, refused, leftOut }: Gathered): GroupTable {
   return {
     id: "Files",
     name: "Files",
@@ -109,8 +87,15 @@ function filesOf({ read, refused, leftOut }: Group): GroupTable {
   };
 }
 
-function tablesOf(group: Group): readonly GroupTable[] {
-  return [filesOf(group), ...groupings.map((grouping) => tableOf(grouping, group.lines)), exceptionsOf(group)];
+/** All tables of the group's workbook. `queryOf` gives the text of a query by its name. */
+export async function groupTables(
+  gathered: Gathered,
+  database: Database,
+  queryOf: (name: string) => Promise<string>,
+): Promise<readonly GroupTable[]> {
+  const tables: GroupTable[] = [];
+  for (const figure of figures) tables.push(await tableOf(figure, await queryOf(figure.query), database));
+  return [filesOf(gathered), ...tables, exceptionsOf(gathered)];
 }
 
 const headerRow = 3;
@@ -169,8 +154,8 @@ function sheetOf({ id, name, purpose, columns, rows }: GroupTable): SheetPlan {
 }
 
 /** The group's figures as an .xlsx file; the same figures give the same bytes. */
-export function groupWorkbook(group: Group): Promise<Uint8Array> {
-  const plan: WorkbookPlan = { version: 1, released: {}, sheets: tablesOf(group).map(sheetOf), names: [] };
+export function groupWorkbook(tables: readonly GroupTable[]): Promise<Uint8Array> {
+  const plan: WorkbookPlan = { version: 1, released: {}, sheets: tables.map(sheetOf), names: [] };
   return writeWorkbook(plan, () => undefined);
 }
 
@@ -180,8 +165,8 @@ const csvCell = (value: Cell, { format }: GroupColumn): string => {
 };
 
 /** The same tables as CSV files, by name. */
-export function groupCsv(group: Group): readonly { readonly name: string; readonly text: string }[] {
-  return tablesOf(group).map(({ id, columns, rows }) => ({
+export function groupCsv(tables: readonly GroupTable[]): readonly { readonly name: string; readonly text: string }[] {
+  return tables.map(({ id, columns, rows }) => ({
     name: `${id}.csv`,
     text: csvText([
       columns.map(({ header }) => header),

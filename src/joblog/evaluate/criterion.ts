@@ -24,32 +24,37 @@ function patternTest(pattern: string): Test {
   return (cell) => typeof cell === "string" && expression.test(cell);
 }
 
+const isPattern = (text: string): boolean => /[*?~]/.test(text);
+
 const isEmpty = (cell: Scalar): boolean => cell === null || cell === "";
 
 function equalTo(text: string): Test {
   const number = numberIn(text);
   if (number !== undefined) return (cell) => numberOfCell(cell) === number;
-  return text === "" ? isEmpty : patternTest(text);
+  if (text === "") return isEmpty;
+  if (isPattern(text)) return patternTest(text);
+  const wanted = text.toLowerCase();
+  return (cell) => typeof cell === "string" && cell.toLowerCase() === wanted;
 }
 
 const signs = ["<=", ">=", "<>", "<", ">", "="] as const;
 
-function compared(sign: "<=" | ">=" | "<" | ">", text: string): Test {
+type OrderSign = "<=" | ">=" | "<" | ">";
+
+const orderTests: Readonly<Record<OrderSign, (one: number, other: number) => boolean>> = {
+  "<": (one, other) => one < other,
+  ">": (one, other) => one > other,
+  "<=": (one, other) => one <= other,
+  ">=": (one, other) => one >= other,
+};
+
+function compared(sign: OrderSign, text: string): Test {
+  const holds = orderTests[sign];
   const limit = numberIn(text);
+  if (limit !== undefined) return (cell) => typeof cell === "number" && holds(cell, limit);
   return (cell) => {
-    const value = limit === undefined ? cell : typeof cell === "number" ? cell : undefined;
-    if (
-      value === undefined ||
-      value === null ||
-      value instanceof CellError ||
-      (limit === undefined && typeof value !== "string")
-    )
-      return false;
-    const place = order(value, limit ?? text);
-    if (place instanceof CellError) return false;
-    if (sign === "<") return place < 0;
-    if (sign === ">") return place > 0;
-    return sign === "<=" ? place <= 0 : place >= 0;
+    const place = typeof cell === "string" ? order(cell, text) : undefined;
+    return typeof place === "number" && holds(place, 0);
   };
 }
 
@@ -68,4 +73,29 @@ export function criterionTest(criterion: Scalar): Test {
     return (cell) => !same(cell);
   }
   return compared(sign, rest);
+}
+
+/** What a criterion asks for, as far as an ordered column can answer it. */
+export type Wanted =
+  | { readonly is: "content"; readonly content: string | number }
+  | { readonly is: "beyond"; readonly sign: OrderSign; readonly limit: number }
+  | { readonly is: "other" };
+
+const other: Wanted = { is: "other" };
+
+export function wantedBy(criterion: Scalar): Wanted {
+  if (criterion instanceof CellError) return other;
+  const text = typeof criterion === "string" ? criterion : String(criterion ?? 0);
+  const sign = signs.find((one) => text.startsWith(one));
+  const rest = text.slice(sign?.length ?? 0);
+  const number = numberIn(rest);
+  if (sign === "<>") return other;
+  if (sign !== undefined && sign !== "=") return number === undefined ? other : { is: "beyond", sign, limit: number };
+  if (number !== undefined) return { is: "content", content: number };
+  return rest === "" || isPattern(rest) ? other : { is: "content", content: rest.toLowerCase() };
+}
+
+/** What "content" is compared with. */
+export function contentOf(cell: Scalar): string | number | undefined {
+  return numberOfCell(cell) ?? (typeof cell === "string" ? cell.toLowerCase() : undefined);
 }

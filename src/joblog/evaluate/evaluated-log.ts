@@ -1,4 +1,4 @@
-import { nodeOf } from "../formula/expression.ts";
+import { type Node, nodeOf } from "../formula/expression.ts";
 import type { TableId } from "../formula/log-types.ts";
 import { logNames, rowNames } from "../formula/name-log.ts";
 import type {
@@ -31,12 +31,37 @@ interface Line {
   readonly known: Map<string, Scalar>;
 }
 
-interface Sheet {
+/** What does not depend on a log's content. */
+interface Described {
+  readonly table: TableDefinition;
   readonly columns: ReadonlyMap<string, ColumnDefinition>;
   readonly order: readonly string[];
-  readonly lines: readonly Line[];
   readonly names: ReturnType<typeof rowNames>;
+  /** Formulas by column: putting one together takes longer than working it out. */
+  readonly nodes: Map<string, Node>;
+}
+
+interface Sheet extends Described {
+  readonly lines: readonly Line[];
   readonly whole: Map<string, readonly Scalar[]>;
+}
+
+const described = new WeakMap<LogDefinition, readonly Described[]>();
+
+function describe(definition: LogDefinition): readonly Described[] {
+  const known = described.get(definition);
+  if (known !== undefined) return known;
+  const tables = definition.sheets
+    .flatMap((sheet) => sheet.tables)
+    .map((table) => ({
+      table,
+      columns: new Map(table.columns.map((column) => [column.id, column])),
+      order: table.columns.map(({ id }) => id),
+      names: rowNames(table),
+      nodes: new Map<string, Node>(),
+    }));
+  described.set(definition, tables);
+  return tables;
 }
 
 const asScalar = (value: RowValue | undefined): Scalar =>
@@ -58,20 +83,10 @@ export class EvaluatedLog {
     drafts: readonly DraftRow[] = [],
     private readonly fresh: Fresh = () => false,
   ) {
-    const tables = definition.sheets.flatMap((sheet) => sheet.tables);
     this.sheets = new Map(
-      tables.map((table) => {
-        const ofDrafts = drafts.filter((draft) => draft.table === table.id).map(({ cells }) => cells);
-        return [
-          table.id,
-          {
-            columns: new Map(table.columns.map((column) => [column.id, column])),
-            order: table.columns.map(({ id }) => id),
-            lines: this.linesOf(table, ofDrafts),
-            names: rowNames(table),
-            whole: new Map(),
-          },
-        ];
+      describe(definition).map((one) => {
+        const ofDrafts = drafts.filter(({ table }) => table === one.table.id).map(({ cells }) => cells);
+        return [one.table.id, { ...one, lines: this.linesOf(one.table, ofDrafts), whole: new Map() }];
       }),
     );
     this.held = log.fields;
@@ -120,8 +135,10 @@ export class EvaluatedLog {
 
   private computed(table: TableId, column: ComputedColumn, line: number, { shown }: Line): Scalar {
     if (shown !== undefined) return asScalar(shown[column.id]);
-    const { names } = this.sheet(table);
-    return scalarOf(valueOf(nodeOf(column.formula(names, logNames(this.definition))), this.around(table, line)));
+    const { names, nodes } = this.sheet(table);
+    const node = nodes.get(column.id) ?? nodeOf(column.formula(names, logNames(this.definition)));
+    nodes.set(column.id, node);
+    return scalarOf(valueOf(node, this.around(table, line)));
   }
 
   /** What a named cell holds or would show. */

@@ -11,7 +11,8 @@ import {
   textFrom,
   truthOf,
 } from "./cell-value.ts";
-import { criterionTest } from "./criterion.ts";
+import { criterionTest, wantedBy } from "./criterion.ts";
+import { Meeting, rowsHolding } from "./rows-meeting.ts";
 import { calendarDay, serialOf } from "./serial-date.ts";
 
 type Implementation = (args: readonly Result[]) => Result;
@@ -81,18 +82,33 @@ const tested =
   ([arg = null]) =>
     arg instanceof Area ? new Area(arg.cells.map(test)) : test(scalarOf(arg));
 
-/** Whether each row meets all of the `range, criterion` pairs. */
-function rowsMeeting(pairs: readonly Result[]): readonly boolean[] {
-  const ranges = pairs.filter((_, index) => index % 2 === 0).map(cellsOf);
-  const tests = pairs.filter((_, index) => index % 2 === 1).map((criterion) => criterionTest(scalarOf(criterion)));
-  return (ranges[0] ?? []).map((_, row) => tests.every((test, pair) => test(ranges[pair]?.[row] ?? null)));
-}
+const rowsThatMeet = (args: readonly Result[]): Meeting =>
+  new Meeting(
+    args.flatMap((range, at) =>
+      at % 2 === 1 ? [] : [{ cells: cellsOf(range), criterion: scalarOf(args[at + 1] ?? null) }],
+    ),
+  );
+
+const numbersAt = (cells: readonly Scalar[], rows: Meeting): readonly number[] | CellError =>
+  numbersOf([new Area(rows.rows().map((row) => cells[row] ?? null))]);
 
 const ofRows =
   (work: (numbers: readonly number[]) => Scalar): Implementation =>
   ([range = null, ...pairs]) => {
-    const meeting = rowsMeeting(pairs);
-    return ofNumbers(work)([new Area(cellsOf(range).filter((_, row) => meeting[row] === true))]);
+    const numbers = numbersAt(cellsOf(range), rowsThatMeet(pairs));
+    return numbers instanceof CellError ? numbers : work(numbers);
+  };
+
+const extremeOfRows =
+  (which: "highest" | "lowest"): Implementation =>
+  ([range = null, ...pairs]) => {
+    const cells = cellsOf(range);
+    const rows = rowsThatMeet(pairs);
+    const found = rows.extreme(cells, which);
+    if (found !== undefined) return found === "none" ? 0 : found;
+    const numbers = numbersAt(cells, rows);
+    if (numbers instanceof CellError) return numbers;
+    return which === "highest" ? greatest(numbers) : least(numbers);
   };
 
 /** Half away from zero, by the decimal that Excel shows rather than the binary fraction under it; 0 has no sign. */
@@ -103,6 +119,11 @@ function rounded(value: number, digits: number): number {
 
 function match(key: Scalar, cells: readonly Scalar[]): Scalar {
   if (isError(key)) return key;
+  const wanted = typeof key === "string" ? wantedBy(`=${key}`) : undefined;
+  if (wanted?.is === "content" && typeof wanted.content === "string") {
+    const row = rowsHolding(cells, wanted.content)[0];
+    return row === undefined ? notFound : row + 1;
+  }
   const test = typeof key === "string" ? criterionTest(`=${key}`) : (cell: Scalar): boolean => cell === (key ?? 0);
   const found = cells.findIndex((cell) => typeof cell === typeof (key ?? 0) && test(cell));
   return found < 0 ? notFound : found + 1;
@@ -143,7 +164,7 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
   AND: withTruths((truths) => truths.every(Boolean)),
   AVERAGEIFS: ofRows((numbers) => (numbers.length === 0 ? new CellError("#DIV/0!") : total(numbers) / numbers.length)),
   COUNT: (args) => args.flatMap(cellsOf).filter((cell) => typeof cell === "number").length,
-  COUNTIFS: (args) => rowsMeeting(args).filter(Boolean).length,
+  COUNTIFS: (args) => rowsThatMeet(args).rows().length,
   DATE: withNumbers((year = 0, month = 0, day = 0) => serialOf({ year, month, day })),
   FIND: withTexts((wanted = "", text = "") => (text.includes(wanted) ? text.indexOf(wanted) + 1 : wrongValue)),
   INDEX: index,
@@ -160,13 +181,13 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
     return key instanceof Area ? new Area(key.cells.map((one) => match(one, cells))) : match(scalarOf(key), cells);
   },
   MAX: ofNumbers(greatest),
-  MAXIFS: ofRows(greatest),
+  MAXIFS: extremeOfRows("highest"),
   MID: ([text = null, start = 1, length = 0]) =>
     given([text], textFrom, ([whole = ""]) =>
       whole.slice(Number(scalarOf(start)) - 1, Number(scalarOf(start)) - 1 + Number(scalarOf(length))),
     ),
   MIN: ofNumbers(least),
-  MINIFS: ofRows(least),
+  MINIFS: extremeOfRows("lowest"),
   MONTH: withNumbers((serial = 0) => calendarDay(serial).month),
   NA: () => notFound,
   NOT: ([arg = null]) => {

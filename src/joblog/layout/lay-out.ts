@@ -12,6 +12,15 @@ function startRows(log: LogDefinition, system: UnitSystem): LogContent["rows"] {
   );
 }
 
+/** What stands in a new log that is filled with the content. */
+export function filledContent(log: LogDefinition, system: UnitSystem, content: LogContent): LogContent {
+  return {
+    ...content,
+    fields: { ...content.fields, unitSystem: system, logVersion: log.version },
+    rows: { ...startRows(log, system), ...content.rows },
+  };
+}
+
 /**
  * Lays the log out to the cell: sheets, tables with their formulas, checks, colours, charts, names.
  * The content's rows fill the tables from the top. Throws a RangeError where the description refers
@@ -23,11 +32,7 @@ export function layOut(
   content: LogContent,
 ): WorkbookPlan {
   const { system } = settings;
-  const filled: LogContent = {
-    ...content,
-    fields: { ...content.fields, unitSystem: system, logVersion: log.version },
-    rows: { ...startRows(log, system), ...content.rows },
-  };
+  const filled = filledContent(log, system, content);
   const placement = place(log, system, filled);
   return {
     version: log.version,

@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { mkdtemp, readdir, readFile, realpath, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readdir, readFile, realpath, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { promisify } from "node:util";
@@ -8,7 +8,10 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import * as z from "zod";
 
 import { jobSchemaFile, jobSchemaText } from "../../../scripts/describe-job.ts";
+import { rowSchemaFile, rowSchemaText } from "../../../scripts/describe-rows.ts";
 import { projectFolder } from "../../../scripts/project.ts";
+import { figures } from "../../../src/command-line/rollup/figures.ts";
+import { hasDuckDb } from "./duckdb.ts";
 
 const start = promisify(execFile);
 
@@ -31,6 +34,9 @@ const examples = blocksOf("console").flatMap((block) =>
       return { command, shows: lines.join("\n") };
     }),
 );
+
+/** Commands of the page that work figures out, for which the database has to be there. */
+const wantsDuckDb = ({ command }: Example): boolean => /^bathsheet (?:rollup .*-o |estimate )/.test(command);
 
 const packedFiles = z.array(z.object({ filename: z.string(), files: z.array(z.object({ path: z.string() })) }));
 
@@ -65,14 +71,19 @@ afterAll(async () => {
 
 describe("the package, installed without a network into an empty folder", () => {
   it("holds the program, its papers and licenses, and nothing else", () => {
+    const queries = [...figures.map(({ query }) => query), "amounts", "jobs", "quartiles"]
+      .map((name) => `${name}.sql`)
+      .sort();
     expect([...packedNames].sort()).toEqual([
       "CHANGELOG.md",
       "LICENSE",
       "README.md",
       "bin/LICENSES.txt",
       "bin/bathsheet.js",
+      ...queries.map((name) => `bin/figures/${name}`),
       "docs/command-line.md",
       "docs/job-schema.json",
+      "docs/row-schema.md",
       "package.json",
     ]);
   });
@@ -84,7 +95,15 @@ describe("the package, installed without a network into an empty folder", () => 
 
   it("brings the license of every package in it", async () => {
     const licenses = await readFile(path.join(folder, "node_modules", "bathsheet", "bin", "LICENSES.txt"), "utf8");
-    for (const name of ["@cj-tech-master/excelts", "fflate", "saxes", "xmlchars", "zod"])
+    for (const name of [
+      "@cj-tech-master/excelts",
+      "fflate",
+      "hyparquet",
+      "hyparquet-writer",
+      "saxes",
+      "xmlchars",
+      "zod",
+    ])
       expect(licenses).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\(\\w+\\)$`, "m"));
     expect(licenses.match(/WITHOUT WARRANTY|DISCLAIMS ALL WARRANTIES/g)?.length).toBeGreaterThanOrEqual(5);
   });
@@ -100,9 +119,27 @@ describe("the package, installed without a network into an empty folder", () => 
     const [job = ""] = blocksOf("json");
     await writeFile(path.join(folder, "job.json"), job);
     expect(examples.length).toBeGreaterThan(8);
-    for (const { command, shows } of examples) expect(await atTerminal(command), command).toBe(shows);
+    for (const example of examples)
+      if (!wantsDuckDb(example)) expect(await atTerminal(example.command), example.command).toBe(example.shows);
     const file = (name: string): Promise<Buffer> => readFile(path.join(folder, name));
     expect((await file("again.xlsx")).equals(await file("job.xlsx"))).toBe(true);
+  });
+
+  it("says in a sentence where the database is missing, and writes nothing", async () => {
+    for (const { command } of examples.filter(wantsDuckDb))
+      expect(await atTerminal(command), command).toMatch(
+        /^bathsheet: The figures are worked out by DuckDB, which is not installed; npm install @duckdb\/node-api .*\.\n$/,
+      );
+    expect(await readdir(folder)).not.toContain("group.xlsx");
+  });
+
+  it.skipIf(!hasDuckDb)("works figures out where the database is there, as the page shows [needs DuckDB]", async () => {
+    const modules = path.join(folder, "node_modules", "@duckdb");
+    await symlink(path.join(projectFolder, "node_modules", "@duckdb"), modules, "junction");
+    expect(examples.filter(wantsDuckDb).length).toBeGreaterThan(1);
+    for (const { command, shows } of examples.filter(wantsDuckDb))
+      expect(await atTerminal(command), command).toBe(shows);
+    expect(await readdir(folder)).toContain("group.xlsx");
   });
 
   it("leaves no part of a file behind, and a file that is there as it is", async () => {
@@ -136,5 +173,11 @@ describe("the package, installed without a network into an empty folder", () => 
 describe("the schema of a job", () => {
   it("is that of today's log (run npm run describe-job if not)", async () => {
     expect(await readFile(jobSchemaFile, "utf8")).toBe(jobSchemaText());
+  });
+});
+
+describe("the rows of a roll-up", () => {
+  it("are described as they are today (run npm run describe-rows if not)", async () => {
+    expect(await readFile(rowSchemaFile, "utf8")).toBe(await rowSchemaText());
   });
 });

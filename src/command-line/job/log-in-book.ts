@@ -1,12 +1,12 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
-import { ownLogOf } from "../../files/read/own-log.ts";
+import { ownLogIn } from "../../files/read/own-log.ts";
 import { readArea, splitSheet } from "../../files/read/read-address.ts";
 import type { ReadWorkbook } from "../../files/read/reading.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { columnLetters } from "../../joblog/layout/addresses.ts";
 import type { FieldDefinition, InputColumn, RowValue, TableDefinition } from "../../joblog/model/definition.ts";
 import { headerOf } from "../../joblog/model/headers.ts";
-import type { SheetState, StateValue, TableState } from "../../state/workbook-state.ts";
+import type { SheetState, StateValue } from "../../state/workbook-state.ts";
 import { CommandFailure } from "../failure.ts";
 import { type Entry, entrySchema, limitFault } from "./cell-schema.ts";
 import { inputsOf, type Job, typedFields, typedTables } from "./job-schema.ts";
@@ -31,46 +31,65 @@ export interface LogInFile {
 
 export type SheetRows = ReadonlyMap<string, readonly number[]>;
 
-type Cells = ReadonlyMap<string, StateValue>;
+type Cells = ReadonlyMap<number, StateValue>;
 
-const placeKey = (row: number, column: number): string => `${String(row)},${String(column)}`;
+/** A sheet as far as a log's typed cells need it. */
+export interface TypedSheet {
+  readonly name: string;
+  readonly tables: readonly { readonly name: string; readonly area: string; readonly totalsRow: boolean }[];
+  /** What cells show, by `cellKey`. */
+  readonly cells: Cells;
+}
+
+export interface TypedBook {
+  readonly names: readonly { readonly name: string; readonly refersTo: string }[];
+  /** Those on which something of a log stands. */
+  readonly sheets: readonly TypedSheet[];
+  readonly sheetNames: readonly string[];
+}
+
+/** Excel's own number of columns. */
+const mostColumns = 16_384;
+
+export const cellKey = (row: number, column: number): number => row * mostColumns + column;
 
 const sameName = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
 /** What the cells of a sheet show: what is typed, and what the file gives beside formulas. */
 function cellsOf(sheet: SheetState, values: readonly (StateValue | null)[] = []): Cells {
-  const cells = new Map<string, StateValue>();
-  for (const [row, column, , value] of sheet.typed) cells.set(placeKey(row, column), value);
+  const cells = new Map<number, StateValue>();
+  for (const [row, column, , value] of sheet.typed) cells.set(cellKey(row, column), value);
   sheet.worked.forEach(([row, column], index) => {
     const value = values[index] ?? null;
-    if (value !== null && value !== "") cells.set(placeKey(row, column), value);
+    if (value !== null && value !== "") cells.set(cellKey(row, column), value);
   });
   return cells;
 }
 
-interface ReadSheet {
-  readonly name: string;
-  readonly cells: Cells;
+/** The same of a workbook that was read whole. */
+export function typedBookOf({ state, values }: ReadWorkbook): TypedBook {
+  return {
+    names: state.book.names,
+    sheets: state.sheets.map((sheet) => ({
+      name: sheet.name,
+      tables: sheet.tables,
+      cells: cellsOf(sheet, values[sheet.id]),
+    })),
+    sheetNames: state.sheets.map(({ name }) => name),
+  };
 }
 
 class LogReader {
   readonly exceptions: Exception[] = [];
   readonly sheetRows = new Map<string, readonly number[]>();
-  private readonly sheets: readonly (ReadSheet & { readonly tables: readonly TableState[] })[];
 
   constructor(
-    private readonly read: ReadWorkbook,
+    private readonly book: TypedBook,
     private readonly system: UnitSystem,
-  ) {
-    this.sheets = read.state.sheets.map((sheet) => ({
-      name: sheet.name,
-      tables: sheet.tables,
-      cells: cellsOf(sheet, read.values[sheet.id]),
-    }));
-  }
+  ) {}
 
-  private entryAt(entry: Entry, sheet: ReadSheet, row: number, column: number): RowValue | undefined {
-    const value = sheet.cells.get(placeKey(row, column));
+  private entryAt(entry: Entry, sheet: TypedSheet, row: number, column: number): RowValue | undefined {
+    const value = sheet.cells.get(cellKey(row, column));
     if (value === undefined) return undefined;
     const except = (reason: string): void => {
       this.exceptions.push({
@@ -95,10 +114,10 @@ class LogReader {
 
   /** undefined for a cell that is blank. */
   field(field: FieldDefinition): RowValue | undefined {
-    const named = this.read.state.book.names.find(({ name }) => sameName(name, field.name));
+    const named = this.book.names.find(({ name }) => sameName(name, field.name));
     const { sheet: on, local } = splitSheet(named?.refersTo ?? "");
     const area = readArea(local);
-    const sheet = this.sheets.find(({ name }) => name === on);
+    const sheet = this.book.sheets.find(({ name }) => sameName(name, on ?? ""));
     if (area === undefined || sheet === undefined)
       throw new CommandFailure(
         `the log is damaged: the named cell ${field.name} ("${field.label}") is missing or renamed.`,
@@ -107,7 +126,7 @@ class LogReader {
   }
 
   rows(table: TableDefinition): readonly Readonly<Record<string, RowValue>>[] {
-    const sheet = this.sheets.find(({ tables }) => tables.some(({ name }) => sameName(name, table.name)));
+    const sheet = this.book.sheets.find(({ tables }) => tables.some(({ name }) => sameName(name, table.name)));
     const found = sheet?.tables.find(({ name }) => sameName(name, table.name));
     const area = readArea(found?.area ?? "");
     if (sheet === undefined || found === undefined || area === undefined)
@@ -132,13 +151,13 @@ class LogReader {
 
   private placeOf(
     column: InputColumn,
-    sheet: ReadSheet,
+    sheet: TypedSheet,
     area: { readonly row: number; readonly column: number; readonly columns: number },
     table: TableDefinition,
   ): number {
     const header = headerOf(column, this.system);
     for (let at = area.column; at < area.column + area.columns; at += 1)
-      if (sheet.cells.get(placeKey(area.row, at)) === header) return at;
+      if (sheet.cells.get(cellKey(area.row, at)) === header) return at;
     throw new CommandFailure(
       `the log is damaged: the column "${header}" of table ${table.name} (sheet ${sheet.name}, row ${String(area.row + 1)}) is missing or renamed.`,
     );
@@ -146,8 +165,11 @@ class LogReader {
 }
 
 /** Throws CommandFailure where the workbook is no log of this version. */
-function requireOwnLog(read: ReadWorkbook): UnitSystem {
-  const own = ownLogOf(read.state);
+function requireOwnLog({ names, sheets }: TypedBook): UnitSystem {
+  const own = ownLogIn({
+    names,
+    valueAt: (on, row, column) => sheets.find(({ name }) => sameName(name, on ?? ""))?.cells.get(cellKey(row, column)),
+  });
   if (own === undefined) throw new CommandFailure("the workbook is no Bathsheet log.");
   if (own.version < jobLog.version)
     throw new CommandFailure(
@@ -161,9 +183,9 @@ function requireOwnLog(read: ReadWorkbook): UnitSystem {
 }
 
 /** What is typed into the log that was read from a file. Throws CommandFailure where it is none that can be read. */
-export function logInState(read: ReadWorkbook): LogInFile {
-  const system = requireOwnLog(read);
-  const reader = new LogReader(read, system);
+export function logIn(book: TypedBook): LogInFile {
+  const system = requireOwnLog(book);
+  const reader = new LogReader(book, system);
   const fields: Record<string, RowValue | null> = {};
   for (const field of typedFields) {
     const value = reader.field(field);
@@ -176,6 +198,6 @@ export function logInState(read: ReadWorkbook): LogInFile {
     job: { log: jobLog.version, system, fields, rows },
     sheetRows: reader.sheetRows,
     exceptions: reader.exceptions,
-    otherSheets: read.state.sheets.map(({ name }) => name).filter((name) => !own.has(name.toLowerCase())),
+    otherSheets: book.sheetNames.filter((name) => !own.has(name.toLowerCase())),
   };
 }

@@ -1,0 +1,73 @@
+import { type ColumnSource, parquetWriteBuffer, type SchemaElement } from "hyparquet-writer";
+
+import type { PlacedFile } from "../command.ts";
+import {
+  type ColumnType,
+  partitions,
+  type RowTableId,
+  rowTableIds,
+  rowTables,
+  type RowValue,
+  type TypedRows,
+} from "./tables.ts";
+
+type AnyRow = Readonly<Record<string, RowValue | undefined>>;
+
+const stored: Readonly<Record<ColumnType, Omit<SchemaElement, "name">>> = {
+  text: { type: "BYTE_ARRAY", converted_type: "UTF8" },
+  "whole number": { type: "INT32" },
+  cents: { type: "INT64" },
+  number: { type: "DOUBLE" },
+  "yes or no": { type: "BOOLEAN" },
+  "wall time": { type: "INT64", logical_type: { type: "TIMESTAMP", isAdjustedToUTC: false, unit: "MILLIS" } },
+  UTC: { type: "INT64", logical_type: { type: "TIMESTAMP", isAdjustedToUTC: true, unit: "MILLIS" } },
+};
+
+function columnOf(name: string, type: ColumnType, rows: readonly AnyRow[]): ColumnSource {
+  const data = rows.map((row) => {
+    const value = row[name];
+    if (value === undefined) return null;
+    return type === "cents" && typeof value === "number" ? BigInt(value) : value;
+  });
+  return { name, data };
+}
+
+function fileOf(table: RowTableId, rows: readonly AnyRow[]): Uint8Array {
+  const described: Readonly<Record<string, { readonly type: ColumnType }>> = rowTables[table].columns;
+  const columns = Object.entries(described).filter(([name]) => !partitions.some((one) => one === name));
+  const schema: SchemaElement[] = [
+    { name: "root", num_children: columns.length },
+    ...columns.map(([name, { type }]): SchemaElement => ({ name, ...stored[type], repetition_type: "OPTIONAL" })),
+  ];
+  const columnData = columns.map(([name, { type }]) => columnOf(name, type, rows));
+  return new Uint8Array(parquetWriteBuffer({ schema, columnData, createdBy: "bathsheet" }));
+}
+
+/** As Hive spells what a folder's name cannot hold, and what some disk cannot. */
+const escaped = (value: string): string =>
+  value.replaceAll(
+    // eslint-disable-next-line no-control-regex -- that is what cannot stand there
+    /[\u0000-\u001f\u007f"#%'*/:<>=?\\{}[\]^|]|[. ]$/g,
+    (mark) => `%${mark.charCodeAt(0).toString(16).toUpperCase().padStart(2, "0")}`,
+  );
+
+const folderOf = (row: AnyRow): string => partitions.map((name) => `${name}=${escaped(String(row[name]))}`).join("/");
+
+/** All rows as Parquet files, in a folder for each table, shop and month; the same rows give the same bytes. */
+export function parquetFiles(rows: TypedRows): readonly PlacedFile[] {
+  return rowTableIds.flatMap((table) => {
+    const folders = new Map<string, AnyRow[]>();
+    for (const row of rows[table]) {
+      const folder = folderOf(row);
+      const others = folders.get(folder);
+      if (others === undefined) folders.set(folder, [row]);
+      else others.push(row);
+    }
+    // A table of no rows still has its columns, or no query could name it.
+    if (folders.size === 0) folders.set(folderOf({ shop: "none", month: "undated" }), []);
+    return [...folders.keys()].sort().map((folder) => ({
+      path: `${table}/${folder}/rows.parquet`,
+      content: fileOf(table, folders.get(folder) ?? []),
+    }));
+  });
+}
