@@ -13,7 +13,7 @@ import { headerOf } from "../model/headers.ts";
 import type { AreaPlan, CellPlan, ChartPlan, ChartSeriesPlan, SheetPlan, TablePlan } from "../model/plan.ts";
 import { fieldCells } from "./field-cells.ts";
 import { linesOf } from "./line-breaks.ts";
-import type { PlacedSheet, PlacedTable, Placement } from "./placement.ts";
+import { type PlacedSheet, type PlacedTable, type Placement, printedColumns } from "./placement.ts";
 import { fieldSignals, tableSignals } from "./signal-plans.ts";
 import { tableCells } from "./table-cells.ts";
 import { tableColumns } from "./table-columns.ts";
@@ -74,7 +74,7 @@ function seriesAreas(
 
 function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSystem): readonly ChartPlan[] {
   return placed.charts.map(({ chart, area }): ChartPlan => {
-    const { id, kind, title, below, xTitle, xFormat, yFormat } = chart;
+    const { id, kind, title, xTitle, xFormat, yFormat } = chart;
     const series = chart.series.map((one) => ({
       label: one.label,
       color: one.color,
@@ -86,7 +86,6 @@ function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSyste
       id,
       kind,
       title,
-      ...(below === undefined ? {} : { below }),
       area,
       xTitle,
       xFormat,
@@ -115,13 +114,9 @@ function frozenRows({ arrangement }: SheetDefinition, tables: readonly TablePlan
 /** Tables under each other share their columns; of tables side by side all are printed. */
 function lastPrintedColumn({ sheet, columnWidths, charts }: PlacedSheet): number {
   if (sheet.arrangement === "charts") return Math.max(...charts.map(({ area }) => area.column + area.columns)) - 1;
-  if (sheet.tables.length > 1 && sheet.arrangement === "side by side") return columnWidths.length - 1;
-  const shown = sheet.tables.map(
-    (table) =>
-      table.columns.filter((column) => column.unprinted !== true && (column.role === "input" || column.helper !== true))
-        .length,
-  );
-  return shown.length === 0 ? columnWidths.length - 1 : Math.max(...shown) - 1;
+  if (sheet.tables.length === 0 || (sheet.tables.length > 1 && sheet.arrangement === "side by side"))
+    return columnWidths.length - 1;
+  return printedColumns(sheet) - 1;
 }
 
 /** One sheet of the log, to the cell. */

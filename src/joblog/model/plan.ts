@@ -106,8 +106,6 @@ export interface ChartPlan {
   readonly id: string;
   readonly kind: ChartKind;
   readonly title: string;
-  /** Id of the table under which it stands, if it stands under one. */
-  readonly below?: string;
   readonly area: AreaPlan;
   readonly xTitle: string;
   readonly xFormat: string;

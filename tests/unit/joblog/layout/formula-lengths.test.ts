@@ -20,6 +20,7 @@ const money: readonly TableId[] = [
   "shares",
   "costLines",
   "statementAlone",
+  "statementTotal",
 ];
 
 it.each(["US", "metric"] as const)(

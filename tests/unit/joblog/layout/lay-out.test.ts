@@ -86,11 +86,40 @@ describe("laying out the log", () => {
     expect(sheetOf(empty, "job").tables.map((table) => table.area.rows - 1)).toEqual([6, 3, 4, 3]);
   });
 
-  it("moves the chart of the shares down when there are more cost lines than the room above it", () => {
-    const rows = Array.from({ length: 20 }, (_, index) => ({ id: `C${String(index)}`, what: "Labor" }));
-    const costs = sheetOf(layOut(jobLog, { system: "US" }, { fields: {}, rows: { costLines: rows } }), "costs");
-    const lines = costs.tables.find((table) => table.id === "costLines");
-    expect(costs.charts[0]?.area.row).toBeGreaterThanOrEqual((lines?.area.row ?? 0) + 21);
+  it("has the chart of the shares above the tables, where none of them grows into it", () => {
+    const { charts, tables } = sheetOf(demo, "costs");
+    const bottom = Math.max(...charts.map(({ area }) => area.row + area.rows));
+    expect(charts).toHaveLength(1);
+    expect(Math.min(...tables.map(({ area }) => area.row))).toBeGreaterThan(bottom);
+  });
+
+  it("prints the statement's shares and total before its chemistry, its fields two on a line", () => {
+    const { tables, cells } = sheetOf(demo, "statement");
+    const order = [...tables].sort((one, other) => one.area.row - other.area.row).map(({ id }) => id);
+    expect(order.slice(0, 5)).toEqual([
+      "statementShares",
+      "statementCharges",
+      "statementAlone",
+      "statementTotal",
+      "statementBaths",
+    ]);
+    const rowOf = (name: string): number | undefined => demo.names.find((one) => one.name === name)?.row;
+    expect(rowOf("Statement.Invoice")).toBe(rowOf("Statement.Claim"));
+    const labels = cells.filter(({ style }) => style === "fieldLabel");
+    expect(new Set(labels.map(({ row, column }) => `${String(row)} ${String(column)}`)).size).toBe(labels.length);
+  });
+
+  it("shows no label of the statement whose value is blank, unless it is to be signed", () => {
+    const { cells, conditionalFormats } = sheetOf(demo, "statement");
+    const unseen = conditionalFormats.filter(({ look }) => look === "unseen").map(({ area }) => area);
+    const shown = cells
+      .filter(
+        (cell) =>
+          cell.style === "fieldLabel" && !unseen.some(({ row, column }) => row === cell.row && column === cell.column),
+      )
+      .map((cell) => (cell.kind === "value" ? cell.value : ""));
+    expect(shown).toEqual(["Claim", "Prepared by", "Date", "Accepted by, date"]);
+    expect(unseen.length).toBeGreaterThan(12);
   });
 
   it("writes units into headers by the log's system", () => {
