@@ -720,6 +720,7 @@ export interface LogTables {
     readonly openingAverage: number;
     readonly closingAverage: number;
     readonly roundedLines: number;
+    readonly unvaluedLine: number;
     readonly valueLeft: number;
   };
   readonly closedMonths: {
@@ -854,11 +855,27 @@ export interface LogFields {
   readonly statementDate: number;
   readonly statementAccepted: string;
   readonly costTotal: number;
+  readonly costOfAdditions: number;
+  readonly costOfLines: number;
   readonly costToClaims: number;
+  readonly costShares: number;
+  readonly costAlone: number;
   readonly costToShop: number;
   readonly costNotPlaced: number;
+  readonly costLeftOut: string;
   readonly costOpen: string;
   readonly loadAstray: string;
+  readonly monthOfTotals: number;
+  readonly monthFrom: number;
+  readonly monthOpening: number;
+  readonly monthReceived: number;
+  readonly monthClaims: number;
+  readonly monthShop: number;
+  readonly monthNobody: number;
+  readonly monthIssued: number;
+  readonly monthDifference: number;
+  readonly monthClosing: number;
+  readonly monthLeftOut: string;
   readonly journalDebit: number;
   readonly journalCredit: number;
   readonly journalDifference: number;

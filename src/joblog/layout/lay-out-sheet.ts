@@ -111,6 +111,17 @@ function frozenRows({ arrangement }: SheetDefinition, tables: readonly TablePlan
   return rows <= mostFrozenRows ? rows : 0;
 }
 
+/** Headings of the table that goes on over the pages: only the last one of a sheet does. */
+function titleRows(
+  { arrangement, document, tables }: SheetDefinition,
+  plans: readonly TablePlan[],
+): Pick<SheetPlan, "titleRows"> {
+  const row = plans.at(-1)?.area.row;
+  const goesOn = tables.at(-1)?.fixedRows !== true && (tables.length === 1 || arrangement === "stacked");
+  if (row === undefined || !goesOn || arrangement === "charts" || document === true) return {};
+  return { titleRows: { first: row, last: row } };
+}
+
 /** Tables under each other share their columns; of tables side by side all are printed. */
 function lastPrintedColumn({ sheet, columnWidths, charts }: PlacedSheet): number {
   if (sheet.arrangement === "charts") return Math.max(...charts.map(({ area }) => area.column + area.columns)) - 1;
@@ -160,7 +171,7 @@ export function laidOutSheet(
     frozenRows: frozen,
     orientation: sheet.orientation,
     footer: arithmeticAid,
-    ...(frozen > 0 ? { titleRows: { first: frozen - 1, last: frozen - 1 } } : {}),
+    ...titleRows(sheet, tables),
     lastPrintedColumn: lastPrintedColumn(placed),
     pagesWide: sheet.pagesWide,
     ...(sheet.arrangement === "charts" ? { onePage: true } : {}),

@@ -24,6 +24,9 @@ const roomBelowStacked = 3;
 const roomBelowFixed = 1;
 
 const chartRows = 14;
+
+/** Of a chart over tables: a bar for each claim of a week. */
+const lowChartRows = 10;
 const chartCharacters = 110;
 
 /** Width of a chart on a sheet of charts, two of which stand abreast. */
@@ -212,7 +215,7 @@ function placeCharts(sheet: SheetDefinition, top: number, widths: readonly numbe
     room += widths[column + columns] ?? 0;
   return (sheet.charts ?? []).map((chart, index) => ({
     chart,
-    area: { row: top + index * (chartRows + 1), column, rows: chartRows, columns },
+    area: { row: top + index * (lowChartRows + 1), column, rows: lowChartRows, columns },
   }));
 }
 

@@ -128,6 +128,7 @@ const moreFields: LogContent["fields"] = {
   shopAddress: "2 Invented Street",
   shopPhone: "555-0100",
   shopLicense: "L-9",
+  monthOfTotals: serial("2027-03-15"),
   whatIfBath: bathOne,
   whatIfConcentrate: "CN-1",
   whatIfVolume: 121,

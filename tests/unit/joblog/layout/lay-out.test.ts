@@ -93,6 +93,17 @@ describe("laying out the log", () => {
     expect(Math.min(...tables.map(({ area }) => area.row))).toBeGreaterThan(bottom);
   });
 
+  it("repeats on every page the headings of the table that goes on, also where they cannot be frozen", () => {
+    const titled = demo.sheets.filter(({ titleRows }) => titleRows !== undefined);
+    for (const { name, tables, titleRows } of titled) {
+      expect(titleRows?.first, name).toBe(tables.at(-1)?.area.row);
+      expect(titleRows?.last, name).toBe(tables.at(-1)?.area.row);
+    }
+    const names = titled.map(({ name }) => name);
+    for (const name of ["Baths", "Items", "Costs", "Month end", "Journal"]) expect(names).toContain(name);
+    for (const name of ["Claim statement", "Charts"]) expect(names).not.toContain(name);
+  });
+
   it("prints the statement's shares and total before its chemistry, its fields two on a line", () => {
     const { tables, cells } = sheetOf(demo, "statement");
     const order = [...tables].sort((one, other) => one.area.row - other.area.row).map(({ id }) => id);
