@@ -122,6 +122,11 @@ function titleRows(
   return { titleRows: { first: row, last: row } };
 }
 
+function pageBreaks({ tables }: PlacedSheet): Pick<SheetPlan, "pageBreaks"> {
+  const rows = tables.filter(({ table }) => table.newPage === true).map((one) => one.captionRow ?? one.area.row);
+  return rows.length === 0 ? {} : { pageBreaks: rows };
+}
+
 /** Tables under each other share their columns; of tables side by side all are printed. */
 function lastPrintedColumn({ sheet, columnWidths, charts }: PlacedSheet): number {
   if (sheet.arrangement === "charts") return Math.max(...charts.map(({ area }) => area.column + area.columns)) - 1;
@@ -172,6 +177,7 @@ export function laidOutSheet(
     orientation: sheet.orientation,
     footer: arithmeticAid,
     ...titleRows(sheet, tables),
+    ...pageBreaks(placed),
     lastPrintedColumn: lastPrintedColumn(placed),
     pagesWide: sheet.pagesWide,
     ...(sheet.arrangement === "charts" ? { onePage: true } : {}),

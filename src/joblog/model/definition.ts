@@ -104,6 +104,8 @@ export interface TableDefinition {
   readonly start?: (system: UnitSystem) => readonly Cells[];
   /** Its lines are all worked out: nobody types into it and it never grows. */
   readonly fixedRows?: true;
+  /** In print it begins a page. */
+  readonly newPage?: true;
   readonly signals?: readonly RowSignal[];
   /** Its rows are typed as entries and can be put right one by one. */
   readonly entry?: RowEntry;

@@ -42,6 +42,7 @@ export const statementBaths: TableDefinition = {
   caption: "Baths that its pieces were in",
   emptyRows: bathLines,
   fixedRows: true,
+  newPage: true,
   columns: [
     bathColumns.computed(
       { id: "bath", label: "Bath", type: "text", width: 13, help: "In the order in which the claim came into them." },
