@@ -43,6 +43,18 @@ function headCells({ sheet, cautionLines, headColumn: column }: PlacedSheet): re
   ];
 }
 
+/** Characters that the longest title takes, in its size. */
+const titleCharacters = 50;
+
+/** In the title's row, right of it: a sheet opened without the add-in shows #NAME? where something changed. */
+function addInNote({ headColumn, columnWidths }: PlacedSheet, cells: readonly CellPlan[]): readonly CellPlan[] {
+  if (!cells.some((cell) => cell.kind === "formula" && cell.formula.includes("BATH."))) return [];
+  let column = headColumn;
+  for (let room = 0; room < titleCharacters && column < columnWidths.length - 1; column += 1)
+    room += columnWidths[column] ?? titleCharacters;
+  return [{ row: 0, column, style: "fieldHelp", kind: "value", value: "Cells with #NAME? need the Bathsheet add-in." }];
+}
+
 function headingOfFirst([first]: ChartDefinition["series"], { table }: PlacedTable, system: UnitSystem): string {
   const column = table.columns.find(({ id }) => first !== undefined && "column" in first && id === first.column);
   return column === undefined ? "" : headerOf(column, system);
@@ -123,7 +135,7 @@ function titleRows(
 }
 
 function pageBreaks({ tables }: PlacedSheet): Pick<SheetPlan, "pageBreaks"> {
-  const rows = tables.filter(({ table }) => table.newPage === true).map((one) => one.captionRow ?? one.area.row);
+  const rows = tables.filter(({ table }) => table.newPage === true).map((one) => one.caption?.row ?? one.area.row);
   return rows.length === 0 ? {} : { pageBreaks: rows };
 }
 
@@ -151,13 +163,13 @@ export function laidOutSheet(
     area: one.area,
     columns: tableColumns(log, one.table, system),
   }));
-  const cells = [
-    ...headCells(placed),
+  const worked = [
     ...placed.fields.flatMap((one) => fieldCells(one, log, system, held[one.field.id])),
     ...placed.tables.flatMap((one, index) =>
       tableCells(one, tables[index]?.columns ?? [], content.rows[one.table.id] ?? []),
     ),
   ];
+  const cells = [...headCells(placed), ...addInNote(placed, worked), ...worked];
   const frozen = frozenRows(sheet, tables);
   return {
     id: sheet.id,

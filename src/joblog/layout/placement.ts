@@ -37,8 +37,8 @@ const gapColumn = 3;
 export interface PlacedTable {
   readonly table: TableDefinition;
   readonly sheet: SheetDefinition;
-  /** Where the caption stands, if it is shown. */
-  readonly captionRow: number | undefined;
+  /** Where the caption stands, if it is shown: beside a column that is repeated on every page, which would cut it. */
+  readonly caption: { readonly row: number; readonly column: number } | undefined;
   /** Header row and data rows. */
   readonly area: AreaPlan;
 }
@@ -199,7 +199,8 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
       rows: dataRows + 1,
       columns: table.columns.length,
     };
-    const placed: PlacedTable = { table, sheet, captionRow: captioned ? row : undefined, area };
+    const caption = { row, column: Math.max(area.column, headColumnOf(sheet)) };
+    const placed: PlacedTable = { table, sheet, caption: captioned ? caption : undefined, area };
     if (sheet.arrangement === "stacked")
       row = headerRow + area.rows + (table.fixedRows === true ? roomBelowFixed : roomBelowStacked);
     else column += area.columns + 1;

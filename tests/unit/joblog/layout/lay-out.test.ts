@@ -86,6 +86,20 @@ describe("laying out the log", () => {
     expect(sheetOf(empty, "job").tables.map((table) => table.area.rows - 1)).toEqual([6, 3, 4, 3]);
   });
 
+  it("says beside the title of each sheet with functions of the add-in, and of no other, what #NAME? needs", () => {
+    for (const { name, cells, lastPrintedColumn } of empty.sheets) {
+      const calls = cells.some((cell) => cell.kind === "formula" && cell.formula.includes("BATH."));
+      const notes = cells.filter((cell) => cell.kind === "value" && String(cell.value).includes("#NAME? need"));
+      expect(
+        notes.map(({ row, column }) => row === 0 && column <= lastPrintedColumn),
+        name,
+      ).toEqual(calls ? [true] : []);
+    }
+    expect(
+      sheetOf(empty, "costs").cells.some((cell) => cell.kind === "formula" && cell.formula.includes("BATH.")),
+    ).toBe(false);
+  });
+
   it("has the chart of the shares above the tables, where none of them grows into it", () => {
     const { charts, tables } = sheetOf(demo, "costs");
     const bottom = Math.max(...charts.map(({ area }) => area.row + area.rows));
