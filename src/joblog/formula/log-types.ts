@@ -516,6 +516,7 @@ export interface LogTables {
     readonly share: number;
     readonly line: number;
     readonly sourceRow: number;
+    readonly bathRow: number;
   };
   readonly statementCharges: {
     readonly what: string;
@@ -532,6 +533,14 @@ export interface LogTables {
     readonly shareRow: number;
     readonly bathRow: number;
     readonly share: number;
+    readonly pool: number;
+    readonly toConcentrate: number;
+    readonly toWater: number;
+    readonly toLabor: number;
+    readonly toEnergy: number;
+    readonly toSupplies: number;
+    readonly toDisposal: number;
+    readonly toOther: number;
   };
   readonly statementAlone: {
     readonly id: string;
@@ -558,6 +567,11 @@ export interface LogTables {
     readonly total: number;
     readonly unworked: number;
     readonly unlisted: number;
+    readonly state: string;
+    readonly openLoad: string;
+    readonly openBath: string;
+    readonly openLine: string;
+    readonly standing: string;
   };
   readonly statementBaths: {
     readonly bath: string;
@@ -585,6 +599,13 @@ export interface LogTables {
     readonly toppedUp: number;
     readonly line: number;
     readonly sourceRow: number;
+    readonly saidHold: number;
+    readonly saidNear: number;
+    readonly saidNotBack: number;
+    readonly saidTopUp: number;
+    readonly saidReRead: number;
+    readonly saidAbove: number;
+    readonly saidCheck: number;
     readonly claims: number;
     readonly from: number;
     readonly until: number;
@@ -612,6 +633,10 @@ export interface LogTables {
     readonly pending: number;
     readonly value: number;
     readonly reasonMissing: number;
+    readonly unlisted: number;
+    readonly counts: number;
+    readonly received: number;
+    readonly accounted: number;
   };
   readonly statementItems: {
     readonly id: string;
@@ -862,7 +887,7 @@ export interface LogFields {
   readonly costAlone: number;
   readonly costToShop: number;
   readonly costNotPlaced: number;
-  readonly costLeftOut: string;
+  readonly costLeftOut: number;
   readonly costOpen: string;
   readonly loadAstray: string;
   readonly monthOfTotals: number;
@@ -875,6 +900,7 @@ export interface LogFields {
   readonly monthIssued: number;
   readonly monthDifference: number;
   readonly monthClosing: number;
+  readonly monthUnvalued: number;
   readonly monthLeftOut: string;
   readonly journalDebit: number;
   readonly journalCredit: number;

@@ -1,6 +1,6 @@
 import { countOfNumbers, joined, minus, plus, rounded, sum } from "../../formula/arithmetic.ts";
 import { when } from "../../formula/choices.ts";
-import { equal, is, isBlank, isOver } from "../../formula/conditions.ts";
+import { is, isBlank, isOver } from "../../formula/conditions.ts";
 import { countWhere } from "../../formula/criteria.ts";
 import { apply, type Column, type Expression } from "../../formula/expression.ts";
 import type { Log } from "../../formula/log-names.ts";
@@ -92,18 +92,17 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "costLeftOut",
     name: "Cost.LeftOut",
-    label: "Not in these sums",
-    type: "text",
-    help: "Rows without a figure that could be summed; the first of them is named in the next line.",
-    formula: (log) => {
-      const { costLines, shares } = log;
-      const unread = countWhere(costLines, { check: "amount is no number" });
-      const unworked = sum(shares.unworked);
-      return when(equal(plus(unpricedAdditions(log), unread, unworked), 0), "nothing").otherwise(
-        joined("additions: ", unpricedAdditions(log), ", cost lines: ", unread, ", shares: ", unworked),
-      );
-    },
-    signals: [{ when: { startsWith: "additions" }, look: "act" }],
+    label: "Rows left out, must be 0",
+    type: "whole number",
+    format: "0",
+    help: "Additions, cost lines and shares without a figure to sum; the first is named in the next line.",
+    formula: (log) =>
+      plus(
+        unpricedAdditions(log),
+        countWhere(log.costLines, { check: "amount is no number" }),
+        sum(log.shares.unworked),
+      ),
+    signals: [{ when: { isNot: 0 }, look: "act" }],
   },
   {
     id: "costOpen",

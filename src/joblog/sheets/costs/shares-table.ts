@@ -374,7 +374,7 @@ const helpers: readonly ComputedColumn[] = [
   helper(
     {
       id: "openLine",
-      label: "Row that is open",
+      label: "Open row",
       type: "whole number",
       format: "0",
       width: 8,

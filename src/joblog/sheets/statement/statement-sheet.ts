@@ -1,12 +1,12 @@
 import { asText, joined, minus, rounded, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isNoNumber, isOver, unequal } from "../../formula/conditions.ts";
+import { equal, isBlank, isNoNumber, isOver } from "../../formula/conditions.ts";
 import { above, countWhere, largestWhere, smallestWhere, sumWhere, type Where } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
-import type { ColumnId, Log } from "../../formula/log-names.ts";
-import { cellAt, cellAtOrBlank, matchIn, positionOf } from "../../formula/lookups.ts";
+import type { ColumnId } from "../../formula/log-names.ts";
+import { cellAt, matchIn, positionOf } from "../../formula/lookups.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
-import { claimCost, costStanding } from "../../model/words.ts";
+import { costStanding } from "../../model/words.ts";
 import { statementBaths, statementUse } from "./statement-baths.ts";
 import { statementCharges } from "./statement-charges.ts";
 import { statementCounts, statementItems, statementTopUps } from "./statement-lists.ts";
@@ -54,21 +54,6 @@ function loadDay(rest: LoadDay, end: typeof smallestWhere): FieldDefinition {
       );
     },
   };
-}
-
-/** In the order in which a person would put it right: the claim's own loads first. */
-function standing({ claims, costLines, loads, named, shares }: Log): Expression {
-  const claim = named.statementClaim;
-  const because = (what: string, cell: Expression): Expression => joined(costStanding.provisional, what, cell);
-  const load = smallestWhere(loads, "gapLine", { claim });
-  const share = smallestWhere(shares, "openLine", { claim });
-  const line = smallestWhere(costLines, "gapLine", { claim });
-  const state = cellAtOrBlank(claims.costState, positionOf(claim, claims.claim));
-  return when(unequal(state, claimCost.provisional), when(isBlank(state), "").otherwise(costStanding.placed))
-    .when(isOver(load, 0), because("load ", cellAt(loads.gap, load)))
-    .when(isOver(share, 0), because("bath ", cellAt(shares.bath, share)))
-    .when(isOver(line, 0), because("cost line ", cellAt(costLines.gap, line)))
-    .otherwise(because("load ", named.loadAstray));
 }
 
 const fields: readonly FieldDefinition[] = [
@@ -206,7 +191,7 @@ const fields: readonly FieldDefinition[] = [
     label: "Standing",
     type: "text",
     help: "Whether every cost is placed to the cent, or why the figures are provisional.",
-    formula: standing,
+    formula: ({ statementTotal }) => asText(cellAt(statementTotal.standing, 1)),
     signals: [{ when: { startsWith: costStanding.provisional }, look: "act" }],
   },
   ofClaim({ id: "statementBy", name: "Statement.By", label: "Prepared by", column: "preparedBy", signed: true }),

@@ -1,10 +1,13 @@
 import { joined, minus, plus, rounded } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { isBlank, isOver } from "../../formula/conditions.ts";
-import { countWhere, sumWhere } from "../../formula/criteria.ts";
+import { isBlank, isFilled, isOver, unequal } from "../../formula/conditions.ts";
+import { countWhere, smallestWhere, sumWhere } from "../../formula/criteria.ts";
+import type { Column, Expression } from "../../formula/expression.ts";
+import type { Log } from "../../formula/log-names.ts";
+import { cellAt, cellAtOrBlank, positionOf } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
-import type { costKinds } from "../../model/words.ts";
+import { claimCost, type costKinds, costStanding } from "../../model/words.ts";
 import { bathLines } from "./statement-baths.ts";
 
 const { computed, helper } = columnsOf<"statementTotal">();
@@ -24,6 +27,22 @@ function kind(
       const parts = sumWhere(statementCharges, id, { isPart: 1 });
       const all = id === "concentrate" ? parts : plus(parts, sumWhere(costLines, "alone", { claim, kind: id }));
       return blankIf([isBlank(claim), isOver(unlisted, 0)], rounded(all, 2));
+    },
+  );
+}
+
+/** What the first row says that keeps the claim's cost open; blank where none of that table does. */
+function firstOpen(
+  id: "openLoad" | "openBath" | "openLine",
+  label: string,
+  says: (log: Log) => Column,
+  lineOf: (log: Log, claim: Expression) => Expression,
+): ComputedColumn {
+  return helper(
+    { id, label, type: "text", width: 20, help: "The first that keeps the claim's cost open." },
+    (_row, log) => {
+      const line = lineOf(log, log.named.statementClaim);
+      return when(isOver(line, 0), cellAt(says(log), line)).otherwise("");
     },
   );
 }
@@ -105,6 +124,46 @@ export const statementTotal: TableDefinition = {
       (_row, { named, shares }) => {
         const its = countWhere(shares, { claim: named.statementClaim });
         return when(isOver(its, bathLines), minus(its, bathLines)).otherwise(0);
+      },
+    ),
+    helper(
+      { id: "state", label: "State", type: "text", width: 11, help: "What Job says of the claim's cost." },
+      (_row, { claims, named }) => cellAtOrBlank(claims.costState, positionOf(named.statementClaim, claims.claim)),
+    ),
+    firstOpen(
+      "openLoad",
+      "Open load",
+      ({ loads }) => loads.gap,
+      (log, claim) => smallestWhere(log.loads, "gapLine", { claim }),
+    ),
+    firstOpen(
+      "openBath",
+      "Open bath",
+      ({ shares }) => shares.bath,
+      (log, claim) => smallestWhere(log.shares, "openLine", { claim }),
+    ),
+    firstOpen(
+      "openLine",
+      "Open line",
+      ({ costLines }) => costLines.gap,
+      (log, claim) => smallestWhere(log.costLines, "gapLine", { claim }),
+    ),
+    helper(
+      {
+        id: "standing",
+        label: "Standing",
+        type: "text",
+        width: 20,
+        help: "Placed, or what is open, in the order in which a person would put it right.",
+      },
+      ({ state, openLoad, openBath, openLine }, { named }) => {
+        const because = (what: string, cell: Expression): Expression => joined(costStanding.provisional, what, cell);
+        return when(isBlank(state), "")
+          .when(unequal(state, claimCost.provisional), costStanding.placed)
+          .when(isFilled(openLoad), because("load ", openLoad))
+          .when(isFilled(openBath), because("bath ", openBath))
+          .when(isFilled(openLine), because("cost line ", openLine))
+          .otherwise(because("load ", named.loadAstray));
       },
     ),
   ],

@@ -1,6 +1,6 @@
-import { joined, minus, rounded } from "../../formula/arithmetic.ts";
+import { rounded } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isNumber, isOver } from "../../formula/conditions.ts";
+import { equal, isBlank, isNumber } from "../../formula/conditions.ts";
 import { above, countWhere, smallestWhere, sumWhere } from "../../formula/criteria.ts";
 import { apply } from "../../formula/expression.ts";
 import type { ColumnId } from "../../formula/log-names.ts";
@@ -51,23 +51,30 @@ export const monthEndTotals: readonly FieldDefinition[] = [
   inAll("differenceValue", "monthDifference", "Month.Difference", "Count differences", "A loss where negative."),
   inAll("closingValue", "monthClosing", "Month.Closing", "Closing value", "As the month ends."),
   {
+    id: "monthUnvalued",
+    name: "Month.Unvalued",
+    label: "Left out, must be 0",
+    type: "whole number",
+    format: "0",
+    help: "Concentrates of the month without a value as it begins or ends: no count, or no price.",
+    formula: ({ monthEnd, named }) =>
+      blankIf([isBlank(named.monthFrom)], countWhere(monthEnd, { from: named.monthFrom, unvaluedLine: above(0) })),
+    signals: [{ when: { isNot: 0 }, look: "act" }],
+  },
+  {
     id: "monthLeftOut",
     name: "Month.LeftOut",
-    label: "Not in these sums",
+    label: "First one left out",
     type: "text",
-    help: "Concentrates of the month without a value as it begins or ends: no count, or no price.",
+    help: "Which concentrate it is, or that the month has no line.",
     formula: ({ monthEnd, named }) => {
       const its = { from: named.monthFrom, unvaluedLine: above(0) };
-      const more = minus(countWhere(monthEnd, its), 1);
-      const first = cellAt(monthEnd.concentrate, smallestWhere(monthEnd, "unvaluedLine", its));
       return blankIf(
         [isBlank(named.monthFrom)],
-        when(equal(countWhere(monthEnd, { from: named.monthFrom }), 0), "without a line of the month")
-          .when(equal(more, -1), "nothing")
-          .when(isOver(more, 0), joined("without ", first, " and more: ", more))
-          .otherwise(joined("without ", first)),
+        when(equal(countWhere(monthEnd, { from: named.monthFrom }), 0), "no line of the month")
+          .when(equal(named.monthUnvalued, 0), "")
+          .otherwise(cellAt(monthEnd.concentrate, smallestWhere(monthEnd, "unvaluedLine", its))),
       );
     },
-    signals: [{ when: { startsWith: "without" }, look: "act" }],
   },
 ];

@@ -19,6 +19,9 @@ const money: readonly TableId[] = [
   "loads",
   "shares",
   "costLines",
+  "statementShares",
+  "statementCharges",
+  "statementCounts",
   "statementAlone",
   "statementTotal",
 ];
