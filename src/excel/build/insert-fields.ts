@@ -38,19 +38,27 @@ function insertionOn(
   if (last === undefined)
     throw new RangeError(`The sheet ${plan.name} has no named cell under which new ones could go.`);
   const row = last.cell.row + 1;
-  // Labels stand at the left edge; how far right the values stand follows the longest label of the version.
-  const shift = last.cell.column - last.name.column;
+  // Labels stand where they are planned; how far right the values stand follows the longest label of the version.
+  const shiftOf = ({ column }: NamePlan): number => {
+    const like = standing.find(({ name }) => name.column === column) ?? last;
+    return like.cell.column - like.name.column;
+  };
   const moved = wanted.flatMap((name, index) =>
     cellsBeside(plan, name).map((cell): CellPlan => ({
       ...cell,
       row: row + index,
-      column: cell.style === "fieldLabel" ? cell.column : cell.column + shift,
+      column: cell.style === "fieldLabel" ? cell.column : cell.column + shiftOf(name),
     })),
   );
   return {
     sheet: actual,
     row,
-    names: wanted.map((name, index) => ({ ...name, sheet: actual, row: row + index, column: name.column + shift })),
+    names: wanted.map((name, index) => ({
+      ...name,
+      sheet: actual,
+      row: row + index,
+      column: name.column + shiftOf(name),
+    })),
     cells: moved,
   };
 }
