@@ -87,6 +87,7 @@ function sheetState(plan: SheetPlan): SheetState {
       leftFooter: "&A",
       centerFooter: plan.footer,
       rightFooter: "Page &P of &N",
+      ...(plan.pageBreaks === undefined ? {} : { pageBreaks: plan.pageBreaks }),
       ...(title === undefined ? {} : { printTitleRows: `$${String(title.first + 1)}:$${String(title.last + 1)}` }),
     },
   };

@@ -6,7 +6,7 @@ import type { ValueOf } from "./cell-value.ts";
 const linePoints = 13;
 
 /** A width counts digits; letters of running text are narrower on average. */
-const lettersByDigit = 1.2;
+const lettersByDigit = 1.15;
 
 function shownText(cell: CellPlan, sheet: string, valueOf: ValueOf): string {
   if (cell.kind === "value" && typeof cell.value === "string") return cell.value;

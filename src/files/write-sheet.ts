@@ -61,6 +61,8 @@ function writePageSetUp(worksheet: Worksheet, plan: SheetPlan): void {
   });
   if (plan.titleRows !== undefined)
     worksheet.pageSetup.printTitlesRow = `${String(plan.titleRows.first + 1)}:${String(plan.titleRows.last + 1)}`;
+  // A break of the format follows the row that it names, counted from 1.
+  for (const row of plan.pageBreaks ?? []) worksheet.getRow(row).addPageBreak();
   if (plan.pagesWide > 1) worksheet.pageSetup.printTitlesColumn = "A:A";
   worksheet.headerFooter.oddFooter = `&L&A&C${plan.footer}&RPage &P of &N`;
 }

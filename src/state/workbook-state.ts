@@ -193,6 +193,8 @@ export interface PrintState {
   readonly printTitleRows?: string;
   readonly printTitleColumns?: string;
   readonly printArea?: string;
+  /** Rows, counted from 0, before which a page begins. */
+  readonly pageBreaks?: readonly number[];
   readonly leftMargin?: number;
   readonly rightMargin?: number;
   readonly topMargin?: number;

@@ -2,7 +2,7 @@
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import { asShown } from "../../joblog/evaluate/cell-value.ts";
 import { EvaluatedLog } from "../../joblog/evaluate/evaluated-log.ts";
-import type { ColumnId, FieldId } from "../../joblog/formula/log-names.ts";
+import type { ColumnId } from "../../joblog/formula/log-names.ts";
 import type { TableId } from "../../joblog/formula/log-types.ts";
 import { jobLog } from "../../joblog/job-log.ts";
 import { cellFormat } from "../../joblog/model/cell-formats.ts";
@@ -15,9 +15,6 @@ import { isSameText } from "../../joblog/model/same-text.ts";
 import { claimStatementSheet } from "../../joblog/sheets/statement/statement-sheet.ts";
 import { leftOut, othersNamed } from "./others-words.ts";
 import { type Paper, type PaperColumn, paperSheet, type PaperTable } from "./paper.ts";
-
-/** Typed for the statement that the sheet shows, so they count for that claim alone. */
-const typedForOne: readonly FieldId[] = ["statementInvoice", "statementBy", "statementDate", "statementAccepted"];
 
 const itemColumns: readonly ColumnId<"items">[] = [
   "id",
@@ -92,9 +89,7 @@ class ClaimPapers {
     private readonly claim: string,
     private readonly system: UnitSystem,
   ) {
-    const isShown = isSameText(String(log.fields.statementClaim ?? ""), claim);
-    const blanked = isShown ? {} : Object.fromEntries(typedForOne.map((id) => [id, undefined]));
-    this.log = { fields: { ...log.fields, ...blanked, statementClaim: claim }, rows: log.rows };
+    this.log = { fields: { ...log.fields, statementClaim: claim }, rows: log.rows };
     this.worked = new EvaluatedLog(jobLog, this.log, [], "everything");
     this.namesOthers = othersNamed(log, claim);
   }

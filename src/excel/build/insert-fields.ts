@@ -1,5 +1,5 @@
 /** New named cells on sheets that hold data: sheet rows are inserted under the last one that is there. */
-import type { CellPlan, NamePlan, SheetPlan } from "../../joblog/model/plan.ts";
+import type { CellPlan, NamePlan, SheetPlan, StyleId } from "../../joblog/model/plan.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { Survey } from "./survey-workbook.ts";
 
@@ -12,12 +12,16 @@ export interface FieldInsertion {
   readonly cells: readonly CellPlan[];
 }
 
+const fieldStyles: readonly StyleId[] = ["fieldLabel", "fieldInput", "fieldComputed", "fieldStated", "fieldHelp"];
+
+/** The field's own cells: of two on a line those from its label to the next one. */
 function cellsBeside(sheet: SheetPlan, name: NamePlan): readonly CellPlan[] {
-  return sheet.cells.filter(
-    (cell) =>
-      cell.row === name.row &&
-      ["fieldLabel", "fieldInput", "fieldComputed", "fieldStated", "fieldHelp"].includes(cell.style),
-  );
+  const line = sheet.cells.filter((cell) => cell.row === name.row && fieldStyles.includes(cell.style));
+  const labels = line.filter(({ style }) => style === "fieldLabel").map(({ column }) => column);
+  const from = Math.max(0, ...labels.filter((column) => column <= name.column));
+  const next = Math.min(Infinity, ...labels.filter((column) => column > name.column));
+  const isFirst = labels.every((column) => column >= from);
+  return line.filter(({ column, style }) => (style === "fieldHelp" ? isFirst : column >= from && column < next));
 }
 
 function insertionOn(
@@ -34,19 +38,27 @@ function insertionOn(
   if (last === undefined)
     throw new RangeError(`The sheet ${plan.name} has no named cell under which new ones could go.`);
   const row = last.cell.row + 1;
-  // Labels stand at the left edge; how far right the values stand follows the longest label of the version.
-  const shift = last.cell.column - last.name.column;
+  // Labels stand where they are planned; how far right the values stand follows the longest label of the version.
+  const shiftOf = ({ column }: NamePlan): number => {
+    const like = standing.find(({ name }) => name.column === column) ?? last;
+    return like.cell.column - like.name.column;
+  };
   const moved = wanted.flatMap((name, index) =>
     cellsBeside(plan, name).map((cell): CellPlan => ({
       ...cell,
       row: row + index,
-      column: cell.style === "fieldLabel" ? cell.column : cell.column + shift,
+      column: cell.style === "fieldLabel" ? cell.column : cell.column + shiftOf(name),
     })),
   );
   return {
     sheet: actual,
     row,
-    names: wanted.map((name, index) => ({ ...name, sheet: actual, row: row + index, column: name.column + shift })),
+    names: wanted.map((name, index) => ({
+      ...name,
+      sheet: actual,
+      row: row + index,
+      column: name.column + shiftOf(name),
+    })),
     cells: moved,
   };
 }

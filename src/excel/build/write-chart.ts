@@ -41,24 +41,18 @@ function rangeOf(
   return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(area.row, area.column, area.rows, area.columns);
 }
 
-/** A chart stands as far below its table as the plan has it, however long the table has grown. */
-function standingArea({ placement, plan }: MissingChart, locations: Locations): AreaPlan {
-  const above = placement.plan.tables.find((table) => table.id === plan.below);
-  if (above === undefined || !placement.kept) return plan.area;
-  const now = locations.table(above.name).area;
-  const grown = Math.max(0, now.row + now.rows - (above.area.row + above.area.rows));
-  return { ...plan.area, row: plan.area.row + grown };
-}
-
-function placeChart(context: Excel.RequestContext, missing: MissingChart, locations: Locations): DrawnChart {
-  const { placement, plan } = missing;
+function placeChart(
+  context: Excel.RequestContext,
+  { placement, plan }: MissingChart,
+  locations: Locations,
+): DrawnChart {
   const first = plan.series[0];
   if (first === undefined) throw new RangeError(`Chart ${plan.id} has no series.`);
   const on = context.workbook.worksheets.getItem(placement.actual);
   const chart = on.charts.add(officeTypes[plan.kind], rangeOf(context, first, first.y, locations), "Columns");
   chart.name = plan.id;
   chart.title.text = plan.title;
-  const { row, column, rows, columns } = standingArea(missing, locations);
+  const { row, column, rows, columns } = plan.area;
   chart.setPosition(
     on.getRangeByIndexes(row, column, 1, 1),
     on.getRangeByIndexes(row + rows - 1, column + columns - 1, 1, 1),

@@ -59,6 +59,7 @@ export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): voi
   onEveryPage.leftFooter = "&A";
   onEveryPage.centerFooter = plan.footer;
   onEveryPage.rightFooter = "Page &P of &N";
+  for (const row of plan.pageBreaks ?? []) worksheet.horizontalPageBreaks.add(`A${String(row + 1)}`);
   if (plan.pagesWide > 1) layout.setPrintTitleColumns("$A:$A");
   if (plan.titleRows !== undefined) {
     layout.setPrintTitleRows(`$${String(plan.titleRows.first + 1)}:$${String(plan.titleRows.last + 1)}`);

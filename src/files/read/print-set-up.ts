@@ -1,6 +1,6 @@
 import type { PrintState } from "../../state/workbook-state.ts";
 import { splitSheet } from "./read-address.ts";
-import { childOf, isOn, numberOf, type XmlElement } from "./xml-tree.ts";
+import { childOf, childrenOf, isOn, numberOf, type XmlElement } from "./xml-tree.ts";
 
 const pointsInInch = 72;
 
@@ -72,6 +72,14 @@ function zoom(page: XmlElement | undefined, fits: boolean): NonNullable<PrintSta
   };
 }
 
+/** Those that somebody set; the others follow from the paper. */
+function pageBreaks(root: XmlElement): readonly number[] {
+  return childrenOf(childOf(root, "rowBreaks"), "brk")
+    .filter(({ attributes }) => isOn(attributes["man"]))
+    .flatMap(({ attributes }) => numberOf(attributes["id"]) ?? [])
+    .filter((row) => row > 0);
+}
+
 /** How a sheet's part says that it is printed. Titles and area are names of the workbook. */
 export function readPrintSetUp(
   root: XmlElement,
@@ -88,7 +96,9 @@ export function readPrintSetUp(
   const titleRows = titles.find((one) => /\d/.test(one));
   const titleColumns = titles.find((one) => /[A-Z]/.test(one) && !/\d/.test(one));
   const area = named.area === undefined ? undefined : splitSheet(named.area).local.replaceAll("$", "");
+  const breaks = pageBreaks(root);
   return {
+    ...(breaks.length === 0 ? {} : { pageBreaks: breaks }),
     ...(page === undefined
       ? {}
       : { orientation: page.attributes["orientation"] === "landscape" ? "Landscape" : "Portrait" }),

@@ -37,8 +37,7 @@ const leftElements: readonly (readonly [path: readonly string[], what: string])[
   [["controls"], "form controls"],
   [["hyperlinks"], "links (their texts stay)"],
   [["picture"], "a picture behind the cells"],
-  [["rowBreaks"], "page breaks"],
-  [["colBreaks"], "page breaks"],
+  [["colBreaks"], "page breaks between columns"],
   [["customSheetViews"], "views of the sheet"],
 ];
 

@@ -72,8 +72,16 @@ function headerFooter(print: PrintState): string {
   );
 }
 
+/** A break follows the row that it names, counted from 1; the last column of a sheet is the format's 16383. */
+function rowBreaks({ pageBreaks = [] }: PrintState): string {
+  if (pageBreaks.length === 0) return "";
+  const count = pageBreaks.length;
+  const breaks = pageBreaks.map((row) => element("brk", { id: row, max: 16_383, man: 1 }));
+  return element("rowBreaks", { count, manualBreakCount: count }, ...breaks);
+}
+
 /** How a sheet is printed, in the order of the schema. */
 export function printXml(print: PrintState): string {
   const centered = print.centerHorizontally === true ? element("printOptions", { horizontalCentered: 1 }) : "";
-  return centered + margins(print) + pageSetup(print) + headerFooter(print);
+  return centered + margins(print) + pageSetup(print) + headerFooter(print) + rowBreaks(print);
 }

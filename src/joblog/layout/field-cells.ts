@@ -9,7 +9,8 @@ import { fieldFormula } from "./written-formula.ts";
 function valueCell(placed: PlacedField, log: LogDefinition, system: UnitSystem, given: RowValue | undefined): CellPlan {
   const { field, row, valueColumn, sheet } = placed;
   const isInput = field.formula === undefined && field.fixed !== true;
-  const computed = sheet.document === true || sheet.arrangement === "charts" ? "fieldStated" : "fieldComputed";
+  const isStated = (sheet.document === true && field.signed !== true) || sheet.arrangement === "charts";
+  const computed = isStated ? "fieldStated" : "fieldComputed";
   const look = {
     row,
     column: valueColumn,
@@ -30,15 +31,15 @@ export function fieldCells(
   system: UnitSystem,
   given: RowValue | undefined,
 ): readonly CellPlan[] {
-  const { field, row, labelColumn, valueColumn, sheet } = placed;
-  if (sheet.arrangement === "charts") return [valueCell(placed, log, system, given)];
+  const { field, row, labelColumn, helpColumn, sheet } = placed;
+  const value = valueCell(placed, log, system, given);
+  if (sheet.arrangement === "charts") return [value];
+  // Two fields of a line would have their help in one cell.
   const help: readonly CellPlan[] =
-    sheet.document === true
-      ? []
-      : [{ row, column: valueColumn + 1, style: "fieldHelp", kind: "value", value: field.help }];
+    field.beside === true ? [] : [{ row, column: helpColumn, style: "fieldHelp", kind: "value", value: field.help }];
   return [
     { row, column: labelColumn, style: "fieldLabel", kind: "value", value: headerOf(field, system) },
-    valueCell(placed, log, system, given),
+    value,
     ...help,
   ];
 }

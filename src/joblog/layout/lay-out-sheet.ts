@@ -13,7 +13,7 @@ import { headerOf } from "../model/headers.ts";
 import type { AreaPlan, CellPlan, ChartPlan, ChartSeriesPlan, SheetPlan, TablePlan } from "../model/plan.ts";
 import { fieldCells } from "./field-cells.ts";
 import { linesOf } from "./line-breaks.ts";
-import type { PlacedSheet, PlacedTable, Placement } from "./placement.ts";
+import { type PlacedSheet, type PlacedTable, type Placement, printedColumns } from "./placement.ts";
 import { fieldSignals, tableSignals } from "./signal-plans.ts";
 import { tableCells } from "./table-cells.ts";
 import { tableColumns } from "./table-columns.ts";
@@ -41,6 +41,18 @@ function headCells({ sheet, cautionLines, headColumn: column }: PlacedSheet): re
       value: line,
     })),
   ];
+}
+
+/** Characters that the longest title takes, in its size. */
+const titleCharacters = 50;
+
+/** In the title's row, right of it: a sheet opened without the add-in shows #NAME? where something changed. */
+function addInNote({ headColumn, columnWidths }: PlacedSheet, cells: readonly CellPlan[]): readonly CellPlan[] {
+  if (!cells.some((cell) => cell.kind === "formula" && cell.formula.includes("BATH."))) return [];
+  let column = headColumn;
+  for (let room = 0; room < titleCharacters && column < columnWidths.length - 1; column += 1)
+    room += columnWidths[column] ?? titleCharacters;
+  return [{ row: 0, column, style: "fieldHelp", kind: "value", value: "Cells with #NAME? need the Bathsheet add-in." }];
 }
 
 function headingOfFirst([first]: ChartDefinition["series"], { table }: PlacedTable, system: UnitSystem): string {
@@ -74,7 +86,7 @@ function seriesAreas(
 
 function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSystem): readonly ChartPlan[] {
   return placed.charts.map(({ chart, area }): ChartPlan => {
-    const { id, kind, title, below, xTitle, xFormat, yFormat } = chart;
+    const { id, kind, title, xTitle, xFormat, yFormat } = chart;
     const series = chart.series.map((one) => ({
       label: one.label,
       color: one.color,
@@ -86,7 +98,6 @@ function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSyste
       id,
       kind,
       title,
-      ...(below === undefined ? {} : { below }),
       area,
       xTitle,
       xFormat,
@@ -112,16 +123,28 @@ function frozenRows({ arrangement }: SheetDefinition, tables: readonly TablePlan
   return rows <= mostFrozenRows ? rows : 0;
 }
 
+/** Headings of the table that goes on over the pages: only the last one of a sheet does. */
+function titleRows(
+  { arrangement, document, tables }: SheetDefinition,
+  plans: readonly TablePlan[],
+): Pick<SheetPlan, "titleRows"> {
+  const row = plans.at(-1)?.area.row;
+  const goesOn = tables.at(-1)?.fixedRows !== true && (tables.length === 1 || arrangement === "stacked");
+  if (row === undefined || !goesOn || arrangement === "charts" || document === true) return {};
+  return { titleRows: { first: row, last: row } };
+}
+
+function pageBreaks({ tables }: PlacedSheet): Pick<SheetPlan, "pageBreaks"> {
+  const rows = tables.filter(({ table }) => table.newPage === true).map((one) => one.caption?.row ?? one.area.row);
+  return rows.length === 0 ? {} : { pageBreaks: rows };
+}
+
 /** Tables under each other share their columns; of tables side by side all are printed. */
 function lastPrintedColumn({ sheet, columnWidths, charts }: PlacedSheet): number {
   if (sheet.arrangement === "charts") return Math.max(...charts.map(({ area }) => area.column + area.columns)) - 1;
-  if (sheet.tables.length > 1 && sheet.arrangement === "side by side") return columnWidths.length - 1;
-  const shown = sheet.tables.map(
-    (table) =>
-      table.columns.filter((column) => column.unprinted !== true && (column.role === "input" || column.helper !== true))
-        .length,
-  );
-  return shown.length === 0 ? columnWidths.length - 1 : Math.max(...shown) - 1;
+  if (sheet.tables.length === 0 || (sheet.tables.length > 1 && sheet.arrangement === "side by side"))
+    return columnWidths.length - 1;
+  return printedColumns(sheet) - 1;
 }
 
 /** One sheet of the log, to the cell. */
@@ -140,13 +163,13 @@ export function laidOutSheet(
     area: one.area,
     columns: tableColumns(log, one.table, system),
   }));
-  const cells = [
-    ...headCells(placed),
+  const worked = [
     ...placed.fields.flatMap((one) => fieldCells(one, log, system, held[one.field.id])),
     ...placed.tables.flatMap((one, index) =>
       tableCells(one, tables[index]?.columns ?? [], content.rows[one.table.id] ?? []),
     ),
   ];
+  const cells = [...headCells(placed), ...addInNote(placed, worked), ...worked];
   const frozen = frozenRows(sheet, tables);
   return {
     id: sheet.id,
@@ -165,7 +188,8 @@ export function laidOutSheet(
     frozenRows: frozen,
     orientation: sheet.orientation,
     footer: arithmeticAid,
-    ...(frozen > 0 ? { titleRows: { first: frozen - 1, last: frozen - 1 } } : {}),
+    ...titleRows(sheet, tables),
+    ...pageBreaks(placed),
     lastPrintedColumn: lastPrintedColumn(placed),
     pagesWide: sheet.pagesWide,
     ...(sheet.arrangement === "charts" ? { onePage: true } : {}),

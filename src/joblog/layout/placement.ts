@@ -23,10 +23,10 @@ const roomBelowStacked = 3;
 /** One blank row under a table that never grows. */
 const roomBelowFixed = 1;
 
-/** Rows of baths above the chart. */
-const roomAboveChart = 14;
-
 const chartRows = 14;
+
+/** Of a chart over tables: a bar for each claim of a week. */
+const lowChartRows = 10;
 const chartCharacters = 110;
 
 /** Width of a chart on a sheet of charts, two of which stand abreast. */
@@ -37,8 +37,8 @@ const gapColumn = 3;
 export interface PlacedTable {
   readonly table: TableDefinition;
   readonly sheet: SheetDefinition;
-  /** Where the caption stands, if it is shown. */
-  readonly captionRow: number | undefined;
+  /** Where the caption stands, if it is shown: beside a column that is repeated on every page, which would cut it. */
+  readonly caption: { readonly row: number; readonly column: number } | undefined;
   /** Header row and data rows. */
   readonly area: AreaPlan;
 }
@@ -49,6 +49,8 @@ export interface PlacedField {
   readonly row: number;
   readonly labelColumn: number;
   readonly valueColumn: number;
+  /** Beside the value, or of a document beyond what is printed. */
+  readonly helpColumn: number;
 }
 
 interface PlacedChart {
@@ -114,13 +116,73 @@ function headColumnOf(sheet: SheetDefinition): number {
   return sheet.pagesWide > 1 ? 1 : 0;
 }
 
-/** First column that leaves the labels room to its left. */
-function valueColumnOf(sheet: SheetDefinition, widths: readonly number[], system: UnitSystem): number {
-  const needed = Math.max(0, ...sheet.fields.map((field) => headerOf(field, system).length + 2));
-  let column = headColumnOf(sheet);
+/** First column from `start` on that leaves the labels room to its left. */
+function afterLabels(
+  fields: readonly FieldDefinition[],
+  start: number,
+  widths: readonly number[],
+  system: UnitSystem,
+): number {
+  const needed = Math.max(0, ...fields.map((field) => headerOf(field, system).length + 2));
+  let column = start;
   let room = 0;
   while (room < needed) room += widths[column++] ?? needed;
   return column;
+}
+
+/** How many columns of the longest of its tables are printed. */
+export function printedColumns(sheet: SheetDefinition): number {
+  return Math.max(
+    0,
+    ...sheet.tables.map(
+      ({ columns }) =>
+        columns.filter((column) => column.unprinted !== true && (column.role === "input" || column.helper !== true))
+          .length,
+    ),
+  );
+}
+
+/** First column of the printed page's second half. */
+function secondHalf(sheet: SheetDefinition, widths: readonly number[]): number {
+  const printed = widths.slice(0, printedColumns(sheet));
+  const half = printed.reduce((all, width) => all + width, 0) / 2;
+  let column = 0;
+  for (let left = 0; left < half && column < printed.length; column += 1) left += printed[column] ?? half;
+  return column;
+}
+
+/** A line each; of a document some stand two on a line. */
+function placeFields(
+  sheet: SheetDefinition,
+  top: number,
+  widths: readonly number[],
+  system: UnitSystem,
+): readonly PlacedField[] {
+  const isBeside = ({ beside }: FieldDefinition): boolean => beside === true;
+  const right = secondHalf(sheet, widths);
+  const columns = {
+    left: headColumnOf(sheet),
+    leftValue: afterLabels(
+      sheet.fields.filter((field) => !isBeside(field)),
+      headColumnOf(sheet),
+      widths,
+      system,
+    ),
+    rightValue: afterLabels(sheet.fields.filter(isBeside), right, widths, system),
+  };
+  let row = top - 1;
+  return sheet.fields.map((field): PlacedField => {
+    if (!isBeside(field)) row += 1;
+    const valueColumn = isBeside(field) ? columns.rightValue : columns.leftValue;
+    return {
+      field,
+      sheet,
+      row,
+      labelColumn: isBeside(field) ? right : columns.left,
+      valueColumn,
+      helpColumn: sheet.document === true ? printedColumns(sheet) + 1 : valueColumn + 1,
+    };
+  });
 }
 
 function placeTables(sheet: SheetDefinition, top: number, content: LogContent): readonly PlacedTable[] {
@@ -137,7 +199,8 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
       rows: dataRows + 1,
       columns: table.columns.length,
     };
-    const placed: PlacedTable = { table, sheet, captionRow: captioned ? row : undefined, area };
+    const caption = { row, column: Math.max(area.column, headColumnOf(sheet)) };
+    const placed: PlacedTable = { table, sheet, caption: captioned ? caption : undefined, area };
     if (sheet.arrangement === "stacked")
       row = headerRow + area.rows + (table.fixedRows === true ? roomBelowFixed : roomBelowStacked);
     else column += area.columns + 1;
@@ -145,25 +208,16 @@ function placeTables(sheet: SheetDefinition, top: number, content: LogContent): 
   });
 }
 
-/** Charts below a table begin at its left edge (or beside the repeated column) and stand one under another. */
-function placeCharts(
-  sheet: SheetDefinition,
-  tables: readonly PlacedTable[],
-  widths: readonly number[],
-): readonly PlacedChart[] {
-  const placed: PlacedChart[] = [];
-  for (const chart of sheet.arrangement === "charts" ? [] : (sheet.charts ?? [])) {
-    const above = tables.find(({ table }) => table.id === chart.below);
-    if (above === undefined) throw new RangeError(`The sheet ${sheet.name} has no table "${chart.below}".`);
-    const column = Math.max(headColumnOf(sheet), above.area.column);
-    let columns = 0;
-    for (let room = 0; room < chartCharacters && column + columns < widths.length; columns += 1)
-      room += widths[column + columns] ?? 0;
-    const under = placed.filter((one) => one.chart.below === chart.below).length;
-    const row = above.area.row + 1 + Math.max(roomAboveChart, above.area.rows - 1) + 1 + under * (chartRows + 1);
-    placed.push({ chart, area: { row, column, rows: chartRows, columns } });
-  }
-  return placed;
+/** One under another from `top` on, beside a column that is repeated on every page. */
+function placeCharts(sheet: SheetDefinition, top: number, widths: readonly number[]): readonly PlacedChart[] {
+  const column = headColumnOf(sheet);
+  let columns = 0;
+  for (let room = 0; room < chartCharacters && column + columns < widths.length; columns += 1)
+    room += widths[column + columns] ?? 0;
+  return (sheet.charts ?? []).map((chart, index) => ({
+    chart,
+    area: { row: top + index * (lowChartRows + 1), column, rows: lowChartRows, columns },
+  }));
 }
 
 function cautionLinesOf({ caution }: SheetDefinition): readonly string[] {
@@ -186,7 +240,7 @@ function placeChartPage(sheet: SheetDefinition, system: UnitSystem, content: Log
   const areas = (sheet.charts ?? []).map((chart, index) => ({ chart, area: chartPageArea(index, top) }));
   const fields = sheet.fields.map((field, index): PlacedField => {
     const { row, column } = chartPageArea(index, top);
-    return { field, sheet, row: row - 1, labelColumn: column, valueColumn: column };
+    return { field, sheet, row: row - 1, labelColumn: column, valueColumn: column, helpColumn: column };
   });
   return {
     sheet,
@@ -204,28 +258,23 @@ function placeSheet(sheet: SheetDefinition, system: UnitSystem, content: LogCont
   const widths = widthsOf(sheet, system);
   const cautionLines = cautionLinesOf(sheet);
   const firstField = 2 + cautionLines.length + 1;
-  const valueColumn = valueColumnOf(sheet, widths, system);
-  const fields = sheet.fields.map((field, index): PlacedField => ({
-    field,
-    sheet,
-    row: firstField + index,
-    labelColumn: headColumnOf(sheet),
-    valueColumn,
-  }));
-  if (fields.length > 0 && sheet.document !== true) {
+  const fields = placeFields(sheet, firstField, widths, system);
+  const last = fields.at(-1);
+  if (last !== undefined && sheet.document !== true) {
     const needed = sheet.fields.some((field) => field.type === "text") ? 26 : 14;
-    widths[valueColumn] = Math.max(widths[valueColumn] ?? 0, needed);
+    widths[last.valueColumn] = Math.max(widths[last.valueColumn] ?? 0, needed);
   }
-  const top = fields.length === 0 ? firstField : firstField + fields.length + 1;
-  const tables = placeTables(sheet, top, content);
+  const afterFields = last === undefined ? firstField : last.row + 2;
+  const charts = placeCharts(sheet, afterFields, widths);
+  const under = charts.at(-1)?.area;
   return {
     sheet,
     headColumn: headColumnOf(sheet),
     cautionLines,
     columnWidths: widths,
     fields,
-    tables,
-    charts: placeCharts(sheet, tables, widths),
+    tables: placeTables(sheet, under === undefined ? afterFields : under.row + under.rows + 1, content),
+    charts,
   };
 }
 

@@ -27,11 +27,20 @@ export function tableSignals(placed: PlacedTable): readonly ConditionalFormatPla
   });
 }
 
-/** Colours for a named cell. */
-export function fieldSignals({ field, row, valueColumn }: PlacedField): readonly ConditionalFormatPlan[] {
-  return (field.signals ?? []).map((signal) => ({
+/** On paper a label without a value would only ask what is missing. */
+function unseenLabel({ field, sheet, row, labelColumn, valueColumn }: PlacedField): readonly ConditionalFormatPlan[] {
+  if (sheet.document !== true || field.formula === undefined || field.signed === true) return [];
+  const area = { row, column: labelColumn, rows: 1, columns: 1 };
+  return [{ area, formula: `=${columnHeld(row, valueColumn)}=""`, look: "unseen" }];
+}
+
+/** Colours for a named cell and its label. */
+export function fieldSignals(placed: PlacedField): readonly ConditionalFormatPlan[] {
+  const { field, row, valueColumn } = placed;
+  const ofValue = (field.signals ?? []).map((signal) => ({
     area: { row, column: valueColumn, rows: 1, columns: 1 },
     formula: condition(row, valueColumn, signal.when),
     look: signal.look,
   }));
+  return [...ofValue, ...unseenLabel(placed)];
 }

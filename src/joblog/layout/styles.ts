@@ -40,4 +40,5 @@ export const signalLooks: Readonly<Record<SignalLook, Look>> = {
   watch: { fill: "#FFEFC7", color: "#6B4500", bold: true },
   good: { fill: "#E0F0E4", color: "#1D5632" },
   quiet: { color: "#6A767C" },
+  unseen: { color: white },
 };

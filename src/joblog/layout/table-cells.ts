@@ -33,11 +33,9 @@ export function tableCells(
   columns: readonly TableColumnPlan[],
   rows: readonly Cells[],
 ): readonly CellPlan[] {
-  const { area, captionRow, table } = placed;
+  const { area, caption: place, table } = placed;
   const caption: CellPlan[] =
-    captionRow === undefined
-      ? []
-      : [{ row: captionRow, column: area.column, style: "caption", kind: "value", value: table.caption }];
+    place === undefined ? [] : [{ ...place, style: "caption", kind: "value", value: table.caption }];
   const aligned = table.columns.map(alignment);
   const headers = table.columns.map((column, index): CellPlan => {
     return {

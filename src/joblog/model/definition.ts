@@ -80,7 +80,8 @@ export interface RowSignal {
   readonly look: SignalLook;
 }
 
-export type SignalLook = "act" | "watch" | "good" | "quiet";
+/** `unseen` is for a label whose value is blank. */
+export type SignalLook = "act" | "watch" | "good" | "quiet" | "unseen";
 
 /** What one row is to the person who enters it or puts it right. */
 interface RowEntry {
@@ -103,6 +104,8 @@ export interface TableDefinition {
   readonly start?: (system: UnitSystem) => readonly Cells[];
   /** Its lines are all worked out: nobody types into it and it never grows. */
   readonly fixedRows?: true;
+  /** In print it begins a page. */
+  readonly newPage?: true;
   readonly signals?: readonly RowSignal[];
   /** Its rows are typed as entries and can be put right one by one. */
   readonly entry?: RowEntry;
@@ -130,6 +133,10 @@ export interface FieldDefinition {
   readonly signals?: readonly FieldSignal[];
   /** Set when the log is built and not to be changed by hand. */
   readonly fixed?: boolean;
+  /** In a document, on the line of the field before it. */
+  readonly beside?: true;
+  /** In a document, framed for a pen: it is printed blank as well, where all else that is blank is left out. */
+  readonly signed?: true;
 }
 
 /** Points or lines on two number axes; bars, one under another, with a word each. */
@@ -151,8 +158,6 @@ export interface ChartDefinition {
   readonly id: string;
   readonly kind: ChartKind;
   readonly title: string;
-  /** The table on the chart's own sheet under which it stands; on a sheet of charts they stand by themselves. */
-  readonly below?: TableId;
   /** Where the series come from; may stand on another sheet. */
   readonly table: TableId;
   readonly x: string;
@@ -174,7 +179,7 @@ export interface SheetDefinition {
   readonly caution?: string;
   readonly fields: readonly FieldDefinition[];
   readonly tables: readonly TableDefinition[];
-  /** Those below the same table stand one under another. */
+  /** One under another above the tables, where no growing table reaches them and no page ends within them. */
   readonly charts?: readonly ChartDefinition[];
   /**
    * Side by side, every table can grow downward without end; stacked tables keep spare rows. On a sheet of
@@ -185,7 +190,7 @@ export interface SheetDefinition {
   /** Printed pages next to each other; a wide sheet on one page would be too small to read. */
   readonly pagesWide: number;
   readonly orientation: "portrait" | "landscape";
-  /** A page for someone outside the shop: tables close together, no help beside the fields. */
+  /** A page for someone outside the shop: tables close together, help only beside the page. */
   readonly document?: true;
 }
 

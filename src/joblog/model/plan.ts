@@ -106,8 +106,6 @@ export interface ChartPlan {
   readonly id: string;
   readonly kind: ChartKind;
   readonly title: string;
-  /** Id of the table under which it stands, if it stands under one. */
-  readonly below?: string;
   readonly area: AreaPlan;
   readonly xTitle: string;
   readonly xFormat: string;
@@ -134,6 +132,8 @@ export interface SheetPlan {
   readonly footer: string;
   /** Rows that repeat on every printed page, or none. */
   readonly titleRows?: { readonly first: number; readonly last: number };
+  /** Rows before which a page begins. */
+  readonly pageBreaks?: readonly number[];
   /** Columns from the first to this one are printed; helper columns to the right are not. */
   readonly lastPrintedColumn: number;
   readonly pagesWide: number;

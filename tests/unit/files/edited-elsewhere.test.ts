@@ -18,7 +18,18 @@ import { storedResult, words } from "./native-formulas.ts";
 import { cellsOf, partsOf } from "./read-parts.ts";
 
 /** Tables of what is charged to whom; none of their formulas calls the add-in. */
-const money: readonly TableId[] = ["loads", "shares", "costLines", "monthEnd", "statementShares", "statementCharges"];
+const money: readonly TableId[] = [
+  "loads",
+  "shares",
+  "costLines",
+  "monthEnd",
+  "statementShares",
+  "statementCharges",
+  "statementTotal",
+];
+
+/** Beginnings of the names of their sums. */
+const sums = /^(?:Cost|Month|Statement)\./;
 
 const load = (id: string, claim: string, clock: string, baskets: number): LogRow<"loads"> => ({
   id,
@@ -52,6 +63,8 @@ const edits: readonly (readonly [name: string, content: LogContent])[] = [
   }),
 ]);
 
+const fields = jobLog.sheets.flatMap((sheet) => sheet.fields);
+
 const shown = (value: Scalar | undefined): string => (value instanceof CellError ? value.code : words(value ?? ""));
 
 describe.skipIf(!hasLibreOffice).each(edits)("after %s is changed [needs LibreOffice]", (_name, content) => {
@@ -66,6 +79,12 @@ describe.skipIf(!hasLibreOffice).each(edits)("after %s is changed [needs LibreOf
     const parts = partsOf(await recalculated(await writeWorkbook(plan, () => 0)));
     plan.sheets.forEach((sheet, index) => {
       const cells = cellsOf(parts, index + 1);
+      for (const { name, row, column } of plan.names.filter((one) => one.sheet === sheet.name && sums.test(one.name))) {
+        const field = fields.find((one) => one.name === name);
+        if (field?.formula === undefined) continue;
+        expected.push(`${name}: ${shown(log.named(field.id))}`);
+        found.push(`${name}: ${words(storedResult(cells.get(cellAddress(row, column))))}`);
+      }
       for (const { id, area, columns } of sheet.tables) {
         const table = money.find((one) => one === id);
         if (table === undefined) continue;
@@ -81,7 +100,8 @@ describe.skipIf(!hasLibreOffice).each(edits)("after %s is changed [needs LibreOf
   }, 120_000);
 
   it("every figure of shares, cost lines, statement and month end is right", () => {
-    expect(expected.length).toBeGreaterThan(100);
+    expect(expected.length).toBeGreaterThan(150);
+    expect(expected.filter((line) => sums.test(line)).length).toBeGreaterThan(30);
     expect(expected.filter((line) => /^shares \d+ share: \d/.test(line))).toHaveLength(2);
     expect(found).toEqual(expected);
   });

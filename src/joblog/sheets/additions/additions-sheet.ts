@@ -24,6 +24,7 @@ import {
 } from "../../model/units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery, tankRoom } from "../../model/words.ts";
 import { hasNoBaseline } from "../baths/bath-baseline.ts";
+import { bathRow } from "../baths/bath-row.ts";
 import { additionStatement } from "../statement/statement-keys.ts";
 import { additionChartColumns } from "./addition-charts.ts";
 import { additionCost, additionCostBasis, additionCostHelpers } from "./addition-costs.ts";
@@ -249,10 +250,7 @@ const furtherByPh: ColumnDefinition = helper(
 );
 
 const helpers: readonly ColumnDefinition[] = [
-  helper(
-    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath),
-  ),
+  bathRow,
   helper(
     {
       id: "waterRow",

@@ -3,12 +3,13 @@ import { joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNoNumber, isUnder } from "../../formula/conditions.ts";
 import { after, smallestWhere } from "../../formula/criteria.ts";
-import { positionOf, rowAt } from "../../formula/lookups.ts";
+import { rowAt } from "../../formula/lookups.ts";
 import { isUpTo, never } from "../../formula/times.ts";
 import { columnsOf, keyInput, momentInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
 import type { ColumnDefinition, SheetDefinition } from "../../model/definition.ts";
 import { between, seconds } from "../../model/units-of.ts";
 import { benchMethods, benchResults, surfaces } from "../../model/words.ts";
+import { bathRow } from "../baths/bath-row.ts";
 
 const { computed, helper } = columnsOf<"benchTests">();
 
@@ -75,10 +76,7 @@ const columns: readonly ColumnDefinition[] = [
           .otherwise(joined(stands, test.result)),
       ),
   ),
-  helper(
-    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath),
-  ),
+  bathRow,
   helper(
     {
       id: "supersededAt",

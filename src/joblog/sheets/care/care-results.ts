@@ -1,12 +1,13 @@
 import { dividedBy, minus, rounded, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { isBlank, isNoNumber } from "../../formula/conditions.ts";
-import { positionOf, rowAt } from "../../formula/lookups.ts";
+import { rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
+import { bathRow } from "../baths/bath-row.ts";
 
-const { computed, helper } = columnsOf<"care">();
+const { computed } = columnsOf<"care">();
 
 export const careResults: readonly ComputedColumn[] = [
   computed(
@@ -50,8 +51,5 @@ export const careResults: readonly ComputedColumn[] = [
     ),
     unprinted: true,
   },
-  helper(
-    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath),
-  ),
+  bathRow,
 ];

@@ -3,11 +3,12 @@ import { blankIf, when } from "../../formula/choices.ts";
 import { all, is, isBlank, isFilled, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
-import { positionOf } from "../../formula/lookups.ts";
 import { columnsOf, dateInput, keyInput, moneyInput, textInput, wordInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
 import { between } from "../../model/units-of.ts";
 import { accounts, costKinds } from "../../model/words.ts";
+import { bathRow } from "../baths/bath-row.ts";
+import { claimRow } from "../job/claim-row.ts";
 import { costLineStatement } from "../statement/statement-keys.ts";
 import { gapLine } from "./gap-line.ts";
 
@@ -113,14 +114,8 @@ export const costLines: TableDefinition = {
         ).otherwise("");
       },
     ),
-    helper(
-      { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-      ({ bath }, { baths }) => positionOf(bath, baths.bath),
-    ),
-    helper(
-      { id: "claimRow", label: "Claim row", type: "whole number", format: "0", width: 8, help: "Position in Claims." },
-      ({ claim }, { claims }) => positionOf(claim, claims.claim),
-    ),
+    bathRow,
+    claimRow,
     helper(
       {
         id: "shared",

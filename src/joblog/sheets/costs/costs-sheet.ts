@@ -1,13 +1,19 @@
-import { joined, minus, plus, rounded, sum } from "../../formula/arithmetic.ts";
+import { countOfNumbers, joined, minus, plus, rounded, sum } from "../../formula/arithmetic.ts";
 import { when } from "../../formula/choices.ts";
 import { is, isBlank, isOver } from "../../formula/conditions.ts";
+import { countWhere } from "../../formula/criteria.ts";
 import { apply, type Column, type Expression } from "../../formula/expression.ts";
+import type { Log } from "../../formula/log-names.ts";
 import { cellAt } from "../../formula/lookups.ts";
 import { bothHold, sumOfRows } from "../../formula/row-conditions.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
 import { costLines } from "./cost-lines-table.ts";
 import { sharesChart } from "./shares-chart.ts";
 import { shares } from "./shares-table.ts";
+
+/** How many additions have no cost: all that say what is open but for those that only lack an account. */
+const unpricedAdditions = ({ additions }: Log): Expression =>
+  minus(countOfNumbers(additions.gapLine), countWhere(additions, { gapWhy: "account missing" }));
 
 /** The whole log, so that no cost is on no paper. */
 const fields: readonly FieldDefinition[] = [
@@ -20,12 +26,44 @@ const fields: readonly FieldDefinition[] = [
     formula: ({ additions, costLines }) => rounded(plus(sum(additions.cost), sum(costLines.amount)), 2),
   },
   {
+    id: "costOfAdditions",
+    name: "Cost.Additions",
+    label: "Of it, additions",
+    type: "money",
+    help: "Concentrate and priced water, from the sheet Additions.",
+    formula: ({ additions }) => rounded(sum(additions.cost), 2),
+  },
+  {
+    id: "costOfLines",
+    name: "Cost.Lines",
+    label: "Of it, cost lines",
+    type: "money",
+    help: "All amounts of the cost lines below, whoever pays.",
+    formula: ({ costLines }) => rounded(sum(costLines.amount), 2),
+  },
+  {
     id: "costToClaims",
     name: "Cost.Claims",
     label: "Paid by claims",
     type: "money",
     help: "Sum of what the claims pay, from the sheet Job.",
     formula: ({ claims }) => rounded(sum(claims.cost), 2),
+  },
+  {
+    id: "costShares",
+    name: "Cost.Shares",
+    label: "Of it, shares",
+    type: "money",
+    help: "All shares of the table below.",
+    formula: ({ shares }) => rounded(sum(shares.share), 2),
+  },
+  {
+    id: "costAlone",
+    name: "Cost.Alone",
+    label: "Of it, paid alone",
+    type: "money",
+    help: "Cost lines that one claim pays.",
+    formula: ({ costLines }) => rounded(sum(costLines.alone), 2),
   },
   {
     id: "costToShop",
@@ -49,6 +87,21 @@ const fields: readonly FieldDefinition[] = [
     type: "money",
     help: "All costs minus what claims and shop pay: charged to no one yet.",
     formula: ({ named }) => rounded(minus(named.costTotal, named.costToClaims, named.costToShop), 2),
+    signals: [{ when: { isNot: 0 }, look: "act" }],
+  },
+  {
+    id: "costLeftOut",
+    name: "Cost.LeftOut",
+    label: "Rows left out, must be 0",
+    type: "whole number",
+    format: "0",
+    help: "Additions, cost lines and shares without a figure to sum; the first is named in the next line.",
+    formula: (log) =>
+      plus(
+        unpricedAdditions(log),
+        countWhere(log.costLines, { check: "amount is no number" }),
+        sum(log.shares.unworked),
+      ),
     signals: [{ when: { isNot: 0 }, look: "act" }],
   },
   {

@@ -14,7 +14,7 @@ export function gapLine<Table extends TableId>(
   return columnsOf<Table>().helper(
     {
       id: "gapLine",
-      label: "Row not shared",
+      label: "Gap row",
       type: "whole number",
       format: "0",
       width: 8,

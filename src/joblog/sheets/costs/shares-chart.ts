@@ -4,7 +4,6 @@ export const sharesChart: ChartDefinition = {
   id: "Bathsheet.Shares",
   kind: "bars",
   title: "What each claim pays",
-  below: "costLines",
   table: "claims",
   x: "claim",
   xTitle: "Claim",

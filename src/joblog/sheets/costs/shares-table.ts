@@ -27,12 +27,14 @@ import {
 } from "../../formula/criteria.ts";
 import { apply } from "../../formula/expression.ts";
 import type { ColumnId, Row } from "../../formula/log-names.ts";
-import { cellAtOrBlank, positionOf, rowAt, thisLine } from "../../formula/lookups.ts";
+import { cellAtOrBlank, rowAt, thisLine } from "../../formula/lookups.ts";
 import { printedFirst } from "../../layout/printed-first.ts";
 import { columnsOf, keyInput, numberInput } from "../../model/columns.ts";
 import type { ColumnDefinition, ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import { between } from "../../model/units-of.ts";
 import { type careKinds, costStanding } from "../../model/words.ts";
+import { bathRow } from "../baths/bath-row.ts";
+import { claimRow } from "../job/claim-row.ts";
 import { shareStatement } from "../statement/statement-keys.ts";
 import { gapLine } from "./gap-line.ts";
 
@@ -314,14 +316,8 @@ const check: ComputedColumn = computed(
 );
 
 const helpers: readonly ComputedColumn[] = [
-  helper(
-    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath),
-  ),
-  helper(
-    { id: "claimRow", label: "Claim row", type: "whole number", format: "0", width: 8, help: "Position in Claims." },
-    ({ claim }, { claims }) => positionOf(claim, claims.claim),
-  ),
+  bathRow,
+  claimRow,
   helper(
     { id: "line", label: "Row", type: "whole number", format: "0", width: 7, help: "Position in this table." },
     ({ bath, claim }, { shares }) => blankIf([all(isBlank(bath), isBlank(claim))], thisLine(shares.line)),
@@ -378,7 +374,7 @@ const helpers: readonly ComputedColumn[] = [
   helper(
     {
       id: "openLine",
-      label: "Row that is open",
+      label: "Open row",
       type: "whole number",
       format: "0",
       width: 8,

@@ -3,10 +3,23 @@ import { blankIf, when } from "../../formula/choices.ts";
 import { any, equal, isBlank, isFilled, isOver } from "../../formula/conditions.ts";
 import { above, countWhere, sumWhere } from "../../formula/criteria.ts";
 import { columnsOf, dateInput, nameInput, textInput } from "../../model/columns.ts";
-import type { TableDefinition } from "../../model/definition.ts";
+import type { InputColumn, TableDefinition } from "../../model/definition.ts";
 import { claimCost } from "../../model/words.ts";
 
 const { computed } = columnsOf<"claims">();
+
+/** They stand with their claim: typed on the statement's page they would pass to whatever claim is shown next. */
+const ofItsStatement: readonly InputColumn[] = [
+  textInput({ id: "invoice", label: "Invoice number", width: 13, help: "Of your own books, for its claim statement." }),
+  textInput({ id: "preparedBy", label: "Prepared by", width: 12, help: "Who signs for its claim statement." }),
+  dateInput({
+    id: "preparedOn",
+    label: "Prepared on",
+    width: 11,
+    help: "Day on which its claim statement was prepared.",
+  }),
+  textInput({ id: "acceptedBy", label: "Accepted by, date", width: 16, help: "Signed by the owner or the adjuster." }),
+].map((column) => ({ ...column, unprinted: true }));
 
 export const claimsTable: TableDefinition = {
   id: "claims",
@@ -65,6 +78,7 @@ export const claimsTable: TableDefinition = {
         );
       },
     ),
+    ...ofItsStatement,
   ],
   signals: [
     { column: "costState", when: { is: claimCost.provisional }, look: "watch" },

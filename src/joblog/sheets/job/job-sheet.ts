@@ -96,7 +96,7 @@ export const jobSheet: SheetDefinition = {
   name: "Job",
   title: "Job chemistry log",
   purpose:
-    "Type in the framed, tinted cells; the plain ones are worked out. Cells of the chemistry need the Bathsheet add-in (without it they come to #NAME? when something changes); costs, shares, stock and statement work in any spreadsheet.",
+    "Type in the framed, tinted cells. Only the chemistry needs the Bathsheet add-in (#NAME? without it); costs, shares, stock and statement work in any spreadsheet.",
   caution: cautionsOfSheet("job"),
   fields,
   tables: [claimsTable, tanksTable, watersTable, concentratesTable],

@@ -58,7 +58,7 @@ export const journalTable: TableDefinition = {
     textInput({ id: "unit", label: "Unit", width: 10, help: "Of the quantity." }),
     moneyInput({ id: "debit", label: "Debit", width: 11, limits: either, help: "Charged." }),
     moneyInput({ id: "credit", label: "Credit", width: 11, limits: either, help: "Taken from." }),
-    textInput({ id: "postedBy", label: "Posted by", width: 9, help: "Initials." }),
+    textInput({ id: "postedBy", label: "Posted by", width: 11, help: "Initials." }),
     momentInput({ id: "postedAt", label: "Posted at", width: 16, help: "Date and time." }),
     textInput({ id: "reverses", label: "Reverses", width: 10, help: "The posting that these lines take back." }),
     textInput({ id: "why", label: "Why", width: 20, help: "Why it was reversed." }),

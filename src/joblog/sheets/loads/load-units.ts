@@ -13,11 +13,13 @@ import {
   unequal,
 } from "../../formula/conditions.ts";
 import { below, countWhere } from "../../formula/criteria.ts";
-import { lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
+import { lineOf, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { shareBases } from "../../model/words.ts";
+import { bathRow } from "../baths/bath-row.ts";
 import { gapLine } from "../costs/gap-line.ts";
+import { claimRow } from "../job/claim-row.ts";
 import { loadStatement } from "../statement/statement-keys.ts";
 
 const { computed, helper } = columnsOf<"loads">();
@@ -182,14 +184,8 @@ export const loadCheck: ComputedColumn = computed(
 
 /** Positions, and who came into a bath in what order. */
 export const loadHelpers: readonly ComputedColumn[] = [
-  helper(
-    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath),
-  ),
-  helper(
-    { id: "claimRow", label: "Claim row", type: "whole number", format: "0", width: 8, help: "Position in Claims." },
-    ({ claim }, { claims }) => positionOf(claim, claims.claim),
-  ),
+  bathRow,
+  claimRow,
   // Loads entered at the same minute still need an order: a row's position is far below a second. COUNTIFS compares
   // by text of 15 digits, so there are no more than ten behind the point.
   helper(

@@ -16,11 +16,12 @@ import {
 import { below, countWhere, largestWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
-import { positionOf, rowAt } from "../../formula/lookups.ts";
+import { rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { bench } from "../../model/words.ts";
 import { hasNoBaseline } from "../baths/bath-baseline.ts";
+import { bathRow } from "../baths/bath-row.ts";
 import { chartedBath, chartedBaths } from "../charts/chart-lines.ts";
 import { chartColumn } from "../charts/ph-chart.ts";
 import { isToBeChecked } from "./reading-check.ts";
@@ -71,10 +72,7 @@ function countedBelow(id: string, label: string, ph: "ph" | "phCorrected"): Comp
 }
 
 export const readingHelpers: readonly ComputedColumn[] = [
-  helper(
-    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath),
-  ),
+  bathRow,
   helper(
     {
       id: "lastConcentrate",

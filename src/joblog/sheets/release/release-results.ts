@@ -21,12 +21,13 @@ import {
 import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { ColumnId, FieldId, Log, Row } from "../../formula/log-names.ts";
-import { cellAt, positionOf, rowAt } from "../../formula/lookups.ts";
+import { cellAt, rowAt } from "../../formula/lookups.ts";
 import { milligramsPerEquivalent } from "../../formula/milligrams-per-equivalent.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { acidAmount, hardness } from "../../model/units-of.ts";
 import { acidBases, releaseState, yesNo } from "../../model/words.ts";
+import { bathRow } from "../baths/bath-row.ts";
 
 const { computed, helper } = columnsOf<"releases">();
 
@@ -236,10 +237,7 @@ export const releaseHelpers: readonly ComputedColumn[] = [
   ownOrShops("lowUsed", "limitLow", "sewerLow", "Low limit, pH", "The limit typed here, or else the shop's own."),
   ownOrShops("highUsed", "limitHigh", "sewerHigh", "High limit, pH", "The limit typed here, or else the shop's own."),
   ownOrShops("permitUsed", "permit", "permit", "Limits from", "The permit typed here, or else the shop's own."),
-  helper(
-    { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
-    ({ bath }, { baths }) => positionOf(bath, baths.bath),
-  ),
+  bathRow,
   helper(
     { id: "builderUsed", label: "Builder used", type: "text", width: 11, help: "Of the bath." },
     ({ bathRow }, { baths }) => blankIf([isBlank(bathRow)], cellAt(baths.builderUsed, bathRow)),

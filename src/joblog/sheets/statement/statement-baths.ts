@@ -42,6 +42,7 @@ export const statementBaths: TableDefinition = {
   caption: "Baths that its pieces were in",
   emptyRows: bathLines,
   fixedRows: true,
+  newPage: true,
   columns: [
     bathColumns.computed(
       { id: "bath", label: "Bath", type: "text", width: 13, help: "In the order in which the claim came into them." },
@@ -123,8 +124,6 @@ export const statementBaths: TableDefinition = {
 
 type UseRow = Row<"statementUse">;
 
-type Word = (typeof words)[keyof typeof words];
-
 const useColumns = columnsOf<"statementUse">();
 
 /** Readings of the bath on the days of the claim's loads in it. */
@@ -136,11 +135,46 @@ const judgedThen = (row: UseRow): Where<"readings"> => ({ ...readThen(row), verd
 /** The claim's loads in the bath. */
 const itsLoads = ({ bath }: UseRow, { named }: Log): Where<"loads"> => ({ bath, claim: named.statementClaim });
 
-/** How often the checks said so, as ", hold 3"; nothing where they never did. */
-function timesSaid(verdict: Word, row: UseRow, { readings }: Log): Expression {
-  const times = countWhere(readings, { ...readThen(row), verdict: beginning(verdict) });
-  return when(equal(times, 0), "").otherwise(joined(`, ${verdict} `, times));
-}
+/** Verdicts of the checks, by the column that counts them. */
+const verdictsSaid = {
+  saidHold: words.hold,
+  saidNear: words.near,
+  saidNotBack: words.notBack,
+  saidTopUp: words.topUp,
+  saidReRead: words.reRead,
+  saidAbove: words.above,
+  saidCheck: words.check,
+} as const;
+
+type Said = keyof typeof verdictsSaid;
+
+const said: readonly Said[] = [
+  "saidHold",
+  "saidNear",
+  "saidNotBack",
+  "saidTopUp",
+  "saidReRead",
+  "saidAbove",
+  "saidCheck",
+];
+
+const timesSaid: readonly ComputedColumn[] = said.map((id) =>
+  useColumns.helper(
+    {
+      id,
+      label: `Said ${verdictsSaid[id]}`,
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "How often the readings on these days came to that.",
+    },
+    (row, { readings }) =>
+      blankIf(
+        [isBlank(row.sourceRow)],
+        countWhere(readings, { ...readThen(row), verdict: beginning(verdictsSaid[id]) }),
+      ),
+  ),
+);
 
 /** How many claims were in a bath. */
 const claimsIn = (loads: Columns<"loads">, bath: Expression): Expression =>
@@ -240,18 +274,13 @@ export const statementUse: TableDefinition = {
     ),
     useColumns.computed(
       { id: "verdicts", label: "Verdicts", type: "text", width: 20, help: "What the checks among them said." },
-      (row, log) => {
-        const times = (verdict: Word): Expression => timesSaid(verdict, row, log);
-        const said = joined(
-          times(words.hold),
-          times(words.near),
-          times(words.notBack),
-          times(words.topUp),
-          times(words.reRead),
-          times(words.above),
-          times(words.check),
+      (row) => {
+        // As ", hold 3"; nothing where they never said so.
+        const [first, ...more] = said.map((id) =>
+          when(equal(row[id], 0), "").otherwise(joined(`, ${verdictsSaid[id]} `, row[id])),
         );
-        return blankIf([isBlank(row.sourceRow)], apply("MID", said, ", ".length + 1, 99));
+        if (first === undefined) throw new RangeError("There is no verdict.");
+        return blankIf([isBlank(row.sourceRow)], apply("MID", joined(first, ...more), ", ".length + 1, 99));
       },
     ),
     useColumns.computed(
@@ -276,6 +305,7 @@ export const statementUse: TableDefinition = {
         ),
     ),
     ...listed("loads", "statementUse", bathLines),
+    ...timesSaid,
     useColumns.helper(
       {
         id: "claims",

@@ -1,8 +1,8 @@
 import { countOfNumbers, dividedBy, joined, minus, plus, rounded, times, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNoNumber, isOver } from "../../formula/conditions.ts";
-import { apply, type Expression } from "../../formula/expression.ts";
-import type { Row } from "../../formula/log-names.ts";
+import { apply } from "../../formula/expression.ts";
+import type { ColumnId } from "../../formula/log-names.ts";
 import { cellAt, cellAtOrBlank, matchIn, rowAt, thisLine } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
@@ -10,21 +10,42 @@ import { bathLines } from "./statement-baths.ts";
 
 const { computed, helper } = columnsOf<"statementCharges">();
 
-type UpTo = (bath: Row<"baths">) => Expression | 0;
+type Sum = ColumnId<"statementCharges"> & `to${string}`;
+
+/**
+ * What the kinds up to this one come to on the line, rounded once each, so that their differences add up to the cent:
+ * of the whole bath as Baths has it, of the claim's part in the proportion of its share.
+ */
+function upTo(id: Sum, label: string, column: ColumnId<"baths">): ComputedColumn {
+  return helper(
+    { id, label, type: "money", format: "#,##0.00", width: 11, help: "Of all kinds up to this one." },
+    ({ bathRow, isPart, pool, share }, { baths }) => {
+      const inBath = rowAt(baths, bathRow)[column];
+      return blankIf(
+        [isBlank(bathRow), isNoNumber(share)],
+        when(equal(pool, 0), 0)
+          .when(equal(isPart, 0), inBath)
+          .otherwise(rounded(dividedBy(times(share, inBath), pool), 2)),
+      );
+    },
+  );
+}
 
 /** One kind of cost: of the whole bath on one line, the claim's part of it on the next. */
-function charge(id: string, label: string, width: number, help: string, before: UpTo, until: UpTo): ComputedColumn {
-  return computed({ id, label, type: "money", format: "#,##0.00;-#,##0.00;", width, help }, (line, { baths }) => {
-    const bath = rowAt(baths, line.bathRow);
-    const part = (sum: Expression | 0): Expression => rounded(dividedBy(times(line.share, sum), bath.pool), 2);
-    const first = before(bath);
-    return blankIf(
-      [isBlank(line.bathRow), isNoNumber(line.share)],
-      when(equal(bath.pool, 0), 0)
-        .when(equal(line.isPart, 0), rounded(minus(until(bath), first), 2))
-        .otherwise(rounded(first === 0 ? part(until(bath)) : minus(part(until(bath)), part(first)), 2)),
-    );
-  });
+function charge(
+  id: ColumnId<"statementCharges">,
+  label: string,
+  width: number,
+  help: string,
+  until: Sum,
+  before?: Sum,
+): ComputedColumn {
+  return computed({ id, label, type: "money", format: "#,##0.00;-#,##0.00;", width, help }, (line) =>
+    blankIf(
+      [isNoNumber(line[until])],
+      rounded(before === undefined ? line[until] : minus(line[until], line[before]), 2),
+    ),
+  );
 }
 
 /** What a claim is charged, by kind: each line adds up to the bath's cost to share, or to the claim's share of it. */
@@ -43,69 +64,16 @@ export const statementCharges: TableDefinition = {
           when(equal(isPart, 1), "its part").otherwise(joined(cellAt(baths.bath, bathRow), "")),
         ),
     ),
-    charge(
-      "concentrate",
-      "Concentrate",
-      18,
-      "Additions of concentrate.",
-      () => 0,
-      (bath) => bath.upToConcentrate,
-    ),
-    charge(
-      "water",
-      "Water",
-      11,
-      "Priced water.",
-      (bath) => bath.upToConcentrate,
-      (bath) => bath.upToWater,
-    ),
-    charge(
-      "labor",
-      "Labor",
-      11,
-      "Cost lines of labor.",
-      (bath) => bath.upToWater,
-      (bath) => bath.upToLabor,
-    ),
-    charge(
-      "energy",
-      "Energy",
-      11,
-      "Cost lines of energy.",
-      (bath) => bath.upToLabor,
-      (bath) => bath.upToEnergy,
-    ),
-    charge(
-      "supplies",
-      "Supplies",
-      10,
-      "Filters and the like.",
-      (bath) => bath.upToEnergy,
-      (bath) => bath.upToSupplies,
-    ),
-    charge(
-      "disposal",
-      "Disposal",
-      11,
-      "Sludge, analyses.",
-      (bath) => bath.upToSupplies,
-      (bath) => bath.upToDisposal,
-    ),
-    charge(
-      "other",
-      "Other",
-      20,
-      "All other cost lines.",
-      (bath) => bath.upToDisposal,
-      (bath) => bath.pool,
-    ),
+    charge("concentrate", "Concentrate", 18, "Additions of concentrate.", "toConcentrate"),
+    charge("water", "Water", 11, "Priced water.", "toWater", "toConcentrate"),
+    charge("labor", "Labor", 11, "Cost lines of labor.", "toLabor", "toWater"),
+    charge("energy", "Energy", 11, "Cost lines of energy.", "toEnergy", "toLabor"),
+    charge("supplies", "Supplies", 10, "Filters and the like.", "toSupplies", "toEnergy"),
+    charge("disposal", "Disposal", 11, "Sludge, analyses.", "toDisposal", "toSupplies"),
+    charge("other", "Other", 20, "All other cost lines.", "toOther", "toDisposal"),
     computed(
       { id: "total", label: "Total", type: "money", format: "#,##0.00", width: 11, help: "Of the line." },
-      ({ bathRow, isPart, share }, { baths }) =>
-        blankIf(
-          [isBlank(bathRow), isNoNumber(share)],
-          when(equal(isPart, 1), share).otherwise(rowAt(baths, bathRow).pool),
-        ),
+      ({ isPart, pool, share }) => blankIf([isNoNumber(share)], when(equal(isPart, 1), share).otherwise(pool)),
     ),
     helper(
       { id: "line", label: "Line", type: "whole number", format: "0", width: 6, help: "Running number of the line." },
@@ -143,5 +111,16 @@ export const statementCharges: TableDefinition = {
       { id: "share", label: "Share", type: "money", format: "#,##0.00", width: 11, help: "Of the claim in the bath." },
       ({ shareRow }, { shares }) => cellAtOrBlank(shares.share, shareRow),
     ),
+    helper(
+      { id: "pool", label: "To share out", type: "money", format: "#,##0.00", width: 11, help: "Of the bath." },
+      ({ bathRow }, { baths }) => cellAtOrBlank(baths.pool, bathRow),
+    ),
+    upTo("toConcentrate", "To concentrate", "upToConcentrate"),
+    upTo("toWater", "To water", "upToWater"),
+    upTo("toLabor", "To labor", "upToLabor"),
+    upTo("toEnergy", "To energy", "upToEnergy"),
+    upTo("toSupplies", "To supplies", "upToSupplies"),
+    upTo("toDisposal", "To disposal", "upToDisposal"),
+    upTo("toOther", "To other", "pool"),
   ],
 };

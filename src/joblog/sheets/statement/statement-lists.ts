@@ -1,9 +1,9 @@
 import { plus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { all, equal, isBlank, isOver } from "../../formula/conditions.ts";
+import { any, equal, isBlank, isOver, unequal } from "../../formula/conditions.ts";
 import { atLeast, countWhere, sumWhere } from "../../formula/criteria.ts";
-import type { Expression } from "../../formula/expression.ts";
-import type { ColumnId, Log } from "../../formula/log-names.ts";
+import type { Expression, Value } from "../../formula/expression.ts";
+import type { ColumnId, Log, Row } from "../../formula/log-names.ts";
 import type { LogTables } from "../../formula/log-types.ts";
 import { cellAtOrBlank } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
@@ -62,7 +62,7 @@ export const statementTopUps: TableDefinition = {
 
 type Standing = LogTables["items"]["standing"];
 
-const { computed } = columnsOf<"statementCounts">();
+const { computed, helper } = columnsOf<"statementCounts">();
 
 /** What the claim's items of these standings add up to. */
 function ofStandings(
@@ -83,6 +83,18 @@ function count(
 ): ComputedColumn {
   return computed({ id, label, type: "whole number", format: "0", width, help }, (_row, log) =>
     blankIf([isBlank(log.named.statementClaim)], ofStandings("quantity", standings, log)),
+  );
+}
+
+/** What the balance is found by. */
+function counted(
+  id: string,
+  label: string,
+  help: string,
+  number: (row: Row<"statementCounts">, log: Log) => Value,
+): ComputedColumn {
+  return helper({ id, label, type: "whole number", format: "0", width: 9, help }, (row, log) =>
+    blankIf([isBlank(log.named.statementClaim)], number(row, log)),
   );
 }
 
@@ -114,22 +126,14 @@ export const statementCounts: TableDefinition = {
         width: 18,
         help: "Whether the outcomes add up to the pieces listed and counted in.",
       },
-      (
-        { pieces, restored, handCleaned, notRestorable, returned, pending },
-        { items, itemCounts, named: { statementClaim } },
-      ) => {
-        const claim = statementClaim;
-        const isCounted = isOver(countWhere(itemCounts, { claim, received: atLeast(0) }), 0);
-        const accounted = plus(restored, handCleaned, notRestorable, returned, pending);
-        const received = when(isCounted, sumWhere(itemCounts, "received", { claim })).otherwise(pieces);
-        const addsUp = all(equal(pieces, accounted), equal(received, accounted));
-        return blankIf(
-          [isBlank(statementClaim)],
-          when(isOver(withoutPieces(items, statementClaim), 0), "lines without pieces")
-            .when(addsUp, when(isCounted, "balances").otherwise("not counted in"))
-            .otherwise("does not balance"),
-        );
-      },
+      ({ accounted, counts, pieces, received, unlisted }, { named }) =>
+        blankIf(
+          [isBlank(named.statementClaim)],
+          when(isOver(unlisted, 0), "lines without pieces")
+            .when(any(unequal(pieces, accounted), unequal(received, accounted)), "does not balance")
+            .when(isOver(counts, 0), "balances")
+            .otherwise("not counted in"),
+        ),
     ),
     count("restored", "Restored", 11, "By bath.", [itemStandings.restored]),
     count("handCleaned", "Hand cleaned", 11, "By hand or by a specialist.", [
@@ -160,6 +164,20 @@ export const statementCounts: TableDefinition = {
     count("reasonMissing", "Without a reason", 11, "Not restorable, but no reason code is given yet.", [
       itemStandings.reasonMissing,
     ]),
+    counted("unlisted", "Lines without pieces", "Lines of the claim that no count has.", (_row, { items, named }) =>
+      withoutPieces(items, named.statementClaim),
+    ),
+    counted("counts", "Counts", "Rows of the claim that say how many pieces came in.", (_row, { itemCounts, named }) =>
+      countWhere(itemCounts, { claim: named.statementClaim, received: atLeast(0) }),
+    ),
+    counted("received", "Counted in", "Pieces that came in; without a count those of the log.", (row, log) =>
+      when(equal(row.counts, 0), row.pieces).otherwise(
+        sumWhere(log.itemCounts, "received", { claim: log.named.statementClaim }),
+      ),
+    ),
+    counted("accounted", "Accounted for", "All outcomes together.", (row) =>
+      plus(row.restored, row.handCleaned, row.notRestorable, row.returned, row.pending),
+    ),
   ],
   signals: [
     { column: "balance", when: { is: "balances" }, look: "good" },

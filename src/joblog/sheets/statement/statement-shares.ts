@@ -11,7 +11,7 @@ import { firstOrMore, listed } from "./statement-keys.ts";
 
 type Rest = Pick<ComputedColumn, "label" | "type" | "format" | "width" | "help">;
 
-const { computed } = columnsOf<"statementShares">();
+const { computed, helper } = columnsOf<"statementShares">();
 
 function fromShares(id: string, column: ColumnId<"shares">, rest: Rest): ComputedColumn {
   return computed({ id, ...rest }, ({ sourceRow }, { shares }) => cellAtOrBlank(shares[column], sourceRow));
@@ -82,7 +82,7 @@ export const statementShares: TableDefinition = {
         width: 20,
         help: "Whether the bath's cost is placed to the cent, or why it is provisional.",
       },
-      ({ sourceRow }, { baths, shares }) => cellAtOrBlank(baths.costState, cellAtOrBlank(shares.bathRow, sourceRow)),
+      ({ bathRow }, { baths }) => cellAtOrBlank(baths.costState, bathRow),
     ),
     fromShares("share", "share", {
       label: "Share",
@@ -92,6 +92,10 @@ export const statementShares: TableDefinition = {
       help: "To the cent.",
     }),
     ...listed("shares", "statementShares", bathLines),
+    helper(
+      { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
+      ({ sourceRow }, { shares }) => cellAtOrBlank(shares.bathRow, sourceRow),
+    ),
   ],
   signals: [{ column: "how", when: { startsWith: costStanding.provisional }, look: "act" }],
 };

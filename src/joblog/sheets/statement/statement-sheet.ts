@@ -1,31 +1,34 @@
 import { asText, joined, minus, rounded, wholePart } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isNoNumber, isOver, unequal } from "../../formula/conditions.ts";
+import { equal, isBlank, isNoNumber, isOver } from "../../formula/conditions.ts";
 import { above, countWhere, largestWhere, smallestWhere, sumWhere, type Where } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
-import type { ColumnId, Log } from "../../formula/log-names.ts";
-import { cellAt, cellAtOrBlank, matchIn, positionOf } from "../../formula/lookups.ts";
+import type { ColumnId } from "../../formula/log-names.ts";
+import { cellAt, matchIn, positionOf } from "../../formula/lookups.ts";
 import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts";
-import { claimCost, costStanding } from "../../model/words.ts";
+import { costStanding } from "../../model/words.ts";
 import { statementBaths, statementUse } from "./statement-baths.ts";
 import { statementCharges } from "./statement-charges.ts";
 import { statementCounts, statementItems, statementTopUps } from "./statement-lists.ts";
 import { statementAlone, statementShares } from "./statement-shares.ts";
+import { statementTotal } from "./statement-total.ts";
 
-function ofClaim(
-  id: string,
-  name: string,
-  label: string,
-  column: ColumnId<"claims">,
-  help: string,
-  type: FieldDefinition["type"] = "text",
-): FieldDefinition {
+type Place = Pick<FieldDefinition, "beside" | "signed">;
+
+interface OfClaim extends Place {
+  readonly id: string;
+  readonly name: string;
+  readonly label: string;
+  readonly column: ColumnId<"claims">;
+  readonly type?: FieldDefinition["type"];
+}
+
+/** What the sheet Job says of the claim. */
+function ofClaim({ column, type = "text", ...rest }: OfClaim): FieldDefinition {
   return {
-    id,
-    name,
-    label,
+    ...rest,
     type,
-    help,
+    help: "Typed on the sheet Job, in the claim's own row.",
     formula: ({ claims, named }) => {
       const row = matchIn(named.statementClaim, claims.claim);
       const cell = cellAt(claims[column], row);
@@ -37,13 +40,12 @@ function ofClaim(
   };
 }
 
-function loadDay(id: string, name: string, label: string, help: string, end: typeof smallestWhere): FieldDefinition {
+type LoadDay = Pick<FieldDefinition, "id" | "name" | "label" | "help"> & Place;
+
+function loadDay(rest: LoadDay, end: typeof smallestWhere): FieldDefinition {
   return {
-    id,
-    name,
-    label,
+    ...rest,
     type: "date",
-    help,
     formula: ({ loads, named }) => {
       const its: Where<"loads"> = { claim: named.statementClaim, when: above(0) };
       return blankIf(
@@ -54,21 +56,6 @@ function loadDay(id: string, name: string, label: string, help: string, end: typ
   };
 }
 
-/** In the order in which a person would put it right: the claim's own loads first. */
-function standing({ claims, costLines, loads, named, shares }: Log): Expression {
-  const claim = named.statementClaim;
-  const because = (what: string, cell: Expression): Expression => joined(costStanding.provisional, what, cell);
-  const load = smallestWhere(loads, "gapLine", { claim });
-  const share = smallestWhere(shares, "openLine", { claim });
-  const line = smallestWhere(costLines, "gapLine", { claim });
-  const state = cellAtOrBlank(claims.costState, positionOf(claim, claims.claim));
-  return when(unequal(state, claimCost.provisional), when(isBlank(state), "").otherwise(costStanding.placed))
-    .when(isOver(load, 0), because("load ", cellAt(loads.gap, load)))
-    .when(isOver(share, 0), because("bath ", cellAt(shares.bath, share)))
-    .when(isOver(line, 0), because("cost line ", cellAt(costLines.gap, line)))
-    .otherwise(because("load ", named.loadAstray));
-}
-
 const fields: readonly FieldDefinition[] = [
   {
     id: "statementClaim",
@@ -76,8 +63,15 @@ const fields: readonly FieldDefinition[] = [
     label: "Claim",
     type: "choice",
     choices: { kind: "column", table: "claims", column: "claim" },
-    help: "Everything below is worked out for this claim.",
+    help: "Choose the claim: the whole page is worked out for it.",
   },
+  ofClaim({
+    id: "statementInvoice",
+    name: "Statement.Invoice",
+    label: "Invoice number",
+    column: "invoice",
+    beside: true,
+  }),
   {
     id: "statementLetterhead",
     name: "Statement.Letterhead",
@@ -89,23 +83,40 @@ const fields: readonly FieldDefinition[] = [
       return joined(named.shop, also(named.shopAddress), also(named.shopPhone), also(named.shopLicense));
     },
   },
-  {
-    id: "statementInvoice",
-    name: "Statement.Invoice",
-    label: "Invoice number",
-    type: "text",
-    help: "Of your own books.",
-  },
-  loadDay("statementFrom", "Statement.From", "Period from", "Day of the claim's first load.", smallestWhere),
-  loadDay("statementUntil", "Statement.Until", "Period until", "Day of the claim's last load.", largestWhere),
-  ofClaim("statementOwner", "Statement.Owner", "Owner", "owner", "From the Job sheet."),
-  ofClaim("statementPolicy", "Statement.Policy", "Policy", "policy", "From the Job sheet."),
-  ofClaim("statementAddress", "Statement.Address", "Loss address", "lossAddress", "From the Job sheet."),
-  ofClaim("statementLossDate", "Statement.LossDate", "Loss date", "lossDate", "From the Job sheet.", "date"),
-  ofClaim("statementLoss", "Statement.Loss", "Loss", "loss", "From the Job sheet."),
-  ofClaim("statementInsurer", "Statement.Insurer", "Insurer", "insurer", "From the Job sheet."),
-  ofClaim("statementAdjuster", "Statement.Adjuster", "Adjuster", "adjuster", "From the Job sheet."),
-  ofClaim("statementArrived", "Statement.Arrived", "Arrived", "arrived", "From the Job sheet.", "date"),
+  ofClaim({ id: "statementInsurer", name: "Statement.Insurer", label: "Insurer", column: "insurer" }),
+  ofClaim({
+    id: "statementAdjuster",
+    name: "Statement.Adjuster",
+    label: "Adjuster",
+    column: "adjuster",
+    beside: true,
+  }),
+  ofClaim({ id: "statementOwner", name: "Statement.Owner", label: "Owner", column: "owner" }),
+  ofClaim({ id: "statementPolicy", name: "Statement.Policy", label: "Policy", column: "policy", beside: true }),
+  ofClaim({ id: "statementAddress", name: "Statement.Address", label: "Loss address", column: "lossAddress" }),
+  ofClaim({
+    id: "statementLossDate",
+    name: "Statement.LossDate",
+    label: "Loss date",
+    column: "lossDate",
+    type: "date",
+    beside: true,
+  }),
+  ofClaim({ id: "statementLoss", name: "Statement.Loss", label: "Loss", column: "loss" }),
+  loadDay(
+    { id: "statementFrom", name: "Statement.From", label: "Period from", help: "Days of its first and last load." },
+    smallestWhere,
+  ),
+  loadDay(
+    {
+      id: "statementUntil",
+      name: "Statement.Until",
+      label: "Period until",
+      help: "Day of the claim's last load.",
+      beside: true,
+    },
+    largestWhere,
+  ),
   {
     id: "statementJob",
     name: "Statement.Job",
@@ -114,6 +125,14 @@ const fields: readonly FieldDefinition[] = [
     help: "From the Job sheet.",
     formula: ({ named }) => asText(named.jobNumber),
   },
+  ofClaim({
+    id: "statementArrived",
+    name: "Statement.Arrived",
+    label: "Arrived",
+    column: "arrived",
+    type: "date",
+    beside: true,
+  }),
   {
     id: "statementCost",
     name: "Statement.Cost",
@@ -130,27 +149,11 @@ const fields: readonly FieldDefinition[] = [
     },
   },
   {
-    id: "statementCurrency",
-    name: "Statement.Currency",
-    label: "All amounts in",
-    type: "text",
-    help: "From the sheet Shop.",
-    formula: ({ named }) => asText(named.currency),
-  },
-  {
-    id: "statementState",
-    name: "Statement.State",
-    label: "Standing",
-    type: "text",
-    help: "Whether every cost is placed to the cent, or why the figures are provisional.",
-    formula: standing,
-    signals: [{ when: { startsWith: costStanding.provisional }, look: "act" }],
-  },
-  {
     id: "statementPosted",
     name: "Statement.Posted",
     label: "Posted so far",
     type: "money",
+    beside: true,
     help: "What the journal charged this claim, less what was reversed; blank where nothing was.",
     formula: ({ journal, named }) => {
       const its: Where<"journal"> = { claim: named.statementClaim, use: "claims" };
@@ -161,10 +164,19 @@ const fields: readonly FieldDefinition[] = [
     },
   },
   {
+    id: "statementCurrency",
+    name: "Statement.Currency",
+    label: "All amounts in",
+    type: "text",
+    help: "From the sheet Shop.",
+    formula: ({ named }) => asText(named.currency),
+  },
+  {
     id: "statementOff",
     name: "Statement.Off",
     label: "Changed since posted",
     type: "money",
+    beside: true,
     help: "Of the baths that were posted: what the claim pays now, less what was posted.",
     formula: ({ named, shares }) =>
       blankIf(
@@ -173,36 +185,53 @@ const fields: readonly FieldDefinition[] = [
       ),
     signals: [{ when: { isNot: 0 }, look: "act" }],
   },
-  { id: "statementBy", name: "Statement.By", label: "Prepared by", type: "text", help: "Who signs for this page." },
-  { id: "statementDate", name: "Statement.Date", label: "Date", type: "date", help: "Day on which it was prepared." },
   {
+    id: "statementState",
+    name: "Statement.State",
+    label: "Standing",
+    type: "text",
+    help: "Whether every cost is placed to the cent, or why the figures are provisional.",
+    formula: ({ statementTotal }) => asText(cellAt(statementTotal.standing, 1)),
+    signals: [{ when: { startsWith: costStanding.provisional }, look: "act" }],
+  },
+  ofClaim({ id: "statementBy", name: "Statement.By", label: "Prepared by", column: "preparedBy", signed: true }),
+  ofClaim({
+    id: "statementDate",
+    name: "Statement.Date",
+    label: "Date",
+    column: "preparedOn",
+    type: "date",
+    beside: true,
+    signed: true,
+  }),
+  ofClaim({
     id: "statementAccepted",
     name: "Statement.Accepted",
     label: "Accepted by, date",
-    type: "text",
-    help: "Signed by the owner or the adjuster.",
-  },
+    column: "acceptedBy",
+    signed: true,
+  }),
 ];
 
-/** One printed page for the claim's file. */
+/** Pages for the claim's file: first what it is charged, so that no page ends before that, then the chemistry. */
 export const claimStatementSheet: SheetDefinition = {
   id: "statement",
   name: "Claim statement",
   title: "Claim statement",
-  purpose:
-    "The chemistry and the cost of one claim's contents, taken from the log. Choose the claim in the framed cell.",
+  purpose: "Cost and chemistry of one claim's contents, taken from the log of the shop.",
   caution:
     "Arithmetic aid: it shows what was logged and what follows from it. It does not prove that a piece is clean, safe or free of lead, nor what it is worth. The label, SDS and permit win. Readings stand as the shop took them, with the meter's drift taken out where a later check showed it.",
   fields,
   tables: [
+    statementShares,
+    statementCharges,
+    statementAlone,
+    statementTotal,
     statementBaths,
     statementUse,
     statementTopUps,
     statementCounts,
     statementItems,
-    statementShares,
-    statementCharges,
-    statementAlone,
   ],
   arrangement: "stacked",
   tabColor: "#1F4E57",

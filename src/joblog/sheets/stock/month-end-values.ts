@@ -1,8 +1,9 @@
 import { absolute, minus, plus, times, toTheCent } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { isAtMost, isBlank, isNoNumber } from "../../formula/conditions.ts";
+import { all, isAtMost, isBlank, isNoNumber, isNumber } from "../../formula/conditions.ts";
 import { countWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
+import { lineOf } from "../../formula/lookups.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { priceByVolume } from "../../model/units-of.ts";
 import {
@@ -152,6 +153,20 @@ export const monthEndValueHelpers: readonly ComputedColumn[] = [
         countWhere(stockMoves, { concentrate: row.concentrate, order: inMonth(row) }),
         countWhere(additions, { concentrate: row.concentrate, day: inMonth(row) }),
         3,
+      ),
+  ),
+  helperLine(
+    {
+      id: "unvaluedLine",
+      label: "Without a value",
+      type: "whole number",
+      format: "0",
+      width: 9,
+      help: "Position of a line that has no value as the month begins or ends; blank on all others.",
+    },
+    ({ openingValue, closingValue, concentrate }, { monthEnd }) =>
+      when(all(isNumber(openingValue), isNumber(closingValue)), "").otherwise(
+        lineOf(concentrate, monthEnd.concentrate),
       ),
   ),
   helper({ id: "valueLeft", label: "Left", ...money, help: "Before what rounding explains." }, (row) =>

@@ -6,6 +6,7 @@ const isOfHeaderFooter = /(?:Header|Footer)$/;
 
 /** What Office.js may be given as a range in place of an address cannot be kept. */
 function isPlain(value: unknown): boolean {
+  if (Array.isArray(value)) return true;
   if (typeof value !== "object" || value === null) return value !== null && value !== undefined;
   return Object.getPrototypeOf(value) === Object.prototype;
 }

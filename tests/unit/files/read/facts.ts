@@ -115,6 +115,7 @@ function dressFacts(sheet: SheetPlan, valueOf: ValueOf, add: Add): void {
         : `$${String(sheet.titleRows.first + 1)}:$${String(sheet.titleRows.last + 1)}`,
     columns: sheet.pagesWide > 1 ? "$A:$A" : null,
     area: `A:${columnLetters(sheet.lastPrintedColumn)}`,
+    breaks: sheet.pageBreaks ?? [],
     margins: Object.values(pageMargins).map((inches) => inches * 72),
     footer: ["&A", sheet.footer, "Page &P of &N"],
   });
@@ -218,6 +219,7 @@ function stateDress(sheet: SheetState, add: Add): void {
     rows: print.printTitleRows ?? null,
     columns: print.printTitleColumns ?? null,
     area: print.printArea,
+    breaks: print.pageBreaks ?? [],
     margins: Object.keys(pageMargins).map((side) => (print as Record<string, unknown>)[`${side}Margin`]),
     footer: [print.leftFooter, print.centerFooter, print.rightFooter],
   });

@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { filledFromPlan, type OpenedLog } from "../../../../src/files/read/fill-from-plan.ts";
 import { readWorkbook } from "../../../../src/files/read/read-workbook.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
+import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
 import { hasLibreOffice, recalculated } from "../libre-office.ts";
 import { differences, type Facts, planFacts, stateFacts } from "./facts.ts";
 import { gridFunctions, writtenLog } from "./written-logs.ts";
@@ -36,6 +37,11 @@ const isTable = (name: string): boolean => name.startsWith("xl/tables/");
 const tables = jobLog.sheets.flatMap((sheet) => sheet.tables);
 
 /** The log's computed columns. */
+/** Sheets whose only table has its headings high enough to be frozen. */
+const frozen = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} }).sheets.filter(
+  ({ frozenRows }) => frozenRows > 0,
+).length;
+
 const calculated = tables.flatMap(({ columns }) => columns).filter(({ role }) => role === "computed").length;
 
 describe("a log that a program saved which", () => {
@@ -164,7 +170,7 @@ describe("a log that LibreOffice saved", () => {
       expect(found.length).toBeGreaterThan(0);
       expect(found.filter((difference) => !isItsOwn(difference))).toEqual([]);
       expect(changes).toEqual([
-        `Another program had saved this log without some of what belongs to it; filled in as Bathsheet makes it: hidden gridlines (19), calculated columns (${String(calculated)}), styles of tables (${String(tables.length)}), frozen rows (6).`,
+        `Another program had saved this log without some of what belongs to it; filled in as Bathsheet makes it: hidden gridlines (19), calculated columns (${String(calculated)}), styles of tables (${String(tables.length)}), frozen rows (${String(frozen)}).`,
       ]);
       expect(losses).toEqual([]);
     },

@@ -19,7 +19,11 @@ const money: readonly TableId[] = [
   "loads",
   "shares",
   "costLines",
+  "statementShares",
+  "statementCharges",
+  "statementCounts",
   "statementAlone",
+  "statementTotal",
 ];
 
 it.each(["US", "metric"] as const)(

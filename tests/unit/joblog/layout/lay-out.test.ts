@@ -86,11 +86,65 @@ describe("laying out the log", () => {
     expect(sheetOf(empty, "job").tables.map((table) => table.area.rows - 1)).toEqual([6, 3, 4, 3]);
   });
 
-  it("moves the chart of the shares down when there are more cost lines than the room above it", () => {
-    const rows = Array.from({ length: 20 }, (_, index) => ({ id: `C${String(index)}`, what: "Labor" }));
-    const costs = sheetOf(layOut(jobLog, { system: "US" }, { fields: {}, rows: { costLines: rows } }), "costs");
-    const lines = costs.tables.find((table) => table.id === "costLines");
-    expect(costs.charts[0]?.area.row).toBeGreaterThanOrEqual((lines?.area.row ?? 0) + 21);
+  it("says beside the title of each sheet with functions of the add-in, and of no other, what #NAME? needs", () => {
+    for (const { name, cells, lastPrintedColumn } of empty.sheets) {
+      const calls = cells.some((cell) => cell.kind === "formula" && cell.formula.includes("BATH."));
+      const notes = cells.filter((cell) => cell.kind === "value" && String(cell.value).includes("#NAME? need"));
+      expect(
+        notes.map(({ row, column }) => row === 0 && column <= lastPrintedColumn),
+        name,
+      ).toEqual(calls ? [true] : []);
+    }
+    expect(
+      sheetOf(empty, "costs").cells.some((cell) => cell.kind === "formula" && cell.formula.includes("BATH.")),
+    ).toBe(false);
+  });
+
+  it("has the chart of the shares above the tables, where none of them grows into it", () => {
+    const { charts, tables } = sheetOf(demo, "costs");
+    const bottom = Math.max(...charts.map(({ area }) => area.row + area.rows));
+    expect(charts).toHaveLength(1);
+    expect(Math.min(...tables.map(({ area }) => area.row))).toBeGreaterThan(bottom);
+  });
+
+  it("repeats on every page the headings of the table that goes on, also where they cannot be frozen", () => {
+    const titled = demo.sheets.filter(({ titleRows }) => titleRows !== undefined);
+    for (const { name, tables, titleRows } of titled) {
+      expect(titleRows?.first, name).toBe(tables.at(-1)?.area.row);
+      expect(titleRows?.last, name).toBe(tables.at(-1)?.area.row);
+    }
+    const names = titled.map(({ name }) => name);
+    for (const name of ["Baths", "Items", "Costs", "Month end", "Journal"]) expect(names).toContain(name);
+    for (const name of ["Claim statement", "Charts"]) expect(names).not.toContain(name);
+  });
+
+  it("prints the statement's shares and total before its chemistry, its fields two on a line", () => {
+    const { tables, cells } = sheetOf(demo, "statement");
+    const order = [...tables].sort((one, other) => one.area.row - other.area.row).map(({ id }) => id);
+    expect(order.slice(0, 5)).toEqual([
+      "statementShares",
+      "statementCharges",
+      "statementAlone",
+      "statementTotal",
+      "statementBaths",
+    ]);
+    const rowOf = (name: string): number | undefined => demo.names.find((one) => one.name === name)?.row;
+    expect(rowOf("Statement.Invoice")).toBe(rowOf("Statement.Claim"));
+    const labels = cells.filter(({ style }) => style === "fieldLabel");
+    expect(new Set(labels.map(({ row, column }) => `${String(row)} ${String(column)}`)).size).toBe(labels.length);
+  });
+
+  it("shows no label of the statement whose value is blank, unless it is to be signed", () => {
+    const { cells, conditionalFormats } = sheetOf(demo, "statement");
+    const unseen = conditionalFormats.filter(({ look }) => look === "unseen").map(({ area }) => area);
+    const shown = cells
+      .filter(
+        (cell) =>
+          cell.style === "fieldLabel" && !unseen.some(({ row, column }) => row === cell.row && column === cell.column),
+      )
+      .map((cell) => (cell.kind === "value" ? cell.value : ""));
+    expect(shown).toEqual(["Claim", "Prepared by", "Date", "Accepted by, date"]);
+    expect(unseen.length).toBeGreaterThan(12);
   });
 
   it("writes units into headers by the log's system", () => {

@@ -4,7 +4,7 @@ import type { ColumnId } from "../../../../src/joblog/formula/log-names.ts";
 import type { TableId } from "../../../../src/joblog/formula/log-types.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { moment } from "../../../demo/demo-week-times.ts";
-import { weekCostLines, weekItems } from "./demo-week-facts.ts";
+import { weekCostLines, weekItems, weekLoads } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
 import { type WorkedLog, workedLog } from "./worked-log.ts";
 
@@ -84,6 +84,47 @@ describe("the claim statement", () => {
       Math.floor(moment(2, "13:30")),
       Math.floor(moment(4, "14:10")),
     ]);
+  });
+
+  it("has the invoice number and the signatures of the claim that it shows, and none of another's", async () => {
+    const content = weekWith();
+    const claims = (content.rows.claims ?? []).map((row): LogRow<"claims"> =>
+      row.claim === "D-0427"
+        ? { ...row, invoice: "INV-1", preparedBy: "KT", preparedOn: 46_450, acceptedBy: "RO" }
+        : row,
+    );
+    const typed = async (statementClaim: string): Promise<unknown[]> => {
+      const log = await workedLog(weekWith({ statementClaim }, { claims }));
+      return (["statementInvoice", "statementBy", "statementDate", "statementAccepted"] as const).map((id) =>
+        log.field(id),
+      );
+    };
+    expect(await typed("D-0427")).toEqual(["INV-1", "KT", 46_450, "RO"]);
+    expect(await typed("D-0436")).toEqual(["", "", "", ""]);
+  });
+
+  it("sums up by kind what the claim pays of all baths and alone, and names the baths that it leaves out", async () => {
+    const kinds = ["supplies", "labor", "water", "energy", "labor", "supplies", "supplies", "disposal"];
+    const costLines = [
+      ...weekCostLines.map((row, at) => ({ ...row, kind: kinds[at] })),
+      { id: "C9", what: "courier", amount: 12.5, account: "claims", claim: "D-0436" },
+      { id: "C10", what: "appraisal", amount: 30, account: "claims", claim: "D-0436", kind: "labor" },
+    ];
+    const columns = ["concentrate", "water", "labor", "energy", "supplies", "disposal", "other", "total"] as const;
+    const log = await workedLog(weekWith({}, { costLines }));
+    const total = line(log, "statementTotal", "all baths", columns).map(Number);
+    const part = line(log, "statementCharges", "its part", columns).map(Number);
+    // The bath of its own took concentrate alone, for 46.82; courier and appraisal come on top.
+    expect(total).toEqual(
+      [46.82, 0, 30, 0, 0, 0, 12.5, 46.82 + 42.5].map((more, at) => Number(((part[at] ?? 0) + more).toFixed(2))),
+    );
+    expect(total.at(-1)).toBe(log.field("statementCost"));
+    const unread = await workedLog(
+      weekWith({}, { costLines, loads: weekLoads.map((row) => (row.bath === own ? { ...row, claim: "" } : row)) }),
+    );
+    expect(unread.cell("statementTotal", "baths left out: 1", "total")).toBe(
+      Number(((part.at(-1) ?? 0) + 42.5).toFixed(2)),
+    );
   });
 
   it("counts the readings and lists the top-ups of the days from first to last load only", async () => {

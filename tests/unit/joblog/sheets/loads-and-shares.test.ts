@@ -130,3 +130,37 @@ describe("a load", () => {
     ]);
   });
 });
+
+describe("the sums on Costs", () => {
+  it("add up to what they are made of", async () => {
+    const log = await workedLog(weekWith());
+    const sums = (
+      ["costTotal", "costOfAdditions", "costOfLines", "costToClaims", "costShares", "costAlone"] as const
+    ).map((id) => log.field(id));
+    // The invented week's books: 277.78 of concentrate, 455.24 of cost lines, 578.99 and 46.82 shared out.
+    expect(sums).toEqual([733.02, 277.78, 455.24, 625.81, 625.81, 0]);
+    expect(log.field("costLeftOut")).toBe(0);
+  });
+
+  it("say how many rows they leave out", async () => {
+    const content = weekWith();
+    const log = await workedLog(
+      weekWith(
+        {},
+        {
+          costLines: [
+            ...(content.rows.costLines ?? []),
+            { id: "C9", what: "courier", amount: "12,5", account: "claims" },
+          ],
+          loads: weekLoads.map((row) => (row.bath === "B-T2-0303" ? { ...row, claim: "" } : row)),
+          additions: [
+            ...(content.rows.additions ?? []),
+            { id: "A90", bath: "B-T1-0301", amount: "1.2 gal", kind: "concentrate" },
+          ],
+        },
+      ),
+    );
+    expect(log.field("costLeftOut")).toBe(3);
+    expect(log.field("costTotal")).toBe(733.02);
+  });
+});

@@ -87,3 +87,63 @@ describe("a month's end of a concentrate", () => {
     expect(log.cell("monthEnd", "CN-1", "closing")).toBeCloseTo(22.5 - 9.042 - 0.95 - 0.5 - 0.25, 6);
   });
 });
+
+describe("the sums of a month over all concentrates", () => {
+  const ids = [
+    "monthOpening",
+    "monthReceived",
+    "monthClaims",
+    "monthShop",
+    "monthNobody",
+    "monthIssued",
+    "monthDifference",
+    "monthClosing",
+  ] as const;
+  const columns = [
+    "openingValue",
+    "receivedValue",
+    "costForClaims",
+    "costToShop",
+    "costForNobody",
+    "issuedValue",
+    "differenceValue",
+    "closingValue",
+  ] as const;
+  const second = { concentrate: "CN-2", packVolume: 5, packPrice: 50 };
+  const withSecond = (monthOfTotals?: number) => {
+    const content = weekWith();
+    return weekWith(
+      { ...(monthOfTotals === undefined ? {} : { monthOfTotals }) },
+      {
+        concentrates: [...(content.rows.concentrates ?? []), second],
+        stockMoves: [
+          ...(content.rows.stockMoves ?? []),
+          { id: "S8", when: day(1), concentrate: "CN-2", kind: "count", amount: 3 },
+        ],
+        monthEnd: [march + 31, march].flatMap((month) => [line(month), { concentrate: "CN-2", month }]),
+      },
+    );
+  };
+
+  it("are of the last month that has lines, to the cent", async () => {
+    const log = await workedLog(withSecond());
+    const lines = ["CN-1", "CN-2"].map((key) => columns.map((column) => Number(log.cell("monthEnd", key, column))));
+    expect(log.field("monthFrom")).toBe(log.cell("monthEnd", "CN-1", "from"));
+    expect(ids.map((id) => log.field(id))).toEqual(
+      columns.map((_, at) => Number(lines.reduce((all, values) => all + (values[at] ?? 0), 0).toFixed(2))),
+    );
+    // 3 gal of 50.00 for 5.
+    expect(lines[1]?.at(-1)).toBe(30);
+    expect([log.field("monthUnvalued"), log.field("monthLeftOut")]).toEqual([0, ""]);
+  });
+
+  it("name the concentrate that they leave out, and say where a month has no line", async () => {
+    const log = await workedLog(withSecond(march));
+    expect([log.field("monthUnvalued"), log.field("monthLeftOut")]).toEqual([1, "CN-2"]);
+    expect(log.field("monthClosing")).toBe(Number((22.308 * 27.8 + 30).toFixed(2)));
+    const other = await workedLog(withSecond(march + 100));
+    expect(other.field("monthLeftOut")).toBe("no line of the month");
+    const none = await workedLog(weekWith({}, { monthEnd: [] }));
+    expect([none.field("monthFrom"), none.field("monthClosing"), none.field("monthLeftOut")]).toEqual(["", "", ""]);
+  });
+});

@@ -6,6 +6,7 @@ import { ClientObject, partOf } from "../requests/client-object.ts";
 import type { Finding, Requests } from "../requests/requests.ts";
 import { TablesObject } from "../tables/tables-object.ts";
 import { FreezePanesObject } from "./freeze-panes.ts";
+import { PageBreaksObject } from "./page-breaks.ts";
 import { PageLayoutObject } from "./page-layout.ts";
 import { ProtectionObject } from "./protection.ts";
 
@@ -26,6 +27,7 @@ type Members =
   | "tables"
   | "charts"
   | "freezePanes"
+  | "horizontalPageBreaks"
   | "pageLayout"
   | "protection"
   | "isNullObject";
@@ -152,6 +154,9 @@ export class WorksheetObject extends ClientObject<string, Excel.Worksheet> imple
   }
   get freezePanes(): Excel.WorksheetFreezePanes {
     return this.part("freezePanes", () => new FreezePanesObject(this.requests, this).face);
+  }
+  get horizontalPageBreaks(): Excel.PageBreakCollection {
+    return this.part("horizontalPageBreaks", () => new PageBreaksObject(this.requests, this).face);
   }
   get protection(): Excel.WorksheetProtection {
     return this.part("protection", () => new ProtectionObject(this.requests, this).face);
