@@ -94,6 +94,7 @@ const moreRows: LogContent["rows"] = {
   })),
   items: [{ id: "I901", claim: "D-0436", quantity: 1, item: "aluminum pot", route: "bath", bath: bathTwo }],
   stockMoves: [{ id: "S901", when: serial(march(6, "15:00")), concentrate: "CN-1", kind: "receipt", amount: 5 }],
+  monthEnd: [{ concentrate: "CN-9", month: serial("2027-03-31") }],
   care: [{ id: "K901", bath: bathTwo, when: serial(march(3, "11:30")), kind: "foil test", result: "even" }],
 };
 

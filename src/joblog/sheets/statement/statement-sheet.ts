@@ -28,7 +28,7 @@ function ofClaim({ column, type = "text", ...rest }: OfClaim): FieldDefinition {
   return {
     ...rest,
     type,
-    help: "Typed on the sheet Job, in the claim's own row.",
+    help: "From the claim's row on the sheet Job.",
     formula: ({ claims, named }) => {
       const row = matchIn(named.statementClaim, claims.claim);
       const cell = cellAt(claims[column], row);
