@@ -69,7 +69,7 @@ describe("bad input in the pane", () => {
     await openReading();
     await field("pH as read").fill("11.19");
     await field("Sample temp").fill("77");
-    await bench.pane.getByText("More", { exact: true }).click();
+    await bench.pane.getByText("More details", { exact: true }).click();
     await field("Note").fill("=1+1");
     await submit();
     await bench.pane.getByRole("form", { name: "Reading" }).waitFor({ state: "detached" });

@@ -126,7 +126,7 @@ describe("whoever works on this device", () => {
     const [initials = ""] = (people[1] ?? "").split(",");
     await pane.getByLabel("I am").selectOption(initials);
     await pane.getByRole("button", { name: "Add concentrate" }).click();
-    await pane.getByText("More", { exact: true }).click();
+    await pane.getByText("More details", { exact: true }).click();
     expect(await pane.getByLabel("Initials").inputValue()).toBe(initials);
   });
 });

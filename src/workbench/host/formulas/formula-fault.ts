@@ -14,7 +14,9 @@ function wrongNumberWords(library: OSpreadsheet, message: string): string | unde
   const [, name, expected = "", end, got = ""] = wrongNumber.exec(message) ?? [];
   if (name === undefined) return undefined;
   if (end === "maximum") return `Too many arguments for ${name}: it takes ${expected} at most and was given ${got}.`;
-  const needed = library.registries.functionRegistry.get(name).args.filter(({ optional }) => optional !== true);
+  const needed = library.registries.functionRegistry
+    .get(name)
+    .args.filter((one) => one.optional !== true && one.default !== true);
   return `Too few arguments for ${name}: it needs ${list(needed.map((one) => one.name))}, and was given ${got === "0" ? "none" : countOf(got)}.`;
 }
 

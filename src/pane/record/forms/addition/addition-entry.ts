@@ -71,7 +71,7 @@ export const additionEntry: EntryForm<"addition"> = {
       ],
     },
     {
-      legend: "More",
+      legend: "More details",
       folded: true,
       fields: [
         field(log, "additions", "phAfter"),

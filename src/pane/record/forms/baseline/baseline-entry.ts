@@ -293,7 +293,7 @@ export const baselineEntry: EntryForm<"baseline"> = {
       ],
     })),
     {
-      legend: "More",
+      legend: "More details",
       folded: true,
       fields: readingDetails(log).filter(({ key }) => key !== "meter"),
     },

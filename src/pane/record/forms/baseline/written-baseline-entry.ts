@@ -161,7 +161,7 @@ export const writtenBaselineEntry: EntryForm<"written baseline"> = {
       ],
     },
     {
-      legend: "More",
+      legend: "More details",
       folded: true,
       fields: [field(log, "baths", "baselineFrom"), field(log, "baths", "baselineAsRead")],
     },

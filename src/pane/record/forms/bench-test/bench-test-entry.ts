@@ -111,7 +111,7 @@ export const benchTestEntry: EntryForm<"bench test"> = {
       { legend: "Result on each surface (leave blank what was not tried)", fields: resultFields(context) },
       ...(notes.length === 0 ? [] : [{ legend: "Not passed", fields: notes }]),
       {
-        legend: "More",
+        legend: "More details",
         folded: true,
         fields: [
           field(log, "benchTests", "water"),

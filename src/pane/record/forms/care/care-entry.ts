@@ -89,7 +89,11 @@ export const careEntry: EntryForm<"care"> = {
         field(context.log, "care", "bath"),
       ],
     },
-    { legend: "More", folded: true, fields: [initialsField(context.log, "care"), field(context.log, "care", "note")] },
+    {
+      legend: "More details",
+      folded: true,
+      fields: [initialsField(context.log, "care"), field(context.log, "care", "note")],
+    },
   ],
   proposals: (typed, context) => ({ bath: typed["bath"] ?? context.bath ?? "", when: context.now }),
   meaning,

@@ -126,7 +126,7 @@ export const chargeEntry: EntryForm<"charge"> = {
       ],
     },
     {
-      legend: "More",
+      legend: "More details",
       folded: true,
       fields: [
         field(log, "baths", "dropAllowed"),

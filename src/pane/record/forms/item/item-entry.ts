@@ -151,7 +151,7 @@ export const itemEntry: EntryForm<"item"> = {
           ]),
       ...(row === undefined ? [{ legend: "What came in", fields: left(what) }] : []),
       { legend: "What becomes of it", fields: left(became) },
-      { legend: "More", folded: true, fields: left(more) },
+      { legend: "More details", folded: true, fields: left(more) },
     ];
   },
   proposals: (typed, context) => {

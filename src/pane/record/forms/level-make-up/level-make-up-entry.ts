@@ -130,7 +130,7 @@ export const levelMakeUpEntry: EntryForm<"level make-up"> = {
       ],
     },
     {
-      legend: "More",
+      legend: "More details",
       folded: true,
       fields: [
         field(log, "additions", "minutesMixed"),

@@ -67,7 +67,7 @@ export const loadEntry: EntryForm<"load"> = {
       ],
     },
     {
-      legend: "More",
+      legend: "More details",
       folded: true,
       fields: [
         field(log, "loads", "rework"),

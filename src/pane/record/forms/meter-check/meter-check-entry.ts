@@ -49,7 +49,7 @@ export const meterCheckEntry: EntryForm<"meter check"> = {
       fields: [field(log, "meterChecks", "asLeft1"), field(log, "meterChecks", "asLeft2")],
     },
     {
-      legend: "More",
+      legend: "More details",
       folded: true,
       fields: [
         field(log, "meterChecks", "bufferLot"),

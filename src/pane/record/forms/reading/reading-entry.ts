@@ -141,7 +141,7 @@ export const readingEntry: EntryForm<"reading"> = {
   groups: (values, { log }) => [
     { fields: asRead.map((id) => field(log, "readings", id, changeOf(id, values))) },
     {
-      legend: "More",
+      legend: "More details",
       folded: true,
       fields: readingDetails(log),
     },

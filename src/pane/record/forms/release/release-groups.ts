@@ -75,7 +75,7 @@ export function releaseGroups(values: Draft, context: LogContext): readonly Fiel
     },
     { legend: "Result of the analyses", fields: left(results) },
     { legend: "Release", fields: entered ? left(release) : [] },
-    { legend: "More", folded: true, fields: left(more) },
+    { legend: "More details", folded: true, fields: left(more) },
   ];
   return [
     { fields: [field(context.log, "releases", "bath"), ...left(row === undefined ? plan : plan.slice(1))] },

@@ -99,7 +99,11 @@ export const stockMoveEntry: EntryForm<"stock move"> = {
         ...(values["kind"] === "receipt" ? [field(log, "stockMoves", "expiry", { anyTime: true })] : []),
       ],
     },
-    { legend: "More", folded: true, fields: [initialsField(log, "stockMoves"), field(log, "stockMoves", "note")] },
+    {
+      legend: "More details",
+      folded: true,
+      fields: [initialsField(log, "stockMoves"), field(log, "stockMoves", "note")],
+    },
   ],
   proposals: (_typed, { log, now }) => {
     const keys = textsOf(log, "concentrates", "concentrate");
