@@ -20,11 +20,14 @@ import {
   LazyClaimsView,
   LazyFunctionsView,
   LazyMoreView,
+  LazyProblemView,
   LazyRecordView,
   LazyShopView,
   LazyStartView,
   LazyTour,
   LazyTryView,
+  LazyTypedOver,
+  LazyUnknownFunctions,
 } from "./frame/lazy-views.ts";
 import { onThisDevice } from "./frame/on-this-device.ts";
 import { darkTheme } from "./frame/pane-theme.ts";
@@ -36,8 +39,6 @@ import { NowView } from "./now/now-view.tsx";
 import { DraftsContext, draftsOn } from "./record/drafts.ts";
 import type { EntryId } from "./record/forms.ts";
 import type { LastEntry } from "./record/take-back.ts";
-import { ProblemView } from "./start/problem-view.tsx";
-import { TypedOver, UnknownFunctions } from "./start/repair-view.tsx";
 
 const useStyles = makeStyles({
   provider: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
@@ -189,6 +190,14 @@ function LogViews({
   );
 }
 
+/** A cell that was typed over; from then on the place for what its repair did. */
+function TypedOverNotice(props: React.ComponentProps<typeof LazyTypedOver>): React.JSX.Element | null {
+  const [wasSeen, setWasSeen] = useState(false);
+  const isSeen = props.cell !== undefined;
+  if (isSeen && !wasSeen) setWasSeen(true);
+  return isSeen || wasSeen ? <LazyTypedOver {...props} /> : null;
+}
+
 function Body({
   store,
   ...props
@@ -236,7 +245,7 @@ function Body({
     case "problem":
       // What is being typed outlasts a log that cannot be read for a moment.
       return (chosen.entry === undefined && !chosen.adopting) || state.last === undefined ? (
-        <ProblemView problem={state.problem} onReadAgain={refresh} />
+        <LazyProblemView problem={state.problem} onReadAgain={refresh} />
       ) : (
         <LogViews {...props} read={state.last} refresh={refresh} notice={<ProblemBar problem={state.problem} />} />
       );
@@ -248,9 +257,9 @@ function Body({
           refresh={refresh}
           notice={
             state.unknownFunctions ? (
-              <UnknownFunctions onRepaired={refresh} />
+              <LazyUnknownFunctions onRepaired={refresh} />
             ) : (
-              <TypedOver cell={chosen.view === "shop" ? undefined : state.typedOver} onRepaired={refresh} />
+              <TypedOverNotice cell={chosen.view === "shop" ? undefined : state.typedOver} onRepaired={refresh} />
             )
           }
         />

@@ -19,6 +19,16 @@ export const LazyTour = lazyView(
   async () => (await import(/* webpackChunkName: "pane-tour" */ "../tour/tour.tsx")).Tour,
   "unseen",
 );
+/** What is wrong with the log, and the repair: most days nobody sees either. */
+export const LazyProblemView = lazyView(
+  async () => (await import(/* webpackChunkName: "pane-mend" */ "../start/problem-view.tsx")).ProblemView,
+);
+export const LazyUnknownFunctions = lazyView(
+  async () => (await import(/* webpackChunkName: "pane-mend" */ "../start/repair-view.tsx")).UnknownFunctions,
+);
+export const LazyTypedOver = lazyView(
+  async () => (await import(/* webpackChunkName: "pane-mend" */ "../start/repair-view.tsx")).TypedOver,
+);
 export const LazyStartView = lazyView(
   async () => (await import(/* webpackChunkName: "pane-start" */ "../start/start-view.tsx")).StartView,
 );
