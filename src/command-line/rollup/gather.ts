@@ -1,3 +1,5 @@
+import { createHash } from "node:crypto";
+
 import type { Surroundings } from "../command.ts";
 import { readLogFile } from "../commands/read.ts";
 import { CommandFailure } from "../failure.ts";
@@ -56,7 +58,8 @@ class Gathering {
   /** Takes a log's rows; its cells are forgotten then. */
   add(file: string, bytes: Uint8Array): void {
     const { job, sheetRows, exceptions } = readLogFile(file, bytes);
-    const content = JSON.stringify(job);
+    // Of what was read its digest alone is kept.
+    const content = createHash("sha256").update(JSON.stringify(job)).digest("base64");
     const twin = this.seen.get(content);
     if (twin !== undefined) {
       this.refuse(file, `It holds the same as ${twin}, and would be counted twice.`);
