@@ -106,6 +106,7 @@ export async function gather(
   const folder = given.replace(/[\\/]+$/, "");
   const gathering = new Gathering(zoneOf);
   for (const [index, name] of files.entries()) {
+    await around.requireGoingOn();
     // Figures of the same logs are the same wherever their folder stands.
     const file = name.startsWith(`${folder}/`) ? name.slice(folder.length + 1) : name;
     around.progress(`log ${String(index + 1)} of ${String(files.length)}: ${file}`);
@@ -115,7 +116,6 @@ export async function gather(
       if (!(error instanceof CommandFailure)) throw error;
       gathering.fail([file, name], error);
     }
-    await around.requireGoingOn();
   }
   const { rows, leftOut, refused } = gathering;
   if (refused === files.length)
