@@ -1,3 +1,5 @@
+import { createHash } from "node:crypto";
+
 import type { Surroundings } from "../command.ts";
 import { readLogFile } from "../commands/read.ts";
 import { CommandFailure } from "../failure.ts";
@@ -56,7 +58,8 @@ class Gathering {
   /** Takes a log's rows; its cells are forgotten then. */
   add(file: string, bytes: Uint8Array): void {
     const { job, sheetRows, exceptions } = readLogFile(file, bytes);
-    const content = JSON.stringify(job);
+    // Of what was read its digest alone is kept.
+    const content = createHash("sha256").update(JSON.stringify(job)).digest("base64");
     const twin = this.seen.get(content);
     if (twin !== undefined) {
       this.refuse(file, `It holds the same as ${twin}, and would be counted twice.`);
@@ -103,6 +106,7 @@ export async function gather(
   const folder = given.replace(/[\\/]+$/, "");
   const gathering = new Gathering(zoneOf);
   for (const [index, name] of files.entries()) {
+    await around.requireGoingOn();
     // Figures of the same logs are the same wherever their folder stands.
     const file = name.startsWith(`${folder}/`) ? name.slice(folder.length + 1) : name;
     around.progress(`log ${String(index + 1)} of ${String(files.length)}: ${file}`);
@@ -112,7 +116,6 @@ export async function gather(
       if (!(error instanceof CommandFailure)) throw error;
       gathering.fail([file, name], error);
     }
-    await around.requireGoingOn();
   }
   const { rows, leftOut, refused } = gathering;
   if (refused === files.length)

@@ -30,9 +30,10 @@ function plainText(text: string): string {
   });
 }
 
-/** A text of bytes, a character each, as the UTF-8 that it is. */
-const decoded = (bytes: string): string =>
-  /[^\u0000-\u007f]/.test(bytes) ? Buffer.from(bytes, "latin1").toString("utf8") : bytes;
+/** A text of bytes, a character each, as the UTF-8 that it is. It is a copy: a part of a text would keep the whole of it. */
+const decoded = (bytes: string): string => Buffer.from(bytes, "latin1").toString("utf8");
+
+const copied = (text: string): string => Buffer.from(text, "utf8").toString("utf8");
 
 /** The text between a tag that begins at or after `from` and its end; undefined where there is none before `end`. */
 function within(xml: string, tag: string, from: number, end: number): string | undefined {
@@ -220,7 +221,7 @@ export function scanStrings(xml: string): readonly string[] {
   const strings: string[] = [];
   for (const [, item = ""] of xml.matchAll(/<si(?:\s[^>]*)?(?:\/>|>([^]*?)<\/si>)/g)) {
     const parts = [...item.matchAll(/<t(?:\s[^>]*)?(?:\/>|>([^<]*)<\/t>)/g)].map(([, text = ""]) => plainText(text));
-    strings.push(unescaped(parts.join("")));
+    strings.push(copied(unescaped(parts.join(""))));
   }
   return strings;
 }
