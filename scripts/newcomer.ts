@@ -48,7 +48,6 @@ async function openPages(folder: string): Promise<void> {
   try {
     const address = await addressOf(started);
     for (const page of pages) {
-      // oxlint-disable-next-line no-await-in-loop -- one after the other, as a browser's first visit
       const response = await fetch(`${address}${page}`);
       if (!response.ok || (await response.text()) === "")
         throw new Error(`${page} answered with ${String(response.status)}, or with nothing.`);

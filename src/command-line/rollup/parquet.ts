@@ -46,7 +46,6 @@ function fileOf(table: RowTableId, rows: readonly AnyRow[]): Uint8Array {
 /** As Hive spells what a folder's name cannot hold, and what some disk cannot. */
 const escaped = (value: string): string =>
   value.replaceAll(
-    // eslint-disable-next-line no-control-regex -- that is what cannot stand there
     /[\u0000-\u001f\u007f"#%'*/:<>=?\\{}[\]^|]|[. ]$/g,
     (mark) => `%${mark.charCodeAt(0).toString(16).toUpperCase().padStart(2, "0")}`,
   );

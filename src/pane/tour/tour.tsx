@@ -37,7 +37,6 @@ function Step({ step, onStep, onEnd, onView }: Props & { readonly step: number }
   useEffect(() => {
     if (shown !== undefined) onView(shown.view);
     // The step alone decides: a person may look around meanwhile.
-    // oxlint-disable-next-line react-hooks/exhaustive-deps -- as above
   }, [step]);
   if (shown === undefined) return null;
   const isLast = step === tourSteps.length - 1;
