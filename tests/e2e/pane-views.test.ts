@@ -95,10 +95,10 @@ describe("the views beside Now and Record", () => {
   });
 
   it("say when a file of the add-in does not come, and go on when asked again", async () => {
-    await bench.page.route("**/pane-functions.js", (route) => route.abort());
+    await bench.page.route("**/pane-functions.*.js", (route) => route.abort());
     await bench.view("Functions");
     await bench.pane.getByText("This view could not be loaded.").waitFor();
-    await bench.page.unroute("**/pane-functions.js");
+    await bench.page.unroute("**/pane-functions.*.js");
     await button("Try again").click();
     await bench.pane.getByRole("searchbox").waitFor();
     await bench.page.route("**/write-workbook.js", (route) => route.abort());

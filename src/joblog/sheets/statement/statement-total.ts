@@ -110,7 +110,8 @@ export const statementTotal: TableDefinition = {
         width: 8,
         help: "Baths of the claim whose share is not worked out.",
       },
-      (_row, { named, shares }) => sumWhere(shares, "unworked", { claim: named.statementClaim }),
+      (_row, { named, shares }) =>
+        blankIf([isBlank(named.statementClaim)], sumWhere(shares, "unworked", { claim: named.statementClaim })),
     ),
     helper(
       {
@@ -123,7 +124,10 @@ export const statementTotal: TableDefinition = {
       },
       (_row, { named, shares }) => {
         const its = countWhere(shares, { claim: named.statementClaim });
-        return when(isOver(its, bathLines), minus(its, bathLines)).otherwise(0);
+        return blankIf(
+          [isBlank(named.statementClaim)],
+          when(isOver(its, bathLines), minus(its, bathLines)).otherwise(0),
+        );
       },
     ),
     helper(
