@@ -32,10 +32,14 @@ export function checkOpeningDoses(share: number): void {
   if (share > wholeOpeningDose) refuseMore(share);
 }
 
+/** Beyond it a figure says no more than that something was mistyped. */
+const mostTimes = 1000;
+
 function refuseMore(share: number): never {
+  const times = share > mostTimes ? `more than ${String(mostTimes)}` : share.toFixed(share < 10 ? 2 : 0);
   throw new DomainError(
     "no-answer",
-    `The top-up comes to ${share.toFixed(share < 10 ? 2 : 0)} times the opening dose, more than the bath was opened with: check reading, meter, temperature and water; if they are right, change the bath.`,
+    `The top-up comes to ${times} times the opening dose, more than the bath was opened with: check reading, meter, temperature and water; if they are right, change the bath.`,
   );
 }
 

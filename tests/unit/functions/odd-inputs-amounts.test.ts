@@ -142,6 +142,7 @@ describe("a top-up from noise, or past the opening dose", () => {
     ],
     // (10^11.42 − 10^10.83) / (10^11.13 − 10^10.83) is 2.90 of 1.39, over 2.
     ["=BATH.TOPUPLEARNED(11.42,10.83,{1.39},{10.83},{11.13},2)", newBath("2.02")],
+    ["=BATH.TOPUPLEARNED(11.42,10.83,{1.39},{10.83},{11.13},1E-320)", newBath("more than 1000")],
     ["=BATH.TOPUPLEARNED(12.5,11,{1},{10.8},{11.3})", `Baseline is 12.5; allowed: 0 to 12.4. ${noMoreThan}`],
     ["=BATH.TOPUPRANGE(4.178,11.42,9)", newBath("1.17")],
     ["=BATH.TOPUP(4.178,11.42,4)", newBath("1.71")],
