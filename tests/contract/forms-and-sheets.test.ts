@@ -120,8 +120,12 @@ const verdicts: Readonly<Record<string, string>> = {
   near: "Near the trigger: read again soon.",
   "top up": "Top up: at or under the trigger.",
   "above baseline": "Above the baseline: no top-up needed.",
-  "re-read cooled": "Re-read cooled: too far from the baseline's temperature to judge.",
+  "re-read": ": too far from the baseline's temperature to judge.",
 };
+
+/** What the form says of a verdict in the sheet; a reading too far off is told in the sheet at which temperature to read again. */
+const verdictOf = (shown: string): string =>
+  (shown.startsWith("re-read") ? verdicts["re-read"] : verdicts[shown]) ?? "no such verdict";
 
 const recoveries: Readonly<Record<string, string>> = {
   recovered: "Recovered: back within reach",
@@ -141,7 +145,7 @@ const cases: Readonly<Record<string, Case>> = {
       when: one(now, "2027-03-03T18:00"),
     }),
     says: (cell) => [
-      verdicts[String(cell("readings", "verdict"))] ?? "no such verdict",
+      verdictOf(String(cell("readings", "verdict"))),
       ...ifNumber(
         cell("readings", "trigger"),
         (trigger) => `: ${ph(trigger)}. Baseline ${ph(Number(cell("baths", "baseline")))}.`,
@@ -371,7 +375,11 @@ const cases: Readonly<Record<string, Case>> = {
       ...(cell("stockMoves", "kind") === "count"
         ? []
         : ifNumber(cell("stockMoves", "book"), (book) => `By the book ${amount(book)} gal after it.`)),
-      ...ifNumber(cell("stockMoves", "value"), (value) => `Worth ${money(value)}.`),
+      ...ifNumber(cell("stockMoves", "value"), (value) =>
+        cell("stockMoves", "kind") === "count"
+          ? `Worth ${money(Math.abs(value))}, ${value < 0 ? "a loss" : "a gain"} of the shop.`
+          : `Worth ${money(value)}.`,
+      ),
     ],
   },
 };
