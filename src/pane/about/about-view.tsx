@@ -44,7 +44,7 @@ function Made({ data }: { readonly data: AboutData }): React.JSX.Element {
           How far to trust it
         </h3>
         <p>
-          {`The chemistry rests on ${String(constants.count)} published constants; a public copy confirms ${String(constants.confirmed)} of them. `}
+          {`The chemistry rests on ${String(constants.count)} constants; a public copy confirms ${String(constants.confirmed)} of them. `}
           <PageLink to="reference.html#trust">What was measured, and what is left out</PageLink>
         </p>
         <details>

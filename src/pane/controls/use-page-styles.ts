@@ -34,6 +34,19 @@ export const usePageStyles = makeStyles({
   },
   wrong: { margin: 0, color: tokens.colorPaletteRedForeground1, fontWeight: tokens.fontWeightSemibold },
   list: { margin: 0, paddingLeft: "20px", display: "grid", rowGap: tokens.spacingVerticalXS, overflowWrap: "anywhere" },
+  /** A button that says what it leads to: its name, and a line beneath. */
+  choiceName: {
+    display: "block",
+    fontWeight: tokens.fontWeightSemibold,
+    fontSize: tokens.fontSizeBase400,
+    lineHeight: tokens.lineHeightBase400,
+  },
+  choiceAbout: {
+    display: "block",
+    color: tokens.colorNeutralForeground3,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
   big: { minHeight: "44px", maxWidth: "none", width: "100%" },
   target: { minHeight: "44px" },
   back: { minHeight: "44px", justifySelf: "start", marginLeft: "-8px" },

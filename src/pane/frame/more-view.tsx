@@ -37,18 +37,6 @@ const useStyles = makeStyles({
     padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM}`,
     fontWeight: tokens.fontWeightRegular,
   },
-  name: {
-    display: "block",
-    fontWeight: tokens.fontWeightSemibold,
-    fontSize: tokens.fontSizeBase400,
-    lineHeight: tokens.lineHeightBase400,
-  },
-  about: {
-    display: "block",
-    color: tokens.colorNeutralForeground3,
-    fontSize: tokens.fontSizeBase200,
-    lineHeight: tokens.lineHeightBase200,
-  },
 });
 
 /** The views that have no tab of their own; `returned`: a person came back from one of them. */
@@ -84,8 +72,8 @@ export function MoreView({
               }}
             >
               <span>
-                <span className={styles.name}>{name}</span>
-                <span id={`about-${view}`} className={styles.about}>
+                <span className={page.choiceName}>{name}</span>
+                <span id={`about-${view}`} className={page.choiceAbout}>
                   {about}
                 </span>
               </span>

@@ -25,18 +25,6 @@ const useStyles = makeStyles({
     columnGap: tokens.spacingHorizontalM,
     fontWeight: tokens.fontWeightRegular,
   },
-  name: {
-    display: "block",
-    fontWeight: tokens.fontWeightSemibold,
-    fontSize: tokens.fontSizeBase400,
-    lineHeight: tokens.lineHeightBase400,
-  },
-  about: {
-    display: "block",
-    color: tokens.colorNeutralForeground3,
-    fontSize: tokens.fontSizeBase200,
-    lineHeight: tokens.lineHeightBase200,
-  },
 });
 
 interface ChoiceCard {
@@ -80,8 +68,8 @@ function Choices({
               onClick={choose}
             >
               <span>
-                <span className={styles.name}>{name}</span>
-                <span id={`about-${id}`} className={styles.about}>
+                <span className={page.choiceName}>{name}</span>
+                <span id={`about-${id}`} className={page.choiceAbout}>
                   {about}
                 </span>
               </span>
