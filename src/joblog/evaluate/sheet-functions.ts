@@ -199,11 +199,15 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
   },
   OR: withTruths((truths) => truths.some(Boolean)),
   ROUND: withNumbers((value = 0, digits = 0) => rounded(value, digits)),
-  SEARCH: withTexts((wanted = "", text = "") =>
-    text.toLowerCase().includes(wanted.toLowerCase())
-      ? text.toLowerCase().indexOf(wanted.toLowerCase()) + 1
-      : wrongValue,
-  ),
+  SEARCH: ([wanted = null, text = null]) => {
+    const search = withTexts((part = "", whole = "") => {
+      const at = whole.toLowerCase().indexOf(part.toLowerCase());
+      return at < 0 ? wrongValue : at + 1;
+    });
+    return wanted instanceof Area
+      ? new Area(wanted.cells.map((one) => scalarOf(search([one, text]))))
+      : search([wanted, text]);
+  },
   SMALL: ([column = null, place = null]) => {
     const numbers = numbersOf([column]);
     if (numbers instanceof CellError) return numbers;

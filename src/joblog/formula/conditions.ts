@@ -40,4 +40,4 @@ export const all = (...conditions: readonly Condition[]): Condition => apply("AN
 export const any = (...conditions: readonly Condition[]): Condition => apply("OR", ...conditions);
 
 /** Anywhere in it, in capitals or not. */
-export const holds = (text: Value, part: string): Condition => isNumber(apply("SEARCH", part, text));
+export const holds = (text: Value, part: Value): Condition => isNumber(apply("SEARCH", part, text));

@@ -338,6 +338,7 @@ export interface LogTables {
     readonly notRestorable: number;
     readonly returned: number;
     readonly pending: number;
+    readonly uncounted: number;
   };
   readonly items: {
     readonly id: string;
@@ -360,9 +361,12 @@ export interface LogTables {
     readonly standing: "pending" | "restored" | "hand cleaned" | "specialist" | "not restorable" | "reason missing" | "returned uncleaned" | "no such outcome";
     readonly economic: string;
     readonly check: string;
+    readonly allWords: string;
     readonly words: string;
     readonly keepOut: string;
     readonly inBath: string;
+    readonly restoredBy: "hand cleaned" | "specialist" | "restored";
+    readonly asks: string;
     readonly statementOrder: number;
   };
   readonly meterChecks: {
@@ -837,6 +841,12 @@ export interface LogTables {
     readonly use: "claims" | "shop" | "concentrate" | "water" | "labor" | "energy" | "supplies" | "disposal" | "other";
     readonly code: string;
     readonly name: string;
+  };
+  readonly keepOutWords: {
+    readonly word: string;
+    readonly kind: "hazard" | "metal";
+    readonly counts: "whole word" | "beginning";
+    readonly sought: string;
   };
   readonly noteLines: {
     readonly topic: string;

@@ -12,6 +12,9 @@ export const bothHold = (one: Condition, other: Condition): Condition => times(o
 /** 1 where it holds, 0 where it does not: SUMPRODUCT passes over true and false. */
 const asOneOrZero = (condition: Condition): Expression => negative(negative(condition));
 
+/** In how many rows it holds. */
+export const countOfRows = (condition: Condition): Expression => apply("SUMPRODUCT", asOneOrZero(condition));
+
 /** What a column adds up to in the rows that it holds for. */
 export const sumOfRows = (column: Column, condition: Condition): Expression =>
   apply("SUMPRODUCT", asOneOrZero(condition), column);

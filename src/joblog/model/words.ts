@@ -73,6 +73,12 @@ export const yesNo = ["yes", "no"] as const;
 export const soilGrades = ["light", "medium", "heavy"] as const;
 export const routes = ["bath", "hand", "specialist", "none"] as const;
 /** An item without an outcome is pending. */
+/** Why a piece stays out of the bath, by a word of its line. */
+export const keepOutKinds = ["hazard", "metal"] as const;
+
+/** How much of a text has to be the word. */
+export const wordCounts = ["whole word", "beginning"] as const;
+
 export const outcomes = ["restored", "not restorable", "returned uncleaned"] as const;
 export const reasonCodes = [
   "BURN",

@@ -94,8 +94,7 @@ export const itemCounts: TableDefinition = {
         width: 32,
         help: "The difference in words; a list alone cannot show that nothing is missing.",
       },
-      ({ claim, received, difference, pending }, log) => {
-        const uncounted = withoutPieces(log.items, claim);
+      ({ claim, received, difference, pending, uncounted }) => {
         const andPending = when(equal(pending, 0), ", all accounted for").otherwise(", some pending");
         const balances = joined(
           when(isNumber(received), balanceWords.balances).otherwise(balanceWords.notCounted),
@@ -119,6 +118,17 @@ export const itemCounts: TableDefinition = {
     ),
     count("returned", "Returned uncleaned", 11, "Returned as they came.", (of) => of(itemStandings.returned)),
     count("pending", "Pending", 12, "No outcome yet.", (of) => of(itemStandings.pending)),
+    computed(
+      {
+        id: "uncounted",
+        label: "Lines without pieces",
+        type: "whole number",
+        format: "0",
+        width: 11,
+        help: "Lines of the claim that no count has: their pieces are missing or no number.",
+      },
+      ({ claim }, { items }) => blankIf([isBlank(claim)], withoutPieces(items, claim)),
+    ),
   ],
   signals: [
     { column: "difference", when: { isNot: 0 }, look: "act" },

@@ -5,7 +5,7 @@ import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { economicTest as words, itemStandings } from "../../model/words.ts";
 
-const { computed } = columnsOf<"items">();
+const { computed, helper } = columnsOf<"items">();
 
 /** What became of the pieces; the counts by claim add these words up. */
 export const itemStanding: ComputedColumn = computed(
@@ -17,15 +17,12 @@ export const itemStanding: ComputedColumn = computed(
     width: 18,
     help: "What became of it; a piece not restorable asks for its reason code.",
   },
-  ({ id, claim, item, route, outcome, reason }) => {
-    const restored = when(is(route, "hand"), itemStandings.handCleaned)
-      .when(is(route, "specialist"), itemStandings.specialist)
-      .otherwise(itemStandings.restored);
+  ({ id, claim, item, outcome, reason, restoredBy }) => {
     const lost = when(isBlank(reason), itemStandings.reasonMissing).otherwise(itemStandings.notRestorable);
     return blankIf(
       [all(isBlank(id), isBlank(claim), isBlank(item))],
       when(isBlank(outcome), itemStandings.pending)
-        .when(is(outcome, "restored"), restored)
+        .when(is(outcome, "restored"), restoredBy)
         .when(is(outcome, "not restorable"), lost)
         .when(is(outcome, "returned uncleaned"), itemStandings.returned)
         .otherwise(itemStandings.unknown),
@@ -62,16 +59,45 @@ export const itemCheck: ComputedColumn = computed(
       "What is missing or must not go into the bath; blank where nothing is. " +
       "It knows the words typed, not the piece.",
   },
-  ({ claim, quantity, standing, inBath, route, bath, outcome, reasonText }) =>
+  ({ claim, quantity, standing, inBath, asks }) =>
     blankIf(
       [isBlank(standing)],
       when(isBlank(claim), "claim missing")
         .when(isNoNumber(quantity), "give the pieces")
         .when(isFilled(inBath), inBath)
-        .when(is(standing, itemStandings.reasonMissing), "give a reason code")
+        .when(isFilled(asks), asks)
+        .otherwise(""),
+    ),
+);
+
+export const itemStandingHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "restoredBy",
+      label: "Restored by",
+      type: "text",
+      words: [itemStandings.handCleaned, itemStandings.specialist, itemStandings.restored],
+      width: 12,
+      help: "What it is called once it is restored, by its route.",
+    },
+    ({ route }) =>
+      when(is(route, "hand"), itemStandings.handCleaned)
+        .when(is(route, "specialist"), itemStandings.specialist)
+        .otherwise(itemStandings.restored),
+  ),
+  helper(
+    {
+      id: "asks",
+      label: "Outcome asks for",
+      type: "text",
+      width: 14,
+      help: "What its outcome makes necessary and is not there.",
+    },
+    ({ standing, outcome, reasonText, route, bath }) =>
+      when(is(standing, itemStandings.reasonMissing), "give a reason code")
         .when(all(is(outcome, "not restorable"), isBlank(reasonText)), "give the reason in a sentence")
         .when(all(is(outcome, "restored"), is(route, "none")), "give a route: restored how?")
         .when(all(is(outcome, "restored"), is(route, "bath"), isBlank(bath)), "give the bath")
         .otherwise(""),
-    ),
-);
+  ),
+];

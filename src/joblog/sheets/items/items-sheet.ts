@@ -5,7 +5,7 @@ import { between, moneyLimits } from "../../model/units-of.ts";
 import { itemStandings, outcomes, reasonCodes, routes, yesNo } from "../../model/words.ts";
 import { itemStatement } from "../statement/statement-keys.ts";
 import { itemCounts } from "./item-counts.ts";
-import { economicTest, itemCheck, itemStanding } from "./item-standing.ts";
+import { economicTest, itemCheck, itemStanding, itemStandingHelpers } from "./item-standing.ts";
 import { keepOut } from "./keep-out.ts";
 
 const columns: readonly ColumnDefinition[] = [
@@ -83,6 +83,7 @@ const columns: readonly ColumnDefinition[] = [
   economicTest,
   itemCheck,
   ...keepOut,
+  ...itemStandingHelpers,
   itemStatement,
 ];
 

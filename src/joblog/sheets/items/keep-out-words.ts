@@ -1,6 +1,9 @@
+import type { LogRow } from "../../model/definition.ts";
+import type { keepOutKinds } from "../../model/words.ts";
+
 /**
  * Words by which a piece is known that must not go into an alkaline bath, or into any tank. The Items sheet flags
- * them and the item form asks about them. They are English as people write it, singular and plural; a word that
+ * them and the item form asks about them, both by the list on the sheet Shop, which starts with these. They are English as people write it, singular and plural; a word that
  * stands inside another does not count ("tint", "leather", "misleading"). Common practice, no source.
  */
 interface Words {
@@ -99,15 +102,19 @@ export const harmlessPhrases = [
   "mercury glass",
 ] as const;
 
-/** As they are looked for in a text whose words all stand between blanks. */
-const soughtOf = ({ beginnings, words }: Words): readonly string[] => [
-  ...beginnings.map((word) => ` ${word}`),
-  ...words.map((word) => ` ${word} `),
+const listed = (
+  { beginnings, words }: Words,
+  kind: (typeof keepOutKinds)[number],
+): readonly LogRow<"keepOutWords">[] => [
+  ...beginnings.map((word) => ({ word, kind, counts: "beginning" })),
+  ...words.map((word) => ({ word, kind, counts: "whole word" })),
 ];
 
-export const soughtMetals = soughtOf(softMetals);
-
-export const soughtHazards = soughtOf(hazards);
+/** The list that a new log starts with: a shop adds to it on the sheet Shop. */
+export const usualKeepOutWords: readonly LogRow<"keepOutWords">[] = [
+  ...listed(hazards, "hazard"),
+  ...listed(softMetals, "metal"),
+];
 
 /** What becomes a blank, so that words stand alone. */
 export const betweenWords = [",", ".", ";", ":", "/", "(", ")", "-"] as const;

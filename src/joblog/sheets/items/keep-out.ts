@@ -1,16 +1,23 @@
 import { joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, type Condition, holds, isBlank, isFilled, isNot, isOver } from "../../formula/conditions.ts";
+import { type Condition, equal, holds, isBlank, isFilled, isNot, isOver } from "../../formula/conditions.ts";
 import { countWhere } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
+import type { Log } from "../../formula/log-names.ts";
+import { bothHold, countOfRows } from "../../formula/row-conditions.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { betweenWords, harmlessPhrases, soughtHazards, soughtMetals } from "./keep-out-words.ts";
+import type { keepOutKinds } from "../../model/words.ts";
+import { betweenWords, harmlessPhrases } from "./keep-out-words.ts";
 
 const { helper } = columnsOf<"items">();
 
-const holdsAny = (text: Expression, sought: readonly string[]): Condition =>
-  any(...sought.map((word) => holds(text, word)));
+/** A blank line of the list would be found in every text. */
+function holdsAny(text: Expression, kind: (typeof keepOutKinds)[number], { keepOutWords }: Log): Condition {
+  const { sought } = keepOutWords;
+  const isListed = bothHold(isFilled(sought), equal(keepOutWords.kind, kind));
+  return isOver(countOfRows(bothHold(isListed, holds(text, sought))), 0);
+}
 
 const without = (text: Expression, parts: readonly string[]): Expression =>
   parts.reduce<Expression>((rest, part) => apply("SUBSTITUTE", rest, part, " "), text);
@@ -19,16 +26,26 @@ const without = (text: Expression, parts: readonly string[]): Expression =>
 export const keepOut: readonly ComputedColumn[] = [
   helper(
     {
+      id: "allWords",
+      label: "All words",
+      type: "text",
+      width: 14,
+      help: "Every text of the line in small letters, its words between blanks.",
+    },
+    ({ item, material, condition, reasonText, note, route }) => {
+      const texts = joined(" ", item, " ", material, " ", condition, " ", reasonText, " ", note, " ");
+      return blankIf([isNot(route, "bath")], without(apply("LOWER", texts), betweenWords));
+    },
+  ),
+  helper(
+    {
       id: "words",
       label: "Words",
       type: "text",
       width: 14,
-      help: "Every text of the line, its words between blanks: what is looked through for metals and hazards.",
+      help: "The same without phrases that name no metal and no hazard: what is looked through for both.",
     },
-    ({ item, material, condition, reasonText, note, route }) => {
-      const texts = joined(" ", item, " ", material, " ", condition, " ", reasonText, " ", note, " ");
-      return blankIf([isNot(route, "bath")], without(without(apply("LOWER", texts), betweenWords), harmlessPhrases));
-    },
+    ({ allWords }) => blankIf([isBlank(allWords)], without(allWords, harmlessPhrases)),
   ),
   helper(
     {
@@ -36,13 +53,13 @@ export const keepOut: readonly ComputedColumn[] = [
       label: "Keep out",
       type: "text",
       width: 14,
-      help: "Metal that alkali attacks, or a hazard, by the words typed.",
+      help: "Metal that alkali attacks, or a hazard, by the words typed and the list on the sheet Shop.",
     },
-    ({ words, route }) =>
+    ({ words }, log) =>
       blankIf(
-        [isNot(route, "bath")],
-        when(holdsAny(words, soughtHazards), "keep out of the tank: hazard")
-          .when(holdsAny(words, soughtMetals), "keep out of alkali: metal")
+        [isBlank(words)],
+        when(holdsAny(words, "hazard", log), "keep out of the tank: hazard")
+          .when(holdsAny(words, "metal", log), "keep out of alkali: metal")
           .otherwise(""),
       ),
   ),

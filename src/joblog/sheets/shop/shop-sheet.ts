@@ -4,6 +4,7 @@ import type { FieldDefinition, SheetDefinition } from "../../model/definition.ts
 import { everywhere } from "../../model/everywhere.ts";
 import { between, days, hours, sewerLimits } from "../../model/units-of.ts";
 import { currencies, shareBases } from "../../model/words.ts";
+import { keepOutWordsTable } from "./keep-out-words-table.ts";
 import { ledgerTable } from "./ledger-table.ts";
 import { peopleTable } from "./people-table.ts";
 
@@ -194,7 +195,7 @@ export const shopSheet: SheetDefinition = {
     "Limits that the log holds readings, meters and releases to. Every default is common practice where no source is named: set your own.",
   caution: cautionsOfSheet("shop"),
   fields,
-  tables: [peopleTable, ledgerTable],
+  tables: [peopleTable, ledgerTable, keepOutWordsTable],
   arrangement: "stacked",
   tabColor: "#3E6B73",
   pagesWide: 1,

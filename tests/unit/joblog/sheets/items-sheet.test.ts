@@ -178,6 +178,27 @@ describe("an item", () => {
     expect(log.cell("items", "I1", "check")).toBe(check);
   });
 
+  it("is looked through for the words on the sheet Shop, which a shop may add to", async () => {
+    const items = [
+      piece("I1", { route: "bath", bath: "B-T1-0301", material: "Bakelite" }),
+      piece("I2", { route: "bath", bath: "B-T1-0301", material: "bakelites" }),
+      piece("I3", { route: "bath", bath: "B-T1-0301", material: "celluloid sheet" }),
+      piece("I4", { route: "bath", bath: "B-T1-0301", material: "pewter" }),
+    ];
+    const keepOutWords = [
+      { word: "bakelite", kind: "metal", counts: "whole word" },
+      { word: "Cellul", kind: "hazard", counts: "beginning" },
+      { kind: "metal", counts: "whole word" },
+    ];
+    const log = await workedLog(weekWith({}, { items, keepOutWords }));
+    expect(items.map(({ id }) => log.cell("items", String(id), "check"))).toEqual([
+      "keep out of alkali: metal",
+      "",
+      "keep out of the tank: hazard",
+      "",
+    ]);
+  });
+
   it("is tested for its cost only where a share is agreed", async () => {
     const items = [
       piece("I1", { restoreCost: 40, replacementValue: 100 }),

@@ -77,6 +77,13 @@ describe("the item form", () => {
     expect(asked(fill(itemEntry, log, { ...plates, material: "aluminum", route: "hand" }))).toBe("");
   });
 
+  test("asks about a word that the shop put on its list", () => {
+    const listed = withRows(log, "keepOutWords", [{ word: "Bakelite", kind: "metal", sought: " Bakelite " }]);
+    const radio = { ...plates, material: "bakelite, chrome" };
+    expect(asked(fill(itemEntry, log, radio))).toBe("");
+    expect(asked(fill(itemEntry, listed, radio))).toMatch(/"bakelite" in this line/);
+  });
+
   test("asks before batteries and aerosols go into a tank", () => {
     expect(asked(fill(itemEntry, log, { ...plates, item: "drill batteries" }))).toMatch(
       /^"batteries" in this line: .* never go in a tank/,

@@ -1,15 +1,22 @@
 import { rowsOfBath } from "../../../../advice/bath-facts.ts";
 import type { DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { yesNo } from "../../../../joblog/model/words.ts";
-import { soughtHazards, soughtMetals } from "../../../../joblog/sheets/items/keep-out-words.ts";
+import { type keepOutKinds, yesNo } from "../../../../joblog/model/words.ts";
 
 const [yes] = yesNo;
 
-/** The first of these in the line's own words, as the Items sheet looks through them; words come out whole. */
-function found(item: DraftedRow<"items">, sought: readonly string[]): string | undefined {
+/** The first listed word of the line's own, as the Items sheet looks through them; words come out whole. */
+function found(
+  item: DraftedRow<"items">,
+  kind: (typeof keepOutKinds)[number],
+  { log }: LogContext,
+): string | undefined {
   const words = item.text("words") ?? "";
-  const part = sought.find((one) => words.includes(one));
+  const part = log.rows.keepOutWords
+    .flatMap(({ cells }) =>
+      cells.kind === kind && typeof cells.sought === "string" ? [cells.sought.toLowerCase()] : [],
+    )
+    .find((one) => words.includes(one));
   if (part === undefined) return undefined;
   const count = part.trim().split(" ").length;
   return words.slice(words.indexOf(part)).trim().split(" ", count).join(" ");
@@ -21,7 +28,7 @@ export function bathDoubts(item: DraftedRow<"items">, context: LogContext): read
   const claims =
     bath === undefined ? [] : [...new Set(rowsOfBath(context.log, "loads", bath).map((row) => row.cells.claim))];
   const shared = claims.some((claim) => claim !== item.text("claim"));
-  const [metal, hazard] = [found(item, soughtMetals), found(item, soughtHazards)];
+  const [metal, hazard] = [found(item, "metal", context), found(item, "hazard", context)];
   return [
     ...(hazard === undefined
       ? []
