@@ -3,21 +3,40 @@ import { blankIf, when } from "../../formula/choices.ts";
 import { equal, is, isAtLeast, isBlank, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
 import { above, after, before, from, largestWhere, sumWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
-import type { Log, Row } from "../../formula/log-names.ts";
-import { rowAt } from "../../formula/lookups.ts";
+import type { Row } from "../../formula/log-names.ts";
+import { cellAtOrBlank, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
-import { depth, leastLevel, volume } from "../../model/units-of.ts";
+import type { ComputedColumn, UnitOf } from "../../model/definition.ts";
+import { depth, leastLevel, volume, volumeByDepth } from "../../model/units-of.ts";
 import { tankRoom } from "../../model/words.ts";
 
 const { computed, helper } = columnsOf<"additions">();
 
-const tankOf = (addition: Row<"additions">, { baths, tanks }: Log): Row<"tanks"> =>
-  rowAt(tanks, rowAt(baths, addition.bathRow).tankRow);
+/** What the addition's tank holds at a level. */
+const heldAt = (level: Expression, { tankVolume, tankDepth, levelVolume }: Row<"additions">): Expression =>
+  plus(tankVolume, times(minus(level, tankDepth), levelVolume));
 
-/** What a tank holds at a level. */
-const heldAt = (level: Expression, tank: Row<"tanks">): Expression =>
-  plus(tank.workingVolume, times(minus(level, tank.fillDepth), tank.volumePerDepth));
+const atThatTime = (time: Expression) => [from(time), upTo(time)];
+
+/** Rows of the bath since its level was read, this addition with them. */
+const sinceLevel = (addition: Row<"additions">) => ({
+  bath: addition.bath,
+  when: [after(addition.lastLevelAt), upTo(addition.when)],
+});
+
+/** A figure of the tank that the addition's bath is in; blank where it is not known. */
+function ofTank(
+  id: string,
+  column: "workingVolume" | "fillDepth" | "volumePerDepth",
+  label: string,
+  unit: UnitOf,
+  format: string,
+  help: string,
+): ComputedColumn {
+  return helper({ id, label, type: "number", unit, format, width: 9, help }, ({ tankRow }, { tanks }) =>
+    cellAtOrBlank(tanks[column], tankRow),
+  );
+}
 
 /** Whether an addition finds room, by the levels and amounts that the log holds. */
 export const additionRoom: readonly ComputedColumn[] = [
@@ -31,22 +50,11 @@ export const additionRoom: readonly ComputedColumn[] = [
       width: 10,
       help: "By the level typed here, or else by the last level read and all that went in and was drained since. What evaporated and was carried out since then is not taken off.",
     },
-    (addition, log) => {
-      const { bath, amount, levelBefore, levelAfter, lastLevel, lastLevelAt } = addition;
-      const { tankRow } = rowAt(log.baths, addition.bathRow);
-      const tank = tankOf(addition, log);
-      const since = { bath, when: [after(lastLevelAt), upTo(addition.when)] };
-      const moved = minus(sumWhere(log.additions, "amount", since), sumWhere(log.care, "amount", since));
-      return blankIf(
-        [isBlank(lastLevelAt), isNoNumber(amount)],
-        when(isBlank(tankRow), "")
-          .when(isBlank(tank.workingVolume), "")
-          .when(isNumber(levelAfter), heldAt(levelAfter, tank))
-          .when(isNumber(levelBefore), plus(heldAt(levelBefore, tank), amount))
-          .when(equal(lastLevelAt, 0), moved)
-          .otherwise(plus(heldAt(lastLevel, tank), moved)),
-      );
-    },
+    ({ amount, heldAtLevel, movedSince, addedToLevel }) =>
+      blankIf(
+        [isBlank(movedSince), isNoNumber(amount)],
+        when(isBlank(heldAtLevel), movedSince).otherwise(plus(heldAtLevel, addedToLevel)),
+      ),
   ),
   computed(
     {
@@ -57,16 +65,14 @@ export const additionRoom: readonly ComputedColumn[] = [
       width: 15,
       help: "Against the volume at the fill line and, where the Job sheet has the tank's inside height, at the rim.",
     },
-    (addition, log) => {
-      const { volumeAfter } = addition;
-      const tank = tankOf(addition, log);
-      const overRim = when(isNoNumber(tank.height), false).otherwise(isOver(volumeAfter, heldAt(tank.height, tank)));
-      const least = when(is(log.named.unitSystem, "metric"), leastLevel.metric).otherwise(leastLevel.US);
-      const noticeable = times(least, tank.volumePerDepth);
+    ({ volumeAfter, rimVolume, tankVolume, levelVolume }, { named }) => {
+      const overRim = when(isBlank(rimVolume), false).otherwise(isOver(volumeAfter, rimVolume));
+      const least = when(is(named.unitSystem, "metric"), leastLevel.metric).otherwise(leastLevel.US);
+      const noticeable = times(least, levelVolume);
       return blankIf(
         [isBlank(volumeAfter)],
         when(overRim, tankRoom.overRim)
-          .when(isAtLeast(minus(volumeAfter, tank.workingVolume), noticeable), tankRoom.overLine)
+          .when(isAtLeast(minus(volumeAfter, tankVolume), noticeable), tankRoom.overLine)
           .otherwise(tankRoom.fits),
       );
     },
@@ -104,12 +110,115 @@ export const additionRoomHelpers: readonly ComputedColumn[] = [
       width: 8,
       help: "The level that was read then.",
     },
-    ({ bath, lastLevelAt }, { additions, readings }) => {
-      const then = { bath, when: [from(lastLevelAt), upTo(lastLevelAt)] };
-      return blankIf(
+    ({ bath, lastLevelAt, levelReadThen }, { additions }) =>
+      blankIf(
         [isBlank(lastLevelAt), equal(lastLevelAt, 0)],
-        largest(largestWhere(readings, "level", then), largestWhere(additions, "levelAfter", then)),
-      );
+        largest(levelReadThen, largestWhere(additions, "levelAfter", { bath, when: atThatTime(lastLevelAt) })),
+      ),
+  ),
+  helper(
+    {
+      id: "levelReadThen",
+      label: "Level among Readings",
+      type: "number",
+      unit: depth,
+      format: "0.0",
+      width: 8,
+      help: "The level that a reading has of that time; 0 where none has.",
     },
+    ({ bath, lastLevelAt }, { readings }) =>
+      blankIf(
+        [isBlank(lastLevelAt), equal(lastLevelAt, 0)],
+        largestWhere(readings, "level", { bath, when: atThatTime(lastLevelAt) }),
+      ),
+  ),
+  helper(
+    { id: "tankRow", label: "Tank row", type: "whole number", format: "0", width: 8, help: "Position in Tanks." },
+    ({ bathRow }, { baths }) => cellAtOrBlank(baths.tankRow, bathRow),
+  ),
+  ofTank("tankVolume", "workingVolume", "Volume at the line", volume, "0.00", "What the tank holds at its fill line."),
+  ofTank("tankDepth", "fillDepth", "Fill depth", depth, "0.0#", "Where the tank's fill line is."),
+  ofTank("levelVolume", "volumePerDepth", "Volume by level", volumeByDepth, "0.000", "What one unit of level holds."),
+  helper(
+    {
+      id: "rimVolume",
+      label: "Volume at the rim",
+      type: "number",
+      unit: volume,
+      format: "0.0",
+      width: 9,
+      help: "What the tank holds up to the rim; blank where its inside height is not known.",
+    },
+    (addition, { tanks }) => {
+      const { height } = rowAt(tanks, addition.tankRow);
+      return blankIf([isBlank(addition.tankVolume)], when(isNoNumber(height), "").otherwise(heldAt(height, addition)));
+    },
+  ),
+  helper(
+    {
+      id: "levelUsed",
+      label: "Level it goes by",
+      type: "number",
+      unit: depth,
+      format: "0.0",
+      width: 8,
+      help: "After it, or else before it, or else the last one read.",
+    },
+    ({ levelBefore, levelAfter, lastLevel }) =>
+      when(isNumber(levelAfter), levelAfter).when(isNumber(levelBefore), levelBefore).otherwise(lastLevel),
+  ),
+  helper(
+    {
+      id: "heldAtLevel",
+      label: "Held at that level",
+      type: "number",
+      unit: volume,
+      format: "0.0",
+      width: 9,
+      help: "What the tank holds at the level that the row goes by.",
+    },
+    (addition) =>
+      blankIf([isNoNumber(addition.levelUsed), isBlank(addition.tankVolume)], heldAt(addition.levelUsed, addition)),
+  ),
+  helper(
+    {
+      id: "movedSince",
+      label: "Moved since",
+      type: "number",
+      unit: volume,
+      format: "0.00#",
+      width: 9,
+      help: "All that went in since the level was read, less what was skimmed and drained.",
+    },
+    (addition, { additions }) =>
+      blankIf(
+        [isBlank(addition.lastLevelAt), isBlank(addition.tankVolume)],
+        minus(sumWhere(additions, "amount", sinceLevel(addition)), addition.takenOut),
+      ),
+  ),
+  helper(
+    {
+      id: "takenOut",
+      label: "Taken out since",
+      type: "number",
+      unit: volume,
+      format: "0.00#",
+      width: 9,
+      help: "Skimmed and drained since the level was read, from Care.",
+    },
+    (addition, { care }) => blankIf([isBlank(addition.lastLevelAt)], sumWhere(care, "amount", sinceLevel(addition))),
+  ),
+  helper(
+    {
+      id: "addedToLevel",
+      label: "Added to that level",
+      type: "number",
+      unit: volume,
+      format: "0.00#",
+      width: 9,
+      help: "Nothing where the level was read after it, this addition where it was read before, or else all that moved since.",
+    },
+    ({ amount, levelBefore, levelAfter, movedSince }) =>
+      when(isNumber(levelAfter), 0).when(isNumber(levelBefore), amount).otherwise(movedSince),
   ),
 ];

@@ -2,11 +2,11 @@ import { mostCarriedOut } from "../../../core/bath/common-practice.ts";
 import { chargeStrength } from "../../../core/limits/domains.ts";
 import { dividedBy, largest, minus, plus, sum, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { isAtMost, isBlank, isNoNumber, isNot, isOver } from "../../formula/conditions.ts";
+import { isAtMost, isBlank, isFilled, isNoNumber, isNot, isOver } from "../../formula/conditions.ts";
 import { after, before, countWhere, largestWhere, otherThan, sumWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
-import type { Log, Row } from "../../formula/log-names.ts";
+import type { Row } from "../../formula/log-names.ts";
 import { rowAt } from "../../formula/lookups.ts";
 import { milligramsPerEquivalent } from "../../formula/milligrams-per-equivalent.ts";
 import { columnsOf } from "../../model/columns.ts";
@@ -21,40 +21,33 @@ type Addition = Row<"additions">;
 const amount = { type: "number", unit: volume, format: "0.000", width: 11 } as const;
 
 /** What a liter of the water brings, in thousandths, times the liters that went in. */
-function carried(addition: Addition, log: Log, tested: Expression, perLiter: Expression): Expression {
+function carried({ waterLiters }: Addition, tested: Expression, perLiter: Expression): Expression {
   return blankIf(
-    [isNot(addition.kind, "water"), isNoNumber(addition.amount), isBlank(addition.waterRow)],
-    when(isNoNumber(tested), waterNotTested).otherwise(
-      dividedBy(times(addition.amount, litersInUnit(log), perLiter), 1000),
-    ),
+    [isBlank(waterLiters)],
+    when(isNoNumber(tested), waterNotTested).otherwise(dividedBy(times(waterLiters, perLiter), 1000)),
   );
 }
 
-/** What a fall of the level divides into, from the fall, what was carried out, and the bath's strength. */
-type Part = (loss: Expression, out: Expression, strength: Expression) => Expression;
+/** What a fall of the level divides into. */
+type Part = (addition: Addition) => Expression;
 
 /**
  * Level make-up with water: part of what is missing evaporated, part was dragged out or drained. Adds up what MAKEUP
  * does without calling it: the loads are counted over the whole table, so every load would call it in every row.
  */
 function split(id: string, label: string, part: Part, help: string): ComputedColumn {
-  return computed({ id, label, ...amount, help }, ({ levelLoss, loadsSince, dragOut, drainedSince, strength }) => {
-    const out = plus(times(loadsSince, dragOut), drainedSince);
-    const instead = (words: string): string => (part === evaporated ? words : "");
+  return computed({ id, label, ...amount, help }, (addition) => {
+    const { levelLoss, strength, unsplit } = addition;
     return blankIf(
       [isBlank(levelLoss), isBlank(strength)],
-      when(isBlank(dragOut), instead("drag-out of the tank missing"))
-        .when(isAtMost(levelLoss, 0), instead("level did not fall"))
-        .when(isOver(out, times(mostCarriedOut, levelLoss)), instead(moreLeft))
-        .when(isOver(strength, chargeStrength.high), instead("more concentrate than water: check"))
-        .otherwise(part(levelLoss, out, strength)),
+      when(isFilled(unsplit), part === evaporated ? unsplit : "").otherwise(part(addition)),
     );
   });
 }
 
-const evaporated: Part = (loss, out) => largest(0, minus(loss, out));
-const carriedOut: Part = (_, out) => out;
-const concentrateDue: Part = (_, out, strength) => times(out, strength);
+const evaporated: Part = ({ levelLoss, leftSince }) => largest(0, minus(levelLoss, leftSince));
+const carriedOut: Part = ({ leftSince }) => leftSince;
+const concentrateDue: Part = ({ leftSince, strength }) => times(leftSince, strength);
 
 export const additionWater: readonly ComputedColumn[] = [
   split(
@@ -85,9 +78,9 @@ export const additionWater: readonly ComputedColumn[] = [
       width: 11,
       help: "What this water brought into the bath.",
     },
-    (addition, log) => {
-      const { hardness } = rowAt(log.waters, addition.waterRow);
-      return carried(addition, log, hardness, hardness);
+    (addition, { waters }) => {
+      const { hardness } = rowAt(waters, addition.waterRow);
+      return carried(addition, hardness, hardness);
     },
   ),
   computed(
@@ -100,16 +93,13 @@ export const additionWater: readonly ComputedColumn[] = [
       width: 11,
       help: "What this water brought: each eq uses up one of hydroxide.",
     },
-    (addition, log) => {
-      const { alkalinity } = rowAt(log.waters, addition.waterRow);
+    (addition, { waters }) => {
+      const { alkalinity } = rowAt(waters, addition.waterRow);
       const milliequivalents = dividedBy(times(1000, alkalinity), milligramsPerEquivalent);
-      return carried(addition, log, alkalinity, milliequivalents);
+      return carried(addition, alkalinity, milliequivalents);
     },
   ),
 ];
-
-/** Where the bath's tank stands in Tanks; blank for a tank that is not there. Only where the bath is known. */
-const tankRowOf = ({ bathRow }: Addition, { baths }: Log): Expression => rowAt(baths, bathRow).tankRow;
 
 /** Rows of the bath from the water before to this addition. */
 function since(addition: Addition) {
@@ -143,20 +133,11 @@ export const additionWaterHelpers: readonly ComputedColumn[] = [
       width: 9,
       help: "Rise of the level now, and the concentrate that had held the level up since the water before.",
     },
-    (addition, log) => {
-      const { waterBefore, levelBefore, levelAfter } = addition;
-      const tankRow = tankRowOf(addition, log);
-      const { volumePerDepth } = rowAt(log.tanks, tankRow);
-      const concentrateAdded = sumWhere(log.additions, "amount", {
-        ...since(addition),
-        kind: "concentrate",
-        purpose: otherThan("opening"),
-      });
-      return blankIf(
-        [isBlank(waterBefore), isNoNumber(levelBefore), isNoNumber(levelAfter)],
-        blankIf([isBlank(tankRow)], plus(times(minus(levelAfter, levelBefore), volumePerDepth), concentrateAdded)),
-      );
-    },
+    ({ waterBefore, levelBefore, levelAfter, levelVolume, concentrateSince }) =>
+      blankIf(
+        [isBlank(waterBefore), isNoNumber(levelBefore), isNoNumber(levelAfter), isBlank(levelVolume)],
+        plus(times(minus(levelAfter, levelBefore), levelVolume), concentrateSince),
+      ),
   ),
   helper(
     {
@@ -168,11 +149,10 @@ export const additionWaterHelpers: readonly ComputedColumn[] = [
       width: 9,
       help: "Of the bath's tank; blank where it is not known.",
     },
-    (addition, log) => {
-      const tankRow = tankRowOf(addition, log);
-      const { dragOut } = rowAt(log.tanks, tankRow);
+    ({ waterBefore, tankRow }, { tanks }) => {
+      const { dragOut } = rowAt(tanks, tankRow);
       return blankIf(
-        [isBlank(addition.waterBefore)],
+        [isBlank(waterBefore)],
         when(isBlank(tankRow), "")
           .when(isOver(sum(dragOut), 0), dragOut)
           .otherwise(""),
@@ -218,5 +198,67 @@ export const additionWaterHelpers: readonly ComputedColumn[] = [
         blankIf([isBlank(openingDose), isBlank(filledVolume)], dividedBy(openingDose, filledVolume)),
       );
     },
+  ),
+  helper(
+    {
+      id: "concentrateSince",
+      label: "Concentrate since",
+      type: "number",
+      unit: volume,
+      format: "0.000",
+      width: 9,
+      help: "Concentrate that the bath had since the water before, the opening dose left out.",
+    },
+    (addition, { additions }) =>
+      blankIf(
+        [isBlank(addition.waterBefore)],
+        sumWhere(additions, "amount", { ...since(addition), kind: "concentrate", purpose: otherThan("opening") }),
+      ),
+  ),
+  helper(
+    {
+      id: "leftSince",
+      label: "Left since",
+      type: "number",
+      unit: volume,
+      format: "0.00#",
+      width: 9,
+      help: "Carried out by the loads since the water before, and drained; blank where the tank's drag-out is not known.",
+    },
+    ({ loadsSince, dragOut, drainedSince }) =>
+      blankIf([isBlank(dragOut)], plus(times(loadsSince, dragOut), drainedSince)),
+  ),
+  helper(
+    {
+      id: "unsplit",
+      label: "Why not divided",
+      type: "text",
+      width: 14,
+      help: "Why what is missing cannot be divided into what evaporated and what left; blank where it can.",
+    },
+    ({ levelLoss, dragOut, leftSince, strength }) =>
+      blankIf(
+        [isBlank(levelLoss), isBlank(strength)],
+        when(isBlank(dragOut), "drag-out of the tank missing")
+          .when(isAtMost(levelLoss, 0), "level did not fall")
+          .when(isOver(leftSince, times(mostCarriedOut, levelLoss)), moreLeft)
+          .when(isOver(strength, chargeStrength.high), "more concentrate than water: check")
+          .otherwise(""),
+      ),
+  ),
+  helper(
+    {
+      id: "waterLiters",
+      label: "Liters of water",
+      type: "number",
+      format: "0.00#",
+      width: 9,
+      help: "Of water whose kind is known; blank for all else.",
+    },
+    (addition, log) =>
+      blankIf(
+        [isNot(addition.kind, "water"), isNoNumber(addition.amount), isBlank(addition.waterRow)],
+        times(addition.amount, litersInUnit(log)),
+      ),
   ),
 ];

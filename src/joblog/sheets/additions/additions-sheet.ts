@@ -173,16 +173,11 @@ const results: readonly ColumnDefinition[] = [
       width: 11,
       help: "Whether the reading after came back to the baseline.",
     },
-    ({ bathRow, kind, purpose, phAfter }, { baths, named }) => {
-      const bath = rowAt(baths, bathRow);
-      return blankIf(
-        [isBlank(bathRow), isNot(kind, "concentrate"), is(purpose, "opening"), isNoNumber(phAfter)],
-        blankIf(
-          [hasNoBaseline(bath)],
-          call(recovered, { after: phAfter, baseline: bath.baseline, tolerance: named.tolerance }),
-        ),
-      );
-    },
+    ({ bathBaseline, kind, purpose, phAfter }, { named }) =>
+      blankIf(
+        [isBlank(bathBaseline), isNot(kind, "concentrate"), is(purpose, "opening"), isNoNumber(phAfter)],
+        call(recovered, { after: phAfter, baseline: bathBaseline, tolerance: named.tolerance }),
+      ),
   ),
   computed(
     {
@@ -197,16 +192,13 @@ const results: readonly ColumnDefinition[] = [
         "and never more than a first addition. It has no figure where the pH rose by no more than twice what the meter " +
         "may be off. Mix, then read again.",
     },
-    ({ amount, phBefore, recovery: cameBack, bathRow, furtherByPh }, { baths, named }) => {
-      const { openingDose } = rowAt(baths, bathRow);
-      const most = when(isBlank(openingDose), amount).otherwise(times(named.houseShare, openingDose));
-      return blankIf(
+    ({ amount, phBefore, recovery: cameBack, mostFurther, furtherByPh }) =>
+      blankIf(
         [isNot(cameBack, recovery.short), isNoNumber(amount)],
         when(isNoNumber(phBefore), "pH before missing")
           .when(isBlank(furtherByPh), "hardly moved: check meter, temperature, mixing and water")
-          .otherwise(smallest(most, furtherByPh)),
-      );
-    },
+          .otherwise(smallest(mostFurther, furtherByPh)),
+      ),
   ),
 ];
 
@@ -224,13 +216,13 @@ const furtherByPh: ColumnDefinition = helper(
     width: 9,
     help: "What is still missing by what this addition did; blank where the bath hardly moved.",
   },
-  ({ amount, phBefore, phAfter, recovery: cameBack, bathRow }, { baths, named }) => {
+  ({ amount, phBefore, phAfter, phRise, bathBaseline, bathRow }, { baths, named }) => {
     const bath = rowAt(baths, bathRow);
     const next = call(nextAdd, {
       added: amount,
       before: phBefore,
       after: phAfter,
-      baseline: bath.baseline,
+      baseline: bathBaseline,
       builder: bath.builderUsed,
       temperature: bath.baselineTemperature,
       alkalinity: bath.alkalinityUsed,
@@ -240,14 +232,63 @@ const furtherByPh: ColumnDefinition = helper(
       meter_accuracy: named.meterLimit,
       system: named.unitSystem,
     });
-    const rise = rounded(minus(phAfter, phBefore), 2);
-    const noise = rounded(times(readingsCompared, named.meterLimit), 3);
-    return blankIf(
-      [isNot(cameBack, recovery.short), isNoNumber(amount), isNoNumber(phBefore)],
-      blankIf([isAtMost(rise, noise)], next),
-    );
+    return blankIf([isBlank(phRise)], next);
   },
 );
+
+/** What the bath is held to, and how far this addition brought it. */
+const recoveryHelpers: readonly ColumnDefinition[] = [
+  helper(
+    {
+      id: "bathBaseline",
+      label: "Baseline",
+      type: "number",
+      format: "0.00",
+      width: 8,
+      help: "Of the bath; blank where its temperature is not known.",
+    },
+    ({ bathRow }, { baths }) => {
+      const bath = rowAt(baths, bathRow);
+      return blankIf([isBlank(bathRow)], blankIf([hasNoBaseline(bath)], bath.baseline));
+    },
+  ),
+  helper(
+    {
+      id: "phRise",
+      label: "pH rise",
+      type: "number",
+      format: "0.00",
+      width: 8,
+      help: "After a short recovery; blank where it is no more than twice what the meter may be off.",
+    },
+    ({ amount, phBefore, phAfter, recovery: cameBack }, { named }) => {
+      const rise = rounded(minus(phAfter, phBefore), 2);
+      const noise = rounded(times(readingsCompared, named.meterLimit), 3);
+      return blankIf(
+        [isNot(cameBack, recovery.short), isNoNumber(amount), isNoNumber(phBefore)],
+        blankIf([isAtMost(rise, noise)], rise),
+      );
+    },
+  ),
+  helper(
+    {
+      id: "mostFurther",
+      label: "At most",
+      type: "number",
+      unit: volume,
+      format: "0.000",
+      width: 9,
+      help: "After a short recovery: the shop's share of the opening dose, or as much again where that is not known.",
+    },
+    ({ amount, recovery: cameBack, bathRow }, { baths, named }) => {
+      const { openingDose } = rowAt(baths, bathRow);
+      return blankIf(
+        [isNot(cameBack, recovery.short), isNoNumber(amount)],
+        when(isBlank(openingDose), amount).otherwise(times(named.houseShare, openingDose)),
+      );
+    },
+  ),
+];
 
 const helpers: readonly ColumnDefinition[] = [
   bathRow,
@@ -290,6 +331,7 @@ export const additionsSheet: SheetDefinition = {
         ...additionWater,
         ...helpers,
         furtherByPh,
+        ...recoveryHelpers,
         ...additionRoomHelpers,
         ...additionWaterHelpers,
         ...additionIssues,
