@@ -7,8 +7,10 @@ import {
   any,
   type Condition,
   equal,
+  is,
   isAtLeast,
   isBlank,
+  isFilled,
   isNoNumber,
   isNumber,
   isOver,
@@ -25,8 +27,8 @@ import {
   type Where,
 } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
-import type { Columns, Row } from "../../formula/log-names.ts";
-import { medianOf } from "../../formula/median.ts";
+import type { Row } from "../../formula/log-names.ts";
+import { medianOf, middleRanks } from "../../formula/median.ts";
 import { isAfter, never } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
@@ -45,8 +47,20 @@ const lastTenth = 0.051;
 /** The readings that count for this bath's baseline. */
 const countedOf = ({ bath }: Row<"baths">): Where<"readings"> => ({ bath, counted: 1 });
 
-const temperatureSpread = (row: Row<"baths">, readings: Columns<"readings">): Expression =>
-  minus(largestWhere(readings, "temperature", countedOf(row)), smallestWhere(readings, "temperature", countedOf(row)));
+/** Which of the readings that count stands in the middle. */
+function rank(which: "lower" | "upper", help: string): ComputedColumn {
+  return helper(
+    {
+      id: `${which}Rank`,
+      label: which === "lower" ? "Lower rank" : "Upper rank",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help,
+    },
+    ({ bath, baselineReadings }) => blankIf([isBlank(bath)], middleRanks(baselineReadings)[which]),
+  );
+}
 
 export const bathBaseline: readonly ComputedColumn[] = [
   computed(
@@ -58,13 +72,17 @@ export const bathBaseline: readonly ComputedColumn[] = [
       width: 17,
       help: "Accepted once the latest test of every surface since the last concentrate passes.",
     },
-    ({ bath, lastConcentrate }, { benchTests }) => {
-      const since: Where<"benchTests"> = { bath, when: after(lastConcentrate) };
-      const notPassed = countWhere(benchTests, { ...since, supersededAt: never, result: otherThan("pass") });
+    ({ bath, lastConcentrate, benchTestsSince }, { benchTests }) => {
+      const notPassed = countWhere(benchTests, {
+        bath,
+        when: after(lastConcentrate),
+        supersededAt: never,
+        result: otherThan("pass"),
+      });
       return blankIf(
         [isBlank(bath)],
         when(equal(lastConcentrate, 0), bench.noCharge)
-          .when(equal(countWhere(benchTests, since), 0), bench.untested)
+          .when(equal(benchTestsSince, 0), bench.untested)
           .when(isOver(notPassed, 0), bench.refused)
           .otherwise(bench.accepted),
       );
@@ -92,10 +110,10 @@ export const bathBaseline: readonly ComputedColumn[] = [
     },
     (row, { readings, named }) =>
       blankIf(
-        [isBlank(row.bath), isUnder(row.baselineReadings, fewestBaselineReadings)],
-        when(isOver(temperatureSpread(row, readings), named.temperatureGap), "").otherwise(
-          medianOf(row.baselineReadings, (k) =>
-            largestWhere(readings, "phCorrected", { ...countedOf(row), countedBelow: below(k) }),
+        [isBlank(row.temperatureSpread)],
+        when(isOver(row.temperatureSpread, named.temperatureGap), "").otherwise(
+          medianOf({ lower: row.lowerRank, upper: row.upperRank }, (k) =>
+            largestWhere(readings, "phCorrected", { bath: row.bath, countedBelow: below(k) }),
           ),
         ),
       ),
@@ -109,29 +127,14 @@ export const bathBaseline: readonly ComputedColumn[] = [
       help: "How far the baseline is, and whether its readings still give it.",
     },
     (row) => {
-      const { baseline, baselineReadings: count, baselineGiven: given, temperatureGiven } = row;
-      const tooFew = joined(count, ` of ${fewestBaselineReadings} readings`);
-      const withoutOne = when(equal(count, 0), "")
-        .when(isUnder(count, fewestBaselineReadings), tooFew)
-        .when(isBlank(given), baselineStanding.differ)
-        .otherwise(baselineStanding.unwritten);
-      const isOlder = all(isNumber(row.baselineSetAt), isAfter(row.lastOpening, row.baselineSetAt));
+      const { baseline, readingsSay, readingsDoubt, baselineOff } = row;
       return blankIf(
         [isBlank(row.bath)],
-        when(isNoNumber(baseline), withoutOne)
+        when(isNoNumber(baseline), readingsSay)
           .when(isNoNumber(row.baselineTemperature), baselineStanding.noTemperature)
-          .when(all(isUnder(count, fewestBaselineReadings), isOlder), baselineStanding.older)
-          .when(equal(count, 0), baselineStanding.noReadings)
-          .when(isUnder(count, fewestBaselineReadings), tooFew)
-          .when(isBlank(given), baselineStanding.differ)
-          .when(
-            isAtLeast(absolute(minus(given, baseline)), lastHundredth),
-            joined(`${baselineStanding.otherPh} `, apply("TEXT", given, "0.00")),
-          )
-          .when(
-            isAtLeast(absolute(minus(temperatureGiven, row.baselineTemperature)), lastTenth),
-            joined(`${baselineStanding.otherTemperature} `, apply("TEXT", temperatureGiven, "0.0")),
-          )
+          .when(equal(row.baselineOlder, 1), baselineStanding.older)
+          .when(isFilled(readingsDoubt), readingsDoubt)
+          .when(isFilled(baselineOff), baselineOff)
           .otherwise(baselineStanding.set),
       );
     },
@@ -175,9 +178,119 @@ export const bathBaselineHelpers: readonly ComputedColumn[] = [
     (row, { readings }) =>
       blankIf(
         [isBlank(row.baselineGiven)],
-        medianOf(row.baselineReadings, (k) =>
-          largestWhere(readings, "ph", { ...countedOf(row), countedBelowAsRead: below(k) }),
+        medianOf({ lower: row.lowerRank, upper: row.upperRank }, (k) =>
+          largestWhere(readings, "ph", { bath: row.bath, countedBelowAsRead: below(k) }),
         ),
+      ),
+  ),
+  helper(
+    {
+      id: "benchTestsSince",
+      label: "Bench tests since",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "How many there are since the last concentrate.",
+    },
+    ({ bath, lastConcentrate }, { benchTests }) =>
+      blankIf([isBlank(bath)], countWhere(benchTests, { bath, when: after(lastConcentrate) })),
+  ),
+  rank("lower", "Of the readings that give the baseline, the lower in the middle."),
+  rank("upper", "Of the readings that give the baseline, the upper in the middle."),
+  helper(
+    {
+      id: "temperatureSpread",
+      label: "Temperatures apart",
+      type: "number",
+      unit: temperature,
+      format: "0.0",
+      width: 9,
+      help: "From the coldest to the warmest sample of the readings that count; blank where they are too few.",
+    },
+    (row, { readings }) =>
+      blankIf(
+        [isBlank(row.bath), isUnder(row.baselineReadings, fewestBaselineReadings)],
+        minus(
+          largestWhere(readings, "temperature", countedOf(row)),
+          smallestWhere(readings, "temperature", countedOf(row)),
+        ),
+      ),
+  ),
+  helper(
+    {
+      id: "baselineOlder",
+      label: "Older than the dose",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "1 where the baseline was set before the last opening dose and too few readings have followed.",
+    },
+    ({ bath, baselineReadings, baselineSetAt, lastOpening }) =>
+      blankIf(
+        [isBlank(bath)],
+        when(
+          all(
+            isUnder(baselineReadings, fewestBaselineReadings),
+            isNumber(baselineSetAt),
+            isAfter(lastOpening, baselineSetAt),
+          ),
+          1,
+        ).otherwise(0),
+      ),
+  ),
+  helper(
+    {
+      id: "readingsSay",
+      label: "Readings by themselves",
+      type: "text",
+      width: 14,
+      help: "How far the readings are that give a baseline.",
+    },
+    ({ bath, baselineReadings, baselineGiven }) =>
+      blankIf(
+        [isBlank(bath)],
+        when(equal(baselineReadings, 0), "")
+          .when(
+            isUnder(baselineReadings, fewestBaselineReadings),
+            joined(baselineReadings, ` of ${fewestBaselineReadings} readings`),
+          )
+          .when(isBlank(baselineGiven), baselineStanding.differ)
+          .otherwise(baselineStanding.unwritten),
+      ),
+  ),
+  helper(
+    {
+      id: "readingsDoubt",
+      label: "Readings give none",
+      type: "text",
+      width: 14,
+      help: "Why they give no baseline to hold what is written down against; blank where they give one.",
+    },
+    ({ baselineReadings, readingsSay }) =>
+      when(equal(baselineReadings, 0), baselineStanding.noReadings)
+        .when(any(isBlank(readingsSay), is(readingsSay, baselineStanding.unwritten)), "")
+        .otherwise(readingsSay),
+  ),
+  helper(
+    {
+      id: "baselineOff",
+      label: "Readings differ",
+      type: "text",
+      width: 14,
+      help: "What its readings give where that is not what is written down; blank where it is.",
+    },
+    ({ baseline, baselineTemperature, baselineGiven, temperatureGiven }) =>
+      blankIf(
+        [isNoNumber(baseline), isNoNumber(baselineTemperature), isBlank(baselineGiven)],
+        when(
+          isAtLeast(absolute(minus(baselineGiven, baseline)), lastHundredth),
+          joined(`${baselineStanding.otherPh} `, apply("TEXT", baselineGiven, "0.00")),
+        )
+          .when(
+            isAtLeast(absolute(minus(temperatureGiven, baselineTemperature)), lastTenth),
+            joined(`${baselineStanding.otherTemperature} `, apply("TEXT", temperatureGiven, "0.0")),
+          )
+          .otherwise(""),
       ),
   ),
 ];

@@ -5,24 +5,34 @@ import { above, countWhere, largestWhere, smallestWhere, sumWhere, type Where } 
 import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
-import { rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { alkaliAdded, hardness, volume } from "../../model/units-of.ts";
 import { degassing } from "../../model/words.ts";
 
-const { computed } = columnsOf<"baths">();
+const { computed, helper } = columnsOf<"baths">();
+
+type Titration = "firstTitration" | "lastTitration";
 
 /** T over P of the bath's titrated reading that is the first or the last. */
-function ratio(end: typeof largestWhere): (row: Row<"baths">, log: Log) => Expression {
-  return ({ bath }, { readings }) => {
-    const titrated: Where<"readings"> = { bath, alkalinityRatio: above(0), when: above(0) };
-    const then: Where<"readings"> = { ...titrated, when: [above(0), end(readings, "when", titrated)] };
+const ratio =
+  (which: Titration) =>
+  (row: Row<"baths">, { readings }: Log): Expression => {
+    const then: Where<"readings"> = { bath: row.bath, alkalinityRatio: above(0), when: row[which] };
     return blankIf(
-      [isBlank(bath), equal(countWhere(readings, titrated), 0)],
+      [isBlank(row[which])],
       dividedBy(sumWhere(readings, "alkalinityRatio", then), countWhere(readings, then)),
     );
   };
+
+function titrationAt(id: Titration, label: string, end: typeof largestWhere): ComputedColumn {
+  return helper(
+    { id, label, type: "date and time", width: 16, help: "When total and free alkalinity were titrated." },
+    ({ bath }, { readings }) => {
+      const at = end(readings, "when", { bath, alkalinityRatio: above(0), when: above(0) });
+      return blankIf([isBlank(bath)], blankIf([equal(at, 0)], at));
+    },
+  );
 }
 
 /** Loads, losses and what else speaks for or against a change-out. */
@@ -47,8 +57,7 @@ export const bathCare: readonly ComputedColumn[] = [
       width: 13,
       help: "A fresh fill holds air: degas it before the first load and before a foil test.",
     },
-    ({ bath, openingDose }, { care, loads }) => {
-      const firstDegassed = smallestWhere(care, "when", { bath, kind: "degas" });
+    ({ bath, openingDose, firstDegassed }, { loads }) => {
       const firstLoad = smallestWhere(loads, "when", { bath });
       return blankIf(
         [isBlank(bath), isBlank(openingDose)],
@@ -123,14 +132,11 @@ export const bathCare: readonly ComputedColumn[] = [
       width: 12,
       help: "What concentrate and tested waters brought, for neutralizing; blank where the concentrate's alkali strength is not known.",
     },
-    ({ bath, openingDose, concentrateRow, bicarbonateBrought }, log) => {
-      const { alkalinityStrength } = rowAt(log.concentrates, concentrateRow);
+    ({ bath, openingDose, alkaliStrength, bicarbonateBrought }, log) => {
       const poured = times(sumWhere(log.additions, "amount", { bath, kind: "concentrate" }), litersInUnit(log));
       return blankIf(
-        [isBlank(openingDose), isBlank(concentrateRow)],
-        when(equal(sum(alkalinityStrength), 0), "").otherwise(
-          plus(bicarbonateBrought, times(poured, alkalinityStrength)),
-        ),
+        [isBlank(openingDose)],
+        when(equal(sum(alkaliStrength), 0), "").otherwise(plus(bicarbonateBrought, times(poured, alkaliStrength))),
       );
     },
   ),
@@ -143,7 +149,7 @@ export const bathCare: readonly ComputedColumn[] = [
       width: 11,
       help: "T (total) over P (free) in the bath's first titration.",
     },
-    ratio(smallestWhere),
+    ratio("firstTitration"),
   ),
   computed(
     {
@@ -154,7 +160,7 @@ export const bathCare: readonly ComputedColumn[] = [
       width: 11,
       help: "T (total) over P (free) in the latest: a rise means soap from soil, and speaks for a change-out. The limit is the shop's own.",
     },
-    ratio(largestWhere),
+    ratio("lastTitration"),
   ),
   computed(
     { id: "ageSignal", label: "Age", type: "text", width: 18, help: "Against the days on the sheet Shop." },
@@ -164,4 +170,19 @@ export const bathCare: readonly ComputedColumn[] = [
         when(isOver(daysOpen, named.bathLife), "old: consider a change-out").otherwise(""),
       ),
   ),
+];
+
+export const bathCareHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "firstDegassed",
+      label: "First degassed",
+      type: "date and time",
+      width: 16,
+      help: "From the sheet Care; 0 if never.",
+    },
+    ({ bath }, { care }) => blankIf([isBlank(bath)], smallestWhere(care, "when", { bath, kind: "degas" })),
+  ),
+  titrationAt("firstTitration", "First titration", smallestWhere),
+  titrationAt("lastTitration", "Last titration", largestWhere),
 ];

@@ -1,4 +1,4 @@
-import { joined, minus, plus, rounded } from "../../formula/arithmetic.ts";
+import { joined, minus, plus, rounded, sum } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { all, equal, isBlank, isFilled, isNoNumber, isOver, unequal } from "../../formula/conditions.ts";
 import { countWhere, otherThan, smallestWhere, sumWhere } from "../../formula/criteria.ts";
@@ -78,8 +78,7 @@ export const bathCosts: readonly ComputedColumn[] = [
       ...amount,
       help: "On the account of claims, less what one claim pays alone; nothing where the bath had rework and nothing else.",
     },
-    ({ bath, reworkOnly }, log) =>
-      blankIf([isBlank(bath)], when(equal(reworkOnly, 1), 0).otherwise(sharedCost(log, bath))),
+    ({ bath, reworkOnly, onClaims }) => blankIf([isBlank(bath)], when(equal(reworkOnly, 1), 0).otherwise(onClaims)),
   ),
   computed(
     { id: "costShared", label: "Shared out", ...amount, help: "Sum of the claims' shares." },
@@ -92,10 +91,10 @@ export const bathCosts: readonly ComputedColumn[] = [
       ...amount,
       help: "On the shop's account; all of it where the bath had rework and nothing else.",
     },
-    ({ bath, reworkOnly }, log) =>
+    ({ bath, reworkOnly, onClaims }, log) =>
       blankIf(
         [isBlank(bath)],
-        rounded(plus(shopCost(log, bath), when(equal(reworkOnly, 1), sharedCost(log, bath)).otherwise(0)), 2),
+        rounded(plus(shopCost(log, bath), when(equal(reworkOnly, 1), onClaims).otherwise(0)), 2),
       ),
   ),
   computed(
@@ -116,21 +115,13 @@ export const bathCosts: readonly ComputedColumn[] = [
       width: 34,
       help: "Placed to the cent, or provisional with the first row that keeps it so.",
     },
-    (
-      { bath, costInAll, costOpen, loadGap, lineGap, additionGap, shareGap },
-      { loads, costLines, additions, shares },
-    ) => {
-      const because = (what: string, gap: Expression): Expression => joined(costStanding.provisional, what, gap);
-      return blankIf(
+    ({ bath, costInAll, costOpen, openBecause }, { loads }) =>
+      blankIf(
         [isBlank(bath), all(equal(costInAll, 0), equal(countWhere(loads, { bath }), 0))],
-        when(isOver(shareGap, 0), because("share of ", cellAt(shares.gap, shareGap)))
-          .when(isOver(loadGap, 0), because("load ", cellAt(loads.gap, loadGap)))
-          .when(isOver(lineGap, 0), because("cost line ", cellAt(costLines.gap, lineGap)))
-          .when(isOver(additionGap, 0), because("addition ", cellAt(additions.gap, additionGap)))
+        when(isFilled(openBecause), joined(costStanding.provisional, openBecause))
           .when(unequal(costOpen, 0), joined(costStanding.provisional, "no claim has loads in it"))
           .otherwise(costStanding.placed),
-      );
-    },
+      ),
   ),
 ];
 
@@ -160,6 +151,17 @@ export const bathCostKinds: readonly ComputedColumn[] = [
   upTo("upToDisposal", "Up to disposal", (row, log) => plus(row.upToSupplies, sharedLines(log, row, "disposal"))),
 ];
 
+function postedTo(id: string, label: string, use: "claims" | "shop"): ComputedColumn {
+  return helper(
+    { id, label, ...amount, help: "Debit less credit in the journal, of this bath and this account." },
+    ({ bath }, { journal }) =>
+      blankIf(
+        [isBlank(bath)],
+        rounded(minus(sumWhere(journal, "debit", { bath, use }), sumWhere(journal, "credit", { bath, use })), 2),
+      ),
+  );
+}
+
 /** What the journal has of the bath, against what the log says now. */
 export const bathPosted: readonly ComputedColumn[] = [
   computed(
@@ -169,21 +171,8 @@ export const bathPosted: readonly ComputedColumn[] = [
       ...amount,
       help: "What the journal charged for the bath, less what was reversed.",
     },
-    ({ bath }, { journal }) =>
-      blankIf(
-        [isBlank(bath), equal(countWhere(journal, { bath }), 0)],
-        rounded(
-          minus(
-            plus(
-              sumWhere(journal, "debit", { bath, use: "claims" }),
-              sumWhere(journal, "debit", { bath, use: "shop" }),
-            ),
-            sumWhere(journal, "credit", { bath, use: "claims" }),
-            sumWhere(journal, "credit", { bath, use: "shop" }),
-          ),
-          2,
-        ),
-      ),
+    ({ bath, postedToClaims, postedToShop }, { journal }) =>
+      blankIf([isBlank(bath), equal(countWhere(journal, { bath }), 0)], rounded(plus(postedToClaims, postedToShop), 2)),
   ),
   computed(
     {
@@ -197,6 +186,32 @@ export const bathPosted: readonly ComputedColumn[] = [
 ];
 
 export const bathCostHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "onClaims",
+      label: "On the claims' account",
+      ...amount,
+      help: "What the claims share, unless all loads were rework.",
+    },
+    ({ bath }, log) => blankIf([isBlank(bath)], sharedCost(log, bath)),
+  ),
+  helper(
+    {
+      id: "openBecause",
+      label: "Open because of",
+      type: "text",
+      width: 14,
+      help: "The first row that keeps the bath's cost from being placed; blank for none.",
+    },
+    ({ loadGap, lineGap, additionGap, shareGap }, { loads, costLines, additions, shares }) =>
+      when(isOver(sum(shareGap), 0), joined("share of ", cellAt(shares.gap, shareGap)))
+        .when(isOver(sum(loadGap), 0), joined("load ", cellAt(loads.gap, loadGap)))
+        .when(isOver(sum(lineGap), 0), joined("cost line ", cellAt(costLines.gap, lineGap)))
+        .when(isOver(sum(additionGap), 0), joined("addition ", cellAt(additions.gap, additionGap)))
+        .otherwise(""),
+  ),
+  postedTo("postedToClaims", "Posted to claims", "claims"),
+  postedTo("postedToShop", "Posted to the shop", "shop"),
   helper(
     {
       id: "reworkOnly",

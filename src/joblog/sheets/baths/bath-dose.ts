@@ -4,18 +4,18 @@ import { hardnessDose } from "../../../../functions/charge/hardness-dose.ts";
 import { dividedBy, joined, minus, plus, rounded, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, isAtMost, isBlank, isOver, isUnder } from "../../formula/conditions.ts";
+import { equal, isAtMost, isBlank, isOver, isUnder } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
 import type { Row } from "../../formula/log-names.ts";
 import { cellAtOrBlank, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
-import type { ComputedColumn } from "../../model/definition.ts";
-import { hardness, volume, waterAlkalinity } from "../../model/units-of.ts";
+import type { ComputedColumn, UnitOf } from "../../model/definition.ts";
+import { equivalents, hardness, sequestering, volume, waterAlkalinity } from "../../model/units-of.ts";
 import { labelCheck, waterNotTested } from "../../model/words.ts";
 
-const { computed } = columnsOf<"baths">();
+const { computed, helper } = columnsOf<"baths">();
 
 /** A ratio and a share of one strength differ in the last digits. */
 const aboveRounding = 1.001;
@@ -33,12 +33,12 @@ interface Extra {
   readonly extra: Expression;
 }
 
-function extraDose(row: Row<"baths">, { tested, figure, figureMissing, extra }: Extra): Expression {
+function extraDose({ extrasKnown }: Row<"baths">, { tested, figure, figureMissing, extra }: Extra): Expression {
   return blankIf(
-    [isBlank(row.workingVolume), isBlank(row.waterRow), isBlank(row.concentrateRow)],
+    [isBlank(extrasKnown)],
     when(isBlank(tested), waterNotTested)
       .when(equal(tested, 0), 0)
-      .when(any(isBlank(figure), equal(figure, 0)), figureMissing)
+      .when(isBlank(figure), figureMissing)
       .otherwise(extra),
   );
 }
@@ -94,16 +94,16 @@ export const bathDose: readonly ComputedColumn[] = [
       width: 13,
       help: "Concentrate that hardness above the label's takes up.",
     },
-    (bath, { concentrates, named }) => {
-      const { capacity, labelHardness } = rowAt(concentrates, bath.concentrateRow);
+    (bath, { named }) => {
+      const { hardness: tested, hardnessCapacity } = bath;
       const extra = call(hardnessDose, {
         volume: bath.workingVolume,
-        hardness: inMilligrams(bath.hardness),
-        capacity,
-        label_hardness: inMilligrams(labelHardness),
+        hardness: bath.hardnessUsed,
+        capacity: hardnessCapacity,
+        label_hardness: bath.labelHardness,
         system: named.unitSystem,
       });
-      return extraDose(bath, { tested: bath.hardness, figure: capacity, figureMissing: "capacity not known", extra });
+      return extraDose(bath, { tested, figure: hardnessCapacity, figureMissing: "capacity not known", extra });
     },
   ),
   computed(
@@ -114,20 +114,15 @@ export const bathDose: readonly ComputedColumn[] = [
       width: 13,
       help: "Concentrate that the water's bicarbonate uses up.",
     },
-    (bath, { concentrates, named }) => {
-      const { alkalinityStrength } = rowAt(concentrates, bath.concentrateRow);
+    (bath, { named }) => {
+      const { alkalinity: tested, alkaliStrength } = bath;
       const extra = call(alkalinityDose, {
         volume: bath.workingVolume,
-        alkalinity: inMilligrams(bath.alkalinity),
-        strength_eq_L: alkalinityStrength,
+        alkalinity: bath.alkalinityUsed,
+        strength_eq_L: alkaliStrength,
         system: named.unitSystem,
       });
-      return extraDose(bath, {
-        tested: bath.alkalinity,
-        figure: alkalinityStrength,
-        figureMissing: "strength not known",
-        extra,
-      });
+      return extraDose(bath, { tested, figure: alkaliStrength, figureMissing: "strength not known", extra });
     },
   ),
   computed(
@@ -159,12 +154,13 @@ export const bathDose: readonly ComputedColumn[] = [
       format: "0.00",
       help: "Water and concentrate logged as opening; the working volume where less than half of it is logged as water.",
     },
-    ({ bath, openingDose, workingVolume }, { additions }) => {
-      const water = sumWhere(additions, "amount", { bath, kind: "water", purpose: "opening" });
-      const notLogged = isUnder(water, dividedBy(sum(workingVolume), 2));
+    ({ openingDose, openingWater, workingVolume }) => {
+      const notLogged = isUnder(openingWater, dividedBy(sum(workingVolume), 2));
       return blankIf(
         [isBlank(openingDose)],
-        when(equal(water, 0), workingVolume).when(notLogged, workingVolume).otherwise(plus(water, openingDose)),
+        when(equal(openingWater, 0), workingVolume)
+          .when(notLogged, workingVolume)
+          .otherwise(plus(openingWater, openingDose)),
       );
     },
   ),
@@ -193,15 +189,105 @@ export const bathDose: readonly ComputedColumn[] = [
       width: 20,
       help: "Strength wanted, and what was poured less the extras for the water, against the strongest that the concentrate's label names. The label wins.",
     },
-    (bath) => {
-      const most = times(bath.labelHighest, bath.workingVolume, aboveRounding);
-      const extras = sum(bath.hardnessDose, bath.alkalinityDose);
+    ({ baseDose, openingDose, hardnessDose: forHardness, alkalinityDose: forAlkalinity, mostByLabel: most }) => {
+      const extras = sum(forHardness, forAlkalinity);
       return blankIf(
-        [isBlank(bath.labelHighest), isBlank(bath.baseDose)],
-        when(isOver(bath.baseDose, most), labelCheck.wanted)
-          .when(isOver(sum(bath.openingDose), times(pouredAmiss, plus(most, extras))), labelCheck.poured)
+        [isBlank(most), isBlank(baseDose)],
+        when(isOver(baseDose, most), labelCheck.wanted)
+          .when(isOver(sum(openingDose), times(pouredAmiss, plus(most, extras))), labelCheck.poured)
           .otherwise(labelCheck.within),
       );
     },
+  ),
+];
+
+/** A figure of the bath's concentrate; blank where it is not known or 0. */
+function ofConcentrate(
+  id: string,
+  column: "capacity" | "alkalinityStrength",
+  rest: Readonly<Record<"label" | "format" | "help", string>> & { readonly unit: UnitOf },
+): ComputedColumn {
+  return helper({ id, type: "number", width: 9, ...rest }, ({ concentrateRow }, { concentrates }) => {
+    const figure = rowAt(concentrates, concentrateRow)[column];
+    return blankIf([isBlank(concentrateRow)], blankIf([isBlank(figure), equal(figure, 0)], figure));
+  });
+}
+
+/** What the doses are worked out from. */
+export const bathDoseHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "extrasKnown",
+      label: "Tank, water, concentrate",
+      type: "whole number",
+      format: "0",
+      width: 11,
+      help: "1 where all three are on the Job sheet.",
+    },
+    ({ workingVolume, waterRow, concentrateRow }) =>
+      blankIf([isBlank(workingVolume), isBlank(waterRow), isBlank(concentrateRow)], 1),
+  ),
+  // A function that takes it for blank reckons with any usual water.
+  helper(
+    { id: "alkalinityUsed", label: "Alkalinity used", type: "text", width: 10, help: "Of the water, with its unit." },
+    ({ alkalinity }) => blankIf([isBlank(alkalinity)], inMilligrams(alkalinity)),
+  ),
+  helper(
+    { id: "hardnessUsed", label: "Hardness used", type: "text", width: 10, help: "Of the water, with its unit." },
+    ({ hardness: tested }) => blankIf([isBlank(tested)], inMilligrams(tested)),
+  ),
+  helper(
+    {
+      id: "labelHardness",
+      label: "Label's hardness",
+      type: "text",
+      width: 10,
+      help: "What the concentrate's label covers, with its unit; blank where it says nothing.",
+    },
+    ({ labelCovers }) => blankIf([isBlank(labelCovers)], inMilligrams(labelCovers)),
+  ),
+  helper(
+    {
+      id: "labelCovers",
+      label: "Label covers",
+      type: "number",
+      unit: hardness,
+      format: "0",
+      width: 10,
+      help: "The hardness that the concentrate's label covers.",
+    },
+    ({ concentrateRow }, { concentrates }) => cellAtOrBlank(concentrates.labelHardness, concentrateRow),
+  ),
+  ofConcentrate("hardnessCapacity", "capacity", {
+    label: "Capacity used",
+    unit: sequestering,
+    format: "0.0#",
+    help: "Hardness that the concentrate ties up.",
+  }),
+  ofConcentrate("alkaliStrength", "alkalinityStrength", {
+    label: "Alkali strength used",
+    unit: equivalents,
+    format: "0.000",
+    help: "Of the concentrate.",
+  }),
+  helper(
+    {
+      id: "openingWater",
+      label: "Opening water",
+      ...amount,
+      help: "Water logged under Additions as opening; 0 for none.",
+    },
+    ({ bath }, { additions }) =>
+      blankIf([isBlank(bath)], sumWhere(additions, "amount", { bath, kind: "water", purpose: "opening" })),
+  ),
+  helper(
+    {
+      id: "mostByLabel",
+      label: "Most by the label",
+      ...amount,
+      help: "The label's highest strength in the working volume, with room for rounding.",
+    },
+    ({ labelHighest, workingVolume }) =>
+      blankIf([isBlank(labelHighest), isBlank(workingVolume)], times(labelHighest, workingVolume, aboveRounding)),
   ),
 ];

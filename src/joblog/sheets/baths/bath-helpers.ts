@@ -1,18 +1,8 @@
 import { largest, plus, sum, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { all, equal, isBlank, isFilled, isNot, isNumber, isOver } from "../../formula/conditions.ts";
-import {
-  above,
-  beginning,
-  countWhere,
-  from,
-  largestWhere,
-  otherThan,
-  upTo,
-  type Where,
-} from "../../formula/criteria.ts";
+import { above, beginning, countWhere, from, largestWhere, otherThan, upTo } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
-import { inMilligrams } from "../../formula/in-milligrams.ts";
 import { cellAtOrBlank, lineOf, positionOf, rowAt } from "../../formula/lookups.ts";
 import { isAfter } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
@@ -20,11 +10,32 @@ import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
 import { builders, waterNotTested } from "../../model/words.ts";
 import { bathBaselineHelpers } from "./bath-baseline.ts";
+import { bathDoseHelpers } from "./bath-dose.ts";
 import { bathRoundHelpers } from "./bath-rounds.ts";
 
 const { helper } = columnsOf<"baths">();
 
 const [unknown] = builders;
+
+const thatMinute = (time: Expression) => [from(time), upTo(time)];
+
+function addedThen(id: string, label: string, kind: "concentrate" | "water"): ComputedColumn {
+  return helper(
+    {
+      id,
+      label,
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: `Additions of ${kind} at the minute of the last reading, opening ones left out.`,
+    },
+    ({ bath, lastReadingAt }, { additions }) =>
+      blankIf(
+        [isBlank(lastReadingAt)],
+        countWhere(additions, { bath, kind, purpose: otherThan("opening"), when: thatMinute(lastReadingAt) }),
+      ),
+  );
+}
 
 /** Positions and times that the formulas of this sheet and of the others look up. */
 export const bathHelpers: readonly ComputedColumn[] = [
@@ -119,17 +130,7 @@ export const bathHelpers: readonly ComputedColumn[] = [
       blankIf([isBlank(bath)], when(isNumber(dropAllowed), dropAllowed).otherwise(named.usualDrop)),
   ),
   ...bathBaselineHelpers,
-  // A function that takes it for blank reckons with any usual water.
-  helper(
-    {
-      id: "alkalinityUsed",
-      label: "Alkalinity used",
-      type: "text",
-      width: 10,
-      help: "Of the water, with its unit.",
-    },
-    ({ alkalinity }) => blankIf([isBlank(alkalinity)], inMilligrams(alkalinity)),
-  ),
+  ...bathDoseHelpers,
   helper(
     {
       id: "lastOpening",
@@ -165,23 +166,40 @@ export const bathHelpers: readonly ComputedColumn[] = [
       width: 9,
       help: "Position in Readings; of readings at the same minute the lowest row.",
     },
-    ({ bath }, { readings }) => {
-      const ours: Where<"readings"> = { bath, purpose: otherThan("rinse"), ph: above(0), when: above(0) };
-      const latest = largestWhere(readings, "when", ours);
-      // SUMPRODUCT works out whole columns in every Excel; a reading that is not the latest counts as row 0.
-      const row = apply(
-        "SUMPRODUCT",
-        largest(
-          times(
-            equal(readings.bath, bath),
-            isNot(readings.purpose, "rinse"),
-            isNumber(readings.ph),
-            equal(readings.when, latest),
-            lineOf(readings.when, readings.when),
+    ({ bath, latestRead }, { readings }) =>
+      blankIf(
+        [isBlank(latestRead)],
+        // SUMPRODUCT works out whole columns in every Excel; a reading that is not the latest counts as row 0.
+        apply(
+          "SUMPRODUCT",
+          largest(
+            times(
+              equal(readings.bath, bath),
+              isNot(readings.purpose, "rinse"),
+              isNumber(readings.ph),
+              equal(readings.when, latestRead),
+              lineOf(readings.when, readings.when),
+            ),
           ),
         ),
-      );
-      return blankIf([isBlank(bath), equal(countWhere(readings, ours), 0)], row);
+      ),
+  ),
+  helper(
+    {
+      id: "latestRead",
+      label: "Latest reading",
+      type: "date and time",
+      width: 16,
+      help: "When the bath was last read; readings of a rinse are left out.",
+    },
+    ({ bath }, { readings }) => {
+      const latest = largestWhere(readings, "when", {
+        bath,
+        purpose: otherThan("rinse"),
+        ph: above(0),
+        when: above(0),
+      });
+      return blankIf([isBlank(bath)], blankIf([equal(latest, 0)], latest));
     },
   ),
   helper(
@@ -195,20 +213,32 @@ export const bathHelpers: readonly ComputedColumn[] = [
         "1 where no reading has followed what went in last. At the same minute only a reading after a top-up counts " +
         "as taken after, one for each addition of concentrate.",
     },
-    ({ bath, lastReadingAt, lastAddition }, { additions, readings }) => {
-      const at = [from(lastReadingAt), upTo(lastReadingAt)];
-      const added = (kind: "concentrate" | "water"): Expression =>
-        countWhere(additions, { bath, kind, purpose: otherThan("opening"), when: at });
-      const answers = countWhere(readings, { bath, purpose: "after top-up", ph: above(0), when: at });
-      return blankIf(
+    ({ bath, lastReadingAt, lastAddition, concentrateThen, waterThen, readThen }) =>
+      blankIf(
         [isBlank(bath)],
         when(isBlank(lastReadingAt), when(isOver(lastAddition, 0), 1).otherwise(0))
           .when(isAfter(lastAddition, lastReadingAt), 1)
-          .when(isOver(added("concentrate"), answers), 1)
-          .when(all(isOver(added("water"), 0), equal(answers, 0)), 1)
+          .when(isOver(concentrateThen, readThen), 1)
+          .when(all(isOver(waterThen, 0), equal(readThen, 0)), 1)
           .otherwise(0),
-      );
+      ),
+  ),
+  addedThen("concentrateThen", "Concentrate then", "concentrate"),
+  addedThen("waterThen", "Water then", "water"),
+  helper(
+    {
+      id: "readThen",
+      label: "Read after it then",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "Readings after a top-up at the minute of the last reading.",
     },
+    ({ bath, lastReadingAt }, { readings }) =>
+      blankIf(
+        [isBlank(lastReadingAt)],
+        countWhere(readings, { bath, purpose: "after top-up", ph: above(0), when: thatMinute(lastReadingAt) }),
+      ),
   ),
   ...bathRoundHelpers,
 ];

@@ -1,6 +1,6 @@
 import { dividedBy, largest, minus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, is, isBlank, isNoNumber, isNumber, startsWith } from "../../formula/conditions.ts";
+import { any, equal, is, isBlank, isFilled, isNoNumber, isNumber, startsWith } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import { rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
@@ -11,7 +11,7 @@ import { bathBaseline, hasNoBaseline } from "./bath-baseline.ts";
 import { bathCare } from "./bath-care.ts";
 import { bathRounds } from "./bath-rounds.ts";
 
-const { computed } = columnsOf<"baths">();
+const { computed, helper } = columnsOf<"baths">();
 
 const [toClaims] = accounts;
 
@@ -107,16 +107,51 @@ export const bathStateColumn: ComputedColumn = computed(
       [isBlank(bath.bath)],
       when(isNumber(bath.closed), bathState.closed)
         .when(isBlank(bath.openingDose), bathState.charge)
-        .when(is(bath.baselineState, baselineStanding.unwritten), bathState.baseline)
-        .when(
-          any(hasNoBaseline(bath), is(bath.baselineState, baselineStanding.older)),
-          when(is(bath.benchState, bench.accepted), bathState.baseline).otherwise(bathState.benchTest),
-        )
+        .when(isFilled(bath.baselineAsks), bath.baselineAsks)
         .when(equal(bath.unread, 1), bathState.reRead)
-        .when(startsWith(bath.lastVerdict, bathState.reRead), bathState.reRead)
-        .when(is(bath.lastVerdict, readingVerdict.check), bathState.reRead)
-        .when(is(bath.lastVerdict, readingVerdict.topUp), bathState.topUp)
-        .when(is(bath.lastVerdict, readingVerdict.notBack), bathState.topUp)
-        .otherwise(bathState.inUse),
+        .otherwise(bath.verdictAsks),
     ),
 );
+
+/** What comes next by the baseline and by the last verdict, each by itself. */
+export const bathStateHelpers: readonly ComputedColumn[] = [
+  helper(
+    {
+      id: "baselineAsks",
+      label: "Baseline asks for",
+      type: "text",
+      words: [bathState.baseline, bathState.benchTest],
+      width: 10,
+      help: "What has to be done for a baseline that stands; blank where it does.",
+    },
+    (bath) =>
+      blankIf(
+        [isBlank(bath.bath)],
+        when(is(bath.baselineState, baselineStanding.unwritten), bathState.baseline)
+          .when(
+            any(hasNoBaseline(bath), is(bath.baselineState, baselineStanding.older)),
+            when(is(bath.benchState, bench.accepted), bathState.baseline).otherwise(bathState.benchTest),
+          )
+          .otherwise(""),
+      ),
+  ),
+  helper(
+    {
+      id: "verdictAsks",
+      label: "Last verdict asks for",
+      type: "text",
+      words: [bathState.reRead, bathState.topUp, bathState.inUse],
+      width: 10,
+      help: "What comes next by the latest reading alone.",
+    },
+    ({ bath, lastVerdict }) =>
+      blankIf(
+        [isBlank(bath)],
+        when(startsWith(lastVerdict, bathState.reRead), bathState.reRead)
+          .when(is(lastVerdict, readingVerdict.check), bathState.reRead)
+          .when(is(lastVerdict, readingVerdict.topUp), bathState.topUp)
+          .when(is(lastVerdict, readingVerdict.notBack), bathState.topUp)
+          .otherwise(bathState.inUse),
+      ),
+  ),
+];

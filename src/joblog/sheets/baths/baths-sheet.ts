@@ -11,11 +11,12 @@ import {
   labelCheck,
   readingVerdict,
 } from "../../model/words.ts";
+import { bathCareHelpers } from "./bath-care.ts";
 import { bathCostHelpers, bathCostKinds, bathCosts, bathPosted } from "./bath-costs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
 import { bathBaselineInputs, bathInputs, bathName } from "./bath-inputs.ts";
-import { bathStanding, bathStateColumn } from "./bath-standing.ts";
+import { bathStanding, bathStateColumn, bathStateHelpers } from "./bath-standing.ts";
 
 const printed: readonly ColumnId<"baths">[] = [
   "bath",
@@ -67,6 +68,8 @@ export const bathsSheet: SheetDefinition = {
           ...bathCosts,
           ...bathPosted,
           ...bathHelpers,
+          ...bathStateHelpers,
+          ...bathCareHelpers,
           ...bathCostHelpers,
           ...bathCostKinds,
         ],

@@ -1,6 +1,6 @@
 import { times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { all, is, isBlank, isFilled, isNoNumber, isUnder } from "../../formula/conditions.ts";
+import { all, is, isBlank, isFilled, isNoNumber, isNot, isUnder } from "../../formula/conditions.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { economicTest as words, itemStandings } from "../../model/words.ts";
@@ -80,10 +80,13 @@ export const itemStandingHelpers: readonly ComputedColumn[] = [
       width: 12,
       help: "What it is called once it is restored, by its route.",
     },
-    ({ route }) =>
-      when(is(route, "hand"), itemStandings.handCleaned)
-        .when(is(route, "specialist"), itemStandings.specialist)
-        .otherwise(itemStandings.restored),
+    ({ outcome, route }) =>
+      blankIf(
+        [isNot(outcome, "restored")],
+        when(is(route, "hand"), itemStandings.handCleaned)
+          .when(is(route, "specialist"), itemStandings.specialist)
+          .otherwise(itemStandings.restored),
+      ),
   ),
   helper(
     {

@@ -5,7 +5,7 @@ import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isAtMost, isBlank, isNoNumber } from "../../formula/conditions.ts";
 import { above, below, countWhere, largestWhere } from "../../formula/criteria.ts";
-import { medianOf } from "../../formula/median.ts";
+import { medianOf, middleRanks } from "../../formula/median.ts";
 import { columnsOf, keyInput, numberInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
 import { between, days, volume, volumeLimits } from "../../model/units-of.ts";
@@ -98,7 +98,7 @@ export const stockBalance: TableDefinition = {
       },
       ({ concentrate }, { additions }) => {
         const issueDays = countWhere(additions, { concentrate, dayIssue: above(0) });
-        const median = medianOf(issueDays, (k) =>
+        const median = medianOf(middleRanks(issueDays), (k) =>
           largestWhere(additions, "dayIssue", { concentrate, daysBelow: below(k) }),
         );
         return blankIf([isBlank(concentrate)], blankIf([equal(issueDays, 0)], median));

@@ -346,7 +346,7 @@ describe("cost shares", () => {
 
 describe("an empty log", () => {
   it.each(["US", "metric"] as const)(
-    "shows nothing but #N/A in the charts' helpers, and the What-if's own examples, in %s units",
+    "shows nothing but #N/A in the charts' helpers, the What-if's own examples and the words to keep out, in %s units",
     async (system) => {
       const shown = await shownByEmptyLog(system);
       const charted = [
@@ -359,7 +359,10 @@ describe("an empty log", () => {
           (column) => `ChartLines ${column}`,
         ),
       ];
-      expect(shown.filter((one) => !one.startsWith("WhatIf"))).toEqual(charted.map((column) => `${column}: #N/A`));
+      expect(shown.filter((one) => !one.startsWith("WhatIf"))).toEqual([
+        ...charted.map((column) => `${column}: #N/A`),
+        "KeepOutWords sought:  acetone",
+      ]);
       expect(shown.filter((one) => one.startsWith("WhatIf")).join()).not.toContain("#");
     },
   );
