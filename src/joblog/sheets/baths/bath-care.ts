@@ -64,7 +64,7 @@ export const bathCare: readonly ComputedColumn[] = [
       label: "Last foil test",
       type: "date",
       width: 11,
-      help: "From the sheet Care; a hospital guide has one every quarter.",
+      help: "From the sheet Care; UK guidance HTM 01-05 for washers of instruments has one every quarter (from memory).",
     },
     ({ bath }, { care }) => {
       const last = largestWhere(care, "when", { bath, kind: "foil test" });
