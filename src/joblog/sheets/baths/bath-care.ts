@@ -152,7 +152,7 @@ export const bathCare: readonly ComputedColumn[] = [
       type: "number",
       format: "0.00",
       width: 11,
-      help: "T (total) over P (free) in the latest: a rise means soap from soil, and speaks for a change-out. The limit is the shop's own.",
+      help: "T (total) over P (free) in the latest: a rise means soap from soil: consider a change-out. The limit is the shop's own.",
     },
     ratio(largestWhere),
   ),
