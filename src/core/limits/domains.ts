@@ -71,8 +71,8 @@ export const sewerLimit: Domain = {
 };
 /** How far a meter may be off, either way. */
 export const meterAccuracy: Domain = { measure: "number", low: 0, openLow: true, high: 0.5 };
-/** A fall of three is a thousandth of the hydroxide left: 5 is a slip for 0.5. */
-export const phDrop: Domain = { measure: "number", low: 0, openLow: true, high: 3 };
+/** As a shop may set it: less than a meter can tell calls for a top-up always, and 5 is a slip for 0.5. */
+export const phDrop: Domain = { measure: "number", low: 0.05, high: 3 };
 /** Farther from its baseline no bath counts as back. */
 export const phTolerance: Domain = { measure: "number", low: 0, openLow: true, high: 1 };
 export const shareOfWhole: Domain = { measure: "number", low: 0, openLow: true, high: 1 };

@@ -195,8 +195,10 @@ const table: Readonly<Record<string, readonly Row[]>> = {
     ["=BATH.PHTREND({1;24;48},{11.4;11.2;11})", -0.00851064],
   ],
   "A slip that makes a limit of no use": [
-    ["=BATH.TRIGGER(11.42,5)", "Drop is 5; allowed: more than 0 and at most 3."],
-    ["=BATH.VERDICT(7,11.42,5)", "Drop is 5; allowed: more than 0 and at most 3."],
+    ["=BATH.TRIGGER(11.42,5)", "Drop is 5; allowed: 0.05 to 3."],
+    ["=BATH.VERDICT(7,11.42,5)", "Drop is 5; allowed: 0.05 to 3."],
+    ["=BATH.TRIGGER(11.42,0.01)", "Drop is 0.01; allowed: 0.05 to 3."],
+    ["=BATH.TRIGGER(11.42,0.05)", 11.37],
     ["=BATH.RECOVERED(11,11.42,5)", "Tolerance is 5; allowed: more than 0 and at most 1."],
   ],
   "A ratio that became a time of day": [
@@ -269,6 +271,26 @@ const table: Readonly<Record<string, readonly Row[]>> = {
     [
       '=BATH.SOLUTIONPH({"NaOH",0.01;"Na2CO3","some"})',
       "Composition gives “some” for “Na2CO3”; write one number, such as the middle of a range.",
+    ],
+  ],
+  "An amount that is in percent, or a range": [
+    [
+      '=BATH.SOLUTIONPH({"NaOH","0.5%"})',
+      "Composition gives “0.5%” for “NaOH”; write mol per kg of water, without a percent sign.",
+    ],
+    ['=BATH.TOPUP(4.178,11.42,10.83,{"NaOH","5%";"Na2SiO3","3%"})', 3.24441],
+    [
+      '=BATH.TOPUP(4.178,11.42,10.83,{"NaOH","5-10"})',
+      "Builder gives “5-10” for “NaOH”; write one number, such as the middle of a range.",
+    ],
+    [
+      '=BATH.STRENGTH("2 to 3 oz/gal")',
+      "Rate is “2 to 3 oz/gal”; write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L.",
+    ],
+    ['=BATH.STRENGTH("1:20 to 1:40")', "Rate is “1:20 to 1:40”; write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L."],
+    [
+      '=BATH.HARDNESSCLASS("18 gpm")',
+      "Hardness is “18 gpm”; did you mean “gpg”? Write a number, or a number with one of mg/L CaCO3, g/L CaCO3, gpg, °e, °dH, °fH, meq/L, mmol/L.",
     ],
   ],
   "A chemical that is not known": [
