@@ -14,25 +14,29 @@ function isUsed([chemical = null, amount = null]: readonly CellValue[], row: num
 }
 
 /** Safety data sheets print ranges such as "5-10%": which figure of it to take is the shop's to say. */
-function amountOf(name: string, chemical: string, cell: CellValue): number {
+function amountOf(name: string, chemical: string, cell: CellValue, inPercent: boolean): number {
   if (typeof cell !== "string") return numberFrom(name, cell);
   const text = cell.replace(/%\s*$/, "");
+  if (text !== cell && !inPercent) {
+    refuse(name, `gives ${quoted(cell)} for ${quoted(chemical)}; write mol per kg of water, without a percent sign.`);
+  }
   if (parseNumber(text).read === "nothing") {
     refuse(name, `gives ${quoted(cell)} for ${quoted(chemical)}; write one number, such as the middle of a range.`);
   }
   return numberFrom(name, text);
 }
 
-function ingredientOf(name: string, row: readonly CellValue[]): Ingredient {
-  const amount = amountOf(name, String(row[0]), row[1] ?? null);
+function ingredientOf(name: string, row: readonly CellValue[], inPercent: boolean): Ingredient {
+  const amount = amountOf(name, String(row[0]), row[1] ?? null, inPercent);
   if (amount < 0) refuse(name, `holds an amount below 0 for ${quoted(String(row[0]))}.`);
   return { chemical: String(row[0]), amount };
 }
 
-/** Rows of a two-column range, component and amount; a header on top and unused rows are skipped. */
+/** Rows of a two-column range, component and amount in words; a header on top and unused rows are skipped. */
 export function compositionRows(name: string, rows: CellMatrix, amount: string): readonly Ingredient[] {
+  const inPercent = amount.startsWith("%");
   if (rows.some((row) => row.length !== 2)) refuse(name, `as a range must have two columns: component and ${amount}.`);
-  const used = rows.filter(isUsed).map((row) => ingredientOf(name, row));
+  const used = rows.filter(isUsed).map((row) => ingredientOf(name, row, inPercent));
   return used.length > 0 ? used : refuse(name, `is a range without a row of component and ${amount}.`);
 }
 

@@ -5,7 +5,8 @@ import { nearestUnitWord } from "../../src/core/units/nearest-unit-word.ts";
 import { isMoney } from "../../src/core/units/parse-money.ts";
 import { parseQuantity } from "../../src/core/units/parse-quantity.ts";
 import type { Quantity, QuantityKind } from "../../src/core/units/quantity.ts";
-import { isDoubtful, unclearNumber } from "../../src/core/units/unclear-number.ts";
+import type { UnclearNumber } from "../../src/core/units/unclear-number.ts";
+import { coldSample, fahrenheitOrCelsius, isDoubtful, unclearNumber } from "../../src/core/units/unclear-number.ts";
 import type { UnitDefinition } from "../../src/core/units/unit-definition.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 import { unitSystems } from "../../src/core/units/unit-system.ts";
@@ -39,12 +40,22 @@ function unitWords(about: QuantityHelp<QuantityKind>): string {
     : perSystem.map(({ system, symbol }) => `${symbol} (${system})`).join(", ");
 }
 
+/**
+ * 60 °F is an ordinary sample, and a log takes it; but 60 °C is what many baths are kept at, and a formula by itself
+ * stands in no shop's log that says which.
+ */
+function sixtyDegrees(kind: QuantityKind, value: number, call: CallContext): UnclearNumber | undefined {
+  return kind === "temperature" && call.system === "US" && value === coldSample.high
+    ? fahrenheitOrCelsius(value)
+    : undefined;
+}
+
 /** Refuses a bare number that makes sense in two units; both readings are said. */
 function checkClear(name: string, value: number, about: QuantityHelp<QuantityKind>, call: CallContext): void {
   call.bare.set(name, value);
   if (about.bareUnit !== undefined || about.anyUnit === true || !isDoubtful(about.kind)) return;
   if (about.kind === "temperature" && (about.ofSample !== true || call.systemNamed)) return;
-  const unclear = unclearNumber(about.kind, value, call.system);
+  const unclear = unclearNumber(about.kind, value, call.system) ?? sixtyDegrees(about.kind, value, call);
   if (unclear !== undefined) refuse(name, `is ${plainNumber(value)}, without a unit; ${writeOneOf(unclear)}.`);
 }
 

@@ -1,3 +1,4 @@
+import { roundingError } from "../../src/core/numeric/rounding-error.ts";
 import { nearestUnitWord } from "../../src/core/units/nearest-unit-word.ts";
 import { isMoney } from "../../src/core/units/parse-money.ts";
 import { parseStrength } from "../../src/core/units/parse-strength.ts";
@@ -19,8 +20,8 @@ const mostParts = 200;
 const digitsOfShare = 2;
 
 /**
- * The N of 1:N where Excel took the ratio for one hour and N minutes. Only the times of 1:12, 1:48, 1:84 and 1:156
- * are shares as people type them (5, 7.5, 10 and 15 %) and are let through.
+ * The N of 1:N where Excel took the ratio for one hour and N minutes. Only the times of 1:12, 1:48 and 1:84 are
+ * shares as people type them (5, 7.5 and 10 %) and are let through; 1:156 is 15 %, too much for a bare share.
  */
 function ratioTakenForTime(value: number): number | undefined {
   const minutes = Math.round(value * minutesInDay);
@@ -40,11 +41,19 @@ function typedFraction(name: string, value: number): VolumeFraction {
   return fractionFrom(name, value);
 }
 
+/** Labels of wash baths ask for less; 0.5 is far more often half a percent than half the bath (common practice, no source). */
+const mostBareShare = 0.1;
+
 function fractionFrom(name: string, value: number): VolumeFraction {
   if (value >= 1)
     refuse(
       name,
       `is ${plainNumber(value)}; a bare number is the share of the finished bath and lies below 1: ${advice}.`,
+    );
+  if (value > mostBareShare + roundingError)
+    refuse(
+      name,
+      `is ${plainNumber(value)}, which as a share is ${plainNumber(100 * value)} %; write “${plainNumber(value)}%” or “${plainNumber(100 * value)}%”, as text.`,
     );
   return volumeFraction(value);
 }

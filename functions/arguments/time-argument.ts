@@ -2,7 +2,7 @@ import { parseNumber } from "../../src/core/units/parse-number.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 import { alignedList } from "./list-arguments.ts";
 import { isBlankOrZero, numberFrom, refuse, singleCell } from "./read-cell.ts";
-import { oneOfThe, quoted } from "./wording.ts";
+import { oneOfThe, plainNumber, quoted } from "./wording.ts";
 
 const unit = "date and time, or hours";
 
@@ -37,4 +37,17 @@ export function timeList<const Name extends string>(
   help: string,
 ): Argument<readonly (number | undefined)[], Name> {
   return alignedList(name, { help, unit, read: (cell) => timeFrom(oneOfThe(name), cell) });
+}
+
+/** Excel's day number of January 1, 2000; nobody counts as many hours of a bath, four years. */
+const firstDate = 36_526;
+
+/** Hours of a year and more: no date of a log is as early. */
+const mostHours = 10_000;
+
+/** Refuses dates and hours in one list: the difference between two of them would be neither. */
+export function checkOneClock(name: string, times: readonly (number | undefined)[]): void {
+  const hours = times.find((time) => time !== undefined && time < mostHours);
+  if (hours !== undefined && times.some((time) => time !== undefined && time >= firstDate))
+    refuse(name, `hold dates and hours, such as ${plainNumber(hours)}; write all as dates or all as hours.`);
 }

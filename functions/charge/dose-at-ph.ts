@@ -1,9 +1,9 @@
-import { checkLabel } from "../../src/core/bath/label-limit.ts";
+import { checkPoured } from "../../src/core/bath/label-limit.ts";
 import { doseAtPh as doseFor } from "../../src/core/bath/other-dose.ts";
 import { phReading, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
-import { labelLimit, labelVolume } from "../arguments/label-arguments.ts";
+import { bathLimit, labelVolume } from "../arguments/label-arguments.ts";
 import { waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
@@ -50,7 +50,7 @@ export const doseAtPh = defineFunction({
   compute: ([dose, reading, target, madeOf, temperature, alkalinity, volume, highest], call) => {
     const bath = { baseline: reading, temperature, builder: madeOf, alkalinity };
     const amount = doseFor(bath, dose, target);
-    checkLabel(amount, labelLimit(volume, highest));
+    checkPoured(amount, bathLimit(volume, highest));
     return inSystem("volume", amount, call);
   },
 });

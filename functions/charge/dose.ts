@@ -40,7 +40,7 @@ export const dose = defineFunction({
   ],
   notes: [
     "Does not know the water, the soil or, unless label_highest is given, the label: its highest rate wins.",
-    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48, 1:84 and 1:156, which cannot be told from 5, 7.5, 10 and 15 %. Type 1+40 as text.",
+    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48 and 1:84, which cannot be told from 5, 7.5 and 10 %. A bare share of more than 0.1 is refused: write 0.5% or 50%. Type 1+40 as text.",
     "Volumes are added as if nothing shrank on mixing.",
   ],
   source: "Volume × strength. 1+N is 1/(N + 1) of the finished bath; 1 in N is 1/N.",

@@ -49,7 +49,7 @@ export const jarDose = defineFunction({
     "Gives the whole dose, not the extra over the label's. Below the label's dose where your water passes with less than the reference.",
     "Give label_highest, and it refuses (#N/A) a bath that is stronger than the label allows; otherwise it does not know. A stronger bath burns worse and attacks more materials.",
     "Takes both jars to be of one size, temperature, soil and concentrate, judged alike.",
-    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48, 1:84 and 1:156, which cannot be told from 5, 7.5, 10 and 15 %. Type 1+40 as text.",
+    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48 and 1:84, which cannot be told from 5, 7.5 and 10 %. A bare share of more than 0.1 is refused: write 0.5% or 50%. Type 1+40 as text.",
   ],
   source: "Volume × label strength × dose in this water / dose in the reference water.",
   compute: ([volume, inThisWater, inReference, labelStrength, highest], call) => {

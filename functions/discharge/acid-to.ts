@@ -19,7 +19,7 @@ export const acidTo = defineFunction({
     phReading("target_ph", "pH wanted, at the same temperature; at least 6"),
     acid,
     builder,
-    temperatureOf("the bath, at most 104 °F (40 °C)"),
+    temperatureOf("the bath, at most 104 °F (40 °C)", true),
     totalAlkalinity,
     purity,
     system,

@@ -18,6 +18,7 @@ export const dischargeCheck = defineFunction({
     optionalQuantity("temperature", {
       kind: "temperature",
       help: "temperature of the sample; above 104 °F (40 °C) it is refused: let it cool and read again. Not judged if left out",
+      ofSample: true,
     }),
     system,
   ],

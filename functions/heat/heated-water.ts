@@ -10,6 +10,7 @@ export const from = quantity("from", {
 export const to = quantity("to", {
   kind: "temperature",
   help: "temperature to reach, above the first and at most 100 °C",
+  ofSample: true,
 });
 
 export const heatSource =

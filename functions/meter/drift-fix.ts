@@ -1,6 +1,6 @@
 import { driftCorrected } from "../../src/core/meter/drift.ts";
 import { phReading } from "../arguments/arguments.ts";
-import { time } from "../arguments/time-argument.ts";
+import { checkOneClock, time } from "../arguments/time-argument.ts";
 import { defineFunction } from "../define-function.ts";
 import { asFoundErrors, checksOf, checkTimes } from "./meter-checks.ts";
 
@@ -44,5 +44,9 @@ export const driftFix = defineFunction({
     "Give the checks of one meter only, with the times in one unit. A time of 0 is a blank.",
   ],
   source: "Reading − error of the next check × (when − check before) / (next check − check before).",
-  compute: ([reading, when, times, errors]) => driftCorrected(reading, when, checksOf(times, errors)),
+  compute: ([reading, when, times, errors]) => {
+    const checks = checksOf(times, errors);
+    checkOneClock(checkTimes.name, [when, ...checks.map(({ time: checked }) => checked)]);
+    return driftCorrected(reading, when, checks);
+  },
 });

@@ -28,7 +28,7 @@ export const composition: Argument<Composition, "composition"> = {
   },
 };
 
-export const solutionTemperature = temperatureOf("the solution, 0 to 80 °C");
+export const solutionTemperature = temperatureOf("the solution, 0 to 80 °C", true);
 
 /** What both functions of this folder leave out. */
 export const solutionNotes: readonly string[] = [

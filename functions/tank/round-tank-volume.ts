@@ -4,6 +4,7 @@ import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
+import { bareLengthNote, checkBareLengths } from "./bare-lengths.ts";
 
 export const roundTankVolume = defineFunction({
   id: "ROUNDTANKVOLUME",
@@ -42,9 +43,13 @@ export const roundTankVolume = defineFunction({
   ],
   notes: [
     "Measure inside and to the fill line. A tape around the outside gives the circumference: divide by 3.1416 and take off two walls.",
+    bareLengthNote,
     "Does not know coned or dished bottoms, nor a drum on its side; a metered fill checks the result.",
   ],
   source: "π/4 × diameter² × depth − displacement.",
-  compute: ([diameter, depth, displacement], call) =>
-    inSystem("volume", volumeOf({ diameter, depth, displacement: displacement ?? cubicMeters(0) }), call),
+  compute: ([diameter, depth, displacement], call) => {
+    const volume = volumeOf({ diameter, depth, displacement: displacement ?? cubicMeters(0) });
+    checkBareLengths(call, ["diameter"], { floor: diameter ** 2, volume });
+    return inSystem("volume", volume, call);
+  },
 });

@@ -4,6 +4,7 @@ import { system } from "../arguments/arguments.ts";
 import { inSystem } from "../arguments/in-system.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { defineFunction } from "../define-function.ts";
+import { bareLengthNote, checkBareLengths } from "./bare-lengths.ts";
 
 export const tankVolume = defineFunction({
   id: "TANKVOLUME",
@@ -43,13 +44,13 @@ export const tankVolume = defineFunction({
   ],
   notes: [
     "Measure inside and to the fill line: outside sizes and nominal gallons are often wrong.",
+    bareLengthNote,
     "Does not know sloped floors or rounded corners; a metered fill checks the result.",
   ],
   source: "Length × width × depth − displacement.",
-  compute: ([length, width, depth, displacement], call) =>
-    inSystem(
-      "volume",
-      rectangularTankVolume({ length, width, depth, displacement: displacement ?? cubicMeters(0) }),
-      call,
-    ),
+  compute: ([length, width, depth, displacement], call) => {
+    const volume = rectangularTankVolume({ length, width, depth, displacement: displacement ?? cubicMeters(0) });
+    checkBareLengths(call, ["length", "width"], { floor: length * width, volume });
+    return inSystem("volume", volume, call);
+  },
 });

@@ -2,7 +2,7 @@ import type { TimedReading } from "../../src/core/bath/ph-trend.ts";
 import { ph } from "../../src/core/units/quantity.ts";
 import { alignedList, numberOf } from "../arguments/list-arguments.ts";
 import { refuse } from "../arguments/read-cell.ts";
-import { timeList } from "../arguments/time-argument.ts";
+import { checkOneClock, timeList } from "../arguments/time-argument.ts";
 import type { Argument } from "../define-function.ts";
 
 type Column = readonly (number | undefined)[];
@@ -22,6 +22,7 @@ export const timedPh: Argument<Column, "readings"> = alignedList("readings", {
 export function timedReadings(at: Column, readings: Column): readonly TimedReading[] {
   if (at.length !== readings.length)
     refuse(times.name, `and readings have ${at.length} and ${readings.length} cells; they must have the same number.`);
+  checkOneClock(times.name, at);
   return at.flatMap((time, row) => {
     const reading = readings[row];
     return time === undefined || reading === undefined ? [] : [{ time, reading: ph(reading) }];

@@ -1,9 +1,9 @@
-import { checkLabel } from "../../src/core/bath/label-limit.ts";
+import { checkPoured } from "../../src/core/bath/label-limit.ts";
 import { nextAddition } from "../../src/core/bath/next-addition.ts";
 import { phReading, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
-import { labelLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
+import { bathLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
 import { optionalQuantity, quantity } from "../arguments/quantity-argument.ts";
 import { baseline, houseShare, meterAccuracy, tolerance, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { labelHighest } from "../arguments/strength-argument.ts";
@@ -102,7 +102,7 @@ export const nextAdd = defineFunction({
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     const practice = { tolerance: within, accuracy, openingDose, houseShare: share };
     const amount = nextAddition(added, { before, after }, bath, practice);
-    checkLabel((openingDose ?? 0) + added + amount, labelLimit(volume, highest));
+    checkPoured((openingDose ?? 0) + added + amount, bathLimit(volume, highest));
     return inSystem("volume", amount, call);
   },
 });

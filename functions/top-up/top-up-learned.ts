@@ -1,10 +1,10 @@
-import { checkLabel } from "../../src/core/bath/label-limit.ts";
+import { checkPoured } from "../../src/core/bath/label-limit.ts";
 import type { LoggedAddition } from "../../src/core/bath/learned-top-up.ts";
 import { learnedTopUp } from "../../src/core/bath/learned-top-up.ts";
 import { DomainError } from "../../src/core/limits/domain-error.ts";
 import { ph } from "../../src/core/units/quantity.ts";
 import { optionalNumber } from "../arguments/arguments.ts";
-import { labelLimit, labelNote, plainLabelVolume } from "../arguments/label-arguments.ts";
+import { bathLimit, labelNote, plainLabelVolume } from "../arguments/label-arguments.ts";
 import { alignedList, numberOf } from "../arguments/list-arguments.ts";
 import { isBlankOrZero, numberFrom, singleCell } from "../arguments/read-cell.ts";
 import { baseline, meterAccuracy } from "../arguments/shared-arguments.ts";
@@ -100,7 +100,7 @@ export const topUpLearned = defineFunction({
     const logged = complete(additions, befores, afters);
     const amount = learnedTopUp(baselinePh, reading, logged, { accuracy, openingDose: opening });
     const poured = additions.reduce<number>((sum, added) => sum + (added ?? 0), opening ?? 0);
-    checkLabel(poured + amount, labelLimit(volume, highest));
+    checkPoured(poured + amount, bathLimit(volume, highest));
     return amount;
   },
 });

@@ -1,9 +1,9 @@
-import { checkLabel } from "../../src/core/bath/label-limit.ts";
+import { checkPoured } from "../../src/core/bath/label-limit.ts";
 import { firstAddition, topUp } from "../../src/core/bath/top-up.ts";
 import { system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
-import { labelLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
+import { bathLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
 import { baseline, houseShare, meterAccuracy, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
@@ -56,7 +56,7 @@ export const topUpRange = defineFunction({
   compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, share, accuracy, volume, highest], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     const range = topUp(dose, bath, reading, { accuracy });
-    checkLabel(dose + range.best, labelLimit(volume, highest));
+    checkPoured(dose + range.best, bathLimit(volume, highest));
     const row = [range.low, range.best, range.high, firstAddition(dose, range.best, share)];
     return [row.map((volume) => inSystem("volume", volume, call))];
   },

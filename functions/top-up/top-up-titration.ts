@@ -1,7 +1,7 @@
-import { checkLabel } from "../../src/core/bath/label-limit.ts";
+import { checkPoured } from "../../src/core/bath/label-limit.ts";
 import { titratedTopUp } from "../../src/core/bath/titrated-top-up.ts";
 import { optionalNumber, positiveNumber } from "../arguments/arguments.ts";
-import { labelLimit, labelNote, plainLabelVolume } from "../arguments/label-arguments.ts";
+import { bathLimit, labelNote, plainLabelVolume } from "../arguments/label-arguments.ts";
 import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
 
@@ -46,7 +46,7 @@ export const topUpTitration = defineFunction({
   source: "Opening dose × (fresh − now) / (fresh − blank).",
   compute: ([dose, fresh, now, blank, volume, highest]) => {
     const amount = titratedTopUp(dose, { fresh, now, blank });
-    checkLabel(dose + amount, labelLimit(volume, highest));
+    checkPoured(dose + amount, bathLimit(volume, highest));
     return amount;
   },
 });

@@ -1,9 +1,9 @@
-import { checkLabel } from "../../src/core/bath/label-limit.ts";
+import { checkPoured } from "../../src/core/bath/label-limit.ts";
 import { bestTopUp, losses } from "../../src/core/bath/top-up.ts";
 import { optionalChoice, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
-import { labelLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
+import { bathLimit, labelNote, labelVolume } from "../arguments/label-arguments.ts";
 import { baseline, meterAccuracy, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { labelHighest } from "../arguments/strength-argument.ts";
 import { defineFunction } from "../define-function.ts";
@@ -73,7 +73,7 @@ export const topUp = defineFunction({
   compute: ([dose, baselinePh, reading, madeOf, temperature, alkalinity, loss, accuracy, volume, highest], call) => {
     const bath = { baseline: baselinePh, temperature, builder: madeOf, alkalinity };
     const amount = bestTopUp(dose, bath, reading, { loss, accuracy });
-    checkLabel(dose + amount, labelLimit(volume, highest));
+    checkPoured(dose + amount, bathLimit(volume, highest));
     return inSystem("volume", amount, call);
   },
 });

@@ -61,7 +61,7 @@ export const doseTable = defineFunction({
   ],
   notes: [
     "Does not know the label, the water or the soil: the label's highest rate wins.",
-    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48, 1:84 and 1:156, which cannot be told from 5, 7.5, 10 and 15 %. Type 1+40, or format the cell as text first.",
+    "A ratio typed into a cell as 1:40 is turned into a time of day by Excel; such a time is refused, except those of 1:12, 1:48 and 1:84, which cannot be told from 5, 7.5 and 10 %. A bare share of more than 0.1 is refused: write 0.5% or 50%. Type 1+40, or format the cell as text first.",
   ],
   source: "DOSE for each volume and strength.",
   compute: ([volumes, strengths], call) => [

@@ -33,7 +33,7 @@ export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | und
   if (isUnfinished(shown))
     return {
       sentence: workingOut,
-      reason: `${place} still shows ${spoken(shown)}. If it stays so, press Ctrl+Alt+F9: Excel calculates everything anew.`,
+      reason: `${place} still shows ${spoken(shown)}. If it stays so, press Ctrl+Alt+F9: Excel recalculates everything.`,
     };
   return {
     sentence: "No advice while the sheet shows figures other than what its formulas give.",

@@ -130,7 +130,7 @@ describe("the first run, at 320 px", () => {
     await button("Next").click();
     await bench.pane.getByText("3 rows can be taken, 3 cannot.").waitFor();
     const alike = bench.pane.getByRole("region", { name: "Is this right?" });
-    expect(await alike.getByRole("listitem").allInnerTexts()).toEqual(["Row 7: alike with row 5"]);
+    expect(await alike.getByRole("listitem").allInnerTexts()).toEqual(["Row 7: the same as row 5"]);
     expect(await looks()).toEqual([[], 0]);
     await select("Rows that are alike: 1 row").selectOption("leave out");
     expect(
@@ -138,7 +138,7 @@ describe("the first run, at 320 px", () => {
     ).toEqual([
       expect.stringMatching(/^Row 4: pH as read: blank$/),
       expect.stringMatching(/^Row 6: .*"15".*Allowed: 0.1 to 14.5/),
-      "Row 7: left out: alike with row 5",
+      "Row 7: left out: the same as row 5",
     ]);
     expect(await looks()).toEqual([[], 0]);
     await button("Write 3 rows").click();

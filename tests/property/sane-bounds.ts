@@ -27,17 +27,20 @@ const farthest = 10;
 /** What a vessel, an opening dose or an earlier dose leaves room for; undefined where a text gives it. */
 function roomFor(given: Named): Bound | undefined {
   const added = number(given, "added");
+  // A bath is never more concentrate than water.
+  const room = (number(given, "volume") ?? Number.MAX_VALUE) / 2;
   if ("added" in given) {
     const opening = number(given, "opening_dose");
     const share = number(given, "house_share") ?? third;
-    if ("opening_dose" in given) return opening === undefined ? undefined : upTo(opening * share);
-    return added === undefined ? undefined : upTo(added);
+    if ("opening_dose" in given) return opening === undefined ? undefined : upTo(Math.min(room, opening * share));
+    return added === undefined ? undefined : upTo(Math.min(room, added));
   }
   const known = number(given, "known_dose");
-  if ("known_dose" in given) return known === undefined ? undefined : upTo(known * farthest);
-  // The volume beside an opening dose serves the label alone.
-  const most = number(given, "opening_dose") ?? number(given, "volume");
-  if ("volume" in given || "opening_dose" in given) return most === undefined ? undefined : upTo(most);
+  if ("known_dose" in given) return known === undefined ? undefined : upTo(Math.min(room, known * farthest));
+  const opening = number(given, "opening_dose");
+  if ("opening_dose" in given) return opening === undefined ? undefined : upTo(Math.min(room, opening));
+  const most = number(given, "volume");
+  if ("volume" in given) return most === undefined ? undefined : upTo(most);
   // Geometry, and the water that a softener treats: nothing is poured by it.
   return "length" in given || "diameter" in given || "capacity_grains" in given ? countable : undefined;
 }

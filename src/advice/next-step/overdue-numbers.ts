@@ -25,7 +25,7 @@ export function doubleNumberSentences(log: LogSnapshot): readonly string[] {
       .filter(({ places }) => places.length > 1)
       .map(
         ({ number, places }) =>
-          `${word}: lines ${places.slice(0, -1).join(", ")} and ${String(places.at(-1))} of the table on the sheet ${sheet} bear the number ${number}. Give all but one another, so that nothing goes to the wrong one.`,
+          `${word}: lines ${places.slice(0, -1).join(", ")} and ${String(places.at(-1))} of the table on the sheet ${sheet} have the number ${number}. Renumber all but one, so that nothing goes to the wrong one.`,
       );
   });
 }

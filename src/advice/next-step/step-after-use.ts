@@ -12,7 +12,7 @@ const toDo: Readonly<Record<string, string>> = {
   [releaseState.above]: "Acid in stages: mix and read after each.",
   [releaseState.over]: "Keep it: treat it again under Release, or have it hauled.",
   [releaseState.results]: "Keep it until they are in.",
-  [releaseState.entered]: "Where the permit allows it, let it go, and record when, where and how much.",
+  [releaseState.entered]: "If the permit allows it, release it, and record when, where and how much.",
   [releaseState.incomplete]: "Complete them under Release.",
 };
 

@@ -3,6 +3,7 @@ import { DomainError } from "../limits/domain-error.ts";
 import { chargeStrength, liquidVolume, plainAmount } from "../limits/domains.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
 import { cubicMeters, volumeFraction } from "../units/quantity.ts";
+import { farthestEstimate } from "./common-practice.ts";
 
 /** The smallest doses that pass in two equal jars, in any one unit. */
 export interface PassingDoses {
@@ -32,6 +33,13 @@ export function jarStrength(doses: PassingDoses, labelStrength: VolumeFraction):
     throw new DomainError(
       "invalid",
       "Dose in this water over dose in reference comes to more concentrate than water; both must be amounts in one unit, for equal jars",
+    );
+  }
+  const times = doses.inThisWater / doses.inReference;
+  if (times > farthestEstimate || times < 1 / farthestEstimate) {
+    throw new DomainError(
+      "no-answer",
+      `Dose in this water is ${times > 1 ? times.toFixed(0) : times.toPrecision(1)} times dose in reference, and no water makes so much of a difference. Check both doses: amounts in one unit, for equal jars.`,
     );
   }
   return volumeFraction(strength);

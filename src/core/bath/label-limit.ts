@@ -1,18 +1,15 @@
-import { checkWithin, type Domain } from "../limits/domain.ts";
+import { checkWithin } from "../limits/domain.ts";
 import { DomainError } from "../limits/domain-error.ts";
 import { chargeStrength } from "../limits/domains.ts";
 import { roundingError } from "../numeric/rounding-error.ts";
 import type { VolumeFraction } from "../units/quantity.ts";
 import { volumeFraction } from "../units/quantity.ts";
 
-/** The strongest bath that a label allows, and the volume of the finished bath in the unit of the amounts. */
-export interface LabelLimit {
+/** What a bath may hold: its finished volume in the unit of the amounts, and the label's highest strength if known. */
+export interface BathLimit {
   readonly volume: number;
-  readonly highest: VolumeFraction;
+  readonly highest: VolumeFraction | undefined;
 }
-
-/** No label asks for less than a drop in a cubic meter; what is written as less is a slip. */
-const labelStrength: Domain = { ...chargeStrength, low: 1e-7 };
 
 /** "1+28 (3.45 %)" */
 function inWords(strength: VolumeFraction): string {
@@ -28,7 +25,7 @@ function inWords(strength: VolumeFraction): string {
  */
 export function checkStrength(strength: VolumeFraction, highest: VolumeFraction | undefined, what = "This"): void {
   if (highest === undefined) return;
-  checkWithin("label highest", highest, labelStrength);
+  checkWithin("label highest", highest, chargeStrength);
   if (strength <= highest * (1 + roundingError)) return;
   throw new DomainError(
     "no-answer",
@@ -37,12 +34,20 @@ export function checkStrength(strength: VolumeFraction, highest: VolumeFraction 
 }
 
 /**
- * Refuses concentrate that makes a bath stronger than its label allows. All that went in is counted: how much of it
- * was dragged out nobody measured.
+ * Refuses concentrate that makes a bath stronger than its label allows, or more concentrate than water whatever the
+ * label: then dose and volume were mixed up, or one is in another unit. All that went in is counted: how much of it was
+ * dragged out nobody measured.
  *
- * @throws as `checkStrength`
+ * @throws as `checkStrength`, and DomainError "no-answer" where the bath came to more concentrate than water
  */
-export function checkLabel(poured: number, label: LabelLimit | undefined): void {
-  if (label === undefined) return;
-  checkStrength(volumeFraction(Math.min(1, poured / label.volume)), label.highest, "With it, all that was poured in");
+export function checkPoured(poured: number, limit: BathLimit | undefined): void {
+  if (limit === undefined) return;
+  const strength = volumeFraction(poured / limit.volume);
+  if (strength > chargeStrength.high) {
+    throw new DomainError(
+      "no-answer",
+      `With it, all that was poured in comes to ${String(Number((100 * strength).toPrecision(3)))} % of the bath's volume. ${chargeStrength.tooHigh} Check both amounts and their units.`,
+    );
+  }
+  checkStrength(strength, limit.highest, "With it, all that was poured in");
 }

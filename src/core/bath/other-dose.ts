@@ -28,6 +28,9 @@ export function phAtDose(bath: Bath, knownDose: CubicMeters, newDose: CubicMeter
   return estimatePHAtDose(question, newDose / knownDose);
 }
 
+/** Of what was measured; with less the water alone makes the pH. */
+const leastEstimate = 0.01;
+
 /**
  * Best estimate of the dose that gives a pH; the inverse of `phAtDose`.
  *
@@ -43,6 +46,12 @@ export function doseAtPh(bath: Bath, knownDose: CubicMeters, target: PH): CubicM
     throw new DomainError(
       "no-answer",
       `pH ${target.toFixed(2)} calls for ${times.toFixed(0)} times the known dose. More than ${farthestEstimate} times what was measured is no estimate: check the pH and the dose.`,
+    );
+  }
+  if (times < leastEstimate) {
+    throw new DomainError(
+      "no-answer",
+      `pH ${target.toFixed(2)} calls for less than a hundredth of the known dose, and so thin a bath is little more than its water: check the pH and the dose.`,
     );
   }
   return cubicMeters(knownDose * times);

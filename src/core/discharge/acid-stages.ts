@@ -1,5 +1,5 @@
 import { checkWithin } from "../limits/domain.ts";
-import { plainAmount } from "../limits/domains.ts";
+import { stagedAcid } from "../limits/domains.ts";
 
 /** Most first, then half as much, so that the end is reached in small steps; common practice, no source. */
 const firstShare = 0.6;
@@ -11,7 +11,7 @@ const secondShare = 0.3;
  * @throws OutOfRange for a value outside its domain
  */
 export function acidStages(amount: number): readonly [first: number, second: number, rest: number] {
-  checkWithin("amount", amount, plainAmount);
+  checkWithin("amount", amount, stagedAcid);
   const first = firstShare * amount;
   const second = secondShare * amount;
   return [first, second, amount - first - second];

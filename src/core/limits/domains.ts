@@ -11,15 +11,24 @@ export const liquidVolume: Domain = { measure: "volume", low: 0, openLow: true, 
 export const displacedVolume: Domain = { measure: "volume", low: 0, high: 10_000 };
 export const bathStrength: Domain = { measure: "strength", low: 0, openLow: true, high: 1 };
 /** What a tank is charged at: beyond one part and one part, concentrate and water were mixed up. */
-export const chargeStrength: Domain = {
+export const chargeStrength = {
   ...bathStrength,
+  low: 1e-4,
+  openLow: false,
+  tooLow:
+    "No wash bath is thinner than 1+9999: is a percentage divided by 100 twice, or a ratio too long by some zeros?",
   high: 0.5,
   tooHigh: "A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.",
-};
+} as const satisfies Domain;
 /** As far as the chemistry's constants were checked, with a little room. */
 export const bathTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 80 };
-/** Up to 10 000 mg/L as calcium carbonate. */
-export const waterHardness: Domain = { measure: "hardness", low: 0, high: 100 };
+/** Up to 2000 mg/L as calcium carbonate: no supply is harder (common practice, no source), and mg/L written as gpg soon is. */
+export const waterHardness: Domain = {
+  measure: "hardness",
+  low: 0,
+  high: 20,
+  tooHigh: "No tap or well water is as hard; a number in mg/L is written “308 mg/L”.",
+};
 /** Up to 10 000 mg/L as calcium carbonate. */
 export const waterAlkalinity: Domain = { measure: "alkalinity", low: 0, high: 200 };
 /** Saturated sodium hydroxide solution holds about 20 eq/L (common practice, no source). */
@@ -62,8 +71,10 @@ export const sewerLimit: Domain = {
 };
 /** How far a meter may be off, either way. */
 export const meterAccuracy: Domain = { measure: "number", low: 0, openLow: true, high: 0.5 };
-export const phDrop: Domain = { measure: "number", low: 0, openLow: true, high: 5 };
-export const phTolerance: Domain = { measure: "number", low: 0, openLow: true, high: 5 };
+/** As a shop may set it: less than a meter can tell calls for a top-up always, and 5 is a slip for 0.5. */
+export const phDrop: Domain = { measure: "number", low: 0.05, high: 3 };
+/** Farther from its baseline no bath counts as back. */
+export const phTolerance: Domain = { measure: "number", low: 0, openLow: true, high: 1 };
 export const shareOfWhole: Domain = { measure: "number", low: 0, openLow: true, high: 1 };
 export const packPrice: Domain = { measure: "number", low: 0, openLow: true, high: 1e9 };
 /** Sums up to this size keep every cent exactly in a double. */
@@ -76,6 +87,8 @@ export const shareWeight: Domain = { measure: "number", low: 0, high: 1e12 };
 export const purityByWeight: Domain = { measure: "number", low: 1, openLow: true, high: 100 };
 /** An amount of something to add, in whatever unit it was given. */
 export const plainAmount: Domain = { measure: "number", low: 0, openLow: true, high: 1e9 };
+/** Pounds, kilograms, gallons or liters of acid: the largest tank here takes less. */
+export const stagedAcid: Domain = { measure: "number", low: 0, openLow: true, high: 10_000 };
 /** The standards of the meter are certified between these at best. */
 export const bufferTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 60 };
 /** A buret or a syringe holds no liter. */
@@ -97,7 +110,7 @@ export const saltRejection: Domain = { measure: "number", low: 0, high: 1 };
 export const langelierPh: Domain = { measure: "pH", low: 4.5, high: 9.5 };
 export const langelierTemperature: Domain = { measure: "temperature", low: celsiusZero, high: celsiusZero + 100 };
 /** From 0.1 mg/L, the least that a test tells; the logarithm of less says nothing of a water. */
-export const langelierHardness: Domain = { ...waterHardness, low: 0.001 };
+export const langelierHardness: Domain = { measure: "hardness", low: 0.001, high: 100 };
 export const langelierAlkalinity: Domain = { ...waterAlkalinity, low: 0.002 };
 /** 10 to 10,000 mg/L: A is 0 at the low end, and brine needs another index (ASTM D3739 family, from memory). */
 export const langelierSolids: Domain = { measure: "amount per volume", low: 0.01, high: 10 };

@@ -10,6 +10,9 @@ export interface BufferReading {
   readonly read: PH;
 }
 
+/** Buffers apart over readings apart; a fifth off, an electrode is dirty, cracked or in the wrong buffer (own choice). */
+const credibleStep = { low: 1 / 1.2, high: 1.25 } as const;
+
 const difference = (one: PH, other: PH): string => String(Number(Math.abs(one - other).toPrecision(4)));
 
 /**
@@ -17,6 +20,7 @@ const difference = (one: PH, other: PH): string => String(Number(Math.abs(one - 
  *
  * @throws OutOfRange for a value outside its domain
  * @throws DomainError where the meter read both alike or the lower buffer higher, or the line leads to no pH
+ * @throws DomainError "no-answer" where the meter is too far off to be corrected
  */
 export function twoPointCorrected(reading: PH, one: BufferReading, other: BufferReading): PH {
   checkWithin("reading", reading, readablePh);
@@ -39,6 +43,12 @@ export function twoPointCorrected(reading: PH, one: BufferReading, other: Buffer
     throw new DomainError(
       "invalid",
       `Read 1 and read 2 differ by ${difference(one.read, other.read)} and the buffers by ${difference(one.buffer, other.buffer)}; by that line the reading would be pH ${String(Number(corrected.toPrecision(4)))}. Check which reading belongs to which buffer, and the typing`,
+    );
+  }
+  if (slope < credibleStep.low || slope > credibleStep.high) {
+    throw new DomainError(
+      "no-answer",
+      `The meter shows ${difference(one.read, other.read)} where the buffers differ by ${difference(one.buffer, other.buffer)}. So far off nothing is corrected by arithmetic: clean and adjust the meter, then read again`,
     );
   }
   return corrected;

@@ -78,7 +78,8 @@ export const cautions = {
   softMetals: {
     short: "No aluminum, zinc, galvanized, tin, lead or their alloys in alkali.",
     text: "Keep aluminum, zinc, galvanized pieces, tin, lead and their alloys out of the bath: alkali attacks them above about pH 8.5 and hydrogen forms.",
-    source: "Water-treatment handbook, oxide stable from pH 4 to 8.5; NIOSH Pocket Guide, from memory",
+    source:
+      "Pourbaix, Atlas of Electrochemical Equilibria, oxide of aluminum stable from pH 4 to 8.5; NIOSH Pocket Guide; both from memory",
   },
   soot: {
     short: "Old paint and fire dust may hold lead, asbestos, arsenic, cadmium: isolate, wipe-test, respirator.",

@@ -28,9 +28,13 @@ export function editDistance(from: string, to: string): number {
 /** No known word is longer; what is longer is a sentence, and no slip of the finger. */
 const longest = 60;
 
+/** Less than a letter, so that it decides between equals alone. */
+const otherFirst = 0.5;
+
 /**
  * The word that was most likely meant: it differs by a third of its letters at most, or begins with
- * what was written. Case does not matter. Undefined where none is near.
+ * what was written. Of two as near it is the one with the same first letter, which people seldom miss: gpg for gpm,
+ * not ppm. Case does not matter. Undefined where none is near.
  */
 export function nearestWord<Word extends string>(written: string, words: Iterable<Word>): Word | undefined {
   const start = written.trim().toLowerCase();
@@ -42,7 +46,7 @@ export function nearestWord<Word extends string>(written: string, words: Iterabl
     const candidate = word.toLowerCase();
     if (candidate.startsWith(start)) begun ??= word;
     if (Math.abs(candidate.length - start.length) >= least) continue;
-    const distance = editDistance(start, candidate);
+    const distance = editDistance(start, candidate) + (candidate.startsWith(start.charAt(0)) ? 0 : otherFirst);
     if (distance < least) [nearest, least] = [word, distance];
   }
   return nearest ?? begun;

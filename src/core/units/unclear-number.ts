@@ -29,9 +29,10 @@ export const coldSample = { low: 32, high: 60 } as const;
  *
  * - hardness from 1 to 50: softener people count grains or degrees, laboratories mg/L, 17 or 18 times as many;
  * - alkalinity of a water up to 20: laboratories give meq/L too, 50 times as much;
- * - the temperature of a wash bath's sample from 32 to below 60 where bare numbers are °F. A sample comes from a warm
- *   bath and is cooled in a room, so 60 °F is an ordinary one and 53 °F hardly; as °C these are the temperatures that
- *   baths are kept at. Water from the supply, a buffer or a release may well be as cold: they are not asked about.
+ * - the temperature of a wash bath's sample, or that a bath is heated to, from 32 to below 60 where bare numbers are
+ *   °F. A sample comes from a warm bath and is cooled in a room, so 60 °F is an ordinary one and 53 °F hardly; as °C
+ *   these are the temperatures that baths are kept at. Water from the supply or a buffer may well be as cold: they are
+ *   not asked about.
  */
 const doubts = {
   hardness: {

@@ -104,7 +104,7 @@ function changedMeanwhile({ definition, sheet }: AppendTarget, key: string): Log
 
 function severalRows({ definition, sheet }: AppendTarget, key: string): LogProblem {
   return new LogProblem({
-    what: `Two rows of table ${definition.name} (sheet ${sheet}) bear the number ${key}, so it is not known which one is meant. Nothing was written.`,
+    what: `Two rows of table ${definition.name} (sheet ${sheet}) have the number ${key}, so it is not known which one is meant. Nothing was written.`,
     remedy: "Give one of them another number on that sheet, then record this again. Your entry stays here.",
   });
 }

@@ -105,7 +105,7 @@ function twiceIn(rows: readonly JudgedRow[]): readonly JudgedRow[] {
       first.set(key, row.number);
       return row;
     }
-    const doubt: Doubt = { kind: "twice", text: `alike with row ${String(earlier)}` };
+    const doubt: Doubt = { kind: "twice", text: `the same as row ${String(earlier)}` };
     return { ...row, doubts: [...row.doubts, doubt] };
   });
 }

@@ -14,7 +14,7 @@ export const openClaimCopy: Action<{ readonly claim: string; readonly system: Un
     const log = await settledLog();
     if (log === undefined)
       throw new LogProblem({
-        what: "This workbook holds no job log any more.",
+        what: "This workbook no longer has a job log.",
         remedy: "Open the log, then try again.",
       });
     const [{ claimCopy }, { openPlainCopy }] = await Promise.all([

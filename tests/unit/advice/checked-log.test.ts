@@ -129,7 +129,7 @@ describe("a log whose figures the pane works out itself", () => {
       const { unlike: unfinished } = busy.noting(() => stepIn(busy.log));
       expect(waitingWords(unfinished, busy.rootOf)).toEqual({
         sentence: workingOut,
-        reason: `${bath} on the sheet Baths still shows “#BUSY!”. If it stays so, press Ctrl+Alt+F9: Excel calculates everything anew.`,
+        reason: `${bath} on the sheet Baths still shows “#BUSY!”. If it stays so, press Ctrl+Alt+F9: Excel recalculates everything.`,
       });
       const { log: checked, noting, rootOf } = checkedLog(withComputed(log, () => "#NAME?"));
       const { unlike } = noting(() => stepIn(checked));

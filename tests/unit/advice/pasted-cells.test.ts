@@ -59,7 +59,7 @@ describe("what is pasted past the lists and limits", () => {
     const again = { ...pasted(11.2), id: String(first?.id).toLowerCase() };
     expect(overdueOf(await demoLog("2027-03-02T17:00"))).not.toContainEqual(expect.stringContaining("bear the number"));
     expect(overdueOf(await demoLog("2027-03-02T17:00", { readings: [again] }))).toContain(
-      "Reading: lines 1 and 11 of the table on the sheet Readings bear the number R001. Give all but one another, so that nothing goes to the wrong one.",
+      "Reading: lines 1 and 11 of the table on the sheet Readings have the number R001. Renumber all but one, so that nothing goes to the wrong one.",
     );
   });
 

@@ -52,8 +52,8 @@ describe("a function of meter, level, trend, release, heat, stock or table", () 
     ['=BATH.MAKEUP("6 gal",10,0.18)', "Level loss is “6 gal”; write the number alone, without a unit."],
     ['=BATH.METERSLOPE(7,"flat",10,-165)', "mV 1 is “flat”, not a number."],
     [
-      "=BATH.HEATENERGY(100,120,60)",
-      "“to” is 60 °F; allowed: more than 120 and at most 212 °F. If it is in °C, write “60 C”.",
+      "=BATH.HEATENERGY(100,120,61)",
+      "“to” is 61 °F; allowed: more than 120 and at most 212 °F. If it is in °C, write “61 C”.",
     ],
     ["=BATH.HEATTIME(100,60,120,5.5,90)", "Efficiency is 90; write a share such as 0.9, or 90%."],
     ["=BATH.STOCKDAYS(10,{-1;2})", "Issue is -1; allowed: 0.000001 to 1000000000."],
@@ -76,10 +76,10 @@ describe("a function of meter, level, trend, release, heat, stock or table", () 
     ["=BATH.MAKEUP(5,0,0,2,0.05)", [[3, 2, 0.1]]],
     ["=BATH.STOCKDAYS(0,{1;2})", 0],
     [
-      '=BATH.DOSETABLE({"Volume","29 L"},{"Rate";"+1+28";0.5;0},"metric")',
+      '=BATH.DOSETABLE({"Volume","29 L"},{"Rate";"+1+28";0.05;0},"metric")',
       [
-        ["L", "1+28", 0.5],
-        [29, 1, 14.5],
+        ["L", "1+28", 0.05],
+        [29, 1, 1.45],
       ],
     ],
   ])("answers %s with %j", (formula, expected) => {

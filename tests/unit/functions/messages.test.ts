@@ -126,7 +126,7 @@ describe("a refusal", () => {
     ],
     [
       '=BATH.DOSE(60,"150%")',
-      "Rate is 150 %; allowed: more than 0 and at most 50 %. A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.",
+      "Rate is 150 %; allowed: 0.01 to 50 %. A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.",
     ],
     ["=BATH.TANKVOLUME(48,24,25,130)", "Displacement is 130 US gal; allowed: at least 0 and less than 124.675 US gal."],
     ["=BATH.HARDNESSCLASS(0)", "Hardness is blank or 0. If it is truly none, write “0 mg/L CaCO3”."],

@@ -31,6 +31,8 @@ const hardlyAnswered = (rise: string): string =>
   `The bath hardly answered: the addition moved it by ${rise} pH, and two readings of one bath can differ by 0.10. Mix and read again; check meter, temperature, mixing and water before adding more.`;
 const notRaised =
   "The additions so far did not raise the pH, or by no more than two readings of one bath can differ, 0.10. Mix and read again; check meter, temperature, mixing and water before adding more.";
+const overfull = (percent: string): string =>
+  `With it, all that was poured in comes to ${percent} % of the bath's volume. ${moreThanWater} Check both amounts and their units.`;
 const moreThanWater =
   "A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.";
 
@@ -192,6 +194,34 @@ describe("a dose of more than fits the tank", () => {
       "Strength is 0.0001 eq/L, so the extra concentrate comes to 48 times the volume, and a bath is never more concentrate than water. If the data sheet says equivalents per mL, it is 0.1 eq/L.",
     ],
     ["=BATH.ALKALINITYDOSE(121,240,0.55)", 1.0551],
+    [
+      '=BATH.HARDNESSDOSE(121,"308 gpg",55)',
+      "Hardness is 308 gpg; allowed: 0 to 116.937 gpg. No tap or well water is as hard; a number in mg/L is written “308 mg/L”.",
+    ],
+    [
+      "=BATH.ALKALINITY(8.4,0.1,0.01)",
+      "This comes to 84 eq/L, and the strongest lye holds about 20. Check that the titrant and the sample are in mL and the normality in eq/L.",
+    ],
+    [
+      "=BATH.DOSEATPH(4.178,11.42,7)",
+      "pH 7.00 calls for less than a hundredth of the known dose, and so thin a bath is little more than its water: check the pH and the dose.",
+    ],
+    ["=BATH.DOSEATPH(4.178,11.42,10)", 0.1301],
+    ["=BATH.TOPUP(121,11.42,10.83,,,,,,121)", overfull("181")],
+    ["=BATH.TOPUPRANGE(1000,11.42,10.83,,,,,,121)", overfull("1500")],
+    ["=BATH.NEXTADD(1.39,10.83,11.2,11.42,,,,,121,,,121)", overfull("103")],
+    ["=BATH.TOPUPTITRATION(192,8,6,,121)", overfull("198")],
+    ["=BATH.TOPUPTITRATION(4.178,8,6,,-121)", "Volume must be more than 0."],
+    ["=BATH.TOPUP(4.178,11.42,10.83,,,,,,121)", 3.3907],
+    ["=BATH.ACIDSTAGES(1000000)", "Amount is 1000000; allowed: more than 0 and at most 10000."],
+    [
+      '=BATH.JARDOSE(82,110,10,"1+40")',
+      "Dose in this water is 11 times dose in reference, and no water makes so much of a difference. Check both doses: amounts in one unit, for equal jars.",
+    ],
+    [
+      '=BATH.JARDOSE(82,0.1,10,"1+40")',
+      "Dose in this water is 0.01 times dose in reference, and no water makes so much of a difference. Check both doses: amounts in one unit, for equal jars.",
+    ],
     ["=BATH.DOSEATPH(1,11.3,12.5)", `Target pH is 12.5; allowed: 0 to 12.4. ${noMoreThan}`],
     [
       "=BATH.DOSEATPH(1,11.3,12.4)",
@@ -201,10 +231,12 @@ describe("a dose of more than fits the tank", () => {
       "=BATH.PHATDOSE(1,11.3,200)",
       "New dose is 200 US gal; allowed: more than 0 and at most 10 US gal. So far from the dose that gave the known pH nothing can be said.",
     ],
-    ["=BATH.MAKEUP(6,10,0.18,1,0.9)", `Rate is 90 %; allowed: more than 0 and at most 50 %. ${moreThanWater}`],
-    ["=BATH.DOSE(121,0.9)", `Rate is 90 %; allowed: more than 0 and at most 50 %. ${moreThanWater}`],
+    ["=BATH.MAKEUP(6,10,0.18,1,0.9)", "Rate is 0.9, which as a share is 90 %; write “0.9%” or “90%”, as text."],
+    ['=BATH.MAKEUP(6,10,0.18,1,"90%")', `Rate is 90 %; allowed: 0.01 to 50 %. ${moreThanWater}`],
+    ["=BATH.DOSE(121,0.9)", "Rate is 0.9, which as a share is 90 %; write “0.9%” or “90%”, as text."],
+    ['=BATH.DOSE(121,"90%")', `Rate is 90 %; allowed: 0.01 to 50 %. ${moreThanWater}`],
     ['=BATH.DOSE(121,"1+1")', 60.5],
-    ['=BATH.DOSETABLE({121},{"80%"})', `Rate is 80 %; allowed: more than 0 and at most 50 %. ${moreThanWater}`],
+    ['=BATH.DOSETABLE({121},{"80%"})', `Rate is 80 %; allowed: 0.01 to 50 %. ${moreThanWater}`],
     [
       '=BATH.JARDOSE(82,60,2,"1+40")',
       "Dose in this water over dose in reference comes to more concentrate than water; both must be amounts in one unit, for equal jars",

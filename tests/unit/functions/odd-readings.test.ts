@@ -97,8 +97,11 @@ const table: Readonly<Record<string, readonly Row[]>> = {
       "Reading temperature is 127.4 °C; allowed: 0 to 80 °C. If it is in °F, write “127.4 F”.",
     ],
     ["=BATH.PHAT(11.3,77,53)", "To temperature is 53, without a unit; write “53 C” (127.4 °F) or “53 F”."],
-    ["=BATH.PHAT(11.3,60,77)", 10.9765],
-    ["=BATH.PHAT(11.3,77,60)", 11.6208],
+    ["=BATH.PHAT(11.3,60,77)", "From temperature is 60, without a unit; write “60 C” (140 °F) or “60 F”."],
+    ["=BATH.PHAT(11.3,77,60)", "To temperature is 60, without a unit; write “60 C” (140 °F) or “60 F”."],
+    ['=BATH.PHAT(11.3,"60 F",77)', 10.9765],
+    ["=BATH.PHAT(11.3,77,61)", 11.6011],
+    ['=BATH.PHAT(11.3,77,60,,,"US")', 11.6208],
     ["=BATH.PHAT(11.3,77,20)", "To temperature is 20 °F; allowed: 32 to 176 °F. If it is in °C, write “20 C”."],
     [
       '=BATH.PHAT(11.3,"77 degrees",131)',
@@ -115,12 +118,9 @@ const table: Readonly<Record<string, readonly Row[]>> = {
     ["=BATH.TRIGGER(11.42,0.5,77,45)", "Reading temperature is 45, without a unit; write “45 C” (113 °F) or “45 F”."],
     ["=BATH.TOPUP(4,11.42,10.83,,55)", "Temperature is 55, without a unit; write “55 C” (131 °F) or “55 F”."],
     ['=BATH.BUFFERPH("borax",25)', "Temperature is 25 °F; allowed: 32 to 140 °F. If it is in °C, write “25 C”."],
+    ['=BATH.HEATENERGY(100,120,"60 F")', "“to” is 60 °F; allowed: more than 120 and at most 212 °F."],
     [
-      "=BATH.HEATENERGY(100,120,60)",
-      "“to” is 60 °F; allowed: more than 120 and at most 212 °F. If it is in °C, write “60 C”.",
-    ],
-    [
-      "=BATH.HEATENERGY(100,15,60)",
+      "=BATH.HEATENERGY(100,15,140)",
       "“from” is 15 °F; allowed: at least 32 and less than 212 °F. If it is in °C, write “15 C”.",
     ],
     ["=BATH.HEATTIME(80,45,120,5.5)", 2.66606],
@@ -128,6 +128,78 @@ const table: Readonly<Record<string, readonly Row[]>> = {
       '=BATH.LSI(7.5,131,150,34,320,"metric")',
       "Temperature is 131 °C; allowed: 0 to 100 °C. If it is in °F, write “131 F”.",
     ],
+  ],
+  "A bath, a release or a target in °C where bare numbers are °F": [
+    ["=BATH.DISCHARGECHECK(8,6,9,50)", "Temperature is 50, without a unit; write “50 C” (122 °F) or “50 F”."],
+    ["=BATH.DISCHARGECHECK(8,6,9,60)", "Temperature is 60, without a unit; write “60 C” (140 °F) or “60 F”."],
+    ['=BATH.DISCHARGECHECK(8,6,9,"50 F")', "within"],
+    [
+      '=BATH.DISCHARGECHECK(8,6,9,"50 C")',
+      "Temperature is 50 °C; allowed: 0 to 40 °C. Let it cool and read again: a hot alkaline bath reads lower than a cool one.",
+    ],
+    ["=BATH.DISCHARGECHECK(8,6,9,77)", "within"],
+    ['=BATH.ACIDTO(121,11.3,8.5,"citric",,50)', "Temperature is 50, without a unit; write “50 C” (122 °F) or “50 F”."],
+    ['=BATH.SOLUTIONPH({"NaOH",0.01},55)', "Temperature is 55, without a unit; write “55 C” (131 °F) or “55 F”."],
+    ["=BATH.HEATENERGY(121,40,55)", "“to” is 55, without a unit; write “55 C” (131 °F) or “55 F”."],
+    ["=BATH.HEATTIME(80,45,60,5.5)", "“to” is 60, without a unit; write “60 C” (140 °F) or “60 F”."],
+  ],
+  "A tank measured in another unit": [
+    [
+      "=BATH.TANKVOLUME(3,2,2)",
+      "Length is 3, without a unit, and the tank comes out very small: write each length with its unit, “3 ft” or “3 in”.",
+    ],
+    [
+      "=BATH.TANKVOLUME(120,80,70)",
+      "Length is 120, without a unit, and the tank comes out very large: write each length with its unit, “120 cm” or “120 in”.",
+    ],
+    [
+      '=BATH.TANKVOLUME(0.9,0.6,0.66,,"metric")',
+      "Length is 0.9, without a unit, and the tank comes out very small: write each length with its unit, “0.9 m” or “0.9 cm”.",
+    ],
+    [
+      '=BATH.TANKVOLUME(900,600,660,,"metric")',
+      "Length is 900, without a unit, and the tank comes out very large: write each length with its unit, “900 mm” or “900 cm”.",
+    ],
+    [
+      "=BATH.ROUNDTANKVOLUME(2,3)",
+      "Diameter is 2, without a unit, and the tank comes out very small: write each length with its unit, “2 ft” or “2 in”.",
+    ],
+    ['=BATH.TANKVOLUME("3 ft","2 ft","2 ft")', 89.7662],
+    ['=BATH.TANKVOLUME("120 cm","80 cm","70 cm")', 177.524],
+    ['=BATH.TANKVOLUME(120,80,70,,"US")', 2909.09],
+    ["=BATH.TANKVOLUME(6,5,0.1)", 0.012987],
+  ],
+  "A share that may be a percentage": [
+    ["=BATH.DOSE(121,0.5)", "Rate is 0.5, which as a share is 50 %; write “0.5%” or “50%”, as text."],
+    [
+      "=BATH.DOSETABLE({121},{0.25})",
+      "One of the rates is 0.25, which as a share is 25 %; write “0.25%” or “25%”, as text.",
+    ],
+    ['=BATH.JARDOSE(82,16,10,"0.4")', "Label dose is 0.4, which as a share is 40 %; write “0.4%” or “40%”, as text."],
+    ["=BATH.DOSE(121,0.1)", 12.1],
+    ['=BATH.DOSE(121,"0.5%")', 0.605],
+    [
+      '=BATH.DOSE(121,"1:1000000")',
+      "Rate is 0.0000999999 %; allowed: 0.01 to 50 %. No wash bath is thinner than 1+9999: is a percentage divided by 100 twice, or a ratio too long by some zeros?",
+    ],
+  ],
+  "Dates beside hours": [
+    [
+      "=BATH.PHTREND({46082;24;48},{11.4;11.2;11})",
+      "Times hold dates and hours, such as 24; write all as dates or all as hours.",
+    ],
+    [
+      "=BATH.DRIFTFIX(11,46082,{1;48},{0.02;0.14})",
+      "Check times hold dates and hours, such as 1; write all as dates or all as hours.",
+    ],
+    ["=BATH.PHTREND({1;24;48},{11.4;11.2;11})", -0.00851064],
+  ],
+  "A slip that makes a limit of no use": [
+    ["=BATH.TRIGGER(11.42,5)", "Drop is 5; allowed: 0.05 to 3."],
+    ["=BATH.VERDICT(7,11.42,5)", "Drop is 5; allowed: 0.05 to 3."],
+    ["=BATH.TRIGGER(11.42,0.01)", "Drop is 0.01; allowed: 0.05 to 3."],
+    ["=BATH.TRIGGER(11.42,0.05)", 11.37],
+    ["=BATH.RECOVERED(11,11.42,5)", "Tolerance is 5; allowed: more than 0 and at most 1."],
   ],
   "A ratio that became a time of day": [
     [
@@ -173,8 +245,8 @@ const table: Readonly<Record<string, readonly Row[]>> = {
       "“from” is “oz”, a unit of mass, and “to” is “mL”, one of volume; they do not convert. oz alone is a weight; a fluid ounce is written fl oz.",
     ],
     [
-      "=BATH.MAKEUP(6,0,0,1.8,0.9)",
-      "Rate is 90 %; allowed: more than 0 and at most 50 %. A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.",
+      '=BATH.MAKEUP(6,0,0,1.8,"90%")',
+      "Rate is 90 %; allowed: 0.01 to 50 %. A bath is never more concentrate than water: 1+40 is 1 part of concentrate and 40 parts of water.",
     ],
   ],
   "A word inside a list": [
@@ -199,6 +271,26 @@ const table: Readonly<Record<string, readonly Row[]>> = {
     [
       '=BATH.SOLUTIONPH({"NaOH",0.01;"Na2CO3","some"})',
       "Composition gives “some” for “Na2CO3”; write one number, such as the middle of a range.",
+    ],
+  ],
+  "An amount that is in percent, or a range": [
+    [
+      '=BATH.SOLUTIONPH({"NaOH","0.5%"})',
+      "Composition gives “0.5%” for “NaOH”; write mol per kg of water, without a percent sign.",
+    ],
+    ['=BATH.TOPUP(4.178,11.42,10.83,{"NaOH","5%";"Na2SiO3","3%"})', 3.24441],
+    [
+      '=BATH.TOPUP(4.178,11.42,10.83,{"NaOH","5-10"})',
+      "Builder gives “5-10” for “NaOH”; write one number, such as the middle of a range.",
+    ],
+    [
+      '=BATH.STRENGTH("2 to 3 oz/gal")',
+      "Rate is “2 to 3 oz/gal”; write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L.",
+    ],
+    ['=BATH.STRENGTH("1:20 to 1:40")', "Rate is “1:20 to 1:40”; write 1+40, 1 in 40 or 2.5%, or 3 fl oz/gal, 25 mL/L."],
+    [
+      '=BATH.HARDNESSCLASS("18 gpm")',
+      "Hardness is “18 gpm”; did you mean “gpg”? Write a number, or a number with one of mg/L CaCO3, g/L CaCO3, gpg, °e, °dH, °fH, meq/L, mmol/L.",
     ],
   ],
   "A chemical that is not known": [
@@ -241,6 +333,14 @@ const table: Readonly<Record<string, readonly Row[]>> = {
       "Read 1 and read 2 differ by 0.01 and the buffers by 3; by that line the reading would be pH 1177. Check which reading belongs to which buffer, and the typing",
     ],
     ["=BATH.METERFIX(11,7,7.03,10,9.86)", 11.2085],
+    [
+      "=BATH.METERFIX(11,7,7,10,9)",
+      "The meter shows 2 where the buffers differ by 3. So far off nothing is corrected by arithmetic: clean and adjust the meter, then read again",
+    ],
+    [
+      "=BATH.METERFIX(11,4,4.5,7,8.5)",
+      "The meter shows 4 where the buffers differ by 3. So far off nothing is corrected by arithmetic: clean and adjust the meter, then read again",
+    ],
     ["=BATH.BUFFERPH(4,77)", 4.005],
     ['=BATH.BUFFERPH("pH 4.01",77)', 4.005],
     ['=BATH.BUFFERPH(7,"20 C")', 7.016],

@@ -29,11 +29,11 @@ describe("a strength typed as a ratio that Excel took for a time of day", () => 
     expect(() => rate.read(timeOf(parts), call)).toThrow(`write “1+${String(parts)}”`);
   });
 
-  it("is no ratio beyond the thinnest that labels ask for", () => {
-    expect(rate.read(timeOf(201), call)).toBe(timeOf(201));
+  it("is no ratio beyond the thinnest that labels ask for, but as a share it is a percentage or a slip for one", () => {
+    expect(() => rate.read(timeOf(201), call)).toThrow("write “0.18125%” or “18.125%”, as text");
   });
 
-  it("is a share in four cases of two hundred: 5, 7.5, 10 and 15 %, which people type", () => {
+  it("is a share in three cases of two hundred: 5, 7.5 and 10 %, which people type", () => {
     const all = Array.from({ length: 200 }, (_, index) => index + 1);
     const read = all.filter((parts) => {
       try {
@@ -42,8 +42,8 @@ describe("a strength typed as a ratio that Excel took for a time of day", () => 
         return false;
       }
     });
-    expect(read).toEqual([12, 48, 84, 156]);
-    expect(read.map(timeOf)).toEqual([0.05, 0.075, 0.1, 0.15]);
+    expect(read).toEqual([12, 48, 84]);
+    expect(read.map(timeOf)).toEqual([0.05, 0.075, 0.1]);
   });
 
   it("is refused where it has three digits, as 1:30 has: 6.25 % is written with its sign", () => {
@@ -55,9 +55,12 @@ describe("a strength typed as a ratio that Excel took for a time of day", () => 
     expect(reachedStrength("strength", "reached").read(timeOf(40), call)).toBe(timeOf(40));
   });
 
-  it("lies below the whole", () => {
+  it("lies below the whole, and from a tenth on it may be a percentage", () => {
     expect(() => rate.read(1, call)).toThrow("lies below 1");
-    expect(rate.read(0.999, call)).toBe(0.999);
+    expect(() => rate.read(0.999, call)).toThrow("write “0.999%” or “99.9%”");
+    expect(() => rate.read(0.1001, call)).toThrow("write “0.1001%” or “10.01%”");
+    expect(rate.read(0.1, call)).toBe(0.1);
+    expect(rate.read(0.2 / 2, call)).toBe(0.1);
   });
 });
 

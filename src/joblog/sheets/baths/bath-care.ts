@@ -73,7 +73,7 @@ export const bathCare: readonly ComputedColumn[] = [
       label: "Last foil test",
       type: "date",
       width: 11,
-      help: "From the sheet Care; a hospital guide has one every quarter.",
+      help: "From the sheet Care; UK guidance HTM 01-05 for washers of instruments has one every quarter (from memory).",
     },
     ({ bath }, { care }) => {
       const last = largestWhere(care, "when", { bath, kind: "foil test" });
@@ -158,7 +158,7 @@ export const bathCare: readonly ComputedColumn[] = [
       type: "number",
       format: "0.00",
       width: 11,
-      help: "T (total) over P (free) in the latest: a rise means soap from soil, and speaks for a change-out. The limit is the shop's own.",
+      help: "T (total) over P (free) in the latest: a rise means soap from soil: consider a change-out. The limit is the shop's own.",
     },
     ratio("lastTitration"),
   ),

@@ -28,7 +28,7 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "costOfAdditions",
     name: "Cost.Additions",
-    label: "Of it, additions",
+    label: "Additions in it",
     type: "money",
     help: "Concentrate and priced water, from the sheet Additions.",
     formula: ({ additions }) => rounded(sum(additions.cost), 2),
@@ -36,7 +36,7 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "costOfLines",
     name: "Cost.Lines",
-    label: "Of it, cost lines",
+    label: "Cost lines in it",
     type: "money",
     help: "All amounts of the cost lines below, whoever pays.",
     formula: ({ costLines }) => rounded(sum(costLines.amount), 2),
@@ -52,7 +52,7 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "costShares",
     name: "Cost.Shares",
-    label: "Of it, shares",
+    label: "Shares in it",
     type: "money",
     help: "All shares of the table below.",
     formula: ({ shares }) => rounded(sum(shares.share), 2),
@@ -60,7 +60,7 @@ const fields: readonly FieldDefinition[] = [
   {
     id: "costAlone",
     name: "Cost.Alone",
-    label: "Of it, paid alone",
+    label: "Paid alone in it",
     type: "money",
     help: "Cost lines that one claim pays.",
     formula: ({ costLines }) => rounded(sum(costLines.alone), 2),

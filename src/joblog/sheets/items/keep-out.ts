@@ -69,7 +69,7 @@ export const keepOut: readonly ComputedColumn[] = [
       label: "In a bath",
       type: "text",
       width: 14,
-      help: "What speaks against the bath it is meant for.",
+      help: "Why it should stay out of the bath that it is routed to.",
     },
     (item, { loads }) => {
       const { bath, route, pre1978 } = item;

@@ -58,7 +58,7 @@ export const concentratesTable: TableDefinition = {
       id: "labelHardness",
       label: "Label covers hardness to",
       unit: hardness,
-      limits: between(0, 5000),
+      limits: between(0, 2000),
       format: "0",
       width: 14,
       help: "Water hardness that the label's strength already allows for.",

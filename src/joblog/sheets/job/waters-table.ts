@@ -17,7 +17,9 @@ import {
 
 const { computed } = columnsOf<"waters">();
 
-const labLimits = between(0, 5000);
+/** No supply is harder, and functions take no more. */
+const hardnessLimits = between(0, 2000);
+const alkalinityLimits = between(0, 5000);
 
 export const watersTable: TableDefinition = {
   id: "waters",
@@ -31,7 +33,7 @@ export const watersTable: TableDefinition = {
       id: "hardness",
       label: "Hardness",
       unit: hardness,
-      limits: labLimits,
+      limits: hardnessLimits,
       format: "0",
       width: 11,
       help: 'Total hardness. A test in grains: 18 gpg is 308 mg/L; the pane converts it where it is written "18 gpg".',
@@ -40,7 +42,7 @@ export const watersTable: TableDefinition = {
       id: "alkalinity",
       label: "Alkalinity",
       unit: waterAlkalinity,
-      limits: labLimits,
+      limits: alkalinityLimits,
       format: "0",
       width: 11,
       help: "Total alkalinity; 1 meq/L is 50 mg/L. It uses up concentrate one for one.",

@@ -141,7 +141,7 @@ export const releaseStanding: readonly ComputedColumn[] = [
       type: "text",
       words: placesAmongLimits,
       width: 10,
-      help: "Within, below or above the limits typed here, or else the shop's own. Within is no permission.",
+      help: "Within, below or above the limits typed here, or else the shop's own. Within is not permission.",
     },
     ({ lastPh, lowUsed, highUsed }) =>
       blankIf(

@@ -69,7 +69,7 @@ const fields: readonly FieldDefinition[] = [
     format: "0",
     limits: between(1, 60),
     initial: everywhere(7),
-    help: "In daily use rarely over a week, as a technical note on alkaline tanks has it.",
+    help: "In daily use rarely over a week (common practice, no source).",
   },
   {
     id: "meterCheckDays",
@@ -100,7 +100,7 @@ const fields: readonly FieldDefinition[] = [
     format: '0"%"',
     limits: between(70, 100),
     initial: everywhere(95),
-    help: "Of the theoretical slope. 95 to 105 % is common practice, no source; one published guide allows 85 %.",
+    help: "Of the theoretical slope. 95 to 105 %, and 85 % at the least, are common practice, no source.",
   },
   {
     id: "slopeHigh",

@@ -138,7 +138,7 @@ export const stockBalance: TableDefinition = {
         type: "text",
         words: Object.values(stockLevel),
         width: 10,
-        help: "Whether the book has come down to it.",
+        help: "Whether the stock by the book is down to the reorder point.",
       },
       ({ book, reorderAt }) =>
         blankIf(

@@ -58,7 +58,7 @@ const inputs: readonly ColumnDefinition[] = [
     format: "0.000",
     width: 10,
     required: true,
-    help: "Measure opened pails: a pail is not full because it stands there.",
+    help: "Measure opened pails: an opened pail is not a full one.",
   }),
   {
     ...moneyInput({
@@ -188,7 +188,7 @@ const helpers: readonly ColumnDefinition[] = [
       blankIf([isBlank(order)], pouredSince(log, concentrate, countBefore, atMost(order))),
   ),
   ...stockAverageHelpers,
-  helper({ id: "valued", label: "Amount valued", ...amount, help: "The amount; of a count its variance." }, (move) =>
+  helper({ id: "valued", label: "Amount valued", ...amount, help: "The amount; for a count, its difference from the book." }, (move) =>
     blankIf([isNoNumber(move.amount)], when(is(move.kind, "count"), move.variance).otherwise(move.amount)),
   ),
   helper(

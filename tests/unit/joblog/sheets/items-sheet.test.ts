@@ -103,6 +103,7 @@ describe("an item", () => {
         { item: "aluminum pot" },
         { item: "POT", note: "Zamak feet" },
         { item: "lamp", condition: "pewter finial bent" },
+        { item: "stained glass panel" },
       ],
       ...[
         { item: "clock", reasonText: "white metal case" },
@@ -119,7 +120,8 @@ describe("an item", () => {
     })),
     ...[
       ...["propane torch", "butane lighter", "paint thinner", "ammunition box", "box of fireworks", "e-cigarette"],
-      ...["lithium pack", "solvent rags", "can of paint", "fuel can"],
+      ...["lithium pack", "solvent rags", "can of paint", "fuel can", "fire extinguisher", "drain cleaner"],
+      ...["muriatic acid", "pool chlorine", "power bank", "portable oxygen tank"],
     ].map((item) => ({
       what: `called ${item} is kept out of the tank`,
       row: { route: "bath", bath: "B-T1-0301", item },
@@ -129,7 +131,7 @@ describe("an item", () => {
     ...[
       ...["plant pot", "flower pot, setting of four", "tinted, leather-bound", "misleading label", "lead-free crystal"],
       ...["old painted toy; lead wipe clear", "plate, fuel oil soot", "batter bowl, lighter soot than the rest"],
-      ...["stainless steel pot", "mercury glass vase", "painting, canned goods label"],
+      ...["stainless steel pot", "mercury glass vase", "painting, canned goods label", "stained oak, glass top"],
     ].map((item) => ({
       what: `called ${item} raises no false alarm`,
       row: { route: "bath", bath: "B-T1-0301", item },

@@ -158,8 +158,8 @@ describe("readings of a shop's sheet", () => {
   test("that are alike are asked about: one event written twice, or two", () => {
     const row = [march2, 0.95, "T1", 11.1, 77];
     const sheet = [readings, [row, row], checks] as const;
-    expect(fates(adopt(...sheet))).toEqual(["taken", "asked: alike with row 2"]);
-    expect(fates(adopt(...sheet, { twice: "leave out" }))).toEqual(["taken", "left out: alike with row 2"]);
+    expect(fates(adopt(...sheet))).toEqual(["taken", "asked: the same as row 2"]);
+    expect(fates(adopt(...sheet, { twice: "leave out" }))).toEqual(["taken", "left out: the same as row 2"]);
     expect(adopt(...sheet, { twice: "take" }).taken.map(({ cells }) => cells["id"])).toEqual(["R011", "R012"]);
   });
 });

@@ -236,7 +236,7 @@ describe("readings", () => {
     const sheet = adopt([readings, row, row], "readings");
     expect(fates(sheet)).toEqual([
       expect.stringMatching(/^2: asked: 53 °F is cold for a sample/),
-      expect.stringMatching(/^3: asked: 53 °F is cold for a sample.*asked: alike with row 2/),
+      expect.stringMatching(/^3: asked: 53 °F is cold for a sample.*asked: the same as row 2/),
     ]);
   });
 

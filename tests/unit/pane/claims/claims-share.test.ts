@@ -144,7 +144,7 @@ describe("the cost line form", () => {
       },
     ]);
     expect(said(filled)).toContain(`The claims of bath ${bath} pay 12.50.`);
-    expect(said(fill(costLineEntry, log, { ...typed, account: "shop" }))).toContain("it goes on no claim");
+    expect(said(fill(costLineEntry, log, { ...typed, account: "shop" }))).toContain("it is not charged to any claim");
   });
 
   it("asks once before a document is booked twice", () => {

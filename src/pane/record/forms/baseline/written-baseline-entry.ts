@@ -66,7 +66,7 @@ function findings(
       : [
           {
             tone: "plain" as const,
-            text: `Top-up due at ${ph(trigger)} or under (drop allowed ${figure(typed - trigger, 2, 2)}). Every reading of the bath is judged anew.`,
+            text: `Top-up due at ${ph(trigger)} or under (drop allowed ${figure(typed - trigger, 2, 2)}). Every reading of the bath is judged again.`,
           },
         ]),
   ];

@@ -41,7 +41,7 @@ function waterFinding(release: ReleaseFacts, { log, system }: LogContext): reado
   return [
     {
       tone: "plain",
-      text: `The waters brought ${figure(brought, 2)} eq of carbonate, which is not in it: about ${amount(more.value)} ${acidUnitOf(acid)?.[system] ?? ""} more. With the concentrate's alkali strength (sheet Job) the log reckons both.`,
+      text: `The waters brought ${figure(brought, 2)} eq of carbonate, which is not in it: about ${amount(more.value)} ${acidUnitOf(acid)?.[system] ?? ""} more. With the concentrate's alkali strength (sheet Job) the log counts both.`,
     },
   ];
 }
