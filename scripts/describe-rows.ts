@@ -83,7 +83,8 @@ const page = (): string => `# Rows of a roll-up for other databases
 <!-- Written by npm run describe-rows from src/command-line/rollup/tables.ts. -->
 
 \`bathsheet rollup FOLDER --parquet rows\` writes the rows behind the figures as Parquet files, a folder for each table, shop
-and month: \`rows/loads/shop=Small Works/month=2027-03/rows.parquet\`. The same files and the same queries serve DuckDB on one
+and month: \`rows/loads/shop=Small Works/month=2027-03/rows.parquet\`; with hundreds of logs rows-2.parquet and so on may stand
+beside it. The same files and the same queries serve DuckDB on one
 computer and Spark or Trino for a group. They are run here in DuckDB alone; for Spark and Trino they keep to what all three
 share, and nobody has tried them there yet.
 

@@ -6,7 +6,6 @@ import { CommandFailure, type ExitCode, exitCodes, WrongUsage } from "../failure
 import { requireDatabase } from "../rollup/database.ts";
 import { gather } from "../rollup/gather.ts";
 import { withRows, withRowsIn } from "../rollup/opened-rows.ts";
-import { parquetFiles } from "../rollup/parquet.ts";
 
 const soilWords: readonly Soil[] = ["light", "medium", "heavy"];
 
@@ -43,7 +42,7 @@ async function historiesOf(folder: string, around: Surroundings): Promise<readon
     around,
   );
   for (const { file, sheet, reason } of gathered.leftOut) if (sheet === "") around.say(`${file}: ${reason}`);
-  return withRows(parquetFiles(gathered.rows), around, read);
+  return withRows(gathered.files, around, read);
 }
 
 /** The one history that is meant. Throws CommandFailure where the folder holds several, or none of that shop. */

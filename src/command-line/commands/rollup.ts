@@ -4,7 +4,6 @@ import { requireDatabase } from "../rollup/database.ts";
 import { gather, type Gathered } from "../rollup/gather.ts";
 import { groupCsv, groupTables, groupWorkbook } from "../rollup/group-workbook.ts";
 import { withRows } from "../rollup/opened-rows.ts";
-import { parquetFiles } from "../rollup/parquet.ts";
 import { rowTableIds } from "../rollup/tables.ts";
 import { zonesOf } from "../rollup/zones.ts";
 
@@ -29,7 +28,7 @@ async function run({ words: [folder = ""], values, switches }: Given, around: Su
   const list = zones === undefined ? undefined : new TextDecoder().decode(await around.readFile(zones));
   const isOutput = (file: string): boolean => output !== undefined && around.isSameFile(file, output);
   const gathered = await gather(folder, isOutput, zonesOf(zone, list), around);
-  const files = parquetFiles(gathered.rows);
+  const { files } = gathered;
   await around.requireGoingOn();
   const how = { replace: switches.has("replace") };
   const tables =

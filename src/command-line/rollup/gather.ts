@@ -1,20 +1,25 @@
 import { createHash } from "node:crypto";
 
-import type { Surroundings } from "../command.ts";
+import type { PlacedFile, Surroundings } from "../command.ts";
 import { readLogFile } from "../commands/read.ts";
 import { CommandFailure } from "../failure.ts";
 import { type LeftOut, LogRows, type ZoneOf } from "./log-rows.ts";
+import { RowFiles } from "./parquet.ts";
 import type { TypedRow, TypedRows } from "./tables.ts";
 
 /** A shop writes a log a week; a group of sixty shops writes so many in a year. */
 const mostFiles = 3000;
+
+/** Rows that stand in memory before they are packed: those of some hundred busy logs, about 20 MB. */
+const usualRowsAtOnce = 50_000;
 
 /** Excel's own mark of a workbook that is open. */
 const isOpenMark = (file: string): boolean => /(?:^|[\\/])~\$/.test(file);
 
 /** What was read of a folder, and what was not. */
 export interface Gathered {
-  readonly rows: TypedRows;
+  /** The rows, packed. */
+  readonly files: readonly PlacedFile[];
   readonly leftOut: readonly LeftOut[];
   readonly read: number;
   readonly refused: number;
@@ -42,13 +47,19 @@ function addTo(all: GrowingRows, rows: TypedRows): void {
   all.claims.push(...rows.claims);
 }
 
+const countOf = (rows: TypedRows): number => Object.values(rows).reduce((sum, table) => sum + table.length, 0);
+
 class Gathering {
-  readonly rows = noRows();
+  private rows = noRows();
+  private readonly packed = new RowFiles();
   readonly leftOut: LeftOut[] = [];
   refused = 0;
   private readonly seen = new Map<string, string>();
 
-  constructor(private readonly zoneOf: ZoneOf) {}
+  constructor(
+    private readonly zoneOf: ZoneOf,
+    private readonly rowsAtOnce: number,
+  ) {}
 
   private refuse(file: string, reason: string): void {
     this.refused += 1;
@@ -68,6 +79,7 @@ class Gathering {
     const { rows, leftOut } = new LogRows(file, job, sheetRows, this.zoneOf);
     this.seen.set(content, file);
     addTo(this.rows, rows);
+    if (countOf(this.rows) >= this.rowsAtOnce) this.pack();
     this.leftOut.push(
       ...exceptions.map(({ sheet, cell, reason }) => ({
         file,
@@ -79,6 +91,16 @@ class Gathering {
     );
   }
 
+  private pack(): void {
+    this.packed.add(this.rows);
+    this.rows = noRows();
+  }
+
+  files(): readonly PlacedFile[] {
+    this.pack();
+    return this.packed.files();
+  }
+
   /** Says why a file that could not be read is left out. */
   fail(names: readonly string[], error: CommandFailure): void {
     const named = names.find((one) => error.message.startsWith(`${one}: `));
@@ -87,7 +109,7 @@ class Gathering {
 }
 
 /**
- * The rows of all logs in and beneath a folder, one log in memory at a time. Throws CommandFailure where there is none that can be
+ * The rows of all logs in and beneath a folder, packed; one log is in memory at a time. Throws CommandFailure where there is none that can be
  * read, and where the person cancels.
  */
 export async function gather(
@@ -95,6 +117,7 @@ export async function gather(
   isOutput: (file: string) => boolean,
   zoneOf: ZoneOf,
   around: Pick<Surroundings, "listFiles" | "readFile" | "progress" | "requireGoingOn">,
+  rowsAtOnce = usualRowsAtOnce,
 ): Promise<Gathered> {
   const listed = await around.listFiles(given);
   const files = listed.filter((file) => /\.xlsx$/i.test(file) && !isOpenMark(file) && !isOutput(file));
@@ -104,7 +127,7 @@ export async function gather(
       `${given}: it holds ${String(files.length)} files, and at most ${String(mostFiles)} are added up at once.`,
     );
   const folder = given.replace(/[\\/]+$/, "");
-  const gathering = new Gathering(zoneOf);
+  const gathering = new Gathering(zoneOf, rowsAtOnce);
   for (const [index, name] of files.entries()) {
     await around.requireGoingOn();
     // Figures of the same logs are the same wherever their folder stands.
@@ -117,10 +140,10 @@ export async function gather(
       gathering.fail([file, name], error);
     }
   }
-  const { rows, leftOut, refused } = gathering;
+  const { leftOut, refused } = gathering;
   if (refused === files.length)
     throw new CommandFailure(
       `${given}: none of its ${String(files.length)} files is a log that can be read; the first: ${leftOut[0]?.reason ?? ""}`,
     );
-  return { rows, leftOut, read: files.length - refused, refused };
+  return { files: gathering.files(), leftOut, read: files.length - refused, refused };
 }

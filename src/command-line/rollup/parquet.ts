@@ -52,21 +52,44 @@ const escaped = (value: string): string =>
 
 const folderOf = (row: AnyRow): string => partitions.map((name) => `${name}=${escaped(String(row[name]))}`).join("/");
 
-/** All rows as Parquet files, in a folder for each table, shop and month; the same rows give the same bytes. */
-export function parquetFiles(rows: TypedRows): readonly PlacedFile[] {
-  return rowTableIds.flatMap((table) => {
-    const folders = new Map<string, AnyRow[]>();
-    for (const row of rows[table]) {
-      const folder = folderOf(row);
-      const others = folders.get(folder);
-      if (others === undefined) folders.set(folder, [row]);
-      else others.push(row);
+function inFolders(rows: readonly AnyRow[]): ReadonlyMap<string, readonly AnyRow[]> {
+  const folders = new Map<string, AnyRow[]>();
+  for (const row of rows) {
+    const folder = folderOf(row);
+    const others = folders.get(folder);
+    if (others === undefined) folders.set(folder, [row]);
+    else others.push(row);
+  }
+  return folders;
+}
+
+/**
+ * Rows as Parquet files, in a folder for each table, shop and month; the same rows, added in the same portions, give the same
+ * bytes. What is added is packed at once, so that the rows of thousands of logs need not be in memory together.
+ */
+export class RowFiles {
+  private readonly packed: PlacedFile[] = [];
+  private readonly filled = new Set<RowTableId>();
+  private portions = 0;
+
+  add(rows: TypedRows): void {
+    this.portions += 1;
+    const name = this.portions === 1 ? "rows.parquet" : `rows-${String(this.portions)}.parquet`;
+    for (const table of rowTableIds) {
+      const folders = inFolders(rows[table]);
+      for (const [folder, inIt] of folders)
+        this.packed.push({ path: `${table}/${folder}/${name}`, content: fileOf(table, inIt) });
+      if (folders.size > 0) this.filled.add(table);
     }
+  }
+
+  /** All files, in the order of their paths. */
+  files(): readonly PlacedFile[] {
     // A table of no rows still has its columns, or no query could name it.
-    if (folders.size === 0) folders.set(folderOf({ shop: "none", month: "undated" }), []);
-    return [...folders.keys()].sort().map((folder) => ({
-      path: `${table}/${folder}/rows.parquet`,
-      content: fileOf(table, folders.get(folder) ?? []),
-    }));
-  });
+    const none = folderOf({ shop: "none", month: "undated" });
+    const empty = rowTableIds
+      .filter((table) => !this.filled.has(table))
+      .map((table) => ({ path: `${table}/${none}/rows.parquet`, content: fileOf(table, []) }));
+    return [...this.packed, ...empty].sort((a, b) => (a.path < b.path ? -1 : 1));
+  }
 }

@@ -7,9 +7,9 @@ import { describe, expect, it } from "vitest";
 
 import { projectFolder } from "../../../scripts/project.ts";
 import { fileAccess } from "../../../src/command-line/files.ts";
-import { parquetFiles } from "../../../src/command-line/rollup/parquet.ts";
 import type { TypedRows } from "../../../src/command-line/rollup/tables.ts";
 import { hasDuckDb } from "./duckdb.ts";
+import { parquetFiles } from "./parquet-files.ts";
 import { type Ran, runCommand } from "./run-command.ts";
 import { together } from "./together.ts";
 

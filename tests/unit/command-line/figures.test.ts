@@ -10,18 +10,21 @@ import type { Database, DatabaseRow } from "../../../src/command-line/rollup/dat
 import { figures } from "../../../src/command-line/rollup/figures.ts";
 import { LogRows } from "../../../src/command-line/rollup/log-rows.ts";
 import { withRows } from "../../../src/command-line/rollup/opened-rows.ts";
-import { parquetFiles } from "../../../src/command-line/rollup/parquet.ts";
 import { rowTableIds, type TypedRows } from "../../../src/command-line/rollup/tables.ts";
 import { hasDuckDb } from "./duckdb.ts";
 import { daysJob, weekJob } from "./jobs.ts";
+import { parquetFiles } from "./parquet-files.ts";
 import { smallJob } from "./small-job.ts";
 import { together } from "./together.ts";
 
 const queryText = (name: string): Promise<string> =>
   readFile(path.join(projectFolder, "src", "command-line", "rollup", "figures", `${name}.sql`), "utf8");
 
-const withDatabase = <Answer>(rows: TypedRows, work: (database: Database) => Promise<Answer>): Promise<Answer> =>
-  withRows(parquetFiles(rows), { queryText, temporaryFolder: fileAccess.temporaryFolder }, work);
+const withDatabase = <Answer>(
+  portions: readonly TypedRows[],
+  work: (database: Database) => Promise<Answer>,
+): Promise<Answer> =>
+  withRows(parquetFiles(...portions), { queryText, temporaryFolder: fileAccess.temporaryFolder }, work);
 
 const rowsOf = (file: string, job: Job): TypedRows => new LogRows(file, job, new Map(), () => "America/Denver").rows;
 
@@ -157,15 +160,17 @@ describe.skipIf(!hasDuckDb)(
         { id: "A999", when: 46449.5, kind: "water", purpose: "make-up", amount: 2 },
       ];
       const metric = weekJob("metric");
-      rows = together([
+      const logs = [
         rowsOf("days.xlsx", daysJob("US")),
         rowsOf("week.xlsx", {
           ...washed,
           rows: { ...typed, additions: [...(typed["additions"] ?? []), ...incomplete] },
         }),
         rowsOf("metric.xlsx", { ...metric, fields: { ...metric.fields, shop: "Métier/50 % Works", currency: "EUR" } }),
-      ]);
-      await withDatabase(rows, async (database) => {
+      ];
+      rows = together(logs);
+      // As the rows of thousands of logs are packed, in portions.
+      await withDatabase(logs, async (database) => {
         for (const { id, query } of figures) found.set(id, plain(await database.read(await queryText(query))));
       });
     });
@@ -247,7 +252,7 @@ describe.skipIf(!hasDuckDb)(
 
 it.skipIf(!hasDuckDb)("the figures of a small job are those worked out by hand [needs DuckDB]", async () => {
   const rows = rowsOf("small.xlsx", smallJob);
-  const read = await withDatabase(rows, async (database) => {
+  const read = await withDatabase([rows], async (database) => {
     const found = new Map<string, readonly Figure[]>();
     for (const { id, query } of figures) found.set(id, plain(await database.read(await queryText(query))));
     return found;

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 
 import { logIn, typedBookOf } from "../../../src/command-line/job/log-in-book.ts";
 import { writeLog } from "../../../src/command-line/job/write-log.ts";
+import { gather } from "../../../src/command-line/rollup/gather.ts";
 import { scanBook } from "../../../src/command-line/scan/scan-book.ts";
 import { readWorkbook } from "../../../src/files/read/read-workbook.ts";
 import { zipDirectory } from "../../../src/files/zip-directory.ts";
@@ -79,6 +80,31 @@ describe("a folder with hostile files", () => {
       // 1,462 days lie between the two first days: 1 March 2027 there is 2 March 2031 here.
       "rows/loads/shop=Works of 1904/month=2031-03/rows.parquet",
     ]);
+  });
+
+  it("packs rows in portions once many are in memory, and leaves none out", async () => {
+    const logs = new Map(["First Works", "Other Works"].map((shop) => [`logs/${shop}.xlsx`, file(shop)]));
+    const rowsAtOnce = async (count: number | undefined): Promise<readonly string[]> => {
+      const { files } = await gather(
+        "logs",
+        () => false,
+        () => undefined,
+        {
+          listFiles: () => Promise.resolve([...logs.keys()]),
+          readFile: (name) => Promise.resolve(logs.get(name) ?? new Uint8Array()),
+          progress: () => undefined,
+          requireGoingOn: () => Promise.resolve(),
+        },
+        count,
+      );
+      return files.map((one) => one.path);
+    };
+    const whole = await rowsAtOnce(undefined);
+    const inPortions = await rowsAtOnce(1);
+    expect(whole.every((name) => name.endsWith("/rows.parquet"))).toBe(true);
+    expect(inPortions).toEqual(
+      whole.map((name) => (name.includes("Other Works") ? name.replace("rows.parquet", "rows-2.parquet") : name)),
+    );
   });
 
   it("writes nothing once it is cancelled, at whatever step", async () => {

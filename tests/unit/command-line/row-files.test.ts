@@ -6,9 +6,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 import { fileAccess } from "../../../src/command-line/files.ts";
 import { LogRows } from "../../../src/command-line/rollup/log-rows.ts";
-import { parquetFiles } from "../../../src/command-line/rollup/parquet.ts";
 import { inUtc, isZone, monthOf, wallTime } from "../../../src/command-line/rollup/wall-time.ts";
 import { zonesOf } from "../../../src/command-line/rollup/zones.ts";
+import { parquetFiles } from "./parquet-files.ts";
 import { smallJob } from "./small-job.ts";
 
 const utc = (wall: string, zone: string): string => inUtc(new Date(`${wall}Z`), zone).toISOString();
