@@ -53,6 +53,28 @@ export function list<Item, const Name extends string>(
   };
 }
 
+/** A card or a table of more lines nobody reads, and each line takes the model hundredths of a second. */
+const mostLines = 100;
+
+/** The same list, held to what one table of estimates works out at once. */
+export function linesOfTable<Item, const Name extends string>(
+  lines: Argument<readonly Item[], Name>,
+): Argument<readonly Item[], Name> {
+  return {
+    ...lines,
+    help: `${lines.help}; at most ${String(mostLines)}`,
+    read: (input, call) => {
+      const read = lines.read(input, call);
+      return read.length <= mostLines
+        ? read
+        : refuse(
+            lines.name,
+            `are ${String(read.length)}, and one table takes at most ${String(mostLines)}: split them.`,
+          );
+    },
+  };
+}
+
 /** A plain number in a list. */
 export function numberOf(name: string): (cell: CellValue) => number {
   return (cell) => numberFrom(oneOfThe(name), cell);

@@ -4,6 +4,7 @@ import { bathTemperature } from "../../src/core/limits/domains.ts";
 import { positiveNumber, system } from "../arguments/arguments.ts";
 import { builder } from "../arguments/builder-argument.ts";
 import { inSystem } from "../arguments/in-system.ts";
+import { linesOfTable } from "../arguments/list-arguments.ts";
 import { quantity, quantityList } from "../arguments/quantity-argument.ts";
 import { baseline, waterAlkalinity } from "../arguments/shared-arguments.ts";
 import { defineFunction } from "../define-function.ts";
@@ -21,11 +22,13 @@ export const triggerCard = defineFunction({
       help: "temperature at which the baseline was read",
       ofSample: true,
     }),
-    quantityList("temperatures", {
-      kind: "temperature",
-      help: "column or row of temperatures for the card; blanks and a header on top are skipped",
-      ofSample: true,
-    }),
+    linesOfTable(
+      quantityList("temperatures", {
+        kind: "temperature",
+        help: "column or row of temperatures for the card; blanks and a header on top are skipped",
+        ofSample: true,
+      }),
+    ),
     builder,
     waterAlkalinity,
     system,

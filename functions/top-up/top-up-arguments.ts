@@ -1,6 +1,6 @@
 import { ph } from "../../src/core/units/quantity.ts";
 import { phReading } from "../arguments/arguments.ts";
-import { list, numberOf } from "../arguments/list-arguments.ts";
+import { linesOfTable, list, numberOf } from "../arguments/list-arguments.ts";
 import { quantity } from "../arguments/quantity-argument.ts";
 import { temperatureOf } from "../arguments/temperature-argument.ts";
 
@@ -13,11 +13,13 @@ export const topUpReading = phReading("reading", "the bath's pH now, at the base
 
 export const bathTemperature = temperatureOf("both readings", true);
 
-export const topUpReadings = list("readings", {
-  help: "column or row of readings at the baseline's temperature; blanks and a header on top are skipped",
-  unit: "pH",
-  read: (cell) => ph(numberOf("readings")(cell)),
-});
+export const topUpReadings = linesOfTable(
+  list("readings", {
+    help: "column or row of readings at the baseline's temperature; blanks and a header on top are skipped",
+    unit: "pH",
+    read: (cell) => ph(numberOf("readings")(cell)),
+  }),
+);
 
 export const knownDose = quantity("known_dose", { kind: "volume", help: "concentrate in the bath" });
 

@@ -52,6 +52,13 @@ const mustSay = [
     functions: ["DOSE", "HARDNESSDOSE"],
   },
   {
+    what: "the label's highest strength",
+    words: [/label's highest strength wins/i],
+    forms: ["charge", "addition"],
+    sheets: ["baths", "additions"],
+    functions: ["DOSE", "TOPUP", "NEXTADD", "JARDOSE"],
+  },
+  {
     what: "a top-up goes in slowly, with the tank at rest",
     words: [/slowly, with the tank not running: a hot bath splashes/],
     forms: ["addition", "level make-up"],
@@ -76,7 +83,7 @@ const mustSay = [
     what: "how fast a hot bath burns",
     words: [/131 °F \(55 °C\)/, /17 seconds/, /140 °F \(60 °C\)/],
     forms: ["charge", "baseline", "reading", "load", "addition", "level make-up", "care", "change-out", "release"],
-    sheets: ["baths", "additions", "loads", "readings"],
+    sheets: ["baths", "additions", "loads", "readings", "care"],
     functions: ["HEATTIME", "HEATENERGY", "TOPUP"],
   },
   {
@@ -114,7 +121,7 @@ const mustSay = [
       ...["charge", "addition", "level make-up", "bench test", "care", "release", "change-out", "meter check"],
       ...["stock move", "shop"],
     ],
-    sheets: ["baths", "additions", "benchTests", "care", "release", "stock", "notes"],
+    sheets: ["baths", "additions", "benchTests", "care", "release", "stock", "notes", "meter"],
     functions: ["DOSE", "TOPUP", "ACIDFOR", "ACIDTO"],
   },
   {

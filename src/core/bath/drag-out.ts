@@ -1,5 +1,5 @@
 import { checkWithin } from "../limits/domain.ts";
-import { liquidVolume, loadCount } from "../limits/domains.ts";
+import { loadCount, volumeInAnyUnit } from "../limits/domains.ts";
 import type { CubicMeters } from "../units/quantity.ts";
 
 /**
@@ -9,8 +9,8 @@ import type { CubicMeters } from "../units/quantity.ts";
  * @throws OutOfRange for a value outside its domain, such as a load that carries out the whole bath
  */
 export function strengthLeft(volume: CubicMeters, perLoad: CubicMeters, loads: number): number {
-  checkWithin("volume", volume, liquidVolume);
-  checkWithin("per load", perLoad, { ...liquidVolume, high: volume, openHigh: true });
+  checkWithin("volume", volume, volumeInAnyUnit);
+  checkWithin("per load", perLoad, { ...volumeInAnyUnit, high: volume, openHigh: true });
   checkWithin("loads", loads, { ...loadCount, openLow: true });
   return (1 - perLoad / volume) ** loads;
 }

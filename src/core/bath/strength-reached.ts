@@ -1,5 +1,5 @@
 import { checkWithin } from "../limits/domain.ts";
-import { liquidVolume } from "../limits/domains.ts";
+import { volumeInAnyUnit } from "../limits/domains.ts";
 import type { CubicMeters, VolumeFraction } from "../units/quantity.ts";
 import { volumeFraction } from "../units/quantity.ts";
 
@@ -9,9 +9,9 @@ import { volumeFraction } from "../units/quantity.ts";
  * @throws OutOfRange for a volume outside its domain, or a dose larger than the finished bath
  */
 export function strengthReached(concentrate: CubicMeters, finishedBath: CubicMeters): VolumeFraction {
-  checkWithin("volume", finishedBath, liquidVolume);
+  checkWithin("volume", finishedBath, volumeInAnyUnit);
   checkWithin("dose", concentrate, {
-    ...liquidVolume,
+    ...volumeInAnyUnit,
     high: finishedBath,
     tooHigh: "A bath holds no more than its own volume.",
   });

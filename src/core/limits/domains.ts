@@ -7,7 +7,9 @@ import { corrosiveAlkali, meterDoubt, sewerFloor } from "./legal-limits.ts";
  * a bad practice.
  */
 export const tankLength: Domain = { measure: "length", low: 0, openLow: true, high: 100 };
-export const liquidVolume: Domain = { measure: "volume", low: 0, openLow: true, high: 10_000 };
+export const liquidVolume: Domain = { measure: "volume", low: 0, openLow: true, high: 100 };
+/** Beside another in the same unit, which nobody says: it may be milliliters. */
+export const volumeInAnyUnit: Domain = { ...liquidVolume, high: 10_000 };
 export const displacedVolume: Domain = { measure: "volume", low: 0, high: 10_000 };
 export const bathStrength: Domain = { measure: "strength", low: 0, openLow: true, high: 1 };
 /** What a tank is charged at: beyond one part and one part, concentrate and water were mixed up. */

@@ -29,8 +29,8 @@ describe("a refusal", () => {
     ],
     ['=BATH.DOSE("60 F","1+40")', "Volume is “60 F”: °F is a unit of temperature, not of volume."],
     ['=BATH.DOSE("60 gal","1+40",,"metric")', "Volume is “60 gal”; write “US gal” or “imperial gal”."],
-    ['=BATH.DOSE(-5,"1+40")', "Volume is -5 US gal; allowed: more than 0 and at most 2641720 US gal."],
-    ['=BATH.DOSE(-5,"1+40",,"metric")', "Volume is -5 L; allowed: more than 0 and at most 10000000 L."],
+    ['=BATH.DOSE(-5,"1+40")', "Volume is -5 US gal; allowed: more than 0 and at most 26417.2 US gal."],
+    ['=BATH.DOSE(-5,"1+40",,"metric")', "Volume is -5 L; allowed: more than 0 and at most 100000 L."],
     ['=BATH.DOSE(60,"1+40",,"furlong")', "System is “furlong”; write “US”, “metric”, “imperial”."],
     [
       "=BATH.DOSE(60,40)",

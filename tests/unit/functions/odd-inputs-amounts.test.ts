@@ -233,6 +233,7 @@ describe("a dose of more than fits the tank", () => {
     ],
     ["=BATH.MAKEUP(6,10,0.18,1,0.9)", "Rate is 0.9, which as a share is 90 %; write “0.9%” or “90%”, as text."],
     ['=BATH.MAKEUP(6,10,0.18,1,"90%")', `Rate is 90 %; allowed: 0.01 to 50 %. ${moreThanWater}`],
+    ["=BATH.DOSE(121175,0.03)", "Volume is 121175 US gal; allowed: more than 0 and at most 26417.2 US gal."],
     ["=BATH.DOSE(121,0.9)", "Rate is 0.9, which as a share is 90 %; write “0.9%” or “90%”, as text."],
     ['=BATH.DOSE(121,"90%")', `Rate is 90 %; allowed: 0.01 to 50 %. ${moreThanWater}`],
     ['=BATH.DOSE(121,"1+1")', 60.5],

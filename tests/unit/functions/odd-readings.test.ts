@@ -429,7 +429,7 @@ const table: Readonly<Record<string, readonly Row[]>> = {
   ],
   "Numbers as people write them": [
     ['=BATH.DOSE("١٢٣","1+40")', 3],
-    ['=BATH.DOSE("(5)","1+40")', "Volume is -5 US gal; allowed: more than 0 and at most 2641720 US gal."],
+    ['=BATH.DOSE("(5)","1+40")', "Volume is -5 US gal; allowed: more than 0 and at most 26417.2 US gal."],
     [
       '=BATH.DOSE("$139","1+40")',
       "Volume is “$139”, an amount of money; write a number, or a number with one of m³, L, mL, US gal, US qt, US pt, US cup, US fl oz, imperial gal, imperial qt, imperial pt, imperial fl oz, in³, ft³.",

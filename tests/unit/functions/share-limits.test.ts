@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import { fraction } from "../../../functions/arguments/fraction-argument.ts";
+import { linesOfTable, list, numberOf } from "../../../functions/arguments/list-arguments.ts";
 import { quantityList } from "../../../functions/arguments/quantity-argument.ts";
 import { reachedStrength, strengthArgument } from "../../../functions/arguments/strength-argument.ts";
 import { temperatureOf } from "../../../functions/arguments/temperature-argument.ts";
@@ -61,6 +62,18 @@ describe("a strength typed as a ratio that Excel took for a time of day", () => 
     expect(() => rate.read(0.1001, call)).toThrow("write “0.1001%” or “10.01%”");
     expect(rate.read(0.1, call)).toBe(0.1);
     expect(rate.read(0.2 / 2, call)).toBe(0.1);
+  });
+});
+
+describe("the lines of a table that the model works out", () => {
+  const lines = linesOfTable(list("readings", { help: "readings", read: numberOf("readings") }));
+  const column = (rows: number): number[][] => Array.from({ length: rows }, (_, row) => [row + 1]);
+
+  it("are a hundred at most, so that no cell keeps Excel waiting", () => {
+    expect(lines.read(column(100), call)).toHaveLength(100);
+    expect(() => lines.read(column(101), call)).toThrow(
+      "Readings are 101, and one table takes at most 100: split them.",
+    );
   });
 });
 

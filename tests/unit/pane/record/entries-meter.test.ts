@@ -143,7 +143,7 @@ describe("the meter check form", () => {
     );
   });
 
-  // A primary carbonate standard is 10.06 at 20 °C (US technical buffer table).
+  // A primary carbonate standard is 10.062 at 20 °C (Buck et al., Pure Appl. Chem. 74 (2002) 2169).
   test("says what the standard buffer is at another temperature", () => {
     expect(said(fill(meterCheckEntry, log, { ...thursday, temperature: "20 C" }))).toContain(
       "A buffer of 10.01 is about 10.06 at 68 °F.",
