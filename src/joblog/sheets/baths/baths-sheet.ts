@@ -14,7 +14,7 @@ import {
 import { bathCostHelpers, bathCostKinds, bathCosts, bathPosted } from "./bath-costs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
-import { bathBaselineInputs, bathInputs, bathName } from "./bath-inputs.ts";
+import { bathBaselineInputs, bathInputs, bathName, bathSettledInputs } from "./bath-inputs.ts";
 import { bathStanding, bathStateColumn } from "./bath-standing.ts";
 
 const printed: readonly ColumnId<"baths">[] = [
@@ -62,6 +62,7 @@ export const bathsSheet: SheetDefinition = {
           bathStateColumn,
           ...bathInputs,
           ...bathBaselineInputs,
+          ...bathSettledInputs,
           ...bathDose,
           ...bathStanding,
           ...bathCosts,
