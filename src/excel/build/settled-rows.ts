@@ -3,13 +3,21 @@ import { callingColumns, settledTables } from "../../joblog/formula/calling-colu
 import { jobLog } from "../../joblog/job-log.ts";
 import type { TableColumnPlan, TablePlan, WorkbookPlan } from "../../joblog/model/plan.ts";
 import { folded } from "../../joblog/model/same-text.ts";
-import type { FormerColumn } from "./former-columns.ts";
 import type { Survey, SurveyedTable } from "./survey-workbook.ts";
+
+/** A column of Baths as it stood, to bring it back. */
+interface MarkColumn {
+  readonly table: string;
+  readonly header: string;
+  readonly cells: readonly unknown[];
+  /** The baths' names, by row. */
+  readonly keys: readonly unknown[];
+}
 
 export interface SettledRows {
   readonly baths: readonly string[];
   /** The cells of Baths that say so. */
-  readonly marks: readonly FormerColumn[];
+  readonly marks: readonly MarkColumn[];
   /** What the last data row holds, by table: it keeps its formulas when its bath is settled. */
   readonly lastRow: ReadonlyMap<string, readonly unknown[]>;
   /** Whether a cell was settled, by table, heading and data row. */
