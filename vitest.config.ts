@@ -44,6 +44,7 @@ export default defineConfig({
         "log-workbook",
         "log-behavior",
         "upgrade-log",
+        "settled-bath",
         "pane-traffic",
         "undocumented",
         "stand-in-members",

@@ -9,6 +9,7 @@ import type { TableId } from "../joblog/formula/log-types.ts";
 import { jobLog } from "../joblog/job-log.ts";
 import type { Cells, FieldDefinition, RowValue, SheetDefinition, TableDefinition } from "../joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../joblog/model/log-snapshot.ts";
+import { isSettledIn } from "./settled-baths.ts";
 import type { Noting, RootOf, UnlikeCell } from "./unlike-cells.ts";
 import { shortMoment } from "./wording/moments.ts";
 
@@ -21,7 +22,7 @@ export function isSameValue(a: RowValue | undefined, b: RowValue | undefined): b
 }
 
 /** Their computed cells are what a shop works and reports by. */
-const watched: ReadonlySet<TableId> = new Set(["baths", "readings", "additions"]);
+const watched: ReadonlySet<TableId> = new Set(["baths", "readings", "additions", "releases"]);
 
 export interface CheckedLog {
   /** Computed cells say what their formulas give for what is typed, whatever the sheet shows yet. */
@@ -45,6 +46,7 @@ interface Place {
 /** What was read from a workbook; its figures are worked out when they are first looked at. */
 export function checkedLog(read: LogSnapshot): CheckedLog {
   const worked = new EvaluatedLog(jobLog, read, [], "everything");
+  const isSettled = isSettledIn(read.rows);
   let noted: Map<string, UnlikeCell> | undefined;
 
   const dueIn = ({ table, row }: Place, id: string): RowValue | undefined =>
@@ -73,6 +75,7 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
       under: table.columns.find((column) => column.id === id)?.label,
       shown: row.cells[id],
       due: dueIn(place, id),
+      settledBath: isSettled(row.cells["bath"]) ? String(row.cells["bath"]) : undefined,
     };
   };
 
@@ -81,6 +84,7 @@ export function checkedLog(read: LogSnapshot): CheckedLog {
     under: undefined,
     shown: held[id],
     due: asShown(worked.named(id)),
+    settledBath: undefined,
   });
 
   /** Gives what is due; `cell` puts it in words, which takes longer than to compare. */

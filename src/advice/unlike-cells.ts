@@ -8,6 +8,8 @@ export interface UnlikeCell {
   readonly under: string | undefined;
   readonly shown: RowValue | undefined;
   readonly due: RowValue | undefined;
+  /** The bath of a row whose formulas a person let give way to their values. */
+  readonly settledBath: string | undefined;
 }
 
 interface Noted<Answer> {

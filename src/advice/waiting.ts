@@ -1,14 +1,23 @@
 /** What is said in place of advice as long as the sheet does not show the figures that it would rest on. */
 import type { RowValue } from "../joblog/model/definition.ts";
 import { isUnfinished } from "../joblog/model/log-snapshot.ts";
+import { settlingPlace } from "./settled-baths.ts";
 import type { RootOf, UnlikeCell } from "./unlike-cells.ts";
 
 export const workingOut = "Working out…";
 
 /** Said of a cell that stays unlike what its formula gives. */
-export function typedOverWords({ place, under, shown, due }: UnlikeCell): string {
-  return `${place} shows ${spoken(shown)}${under === undefined ? "" : ` under ${under}`}, and its formula gives ${spoken(due)}: typed over, or not worked out by Excel.`;
+export function typedOverWords({ place, under, shown, due, settledBath }: UnlikeCell): string {
+  const why =
+    settledBath === undefined
+      ? "typed over, or not worked out by Excel"
+      : `bath ${settledBath} was settled, and something that this rests on changed since`;
+  return `${place} shows ${spoken(shown)}${under === undefined ? "" : ` under ${under}`}, and its formula gives ${spoken(due)}: ${why}.`;
 }
+
+/** What puts such a cell right. */
+export const mendingPlace = ({ settledBath }: UnlikeCell): string =>
+  settledBath === undefined ? "More, Shop, Formulas" : `${settlingPlace}, Put the formulas back`;
 
 interface Waiting {
   readonly sentence: string;
@@ -37,7 +46,7 @@ export function waitingWords(unlike: readonly UnlikeCell[], rootOf: RootOf | und
     };
   return {
     sentence: "No advice while the sheet shows figures other than what its formulas give.",
-    reason: `${typedOverWords(root)} More, Shop, Formulas puts it right.`,
+    reason: `${typedOverWords(root)} ${mendingPlace(root)} puts it right.`,
   };
 }
 

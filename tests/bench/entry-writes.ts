@@ -1,4 +1,4 @@
-import type { RowCounts, Write } from "./recalculation.ts";
+import type { RowCounts, SettledCounts, Write } from "./recalculation.ts";
 
 /** A busy shop's log with so many readings: a bath is read some thirty times before it is changed out. */
 export function shopCounts(readings: number): RowCounts {
@@ -20,6 +20,18 @@ export function shopCounts(readings: number): RowCounts {
     releases: baths,
     costLines: baths * 2,
   };
+}
+
+/** All but a few baths in use are closed and settled, with their rows. */
+export function settledCounts(counts: RowCounts, inUse: number): SettledCounts {
+  const { baths = 0 } = counts;
+  const share = Math.max(0, baths - inUse) / baths;
+  return Object.fromEntries(
+    (["baths", "readings", "additions", "releases"] as const).map((table) => [
+      table,
+      Math.floor((counts[table] ?? 0) * share),
+    ]),
+  );
 }
 
 /** What each kind of entry writes. */

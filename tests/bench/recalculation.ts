@@ -19,6 +19,9 @@ export interface Write {
 /** How many rows each table holds before the entry. */
 export type RowCounts = { readonly [Table in TableId]?: number };
 
+/** How many of a table's first rows hold values where columns call functions. */
+export type SettledCounts = RowCounts;
+
 /** What a formula looks at, and how many calls of ours stand in it. */
 interface Precedents {
   /** Columns of which it takes the cell of its own row. */
@@ -100,6 +103,9 @@ function formulasOf(log: LogDefinition): readonly Formula[] {
 class DirtyCells {
   private readonly rows = new Map<string, Set<number>>();
 
+  /** `settled` tells how many of a column's first cells hold values. */
+  constructor(private readonly settled: ReadonlyMap<string, number>) {}
+
   of(table: string, column: string): ReadonlySet<number> {
     return this.rows.get(`${table}.${column}`) ?? new Set();
   }
@@ -111,6 +117,7 @@ class DirtyCells {
   /** Tells whether the cell was clean before. */
   mark(table: string, column: string, row: number): boolean {
     const place = `${table}.${column}`;
+    if (row < (this.settled.get(place) ?? 0)) return false;
     const rows = this.rows.get(place) ?? new Set();
     this.rows.set(place, rows);
     const before = rows.size;
@@ -131,7 +138,12 @@ export interface Recalculated {
  * changed; a column named as a whole is all of its cells, also in INDEX. A call in a branch of IF that is passed over
  * is counted too, so the figure is the most that an entry can cost.
  */
-export function recalculated(log: LogDefinition, counts: RowCounts, write: Write): Recalculated {
+export function recalculated(
+  log: LogDefinition,
+  counts: RowCounts,
+  write: Write,
+  settled: SettledCounts = {},
+): Recalculated {
   const formulas = formulasOf(log);
   const tables = log.sheets.flatMap((sheet) => sheet.tables);
   const before = new Map<string, number>(
@@ -141,7 +153,10 @@ export function recalculated(log: LogDefinition, counts: RowCounts, write: Write
     ]),
   );
   const added = new Map<string, number>(Object.entries(write.adds ?? {}));
-  const dirty = new DirtyCells();
+  const settledCells = formulas.flatMap(({ table, column, calls }): [string, number][] =>
+    calls === 0 ? [] : [[`${table}.${column}`, new Map<string, number>(Object.entries(settled)).get(table) ?? 0]],
+  );
+  const dirty = new DirtyCells(new Map(settledCells));
   const isWritten = (table: string): boolean => (added.get(table) ?? 0) > 0;
   for (const { id, columns } of tables) {
     const first = before.get(id) ?? 0;

@@ -7,7 +7,8 @@ import { entrySchema } from "./cell-schema.ts";
 
 const isInput = (column: TableDefinition["columns"][number]): column is InputColumn => column.role === "input";
 
-export const inputsOf = ({ columns }: TableDefinition): readonly InputColumn[] => columns.filter(isInput);
+export const inputsOf = ({ columns }: TableDefinition): readonly InputColumn[] =>
+  columns.filter(isInput).filter(({ ofCells }) => ofCells !== true);
 
 /** The tables into which something is typed. */
 export const typedTables: readonly TableDefinition[] = jobLog.sheets

@@ -89,12 +89,15 @@ export async function readFormerColumns(
   }));
 }
 
-/** Cells that held something other than a formula. */
-export function replacedIn(former: readonly FormerColumn[]): readonly Replaced[] {
+/** Cells that held something other than a formula, for another reason than that their bath was settled. */
+export function replacedIn(
+  former: readonly FormerColumn[],
+  isSettled: (table: string, header: string, row: number) => boolean,
+): readonly Replaced[] {
   return former.flatMap(({ table, header, cells, keys }) =>
     cells.flatMap((cell, at): Replaced[] => {
       const text = String(cell);
-      if (text === "" || text.startsWith("=")) return [];
+      if (text === "" || text.startsWith("=") || isSettled(table, header, at)) return [];
       const key = String(keys[at]);
       return [{ table, header, row: key === "" ? `row ${String(at + 1)}` : key, value: text }];
     }),

@@ -2,6 +2,7 @@ import type { NamePlan, TableColumnPlan, TablePlan, WorkbookPlan } from "../../j
 import type { Locations } from "./locations.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { RangeFiller, Trial } from "./range-filler.ts";
+import { isSettledColumn, type SettledRows } from "./settled-rows.ts";
 import type { Survey } from "./survey-workbook.ts";
 
 /** Which formulas of tables and cells that were there before are written anew. */
@@ -27,12 +28,16 @@ function isWanted(present: unknown, formula: string, rewriting: Rewriting): bool
   return present === undefined || rewriting === "all" || (rewriting === "changed" && present !== formula);
 }
 
-/** The computed columns and named cells of a sheet that lack their formula or are to get it anew. */
+/**
+ * The computed columns and named cells of a sheet that lack their formula or are to get it anew. The first row, by which
+ * that is told, may be of a settled bath; then the last one tells it.
+ */
 export function formulasFor(
   { plan: sheet, kept }: SheetPlacement,
   plan: WorkbookPlan,
   survey: Survey,
   rewriting: Rewriting,
+  settled: SettledRows | undefined,
 ): SheetFormulas {
   const columns = sheet.tables.flatMap((table) => {
     const found = kept ? survey.tables.find(({ name }) => name === table.name) : undefined;
@@ -40,7 +45,11 @@ export function formulasFor(
       const { formula } = column;
       if (formula === undefined) return [];
       const at = found?.headers.indexOf(column.header) ?? -1;
-      return isWanted(found?.firstRow[at], formula, rewriting) ? [{ table, column: { ...column, formula } }] : [];
+      const telling =
+        settled !== undefined && isSettledColumn(table, column) ? settled.lastRow.get(table.name) : undefined;
+      return isWanted((telling ?? found?.firstRow)?.[at], formula, rewriting)
+        ? [{ table, column: { ...column, formula } }]
+        : [];
     });
   });
   const cells = plan.names
@@ -74,6 +83,38 @@ export function trialColumn(
       return { worksheet: context.workbook.worksheets.getItem(sheet), area, formula, numberFormat };
   }
   return undefined;
+}
+
+/** Whether formulas of settled cells are among those: then all of them come back, for half a row would follow what the other half does not. */
+export function bringsFormulasBack(
+  formulas: Iterable<SheetFormulas>,
+  survey: Survey,
+  settled: SettledRows | undefined,
+): settled is SettledRows {
+  return (
+    settled !== undefined &&
+    [...formulas].some(({ columns }) =>
+      columns.some(
+        ({ table, column }) =>
+          isSettledColumn(table, column) &&
+          survey.tables.some(({ name, headers }) => name === table.name && headers.includes(column.header)),
+      ),
+    )
+  );
+}
+
+/** The columns of a sheet whose cells were settled, those among them that are to get their formula anyway left out. */
+export function settledFormulas({ plan: sheet, kept }: SheetPlacement, { columns }: SheetFormulas): SheetFormulas {
+  const added = sheet.tables.flatMap((table) =>
+    table.columns.flatMap((column): readonly ComputedColumnOf[] => {
+      const { formula } = column;
+      const isThere = columns.some((one) => one.table === table && one.column.id === column.id);
+      return !kept || formula === undefined || isThere || !isSettledColumn(table, column)
+        ? []
+        : [{ table, column: { ...column, formula } }];
+    }),
+  );
+  return { columns: added, cells: [] };
 }
 
 /** One command for each column, however many rows it has. */

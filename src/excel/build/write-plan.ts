@@ -11,11 +11,20 @@ import { locate, type Locations } from "./locations.ts";
 import { findGaps, type LogGaps } from "./log-gaps.ts";
 import { placeSheets, type SheetPlacement } from "./plan-placement.ts";
 import { RangeFiller } from "./range-filler.ts";
+import { clearMarks, readSettledRows, type SettledRows } from "./settled-rows.ts";
 import { type Survey, surveyWorkbook } from "./survey-workbook.ts";
 import { takeBackBuild } from "./take-back-build.ts";
 import { checkRoomBeside, planInsertions } from "./widen-tables.ts";
 import { type DrawnChart, fillCharts, missingCharts, placeCharts } from "./write-chart.ts";
-import { formulasFor, type Rewriting, type SheetFormulas, trialColumn, writeFormulas } from "./write-computed.ts";
+import {
+  bringsFormulasBack,
+  formulasFor,
+  type Rewriting,
+  settledFormulas,
+  type SheetFormulas,
+  trialColumn,
+  writeFormulas,
+} from "./write-computed.ts";
 import { writeFormats } from "./write-formats.ts";
 import { type Structure, writeStructure } from "./write-structure.ts";
 
@@ -31,6 +40,8 @@ export interface BuildReport {
   readonly rewritten: number;
   /** What was typed over formulas that are written anew. */
   readonly replaced: readonly Replaced[];
+  /** Baths that were settled and whose rows have their formulas again. */
+  readonly unsettled: readonly string[];
   /** The log's version before, if there was a log. */
   readonly fromVersion: number | undefined;
 }
@@ -48,6 +59,8 @@ interface Work {
   readonly formulas: ReadonlyMap<SheetPlacement, SheetFormulas>;
   readonly former: readonly FormerColumn[];
   readonly baselines: FormerBaselines | undefined;
+  /** Baths that are settled no more. */
+  readonly unsettled: SettledRows | undefined;
   readonly long: LongWork;
 }
 
@@ -116,7 +129,7 @@ async function finish(
 }
 
 async function write(work: Work): Promise<void> {
-  const { context, plan, placements, structure, survey, gaps, formulas, former, baselines, long } = work;
+  const { context, plan, placements, structure, survey, gaps, formulas, former, baselines, unsettled, long } = work;
   const charts = missingCharts(placements, gaps.former);
   context.runtime.enableEvents = false;
   try {
@@ -126,6 +139,7 @@ async function write(work: Work): Promise<void> {
     await context.sync();
     const locations = await locate(context, plan, placements);
     if (baselines !== undefined) writeBaselines(context, plan, baselines);
+    if (unsettled !== undefined) clearMarks(context, unsettled);
     await writeSheets(work, locations);
     const count = sheetsToWrite(work).length;
     await announce(long, { step: count + 1, of: count + 1, words: "Charts" });
@@ -140,7 +154,7 @@ async function write(work: Work): Promise<void> {
       survey,
       {
         structure,
-        former: [...former, ...(baselines?.former ?? [])],
+        former: [...former, ...(baselines?.former ?? []), ...(unsettled?.marks ?? [])],
         cells: [...formulas.values()].flatMap(({ cells }) => cells),
         charts: charts
           .filter(({ placement }) => placement.kept)
@@ -161,6 +175,29 @@ function rewrittenBefore(formulas: ReadonlyMap<SheetPlacement, SheetFormulas>, s
     );
   const cells = all.flatMap((one) => one.cells).filter(({ name }) => survey.cells.has(name.name));
   return columns.length + cells.length;
+}
+
+interface FormulasToWrite {
+  readonly formulas: ReadonlyMap<SheetPlacement, SheetFormulas>;
+  readonly unsettled: SettledRows | undefined;
+}
+
+function formulasToWrite(
+  placements: readonly SheetPlacement[],
+  plan: WorkbookPlan,
+  survey: Survey,
+  rewriting: Rewriting,
+  settled: SettledRows | undefined,
+): FormulasToWrite {
+  const formulas = new Map(
+    placements.map((placement) => [placement, formulasFor(placement, plan, survey, rewriting, settled)]),
+  );
+  if (!bringsFormulasBack(formulas.values(), survey, settled)) return { formulas, unsettled: undefined };
+  const withSettled = [...formulas].map(([placement, { columns, cells }]): [SheetPlacement, SheetFormulas] => [
+    placement,
+    { columns: [...columns, ...settledFormulas(placement, { columns, cells }).columns], cells },
+  ]);
+  return { formulas: new Map(withSettled), unsettled: settled };
 }
 
 /**
@@ -193,10 +230,11 @@ export async function writePlan(
     gaps.newNames,
   );
   await checkRoomBeside(context, columns);
-  const formulas = new Map(placements.map((placement) => [placement, formulasFor(placement, plan, survey, asked)]));
+  const settled = await readSettledRows(context, plan, survey);
+  const { formulas, unsettled } = formulasToWrite(placements, plan, survey, asked, settled);
   const former = await readFormerColumns(context, [...formulas.values()], survey);
   const baselines = await readFormerBaselines(context, plan, survey, gaps);
-  await write({ context, plan, survey, placements, gaps, structure, formulas, former, baselines, long });
+  await write({ context, plan, survey, placements, gaps, structure, formulas, former, baselines, unsettled, long });
   const fresh = placements.filter(({ kept }) => !kept);
   return {
     added: fresh.map(({ actual }) => actual),
@@ -208,7 +246,8 @@ export async function writePlan(
       missing.map(({ header }) => ({ table: table.name, header })),
     ),
     rewritten: rewrittenBefore(formulas, survey),
-    replaced: replacedIn(former),
+    replaced: replacedIn(former, settled?.isSettled ?? (() => false)),
+    unsettled: unsettled?.baths ?? [],
     fromVersion: placements.some(({ kept }) => kept) ? (survey.version ?? plan.version) : undefined,
   };
 }

@@ -8,6 +8,7 @@ import { type PlannedTable, planTable } from "./plan-rows.ts";
 import type { WritePlan } from "./planned-write.ts";
 import type { Receipt } from "./receipt.ts";
 import { rowPlaces } from "./row-places.ts";
+import { loadSettling, planSettling, type SettledRow } from "./settled-cells.ts";
 import { type Planner, writeSurely } from "./sure-write.ts";
 
 interface EditPlan extends WritePlan {
@@ -17,9 +18,10 @@ interface EditPlan extends WritePlan {
 /** Asks for all that an edit touches; the plan stands once that has come. */
 function editPlanner(
   log: LogDefinition,
-  { rows = [], fills = [], changes = [], fields = {}, idsAsGiven = false }: LogEdit,
+  { rows = [], fills = [], changes = [], fields = {}, settling, idsAsGiven = false }: LogEdit,
 ): Planner<EditPlan> {
   const places = rowPlaces<AnyChange>();
+  const settledPlaces = rowPlaces<SettledRow>();
   return (context) => {
     const unitCell = context.workbook.names.getItem(findField(log, "unitSystem").name).getRange().load("values");
     context.workbook.load("readOnly");
@@ -33,15 +35,17 @@ function editPlanner(
       ),
     );
     const loaded = loadChanges(context, log, { fields, rows: changes }, places);
+    const toSettle = settling === undefined ? [] : loadSettling(context, log, settling, settledPlaces);
     return () => {
       refuseIfReadOnly(context.workbook);
       const system = systemOf(unitCell.values[0]?.[0]);
       const changed = planChanges(loaded, log, system, places);
+      const settled = planSettling(toSettle, log, system, settledPlaces, settling?.become ?? "value");
       const tables = targets.map((target) => planTable(target, log, system, idsAsGiven));
       return {
         tables,
         sizes: tables.flatMap(({ sizes }) => sizes),
-        writes: [...tables.flatMap(({ writes }) => writes), ...changed],
+        writes: [...tables.flatMap(({ writes }) => writes), ...changed, ...settled],
         copies: tables.flatMap(({ copies }) => copies),
       };
     };
@@ -54,7 +58,8 @@ function editPlanner(
  * the keys of its rows alone, and by the columns that a fill looks at. Everything that can be checked is checked before
  * the first cell is written, and again in the batch that writes. A row goes beneath the last one that holds something
  * typed; calculated columns get their formulas. Nothing that is written already is overwritten but the cells of
- * `changes`; of these the receipt speaks of rows, not of named cells.
+ * `changes`, and computed cells of `settling`; of the former the receipt speaks of rows, not of named cells, of the
+ * latter not at all.
  */
 export async function writeEdit(context: Excel.RequestContext, log: LogDefinition, edit: LogEdit): Promise<Receipt> {
   const { tables } = await writeSurely(context, editPlanner(log, edit));

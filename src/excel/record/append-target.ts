@@ -49,7 +49,7 @@ export function tableOf(log: LogDefinition, id: TableId): ReturnType<typeof logT
 }
 
 /** A column under every header that it can have: which one counts is known with the log's unit system. */
-function columnBodies(table: Excel.Table, column: ColumnDefinition): readonly Excel.Range[] {
+export function columnBodies(table: Excel.Table, column: ColumnDefinition): readonly Excel.Range[] {
   const headers = new Set(unitSystems.map((system) => headerOf(column, system)));
   return [...headers].map((header) => table.columns.getItemOrNullObject(header).getDataBodyRange());
 }

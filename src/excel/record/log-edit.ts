@@ -1,6 +1,7 @@
 import type { NewRow } from "../../joblog/model/definition.ts";
 import type { BlankFill } from "./append-target.ts";
 import type { FieldChanges, RowChange } from "./cell-changes.ts";
+import type { Settling } from "./settled-cells.ts";
 
 /** All that one act of a person writes to the log, in one batch. Plain data. */
 export interface LogEdit {
@@ -13,4 +14,6 @@ export interface LogEdit {
   readonly changes?: readonly RowChange[];
   /** Named cells that it changes, by field. */
   readonly fields?: FieldChanges;
+  /** Rows of a bath whose formulas give way to their values, or come back. */
+  readonly settling?: Settling;
 }

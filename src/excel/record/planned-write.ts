@@ -16,8 +16,16 @@ interface ComputedCell {
   readonly formula: string | undefined;
 }
 
+/** A computed cell that holds its formula or, for good, the value that it shows; undefined is blank. */
+export interface SettledCell {
+  readonly formula: string;
+  readonly value: RowValue | undefined;
+  readonly before: "formula" | "value";
+  readonly after: "formula" | "value";
+}
+
 /** `null` is a cell that is let alone. */
-export type PlannedCell = TypedCell | ComputedCell | null;
+export type PlannedCell = TypedCell | ComputedCell | SettledCell | null;
 
 interface RowPlace {
   readonly table: string;
@@ -68,7 +76,18 @@ export interface WritePlan {
 
 export const isTyped = (cell: PlannedCell): cell is TypedCell => cell !== null && "becomes" in cell;
 
-export const isWritten = (cell: PlannedCell): boolean => cell !== null && (!isTyped(cell) || cell.was !== cell.becomes);
+export const isSettled = (cell: PlannedCell): cell is SettledCell => cell !== null && "before" in cell;
+
+export function isWritten(cell: PlannedCell): boolean {
+  if (isSettled(cell)) return cell.before !== cell.after;
+  return cell !== null && (!isTyped(cell) || cell.was !== cell.becomes);
+}
+
+/** Such a cell as `Range.formulas` takes it. */
+export function settledContent({ formula, value }: SettledCell, held: SettledCell["after"]): RowValue {
+  if (held === "formula") return formula;
+  return value === undefined ? "" : cellValue(value);
+}
 
 /** One step for some cells of rows from `position` on, with what lies between them let alone. */
 export function rowsWrite(
@@ -110,6 +129,7 @@ export function rangeOf(workbook: Excel.Workbook, { place, lines }: CellWrite): 
 /** What goes into a cell as `Range.formulas` takes it. */
 function contentOf(cell: PlannedCell): RowValue | null {
   if (cell === null || !isWritten(cell)) return null;
+  if (isSettled(cell)) return settledContent(cell, cell.after);
   if (!isTyped(cell)) return cell.formula ?? null;
   return cell.becomes === undefined ? "" : cellValue(cell.becomes);
 }

@@ -6,10 +6,12 @@ import {
   bodyOf,
   type CellWrite,
   copyFormulas,
+  isSettled,
   isTyped,
   isWritten,
   type PlannedCell,
   rangeOf,
+  settledContent,
   type SizeChange,
 } from "./planned-write.ts";
 
@@ -33,13 +35,14 @@ export interface Leftovers {
   readonly sizes: readonly SizeToUndo[];
 }
 
-/** Typed cells alone: what a batch that broke off left of formulas is what their columns hold anyway. */
+/** Of computed cells only those that were settled: what a batch that broke off left of other formulas is what their columns hold anyway. */
 export function leftoversOf(writes: readonly CellWrite[], sizes: readonly SizeChange[]): Leftovers {
   return {
     writes: writes.map((write) => ({
       write,
       back: write.lines.map((line) =>
         line.map((cell) => {
+          if (isSettled(cell) && isWritten(cell)) return settledContent(cell, cell.before);
           if (!isTyped(cell) || !isWritten(cell)) return null;
           return cell.was === undefined ? "" : cellValue(cell.was);
         }),
@@ -79,15 +82,37 @@ export function hitInstead(write: CellWrite, former: Excel.Range): WriteToUndo {
 
 type State = "as it was" | "ours" | "other";
 
-/** Cells are compared as texts: a number that came into a cell formatted as text is one. */
-function stateOf({ lines }: CellWrite, { values }: Excel.Range): State {
-  const typed = lines.flatMap((line, row) =>
-    line.flatMap((cell, index) => (isTyped(cell) ? [{ ...cell, now: String(values[row]?.[index]) }] : [])),
+/** A cell as it may be found: as text, for a number that came into a cell formatted as text is one. */
+interface Seen {
+  readonly was: string;
+  readonly becomes: string;
+  readonly now: string;
+}
+
+/** Any formula is the cell's own: Excel need not give it back in our spelling. */
+const asSettled = (content: unknown): string =>
+  String(content).startsWith("=") ? "formula" : `value ${String(content)}`;
+
+function seen(cell: PlannedCell, value: unknown, formula: unknown): readonly Seen[] {
+  if (isTyped(cell)) return [{ was: String(cell.was ?? ""), becomes: String(cell.becomes ?? ""), now: String(value) }];
+  if (!isSettled(cell)) return [];
+  const held = (kind: "formula" | "value"): string => asSettled(kind === "formula" ? cell.formula : (cell.value ?? ""));
+  return [{ was: held(cell.before), becomes: held(cell.after), now: asSettled(formula) }];
+}
+
+const hasSettled = ({ lines }: CellWrite): boolean => lines.some((line) => line.some(isSettled));
+
+function stateOf(write: CellWrite, range: Excel.Range): State {
+  const { lines } = write;
+  const { values } = range;
+  // Read for settled cells alone: formulas weigh much.
+  const formulas: readonly (readonly unknown[])[] = hasSettled(write) ? range.formulas : [];
+  const cells = lines.flatMap((line, row) =>
+    line.flatMap((cell, index) => seen(cell, values[row]?.[index], formulas[row]?.[index])),
   );
-  if (typed.every(({ was, now }) => now === String(was ?? ""))) return "as it was";
+  if (cells.every(({ was, now }) => now === was)) return "as it was";
   // Where Excel breaks off within a range is not documented, so the cells may be some of this and some of that.
-  const each = typed.every(({ was, becomes, now }) => now === String(was ?? "") || now === String(becomes ?? ""));
-  return each ? "ours" : "other";
+  return cells.every(({ was, becomes, now }) => now === was || now === becomes) ? "ours" : "other";
 }
 
 const isOf = ({ place, lines }: CellWrite, { table, rowCount }: SizeChange): boolean =>
@@ -109,7 +134,10 @@ interface Look {
 
 function look({ workbook }: Excel.RequestContext, { writes, sizes }: Leftovers): Look {
   return {
-    writes: writes.map((one) => ({ ...one, range: rangeOf(workbook, one.write).load("values") })),
+    writes: writes.map((one) => ({
+      ...one,
+      range: rangeOf(workbook, one.write).load(hasSettled(one.write) ? "values,formulas" : "values"),
+    })),
     sizes: sizes.map((one) => ({ ...one, count: workbook.tables.getItem(one.size.table).rows.getCount() })),
   };
 }

@@ -88,6 +88,8 @@ export interface LogTables {
     readonly baselineSetBy: string;
     readonly baselineFrom: string;
     readonly baselineAsRead: number;
+    readonly settledAt: number;
+    readonly settledBy: string;
     readonly workingVolume: number;
     readonly hardness: number;
     readonly alkalinity: number;

@@ -52,6 +52,8 @@ export interface InputColumn extends ColumnBase {
   readonly limits?: LimitsOf;
   /** Other rows look this text up, so it must be a key text. */
   readonly key?: true;
+  /** Says what the workbook's cells hold, not what happened: no form asks for it and no other log takes it over. */
+  readonly ofCells?: true;
 }
 
 export interface ComputedColumn extends ColumnBase {

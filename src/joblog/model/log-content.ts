@@ -3,7 +3,7 @@ import type { Cells, LogContent, TableDefinition } from "./definition.ts";
 import type { AnyRow, LogSnapshot } from "./log-snapshot.ts";
 
 function inputsOf(table: TableDefinition): readonly string[] {
-  return table.columns.flatMap((column) => (column.role === "input" ? [column.id] : []));
+  return table.columns.flatMap((column) => (column.role === "input" && column.ofCells !== true ? [column.id] : []));
 }
 
 /** What was typed into a log, without what its formulas made of it: laid out anew, it gives the same log. */

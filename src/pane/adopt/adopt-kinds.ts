@@ -70,7 +70,7 @@ export const standsForDayEnd = (table: AdoptTable): boolean => table === "stockM
 export function columnsOf({ table, alsoNeeded }: AdoptKind): readonly (InputColumn & { readonly needed: boolean })[] {
   return findTable(jobLog, table).columns.flatMap((column) => {
     if (column.role !== "input" || (column.id === "id" && table !== "items")) return [];
-    if (ofTheLog.includes(column.id)) return [];
+    if (ofTheLog.includes(column.id) || column.ofCells === true) return [];
     const needed = column.id !== "id" && (column.required || alsoNeeded.some((id) => id === column.id));
     return [{ ...column, needed }];
   });

@@ -1,4 +1,4 @@
-import { typedOverWords } from "../../advice/waiting.ts";
+import { mendingPlace, typedOverWords } from "../../advice/waiting.ts";
 import { readLog } from "../../excel/log-workbook.ts";
 import { LogProblem } from "../../excel/office-problems.ts";
 import { isUnfinished, type LogSnapshot } from "../../joblog/model/log-snapshot.ts";
@@ -30,7 +30,7 @@ export async function settledLog(): Promise<LogSnapshot | undefined> {
       what: isUnfinished(unlike.shown)
         ? `No copy was made: Excel has not worked out ${unlike.place}${unlike.under === undefined ? "" : `, ${unlike.under}`}.`
         : `No copy was made: ${typedOverWords(unlike)}`,
-      remedy: "Wait until Excel has finished, or choose More, Shop, Formulas, Repair. Then try again.",
+      remedy: `Wait until Excel has finished, or choose ${mendingPlace(unlike)}. Then try again.`,
     });
   }
 }

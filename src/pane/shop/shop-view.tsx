@@ -19,6 +19,7 @@ import { EntryFormView } from "../record/entry-form-view.tsx";
 import { stockMoveEntry } from "../record/forms/stock-move/stock-move-entry.ts";
 import type { LastEntry } from "../record/take-back.ts";
 import { TakeBackButton } from "../record/take-back-button.tsx";
+import { SettleCard } from "../settle/settle-card.tsx";
 import { TypedOverFormulas } from "../start/repair-view.tsx";
 import { limitsForm } from "./limits-form.ts";
 import { rowForm } from "./row-form.ts";
@@ -222,6 +223,12 @@ function ShopPage({ context, refresh, onMore, said, recorded, onOpen, onTakenBac
         <summary>As a file</summary>
         <div className={styles.body}>
           <ShopFileCard log={log} system={system} refresh={refresh} />
+        </div>
+      </details>
+      <details className={styles.fold}>
+        <summary>Closed baths</summary>
+        <div className={styles.body}>
+          <SettleCard context={context} refresh={refresh} />
         </div>
       </details>
       <details className={styles.fold}>

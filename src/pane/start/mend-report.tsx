@@ -26,7 +26,7 @@ export function MendReport({
 }): React.JSX.Element {
   const page = usePageStyles();
   const heading = useFocusOnShow<HTMLHeadingElement>(true);
-  const { added, addedColumns, renamed, replaced, rewritten, shared = [] } = report;
+  const { added, addedColumns, renamed, replaced, rewritten, unsettled, shared = [] } = report;
   const found =
     added.length + addedColumns.length + rewritten + shared.length === 0
       ? "Nothing was missing."
@@ -50,6 +50,9 @@ export function MendReport({
           <li key={table}>{`New in ${table}: ${headers.join("; ")}.`}</li>
         ))}
         {shared.length === 0 ? null : <li>{`New rows in Shares, for loads typed by hand: ${shared.join(", ")}.`}</li>}
+        {unsettled.length === 0 ? null : (
+          <li>{`Settled baths that follow their formulas again: ${unsettled.join(", ")}. More, Shop, Closed baths settles them anew.`}</li>
+        )}
         {rewritten === 0 ? null : <li>{`${counted(rewritten, "formula was", "formulas were")} rewritten.`}</li>}
       </ul>
     </section>

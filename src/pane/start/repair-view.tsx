@@ -7,6 +7,7 @@ import { LongWorkView } from "../controls/long-work-view.tsx";
 import { ProblemBar } from "../controls/problem-bar.tsx";
 import { useLongWork } from "../controls/use-long-work.ts";
 import { usePageStyles } from "../controls/use-page-styles.ts";
+import { PutBackButton } from "../settle/settle-card.tsx";
 import { type Mended, repairLog } from "./mend-log.ts";
 import { MendReport } from "./mend-report.tsx";
 
@@ -68,6 +69,15 @@ export function TypedOver({
   onRepaired,
 }: Pick<Props, "onRepaired"> & { readonly cell: UnlikeCell | undefined }): React.JSX.Element {
   const page = usePageStyles();
+  if (cell?.settledBath !== undefined)
+    return (
+      <section className={page.page} aria-label="Settled bath">
+        <div role="status" className={page.caution}>
+          {typedOverWords(cell)}
+        </div>
+        <PutBackButton bath={cell.settledBath} refresh={onRepaired} />
+      </section>
+    );
   return (
     <RepairView onRepaired={onRepaired}>
       {cell === undefined ? null : (

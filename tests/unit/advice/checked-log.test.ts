@@ -115,6 +115,15 @@ describe("a log whose figures the pane works out itself", () => {
       );
     });
 
+    it("as a row of a settled bath, with what puts it right", async () => {
+      const log = withCells(await demoLog("2027-03-02T17:00"), "baths", bath, { settledBy: "TF" });
+      expect(
+        waiting(withCells(log, "readings", "R006", { againstTrigger: "near", judged: "near", verdict: "near" })),
+      ).toMatch(
+        /^No advice while .* Reading R006 of Mar 2, 07:50, on the sheet Readings shows “near” under .*: bath B-T1-0301 was settled, and something that this rests on changed since\. More, Shop, Closed baths, Put the formulas back puts it right\.$/,
+      );
+    });
+
     it("in the row of the bath", async () => {
       const log = await demoLog("2027-03-02T17:00");
       expect(waiting(withCells(log, "baths", bath, { state: "closed" }))).toContain(

@@ -13,6 +13,7 @@ import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { EntryForm } from "../../../src/pane/record/entry-form.ts";
 import { forms } from "../../../src/pane/record/forms.ts";
+import { putFormulasBack, settleBath } from "../../../src/pane/settle/settle-bath.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { runs } from "../../setup/random-runs.ts";
@@ -199,6 +200,25 @@ const limits: Action = {
   },
 };
 
+const settle = { bath: "B-T1-0301", by: "TF", now: "2027-03-04T09:00" };
+
+const settling: Action = {
+  name: "settle a bath",
+  open: async () => {
+    const host = await openLog(closedBaths);
+    return { host, work: () => settleBath.run(settle) };
+  },
+};
+
+const puttingBack: Action = {
+  name: "put the formulas back",
+  open: async () => {
+    const host = await openLog(closedBaths);
+    await settleBath.run(settle);
+    return { host, work: () => putFormulasBack.run(settle) };
+  },
+};
+
 const builds: readonly Action[] = [
   {
     name: "build",
@@ -259,7 +279,7 @@ describe("a batch that breaks off", () => {
     },
   );
 
-  it.each(some([adopting, limits], 1).map((action) => [action.name, action] as const))(
+  it.each(some([adopting, limits, settling, puttingBack], 1).map((action) => [action.name, action] as const))(
     "leaves all or nothing of it, or says so: %s",
     async (_name, action) => {
       await tryAll(action, 2);

@@ -74,6 +74,24 @@ export const grownTableChecks: readonly ExcelCheck[] = [
     },
   },
   {
+    id: "value-among-formulas",
+    title: "A value in a column of formulas",
+    asks: "The same table with a value over the formula of its first row, resized by a row that gets the formula; what stands in all of them.",
+    expected: "The value in the first row, the formula in the others",
+    run: async (bench) => {
+      const table = await prepareTable(bench);
+      bench.sheet.getRange("C2").values = [[19]];
+      await bench.context.sync();
+      table.resize("A1:C4");
+      bench.sheet.getRange("C4").formulas = [[formula]];
+      const cells = bench.sheet.getRange("C2:C4").load("formulas");
+      await bench.context.sync();
+      const [first, ...others] = cells.formulas.map(([cell]): unknown => cell);
+      const stays = first === 19 && others.every((cell) => String(cell).startsWith("="));
+      return finding(stays, [first, ...others].map(spelled).join(", "));
+    },
+  },
+  {
     id: "conditional-format-of-grown-rows",
     title: "Conditional formats after growth",
     asks: "The same table with one conditional format on its second column, resized three times by a row; how many there are.",

@@ -110,3 +110,17 @@ export const bathBaselineInputs: readonly InputColumn[] = [
     help: "The median of the same readings with the meter's drift left in; blank: the same as the baseline.",
   }),
 ];
+
+/** Says of the bath's rows that values stand where their formulas called functions of ours; written with those values alone. */
+export const bathSettledInputs: readonly InputColumn[] = [
+  {
+    ...momentInput({
+      id: "settledAt",
+      label: "Settled",
+      width: 16,
+      help: "When values took the place of formulas in the bath's rows; they follow no later change. Bathsheet's pane writes it.",
+    }),
+    ofCells: true,
+  },
+  { ...textInput({ id: "settledBy", label: "Settled by", width: 10, help: "Who settled it." }), ofCells: true },
+];

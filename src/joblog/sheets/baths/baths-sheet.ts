@@ -15,7 +15,7 @@ import { bathCareHelpers } from "./bath-care.ts";
 import { bathCostHelpers, bathCostKinds, bathCosts, bathPosted } from "./bath-costs.ts";
 import { bathDose } from "./bath-dose.ts";
 import { bathHelpers } from "./bath-helpers.ts";
-import { bathBaselineInputs, bathInputs, bathName } from "./bath-inputs.ts";
+import { bathBaselineInputs, bathInputs, bathName, bathSettledInputs } from "./bath-inputs.ts";
 import { bathStanding, bathStateColumn, bathStateHelpers } from "./bath-standing.ts";
 
 const printed: readonly ColumnId<"baths">[] = [
@@ -63,6 +63,7 @@ export const bathsSheet: SheetDefinition = {
           bathStateColumn,
           ...bathInputs,
           ...bathBaselineInputs,
+          ...bathSettledInputs,
           ...bathDose,
           ...bathStanding,
           ...bathCosts,

@@ -40,6 +40,8 @@ const answers: Readonly<Record<string, string>> = {
   "validation-of-grown-rows": "ok: List",
   "number-format-of-grown-rows": 'ok: "0.00"',
   "formula-of-grown-rows": 'ok: "=BathCheckGrown[[#This Row],[pH as read]]*2"',
+  "value-among-formulas":
+    'ok: 19, "=BathCheckGrown[[#This Row],[pH as read]]*2", "=BathCheckGrown[[#This Row],[pH as read]]*2"',
   "conditional-format-of-grown-rows": "ok: 1 in the column, 1 at its last cell",
   "conditional-format-of-copied-looks": "ok: 1 in the column, 1 at its last cell",
   "blank-argument": 'ok: received null, shows "#VALUE!"',

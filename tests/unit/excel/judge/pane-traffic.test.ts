@@ -12,11 +12,12 @@ import { showSheet } from "../../../../src/excel/show-sheet.ts";
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
+import { putFormulasBack, settleBath } from "../../../../src/pane/settle/settle-bath.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "../earlier-log.ts";
 import { openWorkbook } from "../open-workbook.ts";
-import { readingsOf, stillLog } from "../still-log.ts";
+import { daysWithReadings, readingsOf, stillLog } from "../still-log.ts";
 import { wireOf } from "./judged-excel.ts";
 import type { Request } from "./request-executor.ts";
 
@@ -150,6 +151,17 @@ async function upgrade(): Promise<void> {
   await measure("upgrade a log of an earlier version", () => store.upgradeLog(plan));
 }
 
+/** A bath of the usual number of readings, one beneath the other, that was changed out. */
+async function settling(): Promise<void> {
+  host = openWorkbook("web");
+  const content = daysWithReadings(30);
+  const baths = (content.rows.baths ?? []).map((row) => ({ ...row, closed: 46460, closeReason: "spent" }));
+  await store.buildLog(layOut(jobLog, { system: "US" }, { ...content, rows: { ...content.rows, baths } }));
+  const settled = { bath: "B-T1-0301", by: "TF", now: "2027-03-20T09:00" };
+  await measure("settle a bath of 30 readings", () => settleBath.run(settled));
+  await measure("put its formulas back", () => putFormulasBack.run(settled));
+}
+
 async function adoption(): Promise<void> {
   host = openWorkbook("web");
   await store.buildLog(stillLog(firstTwoDays));
@@ -164,6 +176,7 @@ async function adoption(): Promise<void> {
 test("the table of requests and sizes is up to date, and no action passes what Excel on the web takes", async () => {
   await ordinaryDay();
   await upgrade();
+  await settling();
   await adoption();
   const largest = measured.flatMap(({ requests }) => requests.flatMap((one) => [one.bytes, one.answerBytes]));
   expect(Math.max(...largest)).toBeLessThan(3_000_000);

@@ -1,11 +1,19 @@
 import { describe, expect, it } from "vitest";
 
 import { jobLog } from "../../../../src/joblog/job-log.ts";
-import { type EntryKind, entryWrites, shopCounts } from "../../../bench/entry-writes.ts";
+import { type EntryKind, entryWrites, settledCounts, shopCounts } from "../../../bench/entry-writes.ts";
 import { recalculated } from "../../../bench/recalculation.ts";
 
 const callsOf = (kind: EntryKind, readings: number): number =>
   recalculated(jobLog, shopCounts(readings), entryWrites[kind]).calls;
+
+const inUse = 3;
+
+/** Where all baths but a few in use are settled. */
+function callsOnceSettled(kind: EntryKind, readings: number): number {
+  const counts = shopCounts(readings);
+  return recalculated(jobLog, counts, entryWrites[kind], settledCounts(counts, inUse)).calls;
+}
 
 /** Entries that change nothing that older rows are judged by. */
 const routine: readonly EntryKind[] = [
@@ -42,6 +50,22 @@ describe("the calls that an entry makes Excel recalculate", () => {
     "%s: the rows of readings, which are judged anew, and no more than 12 calls each",
     (kind) => {
       for (const readings of [300, 3000]) expect(callsOf(kind, readings)).toBeLessThanOrEqual(12 * readings);
+    },
+  );
+
+  it.each([...routine, "top-up", "load", "care"] as const)(
+    "%s: at most 30 where all baths but three are settled, however long the log is",
+    (kind) => {
+      for (const readings of [300, 3000]) expect(callsOnceSettled(kind, readings)).toBeLessThanOrEqual(30);
+    },
+  );
+
+  it.each(["baseline", "charge", "meter check"] as const)(
+    "%s: the readings of the baths in use alone where all others are settled, however long the log is",
+    (kind) => {
+      const readingsInUse = inUse * 30;
+      expect(callsOnceSettled(kind, 3000)).toBe(callsOnceSettled(kind, 300));
+      expect(callsOnceSettled(kind, 3000)).toBeLessThanOrEqual(12 * readingsInUse);
     },
   );
 

@@ -9,7 +9,7 @@ import type { FilledForm } from "../../../../src/pane/record/fill-form.ts";
 import { correctionEntry } from "../../../../src/pane/record/forms/correction/correction-entry.ts";
 import { rowNames } from "../../../../src/pane/record/forms/correction/correction-rows.ts";
 import { moment, openDemoLog } from "../../excel/demo-log.ts";
-import { bath, fill, said } from "./entry-forms.ts";
+import { bath, fill, said, withCells } from "./entry-forms.ts";
 
 const items = [
   { id: "I001", claim: "D-0427", item: "oak chair", quantity: 1, route: "bath", bath, outcome: "restored" },
@@ -198,5 +198,33 @@ describe("the correction form", () => {
       await context.sync();
     });
     await expect(editLog(filled.meaning)).rejects.toThrow(/Reading \(Readings\) was changed since it was read/);
+  });
+});
+
+describe("a correction of a row of a settled bath", () => {
+  const settled = (): LogSnapshot => withCells(log, "baths", bath, { settledAt: moment("2027-03-08T08:00") });
+  const refusal = `Bath ${bath} is settled, so its figures would not follow. Put its formulas back first (More, Shop, Closed baths).`;
+
+  test.each([
+    ["Reading", "R001", { temperature: "77.5" }],
+    ["Addition", "A001", { amount: "1.5" }],
+    ["Load", "L001", { baskets: "3" }],
+    ["Bath", bath, { dropAllowed: "0.4" }],
+  ] as const)("%s: is refused where the bath's figures would have to follow", (kind, start, typed) => {
+    expect(problemsOf(correct(kind, start, typed, "misread", settled()))).toContain(refusal);
+    expect(problemsOf(correct(kind, start, typed))).not.toContain(refusal);
+  });
+
+  test("takes a note, and what no figure of the bath rests on", () => {
+    expect(problemsOf(correct("Reading", "R001", { note: "cloudy" }, "misread", settled()))).toEqual([]);
+    expect(problemsOf(correct("Item", "I001", { outcome: "partly" }, "misread", settled()))).not.toContain(refusal);
+  });
+
+  test("asks for neither of the cells that say so", () => {
+    const keys = fill(correctionEntry, log, {
+      entryTable: "Bath",
+      entryRow: rowNames(log, { entryTable: "Bath" })[0] ?? "",
+    }).groups.flatMap(({ fields }) => fields.map(({ key }) => key));
+    expect(keys.filter((key) => key.includes("settled"))).toEqual([]);
   });
 });

@@ -76,6 +76,7 @@ test("every column that an entry may fill is asked for by a form other than the 
     .flatMap(({ id: table, entry, columns }) =>
       columns
         .filter((column) => column.role === "input")
+        .filter(({ ofCells }) => ofCells !== true)
         .filter((column, index) => !asked.has(named(column)) && !(index === 0 && entry?.letter !== undefined))
         .map(({ id }) => `${table}.${id}`),
     );

@@ -1,10 +1,13 @@
 import { closedOn } from "../../../../advice/books/closed-months.ts";
 import type { FieldProblem } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { isSettledIn, settlingPlace } from "../../../../advice/settled-baths.ts";
 import { amountProblems, heldBy, levelProblems } from "../../../../advice/tank-limits.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
+import { settledTables } from "../../../../joblog/formula/calling-columns.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { TableId } from "../../../../joblog/formula/log-types.ts";
+import { jobLog } from "../../../../joblog/job-log.ts";
 import { entryTimes } from "../../bath-times.ts";
 import type { EntryField } from "../../entry-form.ts";
 import { describedColumn, fieldOf } from "../../fields-of.ts";
@@ -103,6 +106,24 @@ function closedEntry({ row, changed }: Correction, { log }: LogContext): readonl
   return key === undefined || closed === undefined ? [] : [{ key, message: closed }];
 }
 
+/** Rows that hold values where a bath is settled, and those by which its release counts its alkalinity. */
+const restsOn: ReadonlySet<TableId> = new Set([...settledTables(jobLog).map(({ id }) => id), "loads", "care"]);
+
+/** Values do not follow what is typed beside them. */
+function settledRows({ table, row, filled, changed }: Correction, { log }: LogContext): readonly FieldProblem[] {
+  const isSettled = isSettledIn(log.rows);
+  const [key] = changed.filter((id) => id !== "note");
+  if (key === undefined || !restsOn.has(table)) return [];
+  const bath = [row.cells.bath, changed.includes("bath") ? filled.text("bath") : undefined].find(isSettled);
+  if (bath === undefined) return [];
+  return [
+    {
+      key,
+      message: `Bath ${String(bath)} is settled, so its figures would not follow. Put its formulas back first (${settlingPlace}).`,
+    },
+  ];
+}
+
 /** What cannot be so of a row as it will stand: the same limits as where it was recorded. Keys are those of the columns. */
 export function correctionProblems(correction: Correction, context: LogContext): readonly FieldProblem[] {
   return [
@@ -110,5 +131,6 @@ export function correctionProblems(correction: Correction, context: LogContext):
     ...bathSpan(correction, context),
     ...times(correction, context),
     ...closedEntry(correction, context),
+    ...settledRows(correction, context),
   ];
 }

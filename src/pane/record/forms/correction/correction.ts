@@ -56,6 +56,7 @@ const asRead: { readonly [Table in TableId]?: ColumnId<Table> } = { readings: "p
 export const correctedIds = (table: TableId): readonly string[] =>
   inputColumns(table)
     .slice(1)
+    .filter(({ ofCells }) => ofCells !== true)
     .map(({ id }) => id)
     .filter((id) => id !== asRead[table]);
 
