@@ -159,6 +159,7 @@ export interface LogTables {
     readonly hardnessCapacity: number;
     readonly alkaliStrength: number;
     readonly openingWater: number;
+    readonly mostPoured: number;
     readonly mostByLabel: number;
     readonly lastOpening: number;
     readonly lastConcentrate: number;
@@ -829,6 +830,7 @@ export interface LogTables {
     readonly closingValue: number;
     readonly rounding: number;
     readonly valueCheck: number;
+    readonly usedInAll: number;
     readonly from: number;
     readonly until: number;
     readonly openingCount: number;

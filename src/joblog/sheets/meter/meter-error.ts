@@ -31,7 +31,8 @@ const apart = (two: Expression, one: Expression): Expression =>
 export const meterErrorHelpers: readonly ComputedColumn[] = [
   helper(
     { id: "higherBuffer", label: "Higher buffer", ...number, help: "Its pH; 0 where neither is known." },
-    ({ buffer1, buffer2 }) => sum(when(isOver(sum(buffer1), sum(buffer2)), buffer1).otherwise(buffer2)),
+    ({ meter, buffer1, buffer2 }) =>
+      blankIf([isBlank(meter)], sum(when(isOver(sum(buffer1), sum(buffer2)), buffer1).otherwise(buffer2))),
   ),
   helper(
     { id: "buffersApart", label: "Buffers apart", ...number, help: "Buffer 2 less buffer 1." },
