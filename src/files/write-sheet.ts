@@ -67,6 +67,15 @@ function writePageSetUp(worksheet: Worksheet, plan: SheetPlan): void {
   worksheet.headerFooter.oddFooter = `&L&A&C${plan.footer}&RPage &P of &N`;
 }
 
+/** Excel shows a button over the column after a group that opens it. */
+function foldColumns(worksheet: Worksheet, { folded = [] }: SheetPlan): void {
+  if (folded.length === 0) return;
+  worksheet.properties.outlineLevelCol = 1;
+  for (const { first, last } of folded)
+    for (let column = first; column <= last; column += 1)
+      Object.assign(worksheet.getColumn(column + 1), { outlineLevel: 1, hidden: true });
+}
+
 /** Remembers answers: the formula of a column stands in each of its rows. */
 function eachOnce(work: (text: string) => string): (text: string) => string {
   const known = new Map<string, string>();
@@ -95,6 +104,7 @@ export function writeSheet(workbook: Workbook, plan: SheetPlan, valueOf: ValueOf
         : [{ showGridLines: false }],
   });
   worksheet.columns = plan.columnWidths.map((characters) => ({ width: characters + cellPadding }));
+  foldColumns(worksheet, plan);
   const stored = eachOnce(storedFormula);
   const values = new Map(
     plan.cells.map(

@@ -100,6 +100,7 @@ const sheet: z.ZodMiniType<SheetState> = z.object({
   merges: z.array(z.string()),
   columnSizes: sizes,
   rowSizes: sizes,
+  columnGroups: z.exactOptional(z.array(z.object({ first: count, last: count, folded: z.boolean() }))),
   frozen: z.object({ rows: count, columns: count }),
   gridlines: z.boolean(),
   visible: z.boolean(),

@@ -232,6 +232,7 @@ export interface SheetState {
   /** By number, where they are not as usual. */
   readonly columnSizes: Readonly<Record<number, LineSize>>;
   readonly rowSizes: Readonly<Record<number, LineSize>>;
+  readonly columnGroups?: readonly ColumnGroup[];
   readonly frozen: { readonly rows: number; readonly columns: number };
   readonly gridlines: boolean;
   readonly visible: boolean;
@@ -240,6 +241,13 @@ export interface SheetState {
   readonly print: PrintState;
   /** What else the grid holds of a sheet, in its own words: groups of rows and columns. */
   readonly others?: Readonly<Record<string, unknown>>;
+}
+
+/** Columns from the first to the last, which a person folds away and opens together. */
+export interface ColumnGroup {
+  readonly first: number;
+  readonly last: number;
+  readonly folded: boolean;
 }
 
 export interface NameState {

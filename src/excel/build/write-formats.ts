@@ -5,7 +5,7 @@ import type { NarrowTable } from "./log-gaps.ts";
 import type { SheetPlacement } from "./plan-placement.ts";
 import type { RangeFiller } from "./range-filler.ts";
 import { insertedWidths } from "./widen-tables.ts";
-import { insideTable, writePageSetUp } from "./write-sheet.ts";
+import { foldColumns, insideTable, writePageSetUp } from "./write-sheet.ts";
 import type { Structure } from "./write-structure.ts";
 import { heightenRow, widenColumn, writeConditionalFormat, writeStyles } from "./write-styles.ts";
 import { writeValidation } from "./write-validation.ts";
@@ -19,6 +19,7 @@ function dressNewSheet(worksheet: Excel.Worksheet, plan: SheetPlan, locations: L
   for (const validation of plan.validations) writeValidation(worksheet, validation, validation.area, locations.area);
   for (const format of plan.conditionalFormats) writeConditionalFormat(worksheet, format, format.area);
   writePageSetUp(worksheet, plan);
+  foldColumns(worksheet, plan);
 }
 
 /** Header and data cells of a table's new columns, at their places in this workbook. */

@@ -44,6 +44,15 @@ export function addTable(worksheet: Excel.Worksheet, plan: TablePlan): void {
 
 const pointsInInch = 72;
 
+/** After the widths: a column that is given one is shown. */
+export function foldColumns(worksheet: Excel.Worksheet, { folded = [] }: SheetPlan): void {
+  for (const { first, last } of folded) {
+    const columns = worksheet.getRange(`${columnLetters(first)}:${columnLetters(last)}`);
+    columns.group("ByColumns");
+    columns.hideGroupDetails("ByColumns");
+  }
+}
+
 /** How the sheet scrolls and prints. */
 export function writePageSetUp(worksheet: Excel.Worksheet, plan: SheetPlan): void {
   worksheet.tabColor = plan.tabColor;

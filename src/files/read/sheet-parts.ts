@@ -7,7 +7,7 @@ import { showsDay } from "./number-formats.ts";
 import { readPrintSetUp } from "./print-set-up.ts";
 import { areaText, readArea } from "./read-address.ts";
 import type { Losses } from "./reading.ts";
-import { columnSizes, frozenLines, rowSizes } from "./sheet-lines.ts";
+import { columnGroups, columnSizes, frozenLines, rowSizes } from "./sheet-lines.ts";
 import { type CellsByPlace, type FileTable, placeKey, readTable } from "./tables.ts";
 import { readValidations, type RuleSurroundings } from "./validations.ts";
 import type { WorkbookParts } from "./workbook-parts.ts";
@@ -62,10 +62,10 @@ function noteLeft(
   }
   const extensions = childrenOf(childOf(root, "extLst"), "ext").flatMap(({ children }) => children);
   if (extensions.some(({ name }) => name === "sparklineGroups")) lost("sparklines");
-  const grouped = childrenOf(childOf(root, "cols"), "col").some(
-    ({ attributes }) => (numberOf(attributes["outlineLevel"]) ?? 0) > 0,
+  const nested = childrenOf(childOf(root, "cols"), "col").some(
+    ({ attributes }) => (numberOf(attributes["outlineLevel"]) ?? 0) > 1,
   );
-  if (grouped) lost("groups of columns");
+  if (nested) lost("groups of columns within groups");
 }
 
 /** Room below and beside what is used, as a sheet of the grid that ends with its table would pass for whole rows. */
@@ -162,7 +162,8 @@ export function readSheetDress(
   const lost = (what: string): void => {
     losses.add(what, name);
   };
-  const sizes = { columns: columnSizes(root, size.columns), rows: rowSizes(sheet.rows, size.rows) };
+  const groups = columnGroups(root, size.columns);
+  const sizes = { columns: columnSizes(root, size.columns, groups), rows: rowSizes(sheet.rows, size.rows) };
   const named = (what: string): string | undefined =>
     book.names.find((one) => one.name === `_xlnm.${what}` && one.sheet === sheet.position)?.text;
   const tabColor = book.looks.color(childOf(root, "sheetPr", "tabColor"));
@@ -202,6 +203,7 @@ export function readSheetDress(
     ).filter((text) => text.includes(":")),
     columnSizes: sizes.columns,
     rowSizes: sizes.rows,
+    ...(groups.length === 0 ? {} : { columnGroups: groups }),
     frozen: within(frozenLines(root), size),
     gridlines: gridlinesOf(root),
     visible: sheet.visible,

@@ -31,17 +31,33 @@ function width(pixels: number): number {
   return Number((pixels / pixelsPerDigit).toFixed(6));
 }
 
-function columns({ columnSizes }: SheetState): string {
-  const all = Object.entries(columnSizes).sort(([a], [b]) => Number(a) - Number(b));
+const groupsAt = ({ columnGroups = [] }: SheetState, column: number): NonNullable<SheetState["columnGroups"]> =>
+  columnGroups.filter(({ first, last }) => column >= first && column <= last);
+
+/** How deep columns are grouped at most. */
+const deepest = (state: SheetState): number =>
+  Math.max(0, ...(state.columnGroups ?? []).map(({ first }) => groupsAt(state, first).length));
+
+/** The format marks a folded group at the column after it, where the button that opens it stands. */
+function columns(state: SheetState): string {
+  const { columnSizes, columnGroups = [] } = state;
+  const afterFolded = new Set(columnGroups.flatMap(({ last, folded }) => (folded ? [last + 1] : [])));
+  const grouped = columnGroups.flatMap(({ first, last }) =>
+    Array.from({ length: last - first + 1 }, (_, index) => first + index),
+  );
+  const all = [...new Set([...Object.keys(columnSizes).map(Number), ...grouped, ...afterFolded])].sort((a, b) => a - b);
   if (all.length === 0) return "";
-  const written = all.map(([index, { size, hidden }]) => {
-    const number = Number(index) + 1;
+  const written = all.map((column) => {
+    const { size, hidden } = columnSizes[column] ?? {};
+    const groups = groupsAt(state, column);
     return element("col", {
-      min: number,
-      max: number,
+      min: column + 1,
+      max: column + 1,
       width: width(size ?? usualColumn),
-      hidden: hidden === true ? 1 : undefined,
+      hidden: hidden === true || groups.some(({ folded }) => folded) ? 1 : undefined,
       customWidth: size === undefined ? undefined : 1,
+      outlineLevel: groups.length === 0 ? undefined : groups.length,
+      collapsed: afterFolded.has(column) ? 1 : undefined,
     });
   });
   return element("cols", {}, ...written);
@@ -105,7 +121,11 @@ export function sheetPart(state: SheetState, shown: ShownSheet, means: Means): s
       tab + fitting === "" ? "" : element("sheetPr", {}, tab, fitting),
       element("dimension", { ref: cells.dimension() }),
       view(state, means.isActive),
-      element("sheetFormatPr", { defaultColWidth: width(usualColumn), defaultRowHeight: usualRow }),
+      element("sheetFormatPr", {
+        defaultColWidth: width(usualColumn),
+        defaultRowHeight: usualRow,
+        outlineLevelCol: deepest(state) === 0 ? undefined : deepest(state),
+      }),
       columns(state),
       cells.sheetData(sizedRows, (row) => rowAttributes(state, shown, row)),
       state.locked ? element("sheetProtection", { sheet: 1, objects: 1, scenarios: 1 }) : "",

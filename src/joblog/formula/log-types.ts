@@ -19,6 +19,7 @@ export interface LogTables {
     readonly preparedBy: string;
     readonly preparedOn: number;
     readonly acceptedBy: string;
+    readonly openRows: number;
   };
   readonly tanks: {
     readonly tank: string;
@@ -62,6 +63,9 @@ export interface LogTables {
     readonly unitPrice: number;
     readonly labelHighest: number;
     readonly bathsAboveLabel: number;
+    readonly lightShare: number;
+    readonly mediumShare: number;
+    readonly heavyShare: number;
   };
   readonly baths: {
     readonly bath: string;
@@ -157,6 +161,7 @@ export interface LogTables {
     readonly hardnessCapacity: number;
     readonly alkaliStrength: number;
     readonly openingWater: number;
+    readonly mostPoured: number;
     readonly mostByLabel: number;
     readonly lastOpening: number;
     readonly lastConcentrate: number;
@@ -204,6 +209,7 @@ export interface LogTables {
     readonly standing: string;
     readonly bathRow: number;
     readonly supersededAt: number;
+    readonly nextTest: number;
   };
   readonly readings: {
     readonly id: string;
@@ -240,12 +246,25 @@ export interface LogTables {
     readonly errorLeft: number;
     readonly errorBefore: number;
     readonly errorAfter: number;
+    readonly errorFoundNext: number;
+    readonly foundNext: number;
     readonly lastRead: number;
     readonly phBefore: number;
+    readonly warmestBefore: number;
     readonly temperatureBefore: number;
+    readonly nearLast: number;
+    readonly nearBaseline: number;
+    readonly coldSample: "cold for a sample: was it °C?";
     readonly againstTrigger: string;
     readonly judged: string;
+    readonly entered: number;
+    readonly uncounted: string;
+    readonly noBaselineFrom: string;
+    readonly benchTestsThen: number;
+    readonly benchTestsRefused: number;
+    readonly missingThen: number;
     readonly againstTriggerAsRead: string;
+    readonly driftLeft: number;
     readonly judgedAsRead: string;
     readonly cameBack: "recovered" | "short" | "over";
     readonly cameBackAsRead: "recovered" | "short" | "over";
@@ -254,6 +273,15 @@ export interface LogTables {
     readonly shareBest: number;
     readonly shareHigh: number;
     readonly shareFirst: number;
+    readonly comparable: number;
+    readonly bathBaseline: number;
+    readonly bathBaselineAsRead: number;
+    readonly bathTemperature: number;
+    readonly bathDrop: number;
+    readonly bathBuilder: string;
+    readonly bathAlkalinity: string;
+    readonly degreesApart: number;
+    readonly sizable: number;
     readonly bathRow: number;
     readonly lastConcentrate: number;
     readonly counted: number;
@@ -269,6 +297,7 @@ export interface LogTables {
     readonly readBefore: number;
     readonly roundStart: number;
     readonly roundAmount: number;
+    readonly nextRound: number;
   };
   readonly additions: {
     readonly id: string;
@@ -387,7 +416,7 @@ export interface LogTables {
     readonly notRestorable: number;
     readonly returned: number;
     readonly pending: number;
-    readonly uncounted: number;
+    readonly uncounted: string;
   };
   readonly items: {
     readonly id: string;
@@ -446,8 +475,18 @@ export interface LogTables {
     readonly left: number;
     readonly key: string;
     readonly nextAt: number;
+    readonly higherBuffer: number;
+    readonly buffersApart: number;
+    readonly foundApart: number;
+    readonly leftIn1: number;
+    readonly leftIn2: number;
+    readonly leftApart: number;
     readonly foundGrowth: number;
     readonly leftGrowth: number;
+    readonly leftError1: number;
+    readonly leftError2: number;
+    readonly lastCheck: number;
+    readonly slopeOut: number;
   };
   readonly care: {
     readonly id: string;
@@ -556,6 +595,12 @@ export interface LogTables {
     readonly acidByAlkali: number;
     readonly acidByPh: number;
     readonly bathRow: number;
+    readonly planned: number;
+    readonly alkalinityUsed: string;
+    readonly alkaliBrought: number;
+    readonly phHolds: "not released: limits missing" | "not released: no pH" | "not released: pH below the limits" | "not released: pH above the limits";
+    readonly incomplete: number;
+    readonly resultsHold: "not released: a result over its limit" | "not released: results awaited";
     readonly builderUsed: string;
   };
   readonly statementShares: {
@@ -640,6 +685,7 @@ export interface LogTables {
     readonly line: number;
     readonly sourceRow: number;
     readonly bathRow: number;
+    readonly benchNow: "no charge yet" | "no test since the last concentrate" | "not accepted" | "accepted";
   };
   readonly statementUse: {
     readonly bath: string;
@@ -660,6 +706,9 @@ export interface LogTables {
     readonly saidReRead: number;
     readonly saidAbove: number;
     readonly saidCheck: number;
+    readonly saidOften: string;
+    readonly saidSeldom: string;
+    readonly judged: number;
     readonly claims: number;
     readonly from: number;
     readonly until: number;
@@ -783,6 +832,7 @@ export interface LogTables {
     readonly closingValue: number;
     readonly rounding: number;
     readonly valueCheck: number;
+    readonly usedInAll: number;
     readonly from: number;
     readonly until: number;
     readonly openingCount: number;
@@ -839,6 +889,10 @@ export interface LogTables {
     readonly chartBaselineTo: number;
     readonly chartTrigger: number;
     readonly chartTriggerTo: number;
+    readonly line: number;
+    readonly first: number;
+    readonly other: number;
+    readonly place: number;
   };
   readonly whatIfCard: {
     readonly temperature: number;
@@ -872,6 +926,12 @@ export interface LogTables {
     readonly forAlkalinity: number;
     readonly together: number;
     readonly line: number;
+    readonly hardnessUsed: string;
+    readonly alkalinityUsed: string;
+    readonly unchosen: string;
+    readonly capacity: number;
+    readonly alkaliStrength: number;
+    readonly labelHardness: string;
   };
   readonly whatIfWaters: {
     readonly water: string;
@@ -880,6 +940,12 @@ export interface LogTables {
     readonly forHardness: number;
     readonly forAlkalinity: number;
     readonly together: number;
+    readonly hardnessUsed: string;
+    readonly alkalinityUsed: string;
+    readonly unchosen: string;
+    readonly capacity: number;
+    readonly alkaliStrength: number;
+    readonly labelHardness: string;
   };
   readonly people: {
     readonly initials: string;

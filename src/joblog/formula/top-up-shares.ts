@@ -1,7 +1,5 @@
 import { topUpRange } from "../../../functions/top-up/top-up-range.ts";
 import { call } from "./calls.ts";
-import { when } from "./choices.ts";
-import type { Condition } from "./conditions.ts";
 import type { Expression, Value } from "./expression.ts";
 import { placeIn } from "./lookups.ts";
 
@@ -9,8 +7,8 @@ import { placeIn } from "./lookups.ts";
 export const topUpPlaces = { low: 1, best: 2, high: 3, first: 4 } as const;
 
 interface Question {
-  /** Where it does not hold there is nothing to work out. */
-  readonly asked: Condition;
+  /** 1, or blank where there is nothing to work out. */
+  readonly opening_dose: Value;
   readonly baseline: Value;
   readonly reading: Value;
   readonly builder: Value;
@@ -23,9 +21,9 @@ interface Question {
 
 /**
  * A top-up as a share of the opening dose: all four answers are in proportion to it. The opening dose is added up from
- * Additions, so a call that took it would recalculate with every addition to any bath.
+ * Additions, so a call that took it would recalculate with every addition to any bath. The workbench's grid works out
+ * what an IF passes over: without a dose the function says no at once.
  */
-export function topUpShareOf({ asked, ...question }: Question, place: number): Expression {
-  // The workbench's grid works out what an IF passes over: without a dose the function says no at once.
-  return placeIn(call(topUpRange, { opening_dose: when(asked, 1).otherwise(""), ...question }), place);
+export function topUpShareOf(question: Question, place: number): Expression {
+  return placeIn(call(topUpRange, question), place);
 }

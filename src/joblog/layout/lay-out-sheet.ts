@@ -12,6 +12,7 @@ import type {
 import { headerOf } from "../model/headers.ts";
 import type { AreaPlan, CellPlan, ChartPlan, ChartSeriesPlan, SheetPlan, TablePlan } from "../model/plan.ts";
 import { fieldCells } from "./field-cells.ts";
+import { foldedColumns } from "./folded-columns.ts";
 import { linesOf } from "./line-breaks.ts";
 import { type PlacedSheet, type PlacedTable, type Placement, printedColumns } from "./placement.ts";
 import { fieldSignals, tableSignals } from "./signal-plans.ts";
@@ -171,6 +172,8 @@ export function laidOutSheet(
   ];
   const cells = [...headCells(placed), ...addInNote(placed, worked), ...worked];
   const frozen = frozenRows(sheet, tables);
+  const lastPrinted = lastPrintedColumn(placed);
+  const folded = foldedColumns(placed, log, lastPrinted, cells);
   return {
     id: sheet.id,
     name: sheet.name,
@@ -190,7 +193,8 @@ export function laidOutSheet(
     footer: arithmeticAid,
     ...titleRows(sheet, tables),
     ...pageBreaks(placed),
-    lastPrintedColumn: lastPrintedColumn(placed),
+    lastPrintedColumn: lastPrinted,
+    ...(folded.length === 0 ? {} : { folded }),
     pagesWide: sheet.pagesWide,
     ...(sheet.arrangement === "charts" ? { onePage: true } : {}),
   };

@@ -114,6 +114,12 @@ export interface ChartPlan {
   readonly series: readonly ChartSeriesPlan[];
 }
 
+/** Columns from the first to the last. */
+export interface ColumnRun {
+  readonly first: number;
+  readonly last: number;
+}
+
 export interface SheetPlan {
   readonly id: string;
   readonly name: string;
@@ -136,6 +142,8 @@ export interface SheetPlan {
   readonly pageBreaks?: readonly number[];
   /** Columns from the first to this one are printed; helper columns to the right are not. */
   readonly lastPrintedColumn: number;
+  /** Runs of helper columns, folded away until somebody opens them. */
+  readonly folded?: readonly ColumnRun[];
   readonly pagesWide: number;
   /** Shrunk to a single page, however long its words are. */
   readonly onePage?: true;

@@ -122,9 +122,8 @@ export const additionCostHelpers: readonly ComputedColumn[] = [
       when(all(isBlank(id), isBlank(bath), isBlank(amount)), "")
         .when(isBlank(bathRow), "bath missing")
         .when(isNoNumber(amount), "amount is no number")
-        .when(all(isNoNumber(price), isNot(kind, "water")), "no price")
-        .when(isNoNumber(price), "")
-        .when(isBlank(account), "account missing")
+        .when(isNumber(price), when(isBlank(account), "account missing").otherwise(""))
+        .when(isNot(kind, "water"), "no price")
         .otherwise(""),
   ),
   helper(

@@ -1,6 +1,16 @@
 import { largest, minus, plus, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, is, isAtLeast, isBlank, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
+import {
+  all,
+  equal,
+  is,
+  isAtLeast,
+  isBlank,
+  isFilled,
+  isNoNumber,
+  isNumber,
+  isOver,
+} from "../../formula/conditions.ts";
 import { above, after, before, from, largestWhere, sumWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Row } from "../../formula/log-names.ts";
@@ -66,7 +76,7 @@ export const additionRoom: readonly ComputedColumn[] = [
       help: "Against the volume at the fill line and, where the Job sheet has the tank's inside height, at the rim.",
     },
     ({ volumeAfter, rimVolume, tankVolume, levelVolume }, { named }) => {
-      const overRim = when(isBlank(rimVolume), false).otherwise(isOver(volumeAfter, rimVolume));
+      const overRim = all(isFilled(rimVolume), isOver(volumeAfter, rimVolume));
       const least = when(is(named.unitSystem, "metric"), leastLevel.metric).otherwise(leastLevel.US);
       const noticeable = times(least, levelVolume);
       return blankIf(
@@ -136,13 +146,13 @@ export const additionRoomHelpers: readonly ComputedColumn[] = [
     { id: "tankRow", label: "Tank row", type: "whole number", format: "0", width: 8, help: "Position in Tanks." },
     ({ bathRow }, { baths }) => cellAtOrBlank(baths.tankRow, bathRow),
   ),
-  ofTank("tankVolume", "workingVolume", "Volume at the line", volume, "0.00", "What the tank holds at its fill line."),
+  ofTank("tankVolume", "workingVolume", "Line holds", volume, "0.00", "What the tank holds at its fill line."),
   ofTank("tankDepth", "fillDepth", "Fill depth", depth, "0.0#", "Where the tank's fill line is."),
   ofTank("levelVolume", "volumePerDepth", "Volume by level", volumeByDepth, "0.000", "What one unit of level holds."),
   helper(
     {
       id: "rimVolume",
-      label: "Volume at the rim",
+      label: "Rim holds",
       type: "number",
       unit: volume,
       format: "0.0",

@@ -142,7 +142,7 @@ export const additionWaterHelpers: readonly ComputedColumn[] = [
   helper(
     {
       id: "dragOut",
-      label: "Drag-out per load",
+      label: "Drag-out",
       type: "number",
       unit: volume,
       format: "0.00#",

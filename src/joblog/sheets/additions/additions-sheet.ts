@@ -255,7 +255,7 @@ const recoveryHelpers: readonly ColumnDefinition[] = [
   helper(
     {
       id: "phRise",
-      label: "pH rise",
+      label: "Rise",
       type: "number",
       format: "0.00",
       width: 8,

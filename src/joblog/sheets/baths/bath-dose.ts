@@ -189,15 +189,13 @@ export const bathDose: readonly ComputedColumn[] = [
       width: 20,
       help: "Strength wanted, and what was poured less the extras for the water, against the strongest that the concentrate's label names. The label wins.",
     },
-    ({ baseDose, openingDose, hardnessDose: forHardness, alkalinityDose: forAlkalinity, mostByLabel: most }) => {
-      const extras = sum(forHardness, forAlkalinity);
-      return blankIf(
-        [isBlank(most), isBlank(baseDose)],
-        when(isOver(baseDose, most), labelCheck.wanted)
-          .when(isOver(sum(openingDose), times(pouredAmiss, plus(most, extras))), labelCheck.poured)
+    ({ baseDose, openingDose, mostByLabel, mostPoured }) =>
+      blankIf(
+        [isBlank(mostByLabel), isBlank(baseDose)],
+        when(isOver(baseDose, mostByLabel), labelCheck.wanted)
+          .when(isOver(sum(openingDose), mostPoured), labelCheck.poured)
           .otherwise(labelCheck.within),
-      );
-    },
+      ),
   ),
 ];
 
@@ -279,6 +277,16 @@ export const bathDoseHelpers: readonly ComputedColumn[] = [
     },
     ({ bath }, { additions }) =>
       blankIf([isBlank(bath)], sumWhere(additions, "amount", { bath, kind: "water", purpose: "opening" })),
+  ),
+  helper(
+    {
+      id: "mostPoured",
+      label: "Most to pour",
+      ...amount,
+      help: "That and the extras for the water, and what a jug is read amiss.",
+    },
+    ({ mostByLabel, hardnessDose: forHardness, alkalinityDose: forAlkalinity }) =>
+      blankIf([isBlank(mostByLabel)], times(pouredAmiss, plus(mostByLabel, sum(forHardness, forAlkalinity)))),
   ),
   helper(
     {

@@ -85,10 +85,21 @@ const columns: readonly ColumnDefinition[] = [
       width: 16,
       help: "When the surface was next tested; the last day of the calendar if it was not.",
     },
-    ({ bath, surface, when: tested }, { benchTests }) => {
-      const next = smallestWhere(benchTests, "when", { bath, surface, when: after(tested) });
-      return blankIf([isBlank(bath), isNoNumber(tested)], when(equal(next, 0), never).otherwise(next));
+    ({ nextTest }) => blankIf([isBlank(nextTest)], when(equal(nextTest, 0), never).otherwise(nextTest)),
+  ),
+  helper(
+    {
+      id: "nextTest",
+      label: "Next test",
+      type: "date and time",
+      width: 16,
+      help: "Of the surface in the same bath; 0 if there is none.",
     },
+    ({ bath, surface, when: tested }, { benchTests }) =>
+      blankIf(
+        [isBlank(bath), isNoNumber(tested)],
+        smallestWhere(benchTests, "when", { bath, surface, when: after(tested) }),
+      ),
   ),
 ];
 

@@ -24,7 +24,8 @@ export const careResults: readonly ComputedColumn[] = [
       const { openingDose, filledVolume } = rowAt(baths, bathRow);
       return blankIf(
         [isBlank(bathRow), isNoNumber(amount)],
-        blankIf([isBlank(openingDose), isBlank(filledVolume)], dividedBy(times(amount, openingDose), filledVolume)),
+        // Without an opening dose there is no volume of the fill either.
+        blankIf([isBlank(filledVolume)], dividedBy(times(amount, openingDose), filledVolume)),
       );
     },
   ),

@@ -18,23 +18,6 @@ export function chartedBath({ chartLines: lines }: Log, chart: number): Expressi
   return cellAt(lines.bath, chart);
 }
 
-/** Position in Baths of the bath asked for, or else of the first. */
-function firstPosition({ named, baths }: Log): Expression {
-  const match = matchIn(named.chartBath, baths.bath);
-  return when(isBlank(named.chartBath), 1).when(apply("ISNA", match), 1).otherwise(match);
-}
-
-/** The first line's bath is the one asked for; the others follow by their rows, the newest where there are more. */
-function position(log: Log): Expression {
-  const line = thisLine(log.chartLines.bath);
-  const baths = apply("ROWS", log.baths.bath);
-  const other = minus(plus(largest(0, minus(baths, chartedBaths)), line), 1);
-  const passingTheFirst = when(isAtLeast(other, firstPosition(log)), 1).otherwise(0);
-  return when(equal(line, 1), firstPosition(log))
-    .when(isAtLeast(other, baths), "")
-    .otherwise(plus(other, passingTheFirst));
-}
-
 function reading(id: string, label: string, help: string, extreme: typeof smallestWhere): ComputedColumn {
   return helper({ id, label, type: "date and time", width: 16, help }, ({ bath }, { readings }) => {
     const when = extreme(readings, "when", { bath });
@@ -78,11 +61,11 @@ export const chartLines: TableDefinition = {
         width: 14,
         help: "First the bath chosen on the sheet Baths, or its first; then the others.",
       },
-      (_, log) => blankIf([isBlank(position(log))], asText(cellAt(log.baths.bath, position(log)))),
+      ({ place }, { baths }) => blankIf([isBlank(place)], asText(cellAt(baths.bath, place))),
     ),
     helper(
       { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 12, help: "Position in Baths." },
-      ({ bath }, log) => blankIf([isBlank(bath)], position(log)),
+      ({ bath, place }) => blankIf([isBlank(bath)], place),
     ),
     reading("from", "First reading", "Where the lines begin.", smallestWhere),
     reading("to", "Last reading", "Where they end.", largestWhere),
@@ -90,6 +73,49 @@ export const chartLines: TableDefinition = {
     level("chartBaselineTo", "Baseline to", "baseline"),
     level("chartTrigger", "Trigger", "trigger"),
     level("chartTriggerTo", "Trigger to", "trigger"),
+    helper(
+      { id: "line", label: "Line", type: "whole number", format: "0", width: 8, help: "Running number of the line." },
+      (_, { chartLines: { line } }) => thisLine(line),
+    ),
+    helper(
+      {
+        id: "first",
+        label: "First bath",
+        type: "whole number",
+        format: "0",
+        width: 8,
+        help: "Position in Baths of the bath asked for, or else of the first.",
+      },
+      (_, { named, baths }) => {
+        const match = matchIn(named.chartBath, baths.bath);
+        return when(isBlank(named.chartBath), 1).when(apply("ISNA", match), 1).otherwise(match);
+      },
+    ),
+    helper(
+      {
+        id: "other",
+        label: "Other baths",
+        type: "whole number",
+        format: "0",
+        width: 8,
+        help: "Which of the other baths the line shows: the newest where there are more than lines.",
+      },
+      ({ line }, { baths }) => minus(plus(largest(0, minus(apply("ROWS", baths.bath), chartedBaths)), line), 1),
+    ),
+    helper(
+      {
+        id: "place",
+        label: "Place",
+        type: "whole number",
+        format: "0",
+        width: 8,
+        help: "The first line's bath is the one asked for; the others follow by their rows.",
+      },
+      ({ line, first, other }, { baths }) =>
+        when(equal(line, 1), first)
+          .when(isAtLeast(other, apply("ROWS", baths.bath)), "")
+          .otherwise(plus(other, when(isAtLeast(other, first), 1).otherwise(0))),
+    ),
   ],
   signals: shown.map((column) => ({ column, when: "not available", look: "quiet" })),
 };

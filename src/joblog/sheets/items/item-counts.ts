@@ -1,6 +1,6 @@
 import { joined, minus, negative, plus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isNumber, isOver } from "../../formula/conditions.ts";
+import { equal, isBlank, isFilled, isNumber, isOver } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
@@ -102,7 +102,7 @@ export const itemCounts: TableDefinition = {
         );
         return blankIf(
           [isBlank(claim)],
-          when(isOver(uncounted, 0), joined("lines without pieces: ", uncounted))
+          when(isFilled(uncounted), uncounted)
             .when(equal(difference, 0), balances)
             .when(isOver(difference, 0), joined(difference, " not accounted for"))
             .otherwise(joined(negative(difference), " more than came in")),
@@ -121,13 +121,15 @@ export const itemCounts: TableDefinition = {
     computed(
       {
         id: "uncounted",
-        label: "Lines without pieces",
-        type: "whole number",
-        format: "0",
-        width: 11,
+        label: "Without pieces",
+        type: "text",
+        width: 24,
         help: "Lines of the claim that no count has: their pieces are missing or no number.",
       },
-      ({ claim }, { items }) => blankIf([isBlank(claim)], withoutPieces(items, claim)),
+      ({ claim }, { items }) => {
+        const lines = withoutPieces(items, claim);
+        return blankIf([isBlank(claim)], when(isOver(lines, 0), joined("lines without pieces: ", lines)).otherwise(""));
+      },
     ),
   ],
   signals: [

@@ -6,7 +6,7 @@ import { columnsOf, dateInput, nameInput, textInput } from "../../model/columns.
 import type { InputColumn, TableDefinition } from "../../model/definition.ts";
 import { claimCost } from "../../model/words.ts";
 
-const { computed } = columnsOf<"claims">();
+const { computed, helper } = columnsOf<"claims">();
 
 /** They stand with their claim: typed on the statement's page they would pass to whatever claim is shown next. */
 const ofItsStatement: readonly InputColumn[] = [
@@ -66,19 +66,32 @@ export const claimsTable: TableDefinition = {
         width: 10,
         help: "Provisional as long as a row of its baths keeps the cost from being placed: its statement says which.",
       },
-      ({ claim }, { costLines, loads, named, shares }) => {
-        const open = plus(
-          countWhere(shares, { claim, openLine: above(0) }),
-          countWhere(loads, { claim, gapLine: above(0) }),
-          countWhere(costLines, { claim, gapLine: above(0) }),
-        );
-        return blankIf(
+      ({ claim, openRows }, { loads, named, shares }) =>
+        blankIf(
           [isBlank(claim), equal(plus(countWhere(loads, { claim }), countWhere(shares, { claim })), 0)],
-          when(any(isOver(open, 0), isFilled(named.loadAstray)), claimCost.provisional).otherwise(claimCost.placed),
-        );
-      },
+          when(any(isOver(openRows, 0), isFilled(named.loadAstray)), claimCost.provisional).otherwise(claimCost.placed),
+        ),
     ),
     ...ofItsStatement,
+    helper(
+      {
+        id: "openRows",
+        label: "Rows open",
+        type: "whole number",
+        format: "0",
+        width: 8,
+        help: "Shares, loads and cost lines of the claim that are not placed.",
+      },
+      ({ claim }, { costLines, loads, shares }) =>
+        blankIf(
+          [isBlank(claim)],
+          plus(
+            countWhere(shares, { claim, openLine: above(0) }),
+            countWhere(loads, { claim, gapLine: above(0) }),
+            countWhere(costLines, { claim, gapLine: above(0) }),
+          ),
+        ),
+    ),
   ],
   signals: [
     { column: "costState", when: { is: claimCost.provisional }, look: "watch" },

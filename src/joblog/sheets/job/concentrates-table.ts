@@ -4,10 +4,8 @@ import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { all, isAtMost, isBlank, isNoNumber } from "../../formula/conditions.ts";
 import { countWhere } from "../../formula/criteria.ts";
-import type { Expression } from "../../formula/expression.ts";
-import type { Log } from "../../formula/log-names.ts";
 import { columnsOf, moneyInput, nameInput, numberInput, textInput, wordInput } from "../../model/columns.ts";
-import type { TableDefinition } from "../../model/definition.ts";
+import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
 import {
   between,
   density,
@@ -21,14 +19,30 @@ import {
 } from "../../model/units-of.ts";
 import { builders, labelCheck, yesNo } from "../../model/words.ts";
 
-const { computed } = columnsOf<"concentrates">();
+const { computed, helper } = columnsOf<"concentrates">();
 
 /** The sheet of paper is full. */
 const onScreen: typeof computed = (rest, formula) => ({ ...computed(rest, formula), unprinted: true });
 
-/** A strength of the label as a share of the bath; 0 where the label's is not in the log. */
-function shareOf(strength: Expression, { named }: Log): Expression {
-  return when(isBlank(strength), 0).otherwise(call(dose, { volume: 1, rate: strength, system: named.unitSystem }));
+/** A strength of the label as a share of the bath. */
+function shareOf(id: string, label: string, strength: "labelLight" | "labelMedium" | "labelHeavy"): ComputedColumn {
+  return helper(
+    {
+      id,
+      label,
+      type: "share",
+      format: "0.00%",
+      width: 9,
+      help: "Of the finished bath; 0 where the label's is not here.",
+    },
+    (row, { named }) =>
+      blankIf(
+        [isBlank(row.concentrate)],
+        when(isBlank(row[strength]), 0).otherwise(
+          call(dose, { volume: 1, rate: row[strength], system: named.unitSystem }),
+        ),
+      ),
+  );
 }
 
 export const concentratesTable: TableDefinition = {
@@ -136,10 +150,10 @@ export const concentratesTable: TableDefinition = {
         width: 11,
         help: "The strongest that the label names for any soil, as a share of the finished bath. The label wins.",
       },
-      ({ labelLight, labelMedium, labelHeavy }, log) =>
+      ({ labelLight, labelMedium, labelHeavy, lightShare, mediumShare, heavyShare }) =>
         blankIf(
           [all(isBlank(labelLight), isBlank(labelMedium), isBlank(labelHeavy))],
-          largest(shareOf(labelLight, log), shareOf(labelMedium, log), shareOf(labelHeavy, log)),
+          largest(lightShare, mediumShare, heavyShare),
         ),
     ),
     onScreen(
@@ -160,6 +174,9 @@ export const concentratesTable: TableDefinition = {
           ),
         ),
     ),
+    shareOf("lightShare", "Light, share", "labelLight"),
+    shareOf("mediumShare", "Medium, share", "labelMedium"),
+    shareOf("heavyShare", "Heavy, share", "labelHeavy"),
   ],
   signals: [
     { column: "bathsAboveLabel", when: { isNot: 0 }, look: "act" },

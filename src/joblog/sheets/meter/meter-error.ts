@@ -1,7 +1,7 @@
 /** A meter's error at any pH: slope and offset by the straight line through what it showed in two buffers. */
 import { dividedBy, minus, plus, sum, times } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { isBlank, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
+import { any, isBlank, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Row } from "../../formula/log-names.ts";
 import { columnsOf } from "../../model/columns.ts";
@@ -15,22 +15,51 @@ type Check = Row<"meterChecks">;
 const flattest = 0.8;
 
 /** By how much the error grows with each pH that the meter shows; 0 where the two buffers make no line. */
-function growth({ buffer1, buffer2 }: Check, one: Expression, two: Expression): Expression {
-  const [apart, shownApart] = [minus(buffer2, buffer1), minus(two, one)];
+function growth({ buffersApart: apart }: Check, shownApart: Expression): Expression {
   const rises = isOver(times(shownApart, apart), times(flattest, apart, apart));
-  return when(isNoNumber(one), 0)
-    .when(isNoNumber(two), 0)
-    .when(isNoNumber(buffer1), 0)
-    .when(isNoNumber(buffer2), 0)
+  return when(any(isBlank(apart), isBlank(shownApart)), 0)
     .when(rises, minus(1, dividedBy(apart, shownApart)))
     .otherwise(0);
 }
 
-const leftIn1 = ({ asFound1, asLeft1 }: Check): Expression => when(isNumber(asLeft1), asLeft1).otherwise(asFound1);
+const number = { type: "number", format: "0.00", width: 8 } as const;
 
-const leftIn2 = ({ asFound2, asLeft2 }: Check): Expression => when(isNumber(asLeft2), asLeft2).otherwise(asFound2);
+/** One figure less the other, blank where one of them is no number. */
+const apart = (two: Expression, one: Expression): Expression =>
+  blankIf([isNoNumber(one), isNoNumber(two)], minus(two, one));
 
 export const meterErrorHelpers: readonly ComputedColumn[] = [
+  helper(
+    { id: "higherBuffer", label: "Higher buffer", ...number, help: "Its pH; 0 where neither is known." },
+    ({ meter, buffer1, buffer2 }) =>
+      blankIf([isBlank(meter)], sum(when(isOver(sum(buffer1), sum(buffer2)), buffer1).otherwise(buffer2))),
+  ),
+  helper(
+    { id: "buffersApart", label: "Buffers apart", ...number, help: "Buffer 2 less buffer 1." },
+    ({ buffer1, buffer2 }) => apart(buffer2, buffer1),
+  ),
+  helper(
+    { id: "foundApart", label: "Found apart", ...number, help: "As found in buffer 2 less as found in buffer 1." },
+    ({ asFound1, asFound2 }) => apart(asFound2, asFound1),
+  ),
+  ...([1, 2] as const).map((buffer) =>
+    helper(
+      {
+        id: `leftIn${buffer}`,
+        label: `Left in ${buffer}`,
+        ...number,
+        help: "As left, or as found where nothing was adjusted.",
+      },
+      (check) => {
+        const [found, left] = [check[`asFound${buffer}`], check[`asLeft${buffer}`]];
+        return when(isNumber(left), left).when(isNumber(found), found).otherwise("");
+      },
+    ),
+  ),
+  helper(
+    { id: "leftApart", label: "Left apart", ...number, help: "As left in buffer 2 less as left in buffer 1." },
+    ({ leftIn1, leftIn2 }) => apart(leftIn2, leftIn1),
+  ),
   helper(
     {
       id: "foundGrowth",
@@ -40,7 +69,7 @@ export const meterErrorHelpers: readonly ComputedColumn[] = [
       width: 9,
       help: "By how much the error as found grows with each pH shown, by both buffers.",
     },
-    (check) => blankIf([isBlank(check.found)], growth(check, check.asFound1, check.asFound2)),
+    (check) => blankIf([isBlank(check.found)], growth(check, check.foundApart)),
   ),
   helper(
     {
@@ -51,14 +80,13 @@ export const meterErrorHelpers: readonly ComputedColumn[] = [
       width: 9,
       help: "The same as left, or as found where nothing was adjusted.",
     },
-    (check) => blankIf([isBlank(check.left)], growth(check, leftIn1(check), leftIn2(check))),
+    (check) => blankIf([isBlank(check.left)], growth(check, check.leftApart)),
   ),
 ];
 
 /** From the error in the buffer with the higher pH, along the line; what the meter showed there is that buffer and the error. */
-function along(reading: Expression, { buffer1, buffer2 }: Check, error: Expression, grows: Expression): Expression {
-  const higher = when(isOver(sum(buffer1), sum(buffer2)), buffer1).otherwise(buffer2);
-  return plus(error, times(grows, minus(reading, plus(sum(higher), error))));
+function along(reading: Expression, { higherBuffer }: Check, error: Expression, grows: Expression): Expression {
+  return plus(error, times(grows, minus(reading, plus(higherBuffer, error))));
 }
 
 /** What a meter as a check found it reads too high where it shows `reading`: the reading less METERFIX, written out so that no function waits for another four deep. */

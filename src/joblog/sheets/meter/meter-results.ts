@@ -3,7 +3,6 @@ import { absolute, minus, plus, rounded, sum, wholePart } from "../../formula/ar
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import {
-  all,
   any,
   type Condition,
   equal,
@@ -87,9 +86,9 @@ export const meterResults: readonly ComputedColumn[] = [
       width: 8,
       help: "Of the theoretical slope at that temperature, from the voltages.",
     },
-    ({ buffer1, mv1, buffer2, mv2, temperature }, { named }) =>
+    ({ buffer1, mv1, buffer2, mv2, buffersApart, temperature }, { named }) =>
       blankIf(
-        [isNoNumber(buffer1), isNoNumber(mv1), isNoNumber(buffer2), isNoNumber(mv2), equal(buffer1, buffer2)],
+        [isBlank(buffersApart), equal(buffersApart, 0), isNoNumber(mv1), isNoNumber(mv2)],
         call(meterSlope, {
           buffer_1: buffer1,
           mv_1: mv1,
@@ -110,16 +109,12 @@ export const meterResults: readonly ComputedColumn[] = [
       help: "Against the shop's own limits on the sheet Shop.",
     },
     (check, { named }) => {
-      const { error1, error2, slope, buffer1, buffer2, mv1, mv2 } = check;
+      const { error1, error2, slopeOut } = check;
       const isOut = (found: Expression): Condition => isOver(absolute(sum(found)), named.meterLimit);
-      // No number where the voltages are there: the function refused what no working electrode gives.
-      const slopeIsOut = when(isNumber(slope), any(isUnder(slope, named.slopeLow), isOver(slope, named.slopeHigh)))
-        .when(any(isNoNumber(mv1), isNoNumber(mv2)), false)
-        .otherwise(all(isNumber(buffer1), isNumber(buffer2), unequal(buffer1, buffer2)));
       return blankIf(
         unfinished(check),
         when(any(isOut(error1), isOut(error2)), meterVerdict.asFound)
-          .when(slopeIsOut, meterVerdict.slope)
+          .when(equal(slopeOut, 1), meterVerdict.slope)
           .when(any(isBlank(error1), isBlank(error2)), meterVerdict.incomplete)
           .otherwise(meterVerdict.within),
       );
@@ -133,8 +128,7 @@ export const meterResults: readonly ComputedColumn[] = [
       width: 16,
       help: "The meter's check before this one: drift is taken out of the readings since.",
     },
-    (check, { meterChecks }) =>
-      blankIf(unfinished(check), blankIfNever(largestWhere(meterChecks, "when", ofMeter(check, before(check.when))))),
+    ({ lastCheck }) => blankIf([isBlank(lastCheck)], blankIfNever(lastCheck)),
   ),
   computed(
     {
@@ -194,8 +188,7 @@ export const meterHelpers: readonly ComputedColumn[] = [
       help: "As left in that buffer, or as found where nothing was adjusted; blank where the check says neither.",
     },
     (check) => {
-      const { buffer1, asLeft1, buffer2, asLeft2 } = check;
-      const asLeft = inHigherBuffer(check, errorIn(buffer1, asLeft1), errorIn(buffer2, asLeft2));
+      const asLeft = inHigherBuffer(check, check.leftError1, check.leftError2);
       return blankIf(unfinished(check), when(isNumber(asLeft), asLeft).otherwise(check.found));
     },
   ),
@@ -218,4 +211,40 @@ export const meterHelpers: readonly ComputedColumn[] = [
       ),
   ),
   ...meterErrorHelpers,
+  helper(
+    { id: "leftError1", label: "Left error 1", ...error, help: "As left minus the buffer." },
+    ({ buffer1, asLeft1 }) => errorIn(buffer1, asLeft1),
+  ),
+  helper(
+    { id: "leftError2", label: "Left error 2", ...error, help: "As left minus the buffer." },
+    ({ buffer2, asLeft2 }) => errorIn(buffer2, asLeft2),
+  ),
+  helper(
+    {
+      id: "lastCheck",
+      label: "Check before",
+      type: "date and time",
+      width: 16,
+      help: "Of the same meter; 0 if none.",
+    },
+    (check, { meterChecks }) =>
+      blankIf(unfinished(check), largestWhere(meterChecks, "when", ofMeter(check, before(check.when)))),
+  ),
+  // No number where the voltages are there: the function refused what no working electrode gives.
+  helper(
+    {
+      id: "slopeOut",
+      label: "Slope out",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "1 where the slope is outside the shop's limits, or no electrode has it.",
+    },
+    ({ slope, buffersApart, mv1, mv2 }, { named }) => {
+      const isOut = when(isNumber(slope), any(isUnder(slope, named.slopeLow), isOver(slope, named.slopeHigh)))
+        .when(any(isNoNumber(mv1), isNoNumber(mv2), isBlank(buffersApart)), false)
+        .otherwise(unequal(buffersApart, 0));
+      return when(isOut, 1).otherwise("");
+    },
+  ),
 ];

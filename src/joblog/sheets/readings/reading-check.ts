@@ -21,12 +21,10 @@ import {
 import { above, before, from, largestWhere, otherThan, upTo, type Where } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
-import { rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { temperature } from "../../model/units-of.ts";
 import { readingCheck } from "../../model/words.ts";
-import { hasNoBaseline } from "../baths/bath-baseline.ts";
 
 const { computed, helper } = columnsOf<"readings">();
 
@@ -38,12 +36,10 @@ export const isToBeChecked = ({ check, confirmed }: Reading): Condition =>
 
 const readingsOf = ({ bath }: Reading): Where<"readings"> => ({ bath, purpose: otherThan("rinse"), ph: above(0) });
 
+type Sample = Readonly<Record<"ph" | "temperature", Expression>>;
+
 /** The other sample is no farther off than bath and temperatures can make it. */
-function isNear(
-  { ph, temperature }: Reading,
-  other: Readonly<Record<"ph" | "temperature", Expression>>,
-  { named }: Log,
-): Condition {
+function isNear({ ph, temperature }: Reading, other: Sample, { named }: Log): Condition {
   const byDegree = when(is(named.unitSystem, "US"), mostPhByKelvin * fahrenheitDegree).otherwise(mostPhByKelvin);
   const byTemperature = when(
     all(isNumber(temperature), isNumber(other.temperature)),
@@ -62,26 +58,45 @@ export const readingCheckColumn: ComputedColumn = computed(
     width: 18,
     help: "Why the reading looks like a slip. Correct it, or write “yes” under Confirmed: until then it has no verdict.",
   },
-  (reading, log) => {
-    const { bathRow, ph, purpose, temperature, phBefore, temperatureBefore } = reading;
-    const bath = rowAt(log.baths, bathRow);
-    const isCold = all(
-      is(log.named.unitSystem, "US"),
-      isNumber(temperature),
-      isAtLeast(temperature, coldSample.low),
-      isUnder(temperature, coldSample.high),
-    );
-    const cold = when(isCold, readingCheck.temperature).otherwise("");
+  (reading) => {
+    const { bathRow, ph, purpose, phBefore, coldSample: cold } = reading;
     return blankIf(
       [isBlank(bathRow), isNoNumber(ph), isNoNumber(reading.when), any(is(purpose, "rinse"), is(purpose, "baseline"))],
-      when(isBlank(phBefore), cold)
-        .when(isNear(reading, { ph: phBefore, temperature: temperatureBefore }, log), cold)
-        .when(hasNoBaseline(bath), readingCheck.ph)
-        .when(isNear(reading, { ph: bath.baseline, temperature: bath.baselineTemperature }, log), cold)
-        .otherwise(readingCheck.ph),
+      when(any(isBlank(phBefore), equal(reading.nearLast, 1), equal(reading.nearBaseline, 1)), cold).otherwise(
+        readingCheck.ph,
+      ),
     );
   },
 );
+
+const beforeHelp = "As read then; the highest where several were read at that minute.";
+
+/** The reading before, all of its minute. */
+const readThen = (reading: Reading): Where<"readings"> => ({
+  ...readingsOf(reading),
+  when: [from(reading.lastRead), upTo(reading.lastRead)],
+});
+
+function nearness(
+  id: "nearLast" | "nearBaseline",
+  label: string,
+  otherOf: (reading: Reading) => Sample,
+): ComputedColumn {
+  return helper(
+    {
+      id,
+      label,
+      type: "whole number",
+      format: "0",
+      width: 9,
+      help: "1 where it is no farther off than bath and temperatures can make it.",
+    },
+    (reading, log) => {
+      const other = otherOf(reading);
+      return blankIf([isNoNumber(reading.ph), isBlank(other.ph)], when(isNear(reading, other, log), 1).otherwise(0));
+    },
+  );
+}
 
 /** The reading before: what the check compares with. */
 export const readingCheckHelpers: readonly ComputedColumn[] = [
@@ -99,22 +114,72 @@ export const readingCheckHelpers: readonly ComputedColumn[] = [
         largestWhere(readings, "when", { ...readingsOf(reading), when: before(reading.when) }),
       ),
   ),
-  ...(["ph", "temperature"] as const).map((of) =>
-    helper(
-      {
-        id: `${of}Before`,
-        label: of === "ph" ? "pH the time before" : "Temperature before",
-        type: "number",
-        ...(of === "ph" ? {} : { unit: temperature }),
-        format: of === "ph" ? "0.00" : "0.0",
-        width: 8,
-        help: "As read then; the highest where several were read at that minute.",
-      },
-      (reading, { readings }) => {
-        const { lastRead } = reading;
-        const highest = largestWhere(readings, of, { ...readingsOf(reading), when: [from(lastRead), upTo(lastRead)] });
-        return blankIf([isBlank(lastRead)], blankIf([equal(lastRead, 0)], blankIf([equal(highest, 0)], highest)));
-      },
-    ),
+  helper(
+    {
+      id: "phBefore",
+      label: "pH the time before",
+      type: "number",
+      format: "0.00",
+      width: 8,
+      help: beforeHelp,
+    },
+    (reading, { readings }) =>
+      blankIf([isBlank(reading.lastRead), equal(reading.lastRead, 0)], largestWhere(readings, "ph", readThen(reading))),
+  ),
+  helper(
+    {
+      id: "warmestBefore",
+      label: "Warmest then",
+      type: "number",
+      unit: temperature,
+      format: "0.0",
+      width: 8,
+      help: "The highest temperature typed with that reading; 0 for none.",
+    },
+    (reading, { readings }) =>
+      blankIf(
+        [isBlank(reading.lastRead), equal(reading.lastRead, 0)],
+        largestWhere(readings, "temperature", readThen(reading)),
+      ),
+  ),
+  helper(
+    {
+      id: "temperatureBefore",
+      label: "Temperature before",
+      type: "number",
+      unit: temperature,
+      format: "0.0",
+      width: 8,
+      help: beforeHelp,
+    },
+    ({ warmestBefore }) => blankIf([isBlank(warmestBefore), equal(warmestBefore, 0)], warmestBefore),
+  ),
+  nearness("nearLast", "Near the one before", (reading) => ({
+    ph: reading.phBefore,
+    temperature: reading.temperatureBefore,
+  })),
+  nearness("nearBaseline", "Near the baseline", (reading) => ({
+    ph: reading.bathBaseline,
+    temperature: reading.bathTemperature,
+  })),
+  helper(
+    {
+      id: "coldSample",
+      label: "Cold for a sample",
+      type: "text",
+      words: [readingCheck.temperature],
+      width: 14,
+      help: "Where a temperature in °F may have been read in °C.",
+    },
+    ({ temperature: sample }, { named }) =>
+      when(
+        all(
+          is(named.unitSystem, "US"),
+          isNumber(sample),
+          isAtLeast(sample, coldSample.low),
+          isUnder(sample, coldSample.high),
+        ),
+        readingCheck.temperature,
+      ).otherwise(""),
   ),
 ];

@@ -1,4 +1,4 @@
-import { absolute, minus, notAvailable } from "../../formula/arithmetic.ts";
+import { notAvailable } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import {
   all,
@@ -20,7 +20,6 @@ import { rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { bench } from "../../model/words.ts";
-import { hasNoBaseline } from "../baths/bath-baseline.ts";
 import { bathRow } from "../baths/bath-row.ts";
 import { chartedBath, chartedBaths } from "../charts/chart-lines.ts";
 import { chartColumn } from "../charts/ph-chart.ts";
@@ -117,15 +116,12 @@ export const readingHelpers: readonly ComputedColumn[] = [
       width: 8,
       help: "At the baseline's temperature; left out where the sample's is missing or far from it.",
     },
-    ({ bathRow, ph, purpose, phCorrected, temperature, phAtBaseline }, { baths, named }) => {
-      const bath = rowAt(baths, bathRow);
-      return when(isBlank(bathRow), notAvailable)
-        .when(any(isNoNumber(ph), is(purpose, "rinse")), notAvailable)
-        .when(hasNoBaseline(bath), phCorrected)
-        .when(isNoNumber(temperature), notAvailable)
-        .when(isOver(absolute(minus(temperature, bath.baselineTemperature)), named.temperatureGap), notAvailable)
-        .otherwise(ifNumber(phAtBaseline));
-    },
+    ({ bathRow, ph, purpose, phCorrected, bathBaseline, degreesApart, phAtBaseline }, { named }) =>
+      when(any(isBlank(bathRow), isNoNumber(ph), is(purpose, "rinse")), notAvailable)
+        .when(isBlank(bathBaseline), phCorrected)
+        .when(isBlank(degreesApart), notAvailable)
+        .when(isOver(degreesApart, named.temperatureGap), notAvailable)
+        .otherwise(ifNumber(phAtBaseline)),
   ),
   ...Array.from({ length: chartedBaths }, (_, index) => chartPoints(index + 1)),
   helper(

@@ -4,7 +4,7 @@ import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { equal, isBlank, isNoNumber } from "../../formula/conditions.ts";
 import { largestWhere, upTo } from "../../formula/criteria.ts";
-import { cellsFrom, matchIn, rowAt } from "../../formula/lookups.ts";
+import { cellAtOrBlank, cellsFrom, matchIn, rowAt } from "../../formula/lookups.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { errorFound, errorLeft } from "../meter/meter-error.ts";
@@ -126,12 +126,31 @@ export const readingMeterHelpers: readonly ComputedColumn[] = [
       width: 9,
       help: "As found at the next check at this reading's pH, less what the check before had left.",
     },
-    (reading, { meterChecks }) => {
-      const next = rowAt(meterChecks, reading.nextCheckRow);
-      return blankIf(
-        [isBlank(reading.nextCheckRow)],
-        blankIf([isBlank(next.found)], minus(errorFound(reading.ph, next), reading.errorLeft)),
-      );
+    ({ errorFoundNext, errorLeft: left }) => blankIf([isBlank(errorFoundNext)], minus(errorFoundNext, left)),
+  ),
+  helper(
+    {
+      id: "errorFoundNext",
+      label: "Error found next",
+      type: "number",
+      format: "0.000",
+      width: 9,
+      help: "What the next check found the meter off by, at this reading's pH.",
     },
+    (reading, { meterChecks }) => {
+      const { ph, nextCheckRow, foundNext: found } = reading;
+      return blankIf([isBlank(found)], errorFound(ph, { ...rowAt(meterChecks, nextCheckRow), found }));
+    },
+  ),
+  helper(
+    {
+      id: "foundNext",
+      label: "Found next",
+      type: "number",
+      format: "0.000",
+      width: 8,
+      help: "What the next check found the meter off by, in the buffer with the higher pH.",
+    },
+    ({ nextCheckRow }, { meterChecks }) => cellAtOrBlank(meterChecks.found, nextCheckRow),
   ),
 ];

@@ -50,10 +50,9 @@ export const readingRounds: readonly ComputedColumn[] = [
       width: 9,
       help: "Top-up concentrate from here to the next round; 0 where none went in.",
     },
-    (reading, { readings, additions }) => {
-      const { bath, roundStart } = reading;
-      const next = smallestWhere(readings, "when", { bath, roundStart: 1, when: after(reading.when) });
-      const until = when(equal(next, 0), never).otherwise(next);
+    (reading, { additions }) => {
+      const { bath, roundStart, nextRound } = reading;
+      const until = when(equal(nextRound, 0), never).otherwise(nextRound);
       return blankIf(
         [unequal(roundStart, 1)],
         sumWhere(additions, "amount", {
@@ -64,5 +63,19 @@ export const readingRounds: readonly ComputedColumn[] = [
         }),
       );
     },
+  ),
+  helper(
+    {
+      id: "nextRound",
+      label: "Next round at",
+      type: "date and time",
+      width: 16,
+      help: "When the bath's next round begins; 0 if none has.",
+    },
+    (reading, { readings }) =>
+      blankIf(
+        [unequal(reading.roundStart, 1)],
+        smallestWhere(readings, "when", { bath: reading.bath, roundStart: 1, when: after(reading.when) }),
+      ),
   ),
 ];

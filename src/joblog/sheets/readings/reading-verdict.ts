@@ -2,21 +2,22 @@ import { phAt } from "../../../../functions/ph/ph-at.ts";
 import { trigger } from "../../../../functions/threshold/trigger.ts";
 import { verdict } from "../../../../functions/threshold/verdict.ts";
 import { recovered } from "../../../../functions/top-up/recovered.ts";
-import { absolute, dividedBy, joined, minus, plus, rounded, times } from "../../formula/arithmetic.ts";
+import { dividedBy, joined, minus, plus, rounded, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import {
   all,
   any,
-  type Condition,
   equal,
   is,
   isAtMost,
   isBlank,
+  isFilled,
   isNoNumber,
   isNot,
   isNumber,
   isOver,
+  unequal,
 } from "../../formula/conditions.ts";
 import { after, countWhere, from, otherThan, sumWhere, upTo } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
@@ -27,7 +28,6 @@ import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { volume } from "../../model/units-of.ts";
 import { bench, readingVerdict as words, recovery, verdictChanged } from "../../model/words.ts";
-import { asReadOf, hasNoBaseline } from "../baths/bath-baseline.ts";
 import { isToBeChecked } from "./reading-check.ts";
 import { phCorrected } from "./reading-meter.ts";
 
@@ -65,58 +65,42 @@ function topUpShare(id: TopUpShare, label: string, place: number): ComputedColum
       ...shareColumn,
       help: "Of the opening dose; blank where the sample was too warm or too cold to size it.",
     },
-    (reading, { baths, named }) => {
-      const bath = rowAt(baths, reading.bathRow);
-      const asked = is(reading.againstTrigger, words.topUp);
-      const gap = absolute(minus(reading.temperature, bath.baselineTemperature));
-      const share = topUpShareOf(
-        {
-          asked,
-          baseline: bath.baseline,
-          reading: reading.phCorrected,
-          builder: bath.builderUsed,
-          temperature: reading.temperature,
-          alkalinity: bath.alkalinityUsed,
-          house_share: named.houseShare,
-          meter_accuracy: named.meterLimit,
-          system: named.unitSystem,
-        },
-        place,
-      );
-      return when(isNot(reading.againstTrigger, words.topUp), "")
-        .when(isOver(gap, named.temperatureGap), "")
-        .otherwise(share);
-    },
+    (reading, { named }) =>
+      blankIf(
+        [isBlank(reading.sizable)],
+        topUpShareOf(
+          {
+            opening_dose: reading.sizable,
+            baseline: reading.bathBaseline,
+            reading: reading.phCorrected,
+            builder: reading.bathBuilder,
+            temperature: reading.temperature,
+            alkalinity: reading.bathAlkalinity,
+            house_share: named.houseShare,
+            meter_accuracy: named.meterLimit,
+            system: named.unitSystem,
+          },
+          place,
+        ),
+      ),
   );
 }
 
-/** What the row of the top-up says is still missing. */
-function stillMissing({ bath, lastConcentrate }: Reading, { additions }: Log): Expression {
-  const next = sumWhere(additions, "nextAddition", {
-    bath,
-    kind: "concentrate",
-    when: [from(lastConcentrate), upTo(lastConcentrate)],
-  });
-  return blankIf([equal(next, 0)], next);
-}
-
 /** What the trigger depends on besides the baseline, as its functions take it. */
-function triggerTerms(reading: Reading, { baths, named }: Log) {
-  const bath = rowAt(baths, reading.bathRow);
-  return {
-    drop: bath.dropUsed,
-    baseline_temperature: bath.baselineTemperature,
-    reading_temperature: reading.temperature,
-    builder: bath.builderUsed,
-    alkalinity: bath.alkalinityUsed,
-    system: named.unitSystem,
-  };
-}
+const triggerTerms = (reading: Reading, { named }: Log) => ({
+  drop: reading.bathDrop,
+  baseline_temperature: reading.bathTemperature,
+  reading_temperature: reading.temperature,
+  builder: reading.bathBuilder,
+  alkalinity: reading.bathAlkalinity,
+  system: named.unitSystem,
+});
 
-/** Such a row says nothing about its bath at another temperature. */
-function incomparable({ bathRow, temperature, ph, purpose }: Reading): readonly [Condition, ...Condition[]] {
-  return [isBlank(bathRow), isNoNumber(temperature), isNoNumber(ph), isAtMost(ph, 0), is(purpose, "rinse")];
-}
+/** Bench tests of the bath between its last concentrate and the reading. */
+const testedSince = (reading: Reading) => ({
+  bath: reading.bath,
+  when: [after(reading.lastConcentrate), upTo(reading.when)],
+});
 
 /** After a top-up a reading that asks for nothing counts by the baseline, as the row of the addition has it. */
 function overlaid(judged: Expression, cameBack: Expression): Expression {
@@ -125,21 +109,12 @@ function overlaid(judged: Expression, cameBack: Expression): Expression {
 }
 
 /** How such a bath came back; blank for any other reading. */
-function recoveryOf(
-  reading: Reading,
-  after: Expression,
-  baseline: (bath: Row<"baths">) => Expression,
-  { baths, named }: Log,
-): Expression {
-  const bath = rowAt(baths, reading.bathRow);
+function recoveryOf(reading: Reading, after: Expression, baseline: Expression, { named }: Log): Expression {
   return when(isNot(reading.purpose, "after top-up"), "")
     .when(isNoNumber(reading.chartablePh), "")
-    .when(hasNoBaseline(bath), "")
-    .otherwise(call(recovered, { after: rounded(after, 2), baseline: baseline(bath), tolerance: named.tolerance }));
+    .when(isBlank(baseline), "")
+    .otherwise(call(recovered, { after: rounded(after, 2), baseline, tolerance: named.tolerance }));
 }
-
-const uncounted = (why: string | Expression): string | Expression =>
-  typeof why === "string" ? `${words.uncounted}: ${why}` : joined(`${words.uncounted}: `, why);
 
 /** What a reading says about its bath: stands beside pH and temperature. */
 export const readingVerdict: readonly ComputedColumn[] = [
@@ -152,13 +127,11 @@ export const readingVerdict: readonly ComputedColumn[] = [
       width: 8,
       help: "The trigger as this bath would read it at this sample's temperature.",
     },
-    (reading, log) => {
-      const bath = rowAt(log.baths, reading.bathRow);
-      return blankIf(
-        incomparable(reading),
-        blankIf([hasNoBaseline(bath)], call(trigger, { baseline: bath.baseline, ...triggerTerms(reading, log) })),
-      );
-    },
+    (reading, log) =>
+      blankIf(
+        [isBlank(reading.comparable)],
+        call(trigger, { baseline: reading.bathBaseline, ...triggerTerms(reading, log) }),
+      ),
   ),
   computed(
     {
@@ -180,11 +153,11 @@ export const readingVerdict: readonly ComputedColumn[] = [
       width: 10,
       help: "Add this, mix, read again before adding more; after a top-up that fell short, what its row says to add then.",
     },
-    (reading, log) =>
+    ({ verdict: now, missingThen, topUpFirst }) =>
       // Where another program kept the helper's value alone, its "" is a blank cell, which would show here as 0.
-      when(is(reading.verdict, words.notBack), stillMissing(reading, log))
-        .when(isBlank(reading.topUpFirst), "")
-        .otherwise(reading.topUpFirst),
+      when(is(now, words.notBack), blankIf([equal(missingThen, 0)], missingThen))
+        .when(isBlank(topUpFirst), "")
+        .otherwise(topUpFirst),
   ),
 ];
 
@@ -221,23 +194,18 @@ export const readingFigures: readonly ComputedColumn[] = [
         "What this sample would read there with a perfect meter, had the bath lost nothing. " +
         "For a hot sample of a used bath it is often a little high: cool it to be sure.",
     },
-    (reading, { baths, named }) => {
-      const bath = rowAt(baths, reading.bathRow);
-      return blankIf(
-        incomparable(reading),
-        blankIf(
-          [hasNoBaseline(bath)],
-          call(phAt, {
-            ph: reading.phCorrected,
-            from_temperature: reading.temperature,
-            to_temperature: bath.baselineTemperature,
-            builder: bath.builderUsed,
-            alkalinity: bath.alkalinityUsed,
-            system: named.unitSystem,
-          }),
-        ),
-      );
-    },
+    (reading, { named }) =>
+      blankIf(
+        [isBlank(reading.comparable)],
+        call(phAt, {
+          ph: reading.phCorrected,
+          from_temperature: reading.temperature,
+          to_temperature: reading.bathTemperature,
+          builder: reading.bathBuilder,
+          alkalinity: reading.bathAlkalinity,
+          system: named.unitSystem,
+        }),
+      ),
   ),
   topUp(computed, {
     id: "topUpLow",
@@ -283,18 +251,12 @@ export const readingFigures: readonly ComputedColumn[] = [
       width: 14,
       help: "How the bath's bench tests stood when this was read.",
     },
-    (reading, { benchTests }) => {
-      const since = { bath: reading.bath, when: [after(reading.lastConcentrate), upTo(reading.when)] };
-      const refused = countWhere(benchTests, {
-        ...since,
-        supersededAt: after(reading.when),
-        result: otherThan("pass"),
-      });
+    (reading) => {
       return blankIf(
         [isBlank(reading.lastConcentrate)],
         when(equal(reading.lastConcentrate, 0), bench.noCharge)
-          .when(equal(countWhere(benchTests, since), 0), bench.untested)
-          .when(isOver(refused, 0), bench.refused)
+          .when(equal(reading.benchTestsThen, 0), bench.untested)
+          .when(isOver(reading.benchTestsRefused, 0), bench.refused)
           .otherwise(bench.accepted),
       );
     },
@@ -313,13 +275,10 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
       help: "What the trigger says of the reading; blank where it is not asked.",
     },
     (reading, log) => {
-      const bath = rowAt(log.baths, reading.bathRow);
+      const { comparable, bathBaseline, purpose } = reading;
       return blankIf(
-        [...incomparable(reading), isNoNumber(reading.when), is(reading.purpose, "baseline"), isBlank(reading.purpose)],
-        blankIf(
-          [hasNoBaseline(bath)],
-          call(verdict, { reading: reading.phCorrected, baseline: bath.baseline, ...triggerTerms(reading, log) }),
-        ),
+        [isBlank(comparable), isNoNumber(reading.when), is(purpose, "baseline"), isBlank(purpose)],
+        call(verdict, { reading: reading.phCorrected, baseline: bathBaseline, ...triggerTerms(reading, log) }),
       );
     },
   ),
@@ -331,25 +290,117 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
       width: 12,
       help: "The verdict, before a reading after a top-up is held to the baseline.",
     },
-    (reading, log) => {
-      const { bath, bathRow, ph, purpose, temperature, counted, benchAtTime } = reading;
-      const whyUncounted = when(isNoNumber(temperature), words.noTemperature)
-        .when(isNot(benchAtTime, bench.accepted), benchAtTime)
-        .otherwise("older than the opening dose");
-      const asBaseline = when(equal(counted, 1), words.baseline).otherwise(uncounted(whyUncounted));
+    (reading) => {
+      const { entered, purpose, uncounted, bathBaseline, temperature } = reading;
       return blankIf(
-        [isBlank(bath), isBlank(ph), isBlank(purpose), is(purpose, "rinse")],
-        when(isBlank(bathRow), uncounted("bath missing"))
-          .when(isNoNumber(ph), uncounted("pH is no number"))
-          .when(isNoNumber(reading.when), uncounted("when is no date"))
-          .when(isAtMost(ph, 0), uncounted("pH is 0 or below"))
-          .when(is(purpose, "baseline"), asBaseline)
+        [isBlank(entered)],
+        when(isFilled(uncounted), joined(`${words.uncounted}: `, uncounted))
+          .when(is(purpose, "baseline"), words.baseline)
           .when(isToBeChecked(reading), words.check)
-          .when(hasNoBaseline(rowAt(log.baths, bathRow)), words.noBaseline)
+          .when(isBlank(bathBaseline), words.noBaseline)
           .when(isNoNumber(temperature), words.noTemperature)
           .otherwise(reading.againstTrigger),
       );
     },
+  ),
+  helper(
+    {
+      id: "entered",
+      label: "Entered",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "1 where bath, pH and purpose are there, and it is not a rinse.",
+    },
+    ({ bath, ph, purpose }) => blankIf([isBlank(bath), isBlank(ph), isBlank(purpose), is(purpose, "rinse")], 1),
+  ),
+  helper(
+    {
+      id: "uncounted",
+      label: "Not counted",
+      type: "text",
+      width: 14,
+      help: "Why the row is no reading of its bath, or gives no baseline where it should; blank where it counts.",
+    },
+    (reading) => {
+      const { entered, bathRow, ph, purpose, counted, noBaselineFrom } = reading;
+      return blankIf(
+        [isBlank(entered)],
+        when(isBlank(bathRow), "bath missing")
+          .when(isNoNumber(ph), "pH is no number")
+          .when(isNoNumber(reading.when), "when is no date")
+          .when(isAtMost(ph, 0), "pH is 0 or below")
+          .when(all(is(purpose, "baseline"), unequal(counted, 1)), noBaselineFrom)
+          .otherwise(""),
+      );
+    },
+  ),
+  helper(
+    {
+      id: "noBaselineFrom",
+      label: "No baseline because",
+      type: "text",
+      width: 14,
+      help: "Why a reading for the baseline would not count.",
+    },
+    ({ purpose, temperature, benchAtTime }) =>
+      blankIf(
+        [isNot(purpose, "baseline")],
+        when(isNoNumber(temperature), words.noTemperature)
+          .when(isNot(benchAtTime, bench.accepted), benchAtTime)
+          .otherwise("older than the opening dose"),
+      ),
+  ),
+  helper(
+    {
+      id: "benchTestsThen",
+      label: "Bench tests since",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "How many there were between the last concentrate and this reading.",
+    },
+    (reading, { benchTests }) =>
+      blankIf([isBlank(reading.lastConcentrate)], countWhere(benchTests, testedSince(reading))),
+  ),
+  helper(
+    {
+      id: "benchTestsRefused",
+      label: "Bench tests not passed",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "Of those the ones that still stood and had not passed.",
+    },
+    (reading, { benchTests }) =>
+      blankIf(
+        [isBlank(reading.lastConcentrate)],
+        countWhere(benchTests, {
+          ...testedSince(reading),
+          supersededAt: after(reading.when),
+          result: otherThan("pass"),
+        }),
+      ),
+  ),
+  helper(
+    {
+      id: "missingThen",
+      label: "Still missing",
+      type: "number",
+      unit: volume,
+      format: "0.000",
+      width: 9,
+      help: "Where a top-up fell short: what its row says to add then; 0 for nothing.",
+    },
+    ({ bath, verdict: now, lastConcentrate }, { additions }) =>
+      blankIf(
+        [isNot(now, words.notBack)],
+        sumWhere(additions, "nextAddition", {
+          bath,
+          kind: "concentrate",
+          when: [from(lastConcentrate), upTo(lastConcentrate)],
+        }),
+      ),
   ),
   helper(
     {
@@ -360,12 +411,23 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
       help: "The same with the meter's drift left in.",
     },
     (reading, log) => {
-      const bath = rowAt(log.baths, reading.bathRow);
-      const unchanged = all(equal(reading.ph, reading.phCorrected), equal(bath.baseline, asReadOf(bath)));
-      return when(isBlank(reading.againstTrigger), "")
-        .when(unchanged, reading.againstTrigger)
-        .otherwise(call(verdict, { reading: reading.ph, baseline: asReadOf(bath), ...triggerTerms(reading, log) }));
+      const { ph, againstTrigger, driftLeft, bathBaselineAsRead: baseline } = reading;
+      return when(isBlank(driftLeft), againstTrigger).otherwise(
+        call(verdict, { reading: ph, baseline, ...triggerTerms(reading, log) }),
+      );
     },
+  ),
+  helper(
+    {
+      id: "driftLeft",
+      label: "Drift to leave in",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "1 where the reading or its baseline differs with the meter's drift left in.",
+    },
+    ({ ph, phCorrected, againstTrigger, bathBaseline, bathBaselineAsRead }) =>
+      blankIf([isBlank(againstTrigger), all(equal(ph, phCorrected), equal(bathBaseline, bathBaselineAsRead))], 1),
   ),
   helper(
     {
@@ -387,7 +449,7 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
       width: 10,
       help: "After a top-up: recovered, short or over, as the addition's own row says.",
     },
-    (reading, log) => recoveryOf(reading, reading.chartablePh, ({ baseline }) => baseline, log),
+    (reading, log) => recoveryOf(reading, reading.chartablePh, reading.bathBaseline, log),
   ),
   helper(
     {
@@ -399,7 +461,12 @@ export const readingVerdictHelpers: readonly ComputedColumn[] = [
       help: "The same with the meter's drift left in.",
     },
     (reading, log) =>
-      recoveryOf(reading, plus(reading.chartablePh, minus(reading.ph, reading.phCorrected)), asReadOf, log),
+      recoveryOf(
+        reading,
+        plus(reading.chartablePh, minus(reading.ph, reading.phCorrected)),
+        reading.bathBaselineAsRead,
+        log,
+      ),
   ),
   topUp(helper, {
     id: "topUpFirst",

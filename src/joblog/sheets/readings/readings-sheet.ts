@@ -1,6 +1,7 @@
 import { cautionsOfSheet } from "../../../core/safety/caution-places.ts";
 import type { SheetDefinition } from "../../model/definition.ts";
 import { readingVerdict as verdicts } from "../../model/words.ts";
+import { readingBath } from "./reading-bath.ts";
 import { readingCheckColumn, readingCheckHelpers } from "./reading-check.ts";
 import { readingHelpers } from "./reading-helpers.ts";
 import { readingDetails, readingInputs } from "./reading-inputs.ts";
@@ -34,6 +35,7 @@ export const readingsSheet: SheetDefinition = {
         ...readingMeterHelpers,
         ...readingCheckHelpers,
         ...readingVerdictHelpers,
+        ...readingBath,
         ...readingHelpers,
         ...readingRounds,
       ],

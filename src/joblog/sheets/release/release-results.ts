@@ -6,26 +6,15 @@ import { placesAmongLimits } from "../../../core/discharge/release-limits.ts";
 import { dividedBy, joined, largest, plus, rounded, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import {
-  all,
-  any,
-  type Condition,
-  equal,
-  is,
-  isBlank,
-  isFilled,
-  isNoNumber,
-  isNumber,
-  isOver,
-} from "../../formula/conditions.ts";
+import { any, equal, is, isBlank, isFilled, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
 import type { Expression } from "../../formula/expression.ts";
 import { litersInUnit } from "../../formula/liters-in-unit.ts";
 import type { ColumnId, FieldId, Log, Row } from "../../formula/log-names.ts";
-import { cellAt, rowAt } from "../../formula/lookups.ts";
+import { cellAt, cellAtOrBlank, rowAt } from "../../formula/lookups.ts";
 import { milligramsPerEquivalent } from "../../formula/milligrams-per-equivalent.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
-import { acidAmount, hardness } from "../../model/units-of.ts";
+import { acidAmount, alkaliAdded, hardness } from "../../model/units-of.ts";
 import { acidBases, releaseState, yesNo } from "../../model/words.ts";
 import { bathRow } from "../baths/bath-row.ts";
 
@@ -54,11 +43,6 @@ function neededAcid(
   });
 }
 
-/** Without these there is no acid to work out; ACIDTO says no by itself where one of them is out of range. */
-function unplanned({ volume, ph, target, acid }: Row<"releases">): readonly [Condition, ...Condition[]] {
-  return [isNoNumber(volume), isNoNumber(ph), isNoNumber(target), isBlank(acid)];
-}
-
 /** What is to be worked out before anybody pours. */
 export const releasePlan: readonly ComputedColumn[] = [
   computed(
@@ -70,7 +54,7 @@ export const releasePlan: readonly ComputedColumn[] = [
     },
     (row) =>
       blankIf(
-        unplanned(row),
+        [isBlank(row.planned)],
         when(isNumber(row.alkalinity), row.acidByAlkali)
           .when(isNumber(row.acidByAlkali), largest(row.acidByAlkali, row.acidByPh))
           .otherwise(row.acidByPh),
@@ -161,17 +145,10 @@ export const releaseStanding: readonly ComputedColumn[] = [
     (row) =>
       blankIf(
         [isBlank(row.bath)],
-        when(any(isBlank(row.lowUsed), isBlank(row.highUsed)), releaseState.limits)
-          .when(isBlank(row.lastPh), releaseState.ph)
-          .when(is(row.limitCheck, "below"), releaseState.below)
-          .when(is(row.limitCheck, "above"), releaseState.above)
-          .when(is(row.analysesResult, "over a limit"), releaseState.over)
-          .when(any(isBlank(row.analysesResult), is(row.analysesResult, "awaited")), releaseState.results)
+        when(isFilled(row.phHolds), row.phHolds)
+          .when(isFilled(row.resultsHold), row.resultsHold)
           .when(isNoNumber(row.releasedAt), releaseState.entered)
-          .when(
-            any(isNoNumber(row.releasedVolume), isBlank(row.point), isBlank(row.initials), isBlank(row.permitUsed)),
-            releaseState.incomplete,
-          )
+          .when(equal(row.incomplete, 1), releaseState.incomplete)
           .otherwise(releaseState.released),
       ),
   ),
@@ -204,14 +181,12 @@ export const releaseHelpers: readonly ComputedColumn[] = [
       width: 11,
       help: "Total alkalinity that water and concentrate brought, less what was drained and carried out at the strength of the end. A water that was not tested counts for nothing; blank where the concentrate's alkali strength is not known.",
     },
-    ({ bathRow, volume }, log) => {
-      const { alkaliBrought, solutionLeft } = rowAt(log.baths, bathRow);
+    ({ bathRow, volume, alkaliBrought }, log) => {
+      const { solutionLeft } = rowAt(log.baths, bathRow);
       const liters = times(plus(volume, solutionLeft), litersInUnit(log));
       return blankIf(
-        [isBlank(bathRow), isNoNumber(volume)],
-        when(isBlank(alkaliBrought), "")
-          .when(equal(volume, 0), "")
-          .otherwise(dividedBy(times(milligramsPerEquivalent, alkaliBrought), liters)),
+        [isBlank(alkaliBrought), isNoNumber(volume)],
+        when(equal(volume, 0), "").otherwise(dividedBy(times(milligramsPerEquivalent, alkaliBrought), liters)),
       );
     },
   ),
@@ -223,21 +198,107 @@ export const releaseHelpers: readonly ComputedColumn[] = [
       help: "By the alkalinity titrated, or else by that of the log; none where the reading contradicts it.",
     },
     (row, log) => {
-      // With its unit, for a bare number is of another one.
-      const logged = joined(rounded(row.alkalinityLogged, 0), " mg/L");
-      const alkalinity = when(isNumber(row.alkalinity), row.alkalinity).otherwise(logged);
-      const neither = all(isNoNumber(row.alkalinity), isBlank(row.alkalinityLogged));
-      return blankIf(unplanned(row), blankIf([neither], neededAcid(row, log, alkalinity)));
+      const { planned, alkalinityUsed } = row;
+      return blankIf([isBlank(planned), isBlank(alkalinityUsed)], neededAcid(row, log, alkalinityUsed));
     },
   ),
   helper(
     { id: "acidByPh", label: "Acid by the pH", ...acidColumn, help: "The least that the reading calls for." },
-    (row, log) => blankIf(unplanned(row), neededAcid(row, log)),
+    (row, log) => blankIf([isBlank(row.planned)], neededAcid(row, log)),
   ),
   ownOrShops("lowUsed", "limitLow", "sewerLow", "Low limit, pH", "The limit typed here, or else the shop's own."),
   ownOrShops("highUsed", "limitHigh", "sewerHigh", "High limit, pH", "The limit typed here, or else the shop's own."),
   ownOrShops("permitUsed", "permit", "permit", "Limits from", "The permit typed here, or else the shop's own."),
   bathRow,
+  // ACIDTO says no by itself where one of them is out of range.
+  helper(
+    {
+      id: "planned",
+      label: "Can be planned",
+      type: "whole number",
+      format: "0",
+      width: 8,
+      help: "1 where volume, pH, target and acid are there.",
+    },
+    ({ volume, ph, target, acid }) =>
+      blankIf([isNoNumber(volume), isNoNumber(ph), isNoNumber(target), isBlank(acid)], 1),
+  ),
+  helper(
+    {
+      id: "alkalinityUsed",
+      label: "Alkalinity used",
+      type: "text",
+      width: 11,
+      help: "As titrated, or else by the log with its unit, for a bare number is of another one.",
+    },
+    ({ alkalinity, alkalinityLogged }) =>
+      when(isNumber(alkalinity), alkalinity)
+        .when(isBlank(alkalinityLogged), "")
+        .otherwise(joined(rounded(alkalinityLogged, 0), " mg/L")),
+  ),
+  helper(
+    {
+      id: "alkaliBrought",
+      label: "Alkali brought",
+      type: "number",
+      unit: alkaliAdded,
+      format: "0.000",
+      width: 9,
+      help: "Into the bath, by water and concentrate.",
+    },
+    ({ bathRow }, { baths }) => cellAtOrBlank(baths.alkaliBrought, bathRow),
+  ),
+  helper(
+    {
+      id: "phHolds",
+      label: "pH holds it back",
+      type: "text",
+      words: [releaseState.limits, releaseState.ph, releaseState.below, releaseState.above],
+      width: 14,
+      help: "What the limits and the last pH say against it; blank for nothing.",
+    },
+    ({ bath, lowUsed, highUsed, lastPh, limitCheck }) =>
+      blankIf(
+        [isBlank(bath)],
+        when(any(isBlank(lowUsed), isBlank(highUsed)), releaseState.limits)
+          .when(isBlank(lastPh), releaseState.ph)
+          .when(is(limitCheck, "below"), releaseState.below)
+          .when(is(limitCheck, "above"), releaseState.above)
+          .otherwise(""),
+      ),
+  ),
+  helper(
+    {
+      id: "incomplete",
+      label: "Record incomplete",
+      type: "whole number",
+      format: "0",
+      width: 9,
+      help: "1 where volume, place, permit or person of the release is missing.",
+    },
+    ({ bath, releasedVolume, point, initials, permitUsed }) =>
+      blankIf(
+        [isBlank(bath)],
+        when(any(isNoNumber(releasedVolume), isBlank(point), isBlank(initials), isBlank(permitUsed)), 1).otherwise(0),
+      ),
+  ),
+  helper(
+    {
+      id: "resultsHold",
+      label: "Results hold it back",
+      type: "text",
+      words: [releaseState.over, releaseState.results],
+      width: 14,
+      help: "What the analyses say against it; blank for nothing.",
+    },
+    ({ bath, analysesResult }) =>
+      blankIf(
+        [isBlank(bath)],
+        when(is(analysesResult, "over a limit"), releaseState.over)
+          .when(any(isBlank(analysesResult), is(analysesResult, "awaited")), releaseState.results)
+          .otherwise(""),
+      ),
+  ),
   helper(
     { id: "builderUsed", label: "Builder used", type: "text", width: 11, help: "Of the bath." },
     ({ bathRow }, { baths }) => blankIf([isBlank(bathRow)], cellAt(baths.builderUsed, bathRow)),

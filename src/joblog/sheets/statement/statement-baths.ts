@@ -95,8 +95,7 @@ export const statementBaths: TableDefinition = {
         width: 20,
         help: "No baseline stands without accepted tests; how the latest ones stand since the last concentrate, and where the readings give another baseline.",
       },
-      ({ bathRow, baseline }, { baths }) => {
-        const now = cellAt(baths.benchState, bathRow);
+      ({ bathRow, baseline, benchNow: now }, { baths }) => {
         const state = cellAt(baths.baselineState, bathRow);
         const before = when(all(isFilled(baseline), isNot(now, bench.accepted)), "accepted for the baseline; now: ");
         const contradicted = all(isFilled(baseline), unequal(state, baselineStanding.set));
@@ -118,6 +117,17 @@ export const statementBaths: TableDefinition = {
       { id: "bathRow", label: "Bath row", type: "whole number", format: "0", width: 8, help: "Position in Baths." },
       ({ sourceRow }, { baths, loads }) =>
         blankIf([isBlank(sourceRow)], positionOf(cellAt(loads.bath, sourceRow), baths.bath)),
+    ),
+    bathColumns.helper(
+      {
+        id: "benchNow",
+        label: "Bench tests now",
+        type: "text",
+        words: Object.values(bench),
+        width: 17,
+        help: "How they stand on the sheet Baths.",
+      },
+      ({ bathRow }, { baths }) => blankIf([isBlank(bathRow)], cellAt(baths.benchState, bathRow)),
     ),
   ],
 };
@@ -175,6 +185,16 @@ const timesSaid: readonly ComputedColumn[] = said.map((id) =>
       ),
   ),
 );
+
+/** As ", hold 3, near 1"; nothing of what they never said. */
+function inWords(id: string, label: string, verdicts: readonly Said[]): ComputedColumn {
+  return useColumns.helper({ id, label, type: "text", width: 14, help: "What the checks said, counted." }, (row) => {
+    const [first = "", ...more] = verdicts.map((one) =>
+      when(equal(row[one], 0), "").otherwise(joined(`, ${verdictsSaid[one]} `, row[one])),
+    );
+    return blankIf([isBlank(row.sourceRow)], joined(first, ...more));
+  });
+}
 
 /** How many claims were in a bath. */
 const claimsIn = (loads: Columns<"loads">, bath: Expression): Expression =>
@@ -267,21 +287,13 @@ export const statementUse: TableDefinition = {
       (row, { readings }) =>
         blankIf(
           [isBlank(row.sourceRow)],
-          when(equal(countWhere(readings, { ...judgedThen(row), phAtBaseline: above(0) }), 0), "").otherwise(
-            smallestWhere(readings, "phAtBaseline", judgedThen(row)),
-          ),
+          when(equal(row.judged, 0), "").otherwise(smallestWhere(readings, "phAtBaseline", judgedThen(row))),
         ),
     ),
     useColumns.computed(
       { id: "verdicts", label: "Verdicts", type: "text", width: 20, help: "What the checks among them said." },
-      (row) => {
-        // As ", hold 3"; nothing where they never said so.
-        const [first, ...more] = said.map((id) =>
-          when(equal(row[id], 0), "").otherwise(joined(`, ${verdictsSaid[id]} `, row[id])),
-        );
-        if (first === undefined) throw new RangeError("There is no verdict.");
-        return blankIf([isBlank(row.sourceRow)], apply("MID", joined(first, ...more), ", ".length + 1, 99));
-      },
+      ({ sourceRow, saidOften, saidSeldom }) =>
+        blankIf([isBlank(sourceRow)], apply("MID", joined(saidOften, saidSeldom), ", ".length + 1, 99)),
     ),
     useColumns.computed(
       {
@@ -306,6 +318,20 @@ export const statementUse: TableDefinition = {
     ),
     ...listed("loads", "statementUse", bathLines),
     ...timesSaid,
+    inWords("saidOften", "In words", said.slice(0, 4)),
+    inWords("saidSeldom", "And in words", said.slice(4)),
+    useColumns.helper(
+      {
+        id: "judged",
+        label: "Readings judged",
+        type: "whole number",
+        format: "0",
+        width: 8,
+        help: "Readings on these days with a pH at the baseline's temperature.",
+      },
+      (row, { readings }) =>
+        blankIf([isBlank(row.sourceRow)], countWhere(readings, { ...judgedThen(row), phAtBaseline: above(0) })),
+    ),
     useColumns.helper(
       {
         id: "claims",

@@ -34,7 +34,7 @@ function book(count: Expression, counted: Expression, since: Expression, poured:
 const amountParts = (row: MonthEnd): Parts => ({
   opening: row.opening,
   received: row.received,
-  out: [row.usedForClaims, row.usedByShop, row.usedForNobody, row.issued],
+  out: [row.usedInAll],
   difference: row.difference,
   closing: row.closing,
 });
@@ -113,6 +113,10 @@ export const monthEndTable: TableDefinition = {
       (row) => leftOver(amountParts(row), (left) => rounded(left, 6)),
     ),
     ...monthEndValues,
+    helperLine(
+      { id: "usedInAll", label: "Used in all", ...amount, help: "On whoever's account, and other issues." },
+      ({ usedForClaims, usedByShop, usedForNobody, issued }) => plus(usedForClaims, usedByShop, usedForNobody, issued),
+    ),
     helper(
       {
         id: "from",

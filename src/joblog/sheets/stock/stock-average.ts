@@ -32,7 +32,7 @@ export const stockAverage: readonly ComputedColumn[] = [
   computed(
     {
       id: "averageWouldBe",
-      label: "Average would be",
+      label: "Average due",
       ...average,
       help: "Of a receipt: value on hand before and of what came, by the amount on hand after. Of a first count: its price, or the pack's.",
     },
@@ -84,7 +84,7 @@ export const stockAverageHelpers: readonly ComputedColumn[] = [
   helper(
     {
       id: "averageBefore",
-      label: "Average before",
+      label: "Average then",
       ...average,
       help: "As written down on that line, else by the pack.",
     },
@@ -93,7 +93,7 @@ export const stockAverageHelpers: readonly ComputedColumn[] = [
   helper(
     {
       id: "onHandBefore",
-      label: "On hand before",
+      label: "On hand then",
       type: "number",
       unit: volume,
       format: "0.000",
@@ -106,7 +106,7 @@ export const stockAverageHelpers: readonly ComputedColumn[] = [
   helper(
     {
       id: "worth",
-      label: "Worth then",
+      label: "Worth",
       type: "money",
       format: "#,##0.00",
       width: 10,

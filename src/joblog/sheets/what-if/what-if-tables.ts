@@ -6,15 +6,24 @@ import { trigger } from "../../../../functions/threshold/trigger.ts";
 import { countOfNumbers, minus, rounded, sum, times } from "../../formula/arithmetic.ts";
 import { call } from "../../formula/calls.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { any, equal, isBlank, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
+import { equal, isBlank, isFilled, isNoNumber, isNumber, isOver } from "../../formula/conditions.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
 import { inMilligrams } from "../../formula/in-milligrams.ts";
 import type { ColumnId, Log, Row } from "../../formula/log-names.ts";
 import { cellAt, rowAt, thisLine } from "../../formula/lookups.ts";
 import { topUpPlaces, topUpShareOf } from "../../formula/top-up-shares.ts";
 import { columnsOf, numberInput, textInput } from "../../model/columns.ts";
-import type { ComputedColumn, TableDefinition } from "../../model/definition.ts";
-import { between, hardness, temperature, temperatureLimits, volume, waterAlkalinity } from "../../model/units-of.ts";
+import type { ComputedColumn, TableDefinition, UnitOf } from "../../model/definition.ts";
+import {
+  between,
+  equivalents,
+  hardness,
+  sequestering,
+  temperature,
+  temperatureLimits,
+  volume,
+  waterAlkalinity,
+} from "../../model/units-of.ts";
 
 const amount = { type: "number", unit: volume, format: "0.000", width: 19 } as const;
 
@@ -130,7 +139,7 @@ function topUpShare(id: TopUpShare, label: string, place: number): ComputedColum
       [isBlank(reading)],
       topUpShareOf(
         {
-          asked: isNumber(reading),
+          opening_dose: when(isNumber(reading), 1).otherwise(""),
           baseline: named.baselineTried,
           reading,
           builder: named.builderTried,
@@ -185,18 +194,26 @@ const chosen = ({ concentrates, named }: Log): Row<"concentrates"> => rowAt(conc
 /** The dose for a figure of the water, once a concentrate is chosen whose own figure for it is known. */
 function extraFor(
   figure: Expression,
-  water: Row<"whatIfWaters">,
+  used: Expression,
+  { unchosen }: Row<"whatIfWaters">,
   ofConcentrate: Expression,
   extra: Expression,
-  { named }: Log,
 ): Expression {
   return blankIf(
-    [isBlank(water.water), isNoNumber(figure), isBlank(named.volumeTried)],
-    when(isBlank(named.concentrateTried), "choose a concentrate")
-      .when(isBlank(named.concentrateRowTried), "concentrate not on Job")
+    [isBlank(used)],
+    when(isFilled(unchosen), unchosen)
       .when(equal(figure, 0), 0)
-      .when(any(isBlank(ofConcentrate), equal(ofConcentrate, 0)), "not known")
+      .when(isBlank(ofConcentrate), "not known")
       .otherwise(extra),
+  );
+}
+
+/** What was tested with its unit; blank for what is no water, and as long as there is no volume. */
+function used(id: string, label: string, of: "hardness" | "alkalinity"): ComputedColumn {
+  return waterColumns.helper(
+    { id, label, type: "text", width: 10, help: "As tested, with its unit." },
+    (row, { named }) =>
+      blankIf([isBlank(row.water), isNoNumber(row[of]), isBlank(named.volumeTried)], inMilligrams(row[of])),
   );
 }
 
@@ -212,46 +229,96 @@ const waterExtras: readonly ComputedColumn[] = [
       help: "Above what the label's strength allows for.",
     },
     (water, log) => {
-      const { capacity, labelHardness } = chosen(log);
+      const { capacity, labelHardness, hardnessUsed } = water;
       const { unitSystem, volumeTried } = log.named;
-      return extraFor(
-        water.hardness,
-        water,
+      const extra = call(hardnessDose, {
+        volume: volumeTried,
+        hardness: hardnessUsed,
         capacity,
-        call(hardnessDose, {
-          volume: volumeTried,
-          hardness: inMilligrams(water.hardness),
-          capacity,
-          label_hardness: inMilligrams(labelHardness),
-          system: unitSystem,
-        }),
-        log,
-      );
+        label_hardness: labelHardness,
+        system: unitSystem,
+      });
+      return extraFor(water.hardness, hardnessUsed, water, capacity, extra);
     },
   ),
   waterColumns.computed(
     { id: "forAlkalinity", label: "Extra for alkalinity", ...amount, help: "What the bicarbonate uses up." },
     (water, log) => {
-      const { alkalinityStrength } = chosen(log);
+      const { alkaliStrength, alkalinityUsed } = water;
       const { unitSystem, volumeTried } = log.named;
-      return extraFor(
-        water.alkalinity,
-        water,
-        alkalinityStrength,
-        call(alkalinityDose, {
-          volume: volumeTried,
-          alkalinity: inMilligrams(water.alkalinity),
-          strength_eq_L: alkalinityStrength,
-          system: unitSystem,
-        }),
-        log,
-      );
+      const extra = call(alkalinityDose, {
+        volume: volumeTried,
+        alkalinity: alkalinityUsed,
+        strength_eq_L: alkaliStrength,
+        system: unitSystem,
+      });
+      return extraFor(water.alkalinity, alkalinityUsed, water, alkaliStrength, extra);
     },
   ),
   waterColumns.computed(
     { id: "together", label: "Extra together", ...amount, help: "On top of the dose of the label." },
     ({ forHardness, forAlkalinity }) =>
       blankIf([equal(countOfNumbers(forHardness, forAlkalinity), 0)], sum(forHardness, forAlkalinity)),
+  ),
+];
+
+/** A figure of the concentrate that is chosen; blank where it is not known or 0. */
+function ofChosen(
+  id: string,
+  column: "capacity" | "alkalinityStrength",
+  rest: Readonly<Record<"label" | "format" | "help", string>> & { readonly unit: UnitOf },
+): ComputedColumn {
+  return waterColumns.helper({ id, type: "number", width: 9, ...rest }, (_, log) => {
+    const figure = chosen(log)[column];
+    return blankIf([isBlank(log.named.concentrateRowTried)], blankIf([isBlank(figure), equal(figure, 0)], figure));
+  });
+}
+
+/** What the concentrate that is chosen has to do with them. */
+const waterHelpers: readonly ComputedColumn[] = [
+  used("hardnessUsed", "Hardness used", "hardness"),
+  used("alkalinityUsed", "Alkalinity used", "alkalinity"),
+  waterColumns.helper(
+    {
+      id: "unchosen",
+      label: "Not chosen",
+      type: "text",
+      width: 14,
+      help: "What is to be chosen before an extra shows.",
+    },
+    ({ water }, { named }) =>
+      when(isBlank(water), "")
+        .when(isBlank(named.concentrateTried), "choose a concentrate")
+        .when(isBlank(named.concentrateRowTried), "concentrate not on Job")
+        .otherwise(""),
+  ),
+  ofChosen("capacity", "capacity", {
+    label: "Capacity used",
+    unit: sequestering,
+    format: "0.0#",
+    help: "Hardness that the concentrate ties up.",
+  }),
+  ofChosen("alkaliStrength", "alkalinityStrength", {
+    label: "Alkali strength used",
+    unit: equivalents,
+    format: "0.000",
+    help: "Of the concentrate.",
+  }),
+  waterColumns.helper(
+    {
+      id: "labelHardness",
+      label: "Label's hardness",
+      type: "text",
+      width: 10,
+      help: "What the concentrate's label covers, with its unit; blank where it says nothing.",
+    },
+    (_, log) => {
+      const { labelHardness } = chosen(log);
+      return blankIf(
+        [isBlank(log.named.concentrateRowTried)],
+        blankIf([isBlank(labelHardness)], inMilligrams(labelHardness)),
+      );
+    },
   ),
 ];
 
@@ -301,6 +368,7 @@ const shopWaters: TableDefinition = {
       { id: "line", label: "Line", type: "whole number", format: "0", width: 6, help: "Running number of the line." },
       (_row, { whatIfShopWaters: { line } }) => thisLine(line),
     ),
+    ...waterHelpers,
   ],
 };
 
@@ -335,6 +403,7 @@ const waters: TableDefinition = {
       help: "Softening leaves it.",
     }),
     ...waterExtras,
+    ...waterHelpers,
   ],
 };
 

@@ -146,7 +146,10 @@ function gridSheet(state: SheetState, means: Means): object {
     ...(state.frozen.rows === 0 && state.frozen.columns === 0
       ? {}
       : { panes: { ySplit: state.frozen.rows, xSplit: state.frozen.columns } }),
-    headerGroups: { ROW: [], COL: [] },
+    headerGroups: {
+      ROW: [],
+      COL: (state.columnGroups ?? []).map(({ first, last, folded }) => ({ start: first, end: last, isFolded: folded })),
+    },
     ...structuredClone(state.others),
   };
 }

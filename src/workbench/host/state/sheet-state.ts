@@ -152,7 +152,11 @@ function sizesOf(lines: SheetData["cols"]): Readonly<Record<number, LineSize>> {
 /** One sheet of the workbook; `grid` is what the grid itself says of it beside its cells. */
 export function sheetState(workbook: Workbook, grid: SheetData): SheetState {
   const { id: sheet } = grid;
-  const hasGroups = Object.values(grid.headerGroups ?? {}).some((groups) => groups.length > 0);
+  const columnGroups = (grid.headerGroups?.COL ?? []).map(({ start, end, isFolded }) => ({
+    first: start,
+    last: end,
+    folded: isFolded === true,
+  }));
   return {
     id: sheet,
     name: grid.name,
@@ -174,6 +178,7 @@ export function sheetState(workbook: Workbook, grid: SheetData): SheetState {
     locked: grid.isLocked ?? false,
     ...(grid.color === undefined ? {} : { tabColor: grid.color }),
     print: printState(workbook.notes.get(sheet)),
-    ...(hasGroups ? { others: plain({ headerGroups: grid.headerGroups }) } : {}),
+    ...(columnGroups.length > 0 ? { columnGroups } : {}),
+    ...((grid.headerGroups?.ROW ?? []).length > 0 ? { others: plain({ headerGroups: grid.headerGroups }) } : {}),
   };
 }

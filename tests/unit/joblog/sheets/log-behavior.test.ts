@@ -346,7 +346,7 @@ describe("cost shares", () => {
 
 describe("an empty log", () => {
   it.each(["US", "metric"] as const)(
-    "shows nothing but #N/A in the charts' helpers, the What-if's own examples and the words to keep out, in %s units",
+    "shows nothing but #N/A in the charts' helpers, where they begin, the What-if's own examples and the words to keep out, in %s units",
     async (system) => {
       const shown = await shownByEmptyLog(system);
       const charted = [
@@ -361,6 +361,10 @@ describe("an empty log", () => {
       ];
       expect(shown.filter((one) => !one.startsWith("WhatIf"))).toEqual([
         ...charted.map((column) => `${column}: #N/A`),
+        "ChartLines line: 1",
+        "ChartLines first: 1",
+        "ChartLines other: 0",
+        "ChartLines place: 1",
         "KeepOutWords sought:  acetone",
       ]);
       expect(shown.filter((one) => one.startsWith("WhatIf")).join()).not.toContain("#");

@@ -39,6 +39,8 @@ type Members =
   | "getUsedRangeOrNullObject"
   | "select"
   | "clear"
+  | "group"
+  | "hideGroupDetails"
   | "copyFrom"
   | "format"
   | "dataValidation"
@@ -47,6 +49,14 @@ type Members =
   | "load"
   | "isNullObject"
   | "context";
+
+/** The grid's group of the range's rows or columns. */
+function groupedBy(option: string, area: Area) {
+  const { left, right, top, bottom } = zoneOf(area);
+  return option === "ByColumns"
+    ? ({ sheetId: area.sheet, dimension: "COL", start: left, end: right } as const)
+    : ({ sheetId: area.sheet, dimension: "ROW", start: top, end: bottom } as const);
+}
 
 export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Exclude<Members, "load" | "context">> {
   protected readonly scalars = [
@@ -207,6 +217,18 @@ export class RangeObject extends RelatedRanges implements Pick<Excel.Range, Excl
   delete(shift: Excel.DeleteShiftDirection | "Up" | "Left"): void {
     this.change("delete", (area, workbook) => {
       workbook.removeLines(area, shift === "Up" ? "ROW" : "COL");
+    });
+  }
+
+  group(groupOption: Excel.GroupOption | "ByRows" | "ByColumns"): void {
+    this.change("group", (area, { grid }) => {
+      grid.do("GROUP_HEADERS", groupedBy(groupOption, area));
+    });
+  }
+
+  hideGroupDetails(groupOption: Excel.GroupOption | "ByRows" | "ByColumns"): void {
+    this.change("hideGroupDetails", (area, { grid }) => {
+      grid.do("FOLD_HEADER_GROUP", groupedBy(groupOption, area));
     });
   }
 
