@@ -41,7 +41,7 @@ function helpOf(fn: WorksheetFunction): string {
       examples.map(({ formula }) => `  ${formula}`),
     ),
     ...part(
-      "What it does not know",
+      "Limits",
       notes.map((note) => `  ${note}`),
     ),
     ...part(

@@ -55,7 +55,12 @@ export const statementTopUps: TableDefinition = {
       help: "Whether the bath came back to its baseline.",
     }),
     ofTopUp("note", { label: "Note", type: "text", width: 20, help: "As it stands in the log." }),
-    ofTopUp("account", { label: "Account", type: "text", width: 11, help: "The shop's own mistakes are not charged to any claim." }),
+    ofTopUp("account", {
+      label: "Account",
+      type: "text",
+      width: 11,
+      help: "The shop's own mistakes are not charged to any claim.",
+    }),
     ...listed("additions", "statementTopUps", topUpLines),
   ],
 };

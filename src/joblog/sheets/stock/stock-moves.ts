@@ -188,8 +188,9 @@ const helpers: readonly ColumnDefinition[] = [
       blankIf([isBlank(order)], pouredSince(log, concentrate, countBefore, atMost(order))),
   ),
   ...stockAverageHelpers,
-  helper({ id: "valued", label: "Amount valued", ...amount, help: "The amount; for a count, its difference from the book." }, (move) =>
-    blankIf([isNoNumber(move.amount)], when(is(move.kind, "count"), move.variance).otherwise(move.amount)),
+  helper(
+    { id: "valued", label: "Amount valued", ...amount, help: "The amount; for a count, its difference from the book." },
+    (move) => blankIf([isNoNumber(move.amount)], when(is(move.kind, "count"), move.variance).otherwise(move.amount)),
   ),
   helper(
     {

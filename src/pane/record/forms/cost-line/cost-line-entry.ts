@@ -24,7 +24,8 @@ function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogCon
         text: `${money(amount)} will not be charged to anyone until the line has a bath and an account.`,
       },
     ];
-  if (account === "shop") return [{ tone: "plain", text: `The shop pays ${money(amount)}: it is not charged to any claim.` }];
+  if (account === "shop")
+    return [{ tone: "plain", text: `The shop pays ${money(amount)}: it is not charged to any claim.` }];
   const before = bathFacts(log, bath)?.number("pool");
   const pool = before === undefined ? "" : ` With it, ${money(before + amount)} of bath ${bath} is shared out.`;
   return [{ tone: "good", text: `The claims of bath ${bath} pay ${money(amount)}.${pool}` }];
