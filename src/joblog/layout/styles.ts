@@ -31,6 +31,8 @@ export const styleLooks: Readonly<Record<StyleId, Look>> = {
   headerHelper: { color: quietInk, italic: true, wrap: true },
   input: { fill: inputFill, color: ink, wrap: true, border: inputEdge },
   computed: { color: ink, wrap: true, border: computedEdge },
+  // A document has lines to spare: without a frame the ones that hold nothing are blank paper.
+  paperLine: { color: ink, wrap: true },
   helper: { color: quietInk },
 };
 

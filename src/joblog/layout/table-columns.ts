@@ -6,9 +6,10 @@ import type { StyleId, TableColumnPlan } from "../model/plan.ts";
 import { columnFormula } from "./written-formula.ts";
 
 /** Style of a column's cells. */
-function bodyStyle(column: ColumnDefinition): StyleId {
+function bodyStyle(column: ColumnDefinition, onPaper: boolean): StyleId {
   if (column.role === "input") return "input";
-  return column.helper === true ? "helper" : "computed";
+  if (column.helper === true) return "helper";
+  return onPaper ? "paperLine" : "computed";
 }
 
 /** Style of a column's header. */
@@ -23,10 +24,11 @@ export function tableColumns(
   table: TableDefinition,
   system: UnitSystem,
 ): readonly TableColumnPlan[] {
+  const onPaper = log.sheets.some((sheet) => sheet.document === true && sheet.tables.includes(table));
   return table.columns.map((column) => ({
     id: column.id,
     header: headerOf(column, system),
-    style: bodyStyle(column),
+    style: bodyStyle(column, onPaper),
     numberFormat: cellFormat(column, column.role),
     ...(column.role === "computed" ? { formula: columnFormula(column, table, log, system) } : {}),
   }));

@@ -20,6 +20,7 @@ export type StyleId =
   | "headerHelper"
   | "input"
   | "computed"
+  | "paperLine"
   | "helper";
 
 /** The look of a style or signal; colours are #RRGGBB. */

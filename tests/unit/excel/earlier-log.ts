@@ -71,7 +71,7 @@ const laterSheets = ["loads", "items", "meter", "care", "stock", "monthEnd", "re
 /** Lacks something of every kind, on sheets that it has and by whole sheets. */
 export const muchLater: Later = {
   sheets: laterSheets,
-  tables: ["people", "ledger"],
+  tables: ["people", "ledger", "keepOutWords"],
   columns: laterColumns,
   fields: ["topUpLimit", "costToShop", "costNotPlaced", "loadAstray", "meterCheckDays", "permit"],
   charts: ["Bathsheet.Shares"],

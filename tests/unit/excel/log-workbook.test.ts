@@ -51,6 +51,10 @@ describe("building the log", () => {
   test("adds one sheet for every sheet of the plan, reads back what was laid out, and the formulas work it out", async () => {
     const report = await build();
     expect(report.added).toEqual(jobLog.sheets.map((sheet) => sheet.name));
+    const planned = layOut(jobLog, { system: "US" }, firstTwoDays).sheets;
+    expect(host.save().sheets.map(({ columnGroups = [] }) => columnGroups)).toEqual(
+      planned.map(({ folded = [] }) => folded.map((run) => ({ ...run, folded: true }))),
+    );
     const { rows, fields } = await log();
     expect(fields.shop).toBe(firstTwoDays.fields.shop);
     expect(rows.readings.map((row) => row.cells.id)).toEqual(firstTwoDays.rows.readings?.map((row) => row["id"]));

@@ -62,6 +62,7 @@ function withoutSource(validation: SheetState["validations"][number]): unknown {
 function saidOf(sheet: SheetState): Readonly<Record<string, unknown>> {
   const { tables, validations, conditionalFormats, merges, frozen, gridlines, visible, locked, tabColor, print } =
     sheet;
+  const { columnGroups = [] } = sheet;
   const widths = Object.fromEntries(
     Array.from({ length: 26 }, (_, column) => [column, { size: usualColumn, ...sheet.columnSizes[column] }]),
   );
@@ -73,6 +74,7 @@ function saidOf(sheet: SheetState): Readonly<Record<string, unknown>> {
     conditionalFormats,
     merges,
     frozen,
+    columnGroups,
     gridlines,
     visible,
     locked,

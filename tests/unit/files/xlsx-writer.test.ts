@@ -196,6 +196,23 @@ describe("the written file", () => {
     );
   });
 
+  it("folds helper columns away as a group that one button opens", () => {
+    plan.sheets.forEach((sheet, index) => {
+      const worksheet = at(parsed(parts, `xl/worksheets/sheet${String(index + 1)}.xml`), "worksheet");
+      const grouped = listAt(worksheet, "cols", "col").flatMap((one) => {
+        const [first, last] = [Number(one["@min"]) - 1, Number(one["@max"]) - 1];
+        if (one["@outlineLevel"] === undefined) return [];
+        expect(one["@hidden"], `${sheet.name} ${String(first)}`).toBe("1");
+        return Array.from({ length: last - first + 1 }, (_, at) => first + at);
+      });
+      const folded = (sheet.folded ?? []).flatMap(({ first, last }) =>
+        Array.from({ length: last - first + 1 }, (_, at) => first + at),
+      );
+      expect(grouped, sheet.name).toEqual(folded);
+      expect(at(worksheet, "sheetFormatPr", "@outlineLevelCol"), sheet.name).toBe(folded.length > 0 ? "1" : undefined);
+    });
+  });
+
   it("is the same file every time", async () => {
     const again = await writeWorkbook(plan, (_sheet, row, column) => madeUp(row, column));
     expect(Buffer.from(again).equals(Buffer.from(file))).toBe(true);

@@ -20,6 +20,7 @@ export const costLines: TableDefinition = {
   entry: { word: "Cost line", letter: "C", about: ["what"] },
   caption: "Cost lines: not concentrate and water, they come from Additions by themselves",
   emptyRows: 1,
+  newPage: true,
   columns: [
     textInput({ id: "id", label: "Line", width: 14, help: "Running number." }),
     keyInput({

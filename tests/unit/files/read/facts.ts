@@ -102,6 +102,7 @@ function dressFacts(sheet: SheetPlan, valueOf: ValueOf, add: Add): void {
   add("tab color", name, sheet.tabColor);
   add("gridlines", name, false);
   add("frozen", name, [sheet.frozenRows, 0]);
+  for (const { first, last } of sheet.folded ?? []) add("folded", `${name} ${String(first)}`, [last, true]);
   for (const [column, characters] of sheet.columnWidths.entries())
     add("width", `${name} ${String(column)}`, characters * 7 + 5);
   for (const [row, points] of rowHeights(sheet, valueOf))
@@ -211,6 +212,8 @@ function stateDress(sheet: SheetState, add: Add): void {
   add("tab color", name, sheet.tabColor);
   add("gridlines", name, sheet.gridlines);
   add("frozen", name, [sheet.frozen.rows, sheet.frozen.columns]);
+  for (const { first, last, folded } of sheet.columnGroups ?? [])
+    add("folded", `${name} ${String(first)}`, [last, folded]);
   for (const [column, { size }] of Object.entries(sheet.columnSizes)) add("width", `${name} ${column}`, size);
   for (const [row, { size }] of Object.entries(sheet.rowSizes)) add("height", `${name} ${row}`, size);
   add("print", name, {

@@ -294,6 +294,27 @@ describe("sheets", () => {
     });
   });
 
+  it("keep their groups of columns, folded where all of a group is hidden, and say what is lost of groups in groups", () => {
+    const read = opened({
+      sheets: [
+        {
+          name: "Groups",
+          before:
+            '<cols><col min="2" max="3" width="9" hidden="1" outlineLevel="1"/><col min="4" max="4" width="9" collapsed="1"/><col min="5" max="5" width="9" outlineLevel="1"/><col min="6" max="6" width="9" hidden="1" outlineLevel="2"/></cols>',
+          rows: "<row><c><v>1</v></c></row>",
+        },
+      ],
+    });
+    const sheet = sheetOf(read, 0);
+    expect(sheet.columnGroups).toEqual([
+      { first: 1, last: 2, folded: true },
+      { first: 4, last: 5, folded: false },
+    ]);
+    expect(sheet.columnSizes[1]).toEqual({ size: 63 });
+    expect(sheet.columnSizes[5]).toEqual({ size: 63, hidden: true });
+    expect(about(read)).toContain("groups of columns within groups");
+  });
+
   it("that are protected stay locked only where nothing may be typed", () => {
     const styles = '<cellXfs><xf/><xf><protection locked="0"/></xf></cellXfs>';
     const protection = '<sheetProtection sheet="1"/>';

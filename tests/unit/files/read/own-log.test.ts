@@ -18,7 +18,7 @@ describe.each(["US", "metric"] as const)("a log in %s units, written and read", 
     const expected = planFacts(plan, valueOf);
     expect(differences(expected, stateFacts(read.state))).toEqual([]);
     const counts = countedByKind(expected);
-    expect(Object.keys(counts)).toHaveLength(22);
+    expect(Object.keys(counts)).toHaveLength(23);
     expect(counts).toMatchObject({ sheets: 1, chart: 7 });
     expect(
       Math.min(...[counts["typed"], counts["formula"], counts["look"], counts["border"]].map(Number)),
@@ -64,6 +64,7 @@ describe("the comparison", () => {
       ["tab color", sheet, /<tabColor rgb="FF3/, '<tabColor rgb="FF4'],
       ["gridlines", sheet, /showGridLines="0"/, 'showGridLines="1"'],
       ["frozen", sheet, /ySplit="\d+"/, 'ySplit="1"'],
+      ["folded", sheet, / outlineLevel="1"/, ""],
       ["width", sheet, /width="\d+/, 'width="99'],
       ["height", sheet, / ht="\d+/, ' ht="99'],
       ["print", sheet, /orientation="landscape"/, 'orientation="portrait"'],

@@ -107,6 +107,41 @@ describe("laying out the log", () => {
     expect(Math.min(...tables.map(({ area }) => area.row))).toBeGreaterThan(bottom);
   });
 
+  it("folds away the helper columns beyond the page, but none that a chart draws or a word stands in", () => {
+    const helpers = jobLog.sheets.flatMap(({ tables }) =>
+      tables.flatMap(({ id, columns }) =>
+        columns.flatMap((column) =>
+          column.role === "computed" && column.helper === true ? [`${id}.${column.id}`] : [],
+        ),
+      ),
+    );
+    const charts = demo.sheets.flatMap((sheet) => sheet.charts);
+    for (const { name, tables, folded = [], lastPrintedColumn, cells } of demo.sheets) {
+      for (const { first, last } of folded) {
+        expect(first, name).toBeGreaterThan(lastPrintedColumn);
+        const isIn = (column: number): boolean => column >= first && column <= last;
+        const held = tables.flatMap(({ id, area, columns }) =>
+          columns.flatMap((column, index) => (isIn(area.column + index) ? [`${id}.${column.id}`] : [])),
+        );
+        expect(
+          held.filter((column) => !helpers.includes(column)),
+          name,
+        ).toEqual([]);
+        const rows = new Set(
+          tables.flatMap(({ area }) => Array.from({ length: area.rows }, (_, row) => area.row + row)),
+        );
+        expect(cells.some(({ row, column }) => isIn(column) && !rows.has(row))).toBe(false);
+        for (const { dataSheet, x, y } of charts.flatMap(({ series }) => series))
+          if (dataSheet === name)
+            expect([x, y].some((area) => isIn(area.column) || isIn(area.column + area.columns - 1))).toBe(false);
+      }
+    }
+    const count = demo.sheets
+      .flatMap(({ folded = [] }) => folded)
+      .reduce((sum, { first, last }) => sum + last - first + 1, 0);
+    expect(count).toBeGreaterThan(200);
+  });
+
   it("repeats on every page the headings of the table that goes on, also where they cannot be frozen", () => {
     const titled = demo.sheets.filter(({ titleRows }) => titleRows !== undefined);
     for (const { name, tables, titleRows } of titled) {
