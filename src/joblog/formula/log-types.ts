@@ -414,7 +414,6 @@ export interface LogTables {
     readonly notRestorable: number;
     readonly returned: number;
     readonly pending: number;
-    readonly uncounted: string;
   };
   readonly items: {
     readonly id: string;
@@ -443,6 +442,7 @@ export interface LogTables {
     readonly inBath: string;
     readonly restoredBy: "hand cleaned" | "specialist" | "restored";
     readonly asks: string;
+    readonly uncounted: string;
     readonly statementOrder: number;
   };
   readonly meterChecks: {
