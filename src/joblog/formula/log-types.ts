@@ -416,7 +416,6 @@ export interface LogTables {
     readonly notRestorable: number;
     readonly returned: number;
     readonly pending: number;
-    readonly uncounted: string;
   };
   readonly items: {
     readonly id: string;
@@ -445,6 +444,7 @@ export interface LogTables {
     readonly inBath: string;
     readonly restoredBy: "hand cleaned" | "specialist" | "restored";
     readonly asks: string;
+    readonly uncounted: string;
     readonly statementOrder: number;
   };
   readonly meterChecks: {

@@ -1,6 +1,6 @@
 import { joined, minus, negative, plus } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { equal, isBlank, isFilled, isNumber, isOver } from "../../formula/conditions.ts";
+import { equal, isBlank, isNumber, isOver } from "../../formula/conditions.ts";
 import { sumWhere } from "../../formula/criteria.ts";
 import type { Expression } from "../../formula/expression.ts";
 import type { Log, Row } from "../../formula/log-names.ts";
@@ -94,7 +94,8 @@ export const itemCounts: TableDefinition = {
         width: 32,
         help: "The difference in words; a list alone cannot show that nothing is missing.",
       },
-      ({ claim, received, difference, pending, uncounted }) => {
+      ({ claim, received, difference, pending }, { items }) => {
+        const uncounted = withoutPieces(items, claim);
         const andPending = when(equal(pending, 0), ", all accounted for").otherwise(", some pending");
         const balances = joined(
           when(isNumber(received), balanceWords.balances).otherwise(balanceWords.notCounted),
@@ -102,7 +103,7 @@ export const itemCounts: TableDefinition = {
         );
         return blankIf(
           [isBlank(claim)],
-          when(isFilled(uncounted), uncounted)
+          when(isOver(uncounted, 0), joined("lines without pieces: ", uncounted))
             .when(equal(difference, 0), balances)
             .when(isOver(difference, 0), joined(difference, " not accounted for"))
             .otherwise(joined(negative(difference), " more than came in")),
@@ -118,19 +119,6 @@ export const itemCounts: TableDefinition = {
     ),
     count("returned", "Returned uncleaned", 11, "Returned as they came.", (of) => of(itemStandings.returned)),
     count("pending", "Pending", 12, "No outcome yet.", (of) => of(itemStandings.pending)),
-    computed(
-      {
-        id: "uncounted",
-        label: "Without pieces",
-        type: "text",
-        width: 24,
-        help: "Lines of the claim that no count has: their pieces are missing or no number.",
-      },
-      ({ claim }, { items }) => {
-        const lines = withoutPieces(items, claim);
-        return blankIf([isBlank(claim)], when(isOver(lines, 0), joined("lines without pieces: ", lines)).otherwise(""));
-      },
-    ),
   ],
   signals: [
     { column: "difference", when: { isNot: 0 }, look: "act" },

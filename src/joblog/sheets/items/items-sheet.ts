@@ -6,6 +6,7 @@ import { itemStandings, outcomes, reasonCodes, routes, yesNo } from "../../model
 import { itemStatement } from "../statement/statement-keys.ts";
 import { itemCounts } from "./item-counts.ts";
 import { economicTest, itemCheck, itemStanding, itemStandingHelpers } from "./item-standing.ts";
+import { claimWithoutPieces } from "./items-without-pieces.ts";
 import { keepOut } from "./keep-out.ts";
 
 const columns: readonly ColumnDefinition[] = [
@@ -84,6 +85,7 @@ const columns: readonly ColumnDefinition[] = [
   itemCheck,
   ...keepOut,
   ...itemStandingHelpers,
+  claimWithoutPieces,
   itemStatement,
 ];
 
