@@ -220,5 +220,6 @@ export const sheetFunctions: Readonly<Record<Exclude<SheetFunction, "IF" | "ROW"
   SUMPRODUCT: sumOfProducts,
   TEXT: ([value = null, format = null]) =>
     given([value], numberFrom, ([number = 0]) => given([format], textFrom, ([text = ""]) => formatted(number, text))),
+  TRIM: withTexts((text = "") => text.replaceAll(/ +/g, " ").replaceAll(/^ | $/g, "")),
   YEAR: withNumbers((serial = 0) => calendarDay(serial).year),
 };

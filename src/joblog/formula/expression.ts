@@ -39,6 +39,7 @@ export type SheetFunction =
   | "SUMIFS"
   | "SUMPRODUCT"
   | "TEXT"
+  | "TRIM"
   | "YEAR";
 
 export type Operator = "=" | "<>" | "<" | ">" | "<=" | ">=" | "&" | "+" | "-" | "*" | "/";

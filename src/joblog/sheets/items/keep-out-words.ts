@@ -3,8 +3,9 @@ import type { keepOutKinds } from "../../model/words.ts";
 
 /**
  * Words by which a piece is known that must not go into an alkaline bath, or into any tank. The Items sheet flags
- * them and the item form asks about them, both by the list on the sheet Shop, which starts with these. They are English as people write it, singular and plural; a word that
- * stands inside another does not count ("tint", "leather", "misleading"). Common practice, no source.
+ * those on the sheet Shop, whose list starts with these; the item form asks about both, so that a list that lost one
+ * lets no such piece pass unasked. They are English as people write it, singular and plural; a word that stands
+ * inside another does not count ("tint", "leather", "misleading"). Common practice, no source.
  */
 interface Words {
   /** How a word begins. */
@@ -38,6 +39,8 @@ const softMetals: Words = {
     "german silver",
     "lead",
     "leaded",
+    "leadlight",
+    "leadlights",
     "nickel silver",
     "ormolu",
     "pot metal",
@@ -62,7 +65,10 @@ const hazards: Words = {
     "batterie",
     "bleach",
     "butane",
+    "chlorine",
     "diesel",
+    "drain cleaner",
+    "drain opener",
     "e cig",
     "ecig",
     "fire ext",
@@ -76,8 +82,11 @@ const hazards: Words = {
     "kerosene",
     "lithium",
     "mercury",
+    "oxygen",
     "paint can",
     "paint tin",
+    "power bank",
+    "powerbank",
     "propane",
     "solvent",
     "spray can",
@@ -117,6 +126,10 @@ export const usualKeepOutWords: readonly LogRow<"keepOutWords">[] = [
   ...listed(hazards, "hazard"),
   ...listed(softMetals, "metal"),
 ];
+
+/** What the column "Looked for" makes of a usual word. */
+export const usualSought = ({ word, counts }: LogRow<"keepOutWords">): string =>
+  ` ${String(word)}${counts === "beginning" ? "" : " "}`;
 
 /** What becomes a blank, so that words stand alone. */
 export const betweenWords = [",", ".", ";", ":", "/", "(", ")", "-"] as const;

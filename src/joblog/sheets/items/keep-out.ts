@@ -1,26 +1,26 @@
 import { joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
-import { type Condition, equal, holds, isBlank, isFilled, isNot, isOver } from "../../formula/conditions.ts";
+import { type Condition, equal, holds, is, isBlank, isFilled, isNot, isOver } from "../../formula/conditions.ts";
 import { countWhere } from "../../formula/criteria.ts";
-import { apply, type Expression } from "../../formula/expression.ts";
+import type { Expression } from "../../formula/expression.ts";
 import type { Log } from "../../formula/log-names.ts";
 import { bothHold, countOfRows } from "../../formula/row-conditions.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import type { keepOutKinds } from "../../model/words.ts";
-import { betweenWords, harmlessPhrases } from "./keep-out-words.ts";
+import { harmlessPhrases } from "./keep-out-words.ts";
+import { aloneInBlanks, without } from "./words-in-blanks.ts";
 
 const { helper } = columnsOf<"items">();
 
-/** A blank line of the list would be found in every text. */
+/** A blank line of the list would be found in every text; a word of no kind keeps a piece out of any tank. */
 function holdsAny(text: Expression, kind: (typeof keepOutKinds)[number], { keepOutWords }: Log): Condition {
   const { sought } = keepOutWords;
-  const isListed = bothHold(isFilled(sought), equal(keepOutWords.kind, kind));
-  return isOver(countOfRows(bothHold(isListed, holds(text, sought))), 0);
+  const isOfKind = kind === "metal" ? is(keepOutWords.kind, "metal") : isNot(keepOutWords.kind, "metal");
+  return isOver(countOfRows(bothHold(bothHold(isFilled(sought), isOfKind), holds(text, sought))), 0);
 }
 
-const without = (text: Expression, parts: readonly string[]): Expression =>
-  parts.reduce<Expression>((rest, part) => apply("SUBSTITUTE", rest, part, " "), text);
+const nothingListed = ({ keepOutWords }: Log): Condition => equal(countOfRows(isFilled(keepOutWords.sought)), 0);
 
 /** Judged by the words of the line only, and only where the route is a bath. */
 export const keepOut: readonly ComputedColumn[] = [
@@ -34,7 +34,7 @@ export const keepOut: readonly ComputedColumn[] = [
     },
     ({ item, material, condition, reasonText, note, route }) => {
       const texts = joined(" ", item, " ", material, " ", condition, " ", reasonText, " ", note, " ");
-      return blankIf([isNot(route, "bath")], without(apply("LOWER", texts), betweenWords));
+      return blankIf([isNot(route, "bath")], aloneInBlanks(texts));
     },
   ),
   helper(
@@ -71,12 +71,14 @@ export const keepOut: readonly ComputedColumn[] = [
       width: 14,
       help: "Why it should stay out of the bath that it is routed to.",
     },
-    (item, { loads }) => {
+    (item, log) => {
+      const { loads } = log;
       const { bath, route, pre1978 } = item;
       const claimsInBath = countWhere(loads, { bath, firstOfClaim: 1 });
       return blankIf(
         [isNot(route, "bath")],
         when(isFilled(item.keepOut), item.keepOut)
+          .when(nothingListed(log), "no words listed on Shop: look yourself")
           .when(isNot(pre1978, "yes"), "")
           .when(isBlank(bath), "isolate: bath of its own")
           .when(isOver(claimsInBath, 1), "isolate: this bath is shared")

@@ -1,10 +1,12 @@
 import { joined } from "../../formula/arithmetic.ts";
 import { blankIf, when } from "../../formula/choices.ts";
 import { is, isBlank } from "../../formula/conditions.ts";
+import { apply } from "../../formula/expression.ts";
 import { columnsOf, textInput, wordInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
 import { keepOutKinds, wordCounts } from "../../model/words.ts";
 import { usualKeepOutWords } from "../items/keep-out-words.ts";
+import { aloneInBlanks } from "../items/words-in-blanks.ts";
 
 export const keepOutWordsTable: TableDefinition = {
   id: "keepOutWords",
@@ -18,7 +20,7 @@ export const keepOutWordsTable: TableDefinition = {
       label: "Word",
       width: 31,
       required: true,
-      help: "As it stands in a line of the sheet Items, with blanks for hyphens.",
+      help: "Looked for in every text of a line on the sheet Items; capitals and hyphens make no difference.",
     }),
     wordInput({
       id: "kind",
@@ -42,10 +44,13 @@ export const keepOutWordsTable: TableDefinition = {
         label: "Looked for",
         type: "text",
         width: 14,
-        help: "The word with the blanks around it that it must have.",
+        help: "The word in small letters, with the blanks around it that it must have.",
       },
       ({ word, counts }) =>
-        blankIf([isBlank(word)], joined(" ", word, when(is(counts, "beginning"), "").otherwise(" "))),
+        blankIf(
+          [isBlank(word)],
+          joined(" ", apply("TRIM", aloneInBlanks(word)), when(is(counts, "beginning"), "").otherwise(" ")),
+        ),
     ),
   ],
 };

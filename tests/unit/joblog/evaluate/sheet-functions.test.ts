@@ -23,6 +23,7 @@ const published: readonly Case[] = [
   ["SMALL", [column(1, 4, 8, 3, 7, 12, 54, 8, 23), 2], 3],
   ["MATCH", [41, column(25, 38, 40, 41), 0], 4],
   ["SUBSTITUTE", ["Sales Data", "Sales", "Cost"], "Cost Data"],
+  ["TRIM", [" First Quarter   Earnings "], "First Quarter Earnings"],
   ["FIND", ["M", "Miriam McGovern"], 1],
   ["FIND", ["m", "Miriam McGovern"], 6],
   ["SEARCH", ["margin", "Profit Margin"], 8],

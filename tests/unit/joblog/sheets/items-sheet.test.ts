@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
+import { usualKeepOutWords, usualSought } from "../../../../src/joblog/sheets/items/keep-out-words.ts";
 import { weekItems } from "./demo-week-facts.ts";
 import { weekWith } from "./week-of-sheets.ts";
 import { workedLog } from "./worked-log.ts";
@@ -190,14 +191,42 @@ describe("an item", () => {
       { word: "bakelite", kind: "metal", counts: "whole word" },
       { word: "Cellul", kind: "hazard", counts: "beginning" },
       { kind: "metal", counts: "whole word" },
+      { word: " Pitch-pine " },
     ];
-    const log = await workedLog(weekWith({}, { items, keepOutWords }));
-    expect(items.map(({ id }) => log.cell("items", String(id), "check"))).toEqual([
+    const log = await workedLog(
+      weekWith(
+        {},
+        {
+          items: [...items, piece("I5", { route: "bath", bath: "B-T1-0301", material: "pitch-pine, oiled" })],
+          keepOutWords,
+        },
+      ),
+    );
+    expect(["I1", "I2", "I3", "I4", "I5"].map((id) => log.cell("items", id, "check"))).toEqual([
       "keep out of alkali: metal",
       "",
       "keep out of the tank: hazard",
       "",
+      "keep out of the tank: hazard",
     ]);
+  });
+
+  it("is not said to be safe where no words are listed", async () => {
+    const items = [
+      piece("I1", { route: "bath", bath: "B-T1-0301" }),
+      piece("I2", { route: "hand", material: "pewter" }),
+    ];
+    const log = await workedLog(weekWith({}, { items, keepOutWords: [{ kind: "metal" }] }));
+    expect(["I1", "I2"].map((id) => log.cell("items", id, "check"))).toEqual([
+      "no words listed on Shop: look yourself",
+      "",
+    ]);
+  });
+
+  it("is looked through for the usual words as its form looks for them", async () => {
+    const log = await workedLog(weekWith());
+    const sought = usualKeepOutWords.map(({ word }) => log.cell("keepOutWords", String(word), "sought"));
+    expect(sought).toEqual(usualKeepOutWords.map(usualSought));
   });
 
   it("is tested for its cost only where a share is agreed", async () => {

@@ -82,6 +82,8 @@ describe("the item form", () => {
     const radio = { ...plates, material: "bakelite, chrome" };
     expect(asked(fill(itemEntry, log, radio))).toBe("");
     expect(asked(fill(itemEntry, listed, radio))).toMatch(/"bakelite" in this line/);
+    // Another list than the usual one takes no question away.
+    expect(asked(fill(itemEntry, listed, { ...plates, material: "pewter" }))).toMatch(/"pewter" in this line/);
   });
 
   test("asks before batteries and aerosols go into a tank", () => {

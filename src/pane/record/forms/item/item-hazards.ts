@@ -2,21 +2,29 @@ import { rowsOfBath } from "../../../../advice/bath-facts.ts";
 import type { DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { type keepOutKinds, yesNo } from "../../../../joblog/model/words.ts";
+import { usualKeepOutWords, usualSought } from "../../../../joblog/sheets/items/keep-out-words.ts";
 
 const [yes] = yesNo;
 
-/** The first listed word of the line's own, as the Items sheet looks through them; words come out whole. */
-function found(
-  item: DraftedRow<"items">,
-  kind: (typeof keepOutKinds)[number],
-  { log }: LogContext,
-): string | undefined {
+interface Sought {
+  readonly kind: (typeof keepOutKinds)[number];
+  readonly part: string;
+}
+
+const kindOf = (kind: unknown): Sought["kind"] => (kind === "metal" ? "metal" : "hazard");
+
+const usual: readonly Sought[] = usualKeepOutWords.map((row) => ({ kind: kindOf(row.kind), part: usualSought(row) }));
+
+/** The shop's own words, as its sheet looks for them. */
+const listed = ({ log }: LogContext): readonly Sought[] =>
+  log.rows.keepOutWords.flatMap(({ cells: { kind, sought } }) =>
+    typeof sought === "string" && sought !== "" ? [{ kind: kindOf(kind), part: sought.toLowerCase() }] : [],
+  );
+
+/** The first word of the line that is on the shop's list or a usual one; words come out whole. */
+function found(item: DraftedRow<"items">, kind: Sought["kind"], context: LogContext): string | undefined {
   const words = item.text("words") ?? "";
-  const part = log.rows.keepOutWords
-    .flatMap(({ cells }) =>
-      cells.kind === kind && typeof cells.sought === "string" ? [cells.sought.toLowerCase()] : [],
-    )
-    .find((one) => words.includes(one));
+  const part = [...listed(context), ...usual].find((one) => one.kind === kind && words.includes(one.part))?.part;
   if (part === undefined) return undefined;
   const count = part.trim().split(" ").length;
   return words.slice(words.indexOf(part)).trim().split(" ", count).join(" ");
