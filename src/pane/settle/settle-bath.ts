@@ -84,6 +84,9 @@ async function refuseUnfinished(read: LogSnapshot, bath: string): Promise<void> 
   }
 }
 
+/** A row's formulas weigh some 8 kB, and Excel on the web takes and gives 5 MB at once; a bath is read some thirty times. */
+const mostRows = 300;
+
 async function openLog(): Promise<LogSnapshot> {
   const read = await readLog();
   if (read === undefined) throw new LogProblem({ what: "This workbook holds no log.", remedy: "Open the log's own." });
@@ -133,8 +136,13 @@ export const settleBath: Action<Settle, string> = {
       throw notSettled(`Bath ${bath} is not closed.`, "Record its change-out first.");
     if (isSettledIn(read.rows)(bath))
       throw notSettled(`Bath ${bath} is settled already.`, "Put its formulas back first.");
-    await refuseUnfinished(read, bath);
     const rows = bathRows(read, bath).map(settledRow);
+    if (rows.length > mostRows)
+      throw notSettled(
+        `Bath ${bath} has ${String(rows.length)} rows, more than the ${String(mostRows)} that can be settled in one step.`,
+        "It keeps its formulas.",
+      );
+    await refuseUnfinished(read, bath);
     await editLog({ changes: [mark], settling: { become: "value", rows } });
     return `Bath ${bath} is settled: ${countOf(rows.length, "row")} in all. They no longer follow later changes.`;
   },

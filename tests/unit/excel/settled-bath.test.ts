@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 
 import { checkedLog } from "../../../src/advice/checked-log.ts";
-import { editLog, readLog, repairFormulas, upgradeLog } from "../../../src/excel/log-workbook.ts";
+import { buildLog, editLog, readLog, repairFormulas, upgradeLog } from "../../../src/excel/log-workbook.ts";
 import { LogProblem } from "../../../src/excel/office-problems.ts";
 import type { RowChange } from "../../../src/excel/record/cell-changes.ts";
 import type { LogEdit } from "../../../src/excel/record/log-edit.ts";
@@ -18,7 +18,9 @@ import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { brokenOff, placesIn, tripsOf } from "./break-off.ts";
 import { moment } from "./demo-log.ts";
 import { beforeTrip, deleteRowOf, swapRows, typeAt } from "./in-between.ts";
+import { openWorkbook } from "./open-workbook.ts";
 import { openLog } from "./prepared-log.ts";
+import { daysWithReadings, stillLog } from "./still-log.ts";
 
 const bath = "B-T1-0301";
 const other = "B-T1-0303";
@@ -144,6 +146,17 @@ const problemOf = async (work: Promise<unknown>): Promise<string> =>
       throw error;
     },
   );
+
+it("refuses a bath of more rows than Excel on the web takes at once", async () => {
+  const { fields, rows } = daysWithReadings(301);
+  openWorkbook();
+  await buildLog(
+    stillLog({ fields, rows: { ...rows, baths: (rows.baths ?? []).map((row) => ({ ...row, closed: 46460 })) } }),
+  );
+  const before = await log();
+  expect(await problemOf(settleBath.run(settle))).toMatch(/has 30\d rows, more than the 300 .* Nothing was settled/);
+  expect(await log()).toEqual(before);
+});
 
 describe("settling a closed bath", () => {
   it("leaves every figure of the log as it was, without a call in its rows", async () => {
