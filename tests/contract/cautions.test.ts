@@ -13,7 +13,7 @@ import { layOut } from "../../src/joblog/layout/lay-out.ts";
 import { AllCautions, ShortCautions } from "../../src/pane/controls/step-cautions.tsx";
 import { EntryFormView } from "../../src/pane/record/entry-form-view.tsx";
 import { forms } from "../../src/pane/record/forms.ts";
-import { demoLog } from "../unit/excel/demo-log.ts";
+import { demoLog } from "../unit/excel/log/demo-log.ts";
 
 /**
  * What must be said where, written down without regard to where the add-in keeps it: the words by which a reader

@@ -4,7 +4,7 @@ import { jobLog } from "../../src/joblog/job-log.ts";
 import type { Cells, LogContent } from "../../src/joblog/model/definition.ts";
 import { firstTwoDays } from "../demo/days/demo-week.ts";
 import { contentIn } from "../demo/metric/week-in.ts";
-import { logOf } from "../unit/excel/prepared-log.ts";
+import { logOf } from "../unit/excel/log/prepared-log.ts";
 import { compareWithGrid } from "../unit/joblog/evaluate/compare-with-grid.ts";
 import { fullWeek, weekWhere } from "../unit/joblog/sheets/hostile-log.ts";
 

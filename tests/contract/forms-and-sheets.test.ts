@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
 import { afterEdit } from "../../scripts/build/paper-log.ts";
-import { inJugs } from "../../src/advice/charge-dose.ts";
+import { inJugs } from "../../src/advice/amounts/charge-dose.ts";
 import { amount, figure, money, ph } from "../../src/advice/wording/figures.ts";
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import type { Cells, LogContent, RowValue } from "../../src/joblog/model/definition.ts";
@@ -22,7 +22,7 @@ import { releaseEntry } from "../../src/pane/record/forms/release/release-entry.
 import { stockMoveEntry } from "../../src/pane/record/forms/stock-move/stock-move-entry.ts";
 import { daysBaseline, firstTwoDays } from "../demo/days/demo-week.ts";
 import { runs } from "../setup/random-runs.ts";
-import { moment } from "../unit/excel/demo-log.ts";
+import { moment } from "../unit/excel/log/demo-log.ts";
 import { workedOut } from "../unit/joblog/evaluate/worked-out.ts";
 import { fullWeek } from "../unit/joblog/sheets/hostile-log.ts";
 import { bath, fill, said } from "../unit/pane/record/entry-forms.ts";

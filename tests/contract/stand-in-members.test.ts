@@ -28,9 +28,9 @@ import { jobLog } from "../../src/joblog/job-log.ts";
 import { layOut } from "../../src/joblog/layout/lay-out.ts";
 import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import { firstTwoDays } from "../demo/days/demo-week.ts";
-import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "../unit/excel/earlier-log.ts";
-import { openWorkbook } from "../unit/excel/open-workbook.ts";
-import { stillPlan } from "../unit/excel/still-log.ts";
+import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "../unit/excel/log/earlier-log.ts";
+import { openWorkbook } from "../unit/excel/log/open-workbook.ts";
+import { stillPlan } from "../unit/excel/log/still-log.ts";
 import { listenToExcel } from "./members-called.ts";
 
 /** What Office and the Excel namespace answer under both judges alike, by no request. */

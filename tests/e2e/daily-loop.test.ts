@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from "vitest";
 
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

@@ -1,6 +1,11 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
-import { type Contents, openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
+import {
+  type Contents,
+  openWorkbench,
+  type WorkbenchSession,
+  type WorkbenchWindow,
+} from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 /** The demo week before anything was done to it. */

@@ -3,7 +3,7 @@ import { readFile } from "node:fs/promises";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
 import { partsOf } from "../unit/files/read-parts.ts";
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

@@ -1,8 +1,8 @@
 /** The page that asks Excel what the add-in relies on, in the workbench, whose answers are known. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
-import { looks, narrowPane, paneFaults } from "./pane-faults.ts";
-import { type Contents, openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { looks, narrowPane, paneFaults } from "./session/pane-faults.ts";
+import { type Contents, openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 let before: Contents;

@@ -1,7 +1,7 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
-import { axeFaults } from "./pane-faults.ts";
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { axeFaults } from "./session/pane-faults.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 /**
  * Two days of an invented week, by touch on a phone, typed into the pane as the technician would. Expected figures: the

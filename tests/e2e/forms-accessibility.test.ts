@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
-import { looks, narrowPane, paneFaults } from "./pane-faults.ts";
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { looks, narrowPane, paneFaults } from "./session/pane-faults.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

@@ -4,7 +4,7 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterEach, describe, expect, it } from "vitest";
 
 import { at, cellsOf, listAt, parsed, partsOf } from "../unit/files/read-parts.ts";
-import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
+import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

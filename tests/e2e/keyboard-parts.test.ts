@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
-import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
+import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

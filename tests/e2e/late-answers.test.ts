@@ -1,7 +1,7 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
 import type { Lateness } from "../../src/workbench/host/workbook/answers.ts";
-import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./workbench-session.ts";
+import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 const bath = "B-T2-0303";

@@ -6,7 +6,7 @@ import { afterEach, describe, expect, it } from "vitest";
 
 import { serve } from "../../scripts/serve.ts";
 import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
-import { openWorkbench, type WorkbenchWindow } from "./workbench-session.ts";
+import { openWorkbench, type WorkbenchWindow } from "./session/workbench-session.ts";
 
 const closers: (() => Promise<unknown>)[] = [];
 

@@ -5,10 +5,10 @@ import { jobLog } from "../../src/joblog/job-log.ts";
 import { layOut } from "../../src/joblog/layout/lay-out.ts";
 import { headerOf } from "../../src/joblog/model/headers.ts";
 import { firstTwoDays } from "../demo/days/demo-week.ts";
-import { contentOfThen, earlierLog, sheetsAndColumnsLater } from "../unit/excel/earlier-log.ts";
-import { openWorkbook as openInNode } from "../unit/excel/open-workbook.ts";
-import { axeFaults } from "./pane-faults.ts";
-import { type Contents, openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { contentOfThen, earlierLog, sheetsAndColumnsLater } from "../unit/excel/log/earlier-log.ts";
+import { openWorkbook as openInNode } from "../unit/excel/log/open-workbook.ts";
+import { axeFaults } from "./session/pane-faults.ts";
+import { type Contents, openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 /** The pane knows no shape of a version before its own, so this one lacks nothing that takes one to tell. */
 const earlier = earlierLog(sheetsAndColumnsLater);

@@ -6,8 +6,8 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
 import { samplesFolder, weekSample } from "../../scripts/build-samples.ts";
 import { packed } from "../unit/files/read/packed.ts";
-import { axeFaultsIn, wcagTags } from "./axe-faults.ts";
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { axeFaultsIn, wcagTags } from "./session/axe-faults.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 const clock = "2027-03-06T08:00";
 const week = path.join(samplesFolder, weekSample);

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../functions/catalogue.ts";
 import { serve } from "../../scripts/serve.ts";
 import { ensureBrowser, headlessFlags } from "../../scripts/tests/find-browser.ts";
-import { axeFaultsIn, wcagTags } from "./axe-faults.ts";
+import { axeFaultsIn, wcagTags } from "./session/axe-faults.ts";
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serve>>;

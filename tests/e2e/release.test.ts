@@ -3,8 +3,8 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 import { distFolder } from "../../scripts/project.ts";
 import { packRelease } from "../../scripts/release/pack-release.ts";
-import { servePlainly } from "./plain-server.ts";
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { servePlainly } from "./session/plain-server.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

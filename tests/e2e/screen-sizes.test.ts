@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
-import { axeFaultsIn, wcagTags } from "./axe-faults.ts";
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { axeFaultsIn, wcagTags } from "./session/axe-faults.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

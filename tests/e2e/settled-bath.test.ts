@@ -1,8 +1,8 @@
 /** Settling a closed bath from the Shop view, what Now says once something changes, and the way back. */
 import { afterAll, afterEach, beforeAll, expect, it } from "vitest";
 
-import { axeFaults } from "./pane-faults.ts";
-import { type Contents, openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { axeFaults } from "./session/pane-faults.ts";
+import { type Contents, openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 const bath = "B-T1-0301";
 

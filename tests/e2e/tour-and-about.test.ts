@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 import { tourSteps } from "../../src/pane/tour/tour-steps.ts";
-import { looks, narrowPane, paneFaults } from "./pane-faults.ts";
-import { openWorkbench, type WorkbenchSession } from "./workbench-session.ts";
+import { looks, narrowPane, paneFaults } from "./session/pane-faults.ts";
+import { openWorkbench, type WorkbenchSession } from "./session/workbench-session.ts";
 
 let bench: WorkbenchSession;
 

@@ -5,8 +5,8 @@ import type { LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import { forms } from "../../src/pane/record/forms.ts";
 import { firstTwoDays } from "../demo/days/demo-week.ts";
 import { runs } from "../setup/random-runs.ts";
-import { demoLog } from "../unit/excel/demo-log.ts";
-import { openLog } from "../unit/excel/prepared-log.ts";
+import { demoLog } from "../unit/excel/log/demo-log.ts";
+import { openLog } from "../unit/excel/log/prepared-log.ts";
 import { randomDraft } from "./week/random-draft.ts";
 import { anyWeekStep, Week, type WeekStep } from "./week/week-steps.ts";
 

@@ -1,8 +1,8 @@
 import { depth, leastLevel } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
-import { baselineFault } from "../baseline-written.ts";
 import { findRow, lastReadingOf, rowFacts } from "../bath-facts.ts";
-import { unreadAdditions } from "../unread-additions.ts";
+import { baselineFault } from "../readings/baseline-written.ts";
+import { unreadAdditions } from "../readings/unread-additions.ts";
 import { countOf, fixed } from "../wording/figure-words.ts";
 import { meterSentences } from "./overdue-meter.ts";
 import { doubleNumberSentences } from "./overdue-numbers.ts";

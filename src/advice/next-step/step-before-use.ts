@@ -1,9 +1,9 @@
 /** What a bath needs until its baseline is set. */
 import { baselineStanding, bench } from "../../joblog/model/words.ts";
 import { fewestBaselineReadings } from "../../joblog/sheets/baths/bath-baseline.ts";
-import { baselineFault, givenBaseline } from "../baseline-written.ts";
+import { insteadOfStronger, isAtLabelHighest, labelHighestWords } from "../amounts/label-limit.ts";
 import { rowsOfBath } from "../bath-facts.ts";
-import { insteadOfStronger, isAtLabelHighest, labelHighestWords } from "../label-limit.ts";
+import { baselineFault, givenBaseline } from "../readings/baseline-written.ts";
 import { fixed } from "../wording/figure-words.ts";
 import { type Bath, type Step, volumeWords } from "./step.ts";
 

@@ -1,9 +1,9 @@
 /** What a bath with a baseline needs. */
 import { temperature, volume } from "../../joblog/model/units-of.ts";
 import { bench, readingVerdict, recovery } from "../../joblog/model/words.ts";
-import { baselineFault } from "../baseline-written.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../bath-facts.ts";
-import { unreadAdditions } from "../unread-additions.ts";
+import { baselineFault } from "../readings/baseline-written.ts";
+import { unreadAdditions } from "../readings/unread-additions.ts";
 import { fixed } from "../wording/figure-words.ts";
 import { meterStep } from "./overdue-meter.ts";
 import { type Bath, type Step, volumeWords } from "./step.ts";

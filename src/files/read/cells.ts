@@ -1,9 +1,9 @@
 import type { AreaPlan } from "../../joblog/model/plan.ts";
 import type { StateValue } from "../../state/workbook-state.ts";
 import { FileRefused } from "../unpack.ts";
-import { movedFormula } from "./moved-formula.ts";
+import { movedFormula } from "./formulas/moved-formula.ts";
+import { shownFormula } from "./formulas/shown-formula.ts";
 import { lettersOf, openLimits, readArea, readCell } from "./read-address.ts";
-import { shownFormula } from "./shown-formula.ts";
 import { hasRuns, richText, unescaped } from "./texts.ts";
 import { childOf, isOn, numberOf, type XmlElement } from "./xml-tree.ts";
 

@@ -1,5 +1,5 @@
 import type { AxisState, ChartState, FigureState, LineSize, SeriesState } from "../../state/workbook-state.ts";
-import { withoutNeedlessBackslash } from "./number-formats.ts";
+import { withoutNeedlessBackslash } from "./looks/number-formats.ts";
 import type { PackageParts } from "./package-parts.ts";
 import { areaText, readArea, sheetPrefix, splitSheet } from "./read-address.ts";
 import { childOf, childrenOf, findElement, isOn, numberOf, textWithin, type XmlElement } from "./xml-tree.ts";

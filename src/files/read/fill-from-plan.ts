@@ -10,8 +10,8 @@ import type {
   TypedCell,
   WorkbookState,
 } from "../../state/workbook-state.ts";
-import { withCommonFormulas } from "./common-formulas.ts";
-import { withCode } from "./formula-pieces.ts";
+import { withCommonFormulas } from "./formulas/common-formulas.ts";
+import { withCode } from "./formulas/formula-pieces.ts";
 import { type OwnLog, ownLogOf } from "./own-log.ts";
 import type { ReadWorkbook } from "./reading.ts";
 

@@ -2,13 +2,13 @@ import { fontName } from "../../joblog/layout/styles.ts";
 import type { AreaPlan } from "../../joblog/model/plan.ts";
 import { type NameState, type SheetState, stateVersion, type WorkbookState } from "../../state/workbook-state.ts";
 import { FileRefused } from "../unpack.ts";
+import { shownFormula } from "./formulas/shown-formula.ts";
 import { areaText, readArea, sheetPrefix, splitSheet } from "./read-address.ts";
 import { Losses, type ReadWorkbook } from "./reading.ts";
 import { renameSheets } from "./rename-sheets.ts";
 import { namesWithoutApostrophe } from "./sheet-names.ts";
 import { readSheetDress, readSheetPart, type SheetPart } from "./sheet-parts.ts";
 import { cellsState } from "./sheet-state.ts";
-import { shownFormula } from "./shown-formula.ts";
 import type { KnownWords } from "./workable.ts";
 import { type WorkbookParts, workbookParts } from "./workbook-parts.ts";
 

@@ -1,4 +1,4 @@
-import { piecesOf } from "./formula-pieces.ts";
+import { piecesOf } from "./formulas/formula-pieces.ts";
 
 /** Excel's limit. */
 const longest = 31;

@@ -1,9 +1,9 @@
 import type { AreaPlan } from "../../joblog/model/plan.ts";
 import type { CalculatedColumnState, TableState } from "../../state/workbook-state.ts";
 import type { FileCell } from "./cells.ts";
-import { piecesOf } from "./formula-pieces.ts";
+import { piecesOf } from "./formulas/formula-pieces.ts";
+import { shownFormula } from "./formulas/shown-formula.ts";
 import { areaText, readArea } from "./read-address.ts";
-import { shownFormula } from "./shown-formula.ts";
 import { unescaped } from "./texts.ts";
 import { childOf, childrenOf, isOn, numberOf, type XmlElement } from "./xml-tree.ts";
 

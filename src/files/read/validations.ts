@@ -1,9 +1,9 @@
 import type { AreaPlan } from "../../joblog/model/plan.ts";
 import type { ValidationState, ValidationWordsState } from "../../state/workbook-state.ts";
-import { movedFormula } from "./moved-formula.ts";
-import { showsDay } from "./number-formats.ts";
+import { movedFormula } from "./formulas/moved-formula.ts";
+import { shownFormula } from "./formulas/shown-formula.ts";
+import { showsDay } from "./looks/number-formats.ts";
 import { areaText, readArea, readAreas, sheetPrefix, splitSheet } from "./read-address.ts";
-import { shownFormula } from "./shown-formula.ts";
 import { unescaped } from "./texts.ts";
 import { childOf, childrenOf, isOn, textWithin, type XmlElement } from "./xml-tree.ts";
 

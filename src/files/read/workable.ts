@@ -1,4 +1,4 @@
-import { piecesOf } from "./formula-pieces.ts";
+import { piecesOf } from "./formulas/formula-pieces.ts";
 import { readCell } from "./read-address.ts";
 
 /** What formulas may name in the workbook and the grid. All in small letters. */

@@ -1,6 +1,6 @@
 import { FileRefused, unpack } from "../unpack.ts";
 import { requireAsPacked } from "./checked-parts.ts";
-import { type FileLooks, readLooks } from "./looks.ts";
+import { type FileLooks, readLooks } from "./looks/looks.ts";
 import { PackageParts, type Relation } from "./package-parts.ts";
 import { refuseOtherPackages, refuseWhatIsNotPacked } from "./refuse-foreign.ts";
 import { hasRuns, richText } from "./texts.ts";

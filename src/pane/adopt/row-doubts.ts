@@ -1,12 +1,12 @@
 /** What the forms would refuse or ask about a row, by their own rules. */
+import { labelDoubts } from "../../advice/amounts/label-limit.ts";
+import { amountProblems, heldBy, levelDoubts, levelProblems } from "../../advice/amounts/tank-limits.ts";
+import { roomDoubts } from "../../advice/amounts/tank-room.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
 import { draftedRow } from "../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
-import { labelDoubts } from "../../advice/label-limit.ts";
 import { loadsFlaggedOrDirty } from "../../advice/load-sharing.ts";
 import type { LogContext } from "../../advice/log-context.ts";
-import { amountProblems, heldBy, levelDoubts, levelProblems } from "../../advice/tank-limits.ts";
-import { roomDoubts } from "../../advice/tank-room.ts";
 import { money } from "../../advice/wording/figures.ts";
 import type { Cells } from "../../joblog/model/definition.ts";
 import type { LogSnapshot } from "../../joblog/model/log-snapshot.ts";

@@ -1,4 +1,4 @@
-import type { Trend } from "../../advice/trend-points.ts";
+import type { Trend } from "../../advice/readings/trend-points.ts";
 
 /** Where a moment and a pH stand in the drawing. */
 export interface ChartScale {

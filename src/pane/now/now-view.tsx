@@ -8,7 +8,7 @@ import { bathIds } from "../../advice/bath-values.ts";
 import type { LogContext } from "../../advice/log-context.ts";
 import { nextStep } from "../../advice/next-step/next-step.ts";
 import type { NextStep, Overdue } from "../../advice/next-step/step.ts";
-import { trendOf } from "../../advice/trend-points.ts";
+import { trendOf } from "../../advice/readings/trend-points.ts";
 import { waitingWords } from "../../advice/waiting.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
 import { useControlStyles } from "../controls/use-control-styles.ts";

@@ -1,7 +1,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { useId } from "react";
 
-import type { Trend } from "../../advice/trend-points.ts";
+import type { Trend } from "../../advice/readings/trend-points.ts";
 import { countOf } from "../../advice/wording/figure-words.ts";
 import { degrees, figure, ph as phFigure } from "../../advice/wording/figures.ts";
 import { shortMoment } from "../../advice/wording/moments.ts";

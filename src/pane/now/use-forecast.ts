@@ -26,7 +26,7 @@ export function useForecast(log: LogSnapshot, bath: string | undefined, system: 
     const say = (sentences: readonly string[]): void => {
       if (wanted) setKnown({ log, bath, sentences });
     };
-    import(/* webpackChunkName: "pane-forecast" */ "../../advice/forecast.ts").then(
+    import(/* webpackChunkName: "pane-forecast" */ "../../advice/readings/forecast.ts").then(
       ({ forecast }) => {
         const { answer, unlike } = noting(() => forecast(log, bath, system));
         say(unlike.length === 0 ? answer : [waitingSentence(unlike, rootOf)]);

@@ -1,8 +1,8 @@
 import { tankVolume } from "../../../functions/tank/tank-volume.ts";
+import { rimFindings } from "../../advice/amounts/tank-limits.ts";
 import { askNumber } from "../../advice/ask.ts";
 import type { FieldProblem, FilledFields } from "../../advice/filled-fields.ts";
 import type { Finding } from "../../advice/finding.ts";
-import { rimFindings } from "../../advice/tank-limits.ts";
 import { amount } from "../../advice/wording/figures.ts";
 import { serialOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";

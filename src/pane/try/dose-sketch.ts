@@ -1,8 +1,8 @@
 import { dose } from "../../../functions/charge/dose.ts";
 import { strengthOf } from "../../../functions/charge/strength-of.ts";
+import { bothReadings, inJugs } from "../../advice/amounts/charge-dose.ts";
 import { askNumber } from "../../advice/ask.ts";
 import { bathFacts } from "../../advice/bath-values.ts";
-import { bothReadings, inJugs } from "../../advice/charge-dose.ts";
 import { amount, figure } from "../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../joblog/model/units-of.ts";
 import { callText, systemCell, typedCell } from "./cells.ts";

@@ -21,12 +21,12 @@ import { restoreWorkbook } from "./state/restore-state.ts";
 import { shownValues } from "./state/shown-values.ts";
 import { type GivenValues, type TriedOut, tryOut } from "./state/try-out.ts";
 import type { Lateness } from "./workbook/answers.ts";
-import { registerBatchCommand } from "./workbook/batch-command.ts";
 import type { CellValue } from "./workbook/cells.ts";
 import type { FormatSpelling } from "./workbook/format-spelling.ts";
-import { spareNeedlessCellWork } from "./workbook/grid-cells.ts";
-import { listColorsWhenAsked } from "./workbook/grid-colors.ts";
-import { spareNeedlessTableWork } from "./workbook/grid-tables.ts";
+import { registerBatchCommand } from "./workbook/grid/batch-command.ts";
+import { spareNeedlessCellWork } from "./workbook/grid/grid-cells.ts";
+import { listColorsWhenAsked } from "./workbook/grid/grid-colors.ts";
+import { spareNeedlessTableWork } from "./workbook/grid/grid-tables.ts";
 import { Workbook } from "./workbook/workbook.ts";
 
 export interface HostOptions {

@@ -1,7 +1,7 @@
 import { type Cell, splitAddress } from "../host/address.ts";
 import type { Host } from "../host/create-host.ts";
 import type { CellValue } from "../host/workbook/cells.ts";
-import { positionOf } from "../host/workbook/grid.ts";
+import { positionOf } from "../host/workbook/grid/grid.ts";
 
 /** `window.bathsheetWorkbench`: how browser tests look into the grid, which is drawn on a canvas. Not for the add-in. */
 export interface BenchTools {

@@ -5,7 +5,7 @@ import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { shareBases } from "../../../src/joblog/model/words.ts";
 import { type Played, playWeek, shareWeek } from "../../../src/pane/demo/play-week.ts";
 import { weekShop } from "../../../src/pane/demo/week-shop.ts";
-import { openWorkbook } from "../../unit/excel/open-workbook.ts";
+import { openWorkbook } from "../../unit/excel/log/open-workbook.ts";
 import { workedOut } from "../../unit/joblog/evaluate/worked-out.ts";
 import type { PlayedWeek } from "../week/played-week.ts";
 import { contentIn, eventIn } from "./week-in.ts";

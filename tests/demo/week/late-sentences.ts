@@ -1,9 +1,9 @@
 /** What the pane says of a log, and whether it says the same while Excel has not finished. */
 import { bathIds } from "../../../src/advice/bath-values.ts";
 import { checkedLog } from "../../../src/advice/checked-log.ts";
-import { forecast } from "../../../src/advice/forecast.ts";
 import { nextStep } from "../../../src/advice/next-step/next-step.ts";
-import { trendOf } from "../../../src/advice/trend-points.ts";
+import { forecast } from "../../../src/advice/readings/forecast.ts";
+import { trendOf } from "../../../src/advice/readings/trend-points.ts";
 import type { Noting } from "../../../src/advice/unlike-cells.ts";
 import { waitingSentence, workingOut } from "../../../src/advice/waiting.ts";
 import { readLog } from "../../../src/excel/log-workbook.ts";

@@ -4,7 +4,7 @@ import type { Cells, RowValue } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot, SnapshotRow } from "../../../src/joblog/model/log-snapshot.ts";
 import { openBook, type Played, playWeek } from "../../../src/pane/demo/play-week.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
-import { openWorkbook } from "../../unit/excel/open-workbook.ts";
+import { openWorkbook } from "../../unit/excel/log/open-workbook.ts";
 
 /** The invented week after it was typed into the pane's forms, with the log as it stood after every entry. */
 export interface PlayedWeek {

@@ -12,7 +12,7 @@ import { shareResult } from "../../../src/pane/claims/share-result.ts";
 import { type EntryId, formOf, forms } from "../../../src/pane/record/forms.ts";
 import { nextIds } from "../../../src/pane/record/next-id.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
-import { beforeTrip, deleteRowOf, insertSheetRowAbove, swapRows, typeAt } from "../../unit/excel/in-between.ts";
+import { beforeTrip, deleteRowOf, insertSheetRowAbove, swapRows, typeAt } from "../../unit/excel/log/in-between.ts";
 import { randomDraft } from "./random-draft.ts";
 import { doubleNumbers, listed, type TypedRows, typedRows, withReceipt } from "./typed-rows.ts";
 

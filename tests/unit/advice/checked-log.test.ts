@@ -3,13 +3,13 @@ import { describe, expect, it } from "vitest";
 import { lastReadingOf } from "../../../src/advice/bath-facts.ts";
 import { checkedLog } from "../../../src/advice/checked-log.ts";
 import { nextStep } from "../../../src/advice/next-step/next-step.ts";
-import { trendOf } from "../../../src/advice/trend-points.ts";
+import { trendOf } from "../../../src/advice/readings/trend-points.ts";
 import { waitingSentence, waitingWords, workingOut } from "../../../src/advice/waiting.ts";
 import type { TableId } from "../../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import type { Cells } from "../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
-import { demoLog, moment } from "../excel/demo-log.ts";
+import { demoLog, moment } from "../excel/log/demo-log.ts";
 import { bath, withCells } from "../pane/record/entry-forms.ts";
 
 const until = "2027-03-04T17:00";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 
-import { forecast, hoursLeft, learnedTopUp } from "../../../src/advice/forecast.ts";
+import { forecast, hoursLeft, learnedTopUp } from "../../../src/advice/readings/forecast.ts";
 import { bench } from "../../../src/joblog/model/words.ts";
-import { demoLog, moment } from "../excel/demo-log.ts";
+import { demoLog, moment } from "../excel/log/demo-log.ts";
 import { withCells } from "../pane/record/entry-forms.ts";
 
 const bath = "B-T1-0301";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import { presentOf } from "../../../src/advice/log-clock.ts";
-import { demoLog } from "../excel/demo-log.ts";
+import { demoLog } from "../excel/log/demo-log.ts";
 
 describe("the present moment of a log", () => {
   it("is the computer's clock where the entries lie behind it", async () => {

@@ -3,10 +3,10 @@ import { describe, expect, test } from "vitest";
 import { findRow } from "../../../src/advice/bath-facts.ts";
 import { nextStep } from "../../../src/advice/next-step/next-step.ts";
 import type { NextStep } from "../../../src/advice/next-step/step.ts";
-import { unreadTopUp } from "../../../src/advice/unread-additions.ts";
+import { unreadTopUp } from "../../../src/advice/readings/unread-additions.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { bathState } from "../../../src/joblog/model/words.ts";
-import { demoLog, moment } from "../excel/demo-log.ts";
+import { demoLog, moment } from "../excel/log/demo-log.ts";
 
 const bath = "B-T1-0301";
 

@@ -7,7 +7,7 @@ import { claimsInBath } from "../../../src/pane/claims/share-plan.ts";
 import { shareResult } from "../../../src/pane/claims/share-result.ts";
 import { loadEntry } from "../../../src/pane/record/forms/load/load-entry.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { demoLog, moment } from "../excel/demo-log.ts";
+import { demoLog, moment } from "../excel/log/demo-log.ts";
 import { workedOut } from "../joblog/evaluate/worked-out.ts";
 import { asked, fill } from "../pane/record/entry-forms.ts";
 

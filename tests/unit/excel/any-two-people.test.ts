@@ -12,10 +12,10 @@ import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { listed, type TypedRows, typedRows, withReceipt } from "../../property/week/typed-rows.ts";
 import { runs } from "../../setup/random-runs.ts";
-import { anyEntry } from "./any-entry.ts";
-import { beforeTrip, deleteRowOf, insertColumnIn, insertSheetRowAbove, swapRows, typeAt } from "./in-between.ts";
 import { judgeOfThisFile } from "./judge/judged-excel.ts";
-import { openLog } from "./prepared-log.ts";
+import { anyEntry } from "./log/any-entry.ts";
+import { beforeTrip, deleteRowOf, insertColumnIn, insertSheetRowAbove, swapRows, typeAt } from "./log/in-between.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 const rivals: Readonly<Record<string, (host: Host, table: string) => void>> = {
   "inserts a sheet row above": insertSheetRowAbove,

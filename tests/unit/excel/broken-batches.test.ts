@@ -17,12 +17,12 @@ import { putFormulasBack, settleBath } from "../../../src/pane/settle/settle-bat
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { runs } from "../../setup/random-runs.ts";
-import { anyEntry } from "./any-entry.ts";
-import { brokenOff, type Manner, type Place, placesIn, tripsOf } from "./break-off.ts";
-import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./earlier-log.ts";
 import { judgeOfThisFile } from "./judge/judged-excel.ts";
-import { openWorkbook } from "./open-workbook.ts";
-import { openLog } from "./prepared-log.ts";
+import { anyEntry } from "./log/any-entry.ts";
+import { brokenOff, type Manner, type Place, placesIn, tripsOf } from "./log/break-off.ts";
+import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./log/earlier-log.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 const codes = [
   "GeneralException",

@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { editLog, readLog } from "../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openLog } from "./prepared-log.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 beforeEach(async () => {
   await openLog(firstTwoDays);

@@ -5,7 +5,7 @@ import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { ColumnDefinition, LogDefinition } from "../../../src/joblog/model/definition.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
 
 const later: ReadonlySet<string> = new Set(["chartPh2", "chartPh3", "chartPh4"]);
 

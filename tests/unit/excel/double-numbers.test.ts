@@ -3,8 +3,8 @@ import { expect, test } from "vitest";
 import { editLog, readLog } from "../../../src/excel/log-workbook.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { typeAt } from "./in-between.ts";
-import { openLog } from "./prepared-log.ts";
+import { typeAt } from "./log/in-between.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 /** The color behind the key of a data row. */
 function fillOf(host: Host, table: string, position: number): unknown {

@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, test } from "vitest";
 
 import type { Host } from "../../../src/workbench/host/create-host.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
 
 async function inCell(act: (cell: Excel.Range) => void): Promise<string> {
   try {

@@ -5,7 +5,7 @@ import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openLog } from "./prepared-log.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 const plan = layOut(jobLog, { system: "US" }, firstTwoDays);
 

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
 
 const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
 

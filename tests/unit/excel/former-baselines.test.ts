@@ -6,8 +6,8 @@ import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { ColumnDefinition, ComputedColumn, LogDefinition } from "../../../src/joblog/model/definition.ts";
 import { findTable } from "../../../src/joblog/model/references.ts";
 import { daysUnwritten } from "../../demo/days/demo-week.ts";
-import { moment } from "./demo-log.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { moment } from "./log/demo-log.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
 
 const given = {
   baseline: "baselineGiven",

@@ -12,7 +12,7 @@ import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import { hasOpenXmlValidator, validateFile } from "../files/open-xml-validator.ts";
 import { partsOf } from "../files/read-parts.ts";
-import { openWorkbook } from "./open-workbook.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
 
 type PageGlobals = Pick<typeof globalThis, "XMLSerializer" | "DOMParser" | "document">;
 

@@ -8,8 +8,8 @@ import { settledLog } from "../../../src/pane/claims/settled-log.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { bath } from "../pane/record/entry-forms.ts";
-import { moment } from "./demo-log.ts";
-import { openLog } from "./prepared-log.ts";
+import { moment } from "./log/demo-log.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 async function present(): Promise<LogSnapshot> {
   const log = await readLog();

@@ -8,8 +8,8 @@ import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openWorkbook } from "./open-workbook.ts";
-import { openLog } from "./prepared-log.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 const bath = "B-T1-0301";
 

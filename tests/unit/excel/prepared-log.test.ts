@@ -5,8 +5,8 @@ import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogContent } from "../../../src/joblog/model/definition.ts";
 import { fullWeek } from "../joblog/sheets/hostile-log.ts";
-import { openWorkbook } from "./open-workbook.ts";
-import { logOf } from "./prepared-log.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
+import { logOf } from "./log/prepared-log.ts";
 
 /** Without its loads and with another pH: rows are to be added and cells changed. It is itself typed into another log. */
 const start: LogContent = {

@@ -4,8 +4,8 @@ import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts"
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import type { Traffic } from "../../../src/workbench/host/excel/requests/session.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openWorkbook } from "./open-workbook.ts";
-import { daysWithReadings, stillLog } from "./still-log.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
+import { daysWithReadings, stillLog } from "./log/still-log.ts";
 
 const bath = "B-T1-0301";
 

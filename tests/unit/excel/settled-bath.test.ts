@@ -15,12 +15,12 @@ import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { putFormulasBack, settleBath } from "../../../src/pane/settle/settle-bath.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { brokenOff, placesIn, tripsOf } from "./break-off.ts";
-import { moment } from "./demo-log.ts";
-import { beforeTrip, deleteRowOf, swapRows, typeAt } from "./in-between.ts";
-import { openWorkbook } from "./open-workbook.ts";
-import { openLog } from "./prepared-log.ts";
-import { daysWithReadings, stillLog } from "./still-log.ts";
+import { brokenOff, placesIn, tripsOf } from "./log/break-off.ts";
+import { moment } from "./log/demo-log.ts";
+import { beforeTrip, deleteRowOf, swapRows, typeAt } from "./log/in-between.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
+import { openLog } from "./log/prepared-log.ts";
+import { daysWithReadings, stillLog } from "./log/still-log.ts";
 
 const bath = "B-T1-0301";
 const other = "B-T1-0303";

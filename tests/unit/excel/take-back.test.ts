@@ -4,7 +4,7 @@ import { editLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import type { LogRow } from "../../../src/joblog/model/definition.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openLog } from "./prepared-log.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 const reading: LogRow<"readings"> = {
   id: "R011",

@@ -4,8 +4,8 @@ import { editLog, readLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { beforeTrip, deleteRowOf, insertColumnIn, insertSheetRowAbove, swapRows, typeAt } from "./in-between.ts";
-import { openLog } from "./prepared-log.ts";
+import { beforeTrip, deleteRowOf, insertColumnIn, insertSheetRowAbove, swapRows, typeAt } from "./log/in-between.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 let host: Host;
 let stop = (): void => undefined;

@@ -10,8 +10,8 @@ import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { ExcelError } from "../../../src/workbench/host/excel-error.ts";
 import type { Habits } from "../../../src/workbench/host/workbook/habits.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openWorkbook } from "./open-workbook.ts";
-import { openLog } from "./prepared-log.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 const plan = layOut(jobLog, { system: "US" }, firstTwoDays);
 

@@ -10,9 +10,9 @@ import type { WorkbookState } from "../../../src/state/workbook-state.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
 import { formulasByCell } from "../joblog/formula/formula-reader.ts";
-import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./earlier-log.ts";
-import { openWorkbook } from "./open-workbook.ts";
-import { openLog } from "./prepared-log.ts";
+import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "./log/earlier-log.ts";
+import { openWorkbook } from "./log/open-workbook.ts";
+import { openLog } from "./log/prepared-log.ts";
 
 /** With the rows that a new log starts with, and three shares, as many lines as it has. */
 const started = Object.fromEntries(

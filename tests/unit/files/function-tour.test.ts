@@ -10,7 +10,7 @@ import { workOutPlan } from "../../../scripts/tour/work-out-plan.ts";
 import { storedFormula } from "../../../src/files/stored-formula.ts";
 import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import type { CellPlan } from "../../../src/joblog/model/plan.ts";
-import { openWorkbook } from "../excel/open-workbook.ts";
+import { openWorkbook } from "../excel/log/open-workbook.ts";
 import { hasLibreOffice } from "./libre-office.ts";
 import { type ShownIn, storedResult, words, workedOutTwice } from "./native-formulas.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";

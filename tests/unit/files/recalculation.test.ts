@@ -5,7 +5,7 @@ import { jobLog } from "../../../src/joblog/job-log.ts";
 import { layOut } from "../../../src/joblog/layout/lay-out.ts";
 import type { LogRow } from "../../../src/joblog/model/definition.ts";
 import { demoBath as bath, moment } from "../../demo/demo-week-times.ts";
-import { openWorkbook } from "../excel/open-workbook.ts";
+import { openWorkbook } from "../excel/log/open-workbook.ts";
 import { demoRowsAnd, demoWith } from "../joblog/sheets/worked-log.ts";
 import { hasLibreOffice } from "./libre-office.ts";
 import { type ShownIn, workedOutTwice } from "./native-formulas.ts";

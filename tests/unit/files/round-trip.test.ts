@@ -6,8 +6,8 @@ import { cellAddress } from "../../../src/joblog/layout/addresses.ts";
 import type { FigureState, SheetState, WorkbookState } from "../../../src/state/workbook-state.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openWorkbook } from "../excel/open-workbook.ts";
-import { openLog } from "../excel/prepared-log.ts";
+import { openWorkbook } from "../excel/log/open-workbook.ts";
+import { openLog } from "../excel/log/prepared-log.ts";
 import { gridFunctions } from "./read/written-logs.ts";
 
 /** Pixels of the grid's columns that nobody sized. */

@@ -10,7 +10,7 @@ import type { SheetState, WorkbookState } from "../../../src/state/workbook-stat
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { NotWorkedOut } from "../../../src/workbench/host/state/shown-values.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openLog } from "../excel/prepared-log.ts";
+import { openLog } from "../excel/log/prepared-log.ts";
 import { enter, salesHost, testHost } from "../workbench/test-host.ts";
 import { hasLibreOffice, savedAgain } from "./libre-office.ts";
 import { hasOpenXmlValidator, validateFile } from "./open-xml-validator.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 
 import { catalogue } from "../../../functions/catalogue.ts";
-import type { TrendPoint } from "../../../src/advice/trend-points.ts";
+import type { TrendPoint } from "../../../src/advice/readings/trend-points.ts";
 import { callOf, searchFunctions } from "../../../src/pane/functions/function-search.ts";
 import { chartScale } from "../../../src/pane/now/chart-scale.ts";
 

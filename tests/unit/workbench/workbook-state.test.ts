@@ -4,8 +4,8 @@ import { readState } from "../../../src/state/read-state.ts";
 import type { SheetState, WorkbookState } from "../../../src/state/workbook-state.ts";
 import type { Host } from "../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../demo/days/demo-week.ts";
-import { openWorkbook } from "../excel/open-workbook.ts";
-import { openLog } from "../excel/prepared-log.ts";
+import { openWorkbook } from "../excel/log/open-workbook.ts";
+import { openLog } from "../excel/log/prepared-log.ts";
 import { enter, read, salesHost, testHost } from "./test-host.ts";
 
 function asKept(state: WorkbookState): WorkbookState {

@@ -1,7 +1,7 @@
 import type { ShownSheet, ShownValues } from "../../../files/write/known-values.ts";
 import type { SheetState, StateValue, WorkbookState } from "../../../state/workbook-state.ts";
 import { areaText, type Cell, sheetPrefix } from "../address.ts";
-import { positionOf } from "../workbook/grid.ts";
+import { positionOf } from "../workbook/grid/grid.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 
 /** A cell whose function has not answered: saved, its stopgap would stand for a figure. */

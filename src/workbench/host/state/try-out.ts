@@ -1,6 +1,6 @@
 import type { KeptValue, SheetState, StateValue, WorkbookState } from "../../../state/workbook-state.ts";
 import { areaText } from "../address.ts";
-import { positionOf } from "../workbook/grid.ts";
+import { positionOf } from "../workbook/grid/grid.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 
 /** Values that a file gives beside the formulas of a sheet, in the order of the state's formula cells; null for none. */

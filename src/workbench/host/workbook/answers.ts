@@ -1,5 +1,5 @@
 import type { CellPosition } from "../library.ts";
-import { type Grid, zoneOf } from "./grid.ts";
+import { type Grid, zoneOf } from "./grid/grid.ts";
 
 /** Key under which a workbook's evaluation finds its answers. */
 export const answersKey = "bathsheetAnswers";

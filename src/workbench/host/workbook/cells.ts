@@ -3,7 +3,7 @@ import { invalidArgument } from "../excel-error.ts";
 import type { ErrorCell, EvaluatedCell } from "../library.ts";
 import type { Answers } from "./answers.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
-import { type Grid, positionOf } from "./grid.ts";
+import { type Grid, positionOf } from "./grid/grid.ts";
 import { isTextFormat, textCellContent } from "./text-format.ts";
 
 export type CellValue = string | number | boolean;

@@ -1,6 +1,6 @@
 import type { Area, Cell } from "../address.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
-import { areaOf, type Grid } from "./grid.ts";
+import { areaOf, type Grid } from "./grid/grid.ts";
 import type { TableGrowth } from "./table-growth.ts";
 import type { Tables } from "./tables.ts";
 

@@ -1,7 +1,7 @@
 import type { Area } from "../address.ts";
 import type { GridChart } from "../library.ts";
 import { type Charts, rangeText } from "./charts.ts";
-import type { Grid } from "./grid.ts";
+import type { Grid } from "./grid/grid.ts";
 import { stretchedRange } from "./stretched-range.ts";
 
 /** Charts over a table's columns reach down to its new last row, as in Excel. */

@@ -1,5 +1,5 @@
 import type { Charts } from "./charts.ts";
-import type { Grid } from "./grid.ts";
+import type { Grid } from "./grid/grid.ts";
 
 /** Excel starts an axis at zero unless the values span less than a sixth of the greatest (Microsoft support article 214075, from memory). */
 const zeroUnlessWithin = 1 / 6;

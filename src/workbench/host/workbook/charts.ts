@@ -1,7 +1,7 @@
 import type { SeriesState } from "../../../state/workbook-state.ts";
 import { type Area, areaText, sheetPrefix } from "../address.ts";
 import type { GridChart } from "../library.ts";
-import { areaOf, type Grid } from "./grid.ts";
+import { areaOf, type Grid } from "./grid/grid.ts";
 
 /** Size of a new chart before it is placed, in pixels. */
 const usualSize = { width: 536, height: 335 };

@@ -1,5 +1,5 @@
 import type { Cell } from "../address.ts";
-import { positionOf } from "./grid.ts";
+import { positionOf } from "./grid/grid.ts";
 import type { Workbook } from "./workbook.ts";
 
 /** Gives a cell what another holds: a formula moved along by its relative references, or the value. */

@@ -1,5 +1,5 @@
 import type { Cell } from "../address.ts";
-import { type Grid, positionOf } from "./grid.ts";
+import { type Grid, positionOf } from "./grid/grid.ts";
 import { setFormat } from "./text-format.ts";
 
 /** Gives a cell the style, border and number format of another; with `keepStyle` its own style stays where it has one. */

@@ -1,6 +1,6 @@
 import type { OSpreadsheet } from "../library.ts";
-import { batchCommand } from "./batch-command.ts";
-import type { Grid } from "./grid.ts";
+import { batchCommand } from "./grid/batch-command.ts";
+import type { Grid } from "./grid/grid.ts";
 
 /** Tells of everything that changes the workbook, by whomever; what only changes the view is none of it. */
 export class Edits {

@@ -2,7 +2,7 @@ import type { Cell } from "../address.ts";
 import { invalidArgument } from "../excel-error.ts";
 import { FormulaNotUnderstood, type FormulaSurroundings, FormulaTemplate } from "../formulas/translate.ts";
 import type { OSpreadsheet } from "../library.ts";
-import { type Grid, positionOf } from "./grid.ts";
+import { type Grid, positionOf } from "./grid/grid.ts";
 
 type StoredCell = NonNullable<ReturnType<Grid["model"]["getters"]["getCell"]>>;
 

@@ -1,7 +1,7 @@
 import type { NameState } from "../../../state/workbook-state.ts";
 import type { Area } from "../address.ts";
 import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
-import { areaOf, type Grid, zoneOf } from "./grid.ts";
+import { areaOf, type Grid, zoneOf } from "./grid/grid.ts";
 
 /** Defined names over the grid's named ranges; comments are kept beside them. */
 export class Names {

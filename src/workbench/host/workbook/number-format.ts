@@ -1,6 +1,6 @@
 import type { Area } from "../address.ts";
 import type { FormatSpelling } from "./format-spelling.ts";
-import { type Grid, positionOf } from "./grid.ts";
+import { type Grid, positionOf } from "./grid/grid.ts";
 import { setFormat } from "./text-format.ts";
 
 /** Number formats of cells, in and out by Excel's text. */

@@ -1,6 +1,6 @@
 import type { Area } from "../address.ts";
 import type { ConditionalFormat, Zone } from "../library.ts";
-import { type Grid, zoneOf } from "./grid.ts";
+import { type Grid, zoneOf } from "./grid/grid.ts";
 
 export function addConditionalFormat(grid: Grid, area: Area, cf: Omit<ConditionalFormat, "ranges">): void {
   grid.makeRoom(area);

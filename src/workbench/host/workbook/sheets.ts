@@ -1,5 +1,5 @@
 import { ExcelError, invalidArgument } from "../excel-error.ts";
-import type { Grid } from "./grid.ts";
+import type { Grid } from "./grid/grid.ts";
 
 /** Microsoft's rule for sheet names. */
 function requireSheetName(name: string): void {

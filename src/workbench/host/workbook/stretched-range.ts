@@ -1,5 +1,5 @@
 import { type Area, parseLocalAddress, splitAddress } from "../address.ts";
-import type { Grid } from "./grid.ts";
+import type { Grid } from "./grid/grid.ts";
 
 /** A range that ended with a table's former last row, reaching down to its new one; undefined where it did not. `home` is the sheet of a range that names none. */
 export function stretchedRange(

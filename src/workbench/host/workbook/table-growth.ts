@@ -5,7 +5,7 @@ import { stretchCharts } from "./chart-growth.ts";
 import type { Charts } from "./charts.ts";
 import { copyLook } from "./copy-look.ts";
 import type { FormulaKeeper } from "./formula-keeper.ts";
-import type { Grid } from "./grid.ts";
+import type { Grid } from "./grid/grid.ts";
 import type { Habits } from "./habits.ts";
 import { extendRules } from "./rules.ts";
 import type { CalculatedColumn, TableChange, TableRecord } from "./table-record.ts";

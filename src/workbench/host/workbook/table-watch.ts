@@ -1,7 +1,7 @@
 import { type Area, type Cell, contains } from "../address.ts";
 import type { TableShape } from "../formulas/translate.ts";
 import type { CoreTable } from "../library.ts";
-import { areaOf, type Grid } from "./grid.ts";
+import { areaOf, type Grid } from "./grid/grid.ts";
 import type { TableChange, TableRecord } from "./table-record.ts";
 
 function sameShape(a: TableShape, b: TableShape): boolean {

@@ -1,7 +1,7 @@
 import { type Area, type Cell, overlap } from "../address.ts";
 import { invalidArgument, itemNotFound } from "../excel-error.ts";
 import type { CoreTable } from "../library.ts";
-import { zoneOf } from "./grid.ts";
+import { zoneOf } from "./grid/grid.ts";
 import type { CalculatedColumn, TableRecord } from "./table-record.ts";
 import { TableWatch } from "./table-watch.ts";
 

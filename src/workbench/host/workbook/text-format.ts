@@ -3,7 +3,7 @@
  * shows the quote mark of a quoted text there, so such text is stored without it.
  */
 import type { Area, Cell } from "../address.ts";
-import { type Grid, positionOf, zoneOf } from "./grid.ts";
+import { type Grid, positionOf, zoneOf } from "./grid/grid.ts";
 
 export function isTextFormat(format: string | undefined): boolean {
   return format === "@";

@@ -1,7 +1,7 @@
 import { type Area, areaText, type Cell, sheetPrefix } from "../address.ts";
 import { ExcelError } from "../excel-error.ts";
 import type { ValidationCriterion, ValidationRule } from "../library.ts";
-import { type Grid, positionOf, zoneOf } from "./grid.ts";
+import { type Grid, positionOf, zoneOf } from "./grid/grid.ts";
 import { stretchedRange } from "./stretched-range.ts";
 
 /** What belongs to a rule in Excel and not in the grid: alert, prompt and the rule as it was given. */

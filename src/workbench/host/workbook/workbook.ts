@@ -10,7 +10,6 @@ import {
 import { ExcelError, invalidArgument, itemNotFound } from "../excel-error.ts";
 import type { OSpreadsheet } from "../library.ts";
 import { Answers, answersKey } from "./answers.ts";
-import type { BatchSlot } from "./batch-command.ts";
 import { Cells } from "./cells.ts";
 import { ChangeLog } from "./change-log.ts";
 import { ChartScale } from "./chart-scale.ts";
@@ -18,7 +17,8 @@ import { Charts } from "./charts.ts";
 import { Edits } from "./edits.ts";
 import { FormatSpelling } from "./format-spelling.ts";
 import { FormulaKeeper } from "./formula-keeper.ts";
-import { Grid, GridRefusal, zoneOf } from "./grid.ts";
+import type { BatchSlot } from "./grid/batch-command.ts";
+import { Grid, GridRefusal, zoneOf } from "./grid/grid.ts";
 import { usualHabits } from "./habits.ts";
 import { Names } from "./names.ts";
 import { NumberFormats } from "./number-format.ts";

@@ -6,7 +6,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelChecks } from "../../../../src/excel/check/checks.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
 import { judgeOfThisFile } from "../judge/judged-excel.ts";
-import { openWorkbook } from "../open-workbook.ts";
+import { openWorkbook } from "../log/open-workbook.ts";
 import { answerOf } from "./run-here.ts";
 
 type PageGlobals = Pick<typeof globalThis, "XMLSerializer" | "DOMParser" | "document">;

@@ -12,7 +12,7 @@ import type { CheckResult } from "../../../../src/excel/check/run-checks.ts";
 import { smallWorkbook } from "../../../../src/excel/check/small-workbook.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
 import { hasOpenXmlValidator, validateFile } from "../../files/open-xml-validator.ts";
-import { openWorkbook } from "../open-workbook.ts";
+import { openWorkbook } from "../log/open-workbook.ts";
 import { checkOf } from "./run-here.ts";
 
 let host: Host;

@@ -5,7 +5,7 @@ import { type ExcelCheck, finding, NotTried } from "../../../../src/excel/check/
 import { neverAnother, timeLine, watchCell } from "../../../../src/excel/check/settled-value.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
 import { ExcelError } from "../../../../src/workbench/host/excel-error.ts";
-import { openWorkbook } from "../open-workbook.ts";
+import { openWorkbook } from "../log/open-workbook.ts";
 import { checkOf, runHere } from "./run-here.ts";
 
 let host: Host;

@@ -2,7 +2,7 @@ import { type CallRecord, recordCalls } from "../../../../src/excel/check/call-r
 import { excelChecks } from "../../../../src/excel/check/checks.ts";
 import type { ExcelCheck } from "../../../../src/excel/check/excel-check.ts";
 import { type CheckRun, runChecks } from "../../../../src/excel/check/run-checks.ts";
-import { registerFunctions } from "../open-workbook.ts";
+import { registerFunctions } from "../log/open-workbook.ts";
 
 /** Nothing is worked out later here, so the checks need not wait as long as in Excel. */
 const shortPause = (milliseconds: number): Promise<void> =>

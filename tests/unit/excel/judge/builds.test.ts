@@ -9,8 +9,8 @@ import { buildLog, editLog, insertFormula, repairFormulas, takeBack } from "../.
 import { readActiveSheet } from "../../../../src/excel/read/read-active-sheet.ts";
 import { showSheet } from "../../../../src/excel/show-sheet.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { openWorkbook } from "../open-workbook.ts";
-import { stillLog } from "../still-log.ts";
+import { openWorkbook } from "../log/open-workbook.ts";
+import { stillLog } from "../log/still-log.ts";
 import { wireOf } from "./judged-excel.ts";
 import type { Build } from "./object-model.ts";
 

@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
-import { openWorkbook } from "../open-workbook.ts";
+import { openWorkbook } from "../log/open-workbook.ts";
 import { wireOf } from "./judged-excel.ts";
 
 async function codeOf(work: (context: Excel.RequestContext) => Promise<unknown>): Promise<string> {

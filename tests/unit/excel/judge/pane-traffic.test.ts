@@ -15,9 +15,9 @@ import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { putFormulasBack, settleBath } from "../../../../src/pane/settle/settle-bath.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "../earlier-log.ts";
-import { openWorkbook } from "../open-workbook.ts";
-import { daysWithReadings, readingsOf, stillLog } from "../still-log.ts";
+import { contentOfThen, earlierLog, muchLater, shapeOfThen } from "../log/earlier-log.ts";
+import { openWorkbook } from "../log/open-workbook.ts";
+import { daysWithReadings, readingsOf, stillLog } from "../log/still-log.ts";
 import { wireOf } from "./judged-excel.ts";
 import type { Request } from "./request-executor.ts";
 

@@ -16,8 +16,8 @@ import type { WorkbookState } from "../../../../src/state/workbook-state.ts";
 import type { Host } from "../../../../src/workbench/host/create-host.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
 import { contentIn } from "../../../demo/metric/week-in.ts";
-import { contentOfThen, earlierLog, sheetsAndColumnsLater } from "../../excel/earlier-log.ts";
-import { openWorkbook } from "../../excel/open-workbook.ts";
+import { contentOfThen, earlierLog, sheetsAndColumnsLater } from "../../excel/log/earlier-log.ts";
+import { openWorkbook } from "../../excel/log/open-workbook.ts";
 import { differences, type Facts, stateFacts } from "./facts.ts";
 import { gridFunctions } from "./written-logs.ts";
 

@@ -1,5 +1,5 @@
-import { baselineCells, givenBaseline } from "../../../../src/advice/baseline-written.ts";
 import { findRow, rowFacts, rowsOfBath } from "../../../../src/advice/bath-facts.ts";
+import { baselineCells, givenBaseline } from "../../../../src/advice/readings/baseline-written.ts";
 import type { UnitSystem } from "../../../../src/core/units/unit-system.ts";
 import type { LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";

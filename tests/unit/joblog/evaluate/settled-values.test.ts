@@ -7,7 +7,7 @@ import { callingColumns, settledTables } from "../../../../src/joblog/formula/ca
 import { jobLog } from "../../../../src/joblog/job-log.ts";
 import type { LogDefinition, LogRow, TableDefinition } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow } from "../../../../src/joblog/model/log-snapshot.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { bath } from "../../pane/record/entry-forms.ts";
 
 const tables = settledTables(jobLog);

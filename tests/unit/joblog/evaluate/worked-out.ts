@@ -7,7 +7,7 @@ import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
 import { typedLog } from "../../../../src/joblog/layout/typed-cells.ts";
 import type { LogContent, RowValue } from "../../../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
-import { logOf } from "../../excel/prepared-log.ts";
+import { logOf } from "../../excel/log/prepared-log.ts";
 
 function evaluated(content: LogContent, system: UnitSystem): LogSnapshot {
   const typed = typedLog(layOut(jobLog, { system }, content));

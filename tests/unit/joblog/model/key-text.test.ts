@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 
 import { isKeyText, keyTextFormula } from "../../../../src/joblog/model/key-text.ts";
-import { openWorkbook } from "../../excel/open-workbook.ts";
+import { openWorkbook } from "../../excel/log/open-workbook.ts";
 
 const allowed = ["B-T1-0301", "1-2", "007", "a=b", "x<y", 'O\'Neil "2"', "@x", "🙂", "x".repeat(40)];
 const refused = ["B*1", "B?1", "~x", "<5", ">5", "=1+1", "x".repeat(41)];

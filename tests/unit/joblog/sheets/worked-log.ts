@@ -5,7 +5,7 @@ import { layOut } from "../../../../src/joblog/layout/lay-out.ts";
 import type { Cells, LogContent, LogRow } from "../../../../src/joblog/model/definition.ts";
 import { findTable } from "../../../../src/joblog/model/references.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { openLog } from "../../excel/prepared-log.ts";
+import { openLog } from "../../excel/log/prepared-log.ts";
 import { baselinesWritten } from "../evaluate/baselines-written.ts";
 import { workedOut } from "../evaluate/worked-out.ts";
 import { weekStarts } from "./week-of-sheets.ts";

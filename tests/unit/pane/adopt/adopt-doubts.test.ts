@@ -6,7 +6,7 @@ import { kindOf } from "../../../../src/pane/adopt/adopt-kinds.ts";
 import { type Adoption, adoptRows } from "../../../../src/pane/adopt/adopt-rows.ts";
 import type { DoubtAnswers } from "../../../../src/pane/adopt/doubt-kinds.ts";
 import { proposeColumns } from "../../../../src/pane/adopt/propose-columns.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { blankAnswers, sheetOf } from "./sheet-of.ts";
 
 let log: LogSnapshot;

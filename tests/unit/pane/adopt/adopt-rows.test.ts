@@ -9,7 +9,7 @@ import { proposeColumns } from "../../../../src/pane/adopt/propose-columns.ts";
 import { isAnswered, questionsOn } from "../../../../src/pane/adopt/questions.ts";
 import { proposeHeadingRow, tableBelow } from "../../../../src/pane/adopt/sheet-table.ts";
 import { runs } from "../../../setup/random-runs.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { blankAnswers, readingOf, sheetOf } from "./sheet-of.ts";
 
 let log: LogSnapshot;

@@ -7,8 +7,8 @@ import { joinReceipts, type Receipt } from "../../../../src/excel/record/receipt
 import type { Adoption } from "../../../../src/pane/adopt/adopt-rows.ts";
 import { adoptSheet } from "../../../../src/pane/adopt/adopt-sheet.ts";
 import { firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { openWorkbook } from "../../excel/open-workbook.ts";
-import { openLog } from "../../excel/prepared-log.ts";
+import { openWorkbook } from "../../excel/log/open-workbook.ts";
+import { openLog } from "../../excel/log/prepared-log.ts";
 
 /** That many readings, a minute apart. */
 function readings(count: number): Adoption {

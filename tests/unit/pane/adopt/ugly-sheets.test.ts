@@ -9,7 +9,7 @@ import type { DoubtAnswers } from "../../../../src/pane/adopt/doubt-kinds.ts";
 import { proposeColumns } from "../../../../src/pane/adopt/propose-columns.ts";
 import { type Questions, questionsOn } from "../../../../src/pane/adopt/questions.ts";
 import { proposeHeadingRow, type SheetTable, tableBelow } from "../../../../src/pane/adopt/sheet-table.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { blankAnswers, readingOf } from "./sheet-of.ts";
 
 let log: LogSnapshot;

@@ -7,7 +7,7 @@ import { shareBath } from "../../../../src/pane/claims/share-bath.ts";
 import { basisOf, sharePlan } from "../../../../src/pane/claims/share-plan.ts";
 import { shareResult } from "../../../../src/pane/claims/share-result.ts";
 import { costLineEntry } from "../../../../src/pane/record/forms/cost-line/cost-line-entry.ts";
-import { moment, openDemoLog } from "../../excel/demo-log.ts";
+import { moment, openDemoLog } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withCells } from "../record/entry-forms.ts";
 
 const load = (id: string, claim: string | undefined, when: string, baskets: number, minutes: number | undefined) => ({

@@ -18,7 +18,7 @@ import { meterCheckEntry } from "../../../../src/pane/record/forms/meter-check/m
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
 import { releaseEntry } from "../../../../src/pane/record/forms/release/release-entry.ts";
 import { stockMoveEntry } from "../../../../src/pane/record/forms/stock-move/stock-move-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, withCells, withRows, written } from "./entry-forms.ts";
 
 let open: LogSnapshot;

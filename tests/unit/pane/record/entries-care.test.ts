@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { careEntry } from "../../../../src/pane/record/forms/care/care-entry.ts";
 import { changeOutEntry } from "../../../../src/pane/record/forms/change-out/change-out-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 
 let log: LogSnapshot;

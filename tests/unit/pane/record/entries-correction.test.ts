@@ -8,7 +8,7 @@ import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import type { FilledForm } from "../../../../src/pane/record/fill-form.ts";
 import { correctionEntry } from "../../../../src/pane/record/forms/correction/correction-entry.ts";
 import { rowNames } from "../../../../src/pane/record/forms/correction/correction-rows.ts";
-import { moment, openDemoLog } from "../../excel/demo-log.ts";
+import { moment, openDemoLog } from "../../excel/log/demo-log.ts";
 import { bath, fill, said, withCells } from "./entry-forms.ts";
 
 const items = [

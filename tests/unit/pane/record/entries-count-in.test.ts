@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { editLog, readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { countInEntry } from "../../../../src/pane/record/forms/count-in/count-in-entry.ts";
-import { demoLog, openDemoLog } from "../../excel/demo-log.ts";
+import { demoLog, openDemoLog } from "../../excel/log/demo-log.ts";
 import { asked, fill, said, withRows } from "./entry-forms.ts";
 
 const at = "2027-03-02T17:00";

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { itemEntry } from "../../../../src/pane/record/forms/item/item-entry.ts";
-import { demoLog } from "../../excel/demo-log.ts";
+import { demoLog } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withRows } from "./entry-forms.ts";
 
 const plates = {

@@ -10,7 +10,7 @@ import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-ent
 import { correctionEntry } from "../../../../src/pane/record/forms/correction/correction-entry.ts";
 import { levelMakeUpEntry } from "../../../../src/pane/record/forms/level-make-up/level-make-up-entry.ts";
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withCells } from "./entry-forms.ts";
 
 /** 121.175 gal at the fill line. */

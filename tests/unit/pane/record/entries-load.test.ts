@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { loadEntry } from "../../../../src/pane/record/forms/load/load-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 
 const typed = { claim: "D-0431", baskets: "2", soil: "medium", minutes: "8", when: "2027-03-02T16:00" };

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { levelMakeUpEntry } from "../../../../src/pane/record/forms/level-make-up/level-make-up-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows, written } from "./entry-forms.ts";
 
 const overnight = { levelBefore: "23.6", levelAfter: "25", water: "RO", when: "2027-03-03T07:30" };

@@ -4,7 +4,7 @@ import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { baselineEntry } from "../../../../src/pane/record/forms/baseline/baseline-entry.ts";
 import { meterCheckEntry } from "../../../../src/pane/record/forms/meter-check/meter-check-entry.ts";
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows } from "./entry-forms.ts";
 
 const first = {

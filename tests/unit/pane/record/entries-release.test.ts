@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { releaseEntry } from "../../../../src/pane/record/forms/release/release-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withCells, withRows, written } from "./entry-forms.ts";
 
 /** The invented week's release: 3.32 eq to pH 8.5, 0.213 kg of citric acid, limits 6.0 to 10.0. */

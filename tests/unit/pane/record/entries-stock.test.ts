@@ -6,7 +6,7 @@ import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-ent
 import { levelMakeUpEntry } from "../../../../src/pane/record/forms/level-make-up/level-make-up-entry.ts";
 import { stockMoveEntry } from "../../../../src/pane/record/forms/stock-move/stock-move-entry.ts";
 import { stockSentences } from "../../../../src/pane/shop/shop-view.tsx";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { bath, fill, said, withCells, withRows, written } from "./entry-forms.ts";
 
 const evening = "2027-03-02T17:00";

@@ -4,7 +4,7 @@ import { findRow, type RowFacts, rowFacts } from "../../../../src/advice/bath-fa
 import { editLog, readLog, takeBack } from "../../../../src/excel/log-workbook.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import { additionEntry } from "../../../../src/pane/record/forms/addition/addition-entry.ts";
-import { moment, openDemoLog } from "../../excel/demo-log.ts";
+import { moment, openDemoLog } from "../../excel/log/demo-log.ts";
 import { bath, fill, said } from "./entry-forms.ts";
 
 const weak = "B-T2-0301";

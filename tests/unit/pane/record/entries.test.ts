@@ -7,7 +7,7 @@ import { baselineEntry } from "../../../../src/pane/record/forms/baseline/baseli
 import { benchTestEntry } from "../../../../src/pane/record/forms/bench-test/bench-test-entry.ts";
 import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-entry.ts";
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { asked, bath, fill, said, withCells, written } from "./entry-forms.ts";
 
 let afterTwoDays: LogSnapshot;

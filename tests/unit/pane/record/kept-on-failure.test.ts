@@ -10,7 +10,7 @@ import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import { EntryFormView } from "../../../../src/pane/record/entry-form-view.tsx";
 import { fillForm } from "../../../../src/pane/record/fill-form.ts";
 import { formOf } from "../../../../src/pane/record/forms.ts";
-import { demoLog } from "../../excel/demo-log.ts";
+import { demoLog } from "../../excel/log/demo-log.ts";
 import { bath } from "./entry-forms.ts";
 
 const now = "2027-03-02T16:40";

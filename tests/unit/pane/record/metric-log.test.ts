@@ -5,7 +5,7 @@ import type { Draft } from "../../../../src/pane/record/entry-form.ts";
 import { fillForm } from "../../../../src/pane/record/fill-form.ts";
 import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-entry.ts";
 import { fillStart } from "../../../../src/pane/start/start-entry.ts";
-import { logOf } from "../../excel/prepared-log.ts";
+import { logOf } from "../../excel/log/prepared-log.ts";
 
 const typed: Draft = {
   shop: "Quillhaven Contents Works",

@@ -6,7 +6,7 @@ import type { InputColumn } from "../../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../../src/joblog/model/log-snapshot.ts";
 import type { Draft, EntryField, EntryForm } from "../../../../src/pane/record/entry-form.ts";
 import { type EntryId, forms } from "../../../../src/pane/record/forms.ts";
-import { demoLog, moment } from "../../excel/demo-log.ts";
+import { demoLog, moment } from "../../excel/log/demo-log.ts";
 import { bath, fill, withCells } from "./entry-forms.ts";
 
 /** What a form fills in by itself, or a view. */

@@ -26,8 +26,8 @@ import { releaseEntry } from "../../../../src/pane/record/forms/release/release-
 import { temperatureSketch } from "../../../../src/pane/try/temperature-sketch.ts";
 import { topUpSketch } from "../../../../src/pane/try/top-up-sketch.ts";
 import { daysUnwritten, firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { moment } from "../../excel/demo-log.ts";
-import { openWorkbook } from "../../excel/open-workbook.ts";
+import { moment } from "../../excel/log/demo-log.ts";
+import { openWorkbook } from "../../excel/log/open-workbook.ts";
 import { asked, bath, fill, said } from "./entry-forms.ts";
 
 /** Every default of the log set to something else that it allows. */

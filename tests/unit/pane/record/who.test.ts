@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 
 import { fillForm } from "../../../../src/pane/record/fill-form.ts";
 import { forms } from "../../../../src/pane/record/forms.ts";
-import { demoLog } from "../../excel/demo-log.ts";
+import { demoLog } from "../../excel/log/demo-log.ts";
 import { bath } from "./entry-forms.ts";
 
 const now = "2027-03-02T16:40";

@@ -7,7 +7,7 @@ import { baselineEntry } from "../../../../src/pane/record/forms/baseline/baseli
 import { writtenBaselineEntry } from "../../../../src/pane/record/forms/baseline/written-baseline-entry.ts";
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
 import { daysBaseline, daysUnwritten, firstTwoDays } from "../../../demo/days/demo-week.ts";
-import { demoLog, moment, openDemoLog } from "../../excel/demo-log.ts";
+import { demoLog, moment, openDemoLog } from "../../excel/log/demo-log.ts";
 import { workedOut } from "../../joblog/evaluate/worked-out.ts";
 import { asked, bath, fill, said } from "./entry-forms.ts";
 

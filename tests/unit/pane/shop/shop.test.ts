@@ -9,7 +9,7 @@ import { readShopFile } from "../../../../src/pane/shop/read-shop-file.ts";
 import { rowForm } from "../../../../src/pane/shop/row-form.ts";
 import { saveShop } from "../../../../src/pane/shop/save-shop.ts";
 import { type ShopFile, shopFile } from "../../../../src/pane/shop/shop-file.ts";
-import { moment, openDemoLog } from "../../excel/demo-log.ts";
+import { moment, openDemoLog } from "../../excel/log/demo-log.ts";
 import { fill, said } from "../record/entry-forms.ts";
 
 let log: LogSnapshot;

@@ -4,7 +4,7 @@ import { readLog } from "../../../../src/excel/log-workbook.ts";
 import type { LogRow } from "../../../../src/joblog/model/definition.ts";
 import { repairLog } from "../../../../src/pane/start/mend-log.ts";
 import { demoBath as bath, moment } from "../../../demo/demo-week-times.ts";
-import { openLog } from "../../excel/prepared-log.ts";
+import { openLog } from "../../excel/log/prepared-log.ts";
 import { demoWith } from "../../joblog/sheets/worked-log.ts";
 
 const load = (id: string, claim: string, clock: string): LogRow<"loads"> => ({

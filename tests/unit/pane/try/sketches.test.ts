@@ -14,7 +14,7 @@ import { temperatureSketch } from "../../../../src/pane/try/temperature-sketch.t
 import { topUpSketch } from "../../../../src/pane/try/top-up-sketch.ts";
 import { watersSketch } from "../../../../src/pane/try/waters-sketch.ts";
 import { argumentsOf } from "../../../reference/call-formula.ts";
-import { demoLog } from "../../excel/demo-log.ts";
+import { demoLog } from "../../excel/log/demo-log.ts";
 
 const bath = "B-T1-0301";
 

@@ -1,9 +1,9 @@
+import { labelDoubts } from "../../../../advice/amounts/label-limit.ts";
+import { roomDoubts } from "../../../../advice/amounts/tank-room.ts";
 import { findRow } from "../../../../advice/bath-facts.ts";
 import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
-import { labelDoubts } from "../../../../advice/label-limit.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { roomDoubts } from "../../../../advice/tank-room.ts";
 import { ph } from "../../../../advice/wording/figures.ts";
 import { farInPh } from "../../../../core/bath/reading-slip.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";

@@ -1,10 +1,10 @@
 import { DropRegular } from "@fluentui/react-icons/svg/drop";
 
+import { labelStrengths } from "../../../../advice/amounts/label-strength.ts";
+import { amountProblems, heldBy } from "../../../../advice/amounts/tank-limits.ts";
 import { withUnitCosts } from "../../../../advice/books/unit-costs.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
-import { labelStrengths } from "../../../../advice/label-strength.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";

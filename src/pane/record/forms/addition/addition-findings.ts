@@ -1,13 +1,13 @@
-import { baselineFault } from "../../../../advice/baseline-written.ts";
+import { inJugs } from "../../../../advice/amounts/charge-dose.ts";
+import { roomFindings } from "../../../../advice/amounts/tank-room.ts";
 import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { inJugs } from "../../../../advice/charge-dose.ts";
 import { draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
-import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { roomFindings } from "../../../../advice/tank-room.ts";
+import { baselineFault } from "../../../../advice/readings/baseline-written.ts";
+import { judgeRecovery } from "../../../../advice/readings/judge-recovery.ts";
 import { amount as amountFigure, figure, money } from "../../../../advice/wording/figures.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";

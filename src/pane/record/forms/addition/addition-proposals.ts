@@ -1,11 +1,11 @@
-import { phForRecovery } from "../../../../advice/at-baseline.ts";
+import { missingOpening, proposedRaise } from "../../../../advice/amounts/planned-dose.ts";
 import { lastReadingOf, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { completedRow } from "../../../../advice/drafted-row.ts";
-import { furtherAddition } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { missingOpening, proposedRaise } from "../../../../advice/planned-dose.ts";
-import { unreadTopUp } from "../../../../advice/unread-additions.ts";
+import { phForRecovery } from "../../../../advice/readings/at-baseline.ts";
+import { furtherAddition } from "../../../../advice/readings/judge-recovery.ts";
+import { unreadTopUp } from "../../../../advice/readings/unread-additions.ts";
 import { figure, ph as phFigure } from "../../../../advice/wording/figures.ts";
 import { readingVerdict, recovery } from "../../../../joblog/model/words.ts";
 import type { Draft } from "../../entry-form.ts";

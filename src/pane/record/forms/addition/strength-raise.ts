@@ -1,12 +1,12 @@
 /** A bath that does not clean at the strength wanted is charged up to another: what that asks for, and how it is booked. */
+import { bothReadings, inJugs } from "../../../../advice/amounts/charge-dose.ts";
+import { insteadOfStronger, isAtLabelHighest, labelHighestWords } from "../../../../advice/amounts/label-limit.ts";
+import { plannedAt, pourable } from "../../../../advice/amounts/planned-dose.ts";
 import { findRow, type RowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { bothReadings, inJugs } from "../../../../advice/charge-dose.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
-import { insteadOfStronger, isAtLabelHighest, labelHighestWords } from "../../../../advice/label-limit.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { plannedAt, pourable } from "../../../../advice/planned-dose.ts";
 import { amount as amountFigure } from "../../../../advice/wording/figures.ts";
 import type { RowChange } from "../../../../excel/record/cell-changes.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";

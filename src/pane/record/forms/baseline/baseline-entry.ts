@@ -1,13 +1,13 @@
 import { TargetRegular } from "@fluentui/react-icons/svg/target";
 
-import { baselineCells, givenBaseline } from "../../../../advice/baseline-written.ts";
+import { levelDoubts, levelProblems } from "../../../../advice/amounts/tank-limits.ts";
 import { findRow, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { completedRow, draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
+import { baselineCells, givenBaseline } from "../../../../advice/readings/baseline-written.ts";
 import { degrees, figure, ph } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogRow } from "../../../../joblog/model/definition.ts";

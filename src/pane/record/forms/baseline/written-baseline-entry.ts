@@ -1,11 +1,11 @@
 import { NotepadEditRegular } from "@fluentui/react-icons/svg/notepad-edit";
 
-import { baselineFault, givenBaseline } from "../../../../advice/baseline-written.ts";
 import { findRow, type RowFacts, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { completedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import { baselineFault, givenBaseline } from "../../../../advice/readings/baseline-written.ts";
 import { degrees, figure, ph } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { LogSnapshot } from "../../../../joblog/model/log-snapshot.ts";

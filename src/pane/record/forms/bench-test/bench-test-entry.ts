@@ -1,9 +1,9 @@
 import { BeakerRegular } from "@fluentui/react-icons/svg/beaker";
 
+import { insteadOfStronger, isAtLabelHighest } from "../../../../advice/amounts/label-limit.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
-import { insteadOfStronger, isAtLabelHighest } from "../../../../advice/label-limit.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { surfaces } from "../../../../joblog/model/words.ts";

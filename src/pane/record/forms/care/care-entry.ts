@@ -1,9 +1,9 @@
 import { BroomRegular } from "@fluentui/react-icons/svg/broom";
 
+import { amountProblems, heldBy } from "../../../../advice/amounts/tank-limits.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { bathState, careKinds } from "../../../../joblog/model/words.ts";
 import type { EntryField, EntryForm, Meaning } from "../../entry-form.ts";

@@ -1,11 +1,11 @@
 import { WaterRegular } from "@fluentui/react-icons/svg/water";
 
+import { chargeDose, doseFindings } from "../../../../advice/amounts/charge-dose.ts";
+import { labelDoubts } from "../../../../advice/amounts/label-limit.ts";
+import { labelStrength, labelStrengths, soilFindings } from "../../../../advice/amounts/label-strength.ts";
 import { withUnitCosts } from "../../../../advice/books/unit-costs.ts";
-import { chargeDose, doseFindings } from "../../../../advice/charge-dose.ts";
 import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
-import { labelDoubts } from "../../../../advice/label-limit.ts";
-import { labelStrength, labelStrengths, soilFindings } from "../../../../advice/label-strength.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { shopsDrop } from "../../../../advice/shop-values.ts";
 import { figure } from "../../../../advice/wording/figures.ts";

@@ -1,9 +1,9 @@
+import { chargeDose } from "../../../../advice/amounts/charge-dose.ts";
+import { amountProblems } from "../../../../advice/amounts/tank-limits.ts";
 import { findRow, rowFacts } from "../../../../advice/bath-facts.ts";
 import { bathIds } from "../../../../advice/bath-values.ts";
-import { chargeDose } from "../../../../advice/charge-dose.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { amountProblems } from "../../../../advice/tank-limits.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import { tankProblems } from "../change-out/tank-turns.ts";

@@ -1,8 +1,8 @@
+import { amountProblems, heldBy, levelProblems } from "../../../../advice/amounts/tank-limits.ts";
 import { closedOn } from "../../../../advice/books/closed-months.ts";
 import type { FieldProblem } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { isSettledIn, settlingPlace } from "../../../../advice/settled-baths.ts";
-import { amountProblems, heldBy, levelProblems } from "../../../../advice/tank-limits.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 import { settledTables } from "../../../../joblog/formula/calling-columns.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";

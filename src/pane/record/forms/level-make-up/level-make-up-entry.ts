@@ -1,13 +1,13 @@
 import { ArrowAutofitHeightRegular } from "@fluentui/react-icons/svg/arrow-autofit-height";
 
+import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../../../advice/amounts/tank-limits.ts";
+import { roomDoubts } from "../../../../advice/amounts/tank-room.ts";
 import { lastReadingOf } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { withUnitCosts } from "../../../../advice/books/unit-costs.ts";
 import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { amountProblems, heldBy, levelDoubts, levelProblems, tankOf } from "../../../../advice/tank-limits.ts";
-import { roomDoubts } from "../../../../advice/tank-room.ts";
 import { amount as amountFigure, figure } from "../../../../advice/wording/figures.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import { readInput } from "../../../controls/read-input.ts";

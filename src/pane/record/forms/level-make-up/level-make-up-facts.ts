@@ -1,7 +1,7 @@
+import { tankOf } from "../../../../advice/amounts/tank-limits.ts";
 import { findRow, type RowFacts, rowFacts } from "../../../../advice/bath-facts.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { tankOf } from "../../../../advice/tank-limits.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 
 /** Keys of the form's fields. */

@@ -1,9 +1,9 @@
 import { alkalinityDose } from "../../../../../functions/charge/alkalinity-dose.ts";
 import { hardnessDose } from "../../../../../functions/charge/hardness-dose.ts";
+import { inJugs } from "../../../../advice/amounts/charge-dose.ts";
 import { type Answer, askNumber } from "../../../../advice/ask.ts";
 import type { RowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
-import { inJugs } from "../../../../advice/charge-dose.ts";
 import { type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";

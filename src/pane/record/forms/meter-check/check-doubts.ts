@@ -1,5 +1,5 @@
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
-import { buffers } from "../../../../advice/meter-facts.ts";
+import { buffers } from "../../../../advice/meter/meter-facts.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 

@@ -1,6 +1,6 @@
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { checksBefore } from "../../../../advice/meter-facts.ts";
+import { checksBefore } from "../../../../advice/meter/meter-facts.ts";
 import { isCheckLate } from "../../../../advice/next-step/check-late.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";

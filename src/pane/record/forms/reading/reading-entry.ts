@@ -1,17 +1,17 @@
 import { EyedropperRegular } from "@fluentui/react-icons/svg/eyedropper";
 
-import { phForRecovery } from "../../../../advice/at-baseline.ts";
-import { baselineFault } from "../../../../advice/baseline-written.ts";
+import { levelDoubts, levelProblems } from "../../../../advice/amounts/tank-limits.ts";
 import { lastReadingOf, type RowFacts } from "../../../../advice/bath-facts.ts";
 import { bathFacts } from "../../../../advice/bath-values.ts";
 import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
-import { judgeReading } from "../../../../advice/judge-reading.ts";
-import { judgeRecovery } from "../../../../advice/judge-recovery.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
-import { levelDoubts, levelProblems } from "../../../../advice/tank-limits.ts";
-import { unreadTopUp } from "../../../../advice/unread-additions.ts";
+import { phForRecovery } from "../../../../advice/readings/at-baseline.ts";
+import { baselineFault } from "../../../../advice/readings/baseline-written.ts";
+import { judgeReading } from "../../../../advice/readings/judge-reading.ts";
+import { judgeRecovery } from "../../../../advice/readings/judge-recovery.ts";
+import { unreadTopUp } from "../../../../advice/readings/unread-additions.ts";
 import { degrees, ph } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";

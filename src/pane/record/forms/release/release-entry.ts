@@ -1,12 +1,12 @@
 import { DocumentCheckmarkRegular } from "@fluentui/react-icons/svg/document-checkmark";
 
+import { tankOf } from "../../../../advice/amounts/tank-limits.ts";
 import { lastReadingOf, rowFacts, rowsOfBath } from "../../../../advice/bath-facts.ts";
 import { bathFacts, bathIds } from "../../../../advice/bath-values.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { isSpent, openRelease, releaseFacts } from "../../../../advice/release-facts.ts";
-import { tankOf } from "../../../../advice/tank-limits.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { serialOf, shortMoment } from "../../../../advice/wording/moments.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";

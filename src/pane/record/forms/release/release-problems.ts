@@ -1,7 +1,7 @@
+import { amountProblems, heldBy } from "../../../../advice/amounts/tank-limits.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { limitsOf, type ReleaseFacts } from "../../../../advice/release-facts.ts";
-import { amountProblems, heldBy } from "../../../../advice/tank-limits.ts";
 import { figure } from "../../../../advice/wording/figures.ts";
 import { shortMoment } from "../../../../advice/wording/moments.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";

@@ -1,7 +1,7 @@
 import type { Area } from "../../address.ts";
 import { invalidArgument } from "../../excel-error.ts";
 import type { BorderDescription } from "../../library.ts";
-import { zoneOf } from "../../workbook/grid.ts";
+import { zoneOf } from "../../workbook/grid/grid.ts";
 import { ClientObject, partOf } from "../requests/client-object.ts";
 import type { Requests } from "../requests/requests.ts";
 

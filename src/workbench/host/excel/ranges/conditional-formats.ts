@@ -1,7 +1,7 @@
 import type { Area } from "../../address.ts";
 import { ExcelError } from "../../excel-error.ts";
 import type { Style } from "../../library.ts";
-import { zoneOf } from "../../workbook/grid.ts";
+import { zoneOf } from "../../workbook/grid/grid.ts";
 import { addConditionalFormat } from "../../workbook/rules.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { ClientObject, partOf } from "../requests/client-object.ts";

@@ -1,7 +1,7 @@
 import type { Area } from "../../address.ts";
 import { invalidArgument } from "../../excel-error.ts";
 import type { Style } from "../../library.ts";
-import { positionOf } from "../../workbook/grid.ts";
+import { positionOf } from "../../workbook/grid/grid.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { ClientObject, partOf } from "../requests/client-object.ts";
 import { mapArea } from "../requests/matrix.ts";

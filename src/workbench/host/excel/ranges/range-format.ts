@@ -1,6 +1,6 @@
 import type { Area } from "../../address.ts";
 import type { Style } from "../../library.ts";
-import { zoneOf } from "../../workbook/grid.ts";
+import { zoneOf } from "../../workbook/grid/grid.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import type { ClientObject } from "../requests/client-object.ts";
 import type { Requests } from "../requests/requests.ts";

@@ -2,7 +2,7 @@ import type { Area, Cell } from "../../address.ts";
 import { ExcelError } from "../../excel-error.ts";
 import { copyFormula } from "../../workbook/copy-formula.ts";
 import { copyLook } from "../../workbook/copy-look.ts";
-import { positionOf, zoneOf } from "../../workbook/grid.ts";
+import { positionOf, zoneOf } from "../../workbook/grid/grid.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { checkContents } from "../limits.ts";
 import { partOf } from "../requests/client-object.ts";

@@ -1,4 +1,4 @@
-import { areaOf } from "../../workbook/grid.ts";
+import { areaOf } from "../../workbook/grid/grid.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { ClientObject } from "../requests/client-object.ts";
 import type { Requests } from "../requests/requests.ts";

@@ -1,6 +1,6 @@
 import type { Area } from "../../address.ts";
 import { invalidArgument } from "../../excel-error.ts";
-import { zoneOf } from "../../workbook/grid.ts";
+import { zoneOf } from "../../workbook/grid/grid.ts";
 import type { TableRecord } from "../../workbook/table-record.ts";
 import type { Workbook } from "../../workbook/workbook.ts";
 import { rangeTarget } from "../ranges/range-target.ts";
