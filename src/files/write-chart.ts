@@ -63,6 +63,7 @@ export function writeChart(worksheet: Worksheet, plan: ChartPlan): void {
       valueAxis: {
         title: plan.yTitle,
         numFmt: plan.yFormat,
+        ...(plan.yFrom === undefined ? {} : { min: plan.yFrom }),
         minorTickMark: "none",
         majorGridlinesStyle: { line: { color: { srgb: "D3DCDE" }, width: hairline } },
         ...(plan.kind === "bars" ? { crosses: "max" } : {}),

@@ -120,8 +120,8 @@ describe("the three unit systems", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 300 }), fc.integer({ min: 1, max: 100 }), (diameter, depth) => {
         near(
-          call("ROUNDTANKVOLUME", [diameter * 2.54, depth * 2.54, undefined, "metric"]),
-          call("ROUNDTANKVOLUME", [diameter, depth]) * usGallons,
+          call("ROUNDTANKVOLUME", [`${String(diameter * 2.54)} cm`, `${String(depth * 2.54)} cm`, undefined, "metric"]),
+          call("ROUNDTANKVOLUME", [`${String(diameter)} in`, `${String(depth)} in`]) * usGallons,
         );
       }),
     );
@@ -130,7 +130,8 @@ describe("the three unit systems", () => {
   it("take a jar test's bath alike, and scale the dose with it", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 500 }), share, fc.integer({ min: 1, max: 9 }), (bath, whole, times) => {
-        const strength = whole / 2; // A bath is never more concentrate than water.
+        // A bath is never more concentrate than water, and a bare share over a tenth is asked about.
+        const strength = `${String(whole * 50)}%`;
         const dose = call("JARDOSE", [bath, 2, 2, strength]);
         near(call("JARDOSE", [bath, 2, 2, strength, undefined, "metric"]), dose);
         near(call("JARDOSE", [bath * times, 2, 2, strength]), dose * times);

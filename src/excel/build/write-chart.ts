@@ -61,6 +61,7 @@ function placeChart(
   else chart.legend.visible = false;
   chart.axes.categoryAxis.title.text = plan.xTitle;
   chart.axes.valueAxis.title.text = plan.yTitle;
+  if (plan.yFrom !== undefined) chart.axes.valueAxis.minimum = plan.yFrom;
   chart.series.load("items/name");
   return { chart, plan, locations, context };
 }

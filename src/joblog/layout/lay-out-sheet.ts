@@ -87,7 +87,7 @@ function seriesAreas(
 
 function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSystem): readonly ChartPlan[] {
   return placed.charts.map(({ chart, area }): ChartPlan => {
-    const { id, kind, title, xTitle, xFormat, yFormat } = chart;
+    const { id, kind, title, xTitle, xFormat, yFormat, yFrom } = chart;
     const series = chart.series.map((one) => ({
       label: one.label,
       color: one.color,
@@ -104,6 +104,7 @@ function chartPlans(placed: PlacedSheet, placement: Placement, system: UnitSyste
       xFormat,
       yTitle,
       yFormat,
+      ...(yFrom === undefined ? {} : { yFrom }),
       series,
     };
   });

@@ -168,6 +168,8 @@ export interface ChartDefinition {
   /** Without it the heading of the first series' column, with its unit. */
   readonly yTitle?: string;
   readonly yFormat: string;
+  /** Where the value axis begins; without it the program that shows the chart chooses, which for bars may lie far above 0. */
+  readonly yFrom?: number;
   readonly series: readonly ChartSeriesDefinition[];
 }
 

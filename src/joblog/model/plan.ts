@@ -112,6 +112,8 @@ export interface ChartPlan {
   readonly xFormat: string;
   readonly yTitle: string;
   readonly yFormat: string;
+  /** Where the value axis begins, if it is set. */
+  readonly yFrom?: number;
   readonly series: readonly ChartSeriesPlan[];
 }
 

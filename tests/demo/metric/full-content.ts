@@ -5,7 +5,10 @@ import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { bathOne, bathTwo, march } from "../../../src/pane/demo/week-event.ts";
 import { serial } from "../week/played-week.ts";
 
-/** A reading that looks like a slip, a second round of top-ups, which takes more than the first, a foil test, and a piece for which a bath is wrong. */
+/**
+ * A reading that looks like a slip, one of no bath, a second round of top-ups, which takes more than the first, water where
+ * the level did not fall, a foil test, a worn electrode, a release that is only begun, and pieces that lack something.
+ */
 const moreRows: LogContent["rows"] = {
   readings: [
     { id: "R900", bath: bathOne, when: serial(march(5, "17:50")), purpose: "check", ph: 1.12, temperature: 77 },
@@ -19,6 +22,7 @@ const moreRows: LogContent["rows"] = {
       temperature: 77,
       confirmed: "yes",
     },
+    { id: "R903", bath: "nowhere", when: serial(march(5, "19:00")), purpose: "check", ph: 11, temperature: 77 },
   ],
   additions: [
     {
@@ -33,6 +37,16 @@ const moreRows: LogContent["rows"] = {
       phAfter: 11.35,
     },
     { id: "A902", bath: bathTwo, when: serial(march(4, "18:20")), kind: "concentrate", purpose: "top-up", amount: 0.1 },
+    {
+      id: "A903",
+      bath: bathOne,
+      when: serial(march(5, "18:50")),
+      kind: "water",
+      purpose: "make-up",
+      amount: 1,
+      levelBefore: 24,
+      levelAfter: 20,
+    },
   ],
   loads: [
     { id: "L901", claim: "D-0436", when: serial(march(5, "18:10")), baskets: 1, soil: "light", minutes: 5 },
@@ -92,7 +106,26 @@ const moreRows: LogContent["rows"] = {
     reverses: "P000",
     why: "slip",
   })),
-  items: [{ id: "I901", claim: "D-0436", quantity: 1, item: "aluminum pot", route: "bath", bath: bathTwo }],
+  items: [
+    { id: "I901", claim: "D-0436", quantity: 1, item: "aluminum pot", route: "bath", bath: bathTwo },
+    { id: "I902", claim: "D-0436", quantity: 1, item: "rug", route: "none", outcome: "restored" },
+    { id: "I903", claim: "D-0436", item: "box of cutlery" },
+  ],
+  meterChecks: [
+    {
+      id: "M901",
+      when: serial(march(6, "15:30")),
+      meter: "PH-1",
+      buffer1: 7,
+      asFound1: 7.02,
+      mv1: 0,
+      buffer2: 10,
+      asFound2: 9.9,
+      mv2: -120,
+      temperature: 77,
+    },
+  ],
+  releases: [{ id: "N901", bath: bathOne, when: serial(march(8, "08:00")), volume: 100 }],
   stockMoves: [{ id: "S901", when: serial(march(6, "15:00")), concentrate: "CN-1", kind: "receipt", amount: 5 }],
   monthEnd: [{ concentrate: "CN-9", month: serial("2027-03-31") }],
   care: [{ id: "K901", bath: bathTwo, when: serial(march(3, "11:30")), kind: "foil test", result: "even" }],
@@ -102,7 +135,7 @@ const moreRows: LogContent["rows"] = {
 const moreCells: { readonly [Table in TableId]?: LogRow<Table> } = {
   tanks: { height: 29 },
   waters: { price: 0.031 },
-  baths: { builder: "carbonate", shareBasis: "baskets" },
+  baths: { builder: "carbonate", shareBasis: "baskets", settledAt: serial(march(9, "09:00")), settledBy: "KT" },
   claims: {
     policy: "HO-77",
     owner: "A. Invented",

@@ -8,7 +8,11 @@ import type { WeekEvent } from "../../../src/pane/demo/week-event.ts";
 import { inOtherUnit, type OtherSystem } from "./conversion.ts";
 
 /** Fields that hold a difference of temperatures: no 32 to take off. */
-export const temperatureDifferences: readonly string[] = ["temperatureGap"];
+export const temperatureDifferences: readonly string[] = [
+  "temperatureGap",
+  "baths.temperatureSpread",
+  "readings.degreesApart",
+];
 
 function valueIn(
   value: RowValue | undefined,

@@ -15,7 +15,12 @@ const given = {
   baselineAsRead: "asReadGiven",
 } as const;
 
-const later = [...Object.values(given), "baselineSetAt", "baselineSetBy", "baselineFrom"] as const;
+const later = [
+  ...Object.values(given),
+  ...["baselineSetAt", "baselineSetBy", "baselineFrom"],
+  // What is said of a baseline that was written down.
+  ...["baselineOlder", "readingsSay", "readingsDoubt", "baselineOff"],
+];
 
 function computedNow(id: string): ComputedColumn {
   const column = findTable(jobLog, "baths").columns.find((one) => one.id === id);
@@ -48,7 +53,7 @@ const before: LogDefinition = {
             ...table,
             signals: [],
             columns: table.columns
-              .filter(({ id }) => !later.some((one) => one === id))
+              .filter(({ id }) => !later.includes(id))
               .map(columnThen)
               .map((column) =>
                 column.id === "baselineState" ? { ...computedNow("baselineState"), formula: () => "set" } : column,

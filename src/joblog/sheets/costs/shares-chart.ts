@@ -8,7 +8,8 @@ export const sharesChart: ChartDefinition = {
   x: "claim",
   xTitle: "Claim",
   xFormat: "General",
-  yTitle: "Cost so far",
+  yTitle: "Cost so far (a credit below 0 stands in the table alone)",
   yFormat: "#,##0.00",
+  yFrom: 0,
   series: [{ column: "cost", label: "Cost", color: "#1F4E57", mark: "line" }],
 };

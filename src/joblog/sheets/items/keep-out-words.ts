@@ -127,9 +127,14 @@ export const usualKeepOutWords: readonly LogRow<"keepOutWords">[] = [
   ...listed(softMetals, "metal"),
 ];
 
+/** Stands between words: blanks at the ends of a text are lost in some program or other. */
+export const mark = "_";
+
+export const marked = (words: string): string => words.replaceAll(" ", mark);
+
 /** What the column "Looked for" makes of a usual word. */
 export const usualSought = ({ word, counts }: LogRow<"keepOutWords">): string =>
-  ` ${String(word)}${counts === "beginning" ? "" : " "}`;
+  `${mark}${marked(String(word))}${counts === "beginning" ? "" : mark}`;
 
-/** What becomes a blank, so that words stand alone. */
-export const betweenWords = [",", ".", ";", ":", "/", "(", ")", "-"] as const;
+/** What becomes a mark, so that words stand alone. */
+export const betweenWords = [" ", ",", ".", ";", ":", "/", "(", ")", "-"] as const;

@@ -8,8 +8,8 @@ import { bothHold, countOfRows } from "../../formula/row-conditions.ts";
 import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import type { keepOutKinds } from "../../model/words.ts";
-import { harmlessPhrases } from "./keep-out-words.ts";
-import { aloneInBlanks, without } from "./words-in-blanks.ts";
+import { harmlessPhrases, mark, marked } from "./keep-out-words.ts";
+import { betweenMarks, without } from "./words-between-marks.ts";
 
 const { helper } = columnsOf<"items">();
 
@@ -30,11 +30,11 @@ export const keepOut: readonly ComputedColumn[] = [
       label: "All words",
       type: "text",
       width: 14,
-      help: "Every text of the line in small letters, its words between blanks.",
+      help: "Every text of the line in small letters, its words between marks.",
     },
     ({ item, material, condition, reasonText, note, route }) => {
-      const texts = joined(" ", item, " ", material, " ", condition, " ", reasonText, " ", note, " ");
-      return blankIf([isNot(route, "bath")], aloneInBlanks(texts));
+      const texts = joined(mark, item, mark, material, mark, condition, mark, reasonText, mark, note, mark);
+      return blankIf([isNot(route, "bath")], betweenMarks(texts));
     },
   ),
   helper(
@@ -45,7 +45,7 @@ export const keepOut: readonly ComputedColumn[] = [
       width: 14,
       help: "The same without phrases that name no metal and no hazard: what is looked through for both.",
     },
-    ({ allWords }) => blankIf([isBlank(allWords)], without(allWords, harmlessPhrases)),
+    ({ allWords }) => blankIf([isBlank(allWords)], without(allWords, harmlessPhrases.map(marked))),
   ),
   helper(
     {

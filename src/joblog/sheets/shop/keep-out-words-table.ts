@@ -5,8 +5,8 @@ import { apply } from "../../formula/expression.ts";
 import { columnsOf, textInput, wordInput } from "../../model/columns.ts";
 import type { TableDefinition } from "../../model/definition.ts";
 import { keepOutKinds, wordCounts } from "../../model/words.ts";
-import { usualKeepOutWords } from "../items/keep-out-words.ts";
-import { aloneInBlanks } from "../items/words-in-blanks.ts";
+import { mark, usualKeepOutWords } from "../items/keep-out-words.ts";
+import { betweenMarks } from "../items/words-between-marks.ts";
 
 export const keepOutWordsTable: TableDefinition = {
   id: "keepOutWords",
@@ -44,12 +44,12 @@ export const keepOutWordsTable: TableDefinition = {
         label: "Looked for",
         type: "text",
         width: 14,
-        help: "The word in small letters, with the blanks around it that it must have.",
+        help: "The word in small letters, with the marks around it that it must have.",
       },
       ({ word, counts }) =>
         blankIf(
           [isBlank(word)],
-          joined(" ", apply("TRIM", aloneInBlanks(word)), when(is(counts, "beginning"), "").otherwise(" ")),
+          joined(mark, betweenMarks(apply("TRIM", word)), when(is(counts, "beginning"), "").otherwise(mark)),
         ),
     ),
   ],

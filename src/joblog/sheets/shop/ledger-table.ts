@@ -6,6 +6,7 @@ export const ledgerTable: TableDefinition = {
   id: "ledger",
   name: "Ledger",
   caption: "Accounts of the shop's own books, for the journal",
+  newPage: true,
   emptyRows: ledgerUses.length,
   start: () => ledgerUses.map((use) => ({ use })),
   columns: [

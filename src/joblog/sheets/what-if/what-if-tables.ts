@@ -42,6 +42,7 @@ const doses: TableDefinition = {
   id: "whatIfDoses",
   name: "WhatIfDoses",
   caption: "Doses: strengths by volumes",
+  newPage: true,
   emptyRows: 5,
   start: () => ["1+20", "1+28", "1+40", "1+64", "2.5%"].map((strength) => ({ strength })),
   columns: [

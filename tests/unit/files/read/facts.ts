@@ -141,10 +141,11 @@ export function planFacts(plan: WorkbookPlan, valueOf: ValueOf): Facts {
       cellFacts(sheet, add);
       ruleFacts(sheet, add);
       dressFacts(sheet, valueOf, add);
-      for (const { id, kind, title, area, xTitle, yTitle, xFormat, yFormat, series } of sheet.charts) {
+      for (const { id, kind, title, area, xTitle, yTitle, xFormat, yFormat, yFrom, series } of sheet.charts) {
         add("chart", `${sheet.name} ${id}`, [kind === "bars" ? "bar" : "line", title, area.row, area.column]);
         add("axis titles", `${sheet.name} ${id}`, [xTitle, yTitle]);
         add("axis formats", `${sheet.name} ${id}`, [xFormat === "General" ? null : xFormat, yFormat]);
+        add("axis begins", `${sheet.name} ${id}`, [yFrom ?? null]);
         for (const one of series)
           add("series", `${sheet.name} ${id} ${one.label}`, [
             (one.dataSheet === sheet.name ? "" : prefix(one.dataSheet)) + areaIn(one.x),
@@ -251,6 +252,7 @@ export function stateFacts({ book, sheets }: WorkbookState): Facts {
         add("chart", `${sheet.name} ${name}`, [kind, title, row, column]);
         add("axis titles", `${sheet.name} ${name}`, [x?.title, y?.title]);
         add("axis formats", `${sheet.name} ${name}`, [x?.format ?? null, y?.format ?? null]);
+        add("axis begins", `${sheet.name} ${name}`, [chart.automaticMinimum === true ? null : (y?.min ?? null)]);
         for (const one of chart.series)
           add("series", `${sheet.name} ${name} ${one.label ?? ""}`, [
             one.x ?? chart.labels,

@@ -18,7 +18,7 @@ describe.each(["US", "metric"] as const)("a log in %s units, written and read", 
     const expected = planFacts(plan, valueOf);
     expect(differences(expected, stateFacts(read.state))).toEqual([]);
     const counts = countedByKind(expected);
-    expect(Object.keys(counts)).toHaveLength(23);
+    expect(Object.keys(counts)).toHaveLength(24);
     expect(counts).toMatchObject({ sheets: 1, chart: 7 });
     expect(
       Math.min(...[counts["typed"], counts["formula"], counts["look"], counts["border"]].map(Number)),

@@ -78,7 +78,7 @@ describe("the item form", () => {
   });
 
   test("asks about a word that the shop put on its list", () => {
-    const listed = withRows(log, "keepOutWords", [{ word: "Bakelite", kind: "metal", sought: " Bakelite " }]);
+    const listed = withRows(log, "keepOutWords", [{ word: "Bakelite", kind: "metal", sought: "_bakelite_" }]);
     const radio = { ...plates, material: "bakelite, chrome" };
     expect(asked(fill(itemEntry, log, radio))).toBe("");
     expect(asked(fill(itemEntry, listed, radio))).toMatch(/"bakelite" in this line/);

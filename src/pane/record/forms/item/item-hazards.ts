@@ -2,7 +2,7 @@ import { rowsOfBath } from "../../../../advice/bath-facts.ts";
 import type { DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { type keepOutKinds, yesNo } from "../../../../joblog/model/words.ts";
-import { usualKeepOutWords, usualSought } from "../../../../joblog/sheets/items/keep-out-words.ts";
+import { mark, usualKeepOutWords, usualSought } from "../../../../joblog/sheets/items/keep-out-words.ts";
 
 const [yes] = yesNo;
 
@@ -26,8 +26,10 @@ function found(item: DraftedRow<"items">, kind: Sought["kind"], context: LogCont
   const words = item.text("words") ?? "";
   const part = [...listed(context), ...usual].find((one) => one.kind === kind && words.includes(one.part))?.part;
   if (part === undefined) return undefined;
-  const count = part.trim().split(" ").length;
-  return words.slice(words.indexOf(part)).trim().split(" ", count).join(" ");
+  const of = (text: string): readonly string[] => text.split(mark).filter((word) => word !== "");
+  return of(words.slice(words.indexOf(part)))
+    .slice(0, of(part).length)
+    .join(" ");
 }
 
 /** Asked before a piece goes into an alkaline bath that its words or its age speak against. */
