@@ -12,15 +12,17 @@ async function recordShape(): Promise<void> {
   const file = shapeFile(jobLog.version);
   const now = shapeOf(jobLog, false);
   const recorded = existsSync(file) ? (JSON.parse(await readFile(file, "utf8")) as LogShape) : undefined;
-  if (recorded?.released === true) {
-    throw new Error(
-      `Version ${version} of the job log is released, so its shape stays as it is. Raise version in src/joblog/job-log.ts first.`,
-    );
-  }
-  await mkdir(shapesFolder, { recursive: true });
-  await writeFile(file, `${JSON.stringify(now, undefined, 2)}\n`);
   const changes =
     recorded === undefined ? ["recorded for the first time"] : [...lost(recorded, now), ...added(recorded, now)];
+  if (recorded?.released === true && changes.length > 0) {
+    throw new Error(
+      `Version ${version} of the job log is released, so its shape stays as it is: ${changes.join("; ")}. Raise version in src/joblog/job-log.ts first.`,
+    );
+  }
+  if (recorded?.released !== true) {
+    await mkdir(shapesFolder, { recursive: true });
+    await writeFile(file, `${JSON.stringify(now, undefined, 2)}\n`);
+  }
   console.log(`Shape of job log version ${version}: ${changes.length === 0 ? "as it was" : changes.join("; ")}.`);
 }
 
