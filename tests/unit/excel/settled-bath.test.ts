@@ -76,7 +76,7 @@ let host: Host;
 let had: Readonly<Record<string, number>>;
 
 beforeEach(async () => {
-  host = await openLog(closed);
+  host = await openLog(closed, "US", [closed]);
   had = formulas();
 }, 120_000);
 
