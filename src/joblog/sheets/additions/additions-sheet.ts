@@ -23,7 +23,7 @@ import {
   volumeLimits,
 } from "../../model/units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery, tankRoom } from "../../model/words.ts";
-import { hasNoBaseline } from "../baths/bath-baseline.ts";
+import { baselineAt } from "../baths/bath-baseline.ts";
 import { bathRow } from "../baths/bath-row.ts";
 import { additionStatement } from "../statement/statement-keys.ts";
 import { additionChartColumns } from "./addition-charts.ts";
@@ -247,10 +247,7 @@ const recoveryHelpers: readonly ColumnDefinition[] = [
       width: 8,
       help: "Of the bath; blank where its temperature is not known.",
     },
-    ({ bathRow }, { baths }) => {
-      const bath = rowAt(baths, bathRow);
-      return blankIf([isBlank(bathRow)], blankIf([hasNoBaseline(bath)], bath.baseline));
-    },
+    ({ bathRow }, log) => baselineAt(bathRow, log),
   ),
   helper(
     {

@@ -27,7 +27,8 @@ import {
   type Where,
 } from "../../formula/criteria.ts";
 import { apply, type Expression } from "../../formula/expression.ts";
-import type { Row } from "../../formula/log-names.ts";
+import type { Log, Row } from "../../formula/log-names.ts";
+import { rowAt } from "../../formula/lookups.ts";
 import { medianOf, middleRanks } from "../../formula/median.ts";
 import { isAfter, never } from "../../formula/times.ts";
 import { columnsOf } from "../../model/columns.ts";
@@ -298,6 +299,12 @@ export const bathBaselineHelpers: readonly ComputedColumn[] = [
 /** Nothing is judged by a baseline whose temperature is not known. */
 export const hasNoBaseline = ({ baseline, baselineTemperature }: Row<"baths">): Condition =>
   any(isNoNumber(baseline), isNoNumber(baselineTemperature));
+
+/** What the row of a bath is judged by; "" where there is none. */
+export function baselineAt(bathRow: Expression, { baths }: Log): Expression {
+  const bath = rowAt(baths, bathRow);
+  return blankIf([isBlank(bathRow)], blankIf([hasNoBaseline(bath)], bath.baseline));
+}
 
 /** What verdicts as read are held to. */
 export const asReadOf = ({ baseline, baselineAsRead }: Row<"baths">): Expression =>

@@ -6,7 +6,7 @@ import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { temperature } from "../../model/units-of.ts";
 import { readingVerdict } from "../../model/words.ts";
-import { asReadOf, hasNoBaseline } from "../baths/bath-baseline.ts";
+import { asReadOf, baselineAt } from "../baths/bath-baseline.ts";
 
 const { helper } = columnsOf<"readings">();
 
@@ -43,10 +43,7 @@ export const readingBath: readonly ComputedColumn[] = [
       width: 8,
       help: "Of the bath; blank where its temperature is not known.",
     },
-    ({ bathRow }, { baths }) => {
-      const bath = rowAt(baths, bathRow);
-      return blankIf([isBlank(bathRow)], blankIf([hasNoBaseline(bath)], bath.baseline));
-    },
+    ({ bathRow }, log) => baselineAt(bathRow, log),
   ),
   helper(
     {
