@@ -118,6 +118,8 @@ const bodyOf = (system: UnitSystem) =>
       waters: rowsOf("waters", system),
       concentrates: rowsOf("concentrates", system),
       people: rowsOf("people", system),
+      // Files of before there was such a list are read as well.
+      keepOutWords: z.prefault(rowsOf("keepOutWords", system), []),
     }),
   });
 

@@ -61,7 +61,8 @@ export function ShopFileCard({ log, system, refresh }: Props): React.JSX.Element
   return (
     <section className={page.page} aria-label="Shop defaults as a file">
       <p className={page.quiet}>
-        Limits, tanks, waters, concentrates and people, for the next job’s workbook. Claims stay here.
+        Limits, tanks, waters, concentrates, people and words that keep a piece out, for the next job’s workbook. Claims
+        stay here.
       </p>
       <Button
         size="large"

@@ -1,4 +1,4 @@
-/** The shop's defaults as a file: limits, tanks, waters, concentrates and people, for the next job's workbook. */
+/** The shop's defaults as a file: limits, tanks, waters, concentrates, people and words, for the next job's workbook. */
 import { fieldTextOf } from "../../advice/wording/moments.ts";
 import type { UnitSystem } from "../../core/units/unit-system.ts";
 import type { Cells, RowValue } from "../../joblog/model/definition.ts";
@@ -7,7 +7,13 @@ import { limitIds } from "./limit-fields.ts";
 import { inputsOf, type ShopTable } from "./shop-tables.ts";
 
 /** Claims belong to a job, not to the shop. */
-export const fileTables = ["tanks", "waters", "concentrates", "people"] as const satisfies readonly ShopTable[];
+export const fileTables = [
+  "tanks",
+  "waters",
+  "concentrates",
+  "people",
+  "keepOutWords",
+] as const satisfies readonly ShopTable[];
 
 export type FileTable = (typeof fileTables)[number];
 
@@ -48,6 +54,7 @@ export function shopFile(log: LogSnapshot, system: UnitSystem): ShopFile {
       waters: rows("waters"),
       concentrates: rows("concentrates"),
       people: rows("people"),
+      keepOutWords: rows("keepOutWords"),
     },
   };
 }

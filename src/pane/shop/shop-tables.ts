@@ -5,7 +5,15 @@ import { findTable } from "../../joblog/model/references.ts";
 import { isSameText } from "../../joblog/model/same-text.ts";
 
 /** The lists that the other sheets look up. */
-export const shopTables = ["tanks", "waters", "concentrates", "people", "claims", "stockBalance"] as const;
+export const shopTables = [
+  "tanks",
+  "waters",
+  "concentrates",
+  "people",
+  "claims",
+  "stockBalance",
+  "keepOutWords",
+] as const;
 
 export type ShopTable = (typeof shopTables)[number];
 
@@ -17,6 +25,7 @@ export const tableWords: Readonly<Record<ShopTable, { readonly all: string; read
   people: { all: "People", one: "person" },
   claims: { all: "Claims", one: "claim" },
   stockBalance: { all: "Reordering", one: "reorder rule" },
+  keepOutWords: { all: "Words that keep a piece out", one: "word" },
 };
 
 export function inputsOf(table: ShopTable): readonly InputColumn[] {

@@ -157,6 +157,7 @@ describe("the shop's defaults as a file", () => {
           ...file.tables,
           waters: [{ water: "WELL", hardness: 300, tested: "2027-02-01" }],
           tanks: [{ ...file.tables.tanks[0], displacement: 4 }],
+          keepOutWords: [...file.tables.keepOutWords, { word: "bakelite", kind: "metal", counts: "whole word" }],
         },
       })),
       "US",
@@ -167,6 +168,7 @@ describe("the shop's defaults as a file", () => {
       "Meter off by at most, pH: 0.05 → 0.1",
       "tank T1, Displacement: 3.5 → 4",
       "New water: WELL",
+      "New word: bakelite",
     ]);
     await saveShop.run(plan.changes);
     const after = await readAgain();
@@ -177,7 +179,17 @@ describe("the shop's defaults as a file", () => {
       hardness: 300,
       tested: moment("2027-02-01"),
     });
+    expect(after.rows.keepOutWords.at(-1)?.cells).toMatchObject({ word: "bakelite", sought: "_bakelite_" });
   }, 60_000);
+
+  it("are read from a file of before there was a list of words", () => {
+    const reading = readShopFile(
+      text((file) => ({ ...file, tables: { ...file.tables, keepOutWords: undefined } })),
+      "US",
+    );
+    if (reading.read === "refused") throw new Error(reading.problems.join("\n"));
+    expect(importPlan(log, reading).lines).toEqual([]);
+  });
 
   it("are refused where the file is another kind, version or unit system, or too large", () => {
     expect(refusals("no JSON")).toMatch(/no file of shop defaults/);
