@@ -365,7 +365,7 @@ describe("an empty log", () => {
         "ChartLines first: 1",
         "ChartLines other: 0",
         "ChartLines place: 1",
-        "KeepOutWords sought:  acetone",
+        "KeepOutWords sought: _acetone",
       ]);
       expect(shown.filter((one) => one.startsWith("WhatIf")).join()).not.toContain("#");
     },
