@@ -20,6 +20,7 @@ import { type EntryId, formOf, forms } from "./forms.ts";
 import { formOfStep } from "./step-forms.ts";
 import type { LastEntry } from "./take-back.ts";
 import { TakeBackButton } from "./take-back-button.tsx";
+import { useSteady } from "./use-steady.ts";
 
 const useStyles = makeStyles({
   list: {
@@ -235,6 +236,8 @@ function RecordedCard({
     known ? nextStep(log, bath, system, serialOf(presentOf(log, fieldTextNow(new Date()))) ?? 0) : undefined,
   );
   const answer = step === undefined || waiting !== undefined ? undefined : formOfStep[step.kind];
+  // What is worked out comes late, and moves what stands beneath it.
+  const isSteady = useSteady([waiting, step?.sentence, answer?.id].join("\n"));
   return (
     <section className={styles.done} aria-label="Recorded">
       <h2 ref={heading} tabIndex={-1} className={styles.doneTitle}>
@@ -271,7 +274,7 @@ function RecordedCard({
           {`Another ${form.title.toLowerCase()}`}
         </Button>
       ) : null}
-      <TakeBackButton entry={recorded} onTakenBack={onTakenBack} />
+      <TakeBackButton entry={recorded} onTakenBack={onTakenBack} isMoving={!isSteady} />
       <Button size="large" className={page.big} onClick={onClose}>
         All entries
       </Button>

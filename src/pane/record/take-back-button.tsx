@@ -12,10 +12,16 @@ type Written = Pick<LastEntry, "what" | "receipt">;
 interface Props<Entry extends Written> {
   readonly entry: Entry;
   readonly onTakenBack: (entry: Entry) => Promise<void>;
+  /** Whether it may just have moved under a finger that was meant for something else. */
+  readonly isMoving?: boolean;
 }
 
 /** Takes the last entry back, or says why it stays. */
-export function TakeBackButton<Entry extends Written>({ entry, onTakenBack }: Props<Entry>): React.JSX.Element {
+export function TakeBackButton<Entry extends Written>({
+  entry,
+  onTakenBack,
+  isMoving = false,
+}: Props<Entry>): React.JSX.Element {
   const page = usePageStyles();
   const [busy, setBusy] = useState(false);
   const [failure, setFailure] = useState<LogProblem>();
@@ -38,6 +44,7 @@ export function TakeBackButton<Entry extends Written>({ entry, onTakenBack }: Pr
         size="large"
         icon={busy ? <Spinner size="tiny" /> : <Icon />}
         className={page.big}
+        disabledFocusable={isMoving}
         aria-label={`${takeLastEntryBack.name}: ${entry.what}`}
         onClick={() => {
           if (!busy) void run();
