@@ -1,19 +1,11 @@
 import { DomainError } from "../../src/core/limits/domain-error.ts";
+import { type MeasuredTank, tankSlip } from "../../src/core/tank/tank-slip.ts";
 import type { UnitSystem } from "../../src/core/units/unit-system.ts";
 import { inWords, plainNumber } from "../arguments/wording.ts";
 import type { CallContext } from "../define-function.ts";
 
 export const bareLengthNote =
   "Lengths without a unit that make a floor of under 30 square inches or over 1,000 US gal are asked about: feet, meters or centimeters may be meant. Where system is given it asks from 10,000 US gal on.";
-
-/** m²: the smallest bench tank has a floor of five by six inches; less is feet or meters (common practice, no source). */
-const smallestFloor = 0.0193;
-
-/** m³, a thousand US gallons: a tank of a contents shop holds less, and centimeters taken for inches soon more. */
-const largestTank = 3.79;
-
-/** m³ where the call names its system: then only millimeters taken for centimeters are left to fear. */
-const largestKnown = 37.9;
 
 /** What people measure a tank in, beside what a bare number is taken for. */
 const otherUnits: Readonly<
@@ -29,20 +21,16 @@ const otherUnits: Readonly<
  *
  * @throws DomainError with the likely slip and both readings
  */
-export function checkBareLengths(
-  call: CallContext,
-  names: readonly string[],
-  tank: { readonly floor: number; readonly volume: number },
-): void {
+export function checkBareLengths(call: CallContext, names: readonly string[], tank: MeasuredTank): void {
   const [name, ...others] = names;
   const bare = name === undefined ? undefined : call.bare.get(name);
   if (name === undefined || bare === undefined || others.some((other) => !call.bare.has(other))) return;
-  const isTiny = tank.floor < smallestFloor;
-  if (!isTiny && tank.volume <= (call.systemNamed ? largestKnown : largestTank)) return;
+  const size = tankSlip(tank, call.systemNamed);
+  if (size === undefined) return;
   const { usual, larger, smaller } = otherUnits[call.system];
-  const slip = isTiny ? larger : smaller;
+  const slip = size === "small" ? larger : smaller;
   throw new DomainError(
     "invalid",
-    `${inWords(name)} is ${plainNumber(bare)}, without a unit, and the tank comes out very ${isTiny ? "small" : "large"}: write each length with its unit, “${plainNumber(bare)} ${slip}” or “${plainNumber(bare)} ${usual}”.`,
+    `${inWords(name)} is ${plainNumber(bare)}, without a unit, and the tank comes out very ${size}: write each length with its unit, “${plainNumber(bare)} ${slip}” or “${plainNumber(bare)} ${usual}”.`,
   );
 }

@@ -49,7 +49,7 @@ export const roundTankVolume = defineFunction({
   source: "π/4 × diameter² × depth − displacement.",
   compute: ([diameter, depth, displacement], call) => {
     const volume = volumeOf({ diameter, depth, displacement: displacement ?? cubicMeters(0) });
-    checkBareLengths(call, ["diameter"], { floor: diameter ** 2, volume });
+    checkBareLengths(call, ["diameter"], { across: [diameter, diameter], volume });
     return inSystem("volume", volume, call);
   },
 });

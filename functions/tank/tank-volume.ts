@@ -50,7 +50,7 @@ export const tankVolume = defineFunction({
   source: "Length × width × depth − displacement.",
   compute: ([length, width, depth, displacement], call) => {
     const volume = rectangularTankVolume({ length, width, depth, displacement: displacement ?? cubicMeters(0) });
-    checkBareLengths(call, ["length", "width"], { floor: length * width, volume });
+    checkBareLengths(call, ["length", "width"], { across: [length, width], volume });
     return inSystem("volume", volume, call);
   },
 });

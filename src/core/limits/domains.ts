@@ -29,7 +29,7 @@ export const waterHardness: Domain = {
   measure: "hardness",
   low: 0,
   high: 20,
-  tooHigh: "No tap or well water is as hard; a number in mg/L is written “308 mg/L”.",
+  tooHigh: "No tap or well water is as hard: is the figure in another unit?",
 };
 /** Up to 10 000 mg/L as calcium carbonate. */
 export const waterAlkalinity: Domain = { measure: "alkalinity", low: 0, high: 200 };

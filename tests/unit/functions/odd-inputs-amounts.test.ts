@@ -196,7 +196,7 @@ describe("a dose of more than fits the tank", () => {
     ["=BATH.ALKALINITYDOSE(121,240,0.55)", 1.0551],
     [
       '=BATH.HARDNESSDOSE(121,"308 gpg",55)',
-      "Hardness is 308 gpg; allowed: 0 to 116.937 gpg. No tap or well water is as hard; a number in mg/L is written “308 mg/L”.",
+      "Hardness is 308 gpg; allowed: 0 to 116.937 gpg. No tap or well water is as hard: is the figure in another unit?",
     ],
     [
       "=BATH.ALKALINITY(8.4,0.1,0.01)",

@@ -23,7 +23,7 @@ import {
   volumeLimits,
 } from "../../model/units-of.ts";
 import { accounts, additionKinds, additionPurposes, recovery, tankRoom } from "../../model/words.ts";
-import { baselineAt } from "../baths/bath-baseline.ts";
+import { baselineAt, baselineColumn } from "../baths/bath-baseline.ts";
 import { bathRow } from "../baths/bath-row.ts";
 import { additionStatement } from "../statement/statement-keys.ts";
 import { additionChartColumns } from "./addition-charts.ts";
@@ -238,17 +238,7 @@ const furtherByPh: ColumnDefinition = helper(
 
 /** What the bath is held to, and how far this addition brought it. */
 const recoveryHelpers: readonly ColumnDefinition[] = [
-  helper(
-    {
-      id: "bathBaseline",
-      label: "Baseline",
-      type: "number",
-      format: "0.00",
-      width: 8,
-      help: "Of the bath; blank where its temperature is not known.",
-    },
-    ({ bathRow }, log) => baselineAt(bathRow, log),
-  ),
+  helper(baselineColumn, ({ bathRow }, log) => baselineAt(bathRow, log)),
   helper(
     {
       id: "phRise",

@@ -300,6 +300,16 @@ export const bathBaselineHelpers: readonly ComputedColumn[] = [
 export const hasNoBaseline = ({ baseline, baselineTemperature }: Row<"baths">): Condition =>
   any(isNoNumber(baseline), isNoNumber(baselineTemperature));
 
+/** The column of a bath's row on another sheet that holds what it is judged by. */
+export const baselineColumn = {
+  id: "bathBaseline",
+  label: "Baseline",
+  type: "number",
+  format: "0.00",
+  width: 8,
+  help: "Of the bath; blank where its temperature is not known.",
+} as const;
+
 /** What the row of a bath is judged by; "" where there is none. */
 export function baselineAt(bathRow: Expression, { baths }: Log): Expression {
   const bath = rowAt(baths, bathRow);

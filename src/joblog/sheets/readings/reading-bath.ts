@@ -6,7 +6,7 @@ import { columnsOf } from "../../model/columns.ts";
 import type { ComputedColumn } from "../../model/definition.ts";
 import { temperature } from "../../model/units-of.ts";
 import { readingVerdict } from "../../model/words.ts";
-import { asReadOf, baselineAt } from "../baths/bath-baseline.ts";
+import { asReadOf, baselineAt, baselineColumn } from "../baths/bath-baseline.ts";
 
 const { helper } = columnsOf<"readings">();
 
@@ -34,17 +34,7 @@ export const readingBath: readonly ComputedColumn[] = [
         1,
       ),
   ),
-  helper(
-    {
-      id: "bathBaseline",
-      label: "Baseline",
-      type: "number",
-      format: "0.00",
-      width: 8,
-      help: "Of the bath; blank where its temperature is not known.",
-    },
-    ({ bathRow }, log) => baselineAt(bathRow, log),
-  ),
+  helper(baselineColumn, ({ bathRow }, log) => baselineAt(bathRow, log)),
   helper(
     {
       id: "bathBaselineAsRead",
