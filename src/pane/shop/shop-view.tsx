@@ -83,7 +83,8 @@ const about: About = {
   concentrates: ({ text }) => text("description"),
   people: ({ text }) => text("name"),
   claims: ({ text }) => text("loss"),
-  keepOutWords: ({ text }) => [text("kind"), text("counts")].filter((one) => one !== undefined).join(", "),
+  keepOutWords: ({ text }) =>
+    `${text("kind") ?? "hazard"}, ${text("counts") === "beginning" ? "longer words too" : "whole word"}`,
   stockBalance: ({ number }, system) => {
     const [days, reorder] = [number("leadDays"), number("reorderAt")];
     if (days === undefined) return "delivery time not given yet";
