@@ -2,9 +2,16 @@ import type { LogDefinition, TableDefinition } from "../model/definition.ts";
 import type { Column, Expression } from "./expression.ts";
 import type { Log } from "./log-names.ts";
 
-/** This row's cells of a table. */
-export function rowNames({ columns }: TableDefinition): Readonly<Record<string, Expression>> {
-  return Object.fromEntries(columns.map(({ id }) => [id, { kind: "here", column: id }]));
+type RowNames = Readonly<Record<string, Expression>>;
+
+const rowNamesOf = new WeakMap<TableDefinition, RowNames>();
+
+/** This row's cells of a table; made once for each description. */
+export function rowNames(table: TableDefinition): RowNames {
+  const names: RowNames =
+    rowNamesOf.get(table) ?? Object.fromEntries(table.columns.map(({ id }) => [id, { kind: "here", column: id }]));
+  rowNamesOf.set(table, names);
+  return names;
 }
 
 /** A named cell whose id only the description knows; laying out refuses one that the log does not have. */

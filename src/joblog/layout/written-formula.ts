@@ -5,6 +5,16 @@ import { logNames, rowNames } from "../formula/name-log.ts";
 import type { ComputedColumn, FieldDefinition, LogDefinition, TableDefinition } from "../model/definition.ts";
 import { referencesFor } from "../model/references.ts";
 
+/** By log, table, unit system and column: putting a text together takes far longer than all else of laying out. */
+const known = new WeakMap<LogDefinition, WeakMap<TableDefinition, Map<string, string>>>();
+
+function knownOf(log: LogDefinition, table: TableDefinition): Map<string, string> {
+  const ofLog = known.get(log) ?? new WeakMap<TableDefinition, Map<string, string>>();
+  const ofTable = ofLog.get(table) ?? new Map<string, string>();
+  known.set(log, ofLog.set(table, ofTable));
+  return ofTable;
+}
+
 /** The formula of a column's cells as Excel shows it: leading "=", US separators, full-form structured references. */
 export function columnFormula(
   column: ComputedColumn,
@@ -12,7 +22,13 @@ export function columnFormula(
   log: LogDefinition,
   system: UnitSystem,
 ): string {
-  return `=${formulaText(nodeOf(column.formula(rowNames(table), logNames(log))), referencesFor(log, table, system))}`;
+  const texts = knownOf(log, table);
+  const key = `${system} ${column.id}`;
+  const text =
+    texts.get(key) ??
+    `=${formulaText(nodeOf(column.formula(rowNames(table), logNames(log))), referencesFor(log, table, system))}`;
+  texts.set(key, text);
+  return text;
 }
 
 /** The formula of a named cell, likewise. */
