@@ -1,9 +1,11 @@
 import { defineConfig } from "vitest/config";
 
+import { landing } from "./tests/landing-tag.ts";
 import { slowFirst } from "./tests/slow-first.ts";
 
 export default defineConfig({
   test: {
+    tags: [landing],
     include: ["tests/e2e/**/*.test.ts"],
     testTimeout: 120_000,
     hookTimeout: 60_000,

@@ -2,6 +2,7 @@ import { availableParallelism } from "node:os";
 
 import { defineConfig, type TestProjectInlineConfiguration } from "vitest/config";
 
+import { landing } from "./tests/landing-tag.ts";
 import { slowFirst } from "./tests/slow-first.ts";
 import type { Judge } from "./tests/unit/excel/judge/judged-excel.ts";
 
@@ -21,6 +22,9 @@ function askedOf(judge: Judge): TestProjectInlineConfiguration {
 
 export default defineConfig({
   test: {
+    tags: [landing],
+    // Whole logs come and go: the usual space for what is young makes the collector take a seventh of the time.
+    execArgv: ["--max-semi-space-size=128"],
     // One project otherwise: a worker that goes on to another loads and warms everything again.
     ...(everyJudge
       ? { projects: (["stand-in", "web", "win32", "mac"] as const).map(askedOf) }

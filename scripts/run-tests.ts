@@ -2,14 +2,15 @@ import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import path from "node:path";
 
+import { landing } from "../tests/landing-tag.ts";
 import { projectFolder } from "./project.ts";
 import { ensureBrowser } from "./tests/find-browser.ts";
 import { minutesSince, type Program, runSideBySide } from "./tests/side-by-side.ts";
 import { type Counts, countTests, sayLeftOut, type TestReport } from "./tests/test-counts.ts";
 
 /**
- * Everything that must hold before a change lands: the checks beside the build, the build's size, then the
- * tests. A check counts as one; a test counts as one. Ends with "N passed, N failed" alone on a line.
+ * The checks beside the build, the build's size, then the tests; those that are tagged for it with `--landing` alone,
+ * for which everything must hold. A check counts as one; a test counts as one. Ends with "N passed, N failed" alone on a line.
  */
 const build: Program = { title: "build", command: ["tsx", "scripts/build.ts"] };
 
@@ -35,6 +36,7 @@ const checks: readonly Program[] = [
 
 const sizes: Program = { title: "size budget", command: ["tsx", "scripts/check-sizes.ts"] };
 
+const isLanding = process.argv.includes("--landing");
 const results = path.join(projectFolder, "test-results");
 const counts: Counts[] = [];
 const minutes: Record<string, number> = {};
@@ -43,7 +45,7 @@ const start = performance.now();
 async function runPrograms(...programs: readonly Program[]): Promise<boolean> {
   const ended = await runSideBySide(programs);
   const passed = ended.filter((one) => one.passed).length;
-  counts.push({ passed, failed: ended.length - passed, leftOut: [] });
+  counts.push({ passed, failed: ended.length - passed, leftOut: [], forLanding: 0 });
   for (const one of ended) if (one.title === build.title) minutes["build"] = one.minutes;
   return ended.every((one) => one.passed || one.title !== build.title);
 }
@@ -63,6 +65,7 @@ function runTests(part: string, title: string, config: string): void {
       "--reporter=default",
       "--reporter=json",
       `--outputFile=${file}`,
+      ...(isLanding ? [] : [`--tags-filter=!${landing.name}`]),
     ],
     {
       cwd: projectFolder,
@@ -72,10 +75,12 @@ function runTests(part: string, title: string, config: string): void {
   );
   minutes[part] = minutesSince(from);
   try {
-    counts.push(countTests(JSON.parse(readFileSync(file, "utf8")) as TestReport, status === 0));
+    counts.push(
+      countTests(JSON.parse(readFileSync(file, "utf8")) as TestReport, { endedWell: status === 0, isLanding }),
+    );
   } catch {
     console.log(`FAILED: ${title} left no report`);
-    counts.push({ passed: 0, failed: 1, leftOut: [] });
+    counts.push({ passed: 0, failed: 1, leftOut: [], forLanding: 0 });
   }
 }
 
@@ -98,7 +103,7 @@ if (!process.argv.includes("--checks-only")) {
 }
 minutes["all"] = minutesSince(start);
 
-const sum = (of: "passed" | "failed"): number => counts.reduce((all, count) => all + count[of], 0);
+const sum = (of: "passed" | "failed" | "forLanding"): number => counts.reduce((all, count) => all + count[of], 0);
 const leftOut = sayLeftOut(counts.flatMap((count) => count.leftOut));
 const spent = ["checks", "build", "unit", "browser", "all"].flatMap((part) =>
   minutes[part] === undefined ? [] : [`${part} ${minutes[part].toFixed(1)}`],
@@ -107,6 +112,9 @@ console.log(
   [
     "",
     ...(leftOut === undefined ? [] : [leftOut]),
+    ...(sum("forLanding") === 0
+      ? []
+      : [`kept for a landing: ${String(sum("forLanding"))} (npm test -- --landing runs them, too)`]),
     `minutes: ${spent.join(", ")}`,
     `${String(sum("passed"))} passed, ${String(sum("failed"))} failed`,
   ].join("\n"),

@@ -2,8 +2,7 @@ import { checkedLog } from "../../src/advice/checked-log.ts";
 import type { LogEdit } from "../../src/excel/record/log-edit.ts";
 import type { TableId } from "../../src/joblog/formula/log-types.ts";
 import { jobLog } from "../../src/joblog/job-log.ts";
-import { layOut } from "../../src/joblog/layout/lay-out.ts";
-import { typedLog } from "../../src/joblog/layout/typed-cells.ts";
+import { typedContent } from "../../src/joblog/layout/typed-content.ts";
 import type { Cells } from "../../src/joblog/model/definition.ts";
 import type { AnyRow, LogSnapshot } from "../../src/joblog/model/log-snapshot.ts";
 import { findTable } from "../../src/joblog/model/references.ts";
@@ -50,7 +49,7 @@ export function paperBook(): WeekBook {
   };
   return {
     begin: (system, shop) => {
-      typed = typedLog(layOut(jobLog, { system }, shop));
+      typed = typedContent(system, shop);
       return Promise.resolve();
     },
     record: (edit) => {

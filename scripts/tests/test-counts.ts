@@ -1,9 +1,13 @@
+import { landing } from "../../tests/landing-tag.ts";
+
 /** What counts as passed, failed or left out in a vitest report. */
 export interface Counts {
   readonly passed: number;
   readonly failed: number;
   /** What each test that was left out needs and this machine lacks. */
   readonly leftOut: readonly string[];
+  /** Tests that run with a landing alone. */
+  readonly forLanding: number;
 }
 
 /** The part of vitest's JSON report that is read. */
@@ -16,6 +20,7 @@ export interface TestReport {
       readonly status: string;
       readonly title: string;
       readonly ancestorTitles: readonly string[];
+      readonly tags: readonly string[];
     }[];
   }[];
 }
@@ -23,14 +28,25 @@ export interface TestReport {
 /** The end of a title that excuses a skipped test, as in "recalculates the log [needs LibreOffice]". */
 const need = /\[needs ([^\]]+)\]$/;
 
+export interface Run {
+  /** Whether the program said that all went well. */
+  readonly endedWell: boolean;
+  /** Whether the tests that are kept for a landing were asked for. */
+  readonly isLanding: boolean;
+}
+
 /**
- * A test that names an optional program is left out where it was skipped; any other that did not run counts
- * as failed, and so does a file that could not be collected, and an error outside of every test.
+ * A test that names an optional program is left out where it was skipped, and one for a landing where none is made; any
+ * other that did not run counts as failed, and so does a file that could not be collected, and an error outside of every test.
  */
-export function countTests({ numPassedTests, numFailedTests, testResults }: TestReport, endedWell: boolean): Counts {
-  const notRun = testResults
+export function countTests(
+  { numPassedTests, numFailedTests, testResults }: TestReport,
+  { endedWell, isLanding }: Run,
+): Counts {
+  const skipped = testResults
     .flatMap(({ assertionResults }) => assertionResults)
     .filter(({ status }) => status !== "passed" && status !== "failed");
+  const notRun = skipped.filter(({ tags }) => isLanding || !tags.includes(landing.name));
   const leftOut: string[] = [];
   for (const { status, title, ancestorTitles } of notRun) {
     const program = [title, ...ancestorTitles].map((one) => need.exec(one)?.[1]).find((one) => one !== undefined);
@@ -40,7 +56,12 @@ export function countTests({ numPassedTests, numFailedTests, testResults }: Test
     ({ status, assertionResults }) => status === "failed" && assertionResults.every((one) => one.status !== "failed"),
   );
   const failed = numFailedTests + uncollected.length + notRun.length - leftOut.length;
-  return { passed: numPassedTests, failed: endedWell ? failed : Math.max(failed, 1), leftOut };
+  return {
+    passed: numPassedTests,
+    failed: endedWell ? failed : Math.max(failed, 1),
+    leftOut,
+    forLanding: skipped.length - notRun.length,
+  };
 }
 
 /** "left out: 3 (2 for want of LibreOffice, 1 for want of xmllint)", or undefined where nothing was. */

@@ -47,13 +47,13 @@ const hostile: Readonly<Record<string, LogContent>> = {
 };
 
 describe("a log worked out without a spreadsheet shows what the grid shows", () => {
-  it("in the week", async () => {
+  it("in the week", { tags: "landing" }, async () => {
     const { agreed, unlike } = compareWithGrid(await logOf(fullWeek, "US"));
     expect(unlike).toEqual([]);
     expect(agreed).toBeGreaterThan(computedCells);
   });
 
-  it.each(["metric", "imperial"] as const)("in the same week in %s units", async (system) => {
+  it.each(["metric", "imperial"] as const)("in the same week in %s units", { tags: "landing" }, async (system) => {
     const { agreed, unlike } = compareWithGrid(await logOf(contentIn(fullWeek, system), system));
     expect(unlike).toEqual([]);
     expect(agreed).toBeGreaterThan(computedCells);
@@ -72,7 +72,7 @@ describe("a log worked out without a spreadsheet shows what the grid shows", () 
     expect(unlike).toEqual([]);
   });
 
-  it.each(Object.entries(hostile))("%s", async (_what, content) => {
+  it.each(Object.entries(hostile))("%s", { tags: "landing" }, async (_what, content) => {
     const { agreed, unlike } = compareWithGrid(await logOf(content, "US", [fullWeek]));
     expect(unlike).toEqual([]);
     expect(agreed).toBeGreaterThan(computedCells);

@@ -2,6 +2,8 @@
  * src/excel is tested on Microsoft's object model, which asks the stand-in's workbook but not the stand-in's own objects.
  * The workbench has those. Here a log is built, written to, taken back, repaired and upgraded on them, and each member
  * of Excel's API that src/excel names is called at least once.
+ *
+ * @module-tag landing
  */
 import { readdirSync } from "node:fs";
 import path from "node:path";

@@ -130,7 +130,7 @@ async function record(name: RegExp): Promise<void> {
 }
 
 describe("a day from the empty workbook to the bath that is back", () => {
-  it("goes by the keyboard alone", { timeout: 120_000 }, async () => {
+  it("goes by the keyboard alone", { tags: "landing", timeout: 120_000 }, async () => {
     bench = await openWorkbench("?start=empty", { viewport: { width: 1280, height: 800 }, clock: "2027-03-04T06:50" });
     const { page, pane } = bench;
     await follow(/^Start a log here/);

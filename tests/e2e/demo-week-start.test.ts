@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { readFile } from "node:fs/promises";
 
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";

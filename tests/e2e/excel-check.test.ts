@@ -1,4 +1,8 @@
-/** The page that asks Excel what the add-in relies on, in the workbench, whose answers are known. */
+/**
+ * The page that asks Excel what the add-in relies on, in the workbench, whose answers are known.
+ *
+ * @module-tag landing
+ */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 import { looks, narrowPane, paneFaults } from "./session/pane-faults.ts";

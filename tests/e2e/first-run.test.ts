@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 
 import { axeFaults } from "./session/pane-faults.ts";

@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 import { looks, narrowPane, paneFaults } from "./session/pane-faults.ts";

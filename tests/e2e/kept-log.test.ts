@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { readFile } from "node:fs/promises";
 
 import type { BrowserContext, Page } from "playwright-core";

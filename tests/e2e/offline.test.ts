@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 

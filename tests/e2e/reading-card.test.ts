@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 import { openWorkbench, type WorkbenchSession, type WorkbenchWindow } from "./session/workbench-session.ts";

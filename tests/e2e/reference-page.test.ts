@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 

@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 

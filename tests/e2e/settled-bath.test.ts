@@ -1,4 +1,8 @@
-/** Settling a closed bath from the Shop view, what Now says once something changes, and the way back. */
+/**
+ * Settling a closed bath from the Shop view, what Now says once something changes, and the way back.
+ *
+ * @module-tag landing
+ */
 import { afterAll, afterEach, beforeAll, expect, it } from "vitest";
 
 import { axeFaults } from "./session/pane-faults.ts";

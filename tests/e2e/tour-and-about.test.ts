@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 import { tourSteps } from "../../src/pane/tour/tour-steps.ts";

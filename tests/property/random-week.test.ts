@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 

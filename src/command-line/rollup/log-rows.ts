@@ -4,11 +4,12 @@ import type { Scalar } from "../../joblog/evaluate/cell-value.ts";
 import { EvaluatedLog } from "../../joblog/evaluate/evaluated-log.ts";
 import type { LogTables, TableId } from "../../joblog/formula/log-types.ts";
 import { jobLog } from "../../joblog/job-log.ts";
+import { typedContent } from "../../joblog/layout/typed-content.ts";
 import { volume } from "../../joblog/model/units-of.ts";
 import { changeOut } from "../../joblog/model/words.ts";
 import type { Job } from "../job/job-schema.ts";
 import type { SheetRows } from "../job/log-in-book.ts";
-import { snapshotOf } from "./job-snapshot.ts";
+import { contentOfJob } from "../job/read-job.ts";
 import type { TypedRow, TypedRows } from "./tables.ts";
 import { inUtc, monthOf, wallTime } from "./wall-time.ts";
 
@@ -52,7 +53,7 @@ export class LogRows {
     private readonly sheetRows: SheetRows,
     zoneOf: ZoneOf,
   ) {
-    this.log = new EvaluatedLog(jobLog, snapshotOf(job), [], "everything");
+    this.log = new EvaluatedLog(jobLog, typedContent(job.system, contentOfJob(job)), [], "everything");
     this.shop = textIn(this.log.named("shop")) ?? "no shop";
     this.currency = textIn(this.log.named("currency")) ?? "no currency";
     this.zone = zoneOf(this.shop);

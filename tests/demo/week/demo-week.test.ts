@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { beforeAll, describe, expect, it } from "vitest";
 
 import { forms } from "../../../src/pane/record/forms.ts";

@@ -3,7 +3,7 @@ import { expect, it } from "vitest";
 import type { Cells } from "../../../src/joblog/model/definition.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { shareBases } from "../../../src/joblog/model/words.ts";
-import { shareWeek } from "../../../src/pane/demo/play-week.ts";
+import { shareWeek, type WeekBook } from "../../../src/pane/demo/play-week.ts";
 import { numberIn, readCsv, textIn } from "../../reference/read-csv.ts";
 import { number, type PlayedWeek, row, serial } from "./played-week.ts";
 
@@ -21,7 +21,7 @@ const pool = {
   sludge: 96,
 } as const;
 
-export function holdsMoney(week: () => PlayedWeek): void {
+export function holdsMoney(week: () => PlayedWeek, book?: WeekBook): void {
   const ours = (): Cells => row(week().log, "baths", { bath: "B-T1-0301" });
 
   it("the pool's concentrate comes from the additions at the pack's price, to the cent", () => {
@@ -63,7 +63,7 @@ export function holdsMoney(week: () => PlayedWeek): void {
   it.each(shareBases)(
     "by %s every claim's share is the list's, to the cent, and nothing is left over",
     async (basis) => {
-      const log = await shareWeek(shared ?? week().log, basis);
+      const log = await shareWeek(shared ?? week().log, basis, book);
       shared = log;
       const expected = shares.filter((one) => textIn(one, "basis") === basis);
       expect(expected).toHaveLength(3);

@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { execFile } from "node:child_process";
 import { mkdtemp, readdir, readFile, realpath, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";

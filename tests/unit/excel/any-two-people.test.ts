@@ -1,4 +1,8 @@
-/** Whatever another person does to the rows between the pane's look and its write, nothing lands in a wrong row. */
+/**
+ * Whatever another person does to the rows between the pane's look and its write, nothing lands in a wrong row.
+ *
+ * @module-tag landing
+ */
 import fc from "fast-check";
 import { expect, test } from "vitest";
 

@@ -1,6 +1,8 @@
 /**
  * Excel stops at any place of any batch, with any code: the workbook is as it was, or as it was to be, or the person
  * is told that a part of it stands there. A few places by seed; a soak takes them all.
+ *
+ * @module-tag landing
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

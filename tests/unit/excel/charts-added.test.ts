@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { expect, test } from "vitest";
 
 import { buildLog, readLog } from "../../../src/excel/log-workbook.ts";

@@ -67,7 +67,7 @@ describe("building the log", () => {
     expect(row?.cells.benchState).toBe("accepted");
   });
 
-  test("building again keeps every sheet and every row", async () => {
+  test("building again keeps every sheet and every row", { tags: "landing" }, async () => {
     await open();
     const before = await log();
     const again = await build({ fields: {}, rows: {} });
@@ -76,17 +76,21 @@ describe("building the log", () => {
     expect(await log()).toEqual(before);
   });
 
-  test("a shop's own sheet of the same name is left alone and the log's sheet takes another name", async () => {
-    await Excel.run(async (context) => {
-      context.workbook.worksheets.add("Readings").getRange("A1:A1").values = [["my own notes"]];
-      await context.sync();
-    });
-    const report = await build();
-    expect(report.renamed).toEqual([{ planned: "Readings", actual: "Readings (log)" }]);
-    expect(host.values("Readings")).toEqual([["my own notes"]]);
-    const [row] = (await log()).rows.baths;
-    expect(row?.cells.baseline).toBeCloseTo(11.42, 10);
-  });
+  test(
+    "a shop's own sheet of the same name is left alone and the log's sheet takes another name",
+    { tags: "landing" },
+    async () => {
+      await Excel.run(async (context) => {
+        context.workbook.worksheets.add("Readings").getRange("A1:A1").values = [["my own notes"]];
+        await context.sync();
+      });
+      const report = await build();
+      expect(report.renamed).toEqual([{ planned: "Readings", actual: "Readings (log)" }]);
+      expect(host.values("Readings")).toEqual([["my own notes"]]);
+      const [row] = (await log()).rows.baths;
+      expect(row?.cells.baseline).toBeCloseTo(11.42, 10);
+    },
+  );
 
   test("a shop's own table of the same name is no log; the build names it, says what to do and changes nothing", async () => {
     await Excel.run(async (context) => {

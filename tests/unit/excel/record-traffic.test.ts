@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { beforeEach, describe, expect, test } from "vitest";
 
 import { buildLog, editLog, takeBack } from "../../../src/excel/log-workbook.ts";

@@ -147,7 +147,7 @@ const problemOf = async (work: Promise<unknown>): Promise<string> =>
     },
   );
 
-it("refuses a bath of more rows than Excel on the web takes at once", async () => {
+it("refuses a bath of more rows than Excel on the web takes at once", { tags: "landing" }, async () => {
   const { fields, rows } = daysWithReadings(301);
   openWorkbook();
   await buildLog(
@@ -231,7 +231,7 @@ const changes: Readonly<Record<string, (read: LogSnapshot) => LogEdit>> = {
   }),
 };
 
-describe("a change after that", () => {
+describe("a change after that", { tags: "landing" }, () => {
   it.each(Object.entries(changes))(
     "of %s is told with the bath, and the formulas give the new figures",
     async (_what, change) => {
@@ -247,7 +247,7 @@ describe("a change after that", () => {
   );
 });
 
-describe("writing the formulas of a log with a settled bath anew", () => {
+describe("writing the formulas of a log with a settled bath anew", { tags: "landing" }, () => {
   const plan = layOut(jobLog, { system: "US" }, { fields: {}, rows: {} });
 
   it("gives the bath its formulas back, says so, and calls none of its values typed over", async () => {
@@ -321,7 +321,7 @@ const works = {
   },
 } as const;
 
-describe.each(Object.entries(works))("%s", (_name, { prepare, act, meanwhile }) => {
+describe.each(Object.entries(works))("%s", { tags: "landing" }, (_name, { prepare, act, meanwhile }) => {
   // `broken-batches.test.ts` takes others by seed, and all of them in a soak.
   it("is whole or not there, whether Excel stops early, in the middle or late", async () => {
     await prepare();

@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 
 import { editLog, readLog, takeBack } from "../../../src/excel/log-workbook.ts";

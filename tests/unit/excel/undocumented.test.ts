@@ -1,4 +1,8 @@
-/** Where Excel's documents leave something open, each answer that it may give leaves the log whole. */
+/**
+ * Where Excel's documents leave something open, each answer that it may give leaves the log whole.
+ *
+ * @module-tag landing
+ */
 import { beforeEach, describe, expect, test } from "vitest";
 
 import { RangeFiller } from "../../../src/excel/build/range-filler.ts";

@@ -120,30 +120,38 @@ describe("a log of an earlier version", () => {
     expect((problem as OlderLog).message).toMatch(/of version \d.*Upgrade it.*everything that was typed stays/);
   });
 
-  test("upgraded, holds what a new log of the same rows holds, formula by formula and figure by figure", async () => {
-    await openEarlier();
-    const report = await upgradeLog(plan);
-    expect(report.fromVersion).toBe(earlier.version);
-    expect(report.added).toEqual(
-      plan.sheets.filter((sheet) => !earlier.sheets.some(({ name }) => name === sheet.name)).map((sheet) => sheet.name),
-    );
-    expect(report.addedColumns.map(({ table }) => table)).toEqual(
-      expect.arrayContaining(["Tanks", "Concentrates", "Baths", "Readings", "Additions", "Shares"]),
-    );
-    const then = formulasByCell(earlierPlan);
-    const changed = [...formulasByCell(plan)].filter(([cell, formula]) => then.has(cell) && then.get(cell) !== formula);
-    expect(changed.length).toBeGreaterThan(10);
-    expect(report.rewritten).toBe(changed.length);
-    const upgraded = { log: await log(), formulas: await formulas(), charts: await charts() };
-    host = openWorkbook();
-    await buildLog(layOut(jobLog, { system: "US" }, content));
-    expect(upgraded.formulas).toEqual(await formulas());
-    expect(upgraded.log).toEqual(await log());
-    expect(upgraded.charts).toEqual(await charts());
-    expect(upgraded.log.rows.readings).toHaveLength(10);
-  });
+  test(
+    "upgraded, holds what a new log of the same rows holds, formula by formula and figure by figure",
+    { tags: "landing" },
+    async () => {
+      await openEarlier();
+      const report = await upgradeLog(plan);
+      expect(report.fromVersion).toBe(earlier.version);
+      expect(report.added).toEqual(
+        plan.sheets
+          .filter((sheet) => !earlier.sheets.some(({ name }) => name === sheet.name))
+          .map((sheet) => sheet.name),
+      );
+      expect(report.addedColumns.map(({ table }) => table)).toEqual(
+        expect.arrayContaining(["Tanks", "Concentrates", "Baths", "Readings", "Additions", "Shares"]),
+      );
+      const then = formulasByCell(earlierPlan);
+      const changed = [...formulasByCell(plan)].filter(
+        ([cell, formula]) => then.has(cell) && then.get(cell) !== formula,
+      );
+      expect(changed.length).toBeGreaterThan(10);
+      expect(report.rewritten).toBe(changed.length);
+      const upgraded = { log: await log(), formulas: await formulas(), charts: await charts() };
+      host = openWorkbook();
+      await buildLog(layOut(jobLog, { system: "US" }, content));
+      expect(upgraded.formulas).toEqual(await formulas());
+      expect(upgraded.log).toEqual(await log());
+      expect(upgraded.charts).toEqual(await charts());
+      expect(upgraded.log.rows.readings).toHaveLength(10);
+    },
+  );
 
-  test("does not get a chart back that its version had and the shop took away", async () => {
+  test("does not get a chart back that its version had and the shop took away", { tags: "landing" }, async () => {
     await openEarlier();
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Charts").charts.getItem("Bathsheet.Cost").delete();
@@ -156,7 +164,7 @@ describe("a log of an earlier version", () => {
     expect(after).not.toContain("Bathsheet.Cost");
   });
 
-  test("whose own named cell was deleted gets it back where its label stands", async () => {
+  test("whose own named cell was deleted gets it back where its label stands", { tags: "landing" }, async () => {
     await openEarlier();
     await Excel.run(async (context) => {
       context.workbook.names.getItem("Temperature.Gap").delete();
@@ -167,7 +175,7 @@ describe("a log of an earlier version", () => {
   });
 });
 
-describe("the upgrade of an earlier log", () => {
+describe("the upgrade of an earlier log", { tags: "landing" }, () => {
   test("keeps the columns that a shop has added or moved, and its notes", async () => {
     await openEarlier();
     await Excel.run(async (context) => {

@@ -1,4 +1,8 @@
-/** What a person without the add-in gets who changes a figure of the money in LibreOffice. */
+/**
+ * What a person without the add-in gets who changes a figure of the money in LibreOffice.
+ *
+ * @module-tag landing
+ */
 import { beforeAll, describe, expect, it } from "vitest";
 
 import { writeWorkbook } from "../../../src/files/xlsx-writer.ts";

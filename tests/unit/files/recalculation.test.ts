@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { expect, it } from "vitest";
 
 import { buildLog } from "../../../src/excel/log-workbook.ts";

@@ -110,6 +110,7 @@ describe("a saved copy of a log", () => {
 
   it.skipIf(!hasLibreOffice)(
     "opens in LibreOffice with every value that a formula showed [needs LibreOffice]",
+    { tags: "landing", timeout: 120_000 },
     async () => {
       const again = partsOf(await savedAgain(copy.file));
       const strings = listAt(parsed(again, "xl/sharedStrings.xml"), "sst", "si").map((item) => {
@@ -132,7 +133,6 @@ describe("a saved copy of a log", () => {
       });
       expect(compared).toBeGreaterThan(1000);
     },
-    120_000,
   );
 
   it("holds every table with its calculated columns, every name, every rule and every chart by its name", () => {

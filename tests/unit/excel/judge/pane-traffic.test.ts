@@ -1,4 +1,8 @@
-/** What every action of the pane sends to Excel and gets back, as a table in the documents. */
+/**
+ * What every action of the pane sends to Excel and gets back, as a table in the documents.
+ *
+ * @module-tag landing
+ */
 import { readFileSync } from "node:fs";
 import path from "node:path";
 

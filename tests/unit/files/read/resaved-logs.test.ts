@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 

@@ -1,3 +1,4 @@
+/** @module-tag landing */
 import { beforeEach, describe, expect, test } from "vitest";
 
 import { Cancelled } from "../../../../src/excel/log-problems.ts";

@@ -1,10 +1,9 @@
-import type { TableId } from "../../joblog/formula/log-types.ts";
-import { jobLog } from "../../joblog/job-log.ts";
-import { filledContent } from "../../joblog/layout/lay-out.ts";
-import type { Cells, RowValue } from "../../joblog/model/definition.ts";
-import type { AnyRow, LogSnapshot } from "../../joblog/model/log-snapshot.ts";
-import type { Job } from "../job/job-schema.ts";
-import { contentOfJob } from "../job/read-job.ts";
+import type { UnitSystem } from "../../core/units/unit-system.ts";
+import type { TableId } from "../formula/log-types.ts";
+import { jobLog } from "../job-log.ts";
+import type { Cells, LogContent, RowValue } from "../model/definition.ts";
+import type { AnyRow, LogSnapshot } from "../model/log-snapshot.ts";
+import { filledContent } from "./lay-out.ts";
 
 const tables = jobLog.sheets
   .flatMap((sheet) => sheet.tables)
@@ -15,9 +14,9 @@ const typedFields = jobLog.sheets.flatMap((sheet) => sheet.fields).filter(({ for
 /** "" stands for a cell that is cleared. */
 const typed = (value: RowValue | undefined): RowValue | undefined => (value === "" ? undefined : value);
 
-/** A log of the job as it would be read before any formula of it was worked out, without laying it out to the cell. */
-export function snapshotOf(job: Job): LogSnapshot {
-  const content = filledContent(jobLog, job.system, contentOfJob(job));
+/** A log of this content as it would be read before any formula of it was worked out, without laying it out to the cell. */
+export function typedContent(system: UnitSystem, given: LogContent): LogSnapshot {
+  const content = filledContent(jobLog, system, given);
   const held: Cells = content.fields;
   const rows: Partial<Record<TableId, readonly AnyRow[]>> = {};
   for (const { id, inputs } of tables) {
@@ -28,7 +27,7 @@ export function snapshotOf(job: Job): LogSnapshot {
     });
   }
   return {
-    fields: Object.fromEntries(typedFields.map(({ id, initial }) => [id, typed(held[id] ?? initial?.[job.system])])),
+    fields: Object.fromEntries(typedFields.map(({ id, initial }) => [id, typed(held[id] ?? initial?.[system])])),
     // Every table of the log is among them.
     rows: rows as LogSnapshot["rows"],
   };
