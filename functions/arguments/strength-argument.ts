@@ -1,4 +1,4 @@
-import { roundingError } from "../../src/core/numeric/rounding-error.ts";
+import { isShareInDoubt, ratioTakenForTime } from "../../src/core/units/bare-strength.ts";
 import { nearestUnitWord } from "../../src/core/units/nearest-unit-word.ts";
 import { isMoney } from "../../src/core/units/parse-money.ts";
 import { parseStrength } from "../../src/core/units/parse-strength.ts";
@@ -11,25 +11,6 @@ import { askInstead, plainNumber, quoted } from "./wording.ts";
 
 const advice = "write 1+40, 1 in 40 or 2.5%";
 
-const minutesInDay = 1440;
-const minutesInHour = 60;
-/** The thinnest ratio that labels ask for, with room. */
-const mostParts = 200;
-
-/** Nobody types a share of the bath to more digits: 5 %, 7.5 %, 10 %. */
-const digitsOfShare = 2;
-
-/**
- * The N of 1:N where Excel took the ratio for one hour and N minutes. Only the times of 1:12, 1:48 and 1:84 are
- * shares as people type them (5, 7.5 and 10 %) and are let through; 1:156 is 15 %, too much for a bare share.
- */
-function ratioTakenForTime(value: number): number | undefined {
-  const minutes = Math.round(value * minutesInDay);
-  const parts = minutes - minutesInHour;
-  const isTime = value === minutes / minutesInDay && parts >= 1 && parts <= mostParts;
-  return isTime && Number(value.toPrecision(digitsOfShare)) !== value ? parts : undefined;
-}
-
 function typedFraction(name: string, value: number): VolumeFraction {
   const parts = ratioTakenForTime(value);
   if (parts !== undefined) {
@@ -41,16 +22,13 @@ function typedFraction(name: string, value: number): VolumeFraction {
   return fractionFrom(name, value);
 }
 
-/** Labels of wash baths ask for less; 0.5 is far more often half a percent than half the bath (common practice, no source). */
-const mostBareShare = 0.1;
-
 function fractionFrom(name: string, value: number): VolumeFraction {
   if (value >= 1)
     refuse(
       name,
       `is ${plainNumber(value)}; a bare number is the share of the finished bath and lies below 1: ${advice}.`,
     );
-  if (value > mostBareShare + roundingError)
+  if (isShareInDoubt(value))
     refuse(
       name,
       `is ${plainNumber(value)}, which as a share is ${plainNumber(100 * value)} %; write “${plainNumber(value)}%” or “${plainNumber(100 * value)}%”, as text.`,

@@ -1,3 +1,4 @@
+import { hoursAmongDates } from "../../src/core/units/one-clock.ts";
 import { parseNumber } from "../../src/core/units/parse-number.ts";
 import type { Argument, CellValue } from "../define-function.ts";
 import { alignedList } from "./list-arguments.ts";
@@ -39,15 +40,9 @@ export function timeList<const Name extends string>(
   return alignedList(name, { help, unit, read: (cell) => timeFrom(oneOfThe(name), cell) });
 }
 
-/** Excel's day number of January 1, 2000; nobody counts as many hours of a bath, four years. */
-const firstDate = 36_526;
-
-/** Hours of a year and more: no date of a log is as early. */
-const mostHours = 10_000;
-
 /** Refuses dates and hours in one list: the difference between two of them would be neither. */
 export function checkOneClock(name: string, times: readonly (number | undefined)[]): void {
-  const hours = times.find((time) => time !== undefined && time < mostHours);
-  if (hours !== undefined && times.some((time) => time !== undefined && time >= firstDate))
+  const hours = hoursAmongDates(times);
+  if (hours !== undefined)
     refuse(name, `hold dates and hours, such as ${plainNumber(hours)}; write all as dates or all as hours.`);
 }

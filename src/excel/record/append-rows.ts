@@ -39,7 +39,7 @@ function editPlanner(
     return () => {
       refuseIfReadOnly(context.workbook);
       const system = systemOf(unitCell.values[0]?.[0]);
-      const changed = planChanges(loaded, log, system, places);
+      const changed = planChanges(loaded, system, places);
       const settled = planSettling(toSettle, log, system, settledPlaces, settling?.become ?? "value");
       const tables = targets.map((target) => planTable(target, log, system, idsAsGiven));
       return {

@@ -4,7 +4,8 @@ import type { ColumnDefinition, LogDefinition, RowValue } from "../../joblog/mod
 import { findField } from "../../joblog/model/references.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, type systemOf } from "../table-columns.ts";
-import { columnValues, type LoadedColumn, loadKeys, refuseIfLocked, tableOf } from "./append-target.ts";
+import { refuseIfLocked } from "./append-target.ts";
+import { columnValues, type LoadedTable, loadTable } from "./loaded-table.ts";
 import { type CellWrite, isWritten, rowsWrite, type TypedCell } from "./planned-write.ts";
 import type { RowPlaces } from "./row-places.ts";
 
@@ -46,9 +47,7 @@ interface LoadedField {
 
 interface LoadedRow {
   readonly change: AnyChange;
-  readonly worksheet: Excel.Worksheet;
-  readonly headers: Excel.Range;
-  readonly keys: readonly LoadedColumn[];
+  readonly table: LoadedTable;
   readonly line: Excel.Range;
 }
 
@@ -74,24 +73,6 @@ function loadField(context: Excel.RequestContext, log: LogDefinition, id: string
   return { name, change, range };
 }
 
-interface LoadedTable extends Omit<LoadedRow, "change" | "line"> {
-  readonly body: Excel.Range;
-}
-
-function loadTable(context: Excel.RequestContext, log: LogDefinition, id: TableId): LoadedTable {
-  const { table: definition } = tableOf(log, id);
-  const table = context.workbook.tables.getItem(definition.name);
-  const { worksheet } = table;
-  worksheet.load("name");
-  worksheet.protection.load("protected");
-  return {
-    worksheet,
-    headers: table.getHeaderRowRange().load("values"),
-    keys: loadKeys(table, definition),
-    body: table.getDataBodyRange(),
-  };
-}
-
 /** Asks for the cells to change; readable after the next sync. */
 export function loadChanges(
   context: Excel.RequestContext,
@@ -105,34 +86,31 @@ export function loadChanges(
     rows: rows.flatMap((change) => {
       const found = tables.get(change.table);
       if (found === undefined) return [];
-      const { body, ...rest } = found;
-      return [{ ...rest, change, line: body.getRow(0).getOffsetRange(places.at(change), 0).load("values") }];
+      return [{ table: found, change, line: found.body.getRow(0).getOffsetRange(places.at(change), 0).load("values") }];
     }),
   };
 }
 
 function planRow(
-  { change, worksheet, headers, line }: LoadedRow,
-  log: LogDefinition,
+  { change, table: { worksheet, headers, definition: table, sheet }, line }: LoadedRow,
   system: ReturnType<typeof systemOf>,
   places: RowPlaces<AnyChange>,
 ): readonly CellWrite[] {
   refuseIfLocked(worksheet);
-  const { table, sheet } = tableOf(log, change.table);
   const positions: ReadonlyMap<ColumnDefinition, number> = columnPositions(
     table,
-    sheet.name,
+    sheet,
     headers.values[0] ?? [],
     system,
   );
   const cells = [...positions].flatMap(([column, at]): readonly (readonly [number, TypedCell])[] => {
     const cell = change.cells[column.id];
     if (cell === undefined || column.role !== "input") return [];
-    refuseIfChanged(`${column.label} (${sheet.name})`, line.values[0]?.[at], cell);
+    refuseIfChanged(`${column.label} (${sheet})`, line.values[0]?.[at], cell);
     return [[at, { was: cell.before, becomes: cell.after }]];
   });
   if (!cells.some(([, cell]) => isWritten(cell))) return [];
-  return [rowsWrite(sheet.name, { table: table.name, position: places.at(change) }, [new Map(cells)])];
+  return [rowsWrite(sheet, { table: table.name, position: places.at(change) }, [new Map(cells)])];
 }
 
 /**
@@ -141,13 +119,12 @@ function planRow(
  */
 export function planChanges(
   { fields, rows }: LoadedChanges,
-  log: LogDefinition,
   system: ReturnType<typeof systemOf>,
   places: RowPlaces<AnyChange>,
 ): readonly CellWrite[] {
-  for (const { change, keys } of rows) {
-    const key = change.cells[tableOf(log, change.table).table.columns[0]?.id ?? ""]?.before;
-    if (key !== undefined) places.look(change, String(key), columnValues(keys));
+  for (const { change, table } of rows) {
+    const key = change.cells[table.definition.columns[0]?.id ?? ""]?.before;
+    if (key !== undefined) places.look(change, String(key), columnValues(table.keys));
   }
   places.settle();
   for (const { name, change, range } of fields) {
@@ -155,7 +132,7 @@ export function planChanges(
     refuseIfChanged(name, range.values[0]?.[0], change);
   }
   return [
-    ...rows.flatMap((row) => planRow(row, log, system, places)),
+    ...rows.flatMap((row) => planRow(row, system, places)),
     ...fields.map(({ name, change: { before, after }, range }) => ({
       place: { name },
       lines: [[{ was: before, becomes: after }]],

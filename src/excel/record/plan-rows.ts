@@ -13,7 +13,8 @@ import { freeNumbers } from "../../joblog/model/running-number.ts";
 import { isSameText } from "../../joblog/model/same-text.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions } from "../table-columns.ts";
-import { type AppendTarget, columnValues, refuseIfLocked } from "./append-target.ts";
+import { type AppendTarget, refuseIfLocked } from "./append-target.ts";
+import { columnValues } from "./loaded-table.ts";
 import { type CellWrite, type PlannedCell, rowsWrite, type WritePlan } from "./planned-write.ts";
 import type { FilledCells, WrittenRow } from "./receipt.ts";
 

@@ -11,7 +11,8 @@ import type {
 } from "../../joblog/model/definition.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, type systemOf } from "../table-columns.ts";
-import { columnBodies, columnValues, type LoadedColumn, loadKeys, refuseIfLocked, tableOf } from "./append-target.ts";
+import { refuseIfLocked } from "./append-target.ts";
+import { columnBodies, columnValues, type LoadedTable, loadTable } from "./loaded-table.ts";
 import { type CellWrite, type PlannedCell, rowsWrite, type SettledCell } from "./planned-write.ts";
 import type { RowPlaces } from "./row-places.ts";
 
@@ -39,37 +40,28 @@ interface LoadedRow {
   readonly sample: readonly Excel.Range[];
 }
 
-interface LoadedTable {
+interface SettlingTable extends LoadedTable {
   readonly id: TableId;
-  readonly worksheet: Excel.Worksheet;
-  readonly headers: Excel.Range;
-  readonly body: Excel.Range;
-  readonly keys: readonly LoadedColumn[];
   readonly rows: readonly LoadedRow[];
 }
 
-function loadTable(
+function loadRows(
   context: Excel.RequestContext,
   log: LogDefinition,
   id: TableId,
   rows: readonly SettledRow[],
   places: RowPlaces<SettledRow>,
-): LoadedTable {
-  const { table: definition } = tableOf(log, id);
-  const table = context.workbook.tables.getItem(definition.name);
-  const { worksheet } = table;
-  worksheet.load("name");
-  worksheet.protection.load("protected");
-  const body = table.getDataBodyRange().load("rowCount");
+): SettlingTable {
+  const found = loadTable(context, log, id);
+  const { table, definition } = found;
+  const body = found.body.load("rowCount");
   const [sampled] = callingColumns(definition, log);
   const column = definition.columns.find((one) => one.id === sampled);
   const bodies = column === undefined ? [] : columnBodies(table, column);
   return {
+    ...found,
     id,
-    worksheet,
-    headers: table.getHeaderRowRange().load("values"),
     body,
-    keys: loadKeys(table, definition),
     rows: rows.map((row) => ({
       row,
       line: body.getRow(0).getOffsetRange(places.at(row), 0).load("values"),
@@ -84,9 +76,9 @@ export function loadSettling(
   log: LogDefinition,
   { rows }: Settling,
   places: RowPlaces<SettledRow>,
-): readonly LoadedTable[] {
+): readonly SettlingTable[] {
   return [...new Set(rows.map(({ table }) => table))].map((id) =>
-    loadTable(
+    loadRows(
       context,
       log,
       id,
@@ -134,17 +126,17 @@ function blocks(lines: readonly Line[]): readonly (readonly Line[])[] {
 }
 
 function planTable(
-  found: LoadedTable,
+  found: SettlingTable,
   log: LogDefinition,
   system: ReturnType<typeof systemOf>,
   places: RowPlaces<SettledRow>,
   become: Settling["become"],
 ): readonly CellWrite[] {
   refuseIfLocked(found.worksheet);
-  const { table, sheet } = tableOf(log, found.id);
+  const { definition: table, sheet } = found;
   const positions: ReadonlyMap<ColumnDefinition, number> = columnPositions(
     table,
-    sheet.name,
+    sheet,
     found.headers.values[0] ?? [],
     system,
   );
@@ -158,7 +150,7 @@ function planTable(
     const { row, line } = loaded;
     const position = places.at(row);
     const values: readonly unknown[] = line.values[0] ?? [];
-    const where = `Row ${row.key ?? String(position + 1)} of table ${table.name} (sheet ${sheet.name})`;
+    const where = `Row ${row.key ?? String(position + 1)} of table ${table.name} (sheet ${sheet})`;
     const keyAt = at.get(table.columns[0]?.id ?? "") ?? 0;
     if (String(values[keyAt]) !== (row.key ?? "") || values[at.get("bath") ?? -1] !== row.bath)
       throw changedSince(where);
@@ -176,7 +168,7 @@ function planTable(
   return steps(computed.map(([, place]) => place)).flatMap((step) =>
     blocks(lines).map((block) =>
       rowsWrite(
-        sheet.name,
+        sheet,
         { table: table.name, position: block[0]?.[0] ?? 0 },
         block.map(([, cells]) => new Map(step.map((place) => [place, cells.get(place) ?? null]))),
       ),
@@ -189,7 +181,7 @@ function planTable(
  * RowMoved where a row stands elsewhere now. A row that is as it shall be already is let alone.
  */
 export function planSettling(
-  loaded: readonly LoadedTable[],
+  loaded: readonly SettlingTable[],
   log: LogDefinition,
   system: ReturnType<typeof systemOf>,
   places: RowPlaces<SettledRow>,

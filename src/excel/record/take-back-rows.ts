@@ -3,15 +3,9 @@ import type { Cells, ColumnDefinition, LogDefinition, RowValue } from "../../job
 import { findField } from "../../joblog/model/references.ts";
 import { LogProblem } from "../office-problems.ts";
 import { columnPositions, systemOf } from "../table-columns.ts";
-import {
-  columnValues,
-  type LoadedColumn,
-  loadKeys,
-  refuseIfLocked,
-  refuseIfReadOnly,
-  tableOf,
-} from "./append-target.ts";
+import { refuseIfLocked, refuseIfReadOnly } from "./append-target.ts";
 import { type AnyChange, loadChanges, planChanges } from "./cell-changes.ts";
+import { columnValues, type LoadedTable, loadTable } from "./loaded-table.ts";
 import { type PlannedCell, rowsWrite, type WritePlan } from "./planned-write.ts";
 import type { FilledCells, Receipt, WrittenRow } from "./receipt.ts";
 import { type RowPlaces, rowPlaces } from "./row-places.ts";
@@ -20,12 +14,8 @@ import { type Planner, writeSurely } from "./sure-write.ts";
 /** A row of the entry, or one that it filled in. */
 type EntryRow = WrittenRow | FilledCells;
 
-interface LoadedTable {
+interface EntryTable extends LoadedTable {
   readonly id: TableId;
-  readonly worksheet: Excel.Worksheet;
-  readonly headers: Excel.Range;
-  readonly body: Excel.Range;
-  readonly keys: readonly LoadedColumn[];
   readonly rows: ReadonlyMap<EntryRow, Excel.Range>;
 }
 
@@ -45,19 +35,13 @@ function load(
   id: TableId,
   rows: readonly EntryRow[],
   places: RowPlaces<EntryRow>,
-): LoadedTable {
-  const { table: definition } = tableOf(log, id);
-  const table = context.workbook.tables.getItem(definition.name);
-  const { worksheet } = table;
-  worksheet.load("name");
-  worksheet.protection.load("protected");
-  const body = table.getDataBodyRange().load("rowCount");
+): EntryTable {
+  const table = loadTable(context, log, id);
+  const body = table.body.load("rowCount");
   return {
+    ...table,
     id,
-    worksheet,
-    headers: table.getHeaderRowRange().load("values"),
     body,
-    keys: loadKeys(table, definition),
     rows: new Map(rows.map((row) => [row, body.getRow(0).getOffsetRange(places.at(row), 0).load("values")])),
   };
 }
@@ -89,7 +73,7 @@ type Positions = ReturnType<typeof columnPositions>;
 
 const inputsOf = (positions: Positions): Inputs => [...positions].filter(([{ role }]) => role === "input");
 
-function isWhole({ rows, body }: LoadedTable, inputs: Inputs, places: RowPlaces<EntryRow>): boolean {
+function isWhole({ rows, body }: EntryTable, inputs: Inputs, places: RowPlaces<EntryRow>): boolean {
   const [key] = inputs;
   return [...rows].every(([row, range]) => {
     const line: readonly unknown[] = range.values[0] ?? [];
@@ -101,14 +85,9 @@ function isWhole({ rows, body }: LoadedTable, inputs: Inputs, places: RowPlaces<
 }
 
 /** Rows at the end go with all they hold; others are blanked, and the next entry takes them if they are the last. */
-function planRemoval(
-  found: LoadedTable,
-  log: LogDefinition,
-  positions: Positions,
-  places: RowPlaces<EntryRow>,
-): WritePlan {
+function planRemoval(found: EntryTable, positions: Positions, places: RowPlaces<EntryRow>): WritePlan {
   refuseIfLocked(found.worksheet);
-  const { table, sheet } = tableOf(log, found.id);
+  const { definition: table, sheet } = found;
   const inputs = inputsOf(positions);
   if (!isWhole(found, inputs, places)) throw changedSince(table.name);
   const rows = [...found.rows.keys()];
@@ -123,11 +102,11 @@ function planRemoval(
       if (isRow(row) || row.cells[column.id] !== undefined) return [[at, { was, becomes: undefined }]];
       return column === keyColumn ? [[at, { was, becomes: was }]] : [];
     });
-    return [rowsWrite(sheet.name, { table: table.name, position: places.at(row) }, [new Map(line)])];
+    return [rowsWrite(sheet, { table: table.name, position: places.at(row) }, [new Map(line)])];
   });
   const at = (role: ColumnDefinition["role"]): readonly number[] =>
     [...positions].flatMap(([column, place]) => (column.role === role ? [place] : [])).sort((a, b) => a - b);
-  const size = { table: table.name, sheet: sheet.name, rowCount, extra: -cut.size };
+  const size = { table: table.name, sheet, rowCount, extra: -cut.size };
   return {
     sizes: cut.size === 0 ? [] : [{ ...size, inputs: at("input"), computed: at("computed") }],
     writes,
@@ -164,8 +143,8 @@ function removalPlanner(log: LogDefinition, { rows, fills, changes }: Receipt): 
       refuseIfReadOnly(context.workbook);
       const system = systemOf(unitCell.values[0]?.[0]);
       const placed = tables.map((found) => {
-        const { table, sheet } = tableOf(log, found.id);
-        return { found, positions: columnPositions(table, sheet.name, found.headers.values[0] ?? [], system) };
+        const { definition: table, sheet } = found;
+        return { found, positions: columnPositions(table, sheet, found.headers.values[0] ?? [], system) };
       });
       for (const { found, positions } of placed) {
         const keys = columnValues(found.keys);
@@ -175,8 +154,8 @@ function removalPlanner(log: LogDefinition, { rows, fills, changes }: Receipt): 
         }
       }
       places.settle();
-      const undo = planChanges(changed, log, system, changePlaces);
-      const removals = placed.map(({ found, positions }) => planRemoval(found, log, positions, places));
+      const undo = planChanges(changed, system, changePlaces);
+      const removals = placed.map(({ found, positions }) => planRemoval(found, positions, places));
       return {
         sizes: removals.flatMap(({ sizes }) => sizes),
         writes: [...removals.flatMap(({ writes }) => writes), ...undo],

@@ -8,7 +8,7 @@ import { expect, test } from "vitest";
 
 import { editLog, readLog, takeBack } from "../../../src/excel/log-workbook.ts";
 import { LogProblem } from "../../../src/excel/office-problems.ts";
-import { tableOf } from "../../../src/excel/record/append-target.ts";
+import { tableOf } from "../../../src/excel/record/loaded-table.ts";
 import type { Receipt } from "../../../src/excel/record/receipt.ts";
 import { jobLog } from "../../../src/joblog/job-log.ts";
 import { forms } from "../../../src/pane/record/forms.ts";
