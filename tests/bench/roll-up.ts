@@ -112,6 +112,17 @@ function copier(log: Uint8Array): (number: number) => Uint8Array {
   };
 }
 
+/**
+ * Says at the end what memory the program had at most, in kB. Linux counts in maxRSS what the program had that started
+ * this one, so it is asked elsewhere.
+ */
+const sayMemory = `
+import { readFileSync } from "node:fs";
+process.on("exit", () => {
+  const ofLinux = process.platform === "linux" && /VmHWM:\\s*(\\d+)/.exec(readFileSync("/proc/self/status", "utf8"));
+  process.stderr.write("most " + (ofLinux ? ofLinux[1] : process.resourceUsage().maxRSS));
+});`;
+
 /** What a roll-up of so many logs takes, in a program of its own: seconds and the most memory in MB. */
 function rolledUp(
   copyOf: (number: number) => Uint8Array,
@@ -123,11 +134,18 @@ function rolledUp(
     for (let at = 0; at < count; at += 1)
       writeFileSync(path.join(folder, "logs", `log-${String(at).padStart(4, "0")}.xlsx`), copyOf(at));
     const program = path.join(projectFolder, "bin", "bathsheet.js");
-    const ask = 'process.on("exit", () => process.stderr.write(`most ${process.resourceUsage().maxRSS}`));';
     const start = performance.now();
     const { stdout, stderr, status } = spawnSync(
       process.execPath,
-      ["--import", `data:text/javascript,${encodeURIComponent(ask)}`, program, "rollup", "logs", "-o", "group.xlsx"],
+      [
+        "--import",
+        `data:text/javascript,${encodeURIComponent(sayMemory)}`,
+        program,
+        "rollup",
+        "logs",
+        "-o",
+        "group.xlsx",
+      ],
       { cwd: folder, encoding: "utf8" },
     );
     const seconds = (performance.now() - start) / 1000;

@@ -10,8 +10,8 @@ import type { TypedRow, TypedRows } from "./tables.ts";
 /** A shop writes a log a week; a group of sixty shops writes so many in a year. */
 const mostFiles = 3000;
 
-/** Rows that stand in memory before they are packed: those of some hundred busy logs, about 20 MB. */
-const usualRowsAtOnce = 50_000;
+/** Rows that stand in memory before they are packed: those of some fifty busy logs, about 10 MB. */
+const usualRowsAtOnce = 10_000;
 
 /** Excel's own mark of a workbook that is open. */
 const isOpenMark = (file: string): boolean => /(?:^|[\\/])~\$/.test(file);
