@@ -82,15 +82,25 @@ export function draftedRow<Table extends TableId>(
   return draftedLog(log, [{ table, row } as NewRow]).added(table);
 }
 
-/** What a row of the log will say once further cells of it are filled in. */
-export function completedRow<Table extends TableId>(
+/** A log in which further cells of one of its rows are filled in. */
+export function completed<Table extends TableId>(
   log: LogSnapshot,
   table: Table,
   { position, cells }: SnapshotRow<Table>,
   further: LogRow<Table>,
+): { readonly log: LogSnapshot; readonly row: SnapshotRow<Table> } {
+  const row: SnapshotRow<Table> = { position, cells: { ...cells, ...further } };
+  const rows = log.rows[table].map((one) => (one.position === position ? row : one));
+  return { log: { ...log, rows: { ...log.rows, [table]: rows } }, row };
+}
+
+/** What a row of the log will say once further cells of it are filled in. */
+export function completedRow<Table extends TableId>(
+  log: LogSnapshot,
+  table: Table,
+  row: SnapshotRow<Table>,
+  further: LogRow<Table>,
 ): DraftedRow<Table> {
-  const completed: SnapshotRow<Table> = { position, cells: { ...cells, ...further } };
-  const rows = log.rows[table].map((row) => (row.position === position ? completed : row));
-  const after: LogSnapshot = { ...log, rows: { ...log.rows, [table]: rows } };
-  return draftedLog(after, [], (of, ours) => of === table && ours === completed.cells).standing(table, completed);
+  const after = completed(log, table, row, further);
+  return draftedLog(after.log, [], (of, cells) => of === table && cells === after.row.cells).standing(table, after.row);
 }

@@ -143,8 +143,22 @@ describe("the cost line form", () => {
         },
       },
     ]);
-    expect(said(filled)).toContain(`The claims of bath ${bath} pay 12.50.`);
+    const shared = Number(log.rows.baths.find(({ cells }) => cells.bath === bath)?.cells.pool);
+    expect(said(filled)).toContain(
+      `The claims of bath ${bath} pay 12.50. With it, ${(shared + 12.5).toFixed(2)} of bath ${bath} is shared out.`,
+    );
     expect(said(fill(costLineEntry, log, { ...typed, account: "shop" }))).toContain("it is not charged to any claim");
+  });
+
+  it("says that one claim pays alone, and the shop where the bath had rework and nothing else", () => {
+    expect(said(fill(costLineEntry, log, { ...typed, claim: "D-0431" }))).toBe("Claim D-0431 pays 12.50 alone.");
+    const reworked = {
+      ...log,
+      rows: { ...log.rows, loads: log.rows.loads.map((row) => ({ ...row, cells: { ...row.cells, rework: "yes" } })) },
+    };
+    expect(said(fill(costLineEntry, reworked, typed))).toBe(
+      `The shop pays 12.50: bath ${bath} had rework and nothing else, so no claim shares its cost.`,
+    );
   });
 
   it("asks once before a document is booked twice", () => {

@@ -153,6 +153,12 @@ describe("the item form", () => {
     expect(filled.groups.flatMap((group) => group.fields.map(({ key }) => key))).not.toContain("quantity");
   });
 
+  test("counts a pending item of the list once, before its outcome is said", () => {
+    expect(said(fill(itemEntry, log, { earlier: "I001 · saucepan" }))).toContain(
+      "Counts as pending. Claim D-0427: 2 pieces listed, 2 pending;",
+    );
+  });
+
   test("a pending item is closed only by an outcome, and warned about like a new one", () => {
     expect(fill(itemEntry, log, { earlier: "I001 · saucepan", route: "bath" }).problems.map(({ key }) => key)).toEqual([
       "outcome",

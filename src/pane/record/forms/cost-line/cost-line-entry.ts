@@ -1,22 +1,31 @@
 import { ReceiptAddRegular } from "@fluentui/react-icons/svg/receipt-add";
 
-import { bathFacts } from "../../../../advice/bath-values.ts";
+import { findRow } from "../../../../advice/bath-facts.ts";
+import { draftedLog } from "../../../../advice/drafted-row.ts";
 import type { FilledFields } from "../../../../advice/filled-fields.ts";
 import type { Finding } from "../../../../advice/finding.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import { money } from "../../../../advice/wording/figures.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { LogRow } from "../../../../joblog/model/definition.ts";
 import type { EntryForm, Meaning } from "../../entry-form.ts";
 import { field, textsOf } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
 import { documentDoubts, noCostProblems, pricedWaterDoubts } from "./cost-line-doubts.ts";
 
-function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogContext): readonly Finding[] {
-  const [amount, account, bath] = [filled.number("amount"), filled.text("account"), filled.text("bath")];
-  const claim = filled.text("claim");
+/** What the line and its bath will say with it. */
+function findingsOf(row: LogRow<"costLines">, { log }: LogContext): readonly Finding[] {
+  const bath = row.bath === undefined ? undefined : findRow(log, "baths", "bath", String(row.bath));
+  const drafted = draftedLog(
+    log,
+    [{ table: "costLines", row }],
+    (table, cells) => table === "baths" && cells === bath?.cells,
+  );
+  const line = drafted.added("costLines");
+  const [amount, account] = [line.number("amount"), line.text("account")];
   if (amount === undefined) return [];
-  if (account === "claims" && claim !== undefined)
-    return [{ tone: "good", text: `Claim ${claim} pays ${money(amount)} alone.` }];
+  if (line.number("alone") !== undefined)
+    return [{ tone: "good", text: `Claim ${line.text("claim") ?? ""} pays ${money(amount)} alone.` }];
   if (bath === undefined || account === undefined)
     return [
       {
@@ -26,18 +35,28 @@ function findingsOf(filled: FilledFields<ColumnId<"costLines">>, { log }: LogCon
     ];
   if (account === "shop")
     return [{ tone: "plain", text: `The shop pays ${money(amount)}: it is not charged to any claim.` }];
-  const before = bathFacts(log, bath)?.number("pool");
-  const pool = before === undefined ? "" : ` With it, ${money(before + amount)} of bath ${bath} is shared out.`;
-  return [{ tone: "good", text: `The claims of bath ${bath} pay ${money(amount)}.${pool}` }];
+  const after = drafted.standing("baths", bath);
+  const name = after.text("bath") ?? "";
+  if (after.number("reworkOnly") === 1)
+    return [
+      {
+        tone: "watch",
+        text: `The shop pays ${money(amount)}: bath ${name} had rework and nothing else, so no claim shares its cost.`,
+      },
+    ];
+  const all = after.number("pool");
+  const pool = all === undefined ? "" : ` With it, ${money(all)} of bath ${name} is shared out.`;
+  return [{ tone: "good", text: `The claims of bath ${name} pay ${money(amount)}.${pool}` }];
 }
 
 function meaning(filled: FilledFields<ColumnId<"costLines">>, context: LogContext): Meaning {
   const amount = filled.number("amount");
+  const added = newRow("costLines", filled, context);
   return {
-    findings: findingsOf(filled, context),
+    findings: findingsOf(added.row, context),
     problems: noCostProblems(filled),
     doubts: [...documentDoubts(filled, context), ...pricedWaterDoubts(filled, context)],
-    rows: [newRow("costLines", filled, context)],
+    rows: [added],
     recorded: `cost line of ${amount === undefined ? "" : money(amount)}, ${filled.text("what") ?? ""}`,
   };
 }

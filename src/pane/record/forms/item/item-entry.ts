@@ -1,16 +1,18 @@
 import { BoxRegular } from "@fluentui/react-icons/svg/box";
 
 import { findRow } from "../../../../advice/bath-facts.ts";
-import { completedRow, type DraftedRow, draftedRow } from "../../../../advice/drafted-row.ts";
+import { completed, draftedLog,type DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
+import type { Fresh } from "../../../../joblog/evaluate/evaluated-log.ts";
 import type { ColumnId } from "../../../../joblog/formula/log-names.ts";
+import type { LogRow, NewRow } from "../../../../joblog/model/definition.ts";
 import type { SnapshotRow } from "../../../../joblog/model/log-snapshot.ts";
 import { cellsOf } from "../../cells-of.ts";
 import type { Draft, EntryField, EntryForm, Meaning } from "../../entry-form.ts";
 import { field, textsOf } from "../../fields-of.ts";
 import { newRow } from "../../new-rows.ts";
-import { itemFindings } from "./item-findings.ts";
+import { itemFindings, type ListedItem } from "./item-findings.ts";
 import { bathDoubts } from "./item-hazards.ts";
 
 const earlierKey = "earlier";
@@ -43,17 +45,24 @@ function itemField(id: ItemColumn, { log }: LogContext): EntryField {
   return field(log, "items", id, offered);
 }
 
-/** The item as it will stand: a row of the list, whose own cells count first, or a new one. */
-function together(
-  row: SnapshotRow<"items"> | undefined,
-  filled: FilledFields<ItemKey>,
-  context: LogContext,
-): DraftedRow<"items"> {
+/**
+ * The item as it will stand, a row of the list, whose own cells count first, or a new one; and what the log's own count
+ * of its claim comes to with it, whether or not somebody has counted the claim in.
+ */
+function onList(row: SnapshotRow<"items"> | undefined, filled: FilledFields<ItemKey>, context: LogContext): ListedItem {
   const { log } = context;
-  if (row === undefined) return draftedRow(log, "items", newRow("items", filled, context).row);
+  const counting = (claim: LogRow<"items">["claim"]): NewRow => ({ table: "itemCounts", row: { claim } });
+  const anew: Fresh = (table) => table === "items";
+  if (row === undefined) {
+    const added = newRow("items", filled, context);
+    const drafted = draftedLog(log, [added, counting(added.row.claim)], anew);
+    return { item: drafted.added("items"), count: drafted.added("itemCounts") };
+  }
   const { cells } = row;
   const blank = [...became, ...more].filter((id) => cells[id] === undefined);
-  return completedRow(log, "items", row, cellsOf(filled, blank));
+  const after = completed(log, "items", row, cellsOf(filled, blank));
+  const drafted = draftedLog(after.log, [counting(after.row.cells.claim)], anew);
+  return { item: drafted.standing("items", after.row), count: drafted.added("itemCounts") };
 }
 
 function reasonProblems(item: DraftedRow<"items">, earlier: boolean): readonly FieldProblem[] {
@@ -78,10 +87,11 @@ function reasonProblems(item: DraftedRow<"items">, earlier: boolean): readonly F
 
 function meaning(filled: FilledFields<ItemKey>, context: LogContext): Meaning {
   const row = earlierItem(filled.text(earlierKey), context);
-  const item = together(row, filled, context);
+  const listed = onList(row, filled, context);
+  const { item } = listed;
   const key = row?.cells.id;
   const common = {
-    findings: itemFindings(item, row !== undefined, context),
+    findings: itemFindings(listed, context),
     problems: reasonProblems(item, row !== undefined),
     doubts: filled.text("route") === "bath" ? bathDoubts(item, context) : [],
   };

@@ -22,20 +22,14 @@ function economicFindings(item: DraftedRow<"items">, { log }: LogContext): reado
     : [{ tone: "watch", text: `${says}: over the agreed ${percent(share)}. Reason code COST, if that decides.` }];
 }
 
-function balance(
-  claim: string,
-  item: DraftedRow<"items">,
-  added: number,
-  closes: boolean,
-  { log }: LogContext,
-): string {
-  const rows = log.rows.items.map(rowFacts).filter((row) => isSameText(row.text("claim"), claim));
-  const pieces = rows.reduce((sum, row) => sum + (row.number("quantity") ?? 0), added);
-  const pendingBefore = rows
-    .filter((row) => row.text("outcome") === undefined)
-    .reduce((sum, row) => sum + (row.number("quantity") ?? 0), 0);
-  const own = item.number("quantity") ?? 0;
-  const pending = pendingBefore + (closes ? -own : item.text("outcome") === undefined ? own : 0);
+/** An item as it will stand, and what the count of its claim's pieces comes to with it. */
+export interface ListedItem {
+  readonly item: DraftedRow<"items">;
+  readonly count: DraftedRow<"itemCounts">;
+}
+
+function balance(claim: string, count: DraftedRow<"itemCounts">, { log }: LogContext): string {
+  const [pieces, pending] = [count.number("pieces") ?? 0, count.number("pending") ?? 0];
   const received = log.rows.itemCounts
     .map(rowFacts)
     .find((row) => isSameText(row.text("claim"), claim))
@@ -45,15 +39,14 @@ function balance(
   return `Claim ${claim}: ${figure(pieces, 0)} ${pieces === 1 ? "piece" : "pieces"} listed, ${pending === 0 ? "none" : figure(pending, 0)} pending; ${counted}.`;
 }
 
-/** What the item form says while it is filled in. `earlier`: the item stands in the list already. */
-export function itemFindings(item: DraftedRow<"items">, earlier: boolean, context: LogContext): readonly Finding[] {
-  const [claim, quantity] = [item.text("claim"), item.number("quantity")];
-  if (claim === undefined || quantity === undefined) return [];
-  const closes = earlier && item.text("outcome") !== undefined;
+/** What the item form says while it is filled in. */
+export function itemFindings({ item, count }: ListedItem, context: LogContext): readonly Finding[] {
+  const claim = item.text("claim");
+  if (claim === undefined || item.number("quantity") === undefined) return [];
   const findings: Finding[] = [
     {
       tone: "plain",
-      text: `Counts as ${item.text("standing") ?? itemStandings.pending}. ${balance(claim, item, earlier ? 0 : quantity, closes, context)}`,
+      text: `Counts as ${item.text("standing") ?? itemStandings.pending}. ${balance(claim, count, context)}`,
     },
     ...economicFindings(item, context),
   ];
