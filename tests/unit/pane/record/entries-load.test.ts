@@ -34,6 +34,9 @@ const skimmed = { id: "K001", bath, when: moment("2027-03-02T09:30"), kind: "ski
 
 let log: LogSnapshot;
 
+/** The days without the units that somebody typed. */
+const byLoads = ({ fields, rows }: LogSnapshot): LogSnapshot => ({ fields, rows: { ...rows, shares: [] } });
+
 beforeAll(async () => {
   log = await demoLog("2027-03-02T17:00", { loads: earlier });
 }, 120_000);
@@ -41,7 +44,7 @@ beforeAll(async () => {
 describe("the load form", () => {
   test("names no part where nothing counts yet", async () => {
     const none = await demoLog("2027-03-02T17:00");
-    expect(said(fill(loadEntry, none, { ...typed, minutes: "0" }))).toContain(
+    expect(said(fill(loadEntry, byLoads(none), { ...typed, minutes: "0" }))).toContain(
       "With it claim D-0431 pays 100% of this bath by baskets, 100% by soil, none by basket-minutes.",
     );
   });
@@ -68,9 +71,31 @@ describe("the load form", () => {
 
   // Baskets 2 of 4, by soil 2 × 2 of 2 × 2 + 2 × 3, basket-minutes 16 of 16 + 20; the rework counts nothing.
   test("says what the load counts for by each basis and the claim's share with it", () => {
-    const text = said(fill(loadEntry, log, typed));
+    const text = said(fill(loadEntry, byLoads(log), typed));
     expect(text).toContain("Counts 2 by baskets, 4 by soil, 16 by basket-minutes.");
     expect(text).toContain("claim D-0431 pays 50% of this bath by baskets, 40% by soil, 44% by basket-minutes.");
+  });
+
+  // 11 and 3 are typed, so 3 of 14, whatever the load counts.
+  test("says that a claim's own typed units count in place of the load", () => {
+    const text = said(fill(loadEntry, log, typed));
+    expect(text).toContain(
+      "Units of claim D-0427 and claim D-0431 in this bath are typed on Costs and count in place of their loads. Claim D-0431 then pays 21% of the bath by baskets.",
+    );
+    expect(text).not.toContain("With it claim");
+  });
+
+  // 6 baskets beside the 14 that are typed.
+  test("says what a claim that joins typed units pays, as the sheet then does", async () => {
+    expect(said(fill(loadEntry, log, { ...typed, claim: "D-0436", baskets: "6" }))).toContain(
+      "Claim D-0436 then pays 30% of the bath by baskets.",
+    );
+    const load = { id: "L003", bath, claim: "D-0436", when: moment("2027-03-02T16:00"), baskets: 6, soil: "medium" };
+    const after = await demoLog("2027-03-02T17:00", {
+      loads: [...earlier, { ...load, minutes: 8 }],
+      shares: [{ bath, claim: "D-0436" }],
+    });
+    expect(after.rows.shares.find(({ cells }) => cells.claim === "D-0436")?.cells.weight).toBe(0.3);
   });
 
   test("a rework counts nothing", () => {
