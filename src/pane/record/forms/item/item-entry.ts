@@ -1,7 +1,7 @@
 import { BoxRegular } from "@fluentui/react-icons/svg/box";
 
 import { findRow } from "../../../../advice/bath-facts.ts";
-import { completed, draftedLog,type DraftedRow } from "../../../../advice/drafted-row.ts";
+import { completed, draftedLog, type DraftedRow } from "../../../../advice/drafted-row.ts";
 import type { FieldProblem, FilledFields } from "../../../../advice/filled-fields.ts";
 import type { LogContext } from "../../../../advice/log-context.ts";
 import type { Fresh } from "../../../../joblog/evaluate/evaluated-log.ts";
