@@ -161,6 +161,20 @@ describe("the cost line form", () => {
     );
   });
 
+  it("says who pays a line of no bath, and why nobody does", () => {
+    const ofNoBath = { ...typed, bath: "" };
+    expect(said(fill(costLineEntry, log, { ...ofNoBath, account: "shop" }))).toBe(
+      "The shop pays 12.50: it is not charged to any claim.",
+    );
+    expect(said(fill(costLineEntry, log, { ...ofNoBath, claim: "D-0431" }))).toBe("Claim D-0431 pays 12.50 alone.");
+    expect(said(fill(costLineEntry, log, ofNoBath))).toBe(
+      "Nobody is charged with 12.50 as the line stands: bath missing.",
+    );
+    expect(said(fill(costLineEntry, log, { ...typed, account: "" }))).toBe(
+      "Nobody is charged with 12.50 as the line stands: account missing.",
+    );
+  });
+
   it("asks once before a document is booked twice", () => {
     expect(asked(fill(costLineEntry, log, typed))).toBe("");
     expect(asked(fill(costLineEntry, log, { ...typed, document: "meter 0301" }))).toMatch(/is on line C001 already/);

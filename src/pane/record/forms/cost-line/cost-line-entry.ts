@@ -22,19 +22,19 @@ function findingsOf(row: LogRow<"costLines">, { log }: LogContext): readonly Fin
     (table, cells) => table === "baths" && cells === bath?.cells,
   );
   const line = drafted.added("costLines");
-  const [amount, account] = [line.number("amount"), line.text("account")];
+  const amount = line.number("amount");
   if (amount === undefined) return [];
   if (line.number("alone") !== undefined)
     return [{ tone: "good", text: `Claim ${line.text("claim") ?? ""} pays ${money(amount)} alone.` }];
-  if (bath === undefined || account === undefined)
+  if (line.text("account") === "shop")
+    return [{ tone: "plain", text: `The shop pays ${money(amount)}: it is not charged to any claim.` }];
+  if (bath === undefined || line.number("shared") === undefined)
     return [
       {
         tone: "watch",
-        text: `${money(amount)} will not be charged to anyone until the line has a bath and an account.`,
+        text: `Nobody is charged with ${money(amount)} as the line stands: ${line.text("check") ?? "it is not complete"}.`,
       },
     ];
-  if (account === "shop")
-    return [{ tone: "plain", text: `The shop pays ${money(amount)}: it is not charged to any claim.` }];
   const after = drafted.standing("baths", bath);
   const name = after.text("bath") ?? "";
   if (after.number("reworkOnly") === 1)
