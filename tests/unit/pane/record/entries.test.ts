@@ -8,7 +8,7 @@ import { benchTestEntry } from "../../../../src/pane/record/forms/bench-test/ben
 import { chargeEntry } from "../../../../src/pane/record/forms/charge/charge-entry.ts";
 import { readingEntry } from "../../../../src/pane/record/forms/reading/reading-entry.ts";
 import { demoLog, moment } from "../../excel/log/demo-log.ts";
-import { asked, bath, fill, said, withCells, written } from "./entry-forms.ts";
+import { asked, bath, fill, said, withCells, withRows, written } from "./entry-forms.ts";
 
 let afterTwoDays: LogSnapshot;
 let beforeBenchTest: LogSnapshot;
@@ -361,6 +361,17 @@ describe("the top-up form", () => {
     // 5 gal cost 139.00, so 1.39 gal cost 38.64.
     expect(said(filled)).toContain("Cost 38.64, to claims.");
     expect(filled.meaning.rows[0]?.row).toMatchObject({ kind: "concentrate", purpose: "top-up", amount: 1.39 });
+  });
+
+  test("says whose cost it is: nobody's without an account, the shop's where the bath had rework alone", () => {
+    expect(said(fill(additionEntry, topUpDue, { account: "" }))).toContain("Cost 38.64, to no account yet.");
+    expect(said(fill(additionEntry, topUpDue, { account: "shop" }))).toContain(
+      "Cost 38.64, to the shop's own account.",
+    );
+    const load = { id: "L001", bath, claim: "D-0427", when: moment("2027-03-01T11:00"), baskets: 2, rework: "yes" };
+    expect(said(fill(additionEntry, withRows(topUpDue, "loads", [load]), {}))).toContain(
+      "Cost 38.64, to the shop: the bath had rework and nothing else.",
+    );
   });
 
   test("after a top-up that fell short it proposes what that one says is missing, but no more than a first addition", async () => {

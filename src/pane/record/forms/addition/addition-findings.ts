@@ -13,11 +13,17 @@ import type { LogRow } from "../../../../joblog/model/definition.ts";
 import { volume as volumeUnit } from "../../../../joblog/model/units-of.ts";
 import type { AdditionKey } from "./strength-raise.ts";
 
-function costFinding(addition: DraftedRow<"additions">): readonly Finding[] {
+/** Whose cost it is; a bath that had rework and nothing else is the shop's, whatever its rows say. */
+function payerOf(addition: DraftedRow<"additions">, bath: DraftedRow<"baths">): string {
+  const account = addition.text("account");
+  if (account === undefined) return "to no account yet";
+  if (account === "shop") return "to the shop's own account";
+  return bath.number("reworkOnly") === 1 ? "to the shop: the bath had rework and nothing else" : "to claims";
+}
+
+function costFinding(addition: DraftedRow<"additions">, bath: DraftedRow<"baths">): readonly Finding[] {
   const cost = addition.number("cost");
-  if (cost === undefined) return [];
-  const payer = addition.text("account") === "shop" ? "the shop's own account" : "claims";
-  return [{ tone: "plain", text: `Cost ${money(cost)}, to ${payer}.` }];
+  return cost === undefined ? [] : [{ tone: "plain", text: `Cost ${money(cost)}, ${payerOf(addition, bath)}.` }];
 }
 
 /** `bath`: as its row will stand with the addition. */
@@ -77,13 +83,14 @@ export function additionFindings(row: LogRow<"additions">, context: LogContext):
     (table, cells) => cells === ofBath.cells && table === "baths",
   );
   const addition = after.added("additions");
+  const bath = after.standing("baths", ofBath);
   const isRead = addition.number("phAfter") !== undefined;
   const fault = addition.text("purpose") === "opening" ? undefined : baselineFault(rowFacts(ofBath), context.system);
   return [
     ...(fault === undefined ? [] : [{ tone: "watch" as const, text: fault.text }]),
-    ...concentrateFindings(row["amount"], addition, after.standing("baths", ofBath), context),
+    ...concentrateFindings(row["amount"], addition, bath, context),
     ...roomFindings(addition, context),
-    ...costFinding(addition),
+    ...costFinding(addition, bath),
     ...(isRead ? judgeRecovery(rowFacts(ofBath), addition, context) : []),
     ...(!isRead && addition.text("purpose") !== "opening"
       ? [{ tone: "plain" as const, text: "Mix, then take a reading: it fills in the pH after." }]
