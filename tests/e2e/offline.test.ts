@@ -140,12 +140,14 @@ describe("a new version", () => {
     closers.push(() => browser.close());
     const context = await browser.newContext();
     const page = await context.newPage();
+    // A browser may let a worker wait for half a minute until what is under way has ended.
+    page.setDefaultTimeout(80_000);
     await page.goto(`${address}/?start=empty`);
     await untilKept(page);
     putUp();
     await page.reload();
     const line = page.locator("#app-update");
-    await line.getByText("A new version of Bathsheet is ready.").waitFor({ timeout: 30_000 });
+    await line.getByText("A new version of Bathsheet is ready.").waitFor();
     expect(await page.title()).toBe("Bathsheet workbench");
     await line.getByRole("button", { name: "Later" }).click();
     await line.waitFor({ state: "hidden" });

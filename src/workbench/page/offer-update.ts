@@ -43,10 +43,13 @@ function watchUpdates(registration: ServiceWorkerRegistration, { flush }: Means)
     });
   };
   const offer = (worker: ServiceWorker): void => {
-    line.say("A new version of Bathsheet is ready. What you entered stays.", "Use it now", () => {
+    const takeOver = (): void => {
       isWanted = true;
       worker.postMessage("take over");
-    });
+      // The browser waits with it until the former version has answered every tab.
+      line.say("Switching to the new version. If it takes long, close Bathsheet's other tabs.", "Try again", takeOver);
+    };
+    line.say("A new version of Bathsheet is ready. What you entered stays.", "Use it now", takeOver);
   };
   if (registration.waiting !== null) offer(registration.waiting);
   registration.addEventListener("updatefound", () => {

@@ -112,8 +112,11 @@ export class Keeper {
       return;
     }
     this.writing = this.write();
-    await this.writing;
-    this.writing = undefined;
+    try {
+      await this.writing;
+    } finally {
+      this.writing = undefined;
+    }
   }
 
   private async write(): Promise<void> {
