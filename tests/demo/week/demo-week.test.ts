@@ -4,13 +4,10 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { forms } from "../../../src/pane/record/forms.ts";
 import { randomSeed, runs } from "../../setup/random-runs.ts";
 import { holdsInMetricUnits } from "../metric/metric-week.ts";
-import { holdsAnswers } from "./answers.ts";
-import { holdsCourse } from "./course.ts";
-import { holdsFlags } from "./flags.ts";
 import { comparing, type Comparison, type Pace } from "./late-sentences.ts";
-import { holdsMoney } from "./money.ts";
 import { type PlayedWeek, playInNewWorkbook } from "./played-week.ts";
 import { holdsSample } from "./sample.ts";
+import { holdsWholeWeek } from "./whole-week.ts";
 import { holdsWithoutSpreadsheet } from "./without-spreadsheet.ts";
 
 let week: PlayedWeek;
@@ -29,20 +26,9 @@ beforeAll(async () => {
 }, 600_000);
 
 describe("the invented week, typed into the pane", () => {
-  describe("takes its course", () => {
-    holdsCourse(() => week);
-  });
-  describe("gives the answers", () => {
-    holdsAnswers(() => week);
-  });
-  describe("raises the flags", () => {
-    holdsFlags(() => week);
-  });
+  holdsWholeWeek(() => week);
   describe("stands in the sample workbook, which", () => {
     holdsSample(() => week);
-  });
-  describe("shares its costs", () => {
-    holdsMoney(() => week);
   });
   describe("while functions answer late", () => {
     it("has the pane say what it says in the end, or that it is working it out", () => {

@@ -6,11 +6,8 @@ import { contentOf } from "../../../src/joblog/model/log-content.ts";
 import type { LogSnapshot } from "../../../src/joblog/model/log-snapshot.ts";
 import { type Played, playWeek, type WeekBook } from "../../../src/pane/demo/play-week.ts";
 import { evaluated } from "../../unit/joblog/evaluate/worked-out.ts";
-import { holdsAnswers } from "./answers.ts";
-import { holdsCourse } from "./course.ts";
-import { holdsFlags } from "./flags.ts";
-import { holdsMoney } from "./money.ts";
 import type { PlayedWeek } from "./played-week.ts";
+import { holdsWholeWeek } from "./whole-week.ts";
 
 let week: PlayedWeek;
 
@@ -43,16 +40,5 @@ beforeAll(async () => {
 }, 60_000);
 
 describe("the invented week, typed on paper", () => {
-  describe("takes its course", () => {
-    holdsCourse(() => week);
-  });
-  describe("gives the answers", () => {
-    holdsAnswers(() => week);
-  });
-  describe("raises the flags", () => {
-    holdsFlags(() => week);
-  });
-  describe("shares its costs", () => {
-    holdsMoney(() => week, book);
-  });
+  holdsWholeWeek(() => week, book);
 });
